@@ -1,0 +1,1 @@
+"""Rodwright: from one spec to everything a fitted piece of furniture needs."""

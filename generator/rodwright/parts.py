@@ -1,0 +1,522 @@
+"""Parts, joints and the unit: the one source of truth.
+
+Everything here is immutable and plain.  A part says what it is (a blank), what is cut
+into it (workings, in order) and where it stands (a placement).  Every list, drawing and
+solid is derived from these; nothing measures a solid to find out a size.
+
+Frames
+    Part frame: x along the length (with the grain where there is one), y across the
+    width, z through the thickness.  The blank fills ``[0, length] x [0, width] x
+    [0, thickness]``; the show face is +z.
+    Unit frame: x to the right seen from the front, y from the front to the back, z up;
+    the origin is the carcass's front lower left corner on the floor line.
+Units
+    Millimetres, kilograms, degrees, kilograms per cubic metre.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, field
+from enum import StrEnum
+from typing import Literal, Protocol
+
+Vector = tuple[float, float, float]
+Matrix = tuple[tuple[float, float, float, float], ...]
+
+
+class Surface(StrEnum):
+    """One of a blank's six surfaces, in the part frame."""
+
+    FACE = "face"  # z = thickness, the show face
+    REVERSE = "reverse"  # z = 0
+    FACE_EDGE = "face edge"  # y = 0
+    BACK_EDGE = "back edge"  # y = width
+    NEAR_END = "near end"  # x = 0
+    FAR_END = "far end"  # x = length
+
+    @property
+    def axis(self) -> int:
+        """Index of the axis normal to this surface: 0 for x, 1 for y, 2 for z."""
+        return _SURFACES[self][0]
+
+    @property
+    def at_high(self) -> bool:
+        """True where the surface lies at the high end of its axis."""
+        return _SURFACES[self][1]
+
+
+_SURFACES: dict[Surface, tuple[int, bool]] = {
+    Surface.FACE: (2, True),
+    Surface.REVERSE: (2, False),
+    Surface.FACE_EDGE: (1, False),
+    Surface.BACK_EDGE: (1, True),
+    Surface.NEAR_END: (0, False),
+    Surface.FAR_END: (0, True),
+}
+
+
+class Grain(StrEnum):
+    """How the visible grain runs on a part."""
+
+    LENGTHWISE = "lengthwise"
+    CROSSWISE = "crosswise"
+    NONE = "none"
+
+
+class Role(StrEnum):
+    """What a part does in the unit."""
+
+    SIDE = "side"
+    TOP = "top"
+    BOTTOM = "bottom"
+    DIVIDER = "divider"
+    SHELF = "shelf"
+    BACK = "back"
+    STILE = "stile"
+    RAIL = "rail"
+    LIPPING = "lipping"
+
+
+@dataclass(frozen=True, slots=True)
+class Box:
+    """An axis-aligned box between two opposite corners, in whatever frame its user names."""
+
+    low: Vector
+    high: Vector
+
+    @property
+    def size(self) -> Vector:
+        """Extents along x, y and z."""
+        return (
+            self.high[0] - self.low[0],
+            self.high[1] - self.low[1],
+            self.high[2] - self.low[2],
+        )
+
+    @property
+    def centre(self) -> Vector:
+        """The box's middle point."""
+        return (
+            (self.low[0] + self.high[0]) / 2,
+            (self.low[1] + self.high[1]) / 2,
+            (self.low[2] + self.high[2]) / 2,
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """Some equal boards in the rack: length and width in mm, and how many."""
+
+    length: float
+    width: float
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class Stock:
+    """A sheet or board material that parts are cut from.
+
+    ``thickness`` is the real thickness in mm, ``density`` in kg/m3 (``density_source``
+    says where it comes from), ``colour`` is ``#rrggbb``.  ``size`` is one sheet's length
+    and width; ``pieces`` are the boards at hand; ``price`` is for one sheet, or for one
+    metre of board, in the spec's currency.
+    """
+
+    name: str
+    kind: Literal["sheet", "board"]
+    material: str
+    thickness: float
+    grain: Grain
+    density: float
+    density_source: str
+    colour: str
+    size: tuple[float, float] | None = None
+    pieces: tuple[Piece, ...] = ()
+    price: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Blank:
+    """The box a part is worked from, at its finished length, width and thickness in mm.
+
+    ``trim_length`` and ``trim_width`` are what is left on when the blank is first cut, to
+    be trimmed away later; they are no part of the solid.
+    """
+
+    length: float
+    width: float
+    thickness: float
+    stock: Stock
+    grain: Grain
+    show_surfaces: tuple[Surface, ...] = (Surface.FACE,)
+    trim_length: float = 0.0
+    trim_width: float = 0.0
+
+    @property
+    def size(self) -> Vector:
+        """Finished length, width and thickness."""
+        return (self.length, self.width, self.thickness)
+
+    @property
+    def rough_size(self) -> Vector:
+        """Length, width and thickness to cut before trimming."""
+        return (self.length + self.trim_length, self.width + self.trim_width, self.thickness)
+
+
+# --- workings -----------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Rebate:
+    """A step along the arris between ``surface`` and ``edge``.
+
+    ``width`` is measured over ``surface`` from ``edge``, ``depth`` into the blank from
+    ``surface``; ``start`` and ``stop`` along the arris, from the low end of its axis
+    (``stop`` of None: to the far end).
+    """
+
+    surface: Surface
+    edge: Surface
+    width: float
+    depth: float
+    start: float = 0.0
+    stop: float | None = None
+
+    def removal(self, size: Vector) -> Box:
+        """The box cut from a blank of this size, part frame."""
+        run = 3 - self.surface.axis - self.edge.axis
+        low, high = [0.0, 0.0, 0.0], list(size)
+        for surface, amount in ((self.surface, self.depth), (self.edge, self.width)):
+            if surface.at_high:
+                low[surface.axis] = size[surface.axis] - amount
+            else:
+                high[surface.axis] = amount
+        low[run] = self.start
+        high[run] = size[run] if self.stop is None else self.stop
+        return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+
+
+def _channel(
+    size: Vector,
+    surface: Surface,
+    run: int,
+    position: float,
+    width: float,
+    depth: float,
+    start: float,
+    stop: float | None,
+) -> Box:
+    across = 3 - surface.axis - run
+    low, high = [0.0, 0.0, 0.0], list(size)
+    low[across], high[across] = position, position + width
+    if surface.at_high:
+        low[surface.axis] = size[surface.axis] - depth
+    else:
+        high[surface.axis] = depth
+    low[run] = start
+    high[run] = size[run] if stop is None else stop
+    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+
+
+@dataclass(frozen=True, slots=True)
+class Groove:
+    """A channel along the length (x) in a face or an edge.
+
+    ``position`` is its near side, along the other axis of ``surface`` (y on a face, z on
+    an edge); ``start`` and ``stop`` are along x (``stop`` of None: right through).
+    """
+
+    surface: Surface
+    position: float
+    width: float
+    depth: float
+    start: float = 0.0
+    stop: float | None = None
+
+    def removal(self, size: Vector) -> Box:
+        """The box cut from a blank of this size, part frame."""
+        return _channel(
+            size, self.surface, 0, self.position, self.width, self.depth, self.start, self.stop
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Housing:
+    """A channel across the width (y) in the face or the reverse (US: dado).
+
+    ``position`` is its near side along x; ``start`` and ``stop`` are along y.  Through
+    when it runs from edge to edge, stopped otherwise.
+    """
+
+    surface: Surface
+    position: float
+    width: float
+    depth: float
+    start: float = 0.0
+    stop: float | None = None
+
+    def removal(self, size: Vector) -> Box:
+        """The box cut from a blank of this size, part frame."""
+        return _channel(
+            size, self.surface, 1, self.position, self.width, self.depth, self.start, self.stop
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Notch:
+    """A rectangle cut right through the thickness: its low corner (x, y) and its extent."""
+
+    x: float
+    y: float
+    length: float
+    width: float
+
+    def removal(self, size: Vector) -> Box:
+        """The box cut from a blank of this size, part frame."""
+        return Box((self.x, self.y, 0.0), (self.x + self.length, self.y + self.width, size[2]))
+
+
+@dataclass(frozen=True, slots=True)
+class Mitre:
+    """A sloping cut that takes the whole end off.
+
+    ``angle`` is the saw setting, in degrees away from a square cut (45 for a square
+    corner), 0 < angle < 90; the long point stays where ``long`` meets ``end``.  With
+    ``long`` an edge it is a frame mitre, with ``long`` a face it is a bevelled end.
+    """
+
+    end: Surface
+    angle: float
+    long: Surface
+
+    def plane(self, size: Vector) -> tuple[Vector, Vector]:
+        """A point on the cut and its unit normal, pointing at what is cut away; part frame."""
+        point, normal = [0.0, 0.0, 0.0], [0.0, 0.0, 0.0]
+        for surface in (self.end, self.long):
+            point[surface.axis] = size[surface.axis] if surface.at_high else 0.0
+        slope = math.radians(self.angle)
+        normal[self.end.axis] = math.cos(slope) * (1 if self.end.at_high else -1)
+        normal[self.long.axis] = math.sin(slope) * (-1 if self.long.at_high else 1)
+        return (point[0], point[1], point[2]), (normal[0], normal[1], normal[2])
+
+
+@dataclass(frozen=True, slots=True)
+class Easing:
+    """The arris between two surfaces rounded to a quarter circle over its whole run."""
+
+    surface: Surface
+    edge: Surface
+    radius: float
+
+
+@dataclass(frozen=True, slots=True)
+class Hole:
+    """A round hole square to ``surface``.
+
+    ``position`` is its centre along the two axes of that surface, in the order x, y, z;
+    ``depth`` of None goes right through.
+    """
+
+    surface: Surface
+    position: tuple[float, float]
+    diameter: float
+    depth: float | None = None
+
+
+Working = Rebate | Groove | Housing | Notch | Mitre | Easing | Hole
+"""Anything that can be cut into a blank.  Workings only take material away, and what is
+taken is the union of their removals, so their order never changes the shape."""
+
+
+class BoxWorking(Protocol):
+    """A working whose removal is a box in the part frame."""
+
+    def removal(self, size: Vector) -> Box:
+        """The box cut from a blank of this size."""
+        ...
+
+
+# --- placing and joining -------------------------------------------------------------
+
+
+def cross(a: Vector, b: Vector) -> Vector:
+    """Vector product."""
+    return (a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0])
+
+
+@dataclass(frozen=True, slots=True)
+class Placement:
+    """Where a part stands: its frame's origin and the unit vectors of its length and width.
+
+    All in the unit frame.  The thickness direction is the vector product of the two, so a
+    placement never mirrors a part.
+    """
+
+    origin: Vector
+    length: Vector
+    width: Vector
+
+    @property
+    def thickness(self) -> Vector:
+        """Unit vector of the part's thickness (towards the show face), unit frame."""
+        return cross(self.length, self.width)
+
+    def matrix(self) -> Matrix:
+        """The 4 x 4 homogeneous transform from part frame to unit frame, by rows."""
+        u, v, w, o = self.length, self.width, self.thickness, self.origin
+        return tuple((u[i], v[i], w[i], o[i]) for i in range(3)) + ((0.0, 0.0, 0.0, 1.0),)
+
+    def to_unit(self, point: Vector) -> Vector:
+        """A point of the part frame in the unit frame."""
+        u, v, w, o = self.length, self.width, self.thickness, self.origin
+        x, y, z = (o[i] + point[0] * u[i] + point[1] * v[i] + point[2] * w[i] for i in range(3))
+        return (x, y, z)
+
+
+ShapeKey = tuple[Vector, tuple[Working, ...]]
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """One piece of the unit.
+
+    ``ref`` is unique in the unit and short enough to pencil on the piece.  ``group`` is
+    the sub-assembly it belongs to.  ``lipped`` names the edges that carry a lipping, in
+    the maker's words.  ``withdraw`` is the direction (unit frame) in which the piece comes
+    off the unit when it is taken apart, the reverse of how it goes on; a zero vector for
+    pieces that everything else is taken off.
+    """
+
+    ref: str
+    name: str
+    role: Role
+    group: str
+    blank: Blank
+    placement: Placement
+    workings: tuple[Working, ...] = ()
+    lipped: tuple[str, ...] = ()
+    withdraw: Vector = (0.0, 0.0, 0.0)
+
+    @property
+    def shape(self) -> ShapeKey:
+        """What decides the solid: parts with equal shapes are the same piece of wood."""
+        return (self.blank.size, self.workings)
+
+    def bounds(self) -> Box:
+        """The placed blank's bounding box, unit frame."""
+        corners = [
+            self.placement.to_unit((x, y, z))
+            for x in (0.0, self.blank.length)
+            for y in (0.0, self.blank.width)
+            for z in (0.0, self.blank.thickness)
+        ]
+        low = tuple(min(corner[i] for corner in corners) for i in range(3))
+        high = tuple(max(corner[i] for corner in corners) for i in range(3))
+        return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+
+
+class JointKind(StrEnum):
+    """How two parts meet."""
+
+    BUTT = "butt"
+    HOUSING = "housing"
+    REBATE = "rebate"
+    GROOVE = "groove"
+    MITRE = "mitre"
+    FACE_GLUED = "glued face to face"
+    EDGE_GLUED = "glued to the edge"
+    RESTING = "resting on pins"
+
+
+@dataclass(frozen=True, slots=True)
+class Fixing:
+    """Bought-in pieces that hold a joint: what, and how many."""
+
+    name: str
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class Joint:
+    """Two parts that meet.
+
+    ``first`` carries the joint (it is housed, rebated, grooved, or simply stays put),
+    ``second`` comes to it; both are refs.  ``at`` is the middle of the meeting, unit
+    frame.
+    """
+
+    kind: JointKind
+    first: str
+    second: str
+    at: Vector
+    fixings: tuple[Fixing, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Clearance:
+    """Two parts (refs) that must stay at least ``least`` mm apart."""
+
+    first: str
+    second: str
+    least: float
+
+
+@dataclass(frozen=True, slots=True)
+class Opening:
+    """The opening a unit is made for: tightest width and height and depth, in mm.
+
+    ``depth`` is None where it was not measured.
+    """
+
+    width: float
+    height: float
+    depth: float | None
+
+
+@dataclass(frozen=True, slots=True)
+class Unit:
+    """A whole piece of furniture, set out.
+
+    ``envelope`` is the overall box (a face frame stands in front of the carcass, at
+    negative y, and may overhang it).  ``display_unit`` is what lengths are shown in.
+    ``least_gap`` is the smallest gap, in mm, that two parts which neither touch nor are
+    joined may leave (0: any).
+    """
+
+    title: str
+    envelope: Box
+    parts: tuple[Part, ...]
+    joints: tuple[Joint, ...] = ()
+    clearances: tuple[Clearance, ...] = ()
+    opening: Opening | None = None
+    least_gap: float = 0.0
+    display_unit: Literal["mm", "in"] = "mm"
+    _by_ref: dict[str, Part] = field(init=False, repr=False, compare=False, hash=False)
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "_by_ref", {part.ref: part for part in self.parts})
+        if len(self._by_ref) != len(self.parts):
+            raise ValueError("two parts of a unit have the same ref")
+
+    @property
+    def size(self) -> Vector:
+        """Overall width, height and depth."""
+        width, depth, height = self.envelope.size
+        return (width, height, depth)
+
+    def part(self, ref: str) -> Part:
+        """The part with this ref.
+
+        Raises:
+            KeyError: no part has it.
+        """
+        return self._by_ref[ref]
+
+    @property
+    def shapes(self) -> dict[ShapeKey, tuple[Part, ...]]:
+        """Parts gathered by shape, in the order in which shapes first occur."""
+        gathered: dict[ShapeKey, list[Part]] = {}
+        for part in self.parts:
+            gathered.setdefault(part.shape, []).append(part)
+        return {key: tuple(parts) for key, parts in gathered.items()}

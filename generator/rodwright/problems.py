@@ -1,0 +1,58 @@
+"""What a maker is told when something is wrong, with its place in the file."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+KeyPath = tuple[str | int, ...]
+"""The way to a value in a spec: keys and list positions from the top of the file."""
+
+
+@dataclass(frozen=True, slots=True)
+class Problem:
+    """One thing that is wrong: what, what to do about it, and where.
+
+    ``where`` is the way to the value in the spec; ``file``, ``line`` and ``column`` (both
+    counted from 1) are filled in once the file is known.
+    """
+
+    message: str
+    remedy: str
+    where: KeyPath = ()
+    file: str | None = None
+    line: int | None = None
+    column: int | None = None
+
+    def __str__(self) -> str:
+        place = ":".join(str(item) for item in (self.file, self.line, self.column) if item)
+        start = f"{place}: " if place else ""
+        return f"{start}{self.message}\n  {self.remedy}"
+
+
+class ProblemsError(ValueError):
+    """Raised with every problem found, so that they can all be mended in one go."""
+
+    def __init__(self, problems: Iterable[Problem]) -> None:
+        self.problems: tuple[Problem, ...] = tuple(problems)
+        super().__init__("\n".join(str(problem) for problem in self.problems))
+
+
+class Problems:
+    """Gathers problems while a spec is worked through."""
+
+    def __init__(self) -> None:
+        self._found: list[Problem] = []
+
+    def add(self, where: KeyPath, message: str, remedy: str) -> None:
+        """Note one problem at ``where``."""
+        self._found.append(Problem(message, remedy, where))
+
+    def raise_if_any(self) -> None:
+        """Stop here if anything was noted.
+
+        Raises:
+            ProblemsError: with all that was noted, in order.
+        """
+        if self._found:
+            raise ProblemsError(self._found)
