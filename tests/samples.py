@@ -105,8 +105,9 @@ def _frame(width: float, height: float) -> list[Part]:
 
     def member(ref: str, name: str, role: Role, length: float, origin: Vector, along: Vector,
                across: Vector, inner: Surface, withdraw: Vector) -> Part:  # fmt: skip
-        return Part(ref, name, role, "Face frame", _blank(length, w, t, ASH),
-                    Placement(origin, along, across), workings(inner), withdraw=withdraw)  # fmt: skip
+        placement = Placement(origin, along, across)
+        return Part(ref, name, role, "Face frame", _blank(length, w, t, ASH), placement,
+                    workings(inner), withdraw=withdraw)  # fmt: skip
 
     return [
         member("ST1", "Left stile", Role.STILE, height, (w, 0.0, 0.0), Z, MINUS_X,

@@ -365,7 +365,7 @@ class Placement:
     def matrix(self) -> Matrix:
         """The 4 x 4 homogeneous transform from part frame to unit frame, by rows."""
         u, v, w, o = self.length, self.width, self.thickness, self.origin
-        return tuple((u[i], v[i], w[i], o[i]) for i in range(3)) + ((0.0, 0.0, 0.0, 1.0),)
+        return (*((u[i], v[i], w[i], o[i]) for i in range(3)), (0.0, 0.0, 0.0, 1.0))
 
     def to_unit(self, point: Vector) -> Vector:
         """A point of the part frame in the unit frame."""
