@@ -303,11 +303,17 @@ class Mitre:
 
 @dataclass(frozen=True, slots=True)
 class Easing:
-    """The arris between two surfaces rounded to a quarter circle over its whole run."""
+    """The arris between two surfaces rounded to a quarter circle.
+
+    ``start`` and ``stop`` are along the arris from the low end of its axis (``stop`` of
+    None: to the far end).
+    """
 
     surface: Surface
     edge: Surface
     radius: float
+    start: float = 0.0
+    stop: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

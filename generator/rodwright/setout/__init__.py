@@ -1,0 +1,54 @@
+"""The set-out: wishes and sizes become parts and joints, by arithmetic alone."""
+
+from __future__ import annotations
+
+from rodwright.parts import Box, Unit
+from rodwright.problems import Problems
+from rodwright.setout.back import set_out_back
+from rodwright.setout.bench import Bench
+from rodwright.setout.carcass import set_out_carcass
+from rodwright.setout.face_frame import set_out_face_frame
+from rodwright.setout.interior import set_out_interior
+from rodwright.setout.lipping import set_out_lippings
+from rodwright.setout.rod import draw_rod
+from rodwright.spec.models import UnitSpec
+
+__all__ = ["set_out_unit"]
+
+
+def set_out_unit(spec: UnitSpec) -> Unit:
+    """Set a unit out: every part with its blank, workings and placement, and every joint.
+
+    Lengths in mm; the unit frame is that of :mod:`rodwright.parts`.
+
+    Raises:
+        ProblemsError: the wishes don't make a unit; every problem found is in it, with the
+            way to its place in the spec.
+    """
+    problems = Problems()
+    rod = draw_rod(spec, problems)
+    bench = Bench()
+    carcass = set_out_carcass(spec, rod, bench)
+    interior = set_out_interior(spec, rod, carcass, bench, problems)
+    problems.raise_if_any()
+    if spec.back is not None:
+        set_out_back(spec.back.fixing, rod, carcass, bench)
+    if spec.face_frame is not None:
+        set_out_face_frame(spec.face_frame, rod, carcass, interior, bench)
+    if rod.lipping is not None:
+        set_out_lippings(rod, carcass, interior, bench, problems)
+    problems.raise_if_any()
+    parts = bench.finished()
+    boxes = [part.bounds() for part in parts]
+    low = [min(box.low[axis] for box in boxes) for axis in range(3)]
+    high = [max(box.high[axis] for box in boxes) for axis in range(3)]
+    return Unit(
+        title=spec.title,
+        envelope=Box((low[0], low[1], 0.0), (high[0], high[1], high[2])),
+        parts=parts,
+        joints=tuple(bench.joints),
+        clearances=tuple(bench.clearances),
+        opening=rod.opening,
+        least_gap=spec.clearance,
+        display_unit=spec.unit,
+    )

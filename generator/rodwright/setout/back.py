@@ -1,0 +1,81 @@
+"""The back: laid on, rebated or grooved in."""
+
+from __future__ import annotations
+
+from rodwright.parts import Box, JointKind, Part, Placement, Role
+from rodwright.setout.bench import LEFT, Bench, Y, Z, meeting
+from rodwright.setout.carcass import Carcass, blank
+from rodwright.setout.rod import BackLines, Rod
+
+_MEETS = {"applied": JointKind.BUTT, "rebated": JointKind.REBATE, "grooved": JointKind.GROOVE}
+
+
+def set_out_back(fixing: str, rod: Rod, carcass: Carcass, bench: Bench) -> None:
+    """Lay the back on the bench, and cut the rebates or grooves that take it.
+
+    Its grain stands upright.  It ends at the top and bottom panels, or at the ends of the
+    sides where there is no such panel.
+    """
+    lines = rod.back
+    assert lines is not None
+    inside = (carcass.left.right, carcass.right.left)
+    held = _held(rod, lines, inside, fixing)
+    gap = lines.clearance
+    x = (held.low[0] + gap, held.high[0] - gap)
+    z = (
+        held.low[2] + (gap if carcass.bottom else 0.0),
+        held.high[2] - (gap if carcass.top else 0.0),
+    )
+    panel = Part(
+        bench.next_ref(Role.BACK),
+        "Back",
+        Role.BACK,
+        "Back",
+        blank(z[1] - z[0], x[1] - x[0], lines.stock),
+        Placement((x[1], lines.rear, z[0]), Z, LEFT),
+        withdraw=Y,
+    )
+    framing = [carcass.left.ref, carcass.right.ref]
+    framing += [level.ref for level in (carcass.bottom, carcass.top) if level]
+    others = [
+        ref for ref, part in bench.parts.items()
+        if part.role in (Role.SHELF, Role.DIVIDER)
+    ]  # fmt: skip
+    bench.add(panel)
+    for ref in framing:
+        if fixing != "applied":
+            _let_in(bench, ref, held, fixing)
+        _meet(bench, _MEETS[fixing], ref, panel.ref)
+    resting = {joint.second for joint in bench.joints if joint.kind is JointKind.RESTING}
+    for ref in others:
+        if ref not in resting:
+            _meet(bench, JointKind.BUTT, ref, panel.ref)
+
+
+def _held(rod: Rod, lines: BackLines, inside: tuple[float, float], fixing: str) -> Box:
+    """The box kept free for the back: its outline without clearance."""
+    if fixing == "applied":
+        return Box((0.0, lines.front, rod.bottom_underside), (rod.width, lines.rear, rod.height))
+    low = rod.floor - lines.reach if rod.has_bottom else 0.0
+    high = rod.ceiling + lines.reach if rod.has_top else rod.height
+    return Box(
+        (inside[0] - lines.reach, lines.front, low), (inside[1] + lines.reach, lines.rear, high)
+    )
+
+
+def _let_in(bench: Bench, ref: str, held: Box, fixing: str) -> None:
+    """Cut what the back takes up out of one part."""
+    bounds = bench.parts[ref].bounds()
+    low = [max(a, b) for a, b in zip(held.low, bounds.low, strict=True)]
+    high = [min(a, b) for a, b in zip(held.high, bounds.high, strict=True)]
+    box = Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+    if fixing == "rebated":
+        bench.rebate_along(ref, box)
+    else:
+        bench.groove_along(ref, box)
+
+
+def _meet(bench: Bench, kind: JointKind, ref: str, back: str) -> None:
+    at = meeting(bench.parts[ref].bounds(), bench.parts[back].bounds())
+    if at is not None:
+        bench.join(kind, ref, back, at)

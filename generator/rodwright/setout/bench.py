@@ -1,0 +1,173 @@
+"""The bench: parts and joints while they are being set out.
+
+The set-out thinks in the unit frame; the bench turns boxes there into workings in each
+part's own frame, so that no sign is worked out by hand twice.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+
+from rodwright.parts import (
+    Box,
+    Clearance,
+    Fixing,
+    Groove,
+    Housing,
+    Joint,
+    JointKind,
+    Part,
+    Placement,
+    Rebate,
+    Role,
+    Surface,
+    Vector,
+    Working,
+)
+
+X: Vector = (1.0, 0.0, 0.0)
+Y: Vector = (0.0, 1.0, 0.0)
+Z: Vector = (0.0, 0.0, 1.0)
+LEFT: Vector = (-1.0, 0.0, 0.0)
+FORWARD: Vector = (0.0, -1.0, 0.0)
+DOWN: Vector = (0.0, 0.0, -1.0)
+NOWHERE: Vector = (0.0, 0.0, 0.0)
+
+TOUCH = 1e-6
+"""Lengths closer than this (mm) are the same place; far below any saw, far above rounding."""
+
+_MARKS = {
+    Role.SIDE: "SD",
+    Role.TOP: "TP",
+    Role.BOTTOM: "BT",
+    Role.DIVIDER: "DV",
+    Role.SHELF: "SH",
+    Role.BACK: "BK",
+    Role.STILE: "ST",
+    Role.RAIL: "RL",
+    Role.LIPPING: "LP",
+}
+
+
+@dataclass
+class Bench:
+    """What has been set out so far."""
+
+    parts: dict[str, Part] = field(default_factory=dict)
+    joints: list[Joint] = field(default_factory=list)
+    clearances: list[Clearance] = field(default_factory=list)
+    _workings: dict[str, list[Working]] = field(default_factory=dict)
+    _counts: dict[Role, int] = field(default_factory=dict)
+
+    def next_ref(self, role: Role) -> str:
+        """A fresh ref: the role's mark and a number."""
+        self._counts[role] = self._counts.get(role, 0) + 1
+        return f"{_MARKS[role]}{self._counts[role]}"
+
+    def add(self, part: Part) -> Part:
+        """Lay a part on the bench."""
+        self.parts[part.ref] = part
+        self._workings[part.ref] = list(part.workings)
+        return part
+
+    def work(self, ref: str, working: Working) -> None:
+        """Cut a working into a part; the same one twice is cut once."""
+        if working not in self._workings[ref]:
+            self._workings[ref].append(working)
+
+    def cut_across(self, ref: str, box: Box) -> JointKind:
+        """House ``box`` (unit frame) across the width of a part; at its end it is a rebate."""
+        part = self.parts[ref]
+        size, local = part.blank.size, to_part(part.placement, box)
+        surface = _broken(local, size, (Surface.FACE, Surface.REVERSE))
+        start, stop = _run(local, size, 1)
+        depth = local.size[2]
+        for end in (Surface.NEAR_END, Surface.FAR_END):
+            if _touches(local, size, end):
+                self.work(ref, Rebate(surface, end, local.size[0], depth, start, stop))
+                return JointKind.REBATE
+        self.work(ref, Housing(surface, local.low[0], local.size[0], depth, start, stop))
+        return JointKind.HOUSING
+
+    def rebate_along(self, ref: str, box: Box) -> None:
+        """Rebate ``box`` (unit frame) along an edge of a part."""
+        part = self.parts[ref]
+        size, local = part.blank.size, to_part(part.placement, box)
+        surface = _broken(local, size, (Surface.FACE, Surface.REVERSE))
+        edge = _broken(local, size, (Surface.FACE_EDGE, Surface.BACK_EDGE))
+        start, stop = _run(local, size, 0)
+        self.work(ref, Rebate(surface, edge, local.size[1], local.size[2], start, stop))
+
+    def groove_along(self, ref: str, box: Box) -> None:
+        """Plough ``box`` (unit frame) along the length of a part, in its face or reverse."""
+        part = self.parts[ref]
+        size, local = part.blank.size, to_part(part.placement, box)
+        surface = _broken(local, size, (Surface.FACE, Surface.REVERSE))
+        start, stop = _run(local, size, 0)
+        self.work(ref, Groove(surface, local.low[1], local.size[1], local.size[2], start, stop))
+
+    def join(self, kind: JointKind, first: str, second: str, at: Vector, *fixings: Fixing) -> None:
+        """Note that two parts meet."""
+        self.joints.append(Joint(kind, first, second, at, fixings))
+
+    def keep_apart(self, first: str, second: str, least: float) -> None:
+        """Note that two parts must not come closer than ``least`` mm."""
+        self.clearances.append(Clearance(first, second, least))
+
+    def mark_lipped(self, ref: str, edge: str) -> None:
+        """Note that an edge of a part carries a lipping."""
+        part = self.parts[ref]
+        if edge not in part.lipped:
+            self.parts[ref] = replace(part, lipped=(*part.lipped, edge))
+
+    def finished(self) -> tuple[Part, ...]:
+        """Every part with its workings, in the order laid down."""
+        return tuple(
+            replace(part, workings=tuple(self._workings[ref])) for ref, part in self.parts.items()
+        )
+
+
+def to_part(placement: Placement, box: Box) -> Box:
+    """A box of the unit frame in a part's frame (for placements square to the unit)."""
+    axes = (placement.length, placement.width, placement.thickness)
+    corners = [
+        [sum((corner[i] - placement.origin[i]) * axis[i] for i in range(3)) for axis in axes]
+        for corner in (box.low, box.high)
+    ]
+    low, high = ([choose(a, b) for a, b in zip(*corners, strict=True)] for choose in (min, max))
+    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+
+
+def meeting(first: Box, second: Box) -> Vector | None:
+    """Middle of the patch where two boxes touch or overlap; None where they don't meet.
+
+    A patch needs an extent along at least two axes: an edge or a corner is no meeting.
+    """
+    low = [max(a, b) for a, b in zip(first.low, second.low, strict=True)]
+    high = [min(a, b) for a, b in zip(first.high, second.high, strict=True)]
+    extents = [b - a for a, b in zip(low, high, strict=True)]
+    if min(extents) < -TOUCH or sum(extent > TOUCH for extent in extents) < 2:
+        return None
+    middle = [(a + b) / 2 for a, b in zip(low, high, strict=True)]
+    return (middle[0], middle[1], middle[2])
+
+
+def _touches(local: Box, size: Vector, surface: Surface) -> bool:
+    if surface.at_high:
+        return local.high[surface.axis] > size[surface.axis] - TOUCH
+    return local.low[surface.axis] < TOUCH
+
+
+def _broken(local: Box, size: Vector, candidates: tuple[Surface, ...]) -> Surface:
+    """Which of the surfaces a removal breaks through."""
+    for surface in candidates:
+        if _touches(local, size, surface):
+            return surface
+    raise ValueError(f"a box from {local.low} to {local.high} breaks no surface of a {size} blank")
+
+
+def _run(local: Box, size: Vector, axis: int) -> tuple[float, float | None]:
+    """Start and stop along an axis, kept inside the blank; stop is None at the far end."""
+    start = local.low[axis] if local.low[axis] > TOUCH else 0.0
+    stop = local.high[axis]
+    return start, (None if stop > size[axis] - TOUCH else stop)

@@ -1,0 +1,142 @@
+"""Sides, top and bottom."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from rodwright.parts import Blank, Box, Grain, JointKind, Part, Placement, Role, Stock
+from rodwright.setout.bench import DOWN, LEFT, Bench, X, Y, Z, meeting
+from rodwright.setout.rod import Rod
+from rodwright.spec.models import UnitSpec
+
+
+@dataclass(frozen=True, slots=True)
+class Upright:
+    """A side or divider as its neighbours see it: its ref and its two faces' x, in mm."""
+
+    ref: str
+    left: float
+    right: float
+
+
+@dataclass(frozen=True, slots=True)
+class Level:
+    """A top, bottom or row shelf as its neighbours see it: its ref and its two faces' z."""
+
+    ref: str
+    low: float
+    high: float
+
+
+@dataclass(frozen=True, slots=True)
+class Carcass:
+    """The box: sides, and top and bottom where there are any."""
+
+    left: Upright
+    right: Upright
+    bottom: Level | None
+    top: Level | None
+
+
+def blank(length: float, width: float, stock: Stock, **more: float) -> Blank:
+    """A panel's blank with the grain along its length, if its stock has any."""
+    grain = Grain.NONE if stock.grain is Grain.NONE else Grain.LENGTHWISE
+    return Blank(length, width, stock.thickness, stock, grain, **more)
+
+
+def level_placement(x: float, y: float, z: float) -> Placement:
+    """Of a part lying flat, show face up, its length to the right."""
+    return Placement((x, y, z), X, Y)
+
+
+def upright_placement(x: float, y: float, z: float) -> Placement:
+    """Of a part standing up, length upwards, show face to the left; (x, y, z) is the lower
+    front corner of its right face."""
+    return Placement((x, y, z), Z, Y)
+
+
+def set_out_carcass(spec: UnitSpec, rod: Rod, bench: Bench) -> Carcass:
+    """Lay sides, top and bottom on the bench, jointed at the corners."""
+    t, depth = rod.thickness, rod.depth
+    over_top, over_bottom = spec.carcass.top == "over", spec.carcass.bottom == "over"
+    low = (t - rod.housing) if over_bottom else 0.0
+    high = rod.height - (t - rod.housing if over_top else 0.0)
+    front = rod.front("sides")
+    side_blank = blank(high - low, depth - front, rod.stock)
+    left = bench.add(
+        Part(
+            bench.next_ref(Role.SIDE),
+            "Left side",
+            Role.SIDE,
+            "Carcass",
+            side_blank,
+            upright_placement(t, front, low),
+            withdraw=LEFT,
+        )
+    )
+    right = bench.add(
+        Part(
+            bench.next_ref(Role.SIDE),
+            "Right side",
+            Role.SIDE,
+            "Carcass",
+            side_blank,
+            Placement((rod.width - t, depth, low), Z, (0.0, -1.0, 0.0)),
+            withdraw=X,
+        )
+    )
+    bottom = top = None
+    if rod.has_bottom:
+        bottom = _level(rod, bench, Role.BOTTOM, rod.bottom_underside, over_bottom)
+    if rod.has_top:
+        top = _level(rod, bench, Role.TOP, rod.height - t, over_top)
+    carcass = Carcass(
+        Upright(left.ref, 0.0, t), Upright(right.ref, rod.width - t, rod.width), bottom, top
+    )
+    for level, over in ((bottom, over_bottom), (top, over_top)):
+        for side in (carcass.left, carcass.right):
+            if level is not None:
+                _corner(rod, bench, side, level, over)
+    return carcass
+
+
+def _level(rod: Rod, bench: Bench, role: Role, z: float, over: bool) -> Level:
+    t = rod.thickness
+    start = 0.0 if over else t - rod.housing
+    front = rod.front(role.value)
+    part = Part(
+        bench.next_ref(role),
+        role.value.capitalize(),
+        role,
+        "Carcass",
+        blank(rod.width - 2 * start, rod.depth - front, rod.stock),
+        level_placement(start, front, z),
+        withdraw=Z if role is Role.TOP else DOWN,
+    )
+    bench.add(part)
+    return Level(part.ref, z, z + t)
+
+
+def _corner(rod: Rod, bench: Bench, side: Upright, level: Level, over: bool) -> None:
+    """Joint a side and a level: the one that runs through is housed for the other."""
+    through, ending = (level.ref, side.ref) if over else (side.ref, level.ref)
+    house(bench, rod.housing, through, ending)
+
+
+def house(bench: Bench, housing: float, through: str, ending: str, stopped: float = 0.0) -> None:
+    """Joint the part that ends to the part that runs through.
+
+    With ``housing`` the overlap of their boxes is housed, ``stopped`` mm behind the front
+    of the part that ends (its own notch is the caller's); otherwise they are butted.
+    """
+    first, second = bench.parts[through].bounds(), bench.parts[ending].bounds()
+    at = meeting(first, second)
+    if at is None:
+        raise AssertionError(f"{through} and {ending} were set out apart")
+    kind = JointKind.BUTT
+    if housing:
+        low = [max(a, b) for a, b in zip(first.low, second.low, strict=True)]
+        high = [min(a, b) for a, b in zip(first.high, second.high, strict=True)]
+        low[1] += stopped
+        kind = bench.cut_across(through, Box((low[0], low[1], low[2]), (high[0], high[1], high[2])))
+    bench.join(kind, through, ending, at)

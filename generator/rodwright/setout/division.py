@@ -1,0 +1,115 @@
+"""Dividing a length: given lengths, shares of what is left, and shelf positions."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from rodwright.problems import KeyPath, Problems
+from rodwright.spec.fields import Share
+from rodwright.spec.models import ShelvesSpec
+
+TOLERANCE = 0.05
+"""How far (mm) given lengths may miss the whole: below what a tape shows, above what
+rounding to 1/64 in adds up to over a few members."""
+
+
+def divide(
+    whole: float,
+    between: float,
+    wishes: Sequence[float | Share],
+    where: KeyPath,
+    names: tuple[str, str],
+    problems: Problems,
+) -> tuple[float, ...]:
+    """Clear lengths (mm) of the spaces that ``whole`` is divided into.
+
+    ``between`` is the thickness of what stands between each two; ``names`` are the spaces
+    and the things between in the maker's words.  Shares take what is left over by the
+    given lengths.  A sum that doesn't fit is noted in ``problems`` and nothing returned.
+    """
+    spaces, dividers = names
+    taken = between * (len(wishes) - 1)
+    given = sum(wish for wish in wishes if not isinstance(wish, Share))
+    shares = sum(wish.count for wish in wishes if isinstance(wish, Share))
+    left = whole - taken - given
+    adds_up = f"the {spaces} add up to {given:g} mm, with {taken:g} mm of {dividers} between them"
+    if shares and left <= 0:
+        problems.add(
+            where,
+            f"{adds_up}; of {whole:g} mm nothing is left to share",
+            f"Make the given lengths at least {-left:g} mm smaller.",
+        )
+        return ()
+    if not shares and abs(left) > TOLERANCE:
+        much = f"{abs(left):.4g} mm too {'little' if left > 0 else 'much'}"
+        problems.add(
+            where,
+            f"{adds_up}: {given + taken:g} mm in a space of {whole:g} mm, {much}",
+            "Change a length, or write `1 share` for one of them.",
+        )
+        return ()
+    per_share = left / shares if shares else 0.0
+    return tuple(wish.count * per_share if isinstance(wish, Share) else wish for wish in wishes)
+
+
+def shelf_heights(
+    clear: float, thickness: float, wish: ShelvesSpec, where: KeyPath, problems: Problems
+) -> tuple[float, ...]:
+    """Heights (mm) of the shelves' undersides above the floor of a space, from the bottom up.
+
+    ``clear`` is the space's clear height.  Equal openings share what the shelves leave;
+    equal centres divide the clear height by the number of spaces (common practice, no
+    source: positions are then marked from one end).  What doesn't fit is noted.
+    """
+    given = [name for name in ("count", "at", "openings") if getattr(wish, name) is not None]
+    if len(given) != 1:
+        said = "none of them" if not given else " and ".join(f"`{name}`" for name in given)
+        problems.add(
+            where,
+            f"shelves need one of `count`, `at` and `openings`; there is {said}",
+            "Give exactly one.",
+        )
+        return ()
+    if wish.openings is not None:
+        sizes = divide(
+            clear,
+            thickness,
+            wish.openings,
+            (*where, "openings"),
+            ("openings", "shelves"),
+            problems,
+        )
+        undersides, height = [], 0.0
+        for size in reversed(sizes[1:]):
+            height += size
+            undersides.append(height)
+            height += thickness
+        return tuple(undersides)
+    if wish.at is not None:
+        heights, key = tuple(sorted(wish.at)), "at"
+    else:
+        assert wish.count is not None
+        key = "count"
+        if wish.spacing == "openings":
+            opening = (clear - wish.count * thickness) / (wish.count + 1)
+            heights = tuple(
+                opening + number * (opening + thickness) for number in range(wish.count)
+            )
+        else:
+            pitch = clear / (wish.count + 1)
+            heights = tuple(pitch * (number + 1) - thickness / 2 for number in range(wish.count))
+    gaps = [
+        upper - lower
+        for lower, upper in zip(
+            (0.0, *(height + thickness for height in heights)), (*heights, clear), strict=True
+        )
+    ]
+    if min(gaps) <= 0:
+        problems.add(
+            (*where, key),
+            f"{len(heights)} shelves {thickness:g} mm thick don't fit there in a clear height of "
+            f"{clear:g} mm",
+            "Take fewer shelves or move them apart.",
+        )
+        return ()
+    return heights

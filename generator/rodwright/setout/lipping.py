@@ -1,0 +1,124 @@
+"""Lippings: solid strips on front edges."""
+
+from __future__ import annotations
+
+from rodwright.parts import Blank, Grain, JointKind, Part, Placement, Role, Vector
+from rodwright.problems import Problems
+from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Z, meeting
+from rodwright.setout.carcass import Carcass, Upright
+from rodwright.setout.interior import Interior
+from rodwright.setout.rod import LippingLines, Rod
+
+
+def set_out_lippings(
+    rod: Rod, carcass: Carcass, interior: Interior, bench: Bench, problems: Problems
+) -> None:
+    """Lay the lippings on the bench, glued to their edges.
+
+    Behind a face frame they stand in front of the carcass, between the members of the
+    frame; without one they end flush with its front.  What a rail hides wholly gets none.
+    """
+    lines = rod.lipping
+    assert lines is not None
+    strip = _Strips(rod, lines, bench, problems)
+    if "sides" in lines.edges:
+        for side in (carcass.left, carcass.right):
+            part = bench.parts[side.ref].bounds()
+            strip.upright((side.ref,), side.left, side.right, part.low[2], part.high[2])
+    for name, level in (("bottom", carcass.bottom), ("top", carcass.top)):
+        if name in lines.edges and level is not None:
+            over = bench.parts[level.ref].blank.length > rod.width - rod.thickness
+            span = (0.0, rod.width) if over else (carcass.left.right, carcass.right.left)
+            strip.level((level.ref,), span)
+    if "dividers" in lines.edges:
+        for divider, space in interior.dividers:
+            strip.upright((divider.ref,), divider.left, divider.right, space.low, space.high)
+    if "shelves" in lines.edges:
+        for shelf in interior.shelves:
+            left, right = shelf.between
+            gap = max(0.0, bench.parts[shelf.refs[0]].bounds().low[0] - left.right)
+            span = (_edge(bench, left, left.right), _edge(bench, right, right.left))
+            strip.level(shelf.refs, (span[0] + gap, span[1] - gap))
+
+
+def _edge(bench: Bench, upright: Upright, face: float) -> float:
+    """Where a shelf's lipping ends: at the upright, or at the mid stile that covers it."""
+    bounds = [
+        part.bounds()
+        for part in bench.parts.values()
+        if part.name == "Mid stile"
+        and part.bounds().low[0] < upright.right
+        and part.bounds().high[0] > upright.left
+    ]
+    if not bounds:
+        return face
+    return bounds[0].high[0] if face == upright.right else bounds[0].low[0]
+
+
+class _Strips:
+    """Makes strips of one stock and thickness."""
+
+    def __init__(self, rod: Rod, lines: LippingLines, bench: Bench, problems: Problems) -> None:
+        self._rod, self._lines, self._bench, self._problems = rod, lines, bench, problems
+        self._refused = False
+
+    def level(self, refs: tuple[str, ...], span: tuple[float, float]) -> None:
+        """A strip on the front of level parts that lie on each other, between two x."""
+        boxes = [self._bench.parts[ref].bounds() for ref in refs]
+        low, high = boxes[0].low[2], boxes[-1].high[2]
+        y = boxes[0].low[1]
+        frame, left, right = self._rod.frame, *span
+        if frame is not None and y < self._lines.thickness:
+            left, right = max(left, frame.inner_left), min(right, frame.inner_right)
+            if high <= frame.inner_bottom or low >= frame.inner_top:
+                return
+        placement = Placement((left, y, low), X, Z)
+        self._lay(refs, right - left, high - low, placement)
+
+    def upright(
+        self, refs: tuple[str, ...], left: float, right: float, low: float, high: float
+    ) -> None:
+        """A strip on the front of an upright, between two z."""
+        y = self._bench.parts[refs[0]].bounds().low[1]
+        frame = self._rod.frame
+        if frame is not None and y < self._lines.thickness:
+            low, high = max(low, frame.inner_bottom), min(high, frame.inner_top)
+        self._lay(refs, high - low, right - left, Placement((right, y, low), Z, LEFT))
+
+    def _lay(
+        self, refs: tuple[str, ...], length: float, width: float, placement: Placement
+    ) -> None:
+        lines, bench = self._lines, self._bench
+        if min(width, lines.thickness) > lines.stock.thickness:
+            if not self._refused:
+                self._problems.add(
+                    ("lipping", "thickness"),
+                    f"a strip {width:g} x {lines.thickness:g} mm can't come out of "
+                    f"`{lines.stock.name}`, which is {lines.stock.thickness:g} mm thick",
+                    "Make the lipping thinner or name thicker stock.",
+                )
+            self._refused = True
+            return
+        strip = Part(
+            bench.next_ref(Role.LIPPING),
+            "Lipping",
+            Role.LIPPING,
+            "Lippings",
+            Blank(length, width, lines.thickness, lines.stock, Grain.LENGTHWISE),
+            placement,
+            withdraw=FORWARD,
+        )
+        bench.add(strip)
+        for ref in refs:
+            at: Vector | None = meeting(bench.parts[ref].bounds(), strip.bounds())
+            if at is not None:
+                bench.join(JointKind.EDGE_GLUED, ref, strip.ref, at)
+                bench.mark_lipped(ref, "front")
+        self._meet_frame(strip)
+
+    def _meet_frame(self, strip: Part) -> None:
+        for ref, part in list(self._bench.parts.items()):
+            if part.role in (Role.STILE, Role.RAIL):
+                at = meeting(part.bounds(), strip.bounds())
+                if at is not None:
+                    self._bench.join(JointKind.BUTT, ref, strip.ref, at)

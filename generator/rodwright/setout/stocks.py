@@ -1,0 +1,67 @@
+"""Stock: from the maker's description to what parts are cut from."""
+
+from __future__ import annotations
+
+from difflib import get_close_matches
+
+from rodwright.materials import MATERIALS
+from rodwright.parts import Grain, Piece, Stock
+from rodwright.problems import KeyPath, Problems
+from rodwright.spec.models import BoardSpec, SheetSpec
+
+_COLOURS = {"sheet": "#dcc59b", "board": "#d3b183"}
+
+
+def stocks(specs: dict[str, SheetSpec | BoardSpec], problems: Problems) -> dict[str, Stock]:
+    """Every stock of a spec by its name; densities and colours filled in from the material."""
+    return {name: _stock(name, spec, problems) for name, spec in specs.items()}
+
+
+def _stock(name: str, spec: SheetSpec | BoardSpec, problems: Problems) -> Stock:
+    known = MATERIALS.get(spec.material.strip().lower())
+    density, source = spec.density, "given in the spec"
+    if density is None and known is not None:
+        density, source = known.density, known.source
+    if density is None:
+        near = get_close_matches(spec.material.lower(), MATERIALS, n=1)
+        hint = f"Did you mean `{near[0]}`? If not, add" if near else "Add"
+        problems.add(
+            ("stock", name, "material"),
+            f"the density of `{spec.material}` isn't known",
+            f"{hint} `density`, in kg/m3 (weigh a piece and divide by its volume).",
+        )
+        density = 0.0
+    grained = known.grained if known is not None else True
+    if isinstance(spec, SheetSpec):
+        grain = Grain(spec.grain) if spec.grain else Grain.LENGTHWISE if grained else Grain.NONE
+        size = (spec.size[0], spec.size[1]) if spec.size else None
+        pieces: tuple[Piece, ...] = ()
+    else:
+        grain, size = Grain.LENGTHWISE, None
+        pieces = tuple(Piece(board.length, board.width, board.count) for board in spec.pieces)
+    colour = spec.colour or (known.colour if known else _COLOURS[spec.kind])
+    return Stock(
+        name,
+        spec.kind,
+        spec.material,
+        spec.thickness,
+        grain,
+        density,
+        source,
+        colour,
+        size,
+        pieces,
+        spec.price,
+    )
+
+
+def find_stock(
+    named: dict[str, Stock], name: str, where: KeyPath, problems: Problems
+) -> Stock | None:
+    """The stock of this name; its absence is noted with the nearest name there is."""
+    if name in named:
+        return named[name]
+    near = get_close_matches(name, named, n=1)
+    hint = f"Did you mean `{near[0]}`?" if near else f"There is: {', '.join(named)}."
+    problems.add(where, f"no stock is called `{name}`", f"{hint} Or add it under `stock`.")
+    return None

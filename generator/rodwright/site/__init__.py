@@ -1,0 +1,1 @@
+"""The opening as measured, and what of it a unit can use."""

@@ -1,0 +1,96 @@
+"""Field types of the spec language: lengths, shares and colours."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from typing import Annotated, Any
+
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationInfo, WithJsonSchema
+from pydantic_core import PydanticCustomError
+from rodwright.lengths import parse_length
+
+
+class SpecModel(BaseModel):
+    """Base of every spec model: immutable, and no key passes unread."""
+
+    model_config = ConfigDict(
+        frozen=True, extra="forbid", strict=True, use_attribute_docstrings=True
+    )
+
+
+def _length(value: Any, info: ValidationInfo) -> Any:
+    """Millimetres from a number in the file's unit or a string with its own."""
+    context = info.context or {}
+    if not isinstance(value, int | float | str):
+        raise PydanticCustomError(
+            "length", "a length belongs here", {"remedy": "Write a number, or text like `18 mm`."}
+        )
+    try:
+        return parse_length(value, context.get("unit", "mm"))
+    except ValueError as error:
+        raise PydanticCustomError(
+            "length", "{reason}", {"reason": str(error), "remedy": "Write a length."}
+        ) from None
+
+
+_LENGTH_SCHEMA = {
+    "anyOf": [{"type": "number", "minimum": 0}, {"type": "string", "pattern": r"^\s*[0-9¼-¾⅐-⅞.]"}]
+}
+
+Length = Annotated[
+    float,
+    BeforeValidator(_length),
+    Field(gt=0),
+    WithJsonSchema(_LENGTH_SCHEMA | {"title": "length"}),
+]
+"""A length above zero, mm once read."""
+
+LengthOrZero = Annotated[
+    float,
+    BeforeValidator(_length),
+    Field(ge=0),
+    WithJsonSchema(_LENGTH_SCHEMA | {"title": "length"}),
+]
+"""A length, zero allowed, mm once read."""
+
+
+@dataclass(frozen=True, slots=True)
+class Share:
+    """A part of what is left once every given length is taken off."""
+
+    count: float
+
+
+_SHARE = re.compile(r"^\s*(\d+(?:\.\d+)?)\s+shares?\s*$")
+
+
+def _length_or_share(value: Any, info: ValidationInfo) -> Any:
+    if isinstance(value, str) and "share" in value:
+        found = _SHARE.match(value)
+        if found is None or float(found[1]) == 0:
+            raise PydanticCustomError(
+                "share",
+                "`{value}` can't be read as a share",
+                {"value": value, "remedy": "Write `1 share`, `2 shares` and so on."},
+            )
+        return Share(float(found[1]))
+    length = _length(value, info)
+    if not length > 0:
+        raise PydanticCustomError(
+            "length",
+            "must be more than 0",
+            {"remedy": "Write a length or a share of what is left."},
+        )
+    return length
+
+
+LengthOrShare = Annotated[
+    float | Share,
+    BeforeValidator(_length_or_share),
+    WithJsonSchema(_LENGTH_SCHEMA | {"title": "length or share"}),
+]
+"""A length above zero, or `1 share`, `2 shares` ... of what is left."""
+
+Colour = Annotated[str, Field(pattern=r"^#[0-9a-fA-F]{6}$")]
+"""A colour as #rrggbb."""

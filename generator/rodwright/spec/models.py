@@ -1,0 +1,306 @@
+"""The spec language: what a maker may wish for, with its defaults.
+
+The docstring under each field is its description in the JSON Schema and in the README's
+table.  Lengths are millimetres once read.  What can only be judged against the rest of
+the unit (do the columns add up, is the stock thick enough) is judged by the set-out.
+"""
+
+from __future__ import annotations
+
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from rodwright.spec.fields import Colour, Length, LengthOrShare, LengthOrZero, SpecModel
+
+
+class WidthReadings(SpecModel):
+    """Widths of the opening, wall to wall, at several heights; at least one."""
+
+    bottom: Length | None = None
+    """At the floor."""
+    middle: Length | None = None
+    """Half-way up."""
+    top: Length | None = None
+    """Just under the top."""
+
+
+class HeightReadings(SpecModel):
+    """Heights of the opening, floor to top, at several places; at least one."""
+
+    left: Length | None = None
+    """At the left wall."""
+    middle: Length | None = None
+    """Half-way across."""
+    right: Length | None = None
+    """At the right wall."""
+
+
+class DepthReadings(SpecModel):
+    """Depths of the opening, front to back wall; at least one."""
+
+    left: Length | None = None
+    """At the left wall."""
+    middle: Length | None = None
+    """Half-way across."""
+    right: Length | None = None
+    """At the right wall."""
+
+
+class Diagonals(SpecModel):
+    """Both diagonals of the opening's front."""
+
+    rising: Length
+    """From the bottom left corner to the top right."""
+    falling: Length
+    """From the top left corner to the bottom right."""
+
+
+class OpeningSpec(SpecModel):
+    """The opening as measured."""
+
+    width: WidthReadings | Length
+    """Widths between the walls: one length, or readings at several heights."""
+    height: HeightReadings | Length
+    """Heights: one length, or readings at several places."""
+    depth: DepthReadings | Length | None = None
+    """Depths: one length, or readings at several places."""
+    diagonals: Diagonals | None = None
+    """Both diagonals; they show how far the opening leans, and the unit is made narrower by it."""
+
+
+class SizeSpec(SpecModel):
+    """Overall sizes, face frame and back included; each one given here is used as it is."""
+
+    width: Length | None = None
+    """Overall width of the carcass."""
+    height: Length | None = None
+    """Overall height of the carcass; left out, shelf openings given as lengths add up to it."""
+    depth: Length | None = None
+    """Overall depth, from the front of the face frame to the rear of the back."""
+
+
+class FitSpec(SpecModel):
+    """The gaps left between the unit and the opening, to be packed."""
+
+    sides: LengthOrZero = 3.5
+    """Gap at each side."""
+    top: LengthOrZero = 7.0
+    """Gap over the top."""
+    back: LengthOrZero = 0.0
+    """Gap behind the unit."""
+
+
+class Boards(SpecModel):
+    """Boards of one size in the rack."""
+
+    length: Length
+    """Length of each board."""
+    width: Length
+    """Width of each board."""
+    count: Annotated[int, Field(ge=1)] = 1
+    """How many there are."""
+
+
+class StockCommon(SpecModel):
+    """What sheets and boards have in common."""
+
+    material: Annotated[str, Field(min_length=1)]
+    """What it is: `birch plywood`, `mdf`, `oak` ...; one of unknown density needs `density`."""
+    thickness: Length
+    """Real thickness; measure it, sheets are seldom what they are called."""
+    density: Annotated[float, Field(gt=0, le=3000, strict=False)] | None = None
+    """Density in kg/m3, for the weights; known for common materials."""
+    colour: Colour | None = None
+    """Colour in pictures and exports, `#rrggbb`."""
+    price: Annotated[float, Field(ge=0, strict=False)] | None = None
+    """Price of one sheet, or of one metre of board, in your currency."""
+
+
+class SheetSpec(StockCommon):
+    """A sheet material."""
+
+    kind: Literal["sheet"]
+    """`sheet` for sheet goods."""
+    size: Annotated[tuple[Length, ...], Field(min_length=2, max_length=2, strict=False)] | None = (
+        None
+    )
+    """Length and width of a full sheet; the grain runs along the first."""
+    grain: Literal["lengthwise", "crosswise", "none"] | None = None
+    """How the visible grain runs on the sheet; none for MDF and chipboard unless said."""
+
+
+class BoardSpec(StockCommon):
+    """A solid wood board, ripped and crosscut to size; the grain runs along it."""
+
+    kind: Literal["board"]
+    """`board` for solid wood."""
+    pieces: Annotated[tuple[Boards, ...], Field(strict=False)] = ()
+    """The boards in the rack, if they are already there."""
+
+
+StockSpec = Annotated[SheetSpec | BoardSpec, Field(discriminator="kind")]
+
+
+class CarcassSpec(SpecModel):
+    """The box: two sides, top and bottom."""
+
+    stock: str
+    """Name of the stock for sides, top, bottom, dividers and shelves."""
+    corners: Literal["butted", "housed"] = "butted"
+    """How top, bottom, dividers and fixed shelves meet what carries them (housed, US: dadoed)."""
+    housing_depth: Length | None = None
+    """Depth of the housings (US: dadoes); a third of the thickness unless said."""
+    top: Literal["between", "over", "none"] = "between"
+    """The top stands between the sides, lies over their ends, or is left out."""
+    bottom: Literal["between", "over", "none"] = "between"
+    """The bottom stands between the sides, lies under their ends (`over`), or is left out."""
+    bottom_height: LengthOrZero = 0.0
+    """Height of the underside of a bottom between the sides, off the floor."""
+
+
+class ShelvesSpec(SpecModel):
+    """Shelves in one space; give one of `count`, `at` and `openings`."""
+
+    count: Annotated[int, Field(ge=1, le=200)] | None = None
+    """How many, equally spaced."""
+    at: Annotated[tuple[Length, ...], Field(min_length=1, strict=False)] | None = None
+    """Heights of their undersides above the floor of the space."""
+    openings: Annotated[tuple[LengthOrShare, ...], Field(min_length=2, strict=False)] | None = None
+    """Clear openings from the top down, one more than there are shelves; lengths or shares."""
+    spacing: Literal["openings", "centres"] = "openings"
+    """With `count`: make the clear openings equal, or the centre-to-centre distances."""
+    layers: Annotated[int, Field(ge=1, le=4)] = 1
+    """Thicknesses of stock glued into one shelf."""
+    fixed: bool = True
+    """Fixed shelves are jointed to the uprights; loose ones (false) rest on four pins each."""
+    stock: str | None = None
+    """Name of the shelf stock, if it isn't the carcass's."""
+    ends: Literal["butted", "housed"] | None = None
+    """How the ends of fixed shelves meet the uprights; like `carcass.corners` unless said."""
+    stopped: LengthOrZero = 0.0
+    """Housings stop this far behind the shelf's front, and the shelf is notched to cover that."""
+    setback: LengthOrZero = 0.0
+    """How far the shelves' fronts stand behind the carcass's front."""
+    clearance: LengthOrZero = 1.0
+    """Gap at each end of a loose shelf."""
+
+
+class SpaceSpec(SpecModel):
+    """A space of the interior: divided by `columns` or `rows`, or fitted with `shelves`."""
+
+    columns: Annotated[tuple[ColumnSpec, ...], Field(min_length=2, strict=False)] | None = None
+    """Spaces side by side from the left, with a divider between each two."""
+    rows: Annotated[tuple[RowSpec, ...], Field(min_length=2, strict=False)] | None = None
+    """Spaces one above the other from the top down, with a fixed shelf between each two."""
+    shelves: ShelvesSpec | None = None
+    """Shelves in this space."""
+
+
+class ColumnSpec(SpaceSpec):
+    """One of several spaces side by side."""
+
+    width: LengthOrShare
+    """Clear width, or a share of what is left (`1 share`)."""
+
+
+class RowSpec(SpaceSpec):
+    """One of several spaces one above the other."""
+
+    height: LengthOrShare
+    """Clear height, or a share of what is left (`1 share`)."""
+
+
+class BackSpec(SpecModel):
+    """The back panel; leave it out for an open back."""
+
+    stock: str
+    """Name of the stock."""
+    fixing: Literal["applied", "rebated", "grooved"] = "applied"
+    """Laid on the rear (applied), let into a rebate (US: rabbet), or held in a groove."""
+    depth: Length | None = None
+    """How far the rebate or groove reaches into the carcass; half its thickness in a rebate, a
+    third in a groove, unless said."""
+    inset: Length = 10.0
+    """Grooved: from the carcass's rear to the groove."""
+    clearance: LengthOrZero = 1.0
+    """Gap left all round in a rebate or groove."""
+
+
+class Overhang(SpecModel):
+    """How far the face frame reaches past the carcass, to cover the fitting gaps."""
+
+    sides: LengthOrZero = 0.0
+    """Past each side."""
+    top: LengthOrZero = 0.0
+    """Past the top."""
+
+
+class FaceFrameSpec(SpecModel):
+    """The frame on the front of the carcass."""
+
+    stock: str
+    """Name of the stock."""
+    width: Length
+    """Width of stiles and rails, seen from the front."""
+    rail_width: Length | None = None
+    """Width of the rails, if it differs (butted corners only)."""
+    thickness: Length | None = None
+    """Thickness; the stock's unless said."""
+    corners: Literal["mitred", "butted"] = "mitred"
+    """How stiles and rails meet; butted rails stand between the stiles."""
+    rails: Literal["both", "top", "bottom"] = "both"
+    """Which rails there are."""
+    mid_stiles: Length | None = None
+    """Width of a stile in front of each full-height divider; left out, there are none."""
+    eased: LengthOrZero = 0.0
+    """Radius to which the inner front edges are rounded."""
+    setback: LengthOrZero = 0.0
+    """How far the frame's face stands behind the front of the opening."""
+    overhang: Overhang = Overhang()
+    """How far the frame reaches past the carcass."""
+    trim: LengthOrZero = 4.0
+    """Extra length each member is cut with, to be trimmed when it is fitted."""
+
+
+class LippingSpec(SpecModel):
+    """Solid strips on front edges."""
+
+    stock: str
+    """Name of the stock."""
+    thickness: Length
+    """Thickness of the strip, front to back."""
+    edges: Annotated[
+        tuple[Literal["shelves", "dividers", "sides", "top", "bottom"], ...],
+        Field(min_length=1, strict=False),
+    ] = ("shelves",)
+    """Which front edges are lipped."""
+
+
+class UnitSpec(SpecModel):
+    """A piece of furniture, as its maker wishes it."""
+
+    title: Annotated[str, Field(min_length=1, max_length=80)]
+    """What the piece is called."""
+    unit: Literal["mm", "in"] = "mm"
+    """Unit of every length written as a bare number, and of the lists and drawings."""
+    opening: OpeningSpec | None = None
+    """The opening the unit goes into; leave it out for a freestanding piece."""
+    fit: FitSpec = FitSpec()
+    """Gaps between unit and opening."""
+    size: SizeSpec = SizeSpec()
+    """Sizes; needed without an opening, and taken instead of the fitted ones with it."""
+    stock: Annotated[dict[str, StockSpec], Field(min_length=1)]
+    """The materials, each under a name of your choice."""
+    carcass: CarcassSpec
+    """The box."""
+    interior: SpaceSpec = SpaceSpec()
+    """What is inside."""
+    back: BackSpec | None = None
+    """The back panel."""
+    face_frame: FaceFrameSpec | None = None
+    """The face frame."""
+    lipping: LippingSpec | None = None
+    """Strips on front edges."""
+    clearance: LengthOrZero = 0.0
+    """Least gap between parts that neither touch nor are joined; closer ones are reported."""
