@@ -1,0 +1,162 @@
+"""Lengths as makers write them, to millimetres and back.
+
+``18``, ``18 mm``, ``1.2 m``, ``23 5/8 in``, ``3/4"``, ``6 ft 3 1/4 in`` are all lengths.
+Arithmetic is exact (fractions) until the last step.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from fractions import Fraction
+from typing import Literal
+
+LengthUnit = Literal["mm", "in"]
+"""The unit of a spec file: what a bare number in it means."""
+
+# The inch is exactly 25.4 mm, by the international yard and pound agreement of 1959
+# (NIST Special Publication 811, appendix B.8).
+_INCH = Fraction(254, 10)
+_MM_PER: dict[str, Fraction] = {
+    "mm": Fraction(1),
+    "cm": Fraction(10),
+    "m": Fraction(1000),
+    "in": _INCH,
+    "inch": _INCH,
+    "inches": _INCH,
+    '"': _INCH,
+    "ft": 12 * _INCH,
+    "foot": 12 * _INCH,
+    "feet": 12 * _INCH,
+    "'": 12 * _INCH,
+}
+_LONGEST = 1_000_000
+_LONGEST_TEXT = 60
+_SMALLEST_INCH_FRACTION = 64
+
+_EXAMPLES = {
+    "mm": "`18`, `18 mm`, `1.2 m` or `3/4 in`",
+    "in": "`18`, `23 5/8`, `3/4 in`, `6 ft 3 1/4 in` or `18 mm`",
+}
+
+_AMOUNT = r"""(?P<{0}whole>[0-9]+)[ ]+(?P<{0}over>[0-9]+)[ ]?/[ ]?(?P<{0}under>[0-9]+)
+    |(?P<{0}hyphened>[0-9]+)-(?P<{0}hyphened_over>[0-9]+)/(?P<{0}hyphened_under>[0-9]+)
+    |(?P<{0}lone_over>[0-9]+)[ ]?/[ ]?(?P<{0}lone_under>[0-9]+)
+    |(?P<{0}decimal>[0-9]+(?:\.[0-9]*)?|\.[0-9]+)"""
+_ONE = re.compile(
+    rf"(?:{_AMOUNT.format('')})[ ]?(?P<unit>mm|cm|m|inches|inch|in|\"|ft|foot|feet|')?", re.VERBOSE
+)
+_FEET_AND_INCHES = re.compile(
+    rf"(?P<feet>[0-9]+)[ ]?(?:ft|foot|feet|')[ ]?-?[ ]?"
+    rf"(?:{_AMOUNT.format('')})[ ]?(?:inches|inch|in|\")",
+    re.VERBOSE,
+)
+_MARKS = str.maketrans({"′": "'", "’": "'", "″": '"', "”": '"', "⁄": "/", "−": "-"})
+
+
+def parse_length(value: float | str, unit: LengthUnit) -> float:
+    """Millimetres from a number in ``unit``, or from text with a unit of its own or none.
+
+    Text takes mm, cm, m, in (inch, inches, ``"``) and ft (foot, feet, ``'``), fractions
+    (``3/4``, ``23 5/8``, ``23-5/8``, ``¾``) and a decimal point.  Zero is a length here;
+    fields that need more say so themselves.
+
+    Raises:
+        ValueError: it isn't a length; the message says what was read and what is expected.
+    """
+    if isinstance(value, bool):
+        raise ValueError(_unreadable("true" if value else "false", unit))
+    if isinstance(value, str):
+        amount = _read(value, unit)
+    else:
+        written = repr(float(value) if isinstance(value, float) else value)
+        if written in ("nan", "inf", "-inf"):
+            raise ValueError(_unreadable(written, unit))
+        # repr gives back the decimals that were written: 23.1 in is exactly 586.74 mm.
+        amount = Fraction(written) * _MM_PER[unit]
+        if amount < 0:
+            raise ValueError(_negative(written))
+    if amount > _LONGEST:
+        raise ValueError(f"`{_shown(str(value))}` is more than a kilometre long; check its unit")
+    return float(amount)
+
+
+def format_length(mm: float, unit: LengthUnit) -> str:
+    """A length in mm as text in ``unit``, without the unit itself.
+
+    Millimetres are rounded to one decimal, which is dropped where it is 0 (``602.5``,
+    ``18``); inches to the nearest 1/64 as a reduced fraction (``23 5/8``, ``3/4``, ``0``).
+    """
+    if unit == "mm":
+        return f"{round(mm, 1) or 0.0:.1f}".removesuffix(".0")
+    exact = round(Fraction(mm) / _INCH * _SMALLEST_INCH_FRACTION)
+    whole, rest = divmod(Fraction(abs(exact), _SMALLEST_INCH_FRACTION), 1)
+    sign = "-" if exact < 0 else ""
+    if rest == 0:
+        return f"{sign}{whole}"
+    return f"{sign}{whole} {rest}" if whole else f"{sign}{rest}"
+
+
+def _read(text: str, unit: LengthUnit) -> Fraction:
+    plain = _plain(text)
+    if plain.startswith("-"):
+        raise ValueError(_negative(text))
+    if len(plain) > _LONGEST_TEXT:
+        raise ValueError(_unreadable(text, unit))
+    feet = _FEET_AND_INCHES.fullmatch(plain)
+    if feet is not None:
+        return int(feet["feet"]) * _MM_PER["ft"] + _amount(feet, text) * _INCH
+    found = _ONE.fullmatch(plain)
+    if found is None:
+        if re.search(r"[0-9],[0-9]", plain):
+            raise ValueError(
+                f"`{_shown(text)}` has a comma in it; write decimals with a point (`12.5`) "
+                "and thousands without a mark (`1250`)"
+            )
+        raise ValueError(_unreadable(text, unit))
+    if found["unit"] is None and found["decimal"] is None and unit == "mm":
+        raise ValueError(
+            f"`{_shown(text)}` is a fraction without a unit in a file in mm; "
+            f"if inches are meant, write `{_shown(text)} in`"
+        )
+    return _amount(found, text) * _MM_PER[found["unit"] or unit]
+
+
+def _amount(found: re.Match[str], text: str) -> Fraction:
+    if found["decimal"] is not None:
+        return Fraction(found["decimal"].rstrip("."))
+    whole = int(found["whole"] or found["hyphened"] or 0)
+    over = int(found["over"] or found["hyphened_over"] or found["lone_over"])
+    under = int(found["under"] or found["hyphened_under"] or found["lone_under"])
+    if under == 0:
+        raise ValueError(f"`{_shown(text)}` divides by zero; write a fraction like `3/4`")
+    if found["lone_over"] is None and over >= under:
+        raise ValueError(
+            f"`{_shown(text)}` has a fraction of 1 or more beside a whole number; "
+            "check the fraction"
+        )
+    return whole + Fraction(over, under)
+
+
+def _plain(text: str) -> str:
+    """The text with every fraction, mark and space in its ASCII form, in small letters."""
+    spelt = []
+    for character in text.translate(_MARKS):
+        if unicodedata.decomposition(character).startswith("<fraction>"):
+            spelt.append(" " + unicodedata.normalize("NFKC", character).translate(_MARKS))
+        else:
+            spelt.append(" " if character.isspace() else character)
+    return re.sub(" +", " ", "".join(spelt).replace("''", '"')).strip().lower()
+
+
+def _shown(text: str) -> str:
+    return text if len(text) <= _LONGEST_TEXT else text[: _LONGEST_TEXT - 1] + "…"
+
+
+def _unreadable(text: str, unit: LengthUnit) -> str:
+    read = f"`{_shown(text)}`" if text.strip() else "an empty text"
+    return f"{read} can't be read as a length; write it like {_EXAMPLES[unit]}"
+
+
+def _negative(text: str) -> str:
+    return f"`{_shown(text)}` is less than zero; a length can't be negative"

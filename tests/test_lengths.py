@@ -1,0 +1,187 @@
+from fractions import Fraction
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from rodwright.lengths import format_length, parse_length
+
+# NIST Special Publication 811, appendix B.8: 1 inch = 25.4 mm exactly, 1 foot = 304.8 mm exactly.
+INCH = Fraction(254, 10)
+FOOT = Fraction(3048, 10)
+
+WELL_KNOWN = [
+    ("18", "mm", 18.0),
+    ("18", "in", 457.2),
+    ("18 mm", "in", 18.0),
+    ("18mm", "in", 18.0),
+    ("1.2 m", "mm", 1200.0),
+    ("30 cm", "mm", 300.0),
+    ("602.5", "mm", 602.5),
+    (".5 in", "mm", 12.7),
+    ("1 IN", "mm", 25.4),
+    ("1 in", "mm", 25.4),
+    ("1 ft", "mm", 304.8),
+    ("23 5/8 in", "mm", 600.075),
+    ("23 5/8", "in", 600.075),
+    ("23-5/8 in", "mm", 600.075),
+    ('23 5/8"', "mm", 600.075),
+    ('3/4"', "mm", 19.05),
+    ("3/4 in", "mm", 19.05),
+    ("¾ in", "mm", 19.05),
+    ("23⅝ inches", "mm", 600.075),
+    ("3⁄4 in", "mm", 19.05),
+    ("6 ft 3 1/4 in", "mm", 1911.35),
+    ("6' 3 1/4\"", "mm", 1911.35),
+    ("6'3¼″", "mm", 1911.35),
+    ("6′-3″", "mm", 1905.0),
+    ("6’ 3”", "mm", 1905.0),
+    ("3 1/2 feet", "mm", 1066.8),
+    ("  18 \N{NO-BREAK SPACE}mm ", "mm", 18.0),
+    ("0", "mm", 0.0),
+    (0, "in", 0.0),
+    (18, "mm", 18.0),
+    (602.5, "mm", 602.5),
+    (23.1, "in", 586.74),
+]
+
+
+@pytest.mark.parametrize(("written", "unit", "expected"), WELL_KNOWN)
+def test_a_length_is_read_as_it_is_written(written, unit, expected):
+    assert parse_length(written, unit) == expected
+
+
+@pytest.mark.parametrize(
+    ("written", "unit", "said"),
+    [
+        ("abc", "mm", "`abc` can't be read as a length; write it like `18`, `18 mm`"),
+        ("", "mm", "an empty text can't be read"),
+        ("  ", "in", "an empty text can't be read"),
+        ("in", "mm", "`in` can't be read"),
+        ("18 mil", "mm", "`18 mil` can't be read"),
+        ("18 mm mm", "mm", "can't be read"),
+        ("6 ft 3", "mm", "`6 ft 3` can't be read"),
+        ("1e3", "mm", "`1e3` can't be read"),
+        ("٣ mm", "mm", "can't be read"),
+        ("9" * 5000, "mm", "can't be read"),
+        ("12,5", "mm", "write decimals with a point (`12.5`)"),
+        ("1,216", "mm", "thousands without a mark"),
+        ("-3 mm", "mm", "`-3 mm` is less than zero"),
+        ("−3 mm", "mm", "is less than zero"),
+        (-3, "mm", "`-3` is less than zero"),
+        ("3/0 in", "mm", "divides by zero"),
+        ("23 9/8 in", "mm", "check the fraction"),
+        ("3/4", "mm", "if inches are meant, write `3/4 in`"),
+        ("1216 m", "mm", "more than a kilometre"),
+        (1e300, "in", "more than a kilometre"),
+        (10**400, "in", "more than a kilometre"),
+        (float("nan"), "mm", "`nan` can't be read"),
+        (float("inf"), "mm", "`inf` can't be read"),
+        (float("-inf"), "mm", "`-inf` can't be read"),
+        (True, "mm", "`true` can't be read"),
+        (False, "in", "`false` can't be read"),
+    ],
+)
+def test_what_is_not_a_length_is_refused_in_plain_words(written, unit, said):
+    with pytest.raises(ValueError) as caught:
+        parse_length(written, unit)
+    assert said in str(caught.value)
+    assert len(str(caught.value)) < 250
+
+
+@pytest.mark.parametrize(
+    ("mm", "in_mm", "in_inches"),
+    [
+        (0.0, "0", "0"),
+        (-0.01, "0", "0"),
+        (18.0, "18", "45/64"),
+        (602.5, "602.5", "23 23/32"),
+        (600.075, "600.1", "23 5/8"),
+        (19.05, "19.1", "3/4"),
+        (-19.05, "-19.1", "-3/4"),
+        (-600.075, "-600.1", "-23 5/8"),
+        (25.4, "25.4", "1"),
+        (2440.0, "2440", "96 1/16"),
+        (100.04, "100", "3 15/16"),
+    ],
+)
+def test_a_length_is_shown_as_it_is_marked_out(mm, in_mm, in_inches):
+    assert format_length(mm, "mm") == in_mm
+    assert format_length(mm, "in") == in_inches
+
+
+@st.composite
+def inches(draw):
+    """Text and exact value of a length in inches, in one of the ways they are written."""
+    under = draw(st.sampled_from([2, 4, 8, 16, 32, 64, 3, 10]))
+    over = draw(st.integers(1, under - 1))
+    whole = draw(st.integers(0, 400))
+    feet = draw(st.integers(0, 60))
+    mark = draw(st.sampled_from([" in", "in", '"', " inches", "″"]))
+    way = draw(st.sampled_from(["lone", "whole", "mixed", "hyphen", "feet"]))
+    part = Fraction(over, under)
+    written, value = {
+        "lone": (f"{over}/{under}{mark}", part),
+        "whole": (f"{whole}{mark}", Fraction(whole)),
+        "mixed": (f"{whole} {over}/{under}{mark}", whole + part),
+        "hyphen": (f"{whole}-{over}/{under}{mark}", whole + part),
+        "feet": (f"{feet}' {whole} {over}/{under}{mark}", 12 * feet + whole + part),
+    }[way]
+    return written, value
+
+
+@given(inches(), st.sampled_from(["mm", "in"]))
+@settings(max_examples=300, deadline=None)
+def test_inches_are_exact(length, unit):
+    written, value = length
+    assert parse_length(written, unit) == float(value * INCH)
+
+
+@given(st.integers(0, 300), st.sampled_from(["ft", "foot", "feet", "'", "′"]))
+@settings(max_examples=50, deadline=None)
+def test_feet_are_exact(feet, mark):
+    assert parse_length(f"{feet} {mark}", "mm") == float(feet * FOOT)
+
+
+@given(
+    st.integers(0, 9999), st.integers(0, 999), st.sampled_from(["mm", "cm", "m", "in", "ft", ""])
+)
+@settings(max_examples=200, deadline=None)
+def test_decimals_are_exact(whole, thousandths, mark):
+    factor = {"mm": 1, "cm": 10, "m": 1000, "in": INCH, "ft": FOOT, "": INCH}[mark]
+    exact = (whole + Fraction(thousandths, 1000)) * factor
+    if exact <= 1_000_000:
+        assert parse_length(f"{whole}.{thousandths:03}{mark}", "in") == float(exact)
+
+
+@given(st.integers(0, 20_000))
+@settings(max_examples=200, deadline=None)
+def test_tenths_of_a_millimetre_come_back(tenths):
+    mm = tenths / 10
+    assert parse_length(format_length(mm, "mm"), "mm") == mm
+
+
+@given(st.integers(0, 64 * 400))
+@settings(max_examples=200, deadline=None)
+def test_sixty_fourths_of_an_inch_come_back(sixty_fourths):
+    mm = float(Fraction(sixty_fourths, 64) * INCH)
+    assert parse_length(format_length(mm, "in"), "in") == mm
+
+
+@given(st.floats(0, 20_000), st.sampled_from(["mm", "in"]))
+@settings(max_examples=300, deadline=None)
+def test_what_is_shown_is_as_near_as_it_can_be(mm, unit):
+    half_step = {"mm": Fraction(1, 20), "in": INCH / 128}[unit]
+    shown = parse_length(format_length(mm, unit), unit)
+    assert abs(Fraction(shown) - Fraction(mm)) <= half_step + Fraction(1, 10**9)
+
+
+@given(st.text(max_size=30), st.sampled_from(["mm", "in"]))
+@settings(max_examples=300, deadline=None)
+def test_any_text_is_a_length_or_a_plain_refusal(text, unit):
+    try:
+        length = parse_length(text, unit)
+    except ValueError as error:
+        assert "length" in str(error) or "`" in str(error)
+    else:
+        assert 0 <= length <= 1_000_000
