@@ -6,13 +6,16 @@ part's own frame, so that no sign is worked out by hand twice.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field, fields, replace
+from typing import Any, TypeVar
 
 from rodwright.parts import (
+    Blank,
     Box,
     Clearance,
     Fixing,
     Groove,
+    Hole,
     Housing,
     Joint,
     JointKind,
@@ -121,10 +124,43 @@ class Bench:
             self.parts[ref] = replace(part, lipped=(*part.lipped, edge))
 
     def finished(self) -> tuple[Part, ...]:
-        """Every part with its workings, in the order laid down."""
+        """Every part with its workings, in the order laid down.
+
+        Sizes are rounded to a millionth of a millimetre and workings put in a fixed order,
+        so that pieces which are the same compare equal.
+        """
         return tuple(
-            replace(part, workings=tuple(self._workings[ref])) for ref, part in self.parts.items()
+            replace(
+                part,
+                blank=_rounded(part.blank),
+                workings=tuple(sorted(map(_rounded, self._workings[ref]), key=_sorting)),
+            )
+            for ref, part in self.parts.items()
         )
+
+
+Data = TypeVar("Data", Blank, Working)
+
+
+def _rounded(data: Data) -> Data:
+    """The same blank or working with its lengths rounded to 1e-6 mm."""
+    changes: dict[str, Any] = {
+        each.name: round(value, 6)
+        for each in fields(data)
+        if isinstance(value := getattr(data, each.name), float)
+    }
+    if isinstance(data, Hole):
+        changes["position"] = (round(data.position[0], 6), round(data.position[1], 6))
+    return replace(data, **changes)
+
+
+def _sorting(working: Working) -> tuple[str, ...]:
+    """By kind, then by its figures in the order in which they are declared."""
+    values = (getattr(working, each.name) for each in fields(working))
+    return (
+        type(working).__name__,
+        *(f"{value:015.6f}" if isinstance(value, float) else str(value) for value in values),
+    )
 
 
 def to_part(placement: Placement, box: Box) -> Box:

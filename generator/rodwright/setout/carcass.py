@@ -38,10 +38,13 @@ class Carcass:
     top: Level | None
 
 
-def blank(length: float, width: float, stock: Stock, **more: float) -> Blank:
-    """A panel's blank with the grain along its length, if its stock has any."""
+def blank(length: float, width: float, stock: Stock, trim: float = 0.0) -> Blank:
+    """A panel's blank with the grain along its length, if its stock has any.
+
+    ``trim`` mm are left on in length and width when it is first cut.
+    """
     grain = Grain.NONE if stock.grain is Grain.NONE else Grain.LENGTHWISE
-    return Blank(length, width, stock.thickness, stock, grain, **more)
+    return Blank(length, width, stock.thickness, stock, grain, trim_length=trim, trim_width=trim)
 
 
 def level_placement(x: float, y: float, z: float) -> Placement:
@@ -123,20 +126,23 @@ def _corner(rod: Rod, bench: Bench, side: Upright, level: Level, over: bool) -> 
     house(bench, rod.housing, through, ending)
 
 
-def house(bench: Bench, housing: float, through: str, ending: str, stopped: float = 0.0) -> None:
-    """Joint the part that ends to the part that runs through.
+def house(bench: Bench, housing: float, through: str, *endings: str, stopped: float = 0.0) -> None:
+    """Joint parts that end (one, or layers lying on each other) to the part that runs through.
 
-    With ``housing`` the overlap of their boxes is housed, ``stopped`` mm behind the front
-    of the part that ends (its own notch is the caller's); otherwise they are butted.
+    With ``housing`` the overlap of their boxes is cut out as one housing, ``stopped`` mm
+    behind the front of the parts that end (their own notch is the caller's); otherwise
+    they are butted.
     """
-    first, second = bench.parts[through].bounds(), bench.parts[ending].bounds()
-    at = meeting(first, second)
-    if at is None:
-        raise AssertionError(f"{through} and {ending} were set out apart")
+    first = bench.parts[through].bounds()
+    boxes = [bench.parts[ending].bounds() for ending in endings]
     kind = JointKind.BUTT
     if housing:
-        low = [max(a, b) for a, b in zip(first.low, second.low, strict=True)]
-        high = [min(a, b) for a, b in zip(first.high, second.high, strict=True)]
+        low = [max(first.low[i], min(box.low[i] for box in boxes)) for i in range(3)]
+        high = [min(first.high[i], max(box.high[i] for box in boxes)) for i in range(3)]
         low[1] += stopped
         kind = bench.cut_across(through, Box((low[0], low[1], low[2]), (high[0], high[1], high[2])))
-    bench.join(kind, through, ending, at)
+    for ending, box in zip(endings, boxes, strict=True):
+        at = meeting(first, box)
+        if at is None:
+            raise AssertionError(f"{through} and {ending} were set out apart")
+        bench.join(kind, through, ending, at)

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from rodwright.parts import (
-    Blank,
     Box,
     Fixing,
     Hole,
@@ -228,24 +227,22 @@ def _layers(
     stock = rod.stocks[stock_name]
     front = wish.setback + rod.front("shelves")
     length, width = space.width + 2 * reach, rod.shelf_rear - front
-    ref, refs = bench.next_ref(Role.SHELF), []
+    glued = wish.layers > 1
+    body = blank(length, width, stock, GLUE_UP_TRIM if glued else 0.0)
+    ref = bench.next_ref(Role.SHELF)
+    refs: list[str] = []
     for number in range(wish.layers):
-        glued = wish.layers > 1
-        trim = GLUE_UP_TRIM if glued else 0.0
-        body = blank(length, width, stock, trim_length=trim, trim_width=trim)
-        last = number == wish.layers - 1
-        if glued and not last:
-            # Show faces go outwards: the lowest layer shows its reverse, inner ones nothing.
+        # Show faces go outwards: the lowest layer shows its reverse, inner ones nothing.
+        if number < wish.layers - 1:
             outward = (Surface.REVERSE,) if number == 0 else ()
-            body = Blank(
-                body.length, body.width, body.thickness, stock, body.grain, outward, trim, trim
-            )
+        else:
+            outward = (Surface.FACE,)
         layer = Part(
             ref + "abcd"[number] if glued else ref,
             "Shelf layer" if glued else "Shelf",
             Role.SHELF,
             "Shelves",
-            body,
+            replace(body, show_surfaces=outward),
             level_placement(space.left.right - reach, front, z + number * stock.thickness),
             withdraw=Z if number else NOWHERE,
         )
@@ -266,10 +263,10 @@ def _fixed_shelf(
     ends = wish.ends or setter.spec.carcass.corners
     reach = rod.housing_for_shelves if ends == "housed" else 0.0
     refs = _layers(setter, space, wish, z, stock_name, reach)
-    for ref in refs:
-        for upright in (space.left, space.right):
-            house(bench, reach, upright.ref, ref, wish.stopped if reach else 0.0)
-        if reach and wish.stopped:
+    for upright in (space.left, space.right):
+        house(bench, reach, upright.ref, *refs, stopped=wish.stopped if reach else 0.0)
+    if reach and wish.stopped:
+        for ref in refs:
             length = bench.parts[ref].blank.length
             bench.work(ref, Notch(0.0, 0.0, reach, wish.stopped))
             bench.work(ref, Notch(length - reach, 0.0, reach, wish.stopped))

@@ -38,7 +38,7 @@ def set_out_lippings(
             left, right = shelf.between
             gap = max(0.0, bench.parts[shelf.refs[0]].bounds().low[0] - left.right)
             span = (_edge(bench, left, left.right), _edge(bench, right, right.left))
-            strip.level(shelf.refs, (span[0] + gap, span[1] - gap))
+            strip.level(shelf.refs, span, gap)
 
 
 def _edge(bench: Bench, upright: Upright, face: float) -> float:
@@ -62,8 +62,11 @@ class _Strips:
         self._rod, self._lines, self._bench, self._problems = rod, lines, bench, problems
         self._refused = False
 
-    def level(self, refs: tuple[str, ...], span: tuple[float, float]) -> None:
-        """A strip on the front of level parts that lie on each other, between two x."""
+    def level(self, refs: tuple[str, ...], span: tuple[float, float], gap: float = 0.0) -> None:
+        """A strip on the front of level parts that lie on each other, between two x.
+
+        It stays ``gap`` mm away from what bounds it at either end.
+        """
         boxes = [self._bench.parts[ref].bounds() for ref in refs]
         low, high = boxes[0].low[2], boxes[-1].high[2]
         y = boxes[0].low[1]
@@ -72,8 +75,8 @@ class _Strips:
             left, right = max(left, frame.inner_left), min(right, frame.inner_right)
             if high <= frame.inner_bottom or low >= frame.inner_top:
                 return
-        placement = Placement((left, y, low), X, Z)
-        self._lay(refs, right - left, high - low, placement)
+        placement = Placement((left + gap, y, low), X, Z)
+        self._lay(refs, right - left - 2 * gap, high - low, placement)
 
     def upright(
         self, refs: tuple[str, ...], left: float, right: float, low: float, high: float

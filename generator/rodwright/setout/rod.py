@@ -204,12 +204,13 @@ def _height(spec: UnitSpec, opening: Opening | None, t: float, problems: Problem
 
 def _stacked(spec: UnitSpec, space: SpaceSpec, t: float) -> float | None:
     """Clear height that openings or rows given wholly as lengths add up to, shelves included."""
+    lengths: tuple[float | Share, ...]
     if space.shelves is not None and space.shelves.openings is not None:
         lengths, between = space.shelves.openings, t * space.shelves.layers
         if space.shelves.stock in spec.stock:
             between = spec.stock[space.shelves.stock].thickness * space.shelves.layers
     elif space.rows is not None:
-        lengths, between = [row.height for row in space.rows], t
+        lengths, between = tuple(row.height for row in space.rows), t
     else:
         return None
     if any(isinstance(length, Share) for length in lengths):

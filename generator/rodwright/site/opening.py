@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+from math import floor
+
 from rodwright.parts import Opening
 from rodwright.problems import KeyPath, Problems
 from rodwright.spec.fields import SpecModel
 from rodwright.spec.models import OpeningSpec, WidthReadings
+
+_TAPE = 0.5
+"""A worked-out width is rounded down to this (mm): no tape reads finer."""
 
 
 def tightest(spec: OpeningSpec, problems: Problems) -> Opening:
@@ -63,4 +68,4 @@ def _plumb_width(
             "Measure both again, corner to corner.",
         )
         return min(widths)
-    return min(bottom, lean + top) - max(0.0, lean)
+    return floor((min(bottom, lean + top) - max(0.0, lean)) / _TAPE) * _TAPE
