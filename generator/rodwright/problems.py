@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from rodwright.lengths import LengthUnit, format_length
+
 KeyPath = tuple[str | int, ...]
 """The way to a value in a spec: keys and list positions from the top of the file."""
 
@@ -39,10 +41,15 @@ class ProblemsError(ValueError):
 
 
 class Problems:
-    """Gathers problems while a spec is worked through."""
+    """Gathers problems while a spec is worked through; says lengths in the spec's ``unit``."""
 
-    def __init__(self) -> None:
+    def __init__(self, unit: LengthUnit = "mm") -> None:
+        self._unit = unit
         self._found: list[Problem] = []
+
+    def length(self, length: float) -> str:
+        """A length given in mm as the maker would say it, with its unit."""
+        return f"{format_length(length, self._unit)} {self._unit}"
 
     def add(self, where: KeyPath, message: str, remedy: str) -> None:
         """Note one problem at ``where``."""

@@ -25,7 +25,7 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         ProblemsError: the wishes don't make a unit; every problem found is in it, with the
             way to its place in the spec.
     """
-    problems = Problems()
+    problems = Problems(spec.unit)
     rod = draw_rod(spec, problems)
     bench = Bench()
     carcass = set_out_carcass(spec, rod, bench)

@@ -5,7 +5,8 @@ from __future__ import annotations
 from rodwright.parts import Box, JointKind, Part, Placement, Role
 from rodwright.setout.bench import LEFT, Bench, Y, Z, meeting
 from rodwright.setout.carcass import Carcass, blank
-from rodwright.setout.rod import BackLines, Rod
+from rodwright.setout.lines import BackLines
+from rodwright.setout.rod import Rod
 
 _MEETS = {"applied": JointKind.BUTT, "rebated": JointKind.REBATE, "grooved": JointKind.GROOVE}
 

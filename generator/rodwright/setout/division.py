@@ -27,24 +27,25 @@ def divide(
     and the things between in the maker's words.  Shares take what is left over by the
     given lengths.  A sum that doesn't fit is noted in ``problems`` and nothing returned.
     """
+    say = problems.length
     spaces, dividers = names
     taken = between * (len(wishes) - 1)
     given = sum(wish for wish in wishes if not isinstance(wish, Share))
     shares = sum(wish.count for wish in wishes if isinstance(wish, Share))
     left = whole - taken - given
-    adds_up = f"the {spaces} add up to {given:g} mm, with {taken:g} mm of {dividers} between them"
+    adds_up = f"the {spaces} add up to {say(given)}, with {say(taken)} of {dividers} between them"
     if shares and left <= 0:
         problems.add(
             where,
-            f"{adds_up}; of {whole:g} mm nothing is left to share",
-            f"Make the given lengths at least {-left:g} mm smaller.",
+            f"{adds_up}; of {say(whole)} nothing is left to share",
+            f"Make the given lengths at least {say(-left)} smaller.",
         )
         return ()
     if not shares and abs(left) > TOLERANCE:
-        much = f"{abs(left):.4g} mm too {'little' if left > 0 else 'much'}"
+        much = f"{say(abs(left))} too {'little' if left > 0 else 'much'}"
         problems.add(
             where,
-            f"{adds_up}: {given + taken:g} mm in a space of {whole:g} mm, {much}",
+            f"{adds_up}: {say(given + taken)} in a space of {say(whole)}, {much}",
             "Change a length, or write `1 share` for one of them.",
         )
         return ()
@@ -61,6 +62,7 @@ def shelf_heights(
     equal centres divide the clear height by the number of spaces (common practice, no
     source: positions are then marked from one end).  What doesn't fit is noted.
     """
+    say = problems.length
     given = [name for name in ("count", "at", "openings") if getattr(wish, name) is not None]
     if len(given) != 1:
         said = "none of them" if not given else " and ".join(f"`{name}`" for name in given)
@@ -107,8 +109,8 @@ def shelf_heights(
     if min(gaps) <= 0:
         problems.add(
             (*where, key),
-            f"{len(heights)} shelves {thickness:g} mm thick don't fit there in a clear height of "
-            f"{clear:g} mm",
+            f"{len(heights)} shelves {say(thickness)} thick don't fit there in a clear height of "
+            f"{say(clear)}",
             "Take fewer shelves or move them apart.",
         )
         return ()

@@ -18,7 +18,8 @@ from rodwright.parts import (
 from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Z, meeting
 from rodwright.setout.carcass import Carcass
 from rodwright.setout.interior import Interior
-from rodwright.setout.rod import FrameLines, Rod
+from rodwright.setout.lines import FrameLines
+from rodwright.setout.rod import Rod
 from rodwright.spec.models import FaceFrameSpec
 
 _MITRE = 45.0

@@ -185,6 +185,7 @@ def _rows(setter: _Setter, space: Space, wish: SpaceSpec, where: KeyPath) -> Non
 
 def _shelves(setter: _Setter, space: Space, wish: ShelvesSpec, where: KeyPath) -> None:
     rod, problems = setter.rod, setter.problems
+    say = problems.length
     stock = (
         find_stock(rod.stocks, wish.stock, (*where, "stock"), problems) if wish.stock else rod.stock
     )
@@ -195,20 +196,20 @@ def _shelves(setter: _Setter, space: Space, wish: ShelvesSpec, where: KeyPath) -
     if depth <= 0:
         problems.add(
             (*where, "setback"),
-            f"set back by {wish.setback:g} mm, shelves {rod.shelf_rear:g} mm deep have none left",
+            f"set back by {say(wish.setback)}, shelves {say(rod.shelf_rear)} deep have none left",
             "Make the setback smaller.",
         )
     elif wish.stopped >= depth:
         problems.add(
             (*where, "stopped"),
-            f"housings stopped {wish.stopped:g} mm behind the front leave nothing of a shelf "
-            f"{depth:g} mm deep",
+            f"housings stopped {say(wish.stopped)} behind the front leave nothing of a shelf "
+            f"{say(depth)} deep",
             "Make `stopped` smaller.",
         )
     elif not wish.fixed and space.width <= 2 * wish.clearance:
         problems.add(
             (*where, "clearance"),
-            f"gaps of {wish.clearance:g} mm leave no length in a space {space.width:g} mm wide",
+            f"gaps of {say(wish.clearance)} leave no length in a space {say(space.width)} wide",
             "Make the clearance smaller or the space wider.",
         )
     else:

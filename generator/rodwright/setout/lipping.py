@@ -7,7 +7,8 @@ from rodwright.problems import Problems
 from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Z, meeting
 from rodwright.setout.carcass import Carcass, Upright
 from rodwright.setout.interior import Interior
-from rodwright.setout.rod import LippingLines, Rod
+from rodwright.setout.lines import LippingLines
+from rodwright.setout.rod import Rod
 
 
 def set_out_lippings(
@@ -91,13 +92,14 @@ class _Strips:
     def _lay(
         self, refs: tuple[str, ...], length: float, width: float, placement: Placement
     ) -> None:
+        say = self._problems.length
         lines, bench = self._lines, self._bench
         if min(width, lines.thickness) > lines.stock.thickness:
             if not self._refused:
                 self._problems.add(
                     ("lipping", "thickness"),
-                    f"a strip {width:g} x {lines.thickness:g} mm can't come out of "
-                    f"`{lines.stock.name}`, which is {lines.stock.thickness:g} mm thick",
+                    f"a strip {say(width)} x {say(lines.thickness)} can't come out of "
+                    f"`{lines.stock.name}`, which is {say(lines.stock.thickness)} thick",
                     "Make the lipping thinner or name thicker stock.",
                 )
             self._refused = True

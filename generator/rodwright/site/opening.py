@@ -30,6 +30,7 @@ def tightest(spec: OpeningSpec, problems: Problems) -> Opening:
 
 
 def _readings(readings: SpecModel | float, where: KeyPath, problems: Problems) -> list[float]:
+    say = problems.length
     if isinstance(readings, float):
         return [readings]
     found = [value for value in dict(readings).values() if value is not None]
@@ -39,7 +40,7 @@ def _readings(readings: SpecModel | float, where: KeyPath, problems: Problems) -
     elif max(found) > 1.5 * min(found):
         problems.add(
             where,
-            f"readings of {min(found):g} and {max(found):g} mm can't be of one opening",
+            f"readings of {say(min(found))} and {say(max(found))} can't be of one opening",
             "Measure again; is one of them in another unit?",
         )
     return found
@@ -53,6 +54,7 @@ def _plumb_width(
     With the bottom edge from (0, 0) to (wb, 0) and the top edge from (a, h) to
     (a + wt, h), Pythagoras gives rising^2 - falling^2 = (wt + wb)(2a + wt - wb).
     """
+    say = problems.length
     assert spec.diagonals is not None
     rising, falling = spec.diagonals.rising, spec.diagonals.falling
     bottom, top = widths[0], widths[-1]
@@ -63,8 +65,8 @@ def _plumb_width(
     if max(rising, falling) > 1.1 * longest or min(rising, falling) < 0.9 * longest:
         problems.add(
             ("opening", "diagonals"),
-            f"diagonals of {rising:g} and {falling:g} mm don't belong to this width and height "
-            f"(about {longest:.0f} mm)",
+            f"diagonals of {say(rising)} and {say(falling)} don't belong to this width and height "
+            f"(about {say(longest)})",
             "Measure both again, corner to corner.",
         )
         return min(widths)

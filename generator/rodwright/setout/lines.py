@@ -1,0 +1,171 @@
+"""Main lines of face frame, back and lippings."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from rodwright.parts import Stock
+from rodwright.problems import Problems
+from rodwright.setout.sizes import handy
+from rodwright.spec.models import UnitSpec
+
+
+@dataclass(frozen=True, slots=True)
+class FrameLines:
+    """Main lines of the face frame: stock and thickness, outline, widths of its members."""
+
+    stock: Stock
+    thickness: float
+    left: float
+    right: float
+    top: float
+    stile_width: float
+    rail_width: float
+    has_top_rail: bool
+    has_bottom_rail: bool
+
+    @property
+    def inner_left(self) -> float:
+        """Inner edge of the left stile."""
+        return self.left + self.stile_width
+
+    @property
+    def inner_right(self) -> float:
+        """Inner edge of the right stile."""
+        return self.right - self.stile_width
+
+    @property
+    def inner_bottom(self) -> float:
+        """Upper edge of the bottom rail, or the floor."""
+        return self.rail_width if self.has_bottom_rail else 0.0
+
+    @property
+    def inner_top(self) -> float:
+        """Lower edge of the top rail, or the frame's top."""
+        return self.top - self.rail_width if self.has_top_rail else self.top
+
+
+@dataclass(frozen=True, slots=True)
+class BackLines:
+    """Main lines of the back: stock, front and rear planes, reach into the carcass."""
+
+    stock: Stock
+    front: float
+    rear: float
+    reach: float
+    clearance: float
+
+
+@dataclass(frozen=True, slots=True)
+class LippingLines:
+    """Stock and thickness of the lippings, and which front edges get one."""
+
+    stock: Stock
+    thickness: float
+    edges: frozenset[str]
+
+
+def frame_lines(
+    spec: UnitSpec, stock: Stock | None, width: float, height: float, problems: Problems
+) -> FrameLines | None:
+    """The face frame's lines on a carcass of this width and height; None if there is no frame."""
+    say = problems.length
+    wish = spec.face_frame
+    if wish is None or stock is None:
+        return None
+    thickness = wish.thickness if wish.thickness is not None else stock.thickness
+    if thickness > stock.thickness:
+        problems.add(
+            ("face_frame", "thickness"),
+            f"a frame {say(thickness)} thick can't come out of `{stock.name}`, "
+            f"which is {say(stock.thickness)}",
+            "Make the frame thinner or name thicker stock.",
+        )
+    rail_width = wish.rail_width if wish.rail_width is not None else wish.width
+    if wish.corners == "mitred" and rail_width != wish.width:
+        problems.add(
+            ("face_frame", "rail_width"),
+            "mitred stiles and rails are equally wide",
+            "Leave out `rail_width`, or write `corners: butted`.",
+        )
+    if wish.eased >= thickness or wish.eased > min(wish.width, rail_width) / 2:
+        problems.add(
+            ("face_frame", "eased"),
+            f"edges can't be eased to a radius of {say(wish.eased)} on members "
+            f"{say(wish.width)} x {say(thickness)}",
+            "Make the radius smaller than the thickness and half the width.",
+        )
+    left, right = -wish.overhang.sides, width + wish.overhang.sides
+    top = height + wish.overhang.top
+    if 2 * wish.width >= right - left or 2 * rail_width >= top:
+        problems.add(
+            ("face_frame", "width"),
+            f"members {say(wish.width)} wide leave no opening in a frame {say(right - left)} x "
+            f"{say(top)}",
+            "Make the members narrower.",
+        )
+    return FrameLines(
+        stock=stock,
+        thickness=thickness,
+        left=left,
+        right=right,
+        top=top,
+        stile_width=wish.width,
+        rail_width=rail_width,
+        has_top_rail=wish.rails in ("both", "top"),
+        has_bottom_rail=wish.rails in ("both", "bottom"),
+    )
+
+
+def back_lines(
+    spec: UnitSpec, stock: Stock | None, carcass: Stock, depth: float, problems: Problems
+) -> BackLines | None:
+    """The back's lines in a carcass of this depth; None if there is no back."""
+    say = problems.length
+    wish = spec.back
+    if wish is None or stock is None:
+        return None
+    if wish.fixing == "applied":
+        return BackLines(stock, depth, depth + stock.thickness, 0.0, 0.0)
+    share = 2 if wish.fixing == "rebated" else 3
+    usual = handy(carcass.thickness / share, spec.unit)
+    reach = wish.depth if wish.depth is not None else usual
+    most = carcass.thickness * (2 / 3 if wish.fixing == "rebated" else 1 / 2)
+    if reach > most:
+        problems.add(
+            ("back", "depth"),
+            f"{wish.fixing[:-1]}s {say(reach)} deep are too much for {say(carcass.thickness)} "
+            f"carcass stock",
+            f"Make them {say(usual)} deep, or use thicker stock.",
+        )
+    if wish.clearance >= reach:
+        problems.add(
+            ("back", "clearance"),
+            f"with {say(wish.clearance)} left all round, the back falls out of a "
+            f"{wish.fixing[:-1]} {say(reach)} deep",
+            "Make the clearance smaller.",
+        )
+    rear = depth if wish.fixing == "rebated" else depth - wish.inset
+    return BackLines(stock, rear - stock.thickness, rear, reach, wish.clearance)
+
+
+def lipping_lines(spec: UnitSpec, stock: Stock | None, problems: Problems) -> LippingLines | None:
+    """The lippings' lines; None if there are none."""
+    wish = spec.lipping
+    if wish is None or stock is None:
+        return None
+    covered = {"sides"} if spec.face_frame else set()
+    if spec.face_frame and spec.face_frame.rails in ("both", "top"):
+        covered.add("top")
+    if spec.face_frame and spec.face_frame.rails in ("both", "bottom"):
+        covered.add("bottom")
+    if spec.face_frame and spec.face_frame.mid_stiles is not None:
+        covered.add("dividers")
+    for number, edge in enumerate(wish.edges):
+        if edge in covered:
+            problems.add(
+                ("lipping", "edges", number),
+                f"the face frame covers the front of the {edge}: nothing shows to be lipped",
+                f"Take `{edge}` out of the list.",
+            )
+    return LippingLines(stock, wish.thickness, frozenset(wish.edges))
