@@ -1,0 +1,75 @@
+"""A spec file, read and validated, with the place of every value in it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from rodwright.problems import KeyPath, Problem, ProblemsError
+from rodwright.spec.documents import read_document, read_text
+from rodwright.spec.models import UnitSpec
+from rodwright.spec.places import Places
+from rodwright.spec.validation import in_file_order, validate
+
+
+@dataclass(frozen=True, slots=True)
+class SpecFile:
+    """A spec and where it was read from."""
+
+    path: Path
+    spec: UnitSpec
+    places: Places
+
+    @contextmanager
+    def located(self) -> Iterator[None]:
+        """Gives problems found in the spec later on their place in the file.
+
+        Raises:
+            ProblemsError: raised inside, with file, line and column filled in; the place of
+                a value that isn't written in the file is that of the group it belongs to.
+        """
+        try:
+            yield
+        except ProblemsError as error:
+            problems = [self._located(problem) for problem in error.problems]
+            raise ProblemsError(in_file_order(problems)) from None
+
+    def _located(self, problem: Problem) -> Problem:
+        if problem.line is not None:
+            return problem
+        line, column = self.places.of_value(problem.where)
+        return replace(problem, file=str(self.path), line=line, column=column)
+
+
+def read_spec(path: str | Path) -> SpecFile:
+    """Reads a spec file.
+
+    Raises:
+        ProblemsError: it can't be opened, read as YAML or understood as a spec; with every
+            problem found, each with its place.
+    """
+    return parse_spec(read_text(Path(path)), path)
+
+
+def parse_spec(text: str, path: str | Path) -> SpecFile:
+    """Reads a spec from text; ``path`` is the file that problems name.
+
+    Raises:
+        ProblemsError: as for ``read_spec``.
+    """
+    document = read_document(text, str(path))
+    problems = list(document.problems)
+    try:
+        spec = validate(UnitSpec, document.data, document.places, str(path))
+    except ProblemsError as error:
+        problems += [each for each in error.problems if not _lies_in(each.where, document.spoilt)]
+    else:
+        if not problems:
+            return SpecFile(Path(path), spec, document.places)
+    raise ProblemsError(in_file_order(problems))
+
+
+def _lies_in(path: KeyPath, spoilt: tuple[KeyPath, ...]) -> bool:
+    return any(path[: len(each)] == each for each in spoilt)

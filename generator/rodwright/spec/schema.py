@@ -1,0 +1,174 @@
+"""The spec language's JSON Schema, and a way to walk through it beside the data."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from functools import lru_cache
+from typing import Any
+
+from pydantic import BaseModel
+
+Schema = dict[str, Any]
+"""A JSON Schema object."""
+
+_DIALECT = "https://json-schema.org/draft/2020-12/schema"
+
+
+@lru_cache
+def _generated(model: type[BaseModel]) -> Schema:
+    return model.model_json_schema()
+
+
+def json_schema(model: type[BaseModel]) -> Schema:
+    """The model's JSON Schema (draft 2020-12), for editors that check and complete a spec.
+
+    Keys come in the order in which the model has them, so that the same model gives the
+    same text.
+    """
+    schema = _generated(model)
+    title = (model.__doc__ or model.__name__).strip().splitlines()[0].rstrip(".")
+    return {"$schema": _DIALECT, "title": title} | {
+        key: value for key, value in schema.items() if key != "title"
+    }
+
+
+class Shape:
+    """One place in a schema: what may stand there.
+
+    ``variants`` are the ways it can be written, references resolved, null left out.
+    """
+
+    def __init__(self, schema: Schema, definitions: dict[str, Schema]) -> None:
+        self.schema = schema
+        self._definitions = definitions
+        self.variants: tuple[Schema, ...] = tuple(self._spread(schema))
+
+    @classmethod
+    def of(cls, model: type[BaseModel]) -> Shape:
+        """The shape of a whole file."""
+        schema = _generated(model)
+        return cls(schema, schema.get("$defs", {}))
+
+    @property
+    def description(self) -> str:
+        """What the place is for, in one line; empty if the model doesn't say."""
+        text = self.schema.get("description") or next(
+            (each["description"] for each in self.variants if "description" in each), ""
+        )
+        return " ".join(str(text).split())
+
+    @property
+    def is_length(self) -> bool:
+        """True where a length is wanted, whatever else may stand there."""
+        return any(_is_length(each) for each in self.variants)
+
+    def groups(self, data: object = None) -> list[Schema]:
+        """The variants with keys of their own; only the one that ``data`` names, if it does."""
+        groups = [each for each in self.variants if "properties" in each]
+        name = self.discriminator
+        if name is not None and isinstance(data, dict):
+            named = [
+                each for each in groups if data.get(name) in _choices(each["properties"][name])
+            ]
+            return named or groups
+        return groups
+
+    @property
+    def discriminator(self) -> str | None:
+        """The key that says which of several groups of keys is meant."""
+        found = self.schema.get("discriminator")
+        return str(found["propertyName"]) if isinstance(found, dict) else None
+
+    def choices(self) -> list[str]:
+        """The words to choose from here, or in the key that tells groups of keys apart."""
+        name = self.discriminator
+        fields = [each["properties"][name] for each in self.groups()] if name else self.variants
+        return [str(value) for field in fields for value in _choices(field)]
+
+    def keys(self, data: object = None) -> list[str]:
+        """The keys that may be written here, in the model's order."""
+        return list(dict.fromkeys(key for each in self.groups(data) for key in each["properties"]))
+
+    def required(self, data: object = None) -> set[str]:
+        """The keys that have to be written here."""
+        return {key for each in self.groups(data) for key in each.get("required", ())}
+
+    def at(self, step: str | int, data: object = None) -> Shape | None:
+        """The shape of a key or a list item; None where the schema doesn't know it."""
+        if isinstance(step, int):
+            found = [each["items"] for each in self.variants if isinstance(each.get("items"), dict)]
+        else:
+            found = [
+                each["properties"][step] for each in self.groups(data) if step in each["properties"]
+            ] or [
+                each["additionalProperties"]
+                for each in self.variants
+                if isinstance(each.get("additionalProperties"), dict)
+            ]
+        return Shape(found[0], self._definitions) if found else None
+
+    def takes(self) -> str:
+        """What may be written here, in words."""
+        choices = [f"`{choice}`" for choice in self.choices()]
+        if self.discriminator:
+            return f"keys, among them `{self.discriminator}` with {either(choices)}"
+        others = [self._words(each) for each in self.variants if not _choices(each)]
+        return either(list(dict.fromkeys(choices + others)))
+
+    def _words(self, schema: Schema) -> str:
+        if _is_length(schema):
+            return " or ".join(f"a {word}" for word in schema["title"].split(" or "))
+        kind = schema.get("type")
+        if kind == "array":
+            items = schema.get("items")
+            inner = Shape(items, self._definitions).takes() if isinstance(items, dict) else ""
+            return f"a list, each item {inner}" if inner else "a list"
+        if "properties" in schema:
+            return "the keys " + both([f"`{key}`" for key in schema["properties"]])
+        return _PLAIN.get(str(kind), "a value")
+
+    def _spread(self, schema: Schema) -> Iterator[Schema]:
+        while "$ref" in schema:
+            schema = self._definitions[schema["$ref"].rpartition("/")[2]]
+        inner = schema.get("anyOf") or schema.get("oneOf")
+        if inner is not None and not _is_length(schema):
+            for each in inner:
+                yield from self._spread(each)
+        elif schema.get("type") != "null":
+            yield schema
+
+
+_PLAIN = {
+    "string": "text",
+    "integer": "a whole number",
+    "number": "a number",
+    "boolean": "`true` or `false`",
+    "object": "names of your choice, each with its keys",
+}
+
+
+def either(words: Sequence[str]) -> str:
+    """Words as a list that ends in "or"."""
+    return _joined(words, "or")
+
+
+def both(words: Sequence[str]) -> str:
+    """Words as a list that ends in "and"."""
+    return _joined(words, "and")
+
+
+def _joined(words: Sequence[str], last: str) -> str:
+    if len(words) < 2:
+        return "".join(words)
+    return f"{', '.join(words[:-1])} {last} {words[-1]}"
+
+
+def _is_length(schema: Schema) -> bool:
+    """Lengths are told by the title that their field type gives them."""
+    return "anyOf" in schema and str(schema.get("title", "")).startswith("length")
+
+
+def _choices(schema: Schema) -> list[object]:
+    if "const" in schema:
+        return [schema["const"]]
+    return list(schema.get("enum", ()))
