@@ -1,1 +1,100 @@
-"""Rodwright: from one spec to everything a fitted piece of furniture needs."""
+"""Rodwright: from one spec to everything a fitted piece of furniture needs.
+
+The steps, each a function of immutable objects:
+
+>>> import rodwright
+>>> spec = rodwright.read_spec("alcove.yaml")       # wishes, checked, with their places
+>>> unit = rodwright.set_out(spec)                  # parts and joints, by arithmetic
+>>> findings = rodwright.check(unit)                # what to mend, from the parts alone
+>>> findings += rodwright.check_solids(unit)        # collisions and gaps, from the solids
+>>> made = rodwright.build(unit, "out")             # every file
+
+Importing this package imports no geometry kernel; the steps that need one load it when
+they are first called.
+"""
+
+from __future__ import annotations
+
+from importlib import import_module
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from rodwright.building import Build, build
+    from rodwright.checks import check_parts as check
+    from rodwright.checks import check_solids
+    from rodwright.checks.findings import Finding, Severity
+    from rodwright.handover.lists import PartsRow, parts_list
+    from rodwright.mass import centre_of_mass, unit_weight, weight
+    from rodwright.meshes import mesh_of, placed_mesh
+    from rodwright.parts import Joint, Part, Unit
+    from rodwright.pictures import write_pictures
+    from rodwright.problems import Problem, ProblemsError
+    from rodwright.solids import solid_of
+    from rodwright.spec import SpecFile, UnitSpec, read_spec, spec_schema
+    from rodwright.steps import set_out
+
+_PLACES = {
+    "Build": ("building", "Build"),
+    "build": ("building", "build"),
+    "check": ("checks", "check_parts"),
+    "check_solids": ("checks", "check_solids"),
+    "Finding": ("checks.findings", "Finding"),
+    "Severity": ("checks.findings", "Severity"),
+    "PartsRow": ("handover.lists", "PartsRow"),
+    "parts_list": ("handover.lists", "parts_list"),
+    "centre_of_mass": ("mass", "centre_of_mass"),
+    "unit_weight": ("mass", "unit_weight"),
+    "weight": ("mass", "weight"),
+    "mesh_of": ("meshes", "mesh_of"),
+    "placed_mesh": ("meshes", "placed_mesh"),
+    "Joint": ("parts", "Joint"),
+    "Part": ("parts", "Part"),
+    "Unit": ("parts", "Unit"),
+    "write_pictures": ("pictures", "write_pictures"),
+    "Problem": ("problems", "Problem"),
+    "ProblemsError": ("problems", "ProblemsError"),
+    "solid_of": ("solids", "solid_of"),
+    "SpecFile": ("spec", "SpecFile"),
+    "UnitSpec": ("spec", "UnitSpec"),
+    "read_spec": ("spec", "read_spec"),
+    "spec_schema": ("spec", "spec_schema"),
+    "set_out": ("steps", "set_out"),
+}
+
+__all__ = [
+    "Build",
+    "Finding",
+    "Joint",
+    "Part",
+    "PartsRow",
+    "Problem",
+    "ProblemsError",
+    "Severity",
+    "SpecFile",
+    "Unit",
+    "UnitSpec",
+    "build",
+    "centre_of_mass",
+    "check",
+    "check_solids",
+    "mesh_of",
+    "parts_list",
+    "placed_mesh",
+    "read_spec",
+    "set_out",
+    "solid_of",
+    "spec_schema",
+    "unit_weight",
+    "weight",
+    "write_pictures",
+]
+
+
+def __getattr__(name: str) -> Any:
+    """Load a step's module when the step is first used."""
+    if name not in _PLACES:
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    module, attribute = _PLACES[name]
+    value = getattr(import_module(f"{__name__}.{module}"), attribute)
+    globals()[name] = value
+    return value

@@ -1,0 +1,30 @@
+"""`rodwright build`: every file of a unit."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+
+def build(
+    spec: Annotated[Path, typer.Argument(help="The spec file.")],
+    out: Annotated[
+        Path, typer.Option("-o", "--out", help="Folder for the files; made if it isn't there.")
+    ],
+    pictures: Annotated[
+        bool, typer.Option("--pictures/--no-pictures", help="Make the pictures too.")
+    ] = True,
+) -> None:
+    """Write solids, lists, the whole model and pictures.  Leaves with 1 on an error finding."""
+    import rodwright
+    from rodwright_cli import show
+
+    unit = rodwright.set_out(rodwright.read_spec(spec))
+    with show.progress() as step:
+        made = rodwright.build(unit, out, pictures=pictures, progress=step)
+    show.sizes(unit)
+    show.findings(made.findings)
+    show.made(unit, made)
+    raise typer.Exit(show.exit_code(made.findings))

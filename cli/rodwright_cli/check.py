@@ -1,0 +1,31 @@
+"""`rodwright check`: sizes and findings."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+
+def check(
+    spec: Annotated[Path, typer.Argument(help="The spec file.")],
+    solids: Annotated[
+        bool, typer.Option("--solids", help="Build the solids too, and look for collisions.")
+    ] = False,
+) -> None:
+    """Show sizes and findings; write nothing.  Leaves with 1 when something must be mended."""
+    import rodwright
+    from rodwright_cli import show
+
+    unit = rodwright.set_out(rodwright.read_spec(spec))
+    show.sizes(unit)
+    findings = rodwright.check(unit)
+    if solids:
+        with show.progress() as step:
+            step(f"building {len(unit.shapes)} solids and looking for collisions")
+            findings += rodwright.check_solids(unit)
+    show.findings(findings)
+    if not solids:
+        typer.echo("Collisions are looked for when solids are built: add --solids, or build.")
+    raise typer.Exit(show.exit_code(findings))

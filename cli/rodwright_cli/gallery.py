@@ -1,0 +1,23 @@
+"""`rodwright gallery`: pictures of every ready model."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+
+def gallery(
+    out: Annotated[Path, typer.Argument(help="Folder for pictures and their page.")] = Path(
+        "gallery"
+    ),
+) -> None:
+    """Make the pictures of every ready model, and a page that shows them."""
+    from rodwright.gallery import write_gallery
+
+    from rodwright_cli import show
+
+    with show.progress() as step:
+        page = write_gallery(out, step)
+    typer.echo(f"The gallery is in {page}")

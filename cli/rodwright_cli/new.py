@@ -1,0 +1,27 @@
+"""`rodwright new`: a commented spec to start from."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+
+def new(
+    model: Annotated[
+        str | None, typer.Argument(help="Name of a ready model; leave it out to list them.")
+    ] = None,
+    file: Annotated[
+        Path | None, typer.Argument(help="File to write; MODEL.yaml here unless said.")
+    ] = None,
+) -> None:
+    """Write a commented spec to start from."""
+    from rodwright.ready_models import copy_model, model_names
+
+    if model is None:
+        typer.echo("\n".join(model_names()))
+        return
+    target = file if file is not None else Path(f"{model}.yaml")
+    copy_model(model, target)
+    typer.echo(f"{target} is ready: put your own sizes in, then run  rodwright check {target}")
