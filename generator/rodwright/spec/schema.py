@@ -85,7 +85,7 @@ class Shape:
         fields = [each["properties"][name] for each in self.groups()] if name else self.variants
         return [str(value) for field in fields for value in _choices(field)]
 
-    def keys(self, data: object = None) -> list[str]:
+    def key_names(self, data: object = None) -> list[str]:
         """The keys that may be written here, in the model's order."""
         return list(dict.fromkeys(key for each in self.groups(data) for key in each["properties"]))
 
@@ -107,25 +107,35 @@ class Shape:
             ]
         return Shape(found[0], self._definitions) if found else None
 
-    def takes(self) -> str:
-        """What may be written here, in words."""
+    def key(self, name: str) -> Shape:
+        """The shape of one of ``key_names()``."""
+        found = self.at(name)
+        if found is None:
+            raise KeyError(name)
+        return found
+
+    def takes(self, group: str | None = None) -> str:
+        """What may be written here, in words; ``group`` are the words for a group of keys."""
         choices = [f"`{choice}`" for choice in self.choices()]
         if self.discriminator:
-            return f"keys, among them `{self.discriminator}` with {either(choices)}"
-        others = [self._words(each) for each in self.variants if not _choices(each)]
+            return group or f"keys, among them `{self.discriminator}` with {either(choices)}"
+        ordered = sorted(self.variants, key=lambda each: "properties" in each)
+        others = [self._words(each, group) for each in ordered if not _choices(each)]
         return either(list(dict.fromkeys(choices + others)))
 
-    def _words(self, schema: Schema) -> str:
+    def _words(self, schema: Schema, group: str | None) -> str:
         if _is_length(schema):
             return " or ".join(f"a {word}" for word in schema["title"].split(" or "))
-        kind = schema.get("type")
-        if kind == "array":
-            items = schema.get("items")
-            inner = Shape(items, self._definitions).takes() if isinstance(items, dict) else ""
-            return f"a list, each item {inner}" if inner else "a list"
+        kind = str(schema.get("type"))
+        for key, words in (("items", "a list"), ("additionalProperties", "names of your choice")):
+            if isinstance(schema.get(key), dict):
+                inner = Shape(schema[key], self._definitions).takes(group)
+                return (
+                    f"{words}, each with {inner}" if "keys" in inner else f"{words}, each {inner}"
+                )
         if "properties" in schema:
-            return "the keys " + both([f"`{key}`" for key in schema["properties"]])
-        return _PLAIN.get(str(kind), "a value")
+            return group or "the keys " + both([f"`{key}`" for key in schema["properties"]])
+        return _PLAIN.get(kind, "a value")
 
     def _spread(self, schema: Schema) -> Iterator[Schema]:
         while "$ref" in schema:
@@ -143,7 +153,8 @@ _PLAIN = {
     "integer": "a whole number",
     "number": "a number",
     "boolean": "`true` or `false`",
-    "object": "names of your choice, each with its keys",
+    "object": "names of your choice",
+    "array": "a list",
 }
 
 

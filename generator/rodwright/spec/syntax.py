@@ -73,7 +73,7 @@ _KNOWN: tuple[tuple[str, str, str, bool], ...] = (
     (
         "quoted scalar: found unexpected",
         "the quote that begins here is never closed",
-        "End the text with the same quote it begins with.",
+        "End the text with the same quote it begins with; put single quotes around an inch mark.",
         True,
     ),
     (
@@ -84,7 +84,7 @@ _KNOWN: tuple[tuple[str, str, str, bool], ...] = (
     ),
     (
         "simple key: could not find expected ':'",
-        "a `:` is missing after this",
+        "a `:` and a space are missing after this",
         "Write `key: value`, or `- value` in a list; check the indentation.",
         True,
     ),
@@ -104,6 +104,12 @@ _KNOWN: tuple[tuple[str, str, str, bool], ...] = (
         "mapping keys are not allowed",
         "`?` can't begin anything here",
         "Put the value in quotes.",
+        False,
+    ),
+    (
+        r"expected <block end>, but found '[\]}]'",
+        "this `{0}` closes nothing",
+        "Take it out, or open it where the list or group begins.",
         False,
     ),
     (

@@ -51,7 +51,7 @@ class Fault:
     @property
     def known_keys(self) -> list[str]:
         """The keys that may be written beside this one."""
-        return self.parent.keys(self.holder) if self.parent else []
+        return self.parent.key_names(self.holder) if self.parent else []
 
     @property
     def meant(self) -> str | None:
@@ -136,6 +136,11 @@ def _missing(fault: Fault) -> Wording:
 
 def _unknown_key(fault: Fault) -> Wording:
     key, holder = str(fault.path[-1]), name_of(fault.path[:-1])
+    name, colon, value = key.partition(":")
+    if colon and name in fault.known_keys:
+        return Wording(
+            f"a space is missing after `{name}:`", f"Write `{name}: {_shortened(value.strip())}`."
+        )
     message = f"`{_shortened(key)}` isn't a key of {holder}"
     if fault.meant:
         return Wording(f"{message}; did you mean `{fault.meant}`?", f"Write `{fault.meant}:`.")

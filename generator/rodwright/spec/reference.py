@@ -1,0 +1,101 @@
+"""The table of every key of the spec language, made from the models."""
+
+from __future__ import annotations
+
+from collections import deque
+from collections.abc import Iterator
+
+from pydantic import BaseModel
+
+from rodwright.spec.schema import Shape
+
+_HEAD = "| Key | Takes | Default | Meaning |\n| --- | --- | --- | --- |\n"
+_NAME = "NAME"
+
+
+def reference_table(model: type[BaseModel]) -> str:
+    """A Markdown table with a row for each key.
+
+    A key is given with its way from the top: ``[]`` stands for any item of a list, ``NAME``
+    for a name of the maker's choice.  Keys that may stand in several places have their rows
+    in the first of the shallowest; elsewhere the table refers to it.
+    """
+    top = Shape.of(model)
+    homes = _homes(top)
+    rows = ("| " + " | ".join(row) + " |\n" for row in _rows(top, "", homes))
+    return _HEAD + "".join(rows)
+
+
+def _homes(top: Shape) -> dict[int, str]:
+    """The path under which each group of keys has its rows, by the group's identity."""
+    homes: dict[int, str] = {}
+    waiting = deque([(top, "")])
+    while waiting:
+        shape, path = waiting.popleft()
+        if any(id(group) not in homes for group in shape.groups()):
+            for group in shape.groups():
+                homes.setdefault(id(group), path)
+            waiting += [_held(shape.key(key), _joined(path, key)) for key in shape.key_names()]
+    return homes
+
+
+def _rows(shape: Shape, path: str, homes: dict[int, str]) -> Iterator[tuple[str, ...]]:
+    required = shape.required()
+    keys = shape.key_names()
+    for key in sorted(keys, key=lambda key: key != shape.discriminator):
+        value = shape.key(key)
+        held, below = _held(value, _joined(path, key))
+        home = next((homes[id(group)] for group in held.groups()), below)
+        group = "the keys below" if home == below else f"the keys of `{home}`"
+        choices = [f"`{choice}`" for choice in shape.choices()]
+        takes = " or ".join(choices) if key == shape.discriminator else value.takes(group)
+        default = "required" if key in required else _default(value)
+        cells = (f"`{_joined(path, key)}`", takes, default, _meaning(shape, key))
+        yield tuple(cell.replace("|", "\\|") for cell in cells)
+        if home == below:
+            yield from _rows(held, below, homes)
+
+
+def _held(shape: Shape, path: str) -> tuple[Shape, str]:
+    """The shape inside lists and names, and its path."""
+    while not shape.groups():
+        if (item := shape.at(0)) is not None:
+            shape, path = item, f"{path}[]"
+        elif (named := shape.at(_NAME)) is not None:
+            shape, path = named, _joined(path, _NAME)
+        else:
+            break
+    return shape, path
+
+
+def _joined(path: str, key: str) -> str:
+    return f"{path}.{key}" if path else key
+
+
+def _meaning(shape: Shape, key: str) -> str:
+    """The key's description, and the choice it goes with if it doesn't go with all."""
+    name = shape.discriminator
+    if name is None or key == name:
+        return shape.key(key).description if key != name else "What the other keys are about."
+    owners = [
+        choice
+        for choice in shape.choices()
+        if all(key in group["properties"] for group in shape.groups({name: choice}))
+    ]
+    text = shape.key(key).description
+    if len(owners) == len(shape.choices()):
+        return text
+    return f"With `{name}: {' or '.join(owners)}`. {text}"
+
+
+def _default(shape: Shape) -> str:
+    value = shape.schema.get("default")
+    if value is None or isinstance(value, dict) or value == []:
+        return ""
+    if isinstance(value, bool):
+        return f"`{str(value).lower()}`"
+    if isinstance(value, list):
+        return f"`[{', '.join(str(item) for item in value)}]`"
+    if isinstance(value, int | float):
+        return f"{value:g} mm" if shape.is_length else f"{value:g}"
+    return f"`{value}`"
