@@ -52,9 +52,9 @@ def read_text(path: Path) -> str:
             it isn't UTF-8.
     """
     file = str(path)
+    if path.is_dir():
+        _stop(file, f"`{file}` is a folder", "Give the name of a spec file.")
     try:
-        if path.is_dir():
-            _stop(file, f"`{file}` is a folder", "Give the name of a spec file.")
         size = path.stat().st_size
         content = path.read_bytes() if size <= _LARGEST_FILE else b""
     except FileNotFoundError:
