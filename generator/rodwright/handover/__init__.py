@@ -1,0 +1,1 @@
+"""Handover: the files that leave the workshop's computer."""

@@ -1,0 +1,140 @@
+"""The parts list and the fixings list: what to cut, and what to buy to hold it together."""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import dataclass
+
+from rodwright.handover.workings import describe_lie, describe_workings
+from rodwright.mass import weight
+from rodwright.parts import Blank, Grain, Part, Role, Surface, Unit, Vector, Working
+
+
+@dataclass(frozen=True, slots=True)
+class PartsRow:
+    """Pieces that are cut and worked alike.
+
+    ``refs`` are in the unit's order.  Lengths in mm: ``length``, ``width`` and
+    ``thickness`` are finished sizes (over the long points of a mitred piece), the rough
+    ones are what to cut before trimming.  ``workings`` are texts in the unit's display
+    unit; ``lie`` says which way each piece goes, for pieces that go more than one way with
+    the refs first.  ``weight_each`` in kg.
+    """
+
+    refs: tuple[str, ...]
+    name: str
+    role: Role
+    length: float
+    width: float
+    thickness: float
+    rough_length: float
+    rough_width: float
+    stock: str
+    material: str
+    grain: Grain
+    show_surfaces: tuple[Surface, ...]
+    lipped: tuple[str, ...]
+    workings: tuple[str, ...]
+    lie: tuple[str, ...]
+    weight_each: float
+
+    @property
+    def quantity(self) -> int:
+        """How many there are."""
+        return len(self.refs)
+
+    @property
+    def weight(self) -> float:
+        """Weight of all of them, kg."""
+        return self.weight_each * self.quantity
+
+    @property
+    def label(self) -> str:
+        """First ref and name, with the number off where there are several."""
+        off = f", {self.quantity} off" if self.quantity > 1 else ""
+        return f"{self.refs[0]} {self.name}{off}"
+
+
+@dataclass(frozen=True, slots=True)
+class FixingsRow:
+    """Bought-in pieces of one kind."""
+
+    name: str
+    quantity: int
+
+
+_SameKey = tuple[Role, str, Blank, tuple[Working, ...], tuple[str, ...]]
+
+
+def parts_list(unit: Unit) -> tuple[PartsRow, ...]:
+    """The unit's parts by rows of equal pieces, in the order in which they first occur.
+
+    Pieces are equal when nothing at the bench tells them apart: the same role and kind (the
+    last word of the name), blank (size, stock, grain, trim, show surfaces), workings and
+    lipped edges.  A left and a right side that are cut alike are one row, named by the
+    words their names share at the end (``Side``); handed sides are two.
+    """
+    return tuple(_row(parts, unit) for parts in like_parts(unit))
+
+
+def like_parts(unit: Unit) -> tuple[tuple[Part, ...], ...]:
+    """The parts behind each row of the parts list, in the same order."""
+    gathered: dict[_SameKey, list[Part]] = {}
+    for part in unit.parts:
+        kind = part.name.split()[-1].casefold() if part.name.split() else ""
+        key = (part.role, kind, part.blank, part.workings, part.lipped)
+        gathered.setdefault(key, []).append(part)
+    return tuple(tuple(parts) for parts in gathered.values())
+
+
+def fixings_list(unit: Unit) -> tuple[FixingsRow, ...]:
+    """What the unit's joints need to be bought, by name."""
+    counted: Counter[str] = Counter()
+    for joint in unit.joints:
+        for fixing in joint.fixings:
+            counted[fixing.name] += fixing.count
+    return tuple(FixingsRow(name, counted[name]) for name in sorted(counted))
+
+
+def common_name(names: tuple[str, ...]) -> str:
+    """The words that names share at their end, beginning with a capital."""
+    shared: list[str] = []
+    for words in zip(*(reversed(name.split()) for name in names), strict=False):
+        if len({word.casefold() for word in words}) > 1:
+            break
+        shared.insert(0, words[0])
+    name = " ".join(shared)
+    return name[:1].upper() + name[1:]
+
+
+def _row(parts: tuple[Part, ...], unit: Unit) -> PartsRow:
+    first = parts[0]
+    size: Vector = first.blank.size
+    rough: Vector = first.blank.rough_size
+    return PartsRow(
+        refs=tuple(part.ref for part in parts),
+        name=common_name(tuple(part.name for part in parts)),
+        role=first.role,
+        length=size[0],
+        width=size[1],
+        thickness=size[2],
+        rough_length=rough[0],
+        rough_width=rough[1],
+        stock=first.blank.stock.name,
+        material=first.blank.stock.material,
+        grain=first.blank.grain,
+        show_surfaces=first.blank.show_surfaces,
+        lipped=first.lipped,
+        workings=describe_workings(first, unit.display_unit),
+        lie=_lie(parts),
+        weight_each=weight(first),
+    )
+
+
+def _lie(parts: tuple[Part, ...]) -> tuple[str, ...]:
+    ways: dict[str, list[str]] = {}
+    for part in parts:
+        ways.setdefault(describe_lie(part.placement), []).append(part.ref)
+    if len(ways) == 1:
+        return tuple(ways)
+    return tuple(f"{', '.join(refs)}: {way}" for way, refs in ways.items())
