@@ -11,6 +11,8 @@ from rodwright.problems import ProblemsError
 from rodwright.spec.documents import read_document, read_text
 from rodwright.spec.places import Place
 
+MODELS = sorted((Path(__file__).parents[2] / "models").glob("*.yaml"))
+
 SPEC = """\
 # A comment.
 title: Alcove
@@ -273,7 +275,11 @@ def test_every_place_is_where_the_text_is(data):
             assert found.removesuffix(",") == json.dumps(value)
 
 
-@pytest.mark.parametrize("path", sorted(Path("models").glob("*.yaml")), ids=lambda path: path.name)
+@pytest.mark.parametrize(
+    "path",
+    MODELS,
+    ids=lambda path: path.name,
+)
 def test_models_read_as_another_loader_reads_them(path):
     text = path.read_text(encoding="utf-8")
     assert read_document(text, path.name).data == YAML(typ="safe", pure=True).load(text)
