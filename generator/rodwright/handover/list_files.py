@@ -1,0 +1,252 @@
+"""The parts and fixings lists as CSV, XLSX and JSON.
+
+Every writer gives bytes, the same for the same unit.  Lengths are in the unit's display
+unit: numbers of millimetres to a tenth, or inches as text with fractions to a 64th.
+Weights are in kg to a gram.
+"""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import asdict, dataclass
+from datetime import datetime
+from typing import Any
+from zipfile import ZIP_DEFLATED, ZipFile, ZipInfo
+
+from openpyxl import Workbook
+from openpyxl.styles import Alignment, Border, Font, PatternFill, Side
+from openpyxl.utils import get_column_letter
+from openpyxl.worksheet.worksheet import Worksheet
+from openpyxl.writer.excel import ExcelWriter
+
+from rodwright.handover.lists import FixingsRow, PartsRow, fixings_list, parts_list
+from rodwright.lengths import LengthUnit, format_length
+from rodwright.mass import unit_weight
+from rodwright.parts import Unit
+
+Cell = str | int | float
+
+_FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")
+_FIXED_DATE = datetime(2000, 1, 1)
+_LEAST_WIDTH, _MOST_WIDTH = 8, 60  # characters
+_LINE_HEIGHT = 15  # points
+
+
+@dataclass(frozen=True, slots=True)
+class _Column:
+    heading: str
+    decimals: int | None = None
+    """Decimals of a column of numbers; None for text."""
+
+
+def parts_csv(unit: Unit) -> bytes:
+    """The parts list as CSV: a heading row and one record for each row of the list.
+
+    UTF-8 with CRLF, quoted as RFC 4180 has it.  Text that a spreadsheet would take for a
+    formula gets an apostrophe in front, the usual guard.
+    """
+    columns = _parts_columns(unit.display_unit)
+    return _csv(columns, (_parts_cells(row, unit.display_unit) for row in parts_list(unit)))
+
+
+def fixings_csv(unit: Unit) -> bytes:
+    """The fixings list as CSV, in the manner of :func:`parts_csv`."""
+    return _csv(_FIXINGS_COLUMNS, map(_fixings_cells, fixings_list(unit)))
+
+
+def lists_xlsx(unit: Unit) -> bytes:
+    """The lists as a workbook: a sheet of parts with totals and, if there are any, of fixings.
+
+    Text is stored as text whatever it begins with, so that none is taken for a formula.
+    """
+    book = Workbook()
+    book.properties.creator = "Rodwright"
+    book.properties.title = unit.title
+    book.properties.created = book.properties.modified = _FIXED_DATE
+    rows = parts_list(unit)
+    columns = _parts_columns(unit.display_unit)
+    total: dict[str, Cell] = {
+        "name": "total",
+        "quantity": len(unit.parts),
+        "weight kg": round(unit_weight(unit), 3),
+    }
+    sheet: Any = book.active
+    _fill(
+        sheet,
+        "Parts",
+        columns,
+        [
+            *(_parts_cells(row, unit.display_unit) for row in rows),
+            [total.get(column.heading, "") for column in columns],
+        ],
+    )
+    for cell in sheet[sheet.max_row]:
+        cell.font = Font(bold=True)
+        cell.border = Border(top=Side("thin"))
+    fixings = fixings_list(unit)
+    if fixings:
+        _fill(book.create_sheet(), "Fixings", _FIXINGS_COLUMNS, list(map(_fixings_cells, fixings)))
+    for each in book.worksheets:
+        each.oddHeader.left.text = unit.title[:200].replace("&", "&&")
+        each.oddFooter.right.text = "&P of &N"
+    buffer = io.BytesIO()
+    # ExcelWriter is what Workbook.save uses, but it would set the time of day.
+    ExcelWriter(book, _DatelessZip(buffer, "w", ZIP_DEFLATED)).save()
+    return buffer.getvalue()
+
+
+def parts_json(unit: Unit) -> bytes:
+    """The lists as JSON: title, rows, fixings and totals; lengths in mm, weights in kg."""
+    document = {
+        "title": unit.title,
+        "lengths": "mm",
+        "weights": "kg",
+        "workings_in": unit.display_unit,
+        "parts": [_parts_record(row) for row in parts_list(unit)],
+        "fixings": [{"name": row.name, "quantity": row.quantity} for row in fixings_list(unit)],
+        "totals": {"parts": len(unit.parts), "weight": round(unit_weight(unit), 3)},
+    }
+    return (json.dumps(document, ensure_ascii=False, indent=2) + "\n").encode()
+
+
+_FIXINGS_COLUMNS = (_Column("fixing"), _Column("quantity", 0))
+
+
+def _parts_columns(unit: LengthUnit) -> tuple[_Column, ...]:
+    lengths = 1 if unit == "mm" else None
+    return (
+        _Column("refs"),
+        _Column("name"),
+        _Column("quantity", 0),
+        _Column(f"length {unit}", lengths),
+        _Column(f"width {unit}", lengths),
+        _Column(f"thickness {unit}", lengths),
+        _Column(f"rough length {unit}", lengths),
+        _Column(f"rough width {unit}", lengths),
+        _Column("stock"),
+        _Column("material"),
+        _Column("grain"),
+        _Column("show surfaces"),
+        _Column("edges lipped"),
+        _Column("workings"),
+        _Column("how it lies"),
+        _Column("weight each kg", 3),
+        _Column("weight kg", 3),
+    )
+
+
+def _parts_cells(row: PartsRow, unit: LengthUnit) -> list[Cell]:
+    def length(mm: float) -> Cell:
+        text = format_length(mm, unit)
+        if unit == "in":
+            return text
+        return float(text) if "." in text else int(text)
+
+    return [
+        ", ".join(row.refs),
+        row.name,
+        row.quantity,
+        length(row.length),
+        length(row.width),
+        length(row.thickness),
+        length(row.rough_length),
+        length(row.rough_width),
+        row.stock,
+        row.material,
+        str(row.grain),
+        ", ".join(row.show_surfaces),
+        ", ".join(row.lipped),
+        "\n".join(row.workings),
+        "\n".join(row.lie),
+        round(row.weight_each, 3),
+        round(row.weight, 3),
+    ]
+
+
+def _fixings_cells(row: FixingsRow) -> list[Cell]:
+    return [row.name, row.quantity]
+
+
+def _parts_record(row: PartsRow) -> dict[str, Any]:
+    return {
+        **asdict(row),
+        "quantity": row.quantity,
+        "weight_each": round(row.weight_each, 3),
+        "weight": round(row.weight, 3),
+    }
+
+
+def _csv(columns: Sequence[_Column], rows: Iterable[Sequence[Cell]]) -> bytes:
+    text = io.StringIO(newline="")
+    writer = csv.writer(text)
+    writer.writerow([column.heading for column in columns])
+    writer.writerows([_guarded(cell) for cell in row] for row in rows)
+    return text.getvalue().encode()
+
+
+def _guarded(cell: Cell) -> Cell:
+    if not isinstance(cell, str):
+        return cell
+    line = cell.replace("\n", "; ")
+    return f"'{line}" if line.startswith(_FORMULA_STARTS) else line
+
+
+def _fill(
+    sheet: Worksheet, title: str, columns: Sequence[_Column], rows: Sequence[Sequence[Cell]]
+) -> None:
+    sheet.title = title
+    lines = [1] * len(rows)
+    for number, column in enumerate(columns, start=1):
+        heading = sheet.cell(1, number, column.heading)
+        heading.font = Font(bold=True)
+        heading.fill = PatternFill("solid", fgColor="E8E8E8")
+        heading.alignment = Alignment(wrap_text=True, vertical="bottom")
+        texts = [str(row[number - 1]).split("\n") for row in rows]
+        longest = max([len(column.heading), *(len(line) for text in texts for line in text)])
+        width = min(max(longest + 2, _LEAST_WIDTH), _MOST_WIDTH)
+        sheet.column_dimensions[get_column_letter(number)].width = width
+        for at, (row, text) in enumerate(zip(rows, texts, strict=True)):
+            _put(sheet.cell(at + 2, number), row[number - 1], column)
+            wrapped = sum(math.ceil((len(line) or 1) / (width - 1)) for line in text)
+            lines[at] = max(lines[at], wrapped)
+    for at, count in enumerate(lines):
+        sheet.row_dimensions[at + 2].height = _LINE_HEIGHT * count
+    sheet.freeze_panes = "A2"
+    sheet.print_title_rows = "1:1"
+    sheet.page_setup.orientation = "landscape"
+    sheet.page_setup.paperSize = sheet.PAPERSIZE_A4
+    sheet.page_setup.fitToWidth, sheet.page_setup.fitToHeight = 1, 0
+    sheet.sheet_properties.pageSetUpPr.fitToPage = True
+
+
+def _put(cell: Any, value: Cell, column: _Column) -> None:
+    if value == "":
+        return
+    cell.value = value
+    if isinstance(value, str):
+        cell.data_type = "s"
+        cell.alignment = Alignment(wrap_text=True, vertical="top")
+    else:
+        decimals = column.decimals or 0
+        whole = decimals == 0 or (column.decimals == 1 and value == int(value))
+        cell.number_format = "0" if whole else f"0.{'0' * decimals}"
+        cell.alignment = Alignment(vertical="top")
+
+
+class _DatelessZip(ZipFile):
+    """A zip archive whose members all bear the same date."""
+
+    def writestr(self, name: Any, data: Any, *rest: Any) -> None:
+        """Add a member from text or bytes."""
+        member = ZipInfo(name, _FIXED_DATE.timetuple()[:6])
+        member.compress_type = self.compression
+        super().writestr(member, data, *rest)
+
+    def write(self, filename: Any, arcname: Any = None, *rest: Any) -> None:
+        """Add a member from a file."""
+        with open(filename, "rb") as file:  # noqa: PTH123
+            self.writestr(arcname, file.read(), *rest)
