@@ -1,0 +1,243 @@
+"""`unit.json`: the whole resolved unit as one document, and its reader.
+
+The document holds everything that :class:`rodwright.parts.Unit` does, so that reading it
+gives back an equal unit, and beside it what others would otherwise have to work out:
+matrices, overall sizes and masses.  The reader takes no notice of those.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Mapping
+from dataclasses import asdict, fields
+from pathlib import Path
+from typing import Any
+
+from rodwright.mass import centre_of_mass, mass_of, unit_weight, weight
+from rodwright.parts import (
+    Blank,
+    Box,
+    Clearance,
+    Easing,
+    Fixing,
+    Grain,
+    Groove,
+    Hole,
+    Housing,
+    Joint,
+    JointKind,
+    Mitre,
+    Notch,
+    Opening,
+    Part,
+    Piece,
+    Placement,
+    Rebate,
+    Role,
+    Stock,
+    Surface,
+    Unit,
+    Vector,
+    Working,
+)
+from rodwright.problems import Problem, ProblemsError
+
+SCHEMA_VERSION = 1
+"""Goes up when a document written before can no longer be read."""
+
+_WORKINGS: dict[str, type[Any]] = {
+    kind.__name__.lower(): kind for kind in (Rebate, Groove, Housing, Notch, Mitre, Easing, Hole)
+}
+_SURFACE_FIELDS = {"surface", "edge", "end", "long"}
+
+_FRAMES = {
+    "unit": "x to the right seen from the front, y from the front to the back, z up; "
+    "origin at the carcass's front lower left corner on the floor line",
+    "part": "x along the length, y across the width, z through the thickness; the blank "
+    "fills 0 to its size and the show face is +z",
+    "matrix": "rows of the 4 x 4 transform from part frame to unit frame",
+}
+_MEASURES = {"length": "mm", "mass": "kg", "angle": "degree", "volume": "mm3", "density": "kg/m3"}
+
+
+def unit_json(unit: Unit) -> bytes:
+    """The document, UTF-8, the same bytes for the same unit.
+
+    Raises:
+        ValueError: two different stocks have the same name.
+    """
+    stocks: dict[str, Stock] = {}
+    for part in unit.parts:
+        stock = part.blank.stock
+        if stocks.setdefault(stock.name, stock) != stock:
+            raise ValueError(f"two different stocks are called `{stock.name}`")
+    document = {
+        "schema_version": SCHEMA_VERSION,
+        "frames": _FRAMES,
+        "measures": _MEASURES,
+        "title": unit.title,
+        "display_unit": unit.display_unit,
+        "least_gap": unit.least_gap,
+        "envelope": asdict(unit.envelope),
+        "opening": asdict(unit.opening) if unit.opening else None,
+        "mass": round(unit_weight(unit), 6),
+        "centre_of_mass": [round(each, 4) for each in centre_of_mass(unit)],
+        "stocks": {name: _stock_record(stock) for name, stock in sorted(stocks.items())},
+        "parts": [_part_record(part) for part in unit.parts],
+        "joints": [asdict(joint) for joint in unit.joints],
+        "clearances": [asdict(clearance) for clearance in unit.clearances],
+    }
+    return (json.dumps(document, ensure_ascii=False, indent=1) + "\n").encode()
+
+
+def read_unit_json(path: Path) -> Unit:
+    """The unit that a document holds.
+
+    Raises:
+        ProblemsError: the file can't be read, or isn't such a document.
+    """
+    try:
+        document = json.loads(path.read_bytes())
+    except OSError as error:
+        raise _problem(
+            path, f"can't be read: {error.strerror}", "Give a file that is there."
+        ) from None
+    except ValueError as error:
+        raise _problem(path, f"isn't JSON: {error}", "Build the unit again.") from None
+    version = document.get("schema_version") if isinstance(document, dict) else None
+    if version != SCHEMA_VERSION:
+        raise _problem(
+            path,
+            f"isn't a unit of schema version {SCHEMA_VERSION}, the only one known here",
+            "Build the unit again with this version of Rodwright.",
+        )
+    try:
+        return _unit(document)
+    except (KeyError, TypeError, ValueError, AttributeError, IndexError) as error:
+        raise _problem(
+            path, f"doesn't hold a whole unit ({type(error).__name__}: {error})",
+            "Build the unit again; the file has been changed since.",
+        ) from error  # fmt: skip
+
+
+def _problem(path: Path, what: str, remedy: str) -> ProblemsError:
+    return ProblemsError([Problem(f"`{path}` {what}", remedy)])
+
+
+# --- writing ---------------------------------------------------------------------------
+
+
+def _stock_record(stock: Stock) -> dict[str, Any]:
+    record = asdict(stock)
+    del record["name"]
+    return record
+
+
+def _part_record(part: Part) -> dict[str, Any]:
+    blank = asdict(part.blank)
+    blank["stock"] = part.blank.stock.name
+    mass = mass_of(part.shape)
+    return {
+        "ref": part.ref,
+        "name": part.name,
+        "role": part.role,
+        "group": part.group,
+        "blank": blank,
+        "rough_size": part.blank.rough_size,
+        "workings": [
+            {"kind": type(working).__name__.lower(), **asdict(working)} for working in part.workings
+        ],
+        "lipped": part.lipped,
+        "withdraw": part.withdraw,
+        "placement": asdict(part.placement),
+        "matrix": [[value + 0.0 for value in row] for row in part.placement.matrix()],
+        "mass": round(weight(part), 6),
+        "volume": round(mass.volume, 3),
+        "centroid": [round(each, 4) for each in mass.centroid],
+    }
+
+
+# --- reading ---------------------------------------------------------------------------
+
+
+def _unit(document: Mapping[str, Any]) -> Unit:
+    stocks = {name: _stock(name, record) for name, record in document["stocks"].items()}
+    opening = document["opening"]
+    return Unit(
+        title=document["title"],
+        envelope=_box(document["envelope"]),
+        parts=tuple(_part(record, stocks) for record in document["parts"]),
+        joints=tuple(map(_joint, document["joints"])),
+        clearances=tuple(Clearance(**record) for record in document["clearances"]),
+        opening=Opening(**opening) if opening else None,
+        least_gap=document["least_gap"],
+        display_unit=document["display_unit"],
+    )
+
+
+def _vector(values: list[float]) -> Vector:
+    x, y, z = values
+    return (x, y, z)
+
+
+def _box(record: Mapping[str, Any]) -> Box:
+    return Box(_vector(record["low"]), _vector(record["high"]))
+
+
+def _stock(name: str, record: Mapping[str, Any]) -> Stock:
+    return Stock(
+        name,
+        **{
+            **record,
+            "grain": Grain(record["grain"]),
+            "size": tuple(record["size"]) if record["size"] else None,
+            "pieces": tuple(Piece(**piece) for piece in record["pieces"]),
+        },
+    )
+
+
+def _part(record: Mapping[str, Any], stocks: Mapping[str, Stock]) -> Part:
+    blank = record["blank"]
+    placement = record["placement"]
+    return Part(
+        ref=record["ref"],
+        name=record["name"],
+        role=Role(record["role"]),
+        group=record["group"],
+        blank=Blank(
+            **{
+                **blank,
+                "stock": stocks[blank["stock"]],
+                "grain": Grain(blank["grain"]),
+                "show_surfaces": tuple(map(Surface, blank["show_surfaces"])),
+            }
+        ),
+        placement=Placement(*(_vector(placement[each]) for each in ("origin", "length", "width"))),
+        workings=tuple(map(_working, record["workings"])),
+        lipped=tuple(record["lipped"]),
+        withdraw=_vector(record["withdraw"]),
+    )
+
+
+def _working(record: Mapping[str, Any]) -> Working:
+    kind = _WORKINGS[record["kind"]]
+    values = {each.name: _working_value(each.name, record[each.name]) for each in fields(kind)}
+    make: Callable[..., Working] = kind
+    return make(**values)
+
+
+def _working_value(name: str, value: Any) -> Any:
+    if name in _SURFACE_FIELDS:
+        return Surface(value)
+    return tuple(value) if isinstance(value, list) else value
+
+
+def _joint(record: Mapping[str, Any]) -> Joint:
+    return Joint(
+        **{
+            **record,
+            "kind": JointKind(record["kind"]),
+            "at": _vector(record["at"]),
+            "fixings": tuple(Fixing(**fixing) for fixing in record["fixings"]),
+        }
+    )
