@@ -1,1 +1,68 @@
 """Checks: parts, solids and meshes are read, findings come out, nothing is changed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import replace
+from itertools import chain
+
+from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.fit import fit
+from rodwright.checks.lipping import lippings
+from rodwright.checks.safety import safety
+from rodwright.checks.stock import stock_sizes
+from rodwright.checks.wording import named
+from rodwright.checks.workings import workings
+from rodwright.parts import Unit
+
+__all__ = ["check_parts", "check_solids"]
+
+_CHECKS = (fit, workings, lippings, stock_sizes, safety)
+
+
+def check_parts(unit: Unit) -> tuple[Finding, ...]:
+    """What the parts alone show, by arithmetic: no solid is built.
+
+    The gravest come first; what is the same for several parts is said once.
+    """
+    found = chain.from_iterable(check(unit) for check in _CHECKS)
+    order = list(Severity)
+    return tuple(sorted(_said_once(unit, found), key=lambda finding: order.index(finding.severity)))
+
+
+def check_solids(unit: Unit) -> tuple[Finding, ...]:
+    """What only the solids show: collisions, gaps that are too small, joints that don't meet.
+
+    Raises:
+        ValueError: the workings of a part leave no single solid.
+    """
+    from rodwright.checks.collisions import collisions
+
+    return collisions(unit)
+
+
+def _said_once(unit: Unit, found: Iterable[Finding]) -> list[Finding]:
+    """Findings that differ only in their parts, made into one that names them all."""
+    gathered: dict[tuple[object, ...], Finding] = {}
+    for finding in found:
+        plain = finding.message
+        for ref in finding.parts:
+            part = unit.part(ref)
+            plain = plain.replace(
+                named(part), part.name.removeprefix("Left ").removeprefix("Right ")
+            )
+        key = (finding.severity, finding.rule, plain, finding.figure, finding.limit)
+        first = gathered.get(key)
+        if first is None:
+            gathered[key] = finding
+        else:
+            new = tuple(ref for ref in finding.parts if ref not in first.parts)
+            gathered[key] = replace(first, parts=first.parts + new)
+    return [_with_others(unit, finding) for finding in gathered.values()]
+
+
+def _with_others(unit: Unit, finding: Finding) -> Finding:
+    others = [ref for ref in finding.parts if named(unit.part(ref)) not in finding.message]
+    if not others:
+        return finding
+    return replace(finding, message=f"{finding.message}; so {', '.join(others)}")

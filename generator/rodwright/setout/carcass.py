@@ -21,11 +21,15 @@ class Upright:
 
 @dataclass(frozen=True, slots=True)
 class Level:
-    """A top, bottom or row shelf as its neighbours see it: its ref and its two faces' z."""
+    """A top, bottom or row shelf as its neighbours see it: its ref and its two faces' z.
+
+    ``over`` says that it covers the ends of the sides.
+    """
 
     ref: str
     low: float
     high: float
+    over: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,7 +121,7 @@ def _level(rod: Rod, bench: Bench, role: Role, z: float, over: bool) -> Level:
         withdraw=Z if role is Role.TOP else DOWN,
     )
     bench.add(part)
-    return Level(part.ref, z, z + t)
+    return Level(part.ref, z, z + t, over)
 
 
 def _corner(rod: Rod, bench: Bench, side: Upright, level: Level, over: bool) -> None:

@@ -24,12 +24,15 @@ def set_out_lippings(
     strip = _Strips(rod, lines, bench, problems)
     if "sides" in lines.edges:
         for side in (carcass.left, carcass.right):
-            part = bench.parts[side.ref].bounds()
-            strip.upright((side.ref,), side.left, side.right, part.low[2], part.high[2])
+            bounds = bench.parts[side.ref].bounds()
+            bottom, top = carcass.bottom, carcass.top
+            low = bottom.high if bottom and bottom.over else bounds.low[2]
+            high = top.low if top and top.over else bounds.high[2]
+            strip.upright((side.ref,), side.left, side.right, low, high)
     for name, level in (("bottom", carcass.bottom), ("top", carcass.top)):
         if name in lines.edges and level is not None:
-            over = bench.parts[level.ref].blank.length > rod.width - rod.thickness
-            span = (0.0, rod.width) if over else (carcass.left.right, carcass.right.left)
+            inside = (carcass.left.right, carcass.right.left)
+            span = (0.0, rod.width) if level.over else inside
             strip.level((level.ref,), span)
     if "dividers" in lines.edges:
         for divider, space in interior.dividers:

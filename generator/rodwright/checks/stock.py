@@ -1,0 +1,100 @@
+"""Can every part be cut from its stock?"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.wording import length_in, named
+from rodwright.parts import Grain, Part, Stock, Unit
+
+_ROUNDING = 1e-6
+_SOURCE = "size of the stock, given in the spec"
+
+
+def stock_sizes(unit: Unit) -> Iterator[Finding]:
+    """Parts larger than what they are cut from, in length, width or thickness."""
+    for part in unit.parts:
+        stock = part.blank.stock
+        yield from _thickness(unit, part, stock)
+        if stock.size is not None:
+            yield from _sheet(unit, part, stock.size)
+        elif stock.pieces:
+            yield from _boards(unit, part, stock)
+
+
+def _thickness(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
+    thick = part.blank.thickness
+    if stock.kind == "board":
+        # A narrow strip may be ripped from a board's edge and turned on its side.
+        thick = min(thick, part.blank.width)
+        wrong = thick > stock.thickness + _ROUNDING
+    else:
+        wrong = abs(thick - stock.thickness) > _ROUNDING
+    if wrong:
+        yield Finding(
+            Severity.ERROR,
+            "thickness of the stock",
+            f"{named(part)} is {length_in(unit, thick)} thick; `{stock.name}` is "
+            f"{length_in(unit, stock.thickness)}",
+            "Name stock of that thickness, or change the part's.",
+            (part.ref,),
+            thick,
+            stock.thickness,
+            source=_SOURCE,
+        )
+
+
+def _sheet(unit: Unit, part: Part, sheet: tuple[float, float]) -> Iterator[Finding]:
+    """A part on its sheet; where there is grain, its length lies along the sheet's grain."""
+    length, width, _ = part.blank.rough_size
+    stock = part.blank.stock
+    along, across = sheet if stock.grain is not Grain.CROSSWISE else sheet[::-1]
+    ways = [(length - along, width - across)]
+    if stock.grain is Grain.NONE:
+        ways.append((length - across, width - along))
+    over = min(max(way) for way in ways)
+    if over > _ROUNDING:
+        grain = "" if stock.grain is Grain.NONE else " with its grain lengthwise"
+        yield Finding(
+            Severity.ERROR,
+            "larger than its sheet",
+            f"{named(part)} needs a blank {length_in(unit, length)} x {length_in(unit, width)}"
+            f"{grain}; that is {length_in(unit, over)} more than a sheet of `{stock.name}`",
+            "Use larger sheets, make the part in two, or divide the unit.",
+            (part.ref,),
+            over,
+            0.0,
+            source=_SOURCE,
+        )
+
+
+def _boards(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
+    length, width, thickness = part.blank.rough_size
+    section = width if thickness <= stock.thickness + _ROUNDING else thickness
+    longest = max(piece.length for piece in stock.pieces)
+    widest = max(piece.width for piece in stock.pieces)
+    if length > longest + _ROUNDING:
+        yield Finding(
+            Severity.ERROR,
+            "longer than every board",
+            f"{named(part)} needs a blank {length_in(unit, length)} long; the longest board of "
+            f"`{stock.name}` is {length_in(unit, longest)}",
+            "Get longer boards, or make the part in two.",
+            (part.ref,),
+            length - longest,
+            0.0,
+            source=_SOURCE,
+        )
+    if section > widest + _ROUNDING:
+        yield Finding(
+            Severity.WARNING,
+            "wider than every board",
+            f"{named(part)} needs a blank {length_in(unit, section)} wide; the widest board of "
+            f"`{stock.name}` is {length_in(unit, widest)}",
+            "Glue boards up edge to edge, or get wider ones.",
+            (part.ref,),
+            section - widest,
+            0.0,
+            source=_SOURCE,
+        )

@@ -1,0 +1,192 @@
+"""Can every working be cut, and is enough wood left beside it?"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import combinations
+from math import radians, tan
+
+from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.wording import length_in, named
+from rodwright.parts import (
+    Box,
+    Easing,
+    Groove,
+    Hole,
+    Housing,
+    Mitre,
+    Notch,
+    Part,
+    Rebate,
+    Surface,
+    Unit,
+)
+
+LEAST_TONGUE = 3.0
+"""Wood left between two channels, or between a channel and the far face, mm."""
+LEAST_FLOOR = 1.5
+"""Wood left under a blind hole, mm."""
+_ROUNDING = 1e-6
+
+Channel = Rebate | Groove | Housing
+
+
+def workings(unit: Unit) -> Iterator[Finding]:
+    """Findings about each part's workings; limits are common practice, no source."""
+    for part in unit.parts:
+        outside = list(_outside(unit, part))
+        yield from outside
+        if not outside:
+            yield from _deep(unit, part)
+            yield from _thin_tongues(unit, part)
+            yield from _crossing_mitres(unit, part)
+            yield from _holes(unit, part)
+
+
+def _words(working: object) -> str:
+    return type(working).__name__.lower()
+
+
+def _outside(unit: Unit, part: Part) -> Iterator[Finding]:
+    size = part.blank.size
+    for working in part.workings:
+        if isinstance(working, Mitre | Easing):
+            continue
+        if isinstance(working, Hole):
+            across = [axis for axis in range(3) if axis != working.surface.axis]
+            low = [centre - working.diameter / 2 for centre in working.position]
+            high = [centre + working.diameter / 2 for centre in working.position]
+            over = max(
+                max(-a, b - size[axis]) for a, b, axis in zip(low, high, across, strict=True)
+            )
+        else:
+            box = working.removal(size)
+            over = max(max(-a, b - c) for a, b, c in zip(box.low, box.high, size, strict=True))
+        if over > _ROUNDING:
+            yield Finding(
+                Severity.ERROR,
+                "working outside the blank",
+                f"a {_words(working)} reaches {length_in(unit, over)} past the edge of "
+                f"{named(part)}",
+                "Move it in, or make the part larger.",
+                (part.ref,),
+                over,
+                0.0,
+            )
+
+
+def _deep(unit: Unit, part: Part) -> Iterator[Finding]:
+    for working in part.workings:
+        if not isinstance(working, Rebate | Groove | Housing):
+            continue
+        through = part.blank.size[working.surface.axis]
+        most = through if isinstance(working, Rebate) else through / 2
+        if working.depth >= through - _ROUNDING:
+            yield Finding(
+                Severity.ERROR,
+                "depth",
+                f"a {_words(working)} {length_in(unit, working.depth)} deep goes right through "
+                f"{named(part)}, which is {length_in(unit, through)} there",
+                "Make it shallower, or use thicker stock.",
+                (part.ref,),
+                working.depth,
+                through,
+            )
+        elif working.depth > most + _ROUNDING:
+            yield Finding(
+                Severity.WARNING,
+                "depth",
+                f"a {_words(working)} in {named(part)} is {length_in(unit, working.depth)} deep, "
+                f"more than half of {length_in(unit, through)}",
+                "Keep housings and grooves to a third of the thickness, a half at the most.",
+                (part.ref,),
+                working.depth,
+                most,
+            )
+
+
+def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
+    """Wood left between channels cut from opposite faces, or between neighbours in one face."""
+    size = part.blank.size
+    channels = [
+        (working, working.removal(size))
+        for working in part.workings
+        if isinstance(working, Rebate | Groove | Housing)
+    ]
+    for (first, one), (second, other) in combinations(channels, 2):
+        left = _left_between(one, other)
+        if left is not None and left < LEAST_TONGUE - _ROUNDING:
+            yield Finding(
+                Severity.WARNING,
+                "thin tongue",
+                f"between a {_words(first)} and a {_words(second)} in {named(part)} only "
+                f"{length_in(unit, left)} of wood is left",
+                f"Leave at least {length_in(unit, LEAST_TONGUE)}: cut them shallower or apart.",
+                (part.ref,),
+                left,
+                LEAST_TONGUE,
+            )
+
+
+def _left_between(first: Box, second: Box) -> float | None:
+    """Wood between two channels that face each other along one axis; None where none is held."""
+    apart = [max(first.low[i] - second.high[i], second.low[i] - first.high[i]) for i in range(3)]
+    gaps = [distance for distance in apart if distance > _ROUNDING]
+    overlaps = sum(distance < -_ROUNDING for distance in apart)
+    return gaps[0] if len(gaps) == 1 and overlaps == 2 else None
+
+
+def _crossing_mitres(unit: Unit, part: Part) -> Iterator[Finding]:
+    mitres = [working for working in part.workings if isinstance(working, Mitre)]
+    for long in {mitre.long for mitre in mitres}:
+        across = part.blank.size[long.axis]
+        taken = sum(across * tan(radians(mitre.angle)) for mitre in mitres if mitre.long is long)
+        short = part.blank.length - taken
+        if short <= 0:
+            yield Finding(
+                Severity.ERROR,
+                "mitres cross",
+                f"the mitres of {named(part)} cross: {length_in(unit, -short)} are missing between "
+                f"its short points",
+                "Make the part longer or narrower.",
+                (part.ref,),
+                short,
+                0.0,
+            )
+
+
+def _holes(unit: Unit, part: Part) -> Iterator[Finding]:
+    size = part.blank.size
+    notched = any(isinstance(working, Notch) for working in part.workings)
+    for hole in part.workings:
+        if not isinstance(hole, Hole):
+            continue
+        across = [axis for axis in range(3) if axis != hole.surface.axis]
+        edge = min(
+            min(centre, size[axis] - centre)
+            for centre, axis in zip(hole.position, across, strict=True)
+        )
+        least = hole.diameter if hole.surface in (Surface.FACE, Surface.REVERSE) else 0.0
+        if edge < least - _ROUNDING and not notched:
+            yield Finding(
+                Severity.WARNING,
+                "hole near an edge",
+                f"a {length_in(unit, hole.diameter)} hole in {named(part)} is "
+                f"{length_in(unit, edge)} from an edge",
+                "Keep a hole at least its own diameter from the edge, or it may break out.",
+                (part.ref,),
+                edge,
+                least,
+            )
+        if hole.depth is not None:
+            floor = size[hole.surface.axis] - hole.depth
+            if floor < LEAST_FLOOR - _ROUNDING:
+                yield Finding(
+                    Severity.WARNING,
+                    "hole nearly through",
+                    f"under a hole in {named(part)} only {length_in(unit, floor)} are left",
+                    "Drill it shallower, or use thicker stock.",
+                    (part.ref,),
+                    floor,
+                    LEAST_FLOOR,
+                )

@@ -1,0 +1,187 @@
+"""Each arithmetic check just inside and just outside its limit."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+from dataclasses import replace
+
+import pytest
+
+from rodwright.checks import check_parts
+from rodwright.checks.findings import Finding, Severity
+from rodwright.parts import (
+    Blank,
+    Box,
+    Grain,
+    Groove,
+    Hole,
+    Housing,
+    Mitre,
+    Opening,
+    Part,
+    Piece,
+    Placement,
+    Rebate,
+    Role,
+    Stock,
+    Surface,
+    Unit,
+    Working,
+)
+from samples import ASH, PLYWOOD, X, Y
+from specs import unit_from
+
+CAUTIONS = {"dust", "walls", "lifting", "tipping", "fitting gap"}
+
+
+def _panel(*workings: Working, length: float = 400.0, width: float = 120.0) -> Part:
+    blank = Blank(length, width, 18.0, PLYWOOD, Grain.LENGTHWISE)
+    return Part(
+        "P1", "Panel", Role.SHELF, "Test", blank, Placement((0.0, 0.0, 0.0), X, Y), workings
+    )
+
+
+def _check(*parts: Part, **more: object) -> list[Finding]:
+    unit = Unit("Test", Box((0, 0, 0), (10, 10, 10)), parts, **more)  # type: ignore[arg-type]
+    return [finding for finding in check_parts(unit) if finding.rule not in CAUTIONS]
+
+
+def _rules(*parts: Part) -> list[tuple[str, Severity]]:
+    return [(finding.rule, finding.severity) for finding in _check(*parts)]
+
+
+@pytest.mark.parametrize(
+    ("working", "rules"),
+    [
+        (Housing(Surface.FACE, 382.0, 18.0, 6.0), []),
+        (Housing(Surface.FACE, 383.0, 18.0, 6.0), [("working outside the blank", "error")]),
+        (Hole(Surface.FACE, (-1.0, 60.0), 5.0, 8.0), [("working outside the blank", "error")]),
+        (Housing(Surface.FACE, 100.0, 18.0, 9.0), []),
+        (Housing(Surface.FACE, 100.0, 18.0, 9.1), [("depth", "warning")]),
+        (Groove(Surface.REVERSE, 50.0, 6.0, 18.0), [("depth", "error")]),
+        (Rebate(Surface.REVERSE, Surface.BACK_EDGE, 6.0, 12.0), []),
+        (Rebate(Surface.REVERSE, Surface.BACK_EDGE, 6.0, 18.0), [("depth", "error")]),
+        (Hole(Surface.FACE, (200.0, 5.0), 5.0, 8.0), []),
+        (Hole(Surface.FACE, (200.0, 4.0), 5.0, 8.0), [("hole near an edge", "warning")]),
+        (Hole(Surface.FACE, (200.0, 50.0), 5.0, 16.5), []),
+        (Hole(Surface.FACE, (200.0, 50.0), 5.0, 17.0), [("hole nearly through", "warning")]),
+        (Hole(Surface.FACE, (200.0, 50.0), 5.0), []),
+    ],
+)
+def test_one_working(working: Working, rules: list[tuple[str, str]]) -> None:
+    assert [(rule, severity.value) for rule, severity in _rules(_panel(working))] == rules
+
+
+@pytest.mark.parametrize(("depth", "found"), [(7.5, 0), (7.6, 1)])
+def test_tongue_between_opposite_housings(depth: float, found: int) -> None:
+    housings = [Housing(side, 100.0, 18.0, depth) for side in (Surface.FACE, Surface.REVERSE)]
+    findings = _check(_panel(*housings))
+    assert [finding.rule for finding in findings] == ["thin tongue"] * found
+    assert [finding.figure for finding in findings] == pytest.approx([18 - 2 * depth] * found)
+
+
+@pytest.mark.parametrize(("gap", "found"), [(3.0, 0), (2.5, 1), (0.0, 0)])
+def test_tongue_between_neighbours(gap: float, found: int) -> None:
+    """Housings that share a wall line leave no tongue at all between them."""
+    pair = [Housing(Surface.FACE, 100.0, 18.0, 6.0), Housing(Surface.FACE, 118 + gap, 18.0, 6.0)]
+    assert len(_check(_panel(*pair))) == found
+
+
+@pytest.mark.parametrize(("length", "found"), [(240.1, 0), (239.9, 1)])
+def test_mitres_that_cross(length: float, found: int) -> None:
+    mitres = [Mitre(end, 45.0, Surface.FACE_EDGE) for end in (Surface.NEAR_END, Surface.FAR_END)]
+    rules = [finding.rule for finding in _check(_panel(*mitres, length=length))]
+    assert rules == ["mitres cross"] * found
+
+
+@pytest.mark.parametrize(("thickness", "found"), [(18, 0), (18.5, 1), (19, 1), (22, 1)])
+def test_lipping_against_an_eased_frame(thickness: float, found: int) -> None:
+    """Common practice, no source: thinner than the frame by the easing, or a gap shows."""
+    unit = unit_from(
+        "size: {width: 800, height: 1000, depth: 300}\n",
+        interior={"shelves": {"count": 2}},
+        face_frame={"stock": "ash", "width": 45, "thickness": 22, "eased": 4},
+        lipping={"stock": "ash", "thickness": thickness},
+    )
+    rule = "lipping meets an eased edge"
+    findings = [finding for finding in check_parts(unit) if finding.rule == rule]
+    assert {finding.figure for finding in findings} == ({thickness - 18.0} if found else set())
+    assert all("LP1" in finding.parts and "LP2" in finding.parts for finding in findings)
+
+
+def _of(stock: Stock, length: float, width: float, thickness: float) -> Part:
+    blank = Blank(length, width, thickness, stock, stock.grain)
+    return replace(_panel(), blank=blank)
+
+
+BOARD = replace(ASH, pieces=(Piece(2000.0, 100.0, 1), Piece(1500.0, 150.0, 2)))
+CROSS = replace(PLYWOOD, grain=Grain.CROSSWISE)
+PLAIN = replace(PLYWOOD, grain=Grain.NONE)
+
+
+@pytest.mark.parametrize(
+    ("part", "rules"),
+    [
+        (_of(PLYWOOD, 2440.0, 1220.0, 18.0), []),
+        (_of(PLYWOOD, 2441.0, 300.0, 18.0), ["larger than its sheet"]),
+        (_of(PLYWOOD, 300.0, 1221.0, 18.0), ["larger than its sheet"]),
+        (_of(PLAIN, 300.0, 1300.0, 18.0), []),
+        (_of(CROSS, 1300.0, 300.0, 18.0), ["larger than its sheet"]),
+        (_of(CROSS, 300.0, 2400.0, 18.0), []),
+        (_of(PLYWOOD, 300.0, 300.0, 17.0), ["thickness of the stock"]),
+        (_of(BOARD, 2000.0, 150.0, 22.0), []),
+        (_of(BOARD, 2001.0, 50.0, 22.0), ["longer than every board"]),
+        (_of(BOARD, 1000.0, 151.0, 22.0), ["wider than every board"]),
+        (_of(BOARD, 1000.0, 50.0, 23.0), ["thickness of the stock"]),
+        (_of(BOARD, 1000.0, 18.0, 40.0), []),  # a strip ripped off and turned on its side
+    ],
+)
+def test_stock(part: Part, rules: list[str]) -> None:
+    assert [finding.rule for finding in _check(part)] == rules
+
+
+@pytest.mark.parametrize(
+    ("width", "rule"),
+    [
+        (1000.1, "larger than the opening"),
+        (994.5, "fitting gap"),
+        (993.0, None),
+        (990.0, "fitting gap"),
+    ],
+)
+def test_fit(width: float, rule: str | None) -> None:
+    """Common practice, no source: an opening is underfilled by 6-8 mm."""
+    unit = Unit(
+        "Test", Box((0, 0, 0), (width, 300, 1993)), (_panel(),), opening=Opening(1000, 2000, 300)
+    )
+    rules = ("larger than the opening", "fitting gap")
+    found = [finding.rule for finding in check_parts(unit) if finding.rule in rules]
+    assert found == ([rule] if rule else [])
+
+
+def test_cautions() -> None:
+    heavy = _panel(length=2400.0, width=1000.0)
+    wide = Unit("Test", Box((0, 0, 0), (1000, 300, 601)), (heavy,))
+    rules = [(finding.rule, finding.severity.value) for finding in check_parts(wide)]
+    assert rules == [("tipping", "warning"), ("lifting", "note"), ("lifting", "note"),
+                     ("dust", "note")]  # fmt: skip
+    low = Unit("Test", Box((0, 0, 0), (1000, 300, 600)), (_panel(),))
+    assert [finding.rule for finding in check_parts(low)] == ["dust"]
+
+
+def test_the_same_is_said_once() -> None:
+    working = Housing(Surface.FACE, 100.0, 18.0, 10.0)
+    pair = [_panel(working), replace(_panel(working), ref="P2")]
+    (finding,) = _check(*pair)
+    assert finding.parts == ("P1", "P2")
+    assert finding.message.endswith("more than half of 18 mm; so P2")
+
+
+def test_checks_on_parts_load_no_geometry_library() -> None:
+    code = (
+        "import sys, rodwright.checks; "
+        "print([m for m in ('trimesh', 'cadquery', 'scipy', 'vtkmodules') if m in sys.modules])"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert done.stdout.strip() == "[]"
