@@ -1,0 +1,79 @@
+"""STL, binary, in mm.
+
+One file for each row of the parts list, in the part frame, and one of the whole unit in
+the unit frame.  STL knows neither units nor names; the header says mm.
+"""
+
+from __future__ import annotations
+
+import io
+from functools import lru_cache
+from typing import Any
+
+import manifold3d
+import numpy as np
+from numpy.typing import NDArray
+from stl import Mode
+from stl.mesh import Mesh
+
+from rodwright.meshes import mesh_of, placed_mesh
+from rodwright.parts import ShapeKey, Unit
+
+
+@lru_cache(maxsize=4096)
+def part_stl(shape: ShapeKey) -> bytes:
+    """A shape's mesh as binary STL, part frame, mm.
+
+    Raises:
+        ValueError: the shape has no single closed solid.
+    """
+    return _binary(np.asarray(mesh_of(shape).triangles))
+
+
+def unit_stl(unit: Unit) -> bytes:
+    """The whole unit as binary STL, unit frame, mm.
+
+    Parts that touch are united, so that no walls stay inside: each connected body is
+    closed, as slicers and checkers ask.
+
+    Raises:
+        ValueError: a part has no single closed solid.
+    """
+    bodies = []
+    for part in unit.parts:
+        mesh = placed_mesh(part)
+        bodies.append(
+            manifold3d.Manifold(
+                manifold3d.Mesh(
+                    vert_properties=_snapped(np.asarray(mesh.vertices)),
+                    tri_verts=np.asarray(mesh.faces, dtype=np.uint32),
+                )
+            )
+        )
+    united = manifold3d.Manifold.batch_boolean(bodies, manifold3d.OpType.Add).to_mesh()
+    vertices = np.asarray(united.vert_properties)[:, :3]
+    return _binary(vertices[np.asarray(united.tri_verts)])
+
+
+class _Dateless(Mesh):  # type: ignore[misc]
+    """An STL mesh whose header doesn't change with the time of day."""
+
+    def get_header(self, name: str) -> str:  # noqa: ARG002
+        """The 80 characters before the triangles."""
+        return "Rodwright; millimetres".ljust(80)
+
+
+def _snapped(vertices: NDArray[np.float64]) -> NDArray[np.float32]:
+    """Vertices to a thousandth of a mm, so that faces which touch are in one plane.
+
+    STL holds single precision anyway.
+    """
+    return np.round(vertices, 3).astype(np.float32)
+
+
+def _binary(triangles: NDArray[np.floating[Any]]) -> bytes:
+    data: Any = np.zeros(len(triangles), dtype=_Dateless.dtype)
+    data["vectors"] = triangles
+    file = io.BytesIO()
+    _Dateless(data, remove_empty_areas=False).save("unit", fh=file, mode=Mode.BINARY)
+    return file.getvalue()
