@@ -55,6 +55,13 @@ class Problems:
         """Note one problem at ``where``."""
         self._found.append(Problem(message, remedy, where))
 
+    def __len__(self) -> int:
+        return len(self._found)
+
+    def error(self) -> ProblemsError:
+        """What to raise when nothing more can be worked out: all that was noted, in order."""
+        return ProblemsError(self._found)
+
     def raise_if_any(self) -> None:
         """Stop here if anything was noted.
 
@@ -62,4 +69,4 @@ class Problems:
             ProblemsError: with all that was noted, in order.
         """
         if self._found:
-            raise ProblemsError(self._found)
+            raise self.error()

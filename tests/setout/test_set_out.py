@@ -220,8 +220,14 @@ def test_wishes_that_make_no_unit(more: dict[str, object], where: str) -> None:
 def test_problems_are_reported_together() -> None:
     said = problems_of(
         SIZE,
+        interior={"columns": [{"width": 300}, {"width": 300, "shelves": {"count": 99}}]},
         back={"stock": "nought", "fixing": "applied"},
-        face_frame={"stock": "none", "width": 45},
+        face_frame={"stock": "ash", "width": 45, "eased": 30},
         lipping={"stock": "nil", "thickness": 5},
     )
-    assert len(said) == 3
+    assert [problem.split(":")[0] for problem in said] == [
+        "back.stock",
+        "lipping.stock",
+        "face_frame.eased",
+        "interior.columns",
+    ]

@@ -30,10 +30,9 @@ def set_out_unit(spec: UnitSpec) -> Unit:
     bench = Bench()
     carcass = set_out_carcass(spec, rod, bench)
     interior = set_out_interior(spec, rod, carcass, bench, problems)
-    problems.raise_if_any()
-    if spec.back is not None:
+    if spec.back is not None and rod.back is not None:
         set_out_back(spec.back.fixing, rod, carcass, bench)
-    if spec.face_frame is not None:
+    if spec.face_frame is not None and rod.frame is not None:
         set_out_face_frame(spec.face_frame, rod, carcass, interior, bench)
     if rod.lipping is not None:
         set_out_lippings(rod, carcass, interior, bench, problems)

@@ -73,6 +73,8 @@ class Rod:
 def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
     """The main lines of a unit.
 
+    What is wrong but hinders nothing else is only noted.
+
     Raises:
         ProblemsError: the sizes or stocks that everything else hangs on can't be settled.
     """
@@ -87,12 +89,12 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
     if spec.lipping:
         lipping_stock = find_stock(named, spec.lipping.stock, ("lipping", "stock"), problems)
     if stock is None:
-        problems.raise_if_any()
-        raise AssertionError("a missing stock is a problem")
+        raise problems.error()
     width = overall_width(spec, opening, problems)
     height = overall_height(spec, opening, stock.thickness, problems)
     overall = overall_depth(spec, opening, problems)
-    problems.raise_if_any()
+    if min(width, height, overall) <= 0:
+        raise problems.error()
     frame = frame_lines(spec, frame_stock, width, height, problems)
     back_thickness = back_stock.thickness if back_stock else 0.0
     applied = spec.back is not None and spec.back.fixing == "applied"
@@ -116,8 +118,8 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
         back=back,
         lipping=lipping_lines(spec, lipping_stock, problems),
     )
-    _room_left(rod, overall, problems)
-    problems.raise_if_any()
+    if not _has_room(rod, overall, problems):
+        raise problems.error()
     return rod
 
 
@@ -151,8 +153,9 @@ def _bottom_height(spec: UnitSpec, problems: Problems) -> float:
     return height if spec.carcass.bottom == "between" else 0.0
 
 
-def _room_left(rod: Rod, overall: float, problems: Problems) -> None:
-    """Refuse sizes that leave no inside."""
+def _has_room(rod: Rod, overall: float, problems: Problems) -> bool:
+    """Whether the sizes leave an inside; what they lack is noted."""
+    before = len(problems)
     say = problems.length
     t = rod.thickness
     if rod.width - 2 * t <= 0:
@@ -175,3 +178,4 @@ def _room_left(rod: Rod, overall: float, problems: Problems) -> None:
             f"lippings are taken off",
             "Make the unit deeper.",
         )
+    return len(problems) == before

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from typing import Annotated, Any
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationInfo, WithJsonSchema
-from pydantic_core import PydanticCustomError
+from pydantic_core import PydanticCustomError, PydanticKnownError
+
 from rodwright.lengths import parse_length
 
 
@@ -23,15 +24,11 @@ def _length(value: Any, info: ValidationInfo) -> Any:
     """Millimetres from a number in the file's unit or a string with its own."""
     context = info.context or {}
     if not isinstance(value, int | float | str):
-        raise PydanticCustomError(
-            "length", "a length belongs here", {"remedy": "Write a number, or text like `18 mm`."}
-        )
+        raise PydanticKnownError("float_type")
     try:
         return parse_length(value, context.get("unit", "mm"))
     except ValueError as error:
-        raise PydanticCustomError(
-            "length", "{reason}", {"reason": str(error), "remedy": "Write a length."}
-        ) from None
+        raise PydanticCustomError("length", "{reason}", {"reason": str(error)}) from None
 
 
 _LENGTH_SCHEMA = {

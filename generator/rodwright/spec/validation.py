@@ -113,9 +113,8 @@ def _distance(faults: list[Fault], path: KeyPath) -> tuple[int, int]:
     """How far what is written is from the variant that these faults are about."""
     if all(len(fault.path) > len(path) for fault in faults):
         return 0, len(faults)
-    plain = isinstance(faults[0].value, str | int | float)
     wrong_type = any(fault.is_wrong_type for fault in faults)
-    return (1 if plain != wrong_type else 2), len(faults)
+    return (2 if wrong_type else 1), len(faults)
 
 
 def _worth_telling(faults: list[Fault]) -> list[Fault]:
