@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 
+from rich.box import SIMPLE_HEAD
 from rich.console import Console
 from rich.markup import escape
 from rich.table import Table
@@ -50,12 +51,15 @@ def findings(found: Sequence[Finding]) -> None:
     """Every finding, the gravest first."""
     console = _console()
     order = list(Severity)
+    grid = Table.grid(padding=(0, 2, 0, 0))
     for finding in sorted(found, key=lambda each: order.index(each.severity)):
         colour = _COLOURS[finding.severity]
-        console.print(
-            f"[{colour}]{finding.severity.value}[/{colour}]  {escape(finding.message)}\n"
-            f"         {escape(finding.remedy)}"
+        grid.add_row(
+            f"[{colour}]{finding.severity.value}[/{colour}]",
+            f"{escape(finding.message)}\n[dim]{escape(finding.remedy)}[/dim]",
         )
+    if found:
+        console.print(grid)
     console.print(_counted(found))
 
 
@@ -75,32 +79,29 @@ def exit_code(found: Sequence[Finding]) -> int:
 
 def parts(unit: Unit) -> None:
     """The parts list as a table."""
-    table = Table(title=escape(unit.title), title_justify="left", title_style="bold")
-    for heading in ("part", "name"):
-        table.add_column(heading)
+    table = Table(box=SIMPLE_HEAD, pad_edge=False)
+    table.add_column("part")
+    table.add_column("name")
     table.add_column("no.", justify="right")
-    for heading in ("length", "width", "thick"):
-        table.add_column(f"{heading} {unit.display_unit}", justify="right", no_wrap=True)
-    for heading in ("stock", "lipped"):
-        table.add_column(heading)
+    table.add_column(f"size ({unit.display_unit})", no_wrap=True)
+    table.add_column("stock")
+    table.add_column("lipped")
     table.add_column("kg each", justify="right")
-    rows = rodwright.parts_list(unit)
-    for row in rows:
+    for row in rodwright.parts_list(unit):
         table.add_row(
             escape(", ".join(row.refs)),
             escape(row.name),
             str(row.quantity),
-            *(
-                format_length(size, unit.display_unit)
-                for size in (row.length, row.width, row.thickness)
-            ),
+            _size((row.length, row.width, row.thickness), unit),
             escape(row.stock),
             escape(", ".join(row.lipped)),
             f"{row.weight_each:.2f}",
         )
+    _console().print(f"[bold]{escape(unit.title)}[/bold]")
     _console().print(table)
     _console().print(
-        f"{len(unit.parts)} parts, {rodwright.unit_weight(unit):.1f} kg; sizes are finished sizes."
+        f"{len(unit.parts)} parts, {rodwright.unit_weight(unit):.1f} kg; finished sizes, "
+        "length x width x thickness."
     )
 
 

@@ -135,6 +135,7 @@ def test_face_frame(corners: str) -> None:
     stiles, rails = of_role(unit, Role.STILE), of_role(unit, Role.RAIL)
     assert [part.blank.length for part in stiles] == [1000.0, 1000.0]
     assert [part.blank.length for part in rails] == [800.0 if corners == "mitred" else 700.0] * 2
+    assert stiles[0].shape == stiles[1].shape and rails[0].shape == rails[1].shape
     mitres = [w for part in (*stiles, *rails) for w in part.workings if isinstance(w, Mitre)]
     assert len(mitres) == (8 if corners == "mitred" else 0)
     eased = [w for part in stiles for w in part.workings if isinstance(w, Easing)]

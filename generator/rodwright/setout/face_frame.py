@@ -12,10 +12,9 @@ from rodwright.parts import (
     Placement,
     Role,
     Surface,
-    Vector,
     Working,
 )
-from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Z, meeting
+from rodwright.setout.bench import DOWN, FORWARD, LEFT, Bench, X, Z, meeting
 from rodwright.setout.carcass import Carcass
 from rodwright.setout.interior import Interior
 from rodwright.setout.lines import FrameLines
@@ -38,16 +37,14 @@ def set_out_face_frame(
     mitred = wish.corners == "mitred"
     mid = _mid_stile_spans(wish, lines, rod, interior)
     stile_refs = [
-        _stile(bench, wish, lines, "Left stile", (lines.inner_left, 0.0, 0.0), Surface.FACE_EDGE),
-        _stile(bench, wish, lines, "Right stile", (lines.right, 0.0, 0.0), Surface.BACK_EDGE),
+        _stile(bench, wish, lines, "Left stile"),
+        _stile(bench, wish, lines, "Right stile"),
     ]
     rail_refs = []
-    for present, name, z, inner in (
-        (lines.has_bottom_rail, "Bottom rail", 0.0, Surface.BACK_EDGE),
-        (lines.has_top_rail, "Top rail", lines.inner_top, Surface.FACE_EDGE),
-    ):
-        if present:
-            rail_refs.append(_rail(bench, wish, lines, name, z, inner, mid))
+    if lines.has_bottom_rail:
+        rail_refs.append(_rail(bench, wish, lines, "Bottom rail", mid))
+    if lines.has_top_rail:
+        rail_refs.append(_rail(bench, wish, lines, "Top rail", mid))
     for rail in rail_refs:
         for stile in stile_refs:
             _meet(bench, JointKind.MITRE if mitred else JointKind.BUTT, stile, rail)
@@ -76,35 +73,36 @@ def _blank(wish: FaceFrameSpec, lines: FrameLines, length: float, width: float) 
     )
 
 
-def _stile(
-    bench: Bench,
-    wish: FaceFrameSpec,
-    lines: FrameLines,
-    name: str,
-    origin: Vector,
-    inner: Surface,
-) -> str:
-    """A stile's part frame: length upwards, width to the left, show face forward."""
-    outer = Surface.BACK_EDGE if inner is Surface.FACE_EDGE else Surface.FACE_EDGE
+def _stile(bench: Bench, wish: FaceFrameSpec, lines: FrameLines, name: str) -> str:
+    """A stile, its inner edge the face edge and its show face forward.
+
+    The right one is the left one turned end for end, so that in an even frame they are the
+    same piece.
+    """
+    turned = name == "Right stile"
+    below, above = lines.has_bottom_rail, lines.has_top_rail
+    gaps = (lines.inner_bottom, lines.top - lines.inner_top)
+    near, far = (above, below) if turned else (below, above)
+    near_gap, far_gap = gaps[::-1] if turned else gaps
     workings: list[Working] = []
+    start, stop = 0.0, None
     if wish.corners == "mitred":
-        if lines.has_bottom_rail:
-            workings.append(Mitre(Surface.NEAR_END, _MITRE, outer))
-        if lines.has_top_rail:
-            workings.append(Mitre(Surface.FAR_END, _MITRE, outer))
-        start, stop = 0.0, None
+        ends = [end for end, cut in ((Surface.NEAR_END, near), (Surface.FAR_END, far)) if cut]
+        workings += [Mitre(end, _MITRE, Surface.BACK_EDGE) for end in ends]
     else:
-        start = lines.inner_bottom
-        stop = lines.inner_top if lines.has_top_rail else None
+        start, stop = near_gap, (lines.top - far_gap if far_gap else None)
     if wish.eased:
-        workings.append(Easing(Surface.FACE, inner, wish.eased, start, stop))
+        workings.append(Easing(Surface.FACE, Surface.FACE_EDGE, wish.eased, start, stop))
+    placement = Placement((lines.inner_left, 0.0, 0.0), Z, LEFT)
+    if turned:
+        placement = Placement((lines.inner_right, 0.0, lines.top), DOWN, X)
     part = Part(
         bench.next_ref(Role.STILE),
         name,
         Role.STILE,
         "Face frame",
         _blank(wish, lines, lines.top, lines.stile_width),
-        Placement(origin, Z, LEFT),
+        placement,
         tuple(workings),
         withdraw=FORWARD,
     )
@@ -112,35 +110,39 @@ def _stile(
 
 
 def _rail(
-    bench: Bench,
-    wish: FaceFrameSpec,
-    lines: FrameLines,
-    name: str,
-    z: float,
-    inner: Surface,
-    mid: list[tuple[float, float]],
+    bench: Bench, wish: FaceFrameSpec, lines: FrameLines, name: str, mid: list[tuple[float, float]]
 ) -> str:
-    """A rail's part frame: length to the right, width upwards, show face forward."""
-    outer = Surface.FACE_EDGE if inner is Surface.BACK_EDGE else Surface.BACK_EDGE
+    """A rail, its inner edge the back edge and its show face forward.
+
+    The top one is the bottom one turned end for end; where a mid stile butts against it,
+    its easing stops.
+    """
+    turned = name == "Top rail"
     workings: list[Working] = []
     left, right = lines.left, lines.right
     if wish.corners == "mitred":
-        workings += [Mitre(end, _MITRE, outer) for end in (Surface.NEAR_END, Surface.FAR_END)]
+        ends = (Surface.NEAR_END, Surface.FAR_END)
+        workings += [Mitre(end, _MITRE, Surface.FACE_EDGE) for end in ends]
     else:
         left, right = lines.inner_left, lines.inner_right
     length = right - left
     if wish.eased:
-        edges = [0.0, *(x - left for span in mid for x in span), length]
+        met = [x for span in mid for x in span]
+        along = sorted(right - x if turned else x - left for x in met)
+        edges = [0.0, *along, length]
         for start, stop in zip(edges[::2], edges[1::2], strict=True):
             until = None if stop == length else stop
-            workings.append(Easing(Surface.FACE, inner, wish.eased, start, until))
+            workings.append(Easing(Surface.FACE, Surface.BACK_EDGE, wish.eased, start, until))
+    placement = Placement((left, 0.0, 0.0), X, Z)
+    if turned:
+        placement = Placement((right, 0.0, lines.top), LEFT, DOWN)
     part = Part(
         bench.next_ref(Role.RAIL),
         name,
         Role.RAIL,
         "Face frame",
         _blank(wish, lines, length, lines.rail_width),
-        Placement((left, 0.0, z), X, Z),
+        placement,
         tuple(workings),
         withdraw=FORWARD,
     )

@@ -232,15 +232,20 @@ def _layers(
     body = blank(length, width, stock, GLUE_UP_TRIM if glued else 0.0)
     ref = bench.next_ref(Role.SHELF)
     refs: list[str] = []
+    name: str
+    outward: tuple[Surface, ...]
     for number in range(wish.layers):
         # Show faces go outwards: the lowest layer shows its reverse, inner ones nothing.
-        if number < wish.layers - 1:
-            outward = (Surface.REVERSE,) if number == 0 else ()
-        else:
-            outward = (Surface.FACE,)
+        name, outward = "Shelf", (Surface.FACE,)
+        if glued and number == 0:
+            name, outward = "Lower shelf layer", (Surface.REVERSE,)
+        elif glued and number < wish.layers - 1:
+            name, outward = "Inner shelf layer", ()
+        elif glued:
+            name = "Upper shelf layer"
         layer = Part(
             ref + "abcd"[number] if glued else ref,
-            "Shelf layer" if glued else "Shelf",
+            name,
             Role.SHELF,
             "Shelves",
             replace(body, show_surfaces=outward),

@@ -1,0 +1,77 @@
+"""A whole build: checks, then every file, written whole or not at all."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+
+from rodwright.checks import check_parts, check_solids
+from rodwright.checks.findings import Finding
+from rodwright.parts import Unit
+
+_KINDS = {
+    "solids for the CNC shop": (".step",),
+    "meshes": (".stl", ".glb"),
+    "lists": (".csv", ".xlsx"),
+    "the whole model": (".json",),
+    "pictures": (".png", ".svg"),
+}
+_SHOWN_AT_ONCE = 6
+
+
+@dataclass(frozen=True, slots=True)
+class Build:
+    """What a build made: the folder, the files in it (relative, sorted), and the findings."""
+
+    folder: Path
+    files: tuple[str, ...]
+    findings: tuple[Finding, ...]
+
+    def by_kind(self) -> dict[str, tuple[str, ...]]:
+        """File names by what they are for; the many files of single parts as one entry."""
+        gathered: dict[str, tuple[str, ...]] = {}
+        for kind, endings in _KINDS.items():
+            names = [name for name in self.files if Path(name).suffix in endings]
+            plain = [name for name in names if "/" not in name]
+            single = [name for name in names if "/" in name]
+            if len(single) > _SHOWN_AT_ONCE:
+                folder = single[0].split("/")[0]
+                single = [f"{folder}/ ({len(single)} files)"]
+            if plain or single:
+                gathered[kind] = (*plain, *single)
+        return gathered
+
+
+def build(
+    unit: Unit,
+    folder: Path | str,
+    *,
+    pictures: bool = True,
+    progress: Callable[[str], None] | None = None,
+) -> Build:
+    """Check a unit and write every file of it into a folder.
+
+    Findings stop nothing: they are written beside the files and returned.  Files of an
+    earlier build that haven't been changed since are replaced; anything else is left alone.
+
+    Raises:
+        ProblemsError: the folder can't be written, or something of the user's is in the way;
+            nothing is written then.
+        ValueError: the workings of a part leave no single solid.
+    """
+    from rodwright.handover import write_build
+    from rodwright.pictures import write_pictures
+
+    step = progress or _silent
+    step(f"building {len(unit.shapes)} solids and looking for collisions")
+    findings = (*check_parts(unit), *check_solids(unit))
+    extras = [lambda unit, staging: write_pictures(unit, staging, step)] if pictures else []
+    target = Path(folder)
+    files = write_build(unit, target, findings=findings, extras=extras, progress=step)
+    names = sorted(path.relative_to(target).as_posix() for path in files)
+    return Build(target, tuple(names), findings)
+
+
+def _silent(what: str) -> None:
+    """Progress that nobody watches."""

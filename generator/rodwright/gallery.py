@@ -1,0 +1,60 @@
+"""The gallery: pictures of every ready model, and a page that shows them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from rodwright.handover.output import whole_or_nothing
+from rodwright.lengths import format_length
+from rodwright.mass import unit_weight
+from rodwright.parts import Unit
+from rodwright.ready_models import model_names, model_path
+from rodwright.spec import read_spec
+from rodwright.steps import set_out
+
+_HEAD = """# Gallery
+
+Every picture here is made from a spec in [`models/`](../models) by one command:
+
+    rodwright gallery
+
+Start from one of them with `rodwright new NAME my-unit.yaml`.
+"""
+
+
+def write_gallery(folder: Path, progress: Callable[[str], None]) -> Path:
+    """Make the pictures of every ready model and a page of them; returns the page.
+
+    Raises:
+        ProblemsError: a model doesn't make a unit, or the folder can't be written; nothing
+            is changed then.
+    """
+    from rodwright.pictures import write_pictures
+
+    with whole_or_nothing(folder) as staging:
+        sections = []
+        for name in model_names():
+            progress(f"pictures of {name}")
+            unit = set_out(read_spec(model_path(name)))
+            pictures = staging / name
+            pictures.mkdir()
+            write_pictures(unit, pictures)
+            sections.append(_section(name, unit))
+        (staging / "README.md").write_text("\n".join([_HEAD, *sections]), encoding="utf-8")
+    return folder / "README.md"
+
+
+def _section(name: str, unit: Unit) -> str:
+    size = " x ".join(format_length(length, unit.display_unit) for length in unit.size)
+    return f"""## {unit.title}
+
+`{name}`: {size} {unit.display_unit} (width x height x depth), {len(unit.parts)} parts, \
+{unit_weight(unit):.0f} kg.
+
+![{unit.title}, assembled]({name}/assembled.png)
+
+![{unit.title}, taken apart]({name}/exploded.png)
+
+![{unit.title}, front, side and plan]({name}/views.png)
+"""

@@ -1,0 +1,37 @@
+"""Commands that need no solids must not load a geometry kernel."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+MODEL = Path(__file__).parents[1] / "models" / "reading-alcove.yaml"
+HEAVY = "('cadquery', 'OCP', 'vtkmodules', 'trimesh', 'scipy', 'shapely', 'openpyxl')"
+SAY = f"import sys; print('HEAVY', [m for m in {HEAVY} if m in sys.modules])"
+
+
+def _loaded(code: str) -> str:
+    command = [
+        sys.executable,
+        "-c",
+        f"import atexit, sys\natexit.register(lambda: exec({SAY!r}))\n{code}",
+    ]
+    done = subprocess.run(command, capture_output=True, text=True, check=False)
+    assert done.returncode == 0, done.stderr
+    (line,) = [line for line in done.stdout.splitlines() if line.startswith("HEAVY")]
+    return line
+
+
+@pytest.mark.parametrize(
+    "words", [["--help"], ["check", str(MODEL)], ["parts", str(MODEL)], ["schema"], ["new"]]
+)
+def test_command(words: list[str]) -> None:
+    code = f"sys.argv = ['rodwright', *{words!r}]\nfrom rodwright_cli.main import main\nmain()"
+    assert _loaded(code) == "HEAVY []"
+
+
+def test_package() -> None:
+    assert _loaded("import rodwright") == "HEAVY []"
