@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 import unicodedata
 
-from rodwright.handover.lists import like_parts, parts_list
+from rodwright.handover.lists import parts_list
 from rodwright.parts import Part, Unit
 
 _LONGEST_STEM = 60
@@ -46,9 +46,3 @@ def groups(unit: Unit) -> dict[str, tuple[Part, ...]]:
     for part in unit.parts:
         gathered.setdefault(part.group, []).append(part)
     return {name: tuple(parts) for name, parts in gathered.items()}
-
-
-def named_rows(unit: Unit) -> tuple[tuple[str, str, tuple[Part, ...]], ...]:
-    """For each row of the parts list its file stem, its label and its parts."""
-    rows = zip(file_stems(unit), parts_list(unit), like_parts(unit), strict=True)
-    return tuple((stem, row.label, parts) for stem, row, parts in rows)

@@ -1,0 +1,58 @@
+"""The files of a build, one after another."""
+
+from __future__ import annotations
+
+import json
+from collections import Counter
+from collections.abc import Callable, Sequence
+from dataclasses import asdict
+from pathlib import Path
+
+from rodwright.checks.findings import Finding, Severity
+from rodwright.handover.gltf import unit_glb
+from rodwright.handover.list_files import fixings_csv, lists_xlsx, parts_csv, parts_json
+from rodwright.handover.lists import fixings_list, like_parts
+from rodwright.handover.model import unit_json
+from rodwright.handover.names import file_stems
+from rodwright.handover.step import write_step_part, write_step_unit
+from rodwright.handover.stl import part_stl, unit_stl
+from rodwright.parts import Unit
+
+
+def write_files(
+    unit: Unit, folder: Path, findings: Sequence[Finding], progress: Callable[[str], None]
+) -> None:
+    """Write a unit's files into an empty folder; see :func:`rodwright.handover.write_build`."""
+    progress("writing lists")
+    (folder / "parts-list.csv").write_bytes(parts_csv(unit))
+    (folder / "parts-list.xlsx").write_bytes(lists_xlsx(unit))
+    (folder / "parts-list.json").write_bytes(parts_json(unit))
+    if fixings_list(unit):
+        (folder / "fixings.csv").write_bytes(fixings_csv(unit))
+    (folder / "unit.json").write_bytes(unit_json(unit))
+    (folder / "findings.json").write_bytes(findings_json(findings))
+    progress("writing STEP")
+    write_step_unit(unit, folder / "unit.step")
+    progress("writing GLB and STL")
+    (folder / "unit.glb").write_bytes(unit_glb(unit))
+    (folder / "unit.stl").write_bytes(unit_stl(unit))
+    rows = like_parts(unit)
+    progress(f"writing {len(rows)} parts")
+    (folder / "parts").mkdir()
+    for stem, parts in zip(file_stems(unit), rows, strict=True):
+        write_step_part(parts[0], folder / "parts" / f"{stem}.step")
+        (folder / "parts" / f"{stem}.stl").write_bytes(part_stl(parts[0].shape))
+
+
+def findings_json(findings: Sequence[Finding]) -> bytes:
+    """Findings as JSON, the gravest first, with how many there are of each severity."""
+    order = list(Severity)
+    counts = Counter(finding.severity for finding in findings)
+    document = {
+        "counts": {severity: counts[severity] for severity in order},
+        "findings": [
+            asdict(finding)
+            for finding in sorted(findings, key=lambda finding: order.index(finding.severity))
+        ],
+    }
+    return (json.dumps(document, ensure_ascii=False, indent=2) + "\n").encode()
