@@ -30,9 +30,9 @@ from OCP.TDocStd import TDocStd_Document
 from OCP.XCAFApp import XCAFApp_Application
 from OCP.XCAFDoc import XCAFDoc_ColorSurf, XCAFDoc_DocumentTool
 
-from rodwright.handover.names import groups, products, shown_name
+from rodwright.handover.names import groups, shown_name
 from rodwright.handover.part21 import ExchangeFile, reals, text
-from rodwright.parts import Part, Placement, ShapeKey, Unit
+from rodwright.parts import Part, Placement, ShapeKey, Stock, Unit
 from rodwright.solids import solid_of
 
 _SETTINGS = {
@@ -50,8 +50,8 @@ _HOME = Placement((0.0, 0.0, 0.0), (1.0, 0.0, 0.0), (0.0, 1.0, 0.0))
 def write_step_unit(unit: Unit, path: Path) -> None:
     """Write a unit as an assembly: the unit holds its groups, and they hold its parts.
 
-    Parts of one shape and stock are one product, used several times; each use is named by
-    its part's ref.  Every product has its stock's colour, material and density.  Unit
+    Parts of one shape and stock are one product, used several times, that bears the first
+    one's ref and the names of all; each use is named by its part's ref.  Every product has its stock's colour, material and density.  Unit
     frame, mm.
 
     Raises:
@@ -60,17 +60,16 @@ def write_step_unit(unit: Unit, path: Path) -> None:
         ValueError: a part's workings leave no single solid.
     """
     file = _StepFile()
-    product_of = {
-        part.ref: product
-        for name, parts in products(unit)
-        for product in [file.add_piece(parts[0], name)]
-        for part in parts
-    }
+    product_of: dict[str, _Product] = {}
+    for parts in _alike(unit):
+        names = " / ".join(dict.fromkeys(part.name for part in parts))
+        product = file.add_piece(parts[0], f"{parts[0].ref} {names}")
+        product_of |= {part.ref: product for part in parts}
     context = file.add_length_context()
     uses = []
-    for name, parts in groups(unit).items():
-        members = [_Use(part.ref, product_of[part.ref], part.placement) for part in parts]
-        uses.append(_Use(name, file.add_assembly(name, members, context), _HOME))
+    for name, members in groups(unit).items():
+        pieces = [_Use(part.ref, product_of[part.ref], part.placement) for part in members]
+        uses.append(_Use(name, file.add_assembly(name, pieces, context), _HOME))
     file.add_assembly(unit.title, uses, context)
     file.write(path)
 
@@ -86,6 +85,13 @@ def write_step_part(part: Part, path: Path) -> None:
     file = _StepFile()
     file.add_piece(part, shown_name(part))
     file.write(path)
+
+
+def _alike(unit: Unit) -> list[list[Part]]:
+    gathered: dict[tuple[ShapeKey, Stock], list[Part]] = {}
+    for part in unit.parts:
+        gathered.setdefault((part.shape, part.blank.stock), []).append(part)
+    return list(gathered.values())
 
 
 @dataclass(frozen=True, slots=True)
