@@ -1,0 +1,238 @@
+"""Writing whole or not at all."""
+
+from __future__ import annotations
+
+import errno
+import json
+from pathlib import Path
+
+import pytest
+
+from rodwright.handover.output import MANIFEST, whole_or_nothing
+from rodwright.problems import ProblemsError
+
+
+def build(target: Path, files: dict[str, str]) -> None:
+    with whole_or_nothing(target) as staging:
+        for name, text in files.items():
+            path = staging / name
+            path.parent.mkdir(parents=True, exist_ok=True)
+            path.write_text(text, encoding="utf-8")
+
+
+def tree(folder: Path) -> dict[str, str]:
+    """Every file below a folder, hidden ones too, with its text."""
+    return {
+        path.relative_to(folder).as_posix(): path.read_text(encoding="utf-8")
+        for path in sorted(folder.rglob("*"))
+        if path.is_file()
+    }
+
+
+def files_of(target: Path) -> dict[str, str]:
+    return {name: text for name, text in tree(target).items() if name != MANIFEST}
+
+
+def test_a_new_folder_is_made_with_its_parents(tmp_path: Path) -> None:
+    target = tmp_path / "a" / "b"
+    build(target, {"x.txt": "1", "parts/y.txt": "2"})
+    assert files_of(target) == {"x.txt": "1", "parts/y.txt": "2"}
+    assert [path.name for path in target.parent.iterdir()] == ["b"]
+
+
+def test_a_new_folder_can_be_read_by_others_as_usual(tmp_path: Path) -> None:
+    plain = tmp_path / "plain"
+    plain.mkdir()
+    build(tmp_path / "out", {"x.txt": "1"})
+    assert (tmp_path / "out").stat().st_mode == plain.stat().st_mode
+
+
+def test_the_manifest_lists_files_with_their_digest(tmp_path: Path) -> None:
+    build(tmp_path / "out", {"x.txt": "abc"})
+    manifest = json.loads((tmp_path / "out" / MANIFEST).read_text(encoding="utf-8"))
+    # SHA-256 of "abc": FIPS 180-4's own example (appendix B.1 of FIPS 180-2).
+    assert manifest["files"] == {
+        "x.txt": "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad"
+    }
+
+
+def test_a_rebuild_replaces_and_removes_what_the_last_one_wrote(tmp_path: Path) -> None:
+    target = tmp_path / "out"
+    build(target, {"x.txt": "1", "parts/y.txt": "2", "parts/z.txt": "3", "old/w.txt": "4"})
+    build(target, {"x.txt": "new", "parts/z.txt": "3", "more/v.txt": "5"})
+    assert files_of(target) == {"x.txt": "new", "parts/z.txt": "3", "more/v.txt": "5"}
+    assert not (target / "old").exists()
+
+
+def test_other_files_are_left_alone(tmp_path: Path) -> None:
+    target = tmp_path / "out"
+    build(target, {"x.txt": "1", "parts/y.txt": "2"})
+    (target / "notes.txt").write_text("mine")
+    (target / "parts" / "notes.txt").write_text("mine too")
+    build(target, {"x.txt": "2"})
+    assert files_of(target) == {
+        "x.txt": "2",
+        "notes.txt": "mine",
+        "parts/notes.txt": "mine too",
+    }
+
+
+def test_a_removed_file_is_simply_written_again(tmp_path: Path) -> None:
+    target = tmp_path / "out"
+    build(target, {"x.txt": "1"})
+    (target / "x.txt").unlink()
+    build(target, {"x.txt": "1"})
+    assert files_of(target) == {"x.txt": "1"}
+
+
+def test_a_file_that_was_changed_stops_the_build(tmp_path: Path) -> None:
+    target = tmp_path / "out"
+    build(target, {"x.txt": "1", "y.txt": "1"})
+    (target / "x.txt").write_text("edited")
+    before = tree(tmp_path)
+    with pytest.raises(ProblemsError, match=r"x\.txt` is in the way") as caught:
+        build(target, {"x.txt": "2", "y.txt": "2"})
+    assert "Move it away" in caught.value.problems[0].remedy
+    assert tree(tmp_path) == before
+
+
+def test_a_changed_file_with_no_successor_is_kept(tmp_path: Path) -> None:
+    target = tmp_path / "out"
+    build(target, {"x.txt": "1", "y.txt": "1"})
+    (target / "x.txt").write_text("edited")
+    build(target, {"y.txt": "2"})
+    assert files_of(target) == {"x.txt": "edited", "y.txt": "2"}
+
+
+def test_a_foreign_file_with_the_same_content_is_in_no_ones_way(tmp_path: Path) -> None:
+    target = tmp_path / "out"
+    target.mkdir()
+    (target / "x.txt").write_text("1")
+    build(target, {"x.txt": "1"})
+    assert files_of(target) == {"x.txt": "1"}
+
+
+@pytest.mark.parametrize("name", ["x.txt", "parts/y.txt"])
+def test_a_foreign_file_stops_the_build(tmp_path: Path, name: str) -> None:
+    target = tmp_path / "out"
+    (target / name).parent.mkdir(parents=True)
+    (target / name).write_text("mine")
+    before = tree(tmp_path)
+    with pytest.raises(ProblemsError, match="in the way"):
+        build(target, {"x.txt": "1", "parts/y.txt": "2"})
+    assert tree(tmp_path) == before
+
+
+def test_everything_in_the_way_is_told_at_once(tmp_path: Path) -> None:
+    target = tmp_path / "out"
+    target.mkdir()
+    for name in ("x.txt", "y.txt"):
+        (target / name).write_text("mine")
+    with pytest.raises(ProblemsError) as caught:
+        build(target, {"x.txt": "1", "y.txt": "2"})
+    assert len(caught.value.problems) == 2
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        '{"name": "a web page"}',
+        "not JSON",
+        '{"made_by": "Rodwright", "files": {"../outside.txt": "00"}}',
+        '{"made_by": "Rodwright", "files": {"/etc/outside": "00"}}',
+        '{"made_by": "Rodwright", "files": ["x.txt"]}',
+    ],
+)
+def test_a_foreign_manifest_stops_the_build_before_it_begins(tmp_path: Path, text: str) -> None:
+    target = tmp_path / "out"
+    target.mkdir()
+    (target / MANIFEST).write_text(text)
+    begun = False
+    with (
+        pytest.raises(ProblemsError, match=r"manifest\.json` is in the way"),
+        whole_or_nothing(target),
+    ):
+        begun = True
+    assert not begun
+    assert tree(tmp_path) == {f"out/{MANIFEST}": text}
+
+
+def test_a_file_or_link_where_a_folder_has_to_be_stops_the_build(tmp_path: Path) -> None:
+    target, elsewhere = tmp_path / "out", tmp_path / "elsewhere"
+    target.mkdir()
+    elsewhere.mkdir()
+    (target / "parts").symlink_to(elsewhere)
+    with pytest.raises(ProblemsError, match="parts` is in the way"):
+        build(target, {"parts/x.txt": "1"})
+    (target / "parts").unlink()
+    (target / "parts").write_text("mine")
+    with pytest.raises(ProblemsError, match="parts` is in the way"):
+        build(target, {"parts/x.txt": "1"})
+    assert not list(elsewhere.iterdir())
+
+
+def test_the_target_is_a_file(tmp_path: Path) -> None:
+    (tmp_path / "out").write_text("mine")
+    with pytest.raises(ProblemsError, match="is a file, not a folder"):
+        build(tmp_path / "out", {"x.txt": "1"})
+    assert tree(tmp_path) == {"out": "mine"}
+
+
+@pytest.mark.parametrize("kind", [RuntimeError, KeyboardInterrupt])
+def test_a_build_that_breaks_off_leaves_nothing(tmp_path: Path, kind: type[BaseException]) -> None:
+    with pytest.raises(kind), whole_or_nothing(tmp_path / "a" / "b" / "out") as staging:
+        (staging / "x.txt").write_text("half")
+        raise kind
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_a_rebuild_that_breaks_off_leaves_the_last_build(tmp_path: Path) -> None:
+    target = tmp_path / "out"
+    build(target, {"x.txt": "1"})
+    before = tree(tmp_path)
+    with pytest.raises(RuntimeError), whole_or_nothing(target) as staging:
+        (staging / "x.txt").write_text("half")
+        raise RuntimeError
+    assert tree(tmp_path) == before
+
+
+def test_a_failure_while_moving_into_place_puts_everything_back(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    target = tmp_path / "out"
+    build(target, {"a.txt": "1", "b.txt": "1", "old/c.txt": "1"})
+    before = tree(tmp_path)
+    replace = Path.replace
+
+    def failing(self: Path, goal: Path) -> Path:
+        if goal == target / "new" / "d.txt":
+            raise OSError(errno.EIO, "Input/output error", str(goal))
+        return replace(self, goal)
+
+    monkeypatch.setattr(Path, "replace", failing)
+    with pytest.raises(ProblemsError, match="can't be written: Input/output error"):
+        build(target, {"a.txt": "2", "b.txt": "2", "new/d.txt": "2"})
+    assert tree(tmp_path) == before
+    assert not (target / "new").exists()
+
+
+def test_a_full_disk_is_told_with_its_remedy(tmp_path: Path) -> None:
+    with pytest.raises(ProblemsError) as caught, whole_or_nothing(tmp_path / "out"):
+        raise OSError(errno.ENOSPC, "No space left on device")
+    assert "Free some space" in caught.value.problems[0].remedy
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_an_error_from_elsewhere_is_not_taken_for_ours(tmp_path: Path) -> None:
+    with pytest.raises(FileNotFoundError), whole_or_nothing(tmp_path / "out"):
+        (tmp_path / "elsewhere.txt").read_text(encoding="utf-8")
+
+
+def test_a_folder_that_cant_be_made(tmp_path: Path) -> None:
+    (tmp_path / "file").write_text("mine")
+    with pytest.raises(ProblemsError, match="can't be written") as caught:
+        build(tmp_path / "file" / "out", {"x.txt": "1"})
+    assert "may write to" in caught.value.problems[0].remedy
+    # /proc takes no new folders from anyone, root or not (proc(5)).
+    with pytest.raises(ProblemsError, match="can't be written"):
+        build(Path("/proc/rodwright/out"), {"x.txt": "1"})
