@@ -19,6 +19,7 @@ from rodwright.parts import (
     Housing,
     Joint,
     JointKind,
+    Notch,
     Part,
     Placement,
     Rebate,
@@ -108,6 +109,11 @@ class Bench:
         surface = _broken(local, size, (Surface.FACE, Surface.REVERSE))
         start, stop = _run(local, size, 0)
         self.work(ref, Groove(surface, local.low[1], local.size[1], local.size[2], start, stop))
+
+    def notch(self, ref: str, box: Box) -> None:
+        """Notch ``box`` (unit frame) out of a part, right through its thickness."""
+        local = to_part(self.parts[ref].placement, box)
+        self.work(ref, Notch(local.low[0], local.low[1], local.size[0], local.size[1]))
 
     def join(self, kind: JointKind, first: str, second: str, at: Vector, *fixings: Fixing) -> None:
         """Note that two parts meet."""

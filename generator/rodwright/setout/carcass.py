@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from rodwright.parts import Blank, Box, Grain, JointKind, Part, Placement, Role, Stock
-from rodwright.setout.bench import DOWN, LEFT, Bench, X, Y, Z, meeting
+from rodwright.setout.bench import DOWN, LEFT, TOUCH, Bench, X, Y, Z, meeting
 from rodwright.setout.rod import Rod
 from rodwright.spec.models import UnitSpec
 
@@ -134,8 +134,8 @@ def house(bench: Bench, housing: float, through: str, *endings: str, stopped: fl
     """Joint parts that end (one, or layers lying on each other) to the part that runs through.
 
     With ``housing`` the overlap of their boxes is cut out as one housing, ``stopped`` mm
-    behind the front of the parts that end (their own notch is the caller's); otherwise
-    they are butted.
+    behind the front of the parts that end, or behind the lipping of the one that runs
+    through; the parts that end are notched in front of it.  Without, they are butted.
     """
     first = bench.parts[through].bounds()
     boxes = [bench.parts[ending].bounds() for ending in endings]
@@ -143,8 +143,17 @@ def house(bench: Bench, housing: float, through: str, *endings: str, stopped: fl
     if housing:
         low = [max(first.low[i], min(box.low[i] for box in boxes)) for i in range(3)]
         high = [min(first.high[i], max(box.high[i] for box in boxes)) for i in range(3)]
-        low[1] += stopped
+        low[1] = max(low[1], boxes[0].low[1] + stopped)
         kind = bench.cut_across(through, Box((low[0], low[1], low[2]), (high[0], high[1], high[2])))
+        for ending, box in zip(endings, boxes, strict=True):
+            if low[1] > box.low[1] + TOUCH:
+                bench.notch(
+                    ending,
+                    Box(
+                        (max(low[0], box.low[0]), box.low[1], max(low[2], box.low[2])),
+                        (min(high[0], box.high[0]), low[1], min(high[2], box.high[2])),
+                    ),
+                )
     for ending, box in zip(endings, boxes, strict=True):
         at = meeting(first, box)
         if at is None:

@@ -9,7 +9,6 @@ from rodwright.parts import (
     Fixing,
     Hole,
     JointKind,
-    Notch,
     Part,
     Role,
     Surface,
@@ -270,12 +269,7 @@ def _fixed_shelf(
     reach = rod.housing_for_shelves if ends == "housed" else 0.0
     refs = _layers(setter, space, wish, z, stock_name, reach)
     for upright in (space.left, space.right):
-        house(bench, reach, upright.ref, *refs, stopped=wish.stopped if reach else 0.0)
-    if reach and wish.stopped:
-        for ref in refs:
-            length = bench.parts[ref].blank.length
-            bench.work(ref, Notch(0.0, 0.0, reach, wish.stopped))
-            bench.work(ref, Notch(length - reach, 0.0, reach, wish.stopped))
+        house(bench, reach, upright.ref, *refs, stopped=wish.stopped)
     return refs
 
 
