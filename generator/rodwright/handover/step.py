@@ -51,8 +51,8 @@ def write_step_unit(unit: Unit, path: Path) -> None:
     """Write a unit as an assembly: the unit holds its groups, and they hold its parts.
 
     Parts of one shape and stock are one product, used several times, that bears the first
-    one's ref and the names of all; each use is named by its part's ref.  Every product has its stock's colour, material and density.  Unit
-    frame, mm.
+    one's ref and the names of all; each use is named by its part's ref.  Every product has
+    its stock's colour, material and density.  Unit frame, mm.
 
     Raises:
         OSError: the file can't be written.

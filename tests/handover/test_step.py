@@ -1,0 +1,283 @@
+"""STEP text held against ISO 10303-21 (clear text encoding) and ISO 10303-242's entities."""
+
+from __future__ import annotations
+
+import os
+import re
+import subprocess
+import sys
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from OCP.Interface import Interface_Static
+from OCP.STEPControl import STEPControl_Controller
+
+import samples
+from rodwright.handover import step
+from rodwright.handover.part21 import reals, text
+from rodwright.handover.step import write_step_part, write_step_unit
+from rodwright.parts import Part
+
+# ISO 10303-21:2016, 5.2 and 6.4: every byte of a file, and one entity.
+ALPHABET = re.compile(r"[\x20-\x7e\n]*")
+STRING = r"'(?:[^']|'')*'"
+ENTITY = re.compile(rf"#(\d+) = ((?:{STRING}|[^';])*);\n")
+
+
+def unit_text(folder: Path) -> str:
+    write_step_unit(samples.bookcase(), folder / "unit.step")
+    return (folder / "unit.step").read_text(encoding="ascii")
+
+
+def part_text(part: Part, folder: Path) -> str:
+    write_step_part(part, folder / "part.step")
+    return (folder / "part.step").read_text(encoding="ascii")
+
+
+def entities(exchange: str) -> dict[int, str]:
+    """The data section, after checking that it is nothing but well-formed entities."""
+    data = exchange.partition("\nDATA;\n")[2].partition("ENDSEC;")[0]
+    found = ENTITY.findall(data)
+    assert ENTITY.sub("", data) == ""
+    numbered = {int(number): body for number, body in found}
+    assert len(numbered) == len(found)
+    return numbered
+
+
+def of_type(exchange: str, name: str) -> dict[int, str]:
+    return {
+        number: body.replace("\n", "")
+        for number, body in entities(exchange).items()
+        if body.startswith(f"{name}(")
+    }
+
+
+def test_the_header_names_the_schema_the_maker_and_the_date(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("SOURCE_DATE_EPOCH", "1000000000")
+    header = unit_text(tmp_path).partition("ENDSEC;")[0]
+    assert header.startswith("ISO-10303-21;\nHEADER;\n")
+    assert re.search(r"FILE_SCHEMA\(\('AP242_\w+ \{ 1 0 10303 442 [0-9 ]+ \}'\)\);", header)
+    assert (
+        "FILE_NAME('unit.step','2001-09-09T01:46:40+00:00',(''),(''),"
+        "'Open CASCADE','Rodwright','');" in header
+    )
+
+
+def test_every_reference_is_defined_and_only_plain_characters_are_used(tmp_path: Path) -> None:
+    exchange = unit_text(tmp_path)
+    assert ALPHABET.fullmatch(exchange)
+    numbered = entities(exchange)
+    bare = [re.sub(STRING, "", body) for body in numbered.values()]
+    assert {int(each) for body in bare for each in re.findall(r"#(\d+)", body)} <= set(numbered)
+
+
+def test_equal_pieces_are_one_solid(tmp_path: Path) -> None:
+    exchange = unit_text(tmp_path)
+    pieces = {(part.shape, part.blank.stock) for part in samples.bookcase().parts}
+    for name in ("MANIFOLD_SOLID_BREP", "CLOSED_SHELL", "ADVANCED_BREP_SHAPE_REPRESENTATION"):
+        assert len(of_type(exchange, name)) == len(pieces)
+
+
+def test_equal_shapes_of_other_stock_are_products_of_their_own(tmp_path: Path) -> None:
+    unit = samples.bookcase()
+    other = replace(samples.PLYWOOD, name="dark", material="oak plywood", colour="#805020")
+    parts = [
+        replace(part, blank=replace(part.blank, stock=other)) if part.ref == "SD2" else part
+        for part in unit.parts
+    ]
+    write_step_unit(replace(unit, parts=tuple(parts)), tmp_path / "unit.step")
+    exchange = (tmp_path / "unit.step").read_text(encoding="ascii")
+    names = " ".join(of_type(exchange, "PRODUCT").values())
+    assert "'SD1 Left side'" in names
+    assert "'SD2 Right side'" in names
+
+
+def test_uses_nest_as_unit_group_part(tmp_path: Path) -> None:
+    exchange = unit_text(tmp_path)
+    unit = samples.bookcase()
+    used_in: dict[str, str] = {}
+    definition_of: dict[str, str] = {}
+    for body in of_type(exchange, "NEXT_ASSEMBLY_USAGE_OCCURRENCE").values():
+        found = re.fullmatch(
+            r"NEXT_ASSEMBLY_USAGE_OCCURRENCE\('\d+','(.*)','',#(\d+),#(\d+),'\1'\)", body
+        )
+        assert found is not None
+        used_in[found[1]], definition_of[found[1]] = found[2], found[3]
+    groups = {part.group for part in unit.parts}
+    assert set(used_in) == groups | {part.ref for part in unit.parts}
+    assert len({used_in[group] for group in groups}) == 1
+    for part in unit.parts:
+        assert used_in[part.ref] == definition_of[part.group]
+
+
+def test_products_units_colours_and_materials_are_written(tmp_path: Path) -> None:
+    exchange = unit_text(tmp_path)
+    names = {
+        body.partition("'")[2].partition("'")[0] for body in of_type(exchange, "PRODUCT").values()
+    }
+    assert {"Sample bookcase", "Face frame", "SD1 Left side / Right side", "BK1 Back"} <= names
+    # sRGB, as the recommended practice for colours in STEP has it (CAx-IF, styling); from memory.
+    colours = {
+        "#" + "".join(f"{round(float(value) * 255):02x}" for value in re.findall(r"[\d.]+\d", body))
+        for body in of_type(exchange, "COLOUR_RGB").values()
+    }
+    assert colours == {stock.colour for stock in (samples.PLYWOOD, samples.THIN, samples.ASH)}
+    items = set(of_type(exchange, "DESCRIPTIVE_REPRESENTATION_ITEM").values())
+    assert {re.findall(STRING, item)[0] for item in items} == {"'birch plywood'", "'ash'"}
+    lengths = [
+        body for body in entities(exchange).values() if "LENGTH_UNIT() " in body and "SI" in body
+    ]
+    assert {re.findall(r"SI_UNIT\((.*?)\)", body)[0] for body in lengths} == {
+        ".MILLI.,.METRE.",
+        ".CENTI.,.METRE.",  # of the density alone
+    }
+
+
+def test_density_is_in_grams_per_cubic_centimetre(tmp_path: Path) -> None:
+    part = samples.worked_part()
+    exchange = part_text(part, tmp_path)
+    [measure] = of_type(exchange, "MEASURE_REPRESENTATION_ITEM").values()
+    value = re.search(r"POSITIVE_RATIO_MEASURE\(([\d.]+)\)", measure)
+    assert value is not None
+    assert float(value[1]) == part.blank.stock.density / 1000
+    numbered = entities(exchange)
+    exponents = {}
+    for body in of_type(exchange, "DERIVED_UNIT_ELEMENT").values():
+        found = re.fullmatch(r"DERIVED_UNIT_ELEMENT\(#(\d+),(-?\d\.)\)", body)
+        assert found is not None
+        exponents[re.findall(r"SI_UNIT\((.*?)\)", numbered[int(found[1])])[0]] = float(found[2])
+    assert exponents == {"$,.GRAM.": 1.0, ".CENTI.,.METRE.": -3.0}
+
+
+def test_a_part_is_one_product_in_its_own_frame(tmp_path: Path) -> None:
+    part = samples.bookcase().part("SD1")
+    exchange = part_text(part, tmp_path)
+    [product] = of_type(exchange, "PRODUCT").values()
+    assert product.startswith("PRODUCT('SD1 Left side',")
+    assert not of_type(exchange, "NEXT_ASSEMBLY_USAGE_OCCURRENCE")
+    corners = [
+        tuple(map(float, re.findall(r"[-\d.E+]+", body.partition(",(")[2])))
+        for body in of_type(exchange, "CARTESIAN_POINT").values()
+    ]
+    highest = tuple(max(corner[i] for corner in corners) for i in range(3))
+    assert highest == pytest.approx(part.blank.size)
+
+
+WRITE = """
+import sys
+from pathlib import Path
+import samples
+from rodwright.handover.step import write_step_part, write_step_unit
+folder = Path(sys.argv[1])
+folder.mkdir()
+write_step_unit(samples.bookcase(), folder / "unit.step")
+write_step_part(samples.worked_part(), folder / "part.step")
+"""
+
+
+def test_two_processes_write_the_same_bytes_and_nothing_on_the_screen(tmp_path: Path) -> None:
+    tests = str(Path(samples.__file__).parent)
+    for name, seed in (("first", "1"), ("second", "2")):
+        environment = {
+            **os.environ,
+            "PYTHONPATH": tests,
+            "PYTHONHASHSEED": seed,
+            "SOURCE_DATE_EPOCH": "1700000000",
+        }
+        done = subprocess.run(
+            [sys.executable, "-c", WRITE, str(tmp_path / name)],
+            env=environment,
+            capture_output=True,
+            check=True,
+        )
+        assert done.stdout == b""
+    for file in ("unit.step", "part.step"):
+        assert (tmp_path / "first" / file).read_bytes() == (tmp_path / "second" / file).read_bytes()
+
+
+def test_only_the_date_differs_when_written_again(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    texts = []
+    for epoch in ("1000000000", "1700000000"):
+        monkeypatch.setenv("SOURCE_DATE_EPOCH", epoch)
+        texts.append(unit_text(tmp_path).split("\n"))
+    differing = [a for a, b in zip(*texts, strict=True) if a != b]
+    assert len(differing) == 1
+    assert differing[0].startswith("FILE_NAME(")
+
+
+def test_the_process_keeps_its_own_settings(tmp_path: Path) -> None:
+    STEPControl_Controller.Init_s()
+    before = {key: Interface_Static.CVal_s(key) for key in ("write.step.schema", "write.step.unit")}
+    assert Interface_Static.SetCVal_s("write.step.unit", "INCH")
+    try:
+        step._piece_of.cache_clear()
+        exchange = part_text(samples.worked_part(), tmp_path)
+        assert "'INCH'" not in exchange
+        assert Interface_Static.CVal_s("write.step.unit") == "INCH"
+        assert Interface_Static.CVal_s("write.step.schema") == before["write.step.schema"]
+    finally:
+        Interface_Static.SetCVal_s("write.step.unit", before["write.step.unit"])
+
+
+def test_a_rebuild_writes_only_what_has_changed(tmp_path: Path) -> None:
+    unit = samples.bookcase()
+    write_step_unit(unit, tmp_path / "unit.step")
+    before = step._piece_of.cache_info().misses
+    back = unit.part("BK1")
+    longer = replace(back, blank=replace(back.blank, length=1000.5))
+    parts = tuple(longer if part is back else part for part in unit.parts)
+    write_step_unit(replace(unit, parts=parts), tmp_path / "unit.step")
+    assert step._piece_of.cache_info().misses == before + 1
+
+
+def test_a_missing_folder_is_an_error(tmp_path: Path) -> None:
+    with pytest.raises(FileNotFoundError, match="nowhere"):
+        write_step_unit(samples.bookcase(), tmp_path / "nowhere" / "unit.step")
+
+
+def test_workings_that_leave_nothing_are_an_error(tmp_path: Path) -> None:
+    part = samples.bookcase().part("BK1")
+    gone = replace(part, workings=(samples.Notch(0.0, 0.0, 1000.0, 800.0),))
+    with pytest.raises(ValueError, match="leave nothing"):
+        write_step_part(gone, tmp_path / "part.step")
+
+
+@pytest.mark.parametrize(
+    ("plain", "encoded"),
+    [
+        # ISO 10303-21:2016, 6.4.3.1 to 6.4.3.3.
+        ("plain", "'plain'"),
+        ("maker's", "'maker''s'"),
+        ("a\\b", "'a\\\\b'"),
+        ("café", "'caf\\X2\\00E9\\X0\\'"),
+        ("äö!", "'\\X2\\00E400F6\\X0\\!'"),
+        ("𝛼", "'\\X4\\0001D6FC\\X0\\'"),
+        ("a\nb", "'a\\X2\\000A\\X0\\b'"),
+    ],
+)
+def test_texts_are_encoded(plain: str, encoded: str) -> None:
+    assert text(plain) == encoded
+
+
+@settings(max_examples=200, deadline=None)
+@given(st.text())
+def test_any_text_is_one_plain_string(plain: str) -> None:
+    encoded = text(plain)
+    assert re.fullmatch(STRING, encoded)
+    assert ALPHABET.fullmatch(encoded)
+
+
+@settings(max_examples=200, deadline=None)
+@given(st.floats(allow_nan=False, allow_infinity=False))
+def test_any_real_is_written_exactly(value: float) -> None:
+    written = reals([value])[1:-1]
+    # ISO 10303-21:2016, table 2: REAL.
+    assert re.fullmatch(r"[+-]?[0-9]+\.[0-9]*(E[+-]?[0-9]+)?", written)
+    assert float(written) == value

@@ -1,0 +1,236 @@
+"""STEP files read back by programs that had no part in making them.
+
+gmsh (its own import, in a fresh process) measures the solids; Open CASCADE's STEP reader
+gives names, colours, materials and nesting.  Sizes are held against rodwright.mass, which
+is arithmetic alone.
+"""
+
+from __future__ import annotations
+
+import json
+import math
+import subprocess
+import sys
+from collections.abc import Iterator
+from dataclasses import replace
+from pathlib import Path
+from typing import Any
+
+import pytest
+from OCP.IFSelect import IFSelect_RetDone
+from OCP.Quantity import Quantity_Color, Quantity_TOC_sRGB
+from OCP.STEPCAFControl import STEPCAFControl_Reader
+from OCP.TCollection import TCollection_ExtendedString
+from OCP.TDataStd import TDataStd_Name
+from OCP.TDF import TDF_Label, TDF_LabelSequence
+from OCP.TDocStd import TDocStd_Document
+from OCP.XCAFApp import XCAFApp_Application
+from OCP.XCAFDoc import (
+    XCAFDoc_ColorSurf,
+    XCAFDoc_DocumentTool,
+    XCAFDoc_Material,
+    XCAFDoc_ShapeTool,
+)
+
+import samples
+import specs
+from rodwright.handover.step import write_step_part, write_step_unit
+from rodwright.mass import mass_of
+from rodwright.parts import Part, Unit
+from rodwright.ready_models import model_names, model_path
+
+MEASURE = """
+import json, sys
+import gmsh
+gmsh.initialize(["gmsh", "-v", "1"])
+found = {}
+for path in sys.argv[1:]:
+    gmsh.clear()
+    volumes = [tag for dim, tag in gmsh.model.occ.importShapes(path) if dim == 3]
+    found[path] = [
+        [gmsh.model.occ.getMass(3, tag), gmsh.model.occ.getCenterOfMass(3, tag),
+         gmsh.model.occ.getBoundingBox(3, tag)]
+        for tag in volumes
+    ]
+gmsh.finalize()
+print(json.dumps(found))
+"""
+
+Measured = dict[str, list[Any]]
+NAMES = ("sample", *model_names())
+
+
+def unit_called(name: str) -> Unit:
+    if name == "sample":
+        return samples.bookcase()
+    return specs.unit_from(model_path(name).read_text(encoding="utf-8"))
+
+
+def distinct(unit: Unit) -> dict[str, Part]:
+    return {parts[0].ref: parts[0] for parts in unit.shapes.values()}
+
+
+@pytest.fixture(scope="module")
+def units() -> dict[str, Unit]:
+    return {name: unit_called(name) for name in NAMES}
+
+
+@pytest.fixture(scope="module")
+def folder(units: dict[str, Unit], tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Every unit as ``name.step`` and its distinct parts as ``name-ref.step``."""
+    folder = tmp_path_factory.mktemp("step")
+    for name, unit in units.items():
+        write_step_unit(unit, folder / f"{name}.step")
+        for ref, part in distinct(unit).items():
+            write_step_part(part, folder / f"{name}-{ref}.step")
+    write_step_part(samples.worked_part(), folder / "worked.step")
+    return folder
+
+
+@pytest.fixture(scope="module")
+def measured(folder: Path) -> Measured:
+    """What gmsh finds in each file: volume, centre and bounding box of every solid."""
+    files = sorted(folder.glob("*.step"))
+    done = subprocess.run(
+        [sys.executable, "-c", MEASURE, *map(str, files)],
+        capture_output=True,
+        text=True,
+        check=True,
+    )
+    return {Path(path).stem: solids for path, solids in json.loads(done.stdout).items()}
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_gmsh_measures_the_unit(name: str, units: dict[str, Unit], measured: Measured) -> None:
+    unit, solids = units[name], list(measured[name])
+    assert len(solids) == len(unit.parts)
+    for part in unit.parts:
+        mass = mass_of(part.shape)
+        centre = part.placement.to_unit(mass.centroid)
+        nearest = min(solids, key=lambda solid: math.dist(solid[1], centre))
+        solids.remove(nearest)
+        assert nearest[0] == pytest.approx(mass.volume, rel=2e-6)
+        assert nearest[1] == pytest.approx(centre, abs=1e-3)
+        box = part.bounds()
+        assert nearest[2] == pytest.approx((*box.low, *box.high), abs=1e-5)
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_gmsh_measures_each_distinct_part_in_its_own_frame(
+    name: str, units: dict[str, Unit], measured: Measured
+) -> None:
+    for ref, part in distinct(units[name]).items():
+        [[volume, centre, box]] = measured[f"{name}-{ref}"]
+        mass = mass_of(part.shape)
+        assert volume == pytest.approx(mass.volume, rel=2e-6)
+        assert centre == pytest.approx(mass.centroid, abs=1e-3)
+        assert box == pytest.approx((0, 0, 0, *part.blank.size), abs=1e-5)
+
+
+def test_gmsh_measures_a_part_with_every_working(
+    measured: Measured,
+) -> None:
+    [[volume, centre, _]] = measured["worked"]
+    mass = mass_of(samples.worked_part().shape)
+    assert volume == pytest.approx(mass.volume, rel=2e-6)
+    assert centre == pytest.approx(mass.centroid, abs=1e-3)
+
+
+# --- Open CASCADE's reader ---------------------------------------------------------------
+
+
+class Read:
+    """A STEP file in an XCAF document."""
+
+    def __init__(self, path: Path) -> None:
+        self.document = TDocStd_Document(TCollection_ExtendedString("BinXCAF"))
+        XCAFApp_Application.GetApplication_s().InitDocument(self.document)
+        reader = STEPCAFControl_Reader()
+        reader.SetColorMode(True)
+        reader.SetNameMode(True)
+        reader.SetMatMode(True)
+        assert reader.ReadFile(str(path)) == IFSelect_RetDone
+        assert reader.Transfer(self.document)
+
+    def roots(self) -> list[TDF_Label]:
+        labels = TDF_LabelSequence()
+        XCAFDoc_DocumentTool.ShapeTool_s(self.document.Main()).GetFreeShapes(labels)
+        return list(labels)
+
+    def uses(self, product: TDF_Label) -> Iterator[tuple[str, TDF_Label]]:
+        """Each product used in this one, with the name of its use."""
+        labels = TDF_LabelSequence()
+        XCAFDoc_ShapeTool.GetComponents_s(product, labels)
+        for label in labels:
+            used = TDF_Label()
+            assert XCAFDoc_ShapeTool.GetReferredShape_s(label, used)
+            yield name_of(label), used
+
+    def colour(self, product: TDF_Label) -> str:
+        shape = XCAFDoc_ShapeTool.GetShape_s(product)
+        colour = Quantity_Color()
+        tool = XCAFDoc_DocumentTool.ColorTool_s(self.document.Main())
+        assert tool.GetColor(shape, XCAFDoc_ColorSurf, colour)
+        return "#" + "".join(
+            f"{round(each * 255):02x}" for each in colour.Values(Quantity_TOC_sRGB)
+        )
+
+    def materials(self) -> set[tuple[str, float]]:
+        """Name and density of every material."""
+        labels = TDF_LabelSequence()
+        XCAFDoc_DocumentTool.MaterialTool_s(self.document.Main()).GetMaterialLabels(labels)
+        found = set()
+        for label in labels:
+            material = XCAFDoc_Material()
+            assert label.FindAttribute(XCAFDoc_Material.GetID_s(), material)
+            found.add((material.GetName().ToCString(), round(material.GetDensity(), 6)))
+        return found
+
+
+def name_of(label: TDF_Label) -> str:
+    name = TDataStd_Name()
+    assert label.FindAttribute(TDataStd_Name.GetID_s(), name)
+    return str(name.Get().ToExtString())
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_names_colours_and_nesting_come_back(
+    name: str, units: dict[str, Unit], folder: Path
+) -> None:
+    unit, read = units[name], Read(folder / f"{name}.step")
+    [root] = read.roots()
+    assert name_of(root) == unit.title
+    refs = []
+    for group_name, group in read.uses(root):
+        assert name_of(group) == group_name
+        for ref, product in read.uses(group):
+            part = unit.part(ref)
+            assert part.group == group_name
+            assert part.name in name_of(product)
+            assert read.colour(product) == part.blank.stock.colour
+            refs.append(ref)
+    assert sorted(refs) == sorted(part.ref for part in unit.parts)
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_materials_come_back_in_grams_per_cubic_centimetre(
+    name: str, units: dict[str, Unit], folder: Path
+) -> None:
+    stocks = {part.blank.stock for part in units[name].parts}
+    expected = {(stock.material, round(stock.density / 1000, 6)) for stock in stocks}
+    assert Read(folder / f"{name}.step").materials() == expected
+
+
+def test_a_part_comes_back_with_name_and_colour(folder: Path) -> None:
+    part, read = samples.worked_part(), Read(folder / "worked.step")
+    [root] = read.roots()
+    assert name_of(root) == "X1 Worked part"
+    assert read.colour(root) == part.blank.stock.colour
+
+
+@pytest.mark.parametrize("title", ["Bücherwand für Zoë", "L'étagère \\ #12", "書棚", "Shelf 📚 ok"])
+def test_titles_in_any_script_come_back(title: str, tmp_path: Path) -> None:
+    write_step_unit(replace(samples.bookcase(), title=title), tmp_path / "unit.step")
+    read = Read(tmp_path / "unit.step")  # its labels live no longer than the document
+    [root] = read.roots()
+    assert name_of(root) == title
