@@ -19,6 +19,10 @@ from stl.mesh import Mesh
 from rodwright.meshes import mesh_of, placed_mesh
 from rodwright.parts import ShapeKey, Unit
 
+_GRID = 1 / 1024
+"""Mm.  A power of two: STL's single precision holds its multiples exactly up to 16 m, where a
+decimal grid would leave gaps between faces that ought to touch."""
+
 
 @lru_cache(maxsize=4096)
 def part_stl(shape: ShapeKey) -> bytes:
@@ -64,16 +68,15 @@ class _Dateless(Mesh):  # type: ignore[misc]
 
 
 def _snapped(vertices: NDArray[np.float64]) -> NDArray[np.float32]:
-    """Vertices to a thousandth of a mm, so that faces which touch are in one plane.
-
-    STL holds single precision anyway.
-    """
-    return np.round(vertices, 3).astype(np.float32)
+    """Vertices to the grid, so that faces which touch are in one plane."""
+    return (np.round(vertices / _GRID) * _GRID).astype(np.float32)
 
 
 def _binary(triangles: NDArray[np.floating[Any]]) -> bytes:
     data: Any = np.zeros(len(triangles), dtype=_Dateless.dtype)
     data["vectors"] = triangles
     file = io.BytesIO()
-    _Dateless(data, remove_empty_areas=False).save("unit", fh=file, mode=Mode.BINARY)
+    _Dateless(data, remove_empty_areas=False, calculate_normals=False).save(
+        "unit", fh=file, mode=Mode.BINARY
+    )
     return file.getvalue()

@@ -1,0 +1,95 @@
+"""The lists as files, read back by other readers than wrote them."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+from dataclasses import replace
+
+from rodwright.handover.list_files import fixings_csv, lists_xlsx, parts_csv, parts_json
+from rodwright.handover.lists import parts_list
+from rodwright.lengths import parse_length
+from rodwright.mass import unit_weight
+from rodwright.parts import Fixing, Joint, JointKind, Unit
+from samples import bookcase
+
+
+def read(content: bytes) -> list[dict[str, str]]:
+    return list(csv.DictReader(io.StringIO(content.decode("utf-8"), newline="")))
+
+
+def hostile() -> Unit:
+    """A unit whose texts are awkward for lists: quotes, commas, accents, formulas."""
+    unit = bookcase()
+    shelf = unit.part("SH1")
+    stock = replace(shelf.blank.stock, name="=1+1", material='bouleau, "extra" façade')
+    changed = replace(shelf, name="@Shelf", blank=replace(shelf.blank, stock=stock))
+    parts = tuple(changed if part.ref == "SH1" else part for part in unit.parts)
+    return replace(unit, title="Étagère & co", parts=parts)
+
+
+def test_csv_lines_end_and_quote_as_rfc_4180_has_it() -> None:
+    content = parts_csv(hostile())
+    assert content.endswith(b"\r\n")  # RFC 4180, section 2, rule 1
+    assert content.count(b"\n") == content.count(b"\r\n")
+    assert b'"bouleau, ""extra"" fa\xc3\xa7ade"' in content  # rules 6 and 7
+    rows = list(csv.reader(io.StringIO(content.decode("utf-8"), newline=""), strict=True))
+    assert {len(row) for row in rows} == {len(rows[0])}  # rule 4
+    assert len(rows) == 1 + len(parts_list(hostile()))
+
+
+def test_csv_figures() -> None:
+    side, *_ = read(parts_csv(bookcase()))
+    assert side["refs"] == "SD1, SD2"
+    assert (side["length mm"], side["width mm"], side["thickness mm"]) == ("1000", "300", "18")
+    assert side["quantity"] == "2"
+    # 1000 x 300 x 18 less three housings of 300 x 18 x 6, at 680 kg/m3.
+    assert side["weight each kg"] == "3.606"
+    assert float(side["weight kg"]) == 7.212
+    assert "housing 18 x 6 deep at 482 from the near end, on the reverse" in side["workings"]
+
+
+def test_csv_tenths_of_a_millimetre() -> None:
+    unit = bookcase()
+    shelf = unit.part("SH1")
+    changed = replace(shelf, blank=replace(shelf.blank, length=602.512))
+    assert read(parts_csv(replace(unit, parts=(changed,))))[0]["length mm"] == "602.5"
+
+
+def test_csv_inches_are_fractions_that_read_back_to_the_64th() -> None:
+    unit = replace(bookcase(), display_unit="in")
+    records = read(parts_csv(unit))
+    assert records[0]["length in"] == "39 3/8"  # 1000 mm is 39.3701 in
+    for record, row in zip(records, parts_list(unit), strict=True):
+        for key, size in (
+            ("length in", row.length),
+            ("width in", row.width),
+            ("thickness in", row.thickness),
+        ):
+            assert abs(parse_length(record[key], "in") - size) <= 25.4 / 128
+
+
+def test_csv_text_that_looks_like_a_formula_gets_an_apostrophe() -> None:
+    record = next(row for row in read(parts_csv(hostile())) if row["refs"] == "SH1")
+    assert record["stock"] == "'=1+1"
+    assert record["name"] == "'@Shelf"
+
+
+def test_json_holds_rows_totals_and_fixings() -> None:
+    joint = Joint(JointKind.RESTING, "SD1", "SH1", (0, 0, 0), (Fixing("shelf pin", 2),))
+    unit = replace(bookcase(), joints=(joint, joint))
+    document = json.loads(parts_json(unit))
+    assert document["totals"]["parts"] == len(unit.parts) == 10
+    assert document["totals"]["weight"] == round(unit_weight(unit), 3)
+    assert document["fixings"] == [{"name": "shelf pin", "quantity": 4}]
+    assert sum(row["quantity"] for row in document["parts"]) == 10
+    for record, row in zip(document["parts"], parts_list(unit), strict=True):
+        assert record["length"] == row.length
+        assert tuple(record["workings"]) == row.workings
+    assert read(fixings_csv(unit)) == [{"fixing": "shelf pin", "quantity": "4"}]
+
+
+def test_the_same_unit_gives_the_same_bytes() -> None:
+    for write in (parts_csv, fixings_csv, lists_xlsx, parts_json):
+        assert write(hostile()) == write(hostile())

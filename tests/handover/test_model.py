@@ -1,0 +1,118 @@
+"""`unit.json` and its reader."""
+
+from __future__ import annotations
+
+import json
+import math
+from dataclasses import replace
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from rodwright.handover.model import read_unit_json, unit_json
+from rodwright.mass import unit_weight
+from rodwright.parts import Box, Clearance, Fixing, Joint, JointKind, Opening, Piece, Unit
+from rodwright.problems import ProblemsError
+from rodwright.ready_models import model_names, model_path
+from rodwright.setout import set_out_unit
+from rodwright.spec import read_spec
+from samples import bookcase, worked_part
+
+
+def full_unit() -> Unit:
+    """A unit that has something in every field."""
+    part = worked_part()
+    stock = replace(part.blank.stock, pieces=(Piece(2400.0, 150.0, 4),), price=9.8)
+    blank = replace(part.blank, stock=stock, trim_length=20.0)
+    part = replace(part, blank=blank, lipped=("front",), withdraw=(0.0, -1.0, 0.0))
+    return Unit(
+        "Étagère “1/3”",
+        Box((0.0, 0.0, 0.0), (400.0, 120.0, 0.1 + 0.2)),
+        (part, replace(part, ref="X2")),
+        (Joint(JointKind.RESTING, "X1", "X2", (1.0, 2.0, 1 / 3), (Fixing("pin", 4),)),),
+        (Clearance("X1", "X2", 1.5),),
+        Opening(1209.0, 2027.0, None),
+        0.5,
+        "in",
+    )
+
+
+@pytest.mark.parametrize("unit", [bookcase(), full_unit()], ids=["bookcase", "full"])
+def test_what_is_written_reads_back_equal(unit: Unit, tmp_path: Path) -> None:
+    path = tmp_path / "unit.json"
+    path.write_bytes(unit_json(unit))
+    assert read_unit_json(path) == unit
+
+
+@pytest.mark.parametrize("name", model_names())
+def test_every_ready_model_reads_back_equal(name: str, tmp_path: Path) -> None:
+    unit = set_out_unit(read_spec(model_path(name)).spec)
+    path = tmp_path / "unit.json"
+    path.write_bytes(unit_json(unit))
+    assert read_unit_json(path) == unit
+
+
+def test_the_document_says_what_its_figures_mean() -> None:
+    document = json.loads(unit_json(bookcase()))
+    assert document["schema_version"] == 1
+    assert document["measures"]["length"] == "mm"
+    assert set(document["frames"]) == {"unit", "part", "matrix"}
+
+
+def test_matrices_take_the_blank_to_its_place() -> None:
+    unit = bookcase()
+    for record, part in zip(json.loads(unit_json(unit))["parts"], unit.parts, strict=True):
+        matrix = np.array(record["matrix"])
+        assert math.isclose(np.linalg.det(matrix[:3, :3]), 1.0)
+        corners = matrix @ [[0, part.blank.length], [0, part.blank.width],
+                            [0, part.blank.thickness], [1, 1]]  # fmt: skip
+        np.testing.assert_allclose(corners[:3].min(axis=1), part.bounds().low, atol=1e-9)
+        np.testing.assert_allclose(corners[:3].max(axis=1), part.bounds().high, atol=1e-9)
+
+
+def test_masses_add_up() -> None:
+    document = json.loads(unit_json(bookcase()))
+    total = sum(record["mass"] for record in document["parts"])
+    assert total == pytest.approx(document["mass"], abs=1e-5)
+    assert document["mass"] == pytest.approx(unit_weight(bookcase()), abs=1e-6)
+
+
+def test_two_stocks_of_one_name_are_refused() -> None:
+    unit = full_unit()
+    first, second = unit.parts
+    other = replace(second.blank.stock, density=1.0)
+    parts = (first, replace(second, blank=replace(second.blank, stock=other)))
+    with pytest.raises(ValueError, match="two different stocks are called `ash`"):
+        unit_json(replace(unit, parts=parts))
+
+
+@pytest.mark.parametrize(
+    ("content", "message"),
+    [
+        (b"{", "isn't JSON"),
+        (b"\xff\xfe\x00", "isn't JSON"),
+        (b"[]", "isn't a unit of schema version 1"),
+        (b'{"schema_version": 2}', "isn't a unit of schema version 1"),
+        (b'{"schema_version": 1}', "doesn't hold a whole unit"),
+    ],
+)
+def test_other_files_are_refused_in_plain_words(
+    content: bytes, message: str, tmp_path: Path
+) -> None:
+    path = tmp_path / "unit.json"
+    path.write_bytes(content)
+    with pytest.raises(ProblemsError, match=message):
+        read_unit_json(path)
+
+
+def test_a_working_of_no_known_kind_is_refused(tmp_path: Path) -> None:
+    path = tmp_path / "unit.json"
+    path.write_bytes(unit_json(bookcase()).replace(b'"housing"', b'"carving"'))
+    with pytest.raises(ProblemsError, match="carving"):
+        read_unit_json(path)
+
+
+def test_a_file_that_isnt_there(tmp_path: Path) -> None:
+    with pytest.raises(ProblemsError, match="can't be read: No such file"):
+        read_unit_json(tmp_path / "unit.json")

@@ -1,0 +1,90 @@
+"""STL, read back by trimesh and numpy-stl."""
+
+from __future__ import annotations
+
+import io
+import math
+
+import numpy as np
+import pytest
+import trimesh
+from stl.mesh import Mesh
+
+from rodwright.handover.stl import part_stl, unit_stl
+from rodwright.mass import mass_of
+from rodwright.parts import Notch, Part, Unit
+from rodwright.ready_models import model_names, model_path
+from rodwright.setout import set_out_unit
+from rodwright.spec import read_spec
+from samples import bookcase, worked_part
+from specs import unit_from
+
+
+def volume(content: bytes) -> float:
+    """Volume by numpy-stl, which sums signed tetrahedra over the triangles as they are."""
+    mesh = Mesh.from_file("unit.stl", fh=io.BytesIO(content))
+    return float(mesh.get_mass_properties()[0])
+
+
+def read(content: bytes) -> trimesh.Trimesh:
+    mesh = trimesh.load_mesh(io.BytesIO(content), file_type="stl")
+    assert isinstance(mesh, trimesh.Trimesh)
+    return mesh
+
+
+@pytest.mark.parametrize("part", [*bookcase().parts, worked_part()], ids=lambda part: part.ref)
+def test_a_part_is_watertight_and_has_the_arithmetic_volume(part: Part) -> None:
+    content = part_stl(part.shape)
+    mesh = read(content)
+    assert mesh.is_watertight
+    assert mesh.is_winding_consistent
+    # Facets stand up to 0.02 mm off a curve: 1 mm2 or less over the section of an easing.
+    assert math.isclose(volume(content), mass_of(part.shape).volume, rel_tol=5e-5)
+    assert np.all(mesh.bounds[0] >= -1e-3)
+    assert np.all(mesh.bounds[1] <= np.array(part.blank.size) + 1e-3)
+
+
+def whole_units() -> list[Unit]:
+    return [
+        bookcase(),
+        *(set_out_unit(read_spec(model_path(name)).spec) for name in model_names()),
+        unit_from(
+            "size: {width: 1001.3, height: 2003.7, depth: 331.1}\n"
+            "interior: {columns: [{width: 1 share, shelves: {count: 7}}, {width: 2 share,"
+            " rows: [{height: 1 share, shelves: {count: 2, fixed: false}}, {height: 400}]}]}\n"
+            "back: {stock: thin, fixing: grooved, inset: 9}\n"
+            "face_frame: {stock: ash, width: 41.7, thickness: 21.3, corners: mitred, eased: 3}\n"
+        ),
+    ]
+
+
+@pytest.mark.parametrize("unit", whole_units(), ids=lambda unit: unit.title)
+def test_the_whole_unit_is_watertight_and_has_the_arithmetic_volume(unit: Unit) -> None:
+    content = unit_stl(unit)
+    mesh = read(content)
+    assert mesh.is_watertight
+    assert mesh.is_winding_consistent
+    expected = math.fsum(mass_of(part.shape).volume for part in unit.parts)
+    # Corners lie on a grid of a thousandth of a mm: half of that on 6 mm is 8e-5.
+    assert math.isclose(volume(content), expected, rel_tol=1e-4)
+    np.testing.assert_allclose(mesh.bounds, [unit.envelope.low, unit.envelope.high], atol=2e-3)
+
+
+def test_the_file_is_binary_and_dateless() -> None:
+    content = part_stl(bookcase().parts[0].shape)
+    assert content[:80] == b"Rodwright; millimetres".ljust(80)
+    triangles = int.from_bytes(content[80:84], "little")
+    assert len(content) == 84 + 50 * triangles  # the layout of a binary STL
+
+
+def test_normals_point_outwards() -> None:
+    mesh = Mesh.from_file("unit.stl", fh=io.BytesIO(part_stl(bookcase().part("SH1").shape)))
+    outwards = mesh.centroids - np.mean(mesh.centroids, axis=0)
+    assert np.all(np.sum(mesh.normals * outwards, axis=1) > 0)
+
+
+def test_a_part_in_pieces_has_no_file() -> None:
+    shelf = bookcase().part("SH1")
+    through = (shelf.blank.size, (Notch(100.0, 0.0, 20.0, shelf.blank.width),))
+    with pytest.raises(ValueError, match="2 pieces"):
+        part_stl(through)
