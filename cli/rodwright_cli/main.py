@@ -36,18 +36,16 @@ def main() -> None:
         for problem in error.problems:
             print(problem, file=sys.stderr)
         sys.exit(_WRONG_INPUT)
-    except ImportError as error:
-        if ".so" not in str(error):
-            raise
-        print(
-            f"A system library is missing: {error}\n"
-            "  On Debian or Ubuntu: apt-get install libgl1 libegl1",
-            file=sys.stderr,
-        )
-        sys.exit(_WRONG_INPUT)
     except Exception as error:
         if os.environ.get("RODWRIGHT_DEBUG"):
             raise
+        if isinstance(error, ImportError) and ".so" in str(error):
+            print(
+                f"A system library is missing: {error}\n"
+                "  On Debian or Ubuntu: apt-get install libgl1 libegl1",
+                file=sys.stderr,
+            )
+            sys.exit(_WRONG_INPUT)
         print(
             f"Rodwright itself failed: {type(error).__name__}: {error}\n"
             "  Please report it with your spec file; RODWRIGHT_DEBUG=1 shows where it happened.",

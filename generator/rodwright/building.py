@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import partial
 from pathlib import Path
 
 from rodwright.checks import check_parts, check_solids
@@ -11,11 +12,11 @@ from rodwright.checks.findings import Finding
 from rodwright.parts import Unit
 
 _KINDS = {
-    "solids for the CNC shop": (".step",),
-    "meshes": (".stl", ".glb"),
-    "lists": (".csv", ".xlsx"),
-    "the whole model": (".json",),
-    "pictures": (".png", ".svg"),
+    "solids for the CNC shop": ("*.step",),
+    "meshes": ("*.stl", "*.glb"),
+    "lists": ("parts-list.*", "fixings.*"),
+    "the whole model": ("unit.json", "findings.json"),
+    "pictures": ("*.png", "*.svg"),
 }
 _SHOWN_AT_ONCE = 6
 
@@ -31,8 +32,10 @@ class Build:
     def by_kind(self) -> dict[str, tuple[str, ...]]:
         """File names by what they are for; the many files of single parts as one entry."""
         gathered: dict[str, tuple[str, ...]] = {}
-        for kind, endings in _KINDS.items():
-            names = [name for name in self.files if Path(name).suffix in endings]
+        for kind, patterns in _KINDS.items():
+            names = [
+                name for name in self.files if any(Path(name).match(each) for each in patterns)
+            ]
             plain = [name for name in names if "/" not in name]
             single = [name for name in names if "/" in name]
             if len(single) > _SHOWN_AT_ONCE:
@@ -61,16 +64,21 @@ def build(
         ValueError: the workings of a part leave no single solid.
     """
     from rodwright.handover import write_build
-    from rodwright.pictures import write_pictures
 
     step = progress or _silent
     step(f"building {len(unit.shapes)} solids and looking for collisions")
     findings = (*check_parts(unit), *check_solids(unit))
-    extras = [lambda unit, staging: write_pictures(unit, staging, step)] if pictures else []
+    extras = [partial(_pictures, step)] if pictures else []
     target = Path(folder)
     files = write_build(unit, target, findings=findings, extras=extras, progress=step)
     names = sorted(path.relative_to(target).as_posix() for path in files)
     return Build(target, tuple(names), findings)
+
+
+def _pictures(step: Callable[[str], None], unit: Unit, folder: Path) -> None:
+    from rodwright.pictures import write_pictures
+
+    write_pictures(unit, folder, step)
 
 
 def _silent(what: str) -> None:

@@ -41,22 +41,8 @@ def set_out_lippings(
         for shelf in interior.shelves:
             left, right = shelf.between
             gap = max(0.0, bench.parts[shelf.refs[0]].bounds().low[0] - left.right)
-            span = (_edge(bench, left, left.right), _edge(bench, right, right.left))
+            span = (strip.covered(left, left.right), strip.covered(right, right.left))
             strip.level(shelf.refs, span, gap)
-
-
-def _edge(bench: Bench, upright: Upright, face: float) -> float:
-    """Where a shelf's lipping ends: at the upright, or at the mid stile that covers it."""
-    bounds = [
-        part.bounds()
-        for part in bench.parts.values()
-        if part.name == "Mid stile"
-        and part.bounds().low[0] < upright.right
-        and part.bounds().high[0] > upright.left
-    ]
-    if not bounds:
-        return face
-    return bounds[0].high[0] if face == upright.right else bounds[0].low[0]
 
 
 class _Strips:
@@ -65,6 +51,19 @@ class _Strips:
     def __init__(self, rod: Rod, lines: LippingLines, bench: Bench, problems: Problems) -> None:
         self._rod, self._lines, self._bench, self._problems = rod, lines, bench, problems
         self._refused = False
+        self._frame = [
+            (part, part.bounds())
+            for part in bench.parts.values()
+            if part.role in (Role.STILE, Role.RAIL)
+        ]
+
+    def covered(self, upright: Upright, face: float) -> float:
+        """Where a shelf's lipping ends: at the upright, or at the mid stile that covers it."""
+        for part, bounds in self._frame:
+            covers = bounds.low[0] < upright.right and bounds.high[0] > upright.left
+            if part.name == "Mid stile" and covers:
+                return bounds.high[0] if face == upright.right else bounds.low[0]
+        return face
 
     def level(self, refs: tuple[str, ...], span: tuple[float, float], gap: float = 0.0) -> None:
         """A strip on the front of level parts that lie on each other, between two x.
@@ -125,8 +124,7 @@ class _Strips:
         self._meet_frame(strip)
 
     def _meet_frame(self, strip: Part) -> None:
-        for ref, part in list(self._bench.parts.items()):
-            if part.role in (Role.STILE, Role.RAIL):
-                at = meeting(part.bounds(), strip.bounds())
-                if at is not None:
-                    self._bench.join(JointKind.BUTT, ref, strip.ref, at)
+        for part, bounds in self._frame:
+            at = meeting(bounds, strip.bounds())
+            if at is not None:
+                self._bench.join(JointKind.BUTT, part.ref, strip.ref, at)
