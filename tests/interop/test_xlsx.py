@@ -1,0 +1,126 @@
+"""The workbook read by openpyxl, and its parts as plain XML (ECMA-376, Office Open XML)."""
+
+from __future__ import annotations
+
+import io
+import xml.etree.ElementTree as ElementTree
+from dataclasses import replace
+from typing import Any
+from zipfile import ZipFile
+
+import openpyxl
+import pytest
+
+import samples
+from rodwright.handover.list_files import lists_xlsx
+from rodwright.handover.lists import parts_list
+from rodwright.mass import unit_weight
+from rodwright.parts import Fixing, Joint, JointKind, Unit
+
+SHEET = {"m": "http://schemas.openxmlformats.org/spreadsheetml/2006/main"}
+TERMS = "{http://purl.org/dc/terms/}"
+
+
+def awkward() -> Unit:
+    """A unit with texts that a careless writer takes for formulas, and a fixing."""
+    unit = samples.bookcase()
+    shelf = unit.part("SH1")
+    stock = replace(shelf.blank.stock, name="=1+1", material="+44 & <ash>")
+    changed = replace(shelf, name="@Shelf", blank=replace(shelf.blank, stock=stock))
+    parts = tuple(changed if part.ref == "SH1" else part for part in unit.parts)
+    joint = Joint(JointKind.RESTING, "SD1", "SH1", (0, 0, 0), (Fixing("-pin", 4),))
+    return replace(unit, title="Étagère & co", parts=parts, joints=(joint,))
+
+
+def sheet(content: bytes, name: str) -> Any:
+    return openpyxl.load_workbook(io.BytesIO(content))[name]
+
+
+def column(content: bytes, heading: str) -> list[Any]:
+    rows = list(sheet(content, "Parts").values)
+    at = rows[0].index(heading)
+    return [row[at] for row in rows[1:]]
+
+
+def test_rows_are_the_parts_list_and_a_total() -> None:
+    unit = samples.bookcase()
+    content = lists_xlsx(unit)
+    rows = parts_list(unit)
+    assert column(content, "refs") == [", ".join(row.refs) for row in rows] + [None]
+    assert column(content, "length mm") == [row.length for row in rows] + [None]
+    assert (
+        column(content, "quantity")[-1] == len(unit.parts) == sum(column(content, "quantity")[:-1])
+    )
+    assert column(content, "weight kg")[-1] == pytest.approx(unit_weight(unit), abs=5e-4)
+    assert sum(column(content, "weight kg")[:-1]) == pytest.approx(unit_weight(unit), abs=5e-3)
+
+
+def test_numbers_are_numbers_and_inches_are_text() -> None:
+    metric = lists_xlsx(samples.bookcase())
+    assert {type(value) for value in column(metric, "width mm")[:-1]} == {int}
+    assert {type(value) for value in column(metric, "weight each kg")[:-1]} == {float}
+    imperial = lists_xlsx(replace(samples.bookcase(), display_unit="in"))
+    assert column(imperial, "length in")[0] == "39 3/8"
+
+
+def test_no_text_becomes_a_formula() -> None:
+    content = lists_xlsx(awkward())
+    with ZipFile(io.BytesIO(content)) as archive:
+        for name in ("xl/worksheets/sheet1.xml", "xl/worksheets/sheet2.xml"):
+            tree = ElementTree.fromstring(archive.read(name))
+            assert tree.findall(".//m:f", SHEET) == []
+            assert tree.findall(".//m:c", SHEET)
+    stocks, names = column(content, "stock"), column(content, "name")
+    assert "=1+1" in stocks
+    assert "@Shelf" in names
+    assert "+44 & <ash>" in column(content, "material")
+    for row in sheet(content, "Parts").iter_rows():
+        assert "f" not in {cell.data_type for cell in row}
+
+
+def test_fixings_have_a_sheet_only_if_there_are_any() -> None:
+    assert openpyxl.load_workbook(io.BytesIO(lists_xlsx(samples.bookcase()))).sheetnames == [
+        "Parts"
+    ]
+    assert list(sheet(lists_xlsx(awkward()), "Fixings").values) == [
+        ("fixing", "quantity"),
+        ("-pin", 4),
+    ]
+
+
+def test_headings_stay_in_sight_and_pages_are_set_up() -> None:
+    with ZipFile(io.BytesIO(lists_xlsx(awkward()))) as archive:
+        tree = ElementTree.fromstring(archive.read("xl/worksheets/sheet1.xml"))
+        book = ElementTree.fromstring(archive.read("xl/workbook.xml"))
+    pane = tree.find(".//m:pane", SHEET)
+    assert pane is not None
+    assert (pane.get("state"), pane.get("ySplit"), pane.get("xSplit")) == ("frozen", "1", None)
+    page = tree.find("m:pageSetup", SHEET)
+    assert page is not None
+    assert (page.get("orientation"), page.get("fitToWidth"), page.get("fitToHeight")) == (
+        "landscape", "1", "0",
+    )  # fmt: skip
+    fit = tree.find("m:sheetPr/m:pageSetUpPr", SHEET)
+    assert fit is not None
+    assert fit.get("fitToPage") == "1"
+    titles = [name.text for name in book.findall(".//m:definedName", SHEET)]
+    assert "'Parts'!$1:$1" in titles
+    header = tree.find(".//m:oddHeader", SHEET)
+    assert header is not None
+    assert header.text == "&LÉtagère && co"  # an ampersand is doubled, ECMA-376 18.3.1.46
+
+
+def test_columns_are_wide_enough_for_their_words() -> None:
+    parts = sheet(lists_xlsx(samples.bookcase()), "Parts")
+    for cells in parts.iter_cols(max_row=parts.max_row):
+        longest = max(len(word) for cell in cells for word in str(cell.value or "").split())
+        assert parts.column_dimensions[cells[0].column_letter].width > longest
+
+
+def test_dates_are_fixed() -> None:
+    with ZipFile(io.BytesIO(lists_xlsx(awkward()))) as archive:
+        assert {member.date_time for member in archive.infolist()} == {(2000, 1, 1, 0, 0, 0)}
+        properties = ElementTree.fromstring(archive.read("docProps/core.xml"))
+        assert archive.testzip() is None
+    assert properties.findtext(f"{TERMS}created") == "2000-01-01T00:00:00Z"
+    assert properties.findtext(f"{TERMS}modified") == "2000-01-01T00:00:00Z"
