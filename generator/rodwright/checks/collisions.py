@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import partial
+from functools import cached_property, partial
 
 import manifold3d
 import numpy as np
@@ -46,6 +46,29 @@ class Overlap:
     volume: float
 
 
+class _Body:
+    """A part's mesh with what is asked of it again and again."""
+
+    def __init__(self, mesh: trimesh.Trimesh) -> None:
+        # On a grid of a hundred-thousandth of a mm, faces that touch coincide.
+        self.mesh = trimesh.Trimesh(np.round(mesh.vertices, 5), mesh.faces, process=False)
+        self.bounds: Array = np.array(self.mesh.bounds)
+        self.volume = float(self.mesh.volume)
+        self.is_box = bool(
+            abs(self.volume - np.ptp(self.bounds, axis=0).prod()) < 1e-6 * abs(self.volume)
+        )
+
+    @cached_property
+    def manifold(self) -> manifold3d.Manifold:
+        """The same body for exact overlaps and gaps."""
+        return manifold3d.Manifold(
+            manifold3d.Mesh64(
+                np.ascontiguousarray(self.mesh.vertices, dtype=np.float64),
+                np.ascontiguousarray(self.mesh.faces, dtype=np.uint64),
+            )
+        )
+
+
 def collisions(unit: Unit) -> tuple[Finding, ...]:
     """Findings about pairs of parts, in the order of the unit's parts.
 
@@ -62,7 +85,7 @@ def collisions(unit: Unit) -> tuple[Finding, ...]:
 
 def check_meshes(unit: Unit, meshes: Mapping[str, trimesh.Trimesh]) -> tuple[Finding, ...]:
     """The same on given meshes (by ref, unit frame, mm)."""
-    meshes = {ref: _settled(mesh) for ref, mesh in meshes.items()}
+    bodies = {ref: _Body(mesh) for ref, mesh in meshes.items()}
     order = {part.ref: number for number, part in enumerate(unit.parts)}
     asked = _clearances(unit, order)
     joined = {
@@ -71,11 +94,11 @@ def check_meshes(unit: Unit, meshes: Mapping[str, trimesh.Trimesh]) -> tuple[Fin
         if joint.kind is not JointKind.RESTING
     }
     reach = max([MEETING, unit.least_gap, *asked.values()])
-    near = _near(unit, meshes, reach)
-    gap_of = partial(_gap, meshes, reach=_FARTHEST + reach)
+    near = _near(unit, bodies, reach)
+    gap_of = partial(_gap, bodies, reach=_FARTHEST + reach)
     found: list[Finding] = []
     for pair in near:
-        overlap = overlap_of(meshes[pair[0]], meshes[pair[1]])
+        overlap = _overlap(bodies[pair[0]], bodies[pair[1]])
         least = asked.get(pair, 0.0 if pair in joined else unit.least_gap)
         if overlap is not None:
             found.append(_overlapping(unit, pair, overlap))
@@ -97,12 +120,16 @@ def overlap_of(first: trimesh.Trimesh, second: trimesh.Trimesh) -> Overlap | Non
     The depth of an overlapping body is its least width: the smallest extent of its convex
     hull along any of the hull's face normals.
     """
+    return _overlap(_Body(first), _Body(second))
+
+
+def _overlap(first: _Body, second: _Body) -> Overlap | None:
     shared = np.minimum(first.bounds[1], second.bounds[1]) - np.maximum(
         first.bounds[0], second.bounds[0]
     )
     if shared.min() <= TOUCH:
         return None
-    body = _manifold(first) ^ _manifold(second)
+    body = first.manifold ^ second.manifold
     # Where faces touch, the body may carry fins without thickness.  What it shares with itself
     # moved a hair aside has none, and is thinner by the move along each normal.
     deepest = None
@@ -139,9 +166,9 @@ def _pair(first: str, second: str, order: Mapping[str, int]) -> Pair:
     return (first, second) if order[first] < order[second] else (second, first)
 
 
-def _near(unit: Unit, meshes: Mapping[str, trimesh.Trimesh], reach: float) -> list[Pair]:
+def _near(unit: Unit, bodies: Mapping[str, _Body], reach: float) -> list[Pair]:
     """Pairs whose bounding boxes come within ``reach`` of each other, in order of parts."""
-    boxes = np.array([meshes[part.ref].bounds for part in unit.parts])
+    boxes = np.array([bodies[part.ref].bounds for part in unit.parts])
     low, high = boxes[:, 0] - reach / 2 - TOUCH, boxes[:, 1] + reach / 2 + TOUCH
     properties = index.Property(dimension=3)
     tree = index.Index(
@@ -157,36 +184,17 @@ def _near(unit: Unit, meshes: Mapping[str, trimesh.Trimesh], reach: float) -> li
     ]
 
 
-def _settled(mesh: trimesh.Trimesh) -> trimesh.Trimesh:
-    """A mesh on a grid of a hundred-thousandth of a mm, so that faces that touch coincide."""
-    return trimesh.Trimesh(np.round(mesh.vertices, 5), mesh.faces, process=False)
-
-
-def _gap(meshes: Mapping[str, trimesh.Trimesh], pair: Pair, reach: float) -> tuple[float, Vector]:
+def _gap(bodies: Mapping[str, _Body], pair: Pair, reach: float) -> tuple[float, Vector]:
     """Smallest distance between two parts that don't overlap, and where it is.
 
     Beyond ``reach`` the distance between their bounding boxes stands in for it.
     """
-    first, second = (meshes[ref] for ref in pair)
+    first, second = (bodies[ref] for ref in pair)
     apart = np.maximum(first.bounds[0] - second.bounds[1], second.bounds[0] - first.bounds[1])
     gap = float(np.linalg.norm(np.maximum(apart, 0.0)))
-    if gap < reach and not (_is_box(first) and _is_box(second)):
-        gap = _manifold(first).min_gap(_manifold(second), reach)
+    if gap < reach and not (first.is_box and second.is_box):
+        gap = first.manifold.min_gap(second.manifold, reach)
     return gap, _vector(_between(first.bounds, second.bounds))
-
-
-def _manifold(mesh: trimesh.Trimesh) -> manifold3d.Manifold:
-    return manifold3d.Manifold(
-        manifold3d.Mesh64(
-            np.ascontiguousarray(mesh.vertices, dtype=np.float64),
-            np.ascontiguousarray(mesh.faces, dtype=np.uint64),
-        )
-    )
-
-
-def _is_box(mesh: trimesh.Trimesh) -> bool:
-    """Whether a closed mesh fills its own bounding box."""
-    return bool(abs(mesh.volume - np.prod(mesh.extents)) < 1e-6 * abs(mesh.volume))
 
 
 def _between(first: Array, second: Array) -> Array:
