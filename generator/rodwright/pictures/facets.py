@@ -1,0 +1,93 @@
+"""Meshes as a picture sees them: flat facets and the edges between them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+import trimesh
+from numpy.typing import NDArray
+from scipy.sparse import coo_array
+from scipy.sparse.csgraph import connected_components
+
+from rodwright.parts import Matrix
+from rodwright.pictures.camera import Array
+
+Indices = NDArray[np.int64]
+
+FLAT = np.radians(0.1)
+"""Neighbouring triangles that turn less than this lie in one facet."""
+SHARP = np.radians(30.0)
+"""Edges that turn more than this are drawn; below it they belong to a rounded surface."""
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class Facets:
+    """One or more bodies cut up into flat facets.
+
+    ``points`` (n, 3), in mm; ``triangles`` (t, 3) index them, counter-clockwise seen from
+    outside; ``facet_of`` (t,) is each triangle's facet; ``normals`` (f, 3) point outwards;
+    ``body_of`` (f,) is each facet's body.  ``edges`` (e, 2) index the points, ``sides``
+    (e, 2) are the facets on either side, and ``sharp`` (e,) says which edges are drawn.
+    """
+
+    points: Array
+    triangles: Indices
+    facet_of: Indices
+    normals: Array
+    body_of: Indices
+    edges: Indices
+    sides: Indices
+    sharp: NDArray[np.bool_]
+
+
+def facets_of(mesh: trimesh.Trimesh) -> Facets:
+    """A watertight mesh cut up into facets: one body."""
+    pairs, angles = mesh.face_adjacency, mesh.face_adjacency_angles
+    count = len(mesh.faces)
+    flat = pairs[angles < FLAT]
+    graph = coo_array((np.ones(len(flat)), (flat[:, 0], flat[:, 1])), shape=(count, count))
+    facet_count, facet_of = connected_components(graph, directed=False)
+    # Summing the areas' vectors keeps slivers, whose own normals are poor, from mattering.
+    corners = np.asarray(mesh.triangles)
+    areas = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
+    normals = np.zeros((facet_count, 3))
+    np.add.at(normals, facet_of, areas)
+    normals /= np.linalg.norm(normals, axis=1, keepdims=True)
+    between = facet_of[pairs[:, 0]] != facet_of[pairs[:, 1]]
+    return Facets(
+        np.asarray(mesh.vertices, dtype=np.float64),
+        np.asarray(mesh.faces, dtype=np.int64),
+        facet_of.astype(np.int64),
+        normals,
+        np.zeros(facet_count, dtype=np.int64),
+        np.asarray(mesh.face_adjacency_edges[between], dtype=np.int64),
+        facet_of[pairs[between]].astype(np.int64),
+        np.asarray(angles[between] > SHARP),
+    )
+
+
+def place(bodies: Iterable[tuple[Facets, Matrix]]) -> Facets:
+    """Several bodies, each moved by its 4 x 4 matrix, gathered into one frame."""
+    placed = list(bodies)
+    matrices = [np.array(matrix) for _, matrix in placed]
+    parts = [body for body, _ in placed]
+    point_starts = _starts([len(part.points) for part in parts])
+    facet_starts = _starts([len(part.normals) for part in parts])
+    return Facets(
+        np.concatenate(
+            [p.points @ m[:3, :3].T + m[:3, 3] for p, m in zip(parts, matrices, strict=True)]
+        ),
+        np.concatenate([p.triangles + s for p, s in zip(parts, point_starts, strict=True)]),
+        np.concatenate([p.facet_of + s for p, s in zip(parts, facet_starts, strict=True)]),
+        np.concatenate([p.normals @ m[:3, :3].T for p, m in zip(parts, matrices, strict=True)]),
+        np.concatenate([np.full(len(p.normals), i) for i, p in enumerate(parts)]),
+        np.concatenate([p.edges + s for p, s in zip(parts, point_starts, strict=True)]),
+        np.concatenate([p.sides + s for p, s in zip(parts, facet_starts, strict=True)]),
+        np.concatenate([p.sharp for p in parts]),
+    )
+
+
+def _starts(counts: Sequence[int]) -> list[int]:
+    return [0, *np.cumsum(counts)[:-1].tolist()]

@@ -1,0 +1,95 @@
+"""Drawings as pixels, with Pillow."""
+
+from __future__ import annotations
+
+import math
+
+from PIL import Image, ImageChops, ImageDraw
+
+from rodwright.pictures.ink import Drawing, Fill, Lettering, Point, Stroke, font
+
+FINE = 3
+"""Everything is drawn this many times larger and averaged down."""
+
+
+def to_image(drawing: Drawing, per_unit: float, under: Image.Image | None = None) -> Image.Image:
+    """The drawing in RGB, ``per_unit`` pixels to the page's unit, on white or on a picture.
+
+    ``under`` must have the drawing's size in pixels.
+    """
+    size = (round(drawing.width * per_unit), round(drawing.height * per_unit))
+    ground = Image.new("RGB", size, "white") if under is None else under.convert("RGB")
+    large = ground.resize((size[0] * FINE, size[1] * FINE), Image.Resampling.NEAREST)
+    pen = ImageDraw.Draw(large)
+    scale = per_unit * FINE
+    for mark in drawing.marks:
+        if isinstance(mark, Fill):
+            large = _fill(large, mark, scale)
+            pen = ImageDraw.Draw(large)
+        elif isinstance(mark, Stroke):
+            _stroke(pen, mark, scale)
+        else:
+            _letter(large, pen, mark, scale)
+    return large.reduce(FINE)
+
+
+def _fill(image: Image.Image, mark: Fill, scale: float) -> Image.Image:
+    mask = Image.new("1", image.size, 0)
+    for ring in mark.rings:
+        # Even-odd: each ring turns over what lies inside it.
+        inside = Image.new("1", image.size, 0)
+        ImageDraw.Draw(inside).polygon([(x * scale, y * scale) for x, y in ring], fill=1)
+        mask = ImageChops.logical_xor(mask, inside)
+    weight = mask.convert("L").point(lambda value: round(value * mark.opacity))
+    image.paste(mark.colour, mask=weight)
+    return image
+
+
+def _stroke(pen: ImageDraw.ImageDraw, mark: Stroke, scale: float) -> None:
+    width = max(1, round(mark.width * scale))
+    for line in mark.lines:
+        for points in _dashed(line, mark.dashes) if mark.dashes else [line]:
+            large = [(x * scale, y * scale) for x, y in points]
+            pen.line(large, fill=mark.colour, width=width, joint="curve")
+            if width > 2:
+                for x, y in (large[0], large[-1]):
+                    r = width / 2 - 0.5
+                    pen.ellipse((x - r, y - r, x + r, y + r), fill=mark.colour)
+
+
+def _dashed(line: tuple[Point, ...], dashes: tuple[float, float]) -> list[tuple[Point, ...]]:
+    """The pieces of a line that a dash pattern leaves, starting with a dash."""
+    pieces: list[tuple[Point, ...]] = []
+    at, period = 0.0, sum(dashes)
+    for (x0, y0), (x1, y1) in zip(line, line[1:], strict=False):
+        length = math.hypot(x1 - x0, y1 - y0)
+        start = math.floor(at / period) * period
+        while start < at + length:
+            low, high = max(start, at) - at, min(start + dashes[0], at + length) - at
+            if high > low:
+                a, b = low / length, high / length
+                pieces.append(
+                    (
+                        (x0 + a * (x1 - x0), y0 + a * (y1 - y0)),
+                        (x0 + b * (x1 - x0), y0 + b * (y1 - y0)),
+                    )
+                )
+            start += period
+        at += length
+    return pieces
+
+
+def _letter(
+    image: Image.Image, pen: ImageDraw.ImageDraw, mark: Lettering, scale: float
+) -> None:
+    face = font(mark.size * scale)
+    x, y = mark.at[0] * scale, mark.at[1] * scale
+    place = {"start": "ls", "middle": "ms", "end": "rs"}[mark.anchor]
+    if not mark.upwards:
+        pen.text((x, y), mark.text, fill=mark.colour, font=face, anchor=place)
+        return
+    left, top, right, bottom = (round(v) for v in face.getbbox(mark.text, anchor=place))
+    mask = Image.new("L", (right - left, bottom - top), 0)
+    ImageDraw.Draw(mask).text((-left, -top), mark.text, fill=255, font=face, anchor=place)
+    turned = mask.transpose(Image.Transpose.ROTATE_90)
+    image.paste(mark.colour, (round(x + top), round(y - right)), turned)

@@ -1,0 +1,191 @@
+"""A picture of placed parts in soft light, on a white floor, pixel by pixel."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import numpy as np
+from numpy.typing import NDArray
+from PIL import Image
+from scipy.ndimage import gaussian_filter
+
+from rodwright.parts import Grain, Part
+from rodwright.pictures.camera import Array, Camera
+from rodwright.pictures.facets import Facets
+from rodwright.pictures.grain import wood
+from rodwright.pictures.light import Shades, floor_irradiance, irradiance
+from rodwright.pictures.raster import Raster, Window
+
+Numbers = NDArray[np.int32]
+
+COARSE = 2
+"""Light is worked out for every so many pixels each way, and spread over its facets."""
+SMOOTHING = 4
+"""Light is evened out over so many coarse pixels each way, within a facet."""
+EXPOSURE = 0.60
+BOUNCED = (0.36, 0.31, 0.26)
+"""Light off the wood itself, thrown about too often to have a direction: red, green, blue."""
+FLOOR_DEPTH = 0.75
+"""How strongly the floor's shadows are shown, 1 being true to the light."""
+FLOOR_FADE = 0.12
+"""The floor's shadows fade out over this share of the picture, towards its border."""
+
+
+def photograph(
+    facets: Facets,
+    parts: Sequence[Part],
+    moves: Array,
+    camera: Camera,
+    window: Window,
+    size: tuple[int, int],
+) -> Image.Image:
+    """The parts, moved by ``moves`` (n, 3) mm, as ``camera`` sees them through ``window``.
+
+    ``facets`` are the moved parts' facets in the same order; ``size`` is in pixels and must
+    be even both ways.  The parts stand, or float, over a floor at their lowest point.
+    """
+    width, height = size
+    screen = camera.screen(facets.points)
+    with Raster(facets.triangles, facets.facet_of) as raster:
+        shown, depth = raster.draw(screen, window, size)
+        coarse = shown[::COARSE, ::COARSE]
+        light = _light(facets, raster, camera, window, coarse, depth[::COARSE, ::COARSE])
+    solid = shown >= 0
+    points = camera.unit(_on_screen(window, size, depth)[solid])
+    pixel = (window[2] - window[0]) / width
+    colours = _colours(facets, parts, moves, points, shown[solid], pixel)
+    lit = _spread(light, coarse, shown)[solid][:, None] + np.array(BOUNCED, dtype=np.float32)
+    picture = np.empty((height, width, 3), dtype=np.float32)
+    picture[...] = _floor(light, coarse, size)[..., None]
+    picture[solid] = _film(np.float32(EXPOSURE) * colours * lit)
+    return Image.fromarray((picture * 255.0 + 0.5).astype(np.uint8))
+
+
+def _on_screen(window: Window, size: tuple[int, int], depth: Shades) -> Array:
+    """Screen coordinates of pixels, (h, w, 3)."""
+    width, height = size
+    x = window[0] + (np.arange(width) + 0.5) * (window[2] - window[0]) / width
+    y = window[3] - (np.arange(height) + 0.5) * (window[3] - window[1]) / height
+    return np.dstack([*np.meshgrid(x, y), depth])
+
+
+def _light(
+    facets: Facets, raster: Raster, camera: Camera, window: Window, shown: Numbers, depth: Shades
+) -> Shades:
+    """The light on what each coarse pixel shows, be it a facet or the floor."""
+    height, width = shown.shape
+    solid = shown >= 0
+    screen = _on_screen(window, (width, height), np.where(solid, depth, np.float32(0.0)))
+    points = camera.unit(screen.reshape(-1, 3))
+    normals = facets.normals[shown.ravel()]
+    # Where nothing stands, the line of sight is carried on to the floor.
+    free = np.flatnonzero(~solid.ravel())
+    sight = camera.unit(screen.reshape(-1, 3)[free] - np.array([0.0, 0.0, 1.0])) - points[free]
+    falling = sight[:, 2] < -1e-6
+    free, sight = free[falling], sight[falling]
+    fall = (float(facets.points[:, 2].min()) - points[free, 2]) / sight[:, 2]
+    points[free] += sight * fall[:, None]
+    normals[free] = (0.0, 0.0, 1.0)
+    known = solid.ravel().copy()
+    known[free] = True
+    row, column = np.indices(shown.shape)
+    share = (2 * (row % 2) + column % 2).ravel()
+    light = np.full(width * height, floor_irradiance(), dtype=np.float32)
+    light[known] = irradiance(
+        facets,
+        raster,
+        points[known].astype(np.float32),
+        normals[known].astype(np.float32),
+        share[known],
+    )
+    return _evened(_evened(light.reshape(shown.shape), shown, 0), shown, 1)
+
+
+def _evened(light: Shades, shown: Numbers, axis: int) -> Shades:
+    """Light averaged along rows or columns over pixels that show the same facet."""
+    total, count = light.copy(), np.ones_like(light)
+    length = light.shape[axis]
+    for step in range(1, SMOOTHING + 1):
+        ahead = tuple(slice(step, None) if i == axis else slice(None) for i in (0, 1))
+        back = tuple(slice(0, length - step) if i == axis else slice(None) for i in (0, 1))
+        # The window is even, so that every share of the light weighs the same.
+        weight = (shown[ahead] == shown[back]) * np.float32(0.5 if step == SMOOTHING else 1.0)
+        total[ahead] += weight * light[back]
+        total[back] += weight * light[ahead]
+        count[ahead] += weight
+        count[back] += weight
+    return total / count
+
+
+def _spread(light: Shades, coarse: Numbers, shown: Numbers) -> Shades:
+    """Coarse light over fine pixels, taken only from coarse pixels of the same facet."""
+    rows, columns = (np.arange(length) / COARSE for length in shown.shape)
+    total = np.zeros(shown.shape, dtype=np.float32)
+    weight = np.full(shown.shape, 1e-6, dtype=np.float32)
+    top, left = np.floor(rows).astype(int), np.floor(columns).astype(int)
+    for down in (0, 1):
+        for right in (0, 1):
+            row = np.minimum(top + down, coarse.shape[0] - 1)
+            column = np.minimum(left + right, coarse.shape[1] - 1)
+            share = np.outer(
+                np.abs(1.0 - down - (rows - top)), np.abs(1.0 - right - (columns - left))
+            ).astype(np.float32)
+            # A trace of weight for other facets, where no coarse pixel shows this one.
+            share *= np.where(coarse[np.ix_(row, column)] == shown, np.float32(1), np.float32(1e-4))
+            total += share * light[np.ix_(row, column)]
+            weight += share
+    return total / weight
+
+
+def _colours(
+    facets: Facets,
+    parts: Sequence[Part],
+    moves: Array,
+    points: Array,
+    shown: Numbers,
+    pixel: float,
+) -> Shades:
+    """The wood's own colours (n, 3) at points (n, 3) on parts, linear."""
+    body = facets.body_of[shown]
+    turns = np.array(
+        [[p.placement.length, p.placement.width, p.placement.thickness] for p in parts]
+    )
+    origins = np.array([p.placement.origin for p in parts]) + moves
+    local = np.einsum("nij,nj->ni", turns[body], points - origins[body])
+    crosswise = np.array([p.blank.grain is Grain.CROSSWISE for p in parts])[body]
+    local[crosswise] = local[crosswise][:, [1, 0, 2]]
+    figured = np.array([p.blank.grain is not Grain.NONE for p in parts], dtype=np.float32)[body]
+    shade = 1.0 + figured * (wood(local, body, pixel) - 1.0)
+    plain = np.array([linear(p.blank.stock.colour) for p in parts], dtype=np.float32)
+    # Darker figure is a little redder than pale wood.
+    tint = np.array([0.75, 1.0, 1.35], dtype=np.float32)
+    return np.asarray(plain[body] * shade[:, None] ** tint, dtype=np.float32)
+
+
+def linear(colour: str) -> tuple[float, float, float]:
+    """``#rrggbb`` as linear light, 0 to 1 (IEC 61966-2-1, sRGB)."""
+    parts = [int(colour[i : i + 2], 16) / 255.0 for i in (1, 3, 5)]
+    red, green, blue = (c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4 for c in parts)
+    return red, green, blue
+
+
+def _film(light: Shades) -> Shades:
+    """Linear light as sRGB values 0 to 1, the brightest eased into white."""
+    eased = np.where(light < 0.7, light, 1.0 - 0.3 * np.exp((0.7 - light) / 0.3))
+    curved = 1.055 * np.maximum(eased, 1e-6) ** (1 / 2.4) - 0.055
+    return np.where(eased <= 0.0031308, 12.92 * eased, curved).astype(np.float32)
+
+
+def _floor(light: Shades, shown: Numbers, size: tuple[int, int]) -> Shades:
+    """The floor's grey, 1 where nothing shades it and towards the picture's border."""
+    free = (shown < 0).astype(np.float32)
+    dark = FLOOR_DEPTH * (1.0 - np.clip(light / floor_irradiance(), 0.0, 1.0)) * free
+    soft, weight = (gaussian_filter(layer, 0.006 * max(size)) for layer in (dark, free))
+    width, height = size
+    shade = soft / np.maximum(weight, 1e-3)
+    grown = np.asarray(Image.fromarray(shade).resize(size, Image.Resampling.BILINEAR))
+    margin = FLOOR_FADE * min(size)
+    x, y = np.arange(width) + 0.5, np.arange(height) + 0.5
+    inwards = np.minimum(np.minimum(x, width - x)[None, :], np.minimum(y, height - y)[:, None])
+    share = np.clip((inwards / margin - 0.25) / 0.75, 0.0, 1.0)
+    return (1.0 - grown * share * share * (3.0 - 2.0 * share)).astype(np.float32)
