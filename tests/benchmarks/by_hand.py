@@ -1,0 +1,148 @@
+"""The library wall written by hand in CadQuery: what Rodwright's build is measured against.
+
+Every size is worked out here from models/library-wall.yaml, as somebody would who draws
+just this one piece.  Run as a script with a folder, it writes the same files as a build
+without pictures: STEP, STL and GLB of the unit, STEP and STL of each distinct part, and
+the parts list.
+"""
+
+from __future__ import annotations
+
+import csv
+import json
+import sys
+from pathlib import Path
+
+import cadquery as cq
+import openpyxl
+
+W, H, D, T, HD = 2982.0, 2378.0, 317.5, 18.0, 6.0
+FLOOR, CEILING, BAY = 58.0, 2360.0, 723.0
+FT, FW, MW, R = 25.0, 60.0, 44.0, 5.0
+DIVIDERS = [T + BAY + i * (BAY + T) for i in range(3)]
+OUTER = [478.0, 854.0, 1356.0, 1858.0]
+STEP_UP = (CEILING - FLOOR - 5 * 36.0) / 6
+INNER = [FLOOR + STEP_UP + i * (STEP_UP + 36.0) for i in range(5)]
+
+
+def box(x: float, y: float, z: float, dx: float, dy: float, dz: float) -> cq.Workplane:
+    return cq.Workplane("XY").box(dx, dy, dz, centered=False).translate((x, y, z))
+
+
+def cut(body: cq.Workplane, *tools: cq.Workplane) -> cq.Workplane:
+    for tool in tools:
+        body = body.cut(tool, clean=False)
+    return body
+
+
+def upright(x: float, low: float, high: float, left: list[float], right: list[float]):
+    body = box(x, 0, low, T, D, high - low)
+    body = cut(body, *(box(x, -1, z, HD, D + 2, 36) for z in left))
+    return cut(body, *(box(x + T - HD, -1, z, HD, D + 2, 36) for z in right))
+
+
+def side(x: float, inner: float) -> cq.Workplane:
+    body = box(x, 0, 0, T, D, H)
+    body = cut(body, *(box(inner, -1, z, HD, D + 2, 36) for z in OUTER))
+    return cut(body, box(inner, -1, 40, HD, D + 2, T), box(inner, -1, CEILING, HD, D + 2, T + 1))
+
+
+def level(z: float, housings: float) -> cq.Workplane:
+    body = box(T - HD, 0, z, W - 2 * T + 2 * HD, D, T)
+    return cut(body, *(box(x, -1, housings, T, D + 2, HD) for x in DIVIDERS))
+
+
+def eased(x: float, y: float, z: float, length: float, axis: str, dx: int, dz: int):
+    """What rounding takes off an arris: a bar less the cylinder it leaves."""
+    if axis == "z":
+        bar = box(min(x, x + dx * R), y - 1, z, R, R + 1, length)
+        rod = cq.Workplane("XY").circle(R).extrude(length).translate((x + dx * R, y + R, z))
+    else:
+        bar = box(x, y - 1, min(z, z + dz * R), length, R + 1, R)
+        rod = cq.Workplane("YZ").circle(R).extrude(length).translate((x, y + R, z + dz * R))
+    return bar.cut(rod, clean=False)
+
+
+def frame() -> dict[str, cq.Workplane]:
+    middles = [x + T / 2 for x in DIVIDERS]
+    parts = {}
+    for ref, points, arris in (
+        ("ST1", [(0, 0), (FW, FW), (FW, H - FW), (0, H)], eased(FW, -FT, 0, H, "z", -1, 0)),
+        ("ST2", [(W, 0), (W - FW, FW), (W - FW, H - FW), (W, H)],
+         eased(W - FW, -FT, 0, H, "z", 1, 0)),
+    ):  # fmt: skip
+        parts[ref] = cut(cq.Workplane("XZ").polyline(points).close().extrude(FT), arris)
+    edges = [0.0, *(m + s * MW / 2 for m in middles for s in (-1, 1)), W]
+    for ref, points, z, up in (
+        ("RL1", [(0, 0), (FW, FW), (W - FW, FW), (W, 0)], FW, -1),
+        ("RL2", [(0, H), (FW, H - FW), (W - FW, H - FW), (W, H)], H - FW, 1),
+    ):
+        body = cq.Workplane("XZ").polyline(points).close().extrude(FT)
+        runs = zip(edges[::2], edges[1::2], strict=True)
+        parts[ref] = cut(body, *(eased(a, -FT, z, b - a, "x", 0, up) for a, b in runs))
+    for number, middle in enumerate(middles):
+        body = box(middle - MW / 2, -FT, FW, MW, FT, H - 2 * FW)
+        arrises = [eased(middle + s * MW / 2, -FT, FW, H - 2 * FW, "z", -s, 0) for s in (-1, 1)]
+        parts[f"ST{number + 3}"] = cut(body, *arrises)
+    return parts
+
+
+def solids() -> dict[str, dict[str, cq.Workplane]]:
+    groups: dict[str, dict[str, cq.Workplane]] = {
+        "Carcass": {}, "Shelves": {}, "Back": {}, "Face frame": {}, "Lippings": {}
+    }  # fmt: skip
+    carcass = groups["Carcass"]
+    carcass["SD1"], carcass["SD2"] = side(0, T - HD), side(W - T, W - T)
+    carcass["BT1"], carcass["TP1"] = level(40, FLOOR - HD), level(CEILING, CEILING)
+    for number, (x, left, right) in enumerate(
+        zip(DIVIDERS, (OUTER, INNER, INNER), (INNER, INNER, OUTER), strict=True), start=1
+    ):
+        carcass[f"DV{number}"] = upright(x, FLOOR - HD, CEILING + HD, left, right)
+    groups["Back"]["BK1"] = box(0, D, 40, W, 6.5, H - 40)
+    groups["Face frame"] = frame()
+    faces = [FW, *(x + T / 2 + s * MW / 2 for x in DIVIDERS for s in (-1, 1)), W - FW]
+    count = 0
+    for bay, heights in enumerate((OUTER, INNER, INNER, OUTER)):
+        x = T + bay * (BAY + T)
+        for z in heights:
+            count += 1
+            for layer in range(2):
+                shelf = box(x - HD, 0, z + layer * T, BAY + 2 * HD, D, T)
+                groups["Shelves"][f"SH{count}{'ab'[layer]}"] = shelf
+            left, right = faces[2 * bay], faces[2 * bay + 1]
+            groups["Lippings"][f"LP{count}"] = box(left, -20, z, right - left, 20, 36)
+    return groups
+
+
+def main(folder: Path) -> None:
+    parts = folder / "parts"
+    parts.mkdir(parents=True)
+    whole = cq.Assembly(name="Guest-house library wall")
+    rows, seen = [], set()
+    for group, members in solids().items():
+        branch = cq.Assembly(name=group)
+        for ref, body in members.items():
+            solid = body.val()
+            branch.add(body, name=ref, color=cq.Color(0.86, 0.78, 0.63))
+            bounds = solid.BoundingBox()
+            volume = round(solid.Volume(), 3)
+            rows.append([ref, group, bounds.xlen, bounds.ylen, bounds.zlen, volume * 7e-7])
+            if volume not in seen:
+                seen.add(volume)
+                cq.exporters.export(body, str(parts / f"{ref}.step"))
+                cq.exporters.export(body, str(parts / f"{ref}.stl"), tolerance=0.02)
+        whole.add(branch)
+    whole.export(str(folder / "unit.step"))
+    whole.export(str(folder / "unit.glb"), tolerance=0.02, angularTolerance=0.2)
+    cq.exporters.export(cq.Workplane(whole.toCompound()), str(folder / "unit.stl"), tolerance=0.02)
+    with (folder / "parts-list.csv").open("w", newline="") as file:
+        csv.writer(file).writerows(rows)
+    (folder / "parts-list.json").write_text(json.dumps(rows))
+    book = openpyxl.Workbook()
+    for row in rows:
+        book.active.append(row)
+    book.save(folder / "parts-list.xlsx")
+
+
+if __name__ == "__main__":
+    main(Path(sys.argv[1]))
