@@ -411,14 +411,17 @@ class Part:
 
     def bounds(self) -> Box:
         """The placed blank's bounding box, unit frame."""
-        corners = [
-            self.placement.to_unit((x, y, z))
-            for x in (0.0, self.blank.length)
-            for y in (0.0, self.blank.width)
-            for z in (0.0, self.blank.thickness)
+        placed, blank = self.placement, self.blank
+        u, v, w = placed.length, placed.width, placed.thickness
+        reaches = [
+            (blank.length * u[i], blank.width * v[i], blank.thickness * w[i]) for i in range(3)
         ]
-        low = tuple(min(corner[i] for corner in corners) for i in range(3))
-        high = tuple(max(corner[i] for corner in corners) for i in range(3))
+        low = [
+            at + sum(min(0.0, reach) for reach in reaches[i]) for i, at in enumerate(placed.origin)
+        ]
+        high = [
+            at + sum(max(0.0, reach) for reach in reaches[i]) for i, at in enumerate(placed.origin)
+        ]
         return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
 
 

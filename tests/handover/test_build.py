@@ -18,7 +18,7 @@ from rodwright.checks.findings import Finding, Severity
 from rodwright.handover import write_build
 from rodwright.handover.model import read_unit_json
 from rodwright.handover.names import file_stems, slug
-from rodwright.parts import Fixing, Mitre, Notch, Surface, Unit
+from rodwright.parts import Fixing, Mitre, Notch, Part, Surface, Unit
 from rodwright.problems import ProblemsError
 from samples import bookcase
 
@@ -180,7 +180,7 @@ def test_file_stems_are_safe_and_differ() -> None:
         "SH1": ("a", "抽屉"),
         "TP1": ("Ж", "ф"),
     }
-    parts = []
+    parts: list[Part] = []
     for part in unit.parts:
         ref, name = renamed.get(part.ref, (part.ref, part.name))
         workings = (Mitre(Surface.NEAR_END, 1.0 + len(parts), Surface.FACE),)

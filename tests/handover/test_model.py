@@ -9,10 +9,36 @@ from pathlib import Path
 
 import numpy as np
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from rodwright.handover.model import read_unit_json, unit_json
 from rodwright.mass import unit_weight
-from rodwright.parts import Box, Clearance, Fixing, Joint, JointKind, Opening, Piece, Unit
+from rodwright.parts import (
+    Blank,
+    Box,
+    Clearance,
+    Easing,
+    Fixing,
+    Grain,
+    Groove,
+    Hole,
+    Housing,
+    Joint,
+    JointKind,
+    Mitre,
+    Notch,
+    Opening,
+    Part,
+    Piece,
+    Placement,
+    Rebate,
+    Role,
+    Stock,
+    Surface,
+    Unit,
+    Working,
+)
 from rodwright.problems import ProblemsError
 from rodwright.ready_models import model_names, model_path
 from rodwright.setout import set_out_unit
@@ -49,6 +75,75 @@ def test_what_is_written_reads_back_equal(unit: Unit, tmp_path: Path) -> None:
 def test_every_ready_model_reads_back_equal(name: str, tmp_path: Path) -> None:
     unit = set_out_unit(read_spec(model_path(name)).spec)
     path = tmp_path / "unit.json"
+    path.write_bytes(unit_json(unit))
+    assert read_unit_json(path) == unit
+
+
+# Any finite figures and any text that UTF-8 can hold, on blanks that keep some wood.
+FIGURES = st.floats(-1e4, 1e4)
+SMALL = st.floats(0.1, 5.0)
+TEXTS = st.text(st.characters(exclude_categories=["Cs"]), min_size=1, max_size=12)
+VECTORS = st.tuples(FIGURES, FIGURES, FIGURES)
+PLACES = st.floats(10.0, 90.0)
+STARTS = st.floats(0.0, 40.0)
+STOPS = st.none() | st.floats(50.0, 95.0)
+FACES = st.sampled_from([Surface.FACE, Surface.REVERSE])
+EDGES = st.sampled_from([Surface.FACE_EDGE, Surface.BACK_EDGE])
+ENDS = st.sampled_from([Surface.NEAR_END, Surface.FAR_END])
+WORKINGS: st.SearchStrategy[Working] = st.one_of(
+    st.builds(Rebate, FACES, EDGES | ENDS, SMALL, SMALL, STARTS, STOPS),
+    st.builds(Groove, FACES | EDGES, SMALL, SMALL, SMALL, STARTS, STOPS),
+    st.builds(Housing, FACES, PLACES, SMALL, SMALL, STARTS, STOPS),
+    st.builds(Notch, PLACES, PLACES, SMALL, SMALL),
+    st.builds(Mitre, ENDS, st.floats(1.0, 20.0), EDGES | FACES),
+    st.builds(Easing, FACES, EDGES, SMALL, STARTS, STOPS),
+    st.builds(Hole, FACES, st.tuples(PLACES, PLACES), SMALL, st.none() | SMALL),
+)
+
+
+@st.composite
+def units(draw: st.DrawFn) -> Unit:
+    stocks = draw(
+        st.lists(
+            st.builds(
+                Stock, TEXTS, st.sampled_from(["sheet", "board"]), TEXTS, SMALL,
+                st.sampled_from(Grain), st.floats(100.0, 1000.0), TEXTS, st.just("#a1b2c3"),
+                st.none() | st.tuples(PLACES, PLACES),
+                st.lists(st.builds(Piece, PLACES, PLACES, st.integers(1, 9)), max_size=2).map(tuple),
+                st.none() | SMALL,
+            ),
+            min_size=1, max_size=3, unique_by=lambda stock: stock.name,
+        )
+    )  # fmt: skip
+    lengths = st.floats(100.0, 3000.0)
+    blanks = st.builds(
+        Blank, lengths, lengths, st.floats(12.0, 40.0), st.sampled_from(stocks),
+        st.sampled_from(Grain), st.lists(st.sampled_from(Surface), max_size=3).map(tuple),
+        SMALL, SMALL,
+    )  # fmt: skip
+    parts = st.builds(
+        Part, TEXTS, TEXTS, st.sampled_from(Role), TEXTS, blanks,
+        st.builds(Placement, VECTORS, VECTORS, VECTORS),
+        st.lists(WORKINGS, max_size=2).map(tuple), st.lists(TEXTS, max_size=2).map(tuple), VECTORS,
+    )  # fmt: skip
+    fixings = st.lists(st.builds(Fixing, TEXTS, st.integers(1, 99)), max_size=2).map(tuple)
+    joints = st.builds(Joint, st.sampled_from(JointKind), TEXTS, TEXTS, VECTORS, fixings)
+    return Unit(
+        draw(TEXTS),
+        draw(st.builds(Box, VECTORS, VECTORS)),
+        tuple(draw(st.lists(parts, min_size=1, max_size=3, unique_by=lambda part: part.ref))),
+        tuple(draw(st.lists(joints, max_size=2))),
+        tuple(draw(st.lists(st.builds(Clearance, TEXTS, TEXTS, SMALL), max_size=2))),
+        draw(st.none() | st.builds(Opening, FIGURES, FIGURES, st.none() | FIGURES)),
+        draw(SMALL),
+        draw(st.sampled_from(["mm", "in"])),
+    )
+
+
+@settings(max_examples=60, deadline=None)
+@given(unit=units())
+def test_any_unit_reads_back_equal(unit: Unit, tmp_path_factory: pytest.TempPathFactory) -> None:
+    path = tmp_path_factory.getbasetemp() / "any-unit.json"
     path.write_bytes(unit_json(unit))
     assert read_unit_json(path) == unit
 

@@ -56,6 +56,18 @@ def test_the_manifest_lists_files_with_their_digest(tmp_path: Path) -> None:
     }
 
 
+def test_a_folder_that_is_there_needs_no_room_beside_it(tmp_path: Path) -> None:
+    """A mounted disk can't take files moved from beside it (EXDEV, rename(2))."""
+    target = tmp_path / "out"
+    target.mkdir()
+    with whole_or_nothing(target) as staging:
+        assert staging.is_relative_to(target)
+        assert [path.name for path in tmp_path.iterdir()] == ["out"]
+        (staging / "x.txt").write_text("1")
+    assert files_of(target) == {"x.txt": "1"}
+    assert sorted(path.name for path in target.iterdir()) == [MANIFEST, "x.txt"]
+
+
 def test_a_rebuild_replaces_and_removes_what_the_last_one_wrote(tmp_path: Path) -> None:
     target = tmp_path / "out"
     build(target, {"x.txt": "1", "parts/y.txt": "2", "parts/z.txt": "3", "old/w.txt": "4"})

@@ -20,10 +20,11 @@ from samples import bookcase, worked_part
 from specs import unit_from
 
 
-def volume(content: bytes) -> float:
-    """Volume by numpy-stl, which sums signed tetrahedra over the triangles as they are."""
+def volume_and_centre(content: bytes) -> tuple[float, list[float]]:
+    """By numpy-stl, which sums signed tetrahedra over the triangles as they are."""
     mesh = Mesh.from_file("unit.stl", fh=io.BytesIO(content))
-    return float(mesh.get_mass_properties()[0])
+    volume, centre, _ = mesh.get_mass_properties()
+    return float(volume), centre.tolist()
 
 
 def read(content: bytes) -> trimesh.Trimesh:
@@ -33,13 +34,16 @@ def read(content: bytes) -> trimesh.Trimesh:
 
 
 @pytest.mark.parametrize("part", [*bookcase().parts, worked_part()], ids=lambda part: part.ref)
-def test_a_part_is_watertight_and_has_the_arithmetic_volume(part: Part) -> None:
+def test_a_part_is_watertight_and_has_the_arithmetic_volume_and_centre(part: Part) -> None:
     content = part_stl(part.shape)
     mesh = read(content)
     assert mesh.is_watertight
     assert mesh.is_winding_consistent
     # Facets stand up to 0.02 mm off a curve: 1 mm2 or less over the section of an easing.
-    assert math.isclose(volume(content), mass_of(part.shape).volume, rel_tol=5e-5)
+    mass = mass_of(part.shape)
+    volume, centre = volume_and_centre(content)
+    assert math.isclose(volume, mass.volume, rel_tol=5e-5)
+    assert centre == pytest.approx(mass.centroid, abs=0.02)
     assert np.all(mesh.bounds[0] >= -1e-3)
     assert np.all(mesh.bounds[1] <= np.array(part.blank.size) + 1e-3)
 
@@ -59,14 +63,17 @@ def whole_units() -> list[Unit]:
 
 
 @pytest.mark.parametrize("unit", whole_units(), ids=lambda unit: unit.title)
-def test_the_whole_unit_is_watertight_and_has_the_arithmetic_volume(unit: Unit) -> None:
+def test_the_whole_unit_is_watertight_and_has_the_arithmetic_volume_and_centre(unit: Unit) -> None:
     content = unit_stl(unit)
     mesh = read(content)
     assert mesh.is_watertight
     assert mesh.is_winding_consistent
-    expected = math.fsum(mass_of(part.shape).volume for part in unit.parts)
+    volumes = np.array([mass_of(part.shape).volume for part in unit.parts])
+    centres = [part.placement.to_unit(mass_of(part.shape).centroid) for part in unit.parts]
+    volume, centre = volume_and_centre(content)
     # Corners lie on a grid of a thousandth of a mm: half of that on 6 mm is 8e-5.
-    assert math.isclose(volume(content), expected, rel_tol=1e-4)
+    assert math.isclose(volume, volumes.sum(), rel_tol=1e-4)
+    np.testing.assert_allclose(centre, volumes @ centres / volumes.sum(), atol=0.05)
     np.testing.assert_allclose(mesh.bounds, [unit.envelope.low, unit.envelope.high], atol=2e-3)
 
 

@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import Any
 
 import numpy as np
-import pygltflib
+import pygltflib  # type: ignore[import-untyped]
 import pytest
 
 import samples

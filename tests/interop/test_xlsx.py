@@ -78,6 +78,16 @@ def test_no_text_becomes_a_formula() -> None:
         assert "f" not in {cell.data_type for cell in row}
 
 
+def test_characters_that_xml_cant_hold_leave_a_whole_workbook() -> None:
+    unit = samples.bookcase()
+    shelf = replace(unit.part("SH1"), name="Shelf\x07\ufffe")
+    content = lists_xlsx(replace(unit, title="bell \x07 & \x1b", parts=(shelf,), joints=()))
+    with ZipFile(io.BytesIO(content)) as archive:
+        for name in archive.namelist():
+            ElementTree.fromstring(archive.read(name))  # raises where it isn't well-formed
+    assert column(content, "name") == ["Shelf\ufffd\ufffd", None]
+
+
 def test_fixings_have_a_sheet_only_if_there_are_any() -> None:
     assert openpyxl.load_workbook(io.BytesIO(lists_xlsx(samples.bookcase()))).sheetnames == [
         "Parts"

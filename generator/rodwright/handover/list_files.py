@@ -11,6 +11,7 @@ import csv
 import io
 import json
 import math
+import re
 from collections.abc import Iterable, Sequence
 from dataclasses import asdict, dataclass
 from datetime import datetime
@@ -31,9 +32,13 @@ from rodwright.parts import Unit
 Cell = str | int | float
 
 _FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")
+_NOT_XML = re.compile("[^\t\n\r\x20-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
+"""Characters that no XML document can hold: XML 1.0, production 2 (Char)."""
 _FIXED_DATE = datetime(2000, 1, 1)
 _LEAST_WIDTH, _MOST_WIDTH = 8, 60  # characters
 _LINE_HEIGHT = 15  # points
+_LONGEST_HEADER = 120
+"""Characters.  Spreadsheet programs take 255 at most, each ampersand doubled; from memory."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,11 +66,13 @@ def fixings_csv(unit: Unit) -> bytes:
 def lists_xlsx(unit: Unit) -> bytes:
     """The lists as a workbook: a sheet of parts with totals and, if there are any, of fixings.
 
-    Text is stored as text whatever it begins with, so that none is taken for a formula.
+    Text is stored as text whatever it begins with, so that none is taken for a formula;
+    characters that XML can't hold are shown as U+FFFD.
     """
     book = Workbook()
     book.properties.creator = "Rodwright"
-    book.properties.title = unit.title
+    title = _xml_text(unit.title)
+    book.properties.title = title
     book.properties.created = book.properties.modified = _FIXED_DATE
     rows = parts_list(unit)
     columns = _parts_columns(unit.display_unit)
@@ -91,7 +98,7 @@ def lists_xlsx(unit: Unit) -> bytes:
     if fixings:
         _fill(book.create_sheet(), "Fixings", _FIXINGS_COLUMNS, list(map(_fixings_cells, fixings)))
     for each in book.worksheets:
-        each.oddHeader.left.text = unit.title[:200].replace("&", "&&")
+        each.oddHeader.left.text = title[:_LONGEST_HEADER].replace("&", "&&")
         each.oddFooter.right.text = "&P of &N"
     buffer = io.BytesIO()
     # ExcelWriter is what Workbook.save uses, but it would set the time of day.
@@ -226,15 +233,20 @@ def _fill(
 def _put(cell: Any, value: Cell, column: _Column) -> None:
     if value == "":
         return
-    cell.value = value
     if isinstance(value, str):
+        cell.value = _xml_text(value)
         cell.data_type = "s"
         cell.alignment = Alignment(wrap_text=True, vertical="top")
     else:
+        cell.value = value
         decimals = column.decimals or 0
         whole = decimals == 0 or (column.decimals == 1 and value == int(value))
         cell.number_format = "0" if whole else f"0.{'0' * decimals}"
         cell.alignment = Alignment(vertical="top")
+
+
+def _xml_text(text: str) -> str:
+    return _NOT_XML.sub("\ufffd", text)
 
 
 class _DatelessZip(ZipFile):

@@ -1,8 +1,8 @@
 """Writing whole or not at all.
 
-A build is made in a staging folder beside its target and moved into place at the end.  A
-`manifest.json` in the target lists what was written with its SHA-256; only files that are
-listed there and unchanged since are ever replaced or removed.
+A build is made in a staging folder and moved into place at the end.  A `manifest.json` in
+the target lists what was written with its SHA-256; only files that are listed there and
+unchanged since are ever replaced or removed.
 """
 
 from __future__ import annotations
@@ -39,7 +39,10 @@ def whole_or_nothing(target: Path) -> Iterator[Path]:
     made = _missing_folders(target.parent)
     try:
         target.parent.mkdir(parents=True, exist_ok=True)
-        work = Path(tempfile.mkdtemp(prefix=f".{target.name}-", dir=target.parent))
+        # Inside a target that is there already: it may be a mounted disk, which nothing can
+        # be moved onto from beside it, or the only folder the user may write to.
+        place = target if target.is_dir() else target.parent
+        work = Path(tempfile.mkdtemp(prefix=f".{target.name}-", dir=place))
     except OSError as error:
         raise _unwritable(target, error) from error
     done = False

@@ -1,0 +1,142 @@
+"""Pictures for the client: assembled, taken apart, and drawn in three views."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from pathlib import Path
+
+from rodwright.lengths import format_length
+from rodwright.parts import Unit
+from rodwright.pictures.explode import explode
+from rodwright.pictures.ink import Drawing, Lettering, Mark
+from rodwright.pictures.labels import rows, tag_marks
+from rodwright.pictures.paint import to_image
+from rodwright.pictures.photo import photograph
+from rodwright.pictures.sheet import draw_views
+from rodwright.pictures.stage import (
+    Stage,
+    anchors,
+    area_marks,
+    edge_marks,
+    look,
+    set_stage,
+    shadow_marks,
+)
+from rodwright.pictures.svg import to_svg
+from rodwright.pictures.tags import TAG_HEIGHT, Frame, place_tags, room, tag_width
+
+__all__ = ["write_pictures"]
+
+PAGE = (2000, 1500)
+"""Width and height of the pictures: pixels of the PNG, units of the SVG."""
+MARGIN = 190
+"""Around an assembled unit."""
+TAG_SIZES = (26.0, 22.0, 18.0, 14.0, 11.0, 9.0)
+"""Text sizes of tags, the largest that fits being taken."""
+TAG_ROOM = 44.0
+"""From tags to the page's border, and to the parts."""
+VIEWS_PIXELS_PER_MM = 7.0
+
+
+def write_pictures(
+    unit: Unit, folder: Path, progress: Callable[[str], None] | None = None
+) -> tuple[Path, ...]:
+    """Write ``assembled``, ``exploded`` and ``views``, each as PNG and SVG, into a folder.
+
+    Returns the files' paths.  Equal units give equal SVG files, byte for byte.
+
+    Raises:
+        ValueError: a part's workings leave no single solid.
+        OSError: the folder can't be written.
+    """
+    step = progress or _silent
+    step("drawing the unit assembled")
+    written = [*_assembled(unit, folder)]
+    step("drawing the exploded view")
+    written += _exploded(unit, folder)
+    step("drawing front, side and plan")
+    views = draw_views(unit)
+    written += _write(views, views.marks, None, VIEWS_PIXELS_PER_MM, folder / "views")
+    return tuple(written)
+
+
+def _silent(what: str) -> None:
+    """Progress that nobody watches."""
+
+
+def _assembled(unit: Unit, folder: Path) -> list[Path]:
+    width, height = PAGE
+    stage = set_stage(unit, {}, PAGE, Frame(MARGIN, MARGIN, width - MARGIN, height - MARGIN))
+    seen = look(stage)
+    edges = edge_marks(stage, seen)
+    drawing = Drawing(
+        width,
+        height,
+        unit.title,
+        f"{unit.title}, assembled, seen from the front right: {_size(unit)}.",
+        (*shadow_marks(stage, 1.0), *area_marks(stage, seen), *edges),
+    )
+    return _write(drawing, edges, (stage, 0.7), 1.0, folder / "assembled")
+
+
+def _exploded(unit: Unit, folder: Path) -> list[Path]:
+    width, height = PAGE
+    named = rows(unit.parts)
+    texts = [text for text, _ in named]
+    size, frame = next(
+        (
+            (size, frame)
+            for size, frame in ((size, _tag_frame(texts, size)) for size in TAG_SIZES)
+            if room(texts, frame, size)
+        ),
+        (TAG_SIZES[-1], _tag_frame(texts, TAG_SIZES[-1])),
+    )
+    inner = Frame(
+        frame.left + TAG_ROOM, frame.top + TAG_ROOM, frame.right - TAG_ROOM, frame.bottom - TAG_ROOM
+    )
+    stage = set_stage(unit, explode(unit), PAGE, inner)
+    seen = look(stage)
+    edges = edge_marks(stage, seen)
+    marks: tuple[Mark, ...]
+    if room(texts, frame, size):
+        marks = tag_marks(place_tags(anchors(stage, seen, named), frame, size), size)
+    else:
+        note = f"{len(unit.parts)} parts, too many to tag here: see the parts list."
+        marks = (Lettering((width / 2, height - TAG_ROOM / 2), note, TAG_SIZES[0]),)
+    drawing = Drawing(
+        width,
+        height,
+        f"{unit.title}, taken apart",
+        f"The {len(unit.parts)} parts of {unit.title}, moved apart and tagged with their refs.",
+        (*shadow_marks(stage, 0.4), *area_marks(stage, seen), *edges, *marks),
+    )
+    return _write(drawing, (*edges, *marks), (stage, 0.3), 1.0, folder / "exploded")
+
+
+def _tag_frame(texts: Sequence[str], size: float) -> Frame:
+    """The rectangle between the tags."""
+    width, height = PAGE
+    side = max(tag_width(text, size) for text in texts) + TAG_ROOM
+    foot = TAG_HEIGHT * size + TAG_ROOM
+    return Frame(side, foot, width - side, height - foot)
+
+
+def _size(unit: Unit) -> str:
+    figures = " x ".join(format_length(length, unit.display_unit) for length in unit.size)
+    return f"{figures} {unit.display_unit} (width x height x depth)"
+
+
+def _write(
+    drawing: Drawing,
+    over: tuple[Mark, ...],
+    photo: tuple[Stage, float] | None,
+    per_unit: float,
+    path: Path,
+) -> list[Path]:
+    """A drawing as SVG, and as PNG: the marks ``over`` on a photograph or on white."""
+    svg, png = path.with_suffix(".svg"), path.with_suffix(".png")
+    svg.write_text(to_svg(drawing), encoding="utf-8", newline="\n")
+    under = photograph(*photo) if photo else None
+    painted = Drawing(drawing.width, drawing.height, drawing.title, drawing.description, over)
+    to_image(painted, per_unit, under).save(png, optimize=True)
+    return [png, svg]

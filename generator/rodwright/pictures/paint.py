@@ -24,8 +24,7 @@ def to_image(drawing: Drawing, per_unit: float, under: Image.Image | None = None
     scale = per_unit * FINE
     for mark in drawing.marks:
         if isinstance(mark, Fill):
-            large = _fill(large, mark, scale)
-            pen = ImageDraw.Draw(large)
+            _fill(large, pen, mark, scale)
         elif isinstance(mark, Stroke):
             _stroke(pen, mark, scale)
         else:
@@ -33,16 +32,18 @@ def to_image(drawing: Drawing, per_unit: float, under: Image.Image | None = None
     return large.reduce(FINE)
 
 
-def _fill(image: Image.Image, mark: Fill, scale: float) -> Image.Image:
+def _fill(image: Image.Image, pen: ImageDraw.ImageDraw, mark: Fill, scale: float) -> None:
+    rings = [[(x * scale, y * scale) for x, y in ring] for ring in mark.rings]
+    if len(rings) == 1 and mark.opacity == 1.0:
+        pen.polygon(rings[0], fill=mark.colour)
+        return
     mask = Image.new("1", image.size, 0)
-    for ring in mark.rings:
+    for ring in rings:
         # Even-odd: each ring turns over what lies inside it.
         inside = Image.new("1", image.size, 0)
-        ImageDraw.Draw(inside).polygon([(x * scale, y * scale) for x, y in ring], fill=1)
+        ImageDraw.Draw(inside).polygon(ring, fill=1)
         mask = ImageChops.logical_xor(mask, inside)
-    weight = mask.convert("L").point(lambda value: round(value * mark.opacity))
-    image.paste(mark.colour, mask=weight)
-    return image
+    image.paste(mark.colour, mask=mask.convert("L").point(lambda value: value * mark.opacity))
 
 
 def _stroke(pen: ImageDraw.ImageDraw, mark: Stroke, scale: float) -> None:

@@ -2,19 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 import numpy as np
 from numpy.typing import NDArray
 from PIL import Image
 from scipy.ndimage import gaussian_filter
 
-from rodwright.parts import Grain, Part
-from rodwright.pictures.camera import Array, Camera
-from rodwright.pictures.facets import Facets
+from rodwright.parts import Grain
+from rodwright.pictures.camera import Array
+from rodwright.pictures.colours import film, linear
 from rodwright.pictures.grain import wood
 from rodwright.pictures.light import Shades, floor_irradiance, irradiance
 from rodwright.pictures.raster import Raster, Window
+from rodwright.pictures.stage import Stage
 
 Numbers = NDArray[np.int32]
 
@@ -22,42 +21,27 @@ COARSE = 2
 """Light is worked out for every so many pixels each way, and spread over its facets."""
 SMOOTHING = 4
 """Light is evened out over so many coarse pixels each way, within a facet."""
-EXPOSURE = 0.60
-BOUNCED = (0.36, 0.31, 0.26)
-"""Light off the wood itself, thrown about too often to have a direction: red, green, blue."""
-FLOOR_DEPTH = 0.75
-"""How strongly the floor's shadows are shown, 1 being true to the light."""
-FLOOR_FADE = 0.12
+FLOOR_FADE = 0.22
 """The floor's shadows fade out over this share of the picture, towards its border."""
 
 
-def photograph(
-    facets: Facets,
-    parts: Sequence[Part],
-    moves: Array,
-    camera: Camera,
-    window: Window,
-    size: tuple[int, int],
-) -> Image.Image:
-    """The parts, moved by ``moves`` (n, 3) mm, as ``camera`` sees them through ``window``.
+def photograph(stage: Stage, floor: float) -> Image.Image:
+    """What the camera sees, a pixel to the page's unit (which must be even both ways).
 
-    ``facets`` are the moved parts' facets in the same order; ``size`` is in pixels and must
-    be even both ways.  The parts stand, or float, over a floor at their lowest point.
+    The parts stand, or float, over a floor at their lowest point; ``floor`` is how strongly
+    its shadows are shown, 1 being true to the light.
     """
-    width, height = size
-    screen = camera.screen(facets.points)
+    facets, camera, window, size = stage.facets, stage.camera, stage.window, stage.page
     with Raster(facets.triangles, facets.facet_of) as raster:
-        shown, depth = raster.draw(screen, window, size)
+        shown, depth = raster.draw(camera.screen(facets.points), window, size)
         coarse = shown[::COARSE, ::COARSE]
-        light = _light(facets, raster, camera, window, coarse, depth[::COARSE, ::COARSE])
+        light = _light(stage, raster, coarse, depth[::COARSE, ::COARSE])
     solid = shown >= 0
     points = camera.unit(_on_screen(window, size, depth)[solid])
-    pixel = (window[2] - window[0]) / width
-    colours = _colours(facets, parts, moves, points, shown[solid], pixel)
-    lit = _spread(light, coarse, shown)[solid][:, None] + np.array(BOUNCED, dtype=np.float32)
-    picture = np.empty((height, width, 3), dtype=np.float32)
-    picture[...] = _floor(light, coarse, size)[..., None]
-    picture[solid] = _film(np.float32(EXPOSURE) * colours * lit)
+    colours = _colours(stage, points, shown[solid])
+    picture = np.empty((*shown.shape, 3), dtype=np.float32)
+    picture[...] = _floor(light, coarse, size, floor)[..., None]
+    picture[solid] = film(colours, _spread(light, coarse, shown)[solid])
     return Image.fromarray((picture * 255.0 + 0.5).astype(np.uint8))
 
 
@@ -69,10 +53,9 @@ def _on_screen(window: Window, size: tuple[int, int], depth: Shades) -> Array:
     return np.dstack([*np.meshgrid(x, y), depth])
 
 
-def _light(
-    facets: Facets, raster: Raster, camera: Camera, window: Window, shown: Numbers, depth: Shades
-) -> Shades:
+def _light(stage: Stage, raster: Raster, shown: Numbers, depth: Shades) -> Shades:
     """The light on what each coarse pixel shows, be it a facet or the floor."""
+    facets, camera, window = stage.facets, stage.camera, stage.window
     height, width = shown.shape
     solid = shown >= 0
     screen = _on_screen(window, (width, height), np.where(solid, depth, np.float32(0.0)))
@@ -137,20 +120,15 @@ def _spread(light: Shades, coarse: Numbers, shown: Numbers) -> Shades:
     return total / weight
 
 
-def _colours(
-    facets: Facets,
-    parts: Sequence[Part],
-    moves: Array,
-    points: Array,
-    shown: Numbers,
-    pixel: float,
-) -> Shades:
+def _colours(stage: Stage, points: Array, shown: Numbers) -> Shades:
     """The wood's own colours (n, 3) at points (n, 3) on parts, linear."""
-    body = facets.body_of[shown]
+    parts = stage.parts
+    pixel = (stage.window[2] - stage.window[0]) / stage.page[0]
+    body = stage.facets.body_of[shown]
     turns = np.array(
         [[p.placement.length, p.placement.width, p.placement.thickness] for p in parts]
     )
-    origins = np.array([p.placement.origin for p in parts]) + moves
+    origins = np.array([p.placement.origin for p in parts]) + stage.moves
     local = np.einsum("nij,nj->ni", turns[body], points - origins[body])
     crosswise = np.array([p.blank.grain is Grain.CROSSWISE for p in parts])[body]
     local[crosswise] = local[crosswise][:, [1, 0, 2]]
@@ -162,30 +140,19 @@ def _colours(
     return np.asarray(plain[body] * shade[:, None] ** tint, dtype=np.float32)
 
 
-def linear(colour: str) -> tuple[float, float, float]:
-    """``#rrggbb`` as linear light, 0 to 1 (IEC 61966-2-1, sRGB)."""
-    parts = [int(colour[i : i + 2], 16) / 255.0 for i in (1, 3, 5)]
-    red, green, blue = (c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4 for c in parts)
-    return red, green, blue
-
-
-def _film(light: Shades) -> Shades:
-    """Linear light as sRGB values 0 to 1, the brightest eased into white."""
-    eased = np.where(light < 0.7, light, 1.0 - 0.3 * np.exp((0.7 - light) / 0.3))
-    curved = 1.055 * np.maximum(eased, 1e-6) ** (1 / 2.4) - 0.055
-    return np.where(eased <= 0.0031308, 12.92 * eased, curved).astype(np.float32)
-
-
-def _floor(light: Shades, shown: Numbers, size: tuple[int, int]) -> Shades:
+def _floor(light: Shades, shown: Numbers, size: tuple[int, int], strength: float) -> Shades:
     """The floor's grey, 1 where nothing shades it and towards the picture's border."""
     free = (shown < 0).astype(np.float32)
-    dark = FLOOR_DEPTH * (1.0 - np.clip(light / floor_irradiance(), 0.0, 1.0)) * free
+    dark = strength * (1.0 - np.clip(light / floor_irradiance(), 0.0, 1.0)) * free
     soft, weight = (gaussian_filter(layer, 0.006 * max(size)) for layer in (dark, free))
     width, height = size
     shade = soft / np.maximum(weight, 1e-3)
     grown = np.asarray(Image.fromarray(shade).resize(size, Image.Resampling.BILINEAR))
     margin = FLOOR_FADE * min(size)
     x, y = np.arange(width) + 0.5, np.arange(height) + 0.5
-    inwards = np.minimum(np.minimum(x, width - x)[None, :], np.minimum(y, height - y)[:, None])
-    share = np.clip((inwards / margin - 0.25) / 0.75, 0.0, 1.0)
-    return (1.0 - grown * share * share * (3.0 - 2.0 * share)).astype(np.float32)
+    fades = [
+        np.clip(np.minimum(along, length - along) / margin - 0.1, 0.0, 1.0)
+        for along, length in ((x, width), (y, height))
+    ]
+    across, down = (fade * fade * (3.0 - 2.0 * fade) for fade in fades)
+    return (1.0 - grown * np.outer(down, across)).astype(np.float32)

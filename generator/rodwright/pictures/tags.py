@@ -68,10 +68,7 @@ def place_tags(anchors: Sequence[Anchor], frame: Frame, size: float) -> tuple[Ta
     Raises:
         ValueError: there is no room for so many tags of this size.
     """
-    widest = max((tag_width(anchor.text, size) for anchor in anchors), default=0.0)
-    slots = _slots(frame, size, widest, sides=("left", "right"))
-    if len(slots) < len(anchors):
-        slots = _slots(frame, size, widest, sides=("left", "right", "top", "bottom"))
+    slots = _slots([anchor.text for anchor in anchors], frame, size)
     if len(slots) < len(anchors):
         raise ValueError(f"there is room for {len(slots)} tags, not for {len(anchors)}")
     points = np.array([anchor.at for anchor in anchors]).reshape(-1, 1, 2)
@@ -80,6 +77,11 @@ def place_tags(anchors: Sequence[Anchor], frame: Frame, size: float) -> tuple[Ta
     return tuple(
         _tag(anchor, slots[slot], size) for anchor, slot in zip(anchors, chosen, strict=True)
     )
+
+
+def room(texts: Sequence[str], frame: Frame, size: float) -> bool:
+    """Whether tags with these texts find room around a frame."""
+    return len(_slots(texts, frame, size)) >= len(texts)
 
 
 def tag_width(text: str, size: float) -> float:
@@ -103,25 +105,22 @@ def faults(tags: Sequence[Tag]) -> tuple[str, ...]:
     return tuple(found)
 
 
-def _slots(
-    frame: Frame, size: float, widest: float, sides: Sequence[Literal["left", "right", "top", "bottom"]]
-) -> list[_Slot]:
-    slots: list[_Slot] = []
-    for side in sides:
-        upright = side in ("left", "right")
-        low, high = (frame.top, frame.bottom) if upright else (frame.left, frame.right)
-        pitch = (TAG_HEIGHT * size if upright else widest) + SPACING * size
-        count = max(0, int((high - low) / pitch))
-        for i in range(count):
-            along = low + (i + 0.5) * (high - low) / count
-            across = {
-                "left": frame.left,
-                "right": frame.right,
-                "top": frame.top,
-                "bottom": frame.bottom,
-            }[side]
-            slots.append(_Slot((across, along) if upright else (along, across), side))
+def _slots(texts: Sequence[str], frame: Frame, size: float) -> list[_Slot]:
+    """Places for tags: on two sides, or on all four if two haven't enough."""
+    widest = max((tag_width(text, size) for text in texts), default=0.0)
+    heights = _spread(frame.top, frame.bottom, (TAG_HEIGHT + SPACING) * size)
+    slots = [_Slot((frame.left, y), "left") for y in heights]
+    slots += [_Slot((frame.right, y), "right") for y in heights]
+    if len(slots) < len(texts):
+        widths = _spread(frame.left, frame.right, widest + SPACING * size)
+        slots += [_Slot((x, frame.top), "top") for x in widths]
+        slots += [_Slot((x, frame.bottom), "bottom") for x in widths]
     return slots
+
+
+def _spread(low: float, high: float, pitch: float) -> list[float]:
+    count = max(0, int((high - low) / pitch))
+    return [low + (i + 0.5) * (high - low) / count for i in range(count)]
 
 
 def _tag(anchor: Anchor, slot: _Slot, size: float) -> Tag:
