@@ -11,6 +11,9 @@ from rodwright.spec.schema import Shape
 
 _HEAD = "| Key | Takes | Default | Meaning |\n| --- | --- | --- | --- |\n"
 _NAME = "NAME"
+TABLE_STARTS = "<!-- spec keys: made from the models, not by hand -->"
+TABLE_ENDS = "<!-- end of spec keys -->"
+"""What stands around the table in a page that shows it."""
 
 
 def reference_table(model: type[BaseModel]) -> str:
@@ -99,3 +102,26 @@ def _default(shape: Shape) -> str:
     if isinstance(value, int | float):
         return f"{value:g} mm" if shape.is_length else f"{value:g}"
     return f"`{value}`"
+
+
+def with_table(page: str, model: type[BaseModel]) -> str:
+    """A Markdown page with the table between its two marks made anew.
+
+    Raises:
+        ValueError: the page lacks the marks.
+    """
+    before, start, rest = page.partition(TABLE_STARTS)
+    _, end, after = rest.partition(TABLE_ENDS)
+    if not start or not end:
+        raise ValueError(f"the page has no `{TABLE_STARTS}` and `{TABLE_ENDS}`")
+    return f"{before}{start}\n\n{reference_table(model)}\n{end}{after}"
+
+
+if __name__ == "__main__":
+    import sys
+    from pathlib import Path
+
+    from rodwright.spec.models import UnitSpec
+
+    readme = Path(sys.argv[1])
+    readme.write_text(with_table(readme.read_text(encoding="utf-8"), UnitSpec), encoding="utf-8")

@@ -1,0 +1,37 @@
+"""What the README says must be so."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+import pytest
+from rodwright.spec import UnitSpec
+from rodwright.spec.reference import with_table
+from specs import unit_from
+
+ROOT = Path(__file__).parents[1]
+README = (ROOT / "README.md").read_text(encoding="utf-8")
+
+
+def test_the_table_of_keys_is_current() -> None:
+    """If not: python -m rodwright.spec.reference README.md."""
+    assert with_table(README, UnitSpec) == README
+
+
+def test_the_short_spec_makes_a_unit() -> None:
+    (text,) = re.findall(r"```yaml\n(.*?)```", README, flags=re.DOTALL)
+    assert len(unit_from(text).parts) == 6
+
+
+@pytest.mark.parametrize("page", ["README.md", "DEVELOPERS.md", "gallery/README.md"])
+def test_links_lead_somewhere(page: str) -> None:
+    path = ROOT / page
+    for target in re.findall(r"\]\((?!https?:)([^)#]+)\)", path.read_text(encoding="utf-8")):
+        assert (path.parent / target).exists(), target
+
+
+def test_places_named_for_developers_exist() -> None:
+    text = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
+    for place in re.findall(r"`((?:generator|cli|tests|models)/[\w./]*)`", text):
+        assert (ROOT / place).exists(), place
