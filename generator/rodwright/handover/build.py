@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from collections import Counter
 from collections.abc import Callable, Sequence
 from dataclasses import asdict
@@ -10,6 +9,7 @@ from pathlib import Path
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.handover.gltf import unit_glb
+from rodwright.handover.json_text import json_text
 from rodwright.handover.list_files import fixings_csv, lists_xlsx, parts_csv, parts_json
 from rodwright.handover.lists import fixings_list, like_parts
 from rodwright.handover.model import unit_json
@@ -55,4 +55,4 @@ def findings_json(findings: Sequence[Finding]) -> bytes:
             for finding in sorted(findings, key=lambda finding: order.index(finding.severity))
         ],
     }
-    return (json.dumps(document, ensure_ascii=False, indent=2) + "\n").encode()
+    return json_text(document)

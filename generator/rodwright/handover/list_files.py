@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import csv
 import io
-import json
 import math
 import re
 from collections.abc import Iterable, Sequence
@@ -24,6 +23,7 @@ from openpyxl.utils import get_column_letter
 from openpyxl.worksheet.worksheet import Worksheet
 from openpyxl.writer.excel import ExcelWriter
 
+from rodwright.handover.json_text import json_text
 from rodwright.handover.lists import FixingsRow, PartsRow, fixings_list, parts_list
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.mass import unit_weight
@@ -117,7 +117,7 @@ def parts_json(unit: Unit) -> bytes:
         "fixings": [{"name": row.name, "quantity": row.quantity} for row in fixings_list(unit)],
         "totals": {"parts": len(unit.parts), "weight": round(unit_weight(unit), 3)},
     }
-    return (json.dumps(document, ensure_ascii=False, indent=2) + "\n").encode()
+    return json_text(document)
 
 
 _FIXINGS_COLUMNS = (_Column("fixing"), _Column("quantity", 0))

@@ -13,6 +13,7 @@ from dataclasses import asdict, fields
 from pathlib import Path
 from typing import Any
 
+from rodwright.handover.json_text import json_text
 from rodwright.mass import centre_of_mass, mass_of, unit_weight, weight
 from rodwright.parts import (
     Blank,
@@ -87,7 +88,7 @@ def unit_json(unit: Unit) -> bytes:
         "joints": [asdict(joint) for joint in unit.joints],
         "clearances": [asdict(clearance) for clearance in unit.clearances],
     }
-    return (json.dumps(document, ensure_ascii=False, indent=1) + "\n").encode()
+    return json_text(document)
 
 
 def read_unit_json(path: Path) -> Unit:

@@ -16,7 +16,7 @@ from numpy.typing import NDArray
 from stl import Mode
 from stl.mesh import Mesh
 
-from rodwright.meshes import mesh_of, placed_mesh
+from rodwright.meshes import mesh_of
 from rodwright.parts import ShapeKey, Unit
 
 _GRID = 1 / 1024
@@ -45,15 +45,10 @@ def unit_stl(unit: Unit) -> bytes:
     """
     bodies = []
     for part in unit.parts:
-        mesh = placed_mesh(part)
-        bodies.append(
-            manifold3d.Manifold(
-                manifold3d.Mesh(
-                    vert_properties=_snapped(np.asarray(mesh.vertices)),
-                    tri_verts=np.asarray(mesh.faces, dtype=np.uint32),
-                )
-            )
-        )
+        mesh, matrix = mesh_of(part.shape), np.array(part.placement.matrix())
+        placed = np.asarray(mesh.vertices) @ matrix[:3, :3].T + matrix[:3, 3]
+        faces = np.asarray(mesh.faces, dtype=np.uint32)
+        bodies.append(manifold3d.Manifold(manifold3d.Mesh(_snapped(placed), faces)))
     united = manifold3d.Manifold.batch_boolean(bodies, manifold3d.OpType.Add).to_mesh()
     vertices = np.asarray(united.vert_properties)[:, :3]
     return _binary(vertices[np.asarray(united.tri_verts)])
