@@ -13,6 +13,7 @@ import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import combinations, pairwise
 
 import numpy as np
 from numpy.typing import NDArray
@@ -118,42 +119,48 @@ class _Wood:
             self.filled[np.ix_(*inside)] = False
 
     def moments(self) -> Array:
-        """Volume and first moments about the part frame's planes."""
+        """Volume and first moments about the part frame's planes.
+
+        Between the lines where the ends of a run in wood change over, the integrand is at
+        most cubic, over z and then over y, so that two points of each stretch are exact.
+        """
         total = np.zeros(4)
-        lines = [self._crossings(axis) for axis in (1, 2)]
-        for y0, y1 in zip(lines[0][:-1], lines[0][1:], strict=True):
-            for z0, z1 in zip(lines[1][:-1], lines[1][1:], strict=True):
-                total += self._strip((y0, y1), (z0, z1))
+        ends = self._ends(2, self._lines(2, self.grid[0]))
+        for y, y_share in _two_points(self._lines(1, np.append(self.grid[0], ends))):
+            levels = np.append(self.grid[0], self._ends(1, np.array([y])))
+            for z, z_share in _two_points(self._lines(2, levels)):
+                for low, high in self.along(0, (0.0, y, z)):
+                    volume = (high - low) * y_share * z_share
+                    total += (volume, volume * (low + high) / 2, volume * y, volume * z)
         return total
 
-    def _crossings(self, axis: int) -> Array:
-        """Grid lines of an axis, with those where a mitre passes a grid line of the length.
-
-        Between two of them the mitre's place along the length is linear within one cell.
-        """
-        extra = [self.grid[axis]]
+    def _slopes(self, axis: int) -> list[Interval]:
+        """The mitres that slope along an axis, as x = at + slope * (place along the axis)."""
+        found = []
         for point, normal in self.planes:
             if abs(normal[axis]) > 1e-12:
-                along = self.grid[0] - point[0]
-                extra.append(point[axis] - along * normal[0] / normal[axis])
-        lines = np.concatenate(extra)
-        inside = lines[(lines >= 0) & (lines <= self.grid[axis][-1])]
-        return np.unique(inside)
+                slope = -normal[axis] / normal[0]
+                found.append((point[0] - slope * point[axis], slope))
+        return found
 
-    def _strip(self, ys: Interval, zs: Interval) -> Array:
-        """Moments over one rectangle across the length; the integrand is at most cubic there."""
-        total = np.zeros(4)
-        for offset_y in (-1, 1):
-            y = (ys[0] + ys[1]) / 2 + offset_y * (ys[1] - ys[0]) / math.sqrt(12)
-            for offset_z in (-1, 1):
-                z = (zs[0] + zs[1]) / 2 + offset_z * (zs[1] - zs[0]) / math.sqrt(12)
-                for low, high in self.along(0, (0.0, y, z)):
-                    length = high - low
-                    total += (length, length * (low + high) / 2, length * y, length * z)
-        return total * (ys[1] - ys[0]) * (zs[1] - zs[0]) / 4
+    def _ends(self, axis: int, lines: Array) -> Array:
+        """Where along the length the mitres that slope along an axis cut, at these lines."""
+        return np.array([at + slope * lines for at, slope in self._slopes(axis)]).ravel()
+
+    def _lines(self, axis: int, levels: Array) -> Array:
+        """Grid lines of an axis, with those where a mitre passes a level of x or another mitre."""
+        slopes = self._slopes(axis)
+        places = [self.grid[axis], *((levels - at) / slope for at, slope in slopes)]
+        for (at, slope), (other_at, other) in combinations(slopes, 2):
+            if slope != other:
+                places.append(np.array([(other_at - at) / (slope - other)]))
+        lines = np.concatenate(places)
+        return np.unique(lines[(lines >= 0) & (lines <= self.grid[axis][-1])])
 
     def along(self, axis: int, point: Vector) -> list[Interval]:
         """Where the line through a point parallel to an axis runs in wood."""
+        if any(not 0 <= point[i] <= self.grid[i][-1] for i in range(3) if i != axis):
+            return []
         index: list[int | slice] = [
             int(np.clip(np.searchsorted(self.grid[i], point[i]) - 1, 0, self.filled.shape[i] - 1))
             for i in range(3)
@@ -181,6 +188,8 @@ class _Wood:
         """Whether a box lies in wood that no working touches."""
         index = []
         for i in range(3):
+            if box.low[i] < -1e-9 or box.high[i] > self.grid[i][-1] + 1e-9:
+                return False
             first = int(np.searchsorted(self.grid[i], box.low[i] + 1e-9)) - 1
             last = int(np.searchsorted(self.grid[i], box.high[i] - 1e-9))
             index.append(slice(max(first, 0), last))
@@ -308,6 +317,14 @@ class _Tool:
         extent = self.radius - math.sqrt(max(self.radius**2 - inward**2, 0.0))
         sign, offset = self.mirror[axis]
         return (offset, offset + extent) if sign > 0 else (offset - extent, offset)
+
+
+def _two_points(lines: Array) -> Iterable[Interval]:
+    """Places of the two-point Gauss rule between neighbouring lines, each with its share."""
+    for low, high in pairwise(lines.tolist()):
+        half = (high - low) / 2
+        yield low + half * (1 - 1 / math.sqrt(3)), half
+        yield low + half * (1 + 1 / math.sqrt(3)), half
 
 
 def _meet(first: Box, second: Box) -> bool:
