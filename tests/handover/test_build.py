@@ -145,14 +145,17 @@ write_build(bookcase(), Path(sys.argv[2]))
 
 def test_two_processes_write_the_same_bytes_but_for_the_date(tmp_path: Path) -> None:
     tests = str(Path(__file__).parents[1])
-    digests = []
-    for number, seed in enumerate(("1", "2")):  # hashes of text differ from seed to seed
-        target = tmp_path / str(number)
-        subprocess.run(
+    targets = [tmp_path / seed for seed in ("1", "2")]  # hashes of text differ by seed
+    running = [
+        subprocess.Popen(
             [sys.executable, "-c", TWICE, tests, str(target)],
-            check=True,
-            env=os.environ | {"PYTHONHASHSEED": seed},
+            env=os.environ | {"PYTHONHASHSEED": target.name},
         )
+        for target in targets
+    ]
+    assert [process.wait() for process in running] == [0, 0]
+    digests = []
+    for target in targets:
         digests.append(
             {
                 path.relative_to(target).as_posix(): hashlib.sha256(dateless(path)).hexdigest()
