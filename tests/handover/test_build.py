@@ -154,15 +154,14 @@ def test_two_processes_write_the_same_bytes_but_for_the_date(tmp_path: Path) -> 
         for target in targets
     ]
     assert [process.wait() for process in running] == [0, 0]
-    digests = []
-    for target in targets:
-        digests.append(
-            {
-                path.relative_to(target).as_posix(): hashlib.sha256(dateless(path)).hexdigest()
-                for path in target.rglob("*")
-                if path.is_file() and path.name != "manifest.json"  # its digests know the date
-            }
-        )
+    digests = [
+        {
+            path.relative_to(target).as_posix(): hashlib.sha256(dateless(path)).hexdigest()
+            for path in target.rglob("*")
+            if path.is_file() and path.name != "manifest.json"  # its digests know the date
+        }
+        for target in targets
+    ]
     assert digests[0] == digests[1]
     assert len(digests[0]) == 26
 
