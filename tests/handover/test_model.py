@@ -103,13 +103,14 @@ WORKINGS: st.SearchStrategy[Working] = st.one_of(
 
 @st.composite
 def units(draw: st.DrawFn) -> Unit:
+    pieces = st.builds(Piece, PLACES, PLACES, st.integers(1, 9))
     stocks = draw(
         st.lists(
             st.builds(
                 Stock, TEXTS, st.sampled_from(["sheet", "board"]), TEXTS, SMALL,
                 st.sampled_from(Grain), st.floats(100.0, 1000.0), TEXTS, st.just("#a1b2c3"),
                 st.none() | st.tuples(PLACES, PLACES),
-                st.lists(st.builds(Piece, PLACES, PLACES, st.integers(1, 9)), max_size=2).map(tuple),
+                st.lists(pieces, max_size=2).map(tuple),
                 st.none() | SMALL,
             ),
             min_size=1, max_size=3, unique_by=lambda stock: stock.name,
