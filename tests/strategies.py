@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 from itertools import permutations
 
+import numpy as np
+from hypothesis import assume
 from hypothesis import strategies as st
 
 from rodwright.parts import (
@@ -108,7 +110,35 @@ def shapes(draw: st.DrawFn, most: int = 4) -> ShapeKey:
     size = draw(sizes())
     kinds = (rebates, channels, notches, mitres, easings, holes)
     working: st.SearchStrategy[Working] = st.one_of(*(kind(size) for kind in kinds))
-    return size, tuple(draw(st.lists(working, max_size=most)))
+    workings = tuple(draw(st.lists(working, max_size=most)))
+    assume(not _hangs_by_a_line(size, workings))
+    return size, workings
+
+
+def _hangs_by_a_line(size: Vector, workings: tuple[Working, ...]) -> bool:
+    """Whether box workings meet corner to corner, so that wood touches wood along a line only.
+
+    Such a piece has no closed surface: four faces would share one edge.
+    """
+    boxes = [each.removal(size) for each in workings if not isinstance(each, Mitre | Easing | Hole)]
+    edges = [
+        np.unique([0.0, size[i], *(place for box in boxes for place in (box.low[i], box.high[i]))])
+        for i in range(3)
+    ]
+    wood = np.ones([len(each) - 1 for each in edges], dtype=bool)
+    for box in boxes:
+        cells = (
+            slice(np.searchsorted(edges[i], box.low[i]), np.searchsorted(edges[i], box.high[i]))
+            for i in range(3)
+        )
+        wood[tuple(cells)] = False
+    for axis in range(3):
+        layers = np.moveaxis(wood, axis, 0)
+        low, high = layers[:, :-1, :-1], layers[:, 1:, 1:]
+        left, right = layers[:, :-1, 1:], layers[:, 1:, :-1]
+        if np.any((low & high & ~left & ~right) | (left & right & ~low & ~high)):
+            return True
+    return False
 
 
 @st.composite

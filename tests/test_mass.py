@@ -1,0 +1,155 @@
+"""Mass by arithmetic against closed forms, and against every other way of measuring a piece."""
+
+from __future__ import annotations
+
+import io
+import math
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+from stl.mesh import Mesh
+
+from closed_forms import CROSSING, SINGLE, Case
+from rodwright.handover.stl import part_stl
+from rodwright.mass import centre_of_mass, mass_of, unit_weight, weight
+from rodwright.meshes import LINEAR_TOLERANCE, mesh_of
+from rodwright.parts import Easing, Hole, Notch, Part, ShapeKey, Stock, Surface
+from rodwright.solids import solid_of
+from samples import ASH, PLYWOOD, bookcase, worked_part
+from strategies import shapes
+
+
+@pytest.mark.parametrize("case", SINGLE, ids=lambda case: case.name)
+def test_one_working(case: Case) -> None:
+    mass = mass_of(case.shape)
+    assert mass.volume == pytest.approx(case.volume, rel=1e-9)
+    assert mass.centroid == pytest.approx(case.centroid, abs=1e-6)
+
+
+@pytest.mark.parametrize("case", CROSSING, ids=lambda case: case.name)
+def test_workings_that_cross(case: Case) -> None:
+    mass = mass_of(case.shape)
+    assert mass.volume == pytest.approx(case.volume, rel=2e-6)
+    assert mass.centroid == pytest.approx(case.centroid, abs=1e-3)
+
+
+def test_a_hole_over_the_edge_takes_only_wood() -> None:
+    half = mass_of(((100.0, 50.0, 20.0), (Hole(Surface.FACE, (40.0, 0.0), 10.0),)))
+    assert half.volume == pytest.approx(100 * 50 * 20 - math.pi * 25 / 2 * 20, rel=1e-6)
+
+
+def test_a_hole_deeper_than_the_piece_goes_just_through() -> None:
+    size, hole = (100.0, 50.0, 20.0), Hole(Surface.REVERSE, (40.0, 25.0), 10.0, 30.0)
+    through = replace(hole, depth=None)
+    assert mass_of((size, (hole,))).volume == pytest.approx(mass_of((size, (through,))).volume)
+
+
+def test_nothing_left() -> None:
+    with pytest.raises(ValueError, match="leave nothing"):
+        mass_of(((100.0, 50.0, 20.0), (Notch(0.0, 0.0, 100.0, 50.0),)))
+
+
+def _curved_area(shape: ShapeKey) -> float:
+    """At least the area of a shape's round surfaces, over which facets may stand off."""
+    size, workings = shape
+    area = 0.0
+    for working in workings:
+        if isinstance(working, Hole):
+            area += math.pi * working.diameter * size[working.surface.axis]
+        elif isinstance(working, Easing):
+            run = 3 - working.surface.axis - working.edge.axis
+            area += math.pi / 2 * working.radius * size[run]
+    return area
+
+
+def _assert_measures_agree(shape: ShapeKey) -> None:
+    """Arithmetic, CadQuery, trimesh, and numpy-stl from the file; later ones by facets."""
+    size, mass, solid = shape[0], mass_of(shape), solid_of(shape)
+    reach = math.hypot(*size)
+    assert solid.Volume() == pytest.approx(mass.volume, rel=2e-6)
+    assert solid.Center().toTuple() == pytest.approx(mass.centroid, abs=1e-4 * reach)
+    mesh = mesh_of(shape)
+    facets = LINEAR_TOLERANCE * _curved_area(shape) + 2e-5 * mass.volume
+    astray = facets / mass.volume * reach + 1e-4 * reach
+    assert mesh.volume == pytest.approx(mass.volume, abs=facets)
+    assert mesh.center_mass == pytest.approx(np.array(mass.centroid), abs=astray)
+    volume, centre, _ = Mesh.from_file(
+        "part.stl", fh=io.BytesIO(part_stl(shape))
+    ).get_mass_properties()
+    # STL's single precision: half of 2^-14 mm at up to 1024 mm, over the whole surface.
+    surfaces = 2 * (size[0] * size[1] + size[1] * size[2] + size[2] * size[0])
+    assert float(volume) == pytest.approx(mass.volume, abs=facets + 2**-15 * surfaces)
+    assert centre == pytest.approx(np.array(mass.centroid), abs=astray + 1e-3)
+
+
+@settings(
+    max_examples=120,
+    deadline=None,
+    suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large],
+)
+@given(shapes())
+def test_random_shapes_measure_alike(shape: ShapeKey) -> None:
+    _assert_measures_agree(shape)
+
+
+@pytest.mark.parametrize("part", [*bookcase().parts, worked_part()], ids=lambda part: part.ref)
+def test_sample_parts_measure_alike(part: Part) -> None:
+    _assert_measures_agree(part.shape)
+
+
+@settings(max_examples=60, deadline=None)
+@given(st.data())
+def test_the_order_of_workings_does_not_matter(data: st.DataObject) -> None:
+    size, workings = data.draw(shapes())
+    turned = (size, tuple(data.draw(st.permutations(workings))))
+    first, second = mass_of((size, workings)), mass_of(turned)
+    assert second.volume == pytest.approx(first.volume, rel=2e-6)
+    assert second.centroid == pytest.approx(first.centroid, abs=0.05)
+
+
+def test_weight_is_volume_times_density() -> None:
+    shelf = bookcase().part("SH1")  # 776 x 300 x 18 at 680 kg/m3
+    assert weight(shelf) == pytest.approx(0.776 * 0.3 * 0.018 * 680)
+    denser: Stock = replace(PLYWOOD, density=2 * PLYWOOD.density)
+    heavy = replace(shelf, blank=replace(shelf.blank, stock=denser))
+    assert weight(heavy) == pytest.approx(2 * weight(shelf))
+
+
+def test_the_parts_weights_add_up_to_the_units() -> None:
+    unit = bookcase()
+    assert unit_weight(unit) == pytest.approx(sum(weight(part) for part in unit.parts), rel=1e-12)
+    by_solids = sum(
+        solid_of(part.shape).Volume() * part.blank.stock.density * 1e-9 for part in unit.parts
+    )
+    assert unit_weight(unit) == pytest.approx(by_solids, rel=1e-6)
+
+
+def test_the_bookcase_balances_on_its_middle_plane() -> None:
+    unit = bookcase()
+    x, y, z = centre_of_mass(unit)
+    assert x == pytest.approx(400.0)
+    # All is even about mid-height too, but for the middle shelf, 9 mm below it: what it adds
+    # is its length between the sides, for its ends fill the housings.
+    shelf = weight(unit.part("SH1")) * 764.0 / 776.0
+    assert z == pytest.approx(500.0 - shelf * 9.0 / unit_weight(unit))
+    assert 0.0 < y < 300.0
+
+
+def test_the_centre_of_mass_follows_the_weights() -> None:
+    """Two equal cubes, one of twice the density: the centre is two thirds of the way over."""
+    unit = bookcase()
+    cube = replace(unit.part("SH1").blank, length=10.0, width=10.0, thickness=10.0)
+    light, heavy = (
+        replace(
+            unit.part("SH1"),
+            ref=ref,
+            blank=replace(cube, stock=replace(ASH, density=density)),
+            placement=replace(unit.part("SH1").placement, origin=(x, 0.0, 0.0)),
+        )
+        for ref, density, x in (("A", 500.0, 0.0), ("B", 1000.0, 30.0))
+    )
+    pair = replace(unit, parts=(light, heavy), joints=())
+    assert centre_of_mass(pair) == pytest.approx((25.0, 5.0, 5.0))
