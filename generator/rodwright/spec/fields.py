@@ -3,10 +3,19 @@
 from __future__ import annotations
 
 import re
+import unicodedata
 from dataclasses import dataclass
 from typing import Annotated, Any
 
-from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationInfo, WithJsonSchema
+from pydantic import (
+    AfterValidator,
+    BaseModel,
+    BeforeValidator,
+    ConfigDict,
+    Field,
+    ValidationInfo,
+    WithJsonSchema,
+)
 from pydantic_core import PydanticCustomError, PydanticKnownError
 
 from rodwright.lengths import parse_length
@@ -88,6 +97,20 @@ LengthOrShare = Annotated[
     WithJsonSchema(_LENGTH_SCHEMA | {"title": "length or share"}),
 ]
 """A length above zero, or `1 share`, `2 shares` ... of what is left."""
+
+
+def _printable(text: str) -> str:
+    if not text.strip() or any(unicodedata.category(letter).startswith("C") for letter in text):
+        raise PydanticCustomError(
+            "text",
+            "it is empty or holds characters that can't be printed",
+            {"remedy": "Write plain text on one line."},
+        )
+    return text
+
+
+Text = Annotated[str, AfterValidator(_printable)]
+"""Text on one line that can be printed."""
 
 Colour = Annotated[str, Field(pattern=r"^#[0-9a-fA-F]{6}$")]
 """A colour as #rrggbb."""
