@@ -29,13 +29,14 @@ __all__ = ["write_pictures"]
 
 PAGE = (2000, 1500)
 """Width and height of the pictures: pixels of the PNG, units of the SVG."""
-MARGIN = 190
+MARGIN = 150
 """Around an assembled unit."""
 TAG_SIZES = (26.0, 22.0, 18.0, 14.0, 11.0, 9.0)
 """Text sizes of tags, the largest that fits being taken."""
 TAG_ROOM = 44.0
 """From tags to the page's border, and to the parts."""
-VIEWS_PIXELS_PER_MM = 7.0
+VIEWS_PIXELS = 2800
+"""Longer side of the PNG of the views."""
 
 
 def write_pictures(
@@ -56,7 +57,8 @@ def write_pictures(
     written += _exploded(unit, folder)
     step("drawing front, side and plan")
     views = draw_views(unit)
-    written += _write(views, views.marks, None, VIEWS_PIXELS_PER_MM, folder / "views")
+    per_mm = VIEWS_PIXELS / max(views.width, views.height)
+    written += _write(views, views.marks, None, per_mm, folder / "views")
     return tuple(written)
 
 
@@ -138,5 +140,5 @@ def _write(
     svg.write_text(to_svg(drawing), encoding="utf-8", newline="\n")
     under = photograph(*photo) if photo else None
     painted = Drawing(drawing.width, drawing.height, drawing.title, drawing.description, over)
-    to_image(painted, per_unit, under).save(png, optimize=True)
+    to_image(painted, per_unit, under).save(png)
     return [png, svg]

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 import trimesh
@@ -11,13 +11,16 @@ from numpy.typing import NDArray
 from scipy.sparse import coo_array
 from scipy.sparse.csgraph import connected_components
 
-from rodwright.parts import Matrix
-from rodwright.pictures.camera import Array
+from rodwright.parts import Matrix, Vector
+from rodwright.pictures.camera import Array, looking_from
 
 Indices = NDArray[np.int64]
 
 FLAT = np.radians(0.1)
 """Neighbouring triangles that turn less than this lie in one facet."""
+MOUTH_CORNERS = 16
+PROUD = 0.05
+"""How far (mm) mouths lie off their surface, to be seen before it."""
 SHARP = np.radians(30.0)
 """Edges that turn more than this are drawn; below it they belong to a rounded surface."""
 
@@ -30,6 +33,7 @@ class Facets:
     outside; ``facet_of`` (t,) is each triangle's facet; ``normals`` (f, 3) point outwards;
     ``body_of`` (f,) is each facet's body.  ``edges`` (e, 2) index the points, ``sides``
     (e, 2) are the facets on either side, and ``sharp`` (e,) says which edges are drawn.
+    ``mouths`` (f,) says which facets are the mouths of small holes, lying a hair proud.
     """
 
     points: Array
@@ -40,6 +44,7 @@ class Facets:
     edges: Indices
     sides: Indices
     sharp: NDArray[np.bool_]
+    mouths: NDArray[np.bool_]
 
 
 def facets_of(mesh: trimesh.Trimesh) -> Facets:
@@ -65,6 +70,28 @@ def facets_of(mesh: trimesh.Trimesh) -> Facets:
         np.asarray(mesh.face_adjacency_edges[between], dtype=np.int64),
         facet_of[pairs[between]].astype(np.int64),
         np.asarray(angles[between] > SHARP),
+        np.zeros(facet_count, dtype=np.bool_),
+    )
+
+
+def mouth(centre: Vector, normal: Vector, diameter: float) -> Facets:
+    """The mouth of a small hole as a facet of its own: a body to be joined to the drilled one."""
+    view = looking_from(normal)
+    turns = np.arange(MOUTH_CORNERS) * 2.0 * np.pi / MOUTH_CORNERS
+    across = np.outer(np.cos(turns), view.right) + np.outer(np.sin(turns), view.up)
+    points = np.array(centre) + PROUD * np.array(normal) + diameter / 2 * across
+    corner = np.arange(MOUTH_CORNERS)
+    fan = np.column_stack([np.zeros_like(corner), corner, np.roll(corner, -1)])[1:-1]
+    return Facets(
+        points,
+        fan,
+        np.zeros(len(fan), dtype=np.int64),
+        np.array([normal]),
+        np.zeros(1, dtype=np.int64),
+        np.column_stack([corner, np.roll(corner, -1)]),
+        np.zeros((MOUTH_CORNERS, 2), dtype=np.int64),
+        np.ones(MOUTH_CORNERS, dtype=np.bool_),
+        np.ones(1, dtype=np.bool_),
     )
 
 
@@ -86,7 +113,16 @@ def place(bodies: Iterable[tuple[Facets, Matrix]]) -> Facets:
         np.concatenate([p.edges + s for p, s in zip(parts, point_starts, strict=True)]),
         np.concatenate([p.sides + s for p, s in zip(parts, facet_starts, strict=True)]),
         np.concatenate([p.sharp for p in parts]),
+        np.concatenate([p.mouths for p in parts]),
     )
+
+
+def as_one(bodies: Iterable[Facets]) -> Facets:
+    """Several bodies in one frame as a single body."""
+    unmoved: Matrix = ((1.0, 0.0, 0.0, 0.0), (0.0, 1.0, 0.0, 0.0), (0.0, 0.0, 1.0, 0.0),
+                       (0.0, 0.0, 0.0, 1.0))  # fmt: skip
+    gathered = place((body, unmoved) for body in bodies)
+    return replace(gathered, body_of=np.zeros_like(gathered.body_of))
 
 
 def _starts(counts: Sequence[int]) -> list[int]:

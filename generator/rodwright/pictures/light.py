@@ -14,17 +14,18 @@ import numpy as np
 from numpy.typing import NDArray
 
 from rodwright.parts import Vector
-from rodwright.pictures.camera import looking_from
+from rodwright.pictures.camera import Array, looking_from
 from rodwright.pictures.facets import Facets, Indices
 from rodwright.pictures.raster import Raster
+
 Shades = NDArray[np.float32]
 
-DOME = 96
+DOME = 80
 """Directions the whole round is cut into."""
 LAMP: Vector = (-0.40, -0.55, 0.95)
 """Towards the middle of the lamp, unit frame."""
 LAMP_SPREAD = np.radians(15.0)
-LAMP_SAMPLES = 32
+LAMP_SAMPLES = 24
 LAMP_STRENGTH = 1.0
 """Irradiance of the whole lamp beside that of the open dome, which is about 1 on the floor."""
 FLOOR_RETURN = 0.45
@@ -106,6 +107,30 @@ def irradiance(
             light[turned] += slope[turned] * lit * np.float32(ray.strength)
         # Every share is brought to the same light on the open floor.
         total[mine] = light * np.float32(floor_irradiance() / _on_floor(chosen))
+    return total
+
+
+def light_among_boxes(
+    points: Array, normals: Array, owners: Indices, low: Array, high: Array
+) -> Array:
+    """How much light reaches points (n, 3) with unit normals (n, 3) among boxes; mm.
+
+    The boxes run from ``low`` to ``high``, (m, 3) each; ``owners`` (n,) is the box that each
+    point lies on, which takes no light from it.
+    """
+    total = np.zeros(len(points))
+    others = owners[:, None] != np.arange(len(low))
+    for ray in rays():
+        towards = np.array(ray.towards)
+        slope = normals @ towards
+        turned = np.flatnonzero(slope > 0.0)
+        # Where the ray enters and leaves each box's three slabs.
+        ends = np.stack([low, high])[:, None] - points[None, turned, None]
+        ends = ends / np.where(towards == 0.0, 1e-12, towards)
+        enters = ends.min(axis=0).max(axis=2)
+        leaves = ends.max(axis=0).min(axis=2)
+        hit = (leaves > np.maximum(enters, 0.1)) & others[turned]
+        total[turned] += ray.strength * slope[turned] * ~hit.any(axis=1)
     return total
 
 

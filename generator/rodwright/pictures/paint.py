@@ -80,9 +80,7 @@ def _dashed(line: tuple[Point, ...], dashes: tuple[float, float]) -> list[tuple[
     return pieces
 
 
-def _letter(
-    image: Image.Image, pen: ImageDraw.ImageDraw, mark: Lettering, scale: float
-) -> None:
+def _letter(image: Image.Image, pen: ImageDraw.ImageDraw, mark: Lettering, scale: float) -> None:
     face = font(mark.size * scale)
     x, y = mark.at[0] * scale, mark.at[1] * scale
     place = {"start": "ls", "middle": "ms", "end": "rs"}[mark.anchor]

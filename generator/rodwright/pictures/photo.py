@@ -9,7 +9,7 @@ from scipy.ndimage import gaussian_filter
 
 from rodwright.parts import Grain
 from rodwright.pictures.camera import Array
-from rodwright.pictures.colours import film, linear
+from rodwright.pictures.colours import MOUTH_SHADE, film, linear
 from rodwright.pictures.grain import wood
 from rodwright.pictures.light import Shades, floor_irradiance, irradiance
 from rodwright.pictures.raster import Raster, Window
@@ -137,7 +137,9 @@ def _colours(stage: Stage, points: Array, shown: Numbers) -> Shades:
     plain = np.array([linear(p.blank.stock.colour) for p in parts], dtype=np.float32)
     # Darker figure is a little redder than pale wood.
     tint = np.array([0.75, 1.0, 1.35], dtype=np.float32)
-    return np.asarray(plain[body] * shade[:, None] ** tint, dtype=np.float32)
+    shown_colours = plain[body] * shade[:, None] ** tint
+    shown_colours[stage.facets.mouths[shown]] *= MOUTH_SHADE
+    return np.asarray(shown_colours, dtype=np.float32)
 
 
 def _floor(light: Shades, shown: Numbers, size: tuple[int, int], strength: float) -> Shades:

@@ -23,6 +23,8 @@ NEARER = 0.01
 """A facet hides what lies more than this (mm of depth) behind it."""
 GRID = 1e-4
 """Areas are computed on a grid this fine (mm), which keeps out slivers."""
+LEAST_BREADTH = 0.02
+"""Narrower areas (mm) are left out."""
 LEAST_LENGTH = 0.02
 """Shorter stretches of line (mm) are left out."""
 
@@ -171,7 +173,7 @@ def _overlapping(outlines: NDArray[np.object_]) -> tuple[Indices, Indices]:
 def _surfaces(shapes: NDArray[np.object_]) -> tuple[NDArray[np.object_], Indices]:
     """The polygons among the parts of some shapes, and which shape each belongs to."""
     parts, owner = shapely.get_parts(shapes, return_index=True)
-    solid = shapely.area(parts) > GRID
+    solid = shapely.area(parts) > LEAST_BREADTH / 2 * shapely.length(parts)
     return parts[solid], owner[solid]
 
 

@@ -1,0 +1,232 @@
+"""Front, side and plan on one sheet, with hidden lines and overall dimensions.
+
+First-angle projection (ISO 5456-2): the view from the left stands to the right of the front
+view, the view from above stands below it.  Scales are those of ISO 5455, sheets A4 and
+A3 of ISO 5457; visible edges are wide lines, hidden ones narrow and dashed, dimension lines narrow
+(ISO 128-2, line types 01.2, 02.1 and 01.1; dashes 12 and gaps 3 line widths).
+Numbers from the standards are given from memory.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from rodwright.lengths import format_length
+from rodwright.parts import Unit
+from rodwright.pictures.camera import FROM_LEFT, FRONT, PLAN, Array, Camera
+from rodwright.pictures.facets import Facets
+from rodwright.pictures.ink import Drawing, Fill, Lettering, Mark, Point, Stroke, text_width
+from rodwright.pictures.linework import Line, tidy
+from rodwright.pictures.stage import placed
+from rodwright.pictures.visible import LEAST_LENGTH, edges_shown, see, split
+
+SCALES = (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000)
+A4, A3 = (210.0, 297.0), (297.0, 420.0)
+BORDER, FILING = 10.0, 20.0
+"""From the sheet's edges to the frame, mm; the left edge is the filing edge."""
+TITLE_HEIGHT = 24.0
+GAP = 26.0
+"""Between views, mm on paper: room for a dimension."""
+WIDE, NARROW = 0.5, 0.25
+DASHES = (12 * NARROW, 3 * NARROW)
+TEXT = 3.5
+"""Height of capitals and figures, mm (ISO 3098)."""
+LETTER = TEXT / 0.72
+"""Size of type whose capitals are that high."""
+LEAST_HIDDEN = 0.8
+"""Shorter hidden stretches (mm on paper), such as the facets of a small hole, are left out."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Sheet:
+    """A sheet of paper, mm."""
+
+    name: str
+    width: float
+    height: float
+
+
+@dataclass(frozen=True, slots=True)
+class _View:
+    """A camera, the view's size in mm, and its lower left corner on the screen and on paper."""
+
+    name: str
+    camera: Camera
+    size: tuple[float, float]
+    corner: tuple[float, float]
+    at: Point
+
+
+def draw_views(unit: Unit) -> Drawing:
+    """The sheet of a unit, in mm of paper."""
+    sheet, scale = _sheet_and_scale(unit)
+    views = _laid_out(unit, sheet, scale)
+    facets = placed(unit, {})
+    marks: list[Mark] = []
+    for view in views:
+        marks += _view_marks(facets, view, scale)
+        x = view.at[0] + view.size[0] / scale / 2
+        y = view.at[1] - view.size[1] / scale - 3.0
+        marks.append(Lettering((x, y), view.name, 0.8 * LETTER))
+    marks += _dimensions(unit, views, scale)
+    marks += _title(unit, sheet, scale)
+    figures = " x ".join(format_length(length, unit.display_unit) for length in unit.size)
+    return Drawing(
+        sheet.width,
+        sheet.height,
+        f"{unit.title}, front, side and plan",
+        f"{unit.title} in three views at 1:{scale}, first-angle projection. Overall {figures} "
+        f"{unit.display_unit} (width x height x depth). Dashed lines are hidden.",
+        tuple(marks),
+        "mm",
+    )
+
+
+def _sheet_and_scale(unit: Unit) -> tuple[_Sheet, int]:
+    """The largest scale that fits A3, and the smallest sheet for it."""
+    width, height, depth = unit.size
+    for scale in SCALES:
+        across = (width + depth) / scale + 2 * GAP + BORDER + FILING
+        down = (height + depth) / scale + 2 * GAP + TITLE_HEIGHT + 2 * BORDER
+        for name, sides in (("A4", A4), ("A3", A3)):
+            for sheet in (_Sheet(name, *sides[::-1]), _Sheet(name, *sides)):
+                if across <= sheet.width and down <= sheet.height:
+                    return sheet, scale
+    raise ValueError(f"no scale brings {width:g} x {height:g} x {depth:g} mm on an A3 sheet")
+
+
+def _laid_out(unit: Unit, sheet: _Sheet, scale: int) -> tuple[_View, _View, _View]:
+    (low_x, low_y, low_z), (high_x, high_y, _) = unit.envelope.low, unit.envelope.high
+    width, height, depth = unit.size
+    across, down = (width + depth) / scale + GAP, (height + depth) / scale + GAP
+    left = (FILING + sheet.width - BORDER - across) / 2 + GAP / 4
+    top = (BORDER + sheet.height - BORDER - TITLE_HEIGHT - down) / 2
+    foot = top + height / scale
+    right = left + width / scale + GAP
+    return (
+        _View("Front", FRONT, (width, height), (low_x, low_z), (left, foot)),
+        _View("From the left", FROM_LEFT, (depth, height), (-high_y, low_z), (right, foot)),
+        _View("From above", PLAN, (width, depth), (low_x, low_y), (left, top + down)),
+    )
+
+
+def _view_marks(facets: Facets, view: _View, scale: int) -> list[Mark]:
+    seen = see(facets, view.camera)
+    shown = edges_shown(facets, view.camera)
+    sharp = np.union1d(shown, np.flatnonzero(facets.sharp))
+    visible, hidden = split(facets, view.camera, seen, sharp)
+    solid, dashed = tidy(_as_lines(visible.ends), _as_lines(hidden.ends), LEAST_LENGTH)
+
+    def on_paper(line: Line) -> tuple[Point, Point]:
+        (ax, ay), (bx, by) = (
+            (
+                view.at[0] + (x - view.corner[0]) / scale,
+                view.at[1] - (y - view.corner[1]) / scale,
+            )
+            for x, y in line
+        )
+        return (ax, ay), (bx, by)
+
+    dashed = [line for line in dashed if _length(line) / scale >= LEAST_HIDDEN]
+    return [
+        Stroke(tuple(on_paper(line) for line in dashed), NARROW, dashes=DASHES),
+        Stroke(tuple(on_paper(line) for line in solid), WIDE),
+    ]
+
+
+def _as_lines(ends: Array) -> list[Line]:
+    return [((ax, ay), (bx, by)) for (ax, ay), (bx, by) in ends.tolist()]
+
+
+def _length(line: Line) -> float:
+    (ax, ay), (bx, by) = line
+    return float(np.hypot(bx - ax, by - ay))
+
+
+def _dimensions(unit: Unit, views: tuple[_View, _View, _View], scale: int) -> list[Mark]:
+    """Overall width below the front view, height to its left, depth below the side view."""
+    front, side, _ = views
+    width, height, depth = unit.size
+    (left, foot), (side_left, _) = front.at, side.at
+    top, away = foot - height / scale, 10.0
+    shown = [format_length(length, unit.display_unit) for length in (width, height, depth)]
+    return [
+        *_dimension((left, foot), (left + width / scale, foot), away, shown[0]),
+        *_dimension((left, top), (left, foot), away, shown[1]),
+        *_dimension((side_left, foot), (side_left + depth / scale, foot), away, shown[2]),
+    ]
+
+
+def _dimension(start: Point, end: Point, away: float, text: str) -> list[Mark]:
+    """A dimension below a level distance, or left of an upright one (ISO 129-1)."""
+    upright = start[0] == end[0]
+    shift = (-away, 0.0) if upright else (0.0, away)
+    a, b = ((x + shift[0], y + shift[1]) for x, y in (start, end))
+    sign = (-1.0, 0.0) if upright else (0.0, 1.0)
+    extensions = tuple(
+        (
+            (x + 1.0 * sign[0], y + 1.0 * sign[1]),
+            (x + (away + 2.0) * sign[0], y + (away + 2.0) * sign[1]),
+        )
+        for x, y in (start, end)
+    )
+    middle = ((a[0] + b[0]) / 2, (a[1] + b[1]) / 2)
+    at = (middle[0] - 1.2, middle[1]) if upright else (middle[0], middle[1] - 1.2)
+    room = _length((a, b))
+    lines: list[Mark] = [Stroke((*extensions, (a, b)), NARROW)]
+    # Short dimensions have their arrows outside and pointing in.
+    inside = room > 2.5 * TEXT + text_width(text, LETTER) * (not upright)
+    for tip, other in ((a, b), (b, a)):
+        lines += _arrow(tip, other, inside)
+    lines.append(Lettering(at, text, LETTER, upwards=upright))
+    return lines
+
+
+def _arrow(tip: Point, other: Point, inside: bool) -> list[Mark]:
+    """A filled arrowhead 3 mm long; outside ones have a tail."""
+    x, y = (other[0] - tip[0], other[1] - tip[1])
+    length = float(np.hypot(x, y)) * (1.0 if inside else -1.0)
+    x, y = x / length, y / length
+    base = (tip[0] + 3.0 * x, tip[1] + 3.0 * y)
+    head = (tip, (base[0] - 0.5 * y, base[1] + 0.5 * x), (base[0] + 0.5 * y, base[1] - 0.5 * x))
+    marks: list[Mark] = [Fill((head,), "#33302c")]
+    if not inside:
+        marks.append(Stroke(((tip, (tip[0] + 6.0 * x, tip[1] + 6.0 * y)),), NARROW))
+    return marks
+
+
+def _title(unit: Unit, sheet: _Sheet, scale: int) -> list[Mark]:
+    left, right = FILING, sheet.width - BORDER
+    top, foot = BORDER, sheet.height - BORDER
+    line = foot - TITLE_HEIGHT
+    frame = ((left, top), (right, top), (right, foot), (left, foot), (left, top))
+    symbol = right - 34.0
+    width, height, depth = (format_length(v, unit.display_unit) for v in unit.size)
+    size = f"{width} wide, {height} high, {depth} deep; lengths in {unit.display_unit}"
+    note = f"Scale 1:{scale} on {sheet.name}"
+    return [
+        Stroke((frame,), WIDE),
+        Stroke((((left, line), (right, line)), ((symbol, line), (symbol, foot))), NARROW),
+        Lettering((left + 6.0, line + 10.5), unit.title, 1.5 * LETTER, "start"),
+        Lettering((left + 6.0, line + 19.0), f"{size}. {note}.", 0.85 * LETTER, "start"),
+        *_first_angle((symbol + 17.0, (line + foot) / 2)),
+    ]
+
+
+def _first_angle(centre: Point) -> list[Mark]:
+    """The symbol of first-angle projection: the cone's side left, its end right (ISO 5456-2)."""
+    x, y = centre
+    side = ((x - 11, y - 2.5), (x - 1, y - 5), (x - 1, y + 5), (x - 11, y + 2.5), (x - 11, y - 2.5))
+    turns = np.linspace(0.0, 2 * np.pi, 49)
+    rings = tuple(
+        tuple((float(x + 7 + r * np.cos(t)), float(y + r * np.sin(t))) for t in turns)
+        for r in (2.5, 5.0)
+    )
+    axes = (
+        ((x - 13, y), (x + 1, y)),
+        ((x + 1.5, y), (x + 12.5, y)),
+        ((x + 7, y - 5.5), (x + 7, y + 5.5)),
+    )
+    return [Stroke((side, *rings), 0.35), Stroke(axes, 0.18, dashes=(2.0, 0.6))]
