@@ -17,7 +17,8 @@ from shapely.geometry import Polygon
 from shapely.geometry import box as rectangle
 
 from rodwright.checks import check_solids
-from rodwright.checks.collisions import check_meshes, overlap_of
+from rodwright.checks.bodies import Body, gap, overlap
+from rodwright.checks.collisions import check_meshes
 from rodwright.checks.findings import Finding, Severity
 from rodwright.meshes import placed_mesh
 from rodwright.parts import (
@@ -27,6 +28,7 @@ from rodwright.parts import (
     Grain,
     Joint,
     JointKind,
+    Notch,
     Part,
     Placement,
     Role,
@@ -103,12 +105,58 @@ def test_least_gap_between_parts_that_are_not_joined(gap: float, found: int) -> 
     findings = _found(*parts, least_gap=1.0)
     assert [finding.severity for finding in findings] == [Severity.WARNING] * found
     joint = Joint(JointKind.RESTING, "A", "B", (100.0, 25.0, 10.0))
-    assert not _found(*parts, joints=(joint,))
+    assert not _found(*parts, joints=(joint,), least_gap=1.0)
 
 
-def test_unknown_refs_are_refused() -> None:
-    with pytest.raises(KeyError):
-        _found(_block("A", 0.0), clearances=(Clearance("A", "Z", 1.0),))
+@pytest.mark.parametrize(("second", "words"), [("Z", "no part of the unit"), ("A", "twice")])
+def test_refs_that_make_no_pair_are_refused(second: str, words: str) -> None:
+    parts = (_block("A", 0.0), _block("B", 200.0))
+    with pytest.raises(ValueError, match=words):
+        _found(*parts, clearances=(Clearance("A", second, 1.0),))
+    with pytest.raises(ValueError, match=words):
+        _found(*parts, joints=(Joint(JointKind.BUTT, "A", second, (0.0, 0.0, 0.0)),))
+
+
+def test_open_meshes_are_refused() -> None:
+    whole = placed_mesh(_block("A", 0.0))
+    with_hole = trimesh.Trimesh(whole.vertices, whole.faces[1:], process=False)
+    with pytest.raises(ValueError, match="closed"):
+        overlap(Body(with_hole), Body(placed_mesh(_block("B", 50.0, 10.0))))
+
+
+@pytest.mark.parametrize("turn", [0.0, 1e-3])
+def test_a_block_inside_another_is_as_deep_as_it_is_thin(turn: float) -> None:
+    """Boxes square to the axes go by their bounds, others by their solids; both agree."""
+    blank = Blank(10.0, 8.0, 4.0, PLYWOOD, Grain.LENGTHWISE)
+    inner = replace(_block("B", 30.0, 20.0, 5.0, turn), blank=blank)
+    (finding,) = _found(_block("A", 0.0), inner)
+    assert finding.figure == pytest.approx(4.0, abs=1e-3)
+    assert finding.place == pytest.approx((35.0, 24.0, 7.0), abs=0.01)
+
+
+def test_a_small_notch_makes_a_panel_no_plain_box() -> None:
+    """A peg in a notch of a hundred-thousandth of the panel touches, but doesn't collide."""
+    panel = replace(_block("A", 0.0), blank=Blank(2400.0, 600.0, 18.0, PLYWOOD, Grain.LENGTHWISE))
+    notched = replace(panel, workings=(Notch(0.0, 0.0, 4.0, 4.0),))
+    peg = replace(_block("B", 0.0), blank=Blank(4.0, 4.0, 18.0, PLYWOOD, Grain.LENGTHWISE))
+    assert [finding.rule for finding in _found(panel, peg)] == ["collision"]
+    assert not _found(notched, peg)
+
+
+@pytest.mark.parametrize("far", [150.0, 900.0, 5000.0])
+def test_gap_of_far_turned_blocks_is_exact(far: float) -> None:
+    first, second = _block("A", 0.0), _block("B", far, 30.0, 0.0, 30.0)
+    outline = rectangle(0, 0, 100, 50)
+    turned = affinity.translate(affinity.rotate(outline, 30.0, origin=(0, 0)), far, 30.0)
+    found, _ = gap(Body(placed_mesh(first)), Body(placed_mesh(second)))
+    assert found == pytest.approx(outline.distance(turned), abs=1e-4)
+
+
+def test_findings_keep_the_order_of_the_parts() -> None:
+    blocks = [_block(ref, x) for ref, x in zip("DBCA", (0.0, 90.0, 180.0, 270.0), strict=True)]
+    joint = Joint(JointKind.BUTT, "A", "D", (0.0, 0.0, 0.0))
+    pairs = [finding.parts for finding in _found(*blocks, joints=(joint,))]
+    assert pairs == [("D", "B"), ("D", "A"), ("B", "C"), ("C", "A")]
 
 
 @settings(max_examples=60, deadline=None)
@@ -118,18 +166,18 @@ def test_turned_blocks_against_shapely(x: float, y: float, turn: float) -> None:
     first, second = _block("A", 0.0), _block("B", x, y, 5.0, turn)
     outline = rectangle(0, 0, 100, 50)
     turned = affinity.translate(affinity.rotate(outline, turn, origin=(0, 0)), x, y)
-    shared, gap = outline.intersection(turned).area, outline.distance(turned)
-    overlap = overlap_of(placed_mesh(first), placed_mesh(second))
-    if overlap is not None:
-        assert overlap.volume == pytest.approx(shared * 15.0, rel=1e-4, abs=0.1)
+    common, distance = outline.intersection(turned), outline.distance(turned)
+    shared = overlap(Body(placed_mesh(first)), Body(placed_mesh(second)))
+    if shared is not None:
+        assert shared.volume == pytest.approx(common.area * 15.0, rel=1e-4, abs=0.1)
     else:
-        assert shared == 0 or _thinnest(outline.intersection(turned)) < 0.02
-    if gap > 0.02:
+        assert common.area == 0 or _thinnest(common) < 0.02
+    if distance > 0.02:
         clearance = Clearance("A", "B", 40.0)
         findings = _found(first, second, clearances=(clearance,))
-        assert bool(findings) == (gap < 40.0 - 0.01)
+        assert bool(findings) == (distance < 40.0 - 0.01)
         assert [finding.figure for finding in findings] == pytest.approx(
-            [gap] * len(findings), abs=1e-3
+            [distance] * len(findings), abs=1e-3
         )
 
 
@@ -147,14 +195,14 @@ def test_overlap_volume_against_manifold_and_cadquery(
     x: float, y: float, z: float, turn: float
 ) -> None:
     first, second = _block("A", 0.0), _block("B", x, y, z, turn)
-    overlap = overlap_of(placed_mesh(first), placed_mesh(second))
-    assert overlap is not None
+    shared = overlap(Body(placed_mesh(first)), Body(placed_mesh(second)))
+    assert shared is not None
     solids = [solid_of(part.shape).moved(location_of(part)) for part in (first, second)]
-    assert overlap.volume == pytest.approx(solids[0].intersect(solids[1]).Volume(), rel=1e-4)
+    assert shared.volume == pytest.approx(solids[0].intersect(solids[1]).Volume(), rel=1e-4)
     bodies = [_manifold(placed_mesh(part)) for part in (first, second)]
-    assert overlap.volume == pytest.approx((bodies[0] ^ bodies[1]).volume(), rel=1e-4)
+    assert shared.volume == pytest.approx((bodies[0] ^ bodies[1]).volume(), rel=1e-4)
     together = (bodies[0] + bodies[1]).volume()  # by the union, another road of manifold3d's
-    assert overlap.volume == pytest.approx(200_000.0 - together, rel=1e-4)
+    assert shared.volume == pytest.approx(200_000.0 - together, rel=1e-4)
 
 
 def _manifold(mesh: trimesh.Trimesh) -> manifold3d.Manifold:
