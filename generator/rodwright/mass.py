@@ -4,7 +4,7 @@ What the box workings leave is a set of boxes (by dividing the blank along every
 faces); mitres bound it along its length by planes.  Both are integrated exactly.  Each
 curved working (an easing, a hole) then takes away the integral, over its cross-section,
 of the length of the line through the remaining wood: in closed form where it lies in whole
-wood, else by Gauss quadrature in coordinates in which the integrand is smooth.
+wood, else by Gauss quadrature between the lines at which something else begins or ends.
 """
 
 from __future__ import annotations
@@ -33,10 +33,10 @@ from rodwright.parts import (
 Array = NDArray[np.float64]
 Interval = tuple[float, float]
 
-_ORDER = 12
-_NODES, _WEIGHTS = np.polynomial.legendre.leggauss(_ORDER)
-_UNIT_NODES, _UNIT_WEIGHTS = (_NODES + 1) / 2, _WEIGHTS / 2
-_TURNS = 32
+_NODES, _WEIGHTS = np.polynomial.legendre.leggauss(8)
+_CORNER_CENTRE = (10 - 3 * math.pi) / (12 - 3 * math.pi)
+"""Centre of what lies outside a quarter circle of radius 1, from either tangent: the square's
+first moment less the quarter's, whose centre is 4 / (3 pi) from either radius."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -244,16 +244,27 @@ class _Tool:
     def taken(self, wood: _Wood, earlier: Sequence[_Tool]) -> Array:
         """Moments of what this tool takes from wood that earlier tools have left."""
         near = [tool for tool in earlier if _meet(self.box, tool.box)]
-        low, high = self.box.low[self.axis], self.box.high[self.axis]
-        whole = not near and wood.whole(self.box)
+        if not near and wood.whole(self.box):
+            return self._moments()
         total = np.zeros(4)
-        for point, area in self._points():
-            runs = [(low, high)] if whole else self._runs(wood, near, point)
-            for start, stop in runs:
+        for point, area in self._points(wood, near):
+            for start, stop in self._runs(wood, near, point):
                 middle = list(point)
                 middle[self.axis] = (start + stop) / 2
                 total += area * (stop - start) * np.array([1.0, *middle])
         return total
+
+    def _moments(self) -> Array:
+        """Moments of the whole prism: a disc, or the corner outside a quarter circle."""
+        middle = list(self.box.centre)
+        area = math.pi * self.radius**2
+        if not self.disc:
+            area = (1 - math.pi / 4) * self.radius**2
+            for i in self.across:
+                sign, offset = self.mirror[i]
+                middle[i] = sign * self.radius * _CORNER_CENTRE + offset
+        length = self.box.high[self.axis] - self.box.low[self.axis]
+        return area * length * np.array([1.0, *middle])
 
     def _runs(self, wood: _Wood, near: Sequence[_Tool], point: Vector) -> Iterable[Interval]:
         low, high = self.box.low[self.axis], self.box.high[self.axis]
@@ -266,32 +277,71 @@ class _Tool:
             runs = _without(runs, tool.interval(self.axis, point))
         return [(a, b) for a, b in runs if b > a]
 
-    def _points(self) -> Iterable[tuple[Vector, float]]:
-        """Points over the cross-section, each with its share of the area."""
+    def _points(self, wood: _Wood, near: Sequence[_Tool]) -> Iterable[tuple[Vector, float]]:
+        """Gauss points over the cross-section, each with its share of the area.
+
+        First by the angle at which the round is reached, which leaves no square root, then
+        straight across; each between the lines where something else begins or ends.
+        """
         first, second = self.across
-        for node, share in zip(_UNIT_NODES.tolist(), _UNIT_WEIGHTS.tolist(), strict=True):
-            if self.disc:
-                rho = node * self.radius
-                for turn in range(_TURNS):
-                    angle = 2 * math.pi * (turn + 0.5) / _TURNS
-                    point = [0.0, 0.0, 0.0]
-                    point[first] = self.centre[first] + rho * math.cos(angle)
-                    point[second] = self.centre[second] + rho * math.sin(angle)
-                    area = share * self.radius * rho * 2 * math.pi / _TURNS
-                    yield (point[0], point[1], point[2]), area
-            else:
-                angle = node * math.pi / 2
-                inward = self.radius * (1 - math.cos(angle))
-                reach = self.radius * (1 - math.sin(angle))
-                for inner, inner_share in zip(
-                    _UNIT_NODES.tolist(), _UNIT_WEIGHTS.tolist(), strict=True
-                ):
-                    point = [0.0, 0.0, 0.0]
-                    for i, amount in ((first, inward), (second, reach * inner)):
-                        sign, offset = self.mirror[i]
-                        point[i] = sign * amount + offset
-                    arc = self.radius * math.sin(angle) * math.pi / 2
-                    yield (point[0], point[1], point[2]), share * inner_share * arc * reach
+        first_lines, second_lines, slants = self._breaks(wood, near)
+        sign = self.mirror[first][0]
+        middle, whole_turn = self._round_centre(first), math.pi if self.disc else math.pi / 2
+        cosines = np.clip(sign * (middle - first_lines) / self.radius, -1.0, 1.0)
+        for angle, turn in _gauss(np.clip(np.arccos(cosines), 0.0, whole_turn)):
+            point = [0.0, 0.0, 0.0]
+            point[first] = middle - sign * self.radius * math.cos(angle)
+            reach = self._reach(second, (point[0], point[1], point[2]))
+            slanting = [at + slope * point[first] for at, slope in slants]
+            stretch = np.clip(np.concatenate([second_lines, slanting, reach]), *reach)
+            for place, width in _gauss(stretch):
+                point[second] = place
+                area = turn * width * self.radius * math.sin(angle)
+                yield (point[0], point[1], point[2]), area
+
+    def _breaks(
+        self, wood: _Wood, near: Sequence[_Tool]
+    ) -> tuple[Array, Array, list[tuple[float, float]]]:
+        """Where something begins or ends in the cross-section.
+
+        Lines of the first and of the second axis across, and mitres that slant over both,
+        as second = at + slope * first.
+        """
+        first, second = self.across
+        lines = {i: [self.box.low[i], self.box.high[i], *wood.grid[i].tolist()] for i in range(3)}
+        for tool in near:
+            for i in range(3):
+                lines[i] += (tool.box.low[i], tool.box.high[i])
+        slants = []
+        for point, normal in wood.planes:
+            if abs(normal[first]) > 1e-12 and abs(normal[second]) > 1e-12:
+                slope = -normal[first] / normal[second]
+                slants.append((point[second] - slope * point[first], slope))
+                continue
+            across = first if abs(normal[first]) > 1e-12 else second
+            slope = -normal[self.axis] / normal[across]
+            lines[across] += [
+                point[across] + slope * (level - point[self.axis]) for level in lines[self.axis]
+            ]
+        firsts, seconds = np.array(lines[first]), np.array(lines[second])
+        centre = np.array([self._round_centre(first), self._round_centre(second)])
+        # The first axis also breaks where those of the second cross the round, or each other.
+        half = np.sqrt(np.maximum(self.radius**2 - (seconds - centre[1]) ** 2, 0.0))
+        breaks = [firsts, centre[0] - half, centre[0] + half]
+        for at, slope in slants:
+            off = at + slope * centre[0] - centre[1]
+            square = self.radius**2 * (1 + slope**2) - off**2
+            root = math.sqrt(max(square, 0.0))
+            chord = (np.array([-root, root]) - slope * off) / (1 + slope**2)
+            breaks += [(seconds - at) / slope, centre[0] + chord]
+        return np.concatenate(breaks), seconds, slants
+
+    def _round_centre(self, axis: int) -> float:
+        """Centre of the hole, or of the circle that an easing follows."""
+        if self.disc:
+            return self.centre[axis]
+        sign, offset = self.mirror[axis]
+        return sign * self.radius + offset
 
     def interval(self, axis: int, point: Vector) -> Interval | None:
         """Where the line through a point parallel to an axis runs in this tool."""
@@ -300,12 +350,12 @@ class _Tool:
             return None
         if axis == self.axis:
             inside = self._reach(self.across[0], point)
-            if inside is None or not inside[0] < point[self.across[0]] < inside[1]:
+            if not inside[0] < point[self.across[0]] < inside[1]:
                 return None
             return box.low[axis], box.high[axis]
         return self._reach(axis, point)
 
-    def _reach(self, axis: int, point: Vector) -> Interval | None:
+    def _reach(self, axis: int, point: Vector) -> Interval:
         """Extent along one of the two axes across, at the point's place along the other."""
         other = self.across[1] if axis == self.across[0] else self.across[0]
         if self.disc:
@@ -325,6 +375,15 @@ def _two_points(lines: Array) -> Iterable[Interval]:
         half = (high - low) / 2
         yield low + half * (1 - 1 / math.sqrt(3)), half
         yield low + half * (1 + 1 / math.sqrt(3)), half
+
+
+def _gauss(lines: Array) -> Iterable[Interval]:
+    """Places of the Gauss rule between neighbouring lines, each with its share."""
+    for low, high in pairwise(np.unique(lines).tolist()):
+        half = (high - low) / 2
+        if half > 1e-12:
+            for node, share in zip(_NODES.tolist(), _WEIGHTS.tolist(), strict=True):
+                yield low + half * (1 + node), half * share
 
 
 def _meet(first: Box, second: Box) -> bool:
