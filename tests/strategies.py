@@ -60,12 +60,14 @@ def rebates(draw: st.DrawFn, size: Vector) -> Rebate:
 
 @st.composite
 def channels(draw: st.DrawFn, size: Vector) -> Groove | Housing:
-    kind, run, surfaces = draw(st.sampled_from([(Groove, 0, FACES + EDGES), (Housing, 1, FACES)]))
+    grooved = draw(st.booleans())
+    run, surfaces = (0, FACES + EDGES) if grooved else (1, FACES)
     surface = draw(st.sampled_from(surfaces))
     across = size[3 - surface.axis - run]
     width = draw(lengths(1.0, 0.3 * across))
     position = draw(lengths(0.0, across - width))
     depth = draw(lengths(0.5, 0.4 * size[surface.axis]))
+    kind = Groove if grooved else Housing
     return kind(surface, position, width, depth, *draw(runs(size[run])))
 
 

@@ -86,7 +86,7 @@ def _assert_measures_agree(shape: ShapeKey) -> None:
 
 
 @settings(
-    max_examples=120,
+    max_examples=80,
     deadline=None,
     suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large],
 )
