@@ -10,13 +10,17 @@ import pytest
 
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.workings import workings
 from rodwright.parts import (
     Blank,
     Box,
+    Easing,
     Grain,
     Groove,
     Hole,
     Housing,
+    Joint,
+    JointKind,
     Mitre,
     Opening,
     Part,
@@ -29,7 +33,7 @@ from rodwright.parts import (
     Unit,
     Working,
 )
-from samples import ASH, PLYWOOD, X, Y
+from samples import ASH, PLYWOOD, X, Y, Z, bookcase
 from specs import unit_from
 
 CAUTIONS = {"dust", "walls", "lifting", "tipping", "fitting gap"}
@@ -64,6 +68,15 @@ def _rules(*parts: Part) -> list[tuple[str, Severity]]:
         (Rebate(Surface.REVERSE, Surface.BACK_EDGE, 6.0, 18.0), [("depth", "error")]),
         (Hole(Surface.FACE, (200.0, 5.0), 5.0, 8.0), []),
         (Hole(Surface.FACE, (200.0, 4.0), 5.0, 8.0), [("hole near an edge", "warning")]),
+        (Groove(Surface.FACE, 3.0, 6.0, 6.0), []),
+        (Groove(Surface.FACE, 2.9, 6.0, 6.0), [("thin tongue", "warning")]),
+        (Groove(Surface.FACE, 114.0, 6.0, 6.0), []),
+        (Housing(Surface.REVERSE, 379.5, 18.0, 6.0), [("thin tongue", "warning")]),
+        (Housing(Surface.REVERSE, 50.0, 18.0, 6.0, 0.0, 118.0), [("thin tongue", "warning")]),
+        (Groove(Surface.FACE_EDGE, 2.0, 6.0, 6.0), [("thin tongue", "warning")]),
+        (Easing(Surface.FACE, Surface.FACE_EDGE, 18.0), []),
+        (Easing(Surface.FACE, Surface.FACE_EDGE, 18.1), [("working outside the blank", "error")]),
+        (Hole(Surface.FACE, (200.0, 50.0), 5.0, 18.0), [("depth", "error")]),
         (Hole(Surface.FACE, (200.0, 50.0), 5.0, 16.5), []),
         (Hole(Surface.FACE, (200.0, 50.0), 5.0, 17.0), [("hole nearly through", "warning")]),
         (Hole(Surface.FACE, (200.0, 50.0), 5.0), []),
@@ -95,6 +108,27 @@ def test_mitres_that_cross(length: float, found: int) -> None:
     assert rules == ["mitres cross"] * found
 
 
+@pytest.mark.parametrize(("length", "found"), [(138.1, 0), (137.9, 1)])
+def test_mitre_and_bevel_that_cross(length: float, found: int) -> None:
+    """At the corner opposite both long points the two take 120 and 18 mm, both at 45 degrees."""
+    mitre = Mitre(Surface.NEAR_END, 45.0, Surface.FACE_EDGE)
+    bevel = Mitre(Surface.FAR_END, 45.0, Surface.FACE)
+    rules = [finding.rule for finding in _check(_panel(mitre, bevel, length=length))]
+    assert rules == ["mitres cross"] * found
+
+
+@pytest.mark.parametrize(("length", "found"), [(120.1, 0), (119.9, 1)])
+def test_slanted_ends_that_cross(length: float, found: int) -> None:
+    """Parallel ends leave a parallelogram, or nothing that could be weighed."""
+    ends = [
+        Mitre(Surface.NEAR_END, 45.0, Surface.FACE_EDGE),
+        Mitre(Surface.FAR_END, 45.0, Surface.BACK_EDGE),
+    ]
+    unit = Unit("Test", Box((0, 0, 0), (10, 10, 10)), (_panel(*ends, length=length),))
+    rules = [finding.rule for finding in workings(unit)]
+    assert rules == ["mitres cross"] * found
+
+
 @pytest.mark.parametrize(("thickness", "found"), [(18, 0), (18.5, 1), (19, 1), (22, 1)])
 def test_lipping_against_an_eased_frame(thickness: float, found: int) -> None:
     """Common practice, no source: thinner than the frame by the easing, or a gap shows."""
@@ -108,6 +142,30 @@ def test_lipping_against_an_eased_frame(thickness: float, found: int) -> None:
     findings = [finding for finding in check_parts(unit) if finding.rule == rule]
     assert {finding.figure for finding in findings} == ({thickness - 18.0} if found else set())
     assert all("LP1" in finding.parts and "LP2" in finding.parts for finding in findings)
+
+
+@pytest.mark.parametrize("kind", [JointKind.BUTT, JointKind.EDGE_GLUED])
+@pytest.mark.parametrize(
+    ("edge", "reach", "found"),
+    [
+        (Surface.FACE_EDGE, 4.5, 1),  # the left stile's inner edge, beside the strip
+        (Surface.FACE_EDGE, 4.0, 0),
+        (Surface.BACK_EDGE, 4.5, 0),  # its outer edge
+    ],
+)
+def test_only_the_easing_beside_the_lipping_counts(
+    kind: JointKind, edge: Surface, reach: float, found: int
+) -> None:
+    (stile,) = (part for part in bookcase().parts if part.ref == "ST1")
+    stile = replace(stile, workings=(Easing(Surface.FACE, edge, reach),))
+    blank = Blank(600.0, 18.0, 18.0, ASH, Grain.LENGTHWISE)
+    strip = Part(
+        "LP1", "Lipping", Role.LIPPING, "Lippings", blank, Placement((45.0, 0.0, 482.0), X, Z)
+    )
+    for pair in (("ST1", "LP1"), ("LP1", "ST1")):
+        joints = (Joint(kind, *pair, (45.0, -9.0, 491.0)),)
+        findings = _check(stile, strip, joints=joints)
+        assert [finding.figure for finding in findings] == [reach - 4.0] * found
 
 
 def _of(stock: Stock, length: float, width: float, thickness: float) -> Part:
@@ -175,7 +233,7 @@ def test_the_same_is_said_once() -> None:
     pair = [_panel(working), replace(_panel(working), ref="P2")]
     (finding,) = _check(*pair)
     assert finding.parts == ("P1", "P2")
-    assert finding.message.endswith("more than half of 18 mm; so P2")
+    assert finding.message.endswith("more than half of 18 mm; likewise P2")
 
 
 def test_checks_on_parts_load_no_geometry_library() -> None:

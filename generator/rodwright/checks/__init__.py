@@ -24,6 +24,9 @@ def check_parts(unit: Unit) -> tuple[Finding, ...]:
     """What the parts alone show, by arithmetic: no solid is built.
 
     The gravest come first; what is the same for several parts is said once.
+
+    Raises:
+        ValueError: the workings of a part leave nothing of it.
     """
     found = chain.from_iterable(check(unit) for check in _CHECKS)
     order = list(Severity)
@@ -65,4 +68,4 @@ def _with_others(unit: Unit, finding: Finding) -> Finding:
     others = [ref for ref in finding.parts if named(unit.part(ref)) not in finding.message]
     if not others:
         return finding
-    return replace(finding, message=f"{finding.message}; so {', '.join(others)}")
+    return replace(finding, message=f"{finding.message}; likewise {', '.join(others)}")

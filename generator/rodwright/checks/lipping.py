@@ -6,9 +6,10 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
-from rodwright.parts import Easing, JointKind, Part, Role, Surface, Unit
+from rodwright.parts import Easing, JointKind, Part, Role, Surface, Unit, Vector
 
 _ROUNDING = 1e-6
+_EDGES = tuple(edge for edge in Surface if edge.axis != Surface.FACE.axis)
 
 
 def lippings(unit: Unit) -> Iterator[Finding]:
@@ -18,10 +19,14 @@ def lippings(unit: Unit) -> Iterator[Finding]:
     frame by at least the easing radius, or a gap shows.
     """
     for joint in unit.joints:
-        member, strip = unit.part(joint.first), unit.part(joint.second)
-        if strip.role is not Role.LIPPING or joint.kind is not JointKind.BUTT:
+        if joint.kind not in (JointKind.BUTT, JointKind.EDGE_GLUED):
             continue
-        radius = _eased(member)
+        member, strip = unit.part(joint.first), unit.part(joint.second)
+        if strip.role is not Role.LIPPING:
+            member, strip = strip, member
+        if strip.role is not Role.LIPPING or member.role not in (Role.STILE, Role.RAIL):
+            continue
+        radius = _eased(member, strip)
         if radius == 0:
             continue
         flat_ends = member.bounds().low[1] + radius
@@ -41,13 +46,25 @@ def lippings(unit: Unit) -> Iterator[Finding]:
             )
 
 
-def _eased(member: Part) -> float:
-    """Largest radius to which a member's front edges are eased, mm; 0 for sharp ones."""
+def _eased(member: Part, strip: Part) -> float:
+    """Largest radius to which the member's front arris beside the strip is eased, mm; 0 for a
+    sharp one."""
+    edges = [edge for edge in _EDGES if _beside(member, edge, strip.bounds().centre)]
     return max(
         (
             working.radius
             for working in member.workings
-            if isinstance(working, Easing) and Surface.FACE in (working.surface, working.edge)
+            if isinstance(working, Easing)
+            and Surface.FACE in (working.surface, working.edge)
+            and any(edge in (working.surface, working.edge) for edge in edges)
         ),
         default=0.0,
     )
+
+
+def _beside(member: Part, edge: Surface, point: Vector) -> bool:
+    """Whether a point (unit frame) lies beyond one of a part's edges."""
+    placed = member.placement
+    along = (placed.length, placed.width)[edge.axis]
+    at = sum((point[i] - placed.origin[i]) * along[i] for i in range(3))
+    return at > member.blank.size[edge.axis] if edge.at_high else at < 0

@@ -60,7 +60,7 @@ def _lifting(unit: Unit) -> Iterator[Finding]:
             Severity.NOTE,
             "lifting",
             f"{named(part)} weighs {weight(part):.0f} kg",
-            "Lift it with two people, or cut it down in place.",
+            "Have two people lift it.",
             (part.ref,),
             weight(part),
             TWO_PERSON_LIFT,

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
-from itertools import combinations
-from math import radians, tan
+from itertools import combinations, product
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
@@ -20,13 +20,16 @@ from rodwright.parts import (
     Rebate,
     Surface,
     Unit,
+    Vector,
+    Working,
 )
 
 LEAST_TONGUE = 3.0
-"""Wood left between two channels, or between a channel and the far face, mm."""
+"""Wood left between two channels, or beside a channel at an edge, mm."""
 LEAST_FLOOR = 1.5
 """Wood left under a blind hole, mm."""
 _ROUNDING = 1e-6
+_GEOMETRY = "geometry of the part"
 
 Channel = Rebate | Groove | Housing
 
@@ -50,18 +53,7 @@ def _words(working: object) -> str:
 def _outside(unit: Unit, part: Part) -> Iterator[Finding]:
     size = part.blank.size
     for working in part.workings:
-        if isinstance(working, Mitre | Easing):
-            continue
-        if isinstance(working, Hole):
-            across = [axis for axis in range(3) if axis != working.surface.axis]
-            low = [centre - working.diameter / 2 for centre in working.position]
-            high = [centre + working.diameter / 2 for centre in working.position]
-            over = max(
-                max(-a, b - size[axis]) for a, b, axis in zip(low, high, across, strict=True)
-            )
-        else:
-            box = working.removal(size)
-            over = max(max(-a, b - c) for a, b, c in zip(box.low, box.high, size, strict=True))
+        over = _past(size, working)
         if over > _ROUNDING:
             yield Finding(
                 Severity.ERROR,
@@ -72,7 +64,26 @@ def _outside(unit: Unit, part: Part) -> Iterator[Finding]:
                 (part.ref,),
                 over,
                 0.0,
+                source=_GEOMETRY,
             )
+
+
+def _past(size: Vector, working: Working) -> float:
+    """How far (mm) a working reaches past the blank, at most; a mitre never does."""
+    if isinstance(working, Mitre):
+        return 0.0
+    if isinstance(working, Hole):
+        across = [axis for axis in range(3) if axis != working.surface.axis]
+        half = working.diameter / 2
+        return max(
+            half - min(centre, size[axis] - centre)
+            for centre, axis in zip(working.position, across, strict=True)
+        )
+    if isinstance(working, Easing):
+        surface, edge, radius = working.surface, working.edge, working.radius
+        working = Rebate(surface, edge, radius, radius, working.start, working.stop)
+    box = working.removal(size)
+    return max(max(-a, b - c) for a, b, c in zip(box.low, box.high, size, strict=True))
 
 
 def _deep(unit: Unit, part: Part) -> Iterator[Finding]:
@@ -91,6 +102,7 @@ def _deep(unit: Unit, part: Part) -> Iterator[Finding]:
                 (part.ref,),
                 working.depth,
                 through,
+                source=_GEOMETRY,
             )
         elif working.depth > most + _ROUNDING:
             yield Finding(
@@ -106,13 +118,26 @@ def _deep(unit: Unit, part: Part) -> Iterator[Finding]:
 
 
 def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
-    """Wood left between channels cut from opposite faces, or between neighbours in one face."""
+    """Wood left beside a channel at an edge, or between two channels that face each other."""
     size = part.blank.size
     channels = [
         (working, working.removal(size))
         for working in part.workings
         if isinstance(working, Rebate | Groove | Housing)
     ]
+    for working, box in channels:
+        beside = _left_beside(size, working, box)
+        if beside < LEAST_TONGUE - _ROUNDING:
+            yield Finding(
+                Severity.WARNING,
+                "thin tongue",
+                f"beside a {_words(working)} in {named(part)} only {length_in(unit, beside)} of "
+                "wood is left at the edge",
+                f"Leave at least {length_in(unit, LEAST_TONGUE)}, or cut it out to the edge.",
+                (part.ref,),
+                beside,
+                LEAST_TONGUE,
+            )
     for (first, one), (second, other) in combinations(channels, 2):
         left = _left_between(one, other)
         if left is not None and left < LEAST_TONGUE - _ROUNDING:
@@ -128,6 +153,17 @@ def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
             )
 
 
+def _left_beside(size: Vector, working: Channel, box: Box) -> float:
+    """Least wood between a channel and the blank's edges or ends that it doesn't reach."""
+    beside = [
+        left
+        for axis in range(3)
+        if axis != working.surface.axis
+        for left in (box.low[axis], size[axis] - box.high[axis])
+    ]
+    return min((left for left in beside if left > _ROUNDING), default=math.inf)
+
+
 def _left_between(first: Box, second: Box) -> float | None:
     """Wood between two channels that face each other along one axis; None where none is held."""
     apart = [max(first.low[i] - second.high[i], second.low[i] - first.high[i]) for i in range(3)]
@@ -137,22 +173,33 @@ def _left_between(first: Box, second: Box) -> float | None:
 
 
 def _crossing_mitres(unit: Unit, part: Part) -> Iterator[Finding]:
+    """What the mitres leave of the length along each of the blank's four long arrises."""
     mitres = [working for working in part.workings if isinstance(working, Mitre)]
-    for long in {mitre.long for mitre in mitres}:
-        across = part.blank.size[long.axis]
-        taken = sum(across * tan(radians(mitre.angle)) for mitre in mitres if mitre.long is long)
-        short = part.blank.length - taken
-        if short <= 0:
-            yield Finding(
-                Severity.ERROR,
-                "mitres cross",
-                f"the mitres of {named(part)} cross: {length_in(unit, -short)} are missing between "
-                f"its short points",
-                "Make the part longer or narrower.",
-                (part.ref,),
-                short,
-                0.0,
-            )
+    length, *section = part.blank.size
+    short = min(
+        length - sum(_taken(mitre, section, corner) for mitre in mitres)
+        for corner in product((False, True), repeat=2)
+    )
+    if mitres and short <= 0:
+        yield Finding(
+            Severity.ERROR,
+            "mitres cross",
+            f"the mitres of {named(part)} cross: {length_in(unit, -short)} are missing between "
+            f"its short points",
+            "Make the part longer or narrower.",
+            (part.ref,),
+            short,
+            0.0,
+            source=_GEOMETRY,
+        )
+
+
+def _taken(mitre: Mitre, section: list[float], corner: tuple[bool, ...]) -> float:
+    """What a mitre takes off the length at one corner (high or low by axis) of the section."""
+    across = mitre.long.axis - 1
+    if corner[across] == mitre.long.at_high:
+        return 0.0
+    return section[across] * math.tan(math.radians(mitre.angle))
 
 
 def _holes(unit: Unit, part: Part) -> Iterator[Finding]:
@@ -179,8 +226,21 @@ def _holes(unit: Unit, part: Part) -> Iterator[Finding]:
                 least,
             )
         if hole.depth is not None:
-            floor = size[hole.surface.axis] - hole.depth
-            if floor < LEAST_FLOOR - _ROUNDING:
+            through = size[hole.surface.axis]
+            floor = through - hole.depth
+            if floor <= _ROUNDING:
+                yield Finding(
+                    Severity.ERROR,
+                    "depth",
+                    f"a hole {length_in(unit, hole.depth)} deep goes right through {named(part)}, "
+                    f"which is {length_in(unit, through)} there",
+                    "Drill it shallower, or use thicker stock.",
+                    (part.ref,),
+                    hole.depth,
+                    through,
+                    source=_GEOMETRY,
+                )
+            elif floor < LEAST_FLOOR - _ROUNDING:
                 yield Finding(
                     Severity.WARNING,
                     "hole nearly through",
