@@ -21,6 +21,8 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from typing import Literal, Protocol
 
+from rodwright.ways import WayIn
+
 Vector = tuple[float, float, float]
 Matrix = tuple[tuple[float, float, float, float], ...]
 
@@ -490,7 +492,7 @@ class Unit:
     ``envelope`` is the overall box (a face frame stands in front of the carcass, at
     negative y, and may overhang it).  ``display_unit`` is what lengths are shown in.
     ``least_gap`` is the smallest gap, in mm, that two parts which neither touch nor are
-    joined may leave (0: any).
+    joined may leave (0: any).  ``way_in`` is what the unit has to pass, where that is known.
     """
 
     title: str
@@ -501,6 +503,7 @@ class Unit:
     opening: Opening | None = None
     least_gap: float = 0.0
     display_unit: Literal["mm", "in"] = "mm"
+    way_in: WayIn | None = None
     _by_ref: dict[str, Part] = field(init=False, repr=False, compare=False, hash=False)
 
     def __post_init__(self) -> None:

@@ -11,13 +11,14 @@ from rodwright.checks.fit import fit
 from rodwright.checks.lipping import lippings
 from rodwright.checks.safety import safety
 from rodwright.checks.stock import stock_sizes
+from rodwright.checks.way_in import way_in
 from rodwright.checks.wording import named
 from rodwright.checks.workings import workings
 from rodwright.parts import Unit
 
 __all__ = ["check_parts", "check_solids"]
 
-_CHECKS = (fit, workings, lippings, stock_sizes, safety)
+_CHECKS = (fit, workings, lippings, stock_sizes, way_in, safety)
 
 
 def check_parts(unit: Unit) -> tuple[Finding, ...]:

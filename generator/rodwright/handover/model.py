@@ -42,6 +42,7 @@ from rodwright.parts import (
     Working,
 )
 from rodwright.problems import Problem, ProblemsError
+from rodwright.ways import Corner, Doorway, Mouth, Skirting, WayIn
 
 SCHEMA_VERSION = 1
 """Goes up when a document written before can no longer be read."""
@@ -81,6 +82,7 @@ def unit_json(unit: Unit) -> bytes:
         "least_gap": unit.least_gap,
         "envelope": asdict(unit.envelope),
         "opening": asdict(unit.opening) if unit.opening else None,
+        "way_in": asdict(unit.way_in) if unit.way_in else None,
         "mass": round(unit_weight(unit), 6),
         "centre_of_mass": [round(each, 4) for each in centre_of_mass(unit)],
         "stocks": {name: _stock_record(stock) for name, stock in sorted(stocks.items())},
@@ -173,6 +175,20 @@ def _unit(document: Mapping[str, Any]) -> Unit:
         opening=Opening(**opening) if opening else None,
         least_gap=document["least_gap"],
         display_unit=document["display_unit"],
+        # Documents from before there was a way in have no such key.
+        way_in=_way_in(document["way_in"]) if document.get("way_in") else None,
+    )
+
+
+def _way_in(record: Mapping[str, Any]) -> WayIn:
+    return WayIn(
+        **{
+            **record,
+            "doors": tuple(Doorway(**door) for door in record["doors"]),
+            "corners": tuple(Corner(**corner) for corner in record["corners"]),
+            "skirting": Skirting(**record["skirting"]) if record["skirting"] else None,
+            "mouth": Mouth(**record["mouth"]) if record["mouth"] else None,
+        }
     )
 
 

@@ -50,4 +50,5 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         opening=rod.opening,
         least_gap=spec.clearance,
         display_unit=spec.unit,
+        way_in=spec.way_in.resolved() if spec.way_in else None,
     )

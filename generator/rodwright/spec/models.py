@@ -12,6 +12,7 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from rodwright.spec.fields import Colour, Length, LengthOrShare, LengthOrZero, SpecModel
+from rodwright.spec.way import WaySpec
 
 
 class WidthReadings(SpecModel):
@@ -302,5 +303,7 @@ class UnitSpec(SpecModel):
     """The face frame."""
     lipping: LippingSpec | None = None
     """Strips on front edges."""
+    way_in: WaySpec | None = None
+    """The way in, if it is known: doorways, corners, ceiling, and what narrows the opening."""
     clearance: LengthOrZero = 0.0
     """Least gap between parts that neither touch nor are joined; closer ones are reported."""

@@ -1,0 +1,150 @@
+"""The unit as a body to be put in, its opening as the walls round it, and sliding straight in.
+
+Opening frame: x to the right, 0 at the opening's left side; y from the opening's front to
+its rear; z up from the floor.  Millimetres.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+
+from rodwright.lengths import LengthUnit
+from rodwright.parts import Box, Opening, Part, Role, Unit
+from rodwright.site.way_carry import Load, Step, said
+from rodwright.ways import WayIn
+
+FACE_FRAME = (Role.STILE, Role.RAIL)
+
+
+@dataclass(frozen=True, slots=True)
+class Body:
+    """A carcass and, before it, a face frame that may reach past it; a frame 0 thick is none.
+
+    ``width``, ``height`` and ``depth`` are the carcass's.
+    """
+
+    width: float
+    height: float
+    depth: float
+    frame_thickness: float = 0.0
+    frame_sides: float = 0.0
+    frame_top: float = 0.0
+
+    @property
+    def overall_depth(self) -> float:
+        """From the front of the frame to the rear."""
+        return self.depth + self.frame_thickness
+
+    def load(self, name: str) -> Load:
+        """The box round all of it."""
+        return Load(
+            name,
+            self.width + 2 * self.frame_sides,
+            self.height + self.frame_top,
+            self.overall_depth,
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Niche:
+    """An opening with all that stands in the way of putting something in.
+
+    ``mouth_width`` and ``mouth_height`` are clear over the first ``mouth_thickness``;
+    ``skirting`` is how far it stands off the walls inside, as high as ``skirting_height``.
+    """
+
+    width: float
+    height: float
+    depth: float
+    mouth_width: float
+    mouth_height: float
+    mouth_thickness: float
+    skirting: float
+    skirting_height: float
+    front: float | None
+    ceiling: float | None
+
+
+def body_of(unit: Unit, without: Iterable[Role] = ()) -> Body:
+    """The unit's carcass and face frame, some roles left off."""
+    left_off = set(without)
+    frame = [part for part in unit.parts if part.role in FACE_FRAME and part.role not in left_off]
+    case = [
+        part for part in unit.parts if part.role not in FACE_FRAME and part.role not in left_off
+    ]
+    around = _around(case)
+    width, depth, _ = around.size
+    body = Body(width, around.high[2], depth)
+    if not frame:
+        return body
+    box = _around(frame)
+    return replace(
+        body,
+        frame_thickness=max(0.0, around.low[1] - box.low[1]),
+        frame_sides=max(0.0, around.low[0] - box.low[0], box.high[0] - around.high[0]),
+        frame_top=max(0.0, box.high[2] - around.high[2]),
+    )
+
+
+def _around(parts: list[Part]) -> Box:
+    boxes = [part.bounds() for part in parts]
+    low = [min(box.low[axis] for box in boxes) for axis in range(3)]
+    high = [max(box.high[axis] for box in boxes) for axis in range(3)]
+    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+
+
+def niche_of(opening: Opening, way: WayIn, body: Body) -> Niche:
+    """The opening as an obstacle; one whose depth wasn't measured is as deep as the unit."""
+    skirting, mouth = way.skirting, way.mouth
+    inside = skirting.thickness if skirting else 0.0
+    depth = opening.depth if opening.depth is not None else body.overall_depth + inside
+    return Niche(
+        opening.width,
+        opening.height,
+        depth,
+        mouth.width if mouth and mouth.width is not None else opening.width,
+        mouth.height if mouth and mouth.height is not None else opening.height,
+        mouth.thickness if mouth else 0.0,
+        inside,
+        skirting.height if skirting else 0.0,
+        way.front,
+        way.ceiling,
+    )
+
+
+def rest(body: Body, niche: Niche) -> float:
+    """Where the unit's front comes to stand (y): flush with the opening's, or as far in as
+    the skirting at the rear lets it."""
+    return min(0.0, niche.depth - niche.skirting - body.overall_depth)
+
+
+def straight_in(body: Body, niche: Niche, say: LengthUnit) -> Step:
+    """Sliding upright and straight in: the tightest of every width, height and depth."""
+    front = rest(body, niche)
+    carcass_front = front + body.frame_thickness
+    wide, high = body.width + 2 * body.frame_sides, body.height + body.frame_top
+    low_width = niche.width - 2 * niche.skirting
+    tries = [
+        (niche.height - body.height, "the height inside"),
+        (niche.depth - niche.skirting - body.overall_depth, "the depth"),
+        (low_width - body.width, _between("the width inside", niche)),
+    ]
+    if niche.mouth_thickness:
+        tries.append((niche.mouth_width - body.width, "the width of its mouth"))
+        tries.append((niche.mouth_height - body.height, "the height of its mouth"))
+    if body.frame_thickness and carcass_front > 0:
+        tries.append((min(niche.mouth_width, niche.width) - wide, "the face frame's width"))
+        tries.append((min(niche.mouth_height, niche.height) - high, "the face frame's height"))
+        if not niche.mouth_thickness or carcass_front > niche.mouth_thickness:
+            tries.append((low_width - wide, _between("the face frame's width", niche)))
+    if niche.front is not None:
+        tries.append((niche.front - body.overall_depth, "the floor before it"))
+    spare, tight = min(tries)
+    return Step(
+        f"the opening ({said(niche.width, say)} wide)", "upright, straight in", spare, tight
+    )
+
+
+def _between(what: str, niche: Niche) -> str:
+    return f"{what}, between the skirtings" if niche.skirting else what

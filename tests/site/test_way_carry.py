@@ -1,0 +1,170 @@
+"""Doorways, corners and standing up, and what helps where a unit doesn't go."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import replace
+from math import hypot
+from pathlib import Path
+
+import pytest
+
+from rodwright.checks import check_parts
+from rodwright.checks.findings import Severity
+from rodwright.handover.model import read_unit_json, unit_json
+from rodwright.parts import Unit
+from rodwright.site.way_body import body_of, niche_of, straight_in
+from rodwright.site.way_carry import Load, carry, round_corner, through_doorway
+from rodwright.site.way_remedies import Remedy, remedies, steps_for
+from rodwright.ways import Corner, Doorway, Mouth, Skirting, WayIn
+from samples import bookcase
+from specs import unit_from
+
+ALCOVE = """
+opening: {width: 1209, height: 2027, depth: 318}
+fit: {sides: 3.5, top: 7, back: 2}
+back: {stock: thin, fixing: rebated}
+"""
+
+
+def alcove(way: str, frame: bool = False) -> Unit:
+    more = "\nface_frame: {stock: ash, width: 45}" if frame else ""
+    return unit_from(f"{ALCOVE}{more}\nway_in: {way}\n")
+
+
+def works(tried: tuple[Remedy, ...]) -> list[str]:
+    return [remedy.what for remedy in tried if remedy.works]
+
+
+@pytest.mark.parametrize(
+    ("door", "held", "spare"),
+    [
+        (Doorway(760, 2100), "upright, side first", 60.0),
+        (Doorway(760, 1980), "on its side, end first", 400.0),
+        (Doorway(380, 1980), "on its side, end first", 20.0),
+    ],
+)
+def test_a_doorway(door: Doorway, held: str, spare: float) -> None:
+    step = through_doorway(Load("case", 1200.0, 2020.0, 320.0), door, 20.0, "doorway 1")
+    assert step.passes
+    assert step.spare == pytest.approx(spare)
+    assert step.held == held
+
+
+def test_a_doorway_too_small_says_by_how_much() -> None:
+    step = through_doorway(Load("case", 900.0, 2000.0, 800.0), Doorway(760, 1980), 20.0, "door")
+    assert not step.passes
+    assert step.spare == pytest.approx(760 - 40 - 800)
+    assert step.tight == "the width"
+
+
+def test_leaning_sideways_through_a_doorway() -> None:
+    """2000 x 100 into 760 x 1980: only leaning, since the doorway's diagonal is 2121."""
+    step = through_doorway(Load("panel", 3000.0, 2000.0, 100.0), Doorway(760, 1980), 0.0, "door")
+    assert step.passes
+    assert step.held.startswith("leaning")
+    assert step.held.endswith("upright, side first")
+    sideways = Doorway(1980, 760)
+    assert through_doorway(
+        Load("panel", 3000.0, 2000.0, 100.0), sideways, 0.0, "hatch"
+    ).spare == pytest.approx(step.spare)
+
+
+def test_raising_an_end_gets_a_long_box_round() -> None:
+    """Flat it is too long for the turn; raised to the ceiling its footprint is shorter."""
+    load = Load("case", 400.0, 2500.0, 300.0)
+    flat = round_corner(load, Corner(900, 900, 450), 0.0, "corner 1")
+    raised = round_corner(load, Corner(900, 900, 2400), 0.0, "corner 1")
+    assert not flat.passes
+    assert raised.passes
+    assert raised.held.startswith("one end raised")
+
+
+def test_standing_up_needs_the_diagonal() -> None:
+    load = Load("case", 1200.0, 2020.0, 320.0)
+    needed = hypot(2020, 320)
+    lying_door = (Doorway(1300, 1500),)
+    for ceiling, goes in ((needed + 0.5, True), (needed - 0.5, False)):
+        *_, step = carry(load, WayIn(ceiling, lying_door), "mm")
+        assert step.passes is goes
+        assert step.spare == pytest.approx(ceiling - needed)
+    *_, step = carry(load, WayIn(needed - 0.5, (Doorway(900, 2100),)), "mm")
+    assert step.passes
+    assert "never laid down" in step.held
+
+
+def test_skirting_narrows_the_opening_at_both_sides() -> None:
+    unit = alcove("{skirting: {height: 120, thickness: 18}}")
+    assert unit.way_in is not None
+    (step,) = steps_for(unit, unit.way_in)
+    assert step.spare == pytest.approx(1209 - 36 - 1202)
+    assert "between the skirtings" in step.tight
+    assert works(remedies(unit, unit.way_in)) == ["take the skirting off where it stands"]
+
+
+def test_a_frame_that_stops_it_is_left_off() -> None:
+    """The frame adds 22 to the depth; without it the diagonal is under the ceiling."""
+    ceiling = (hypot(2020, 294) + hypot(2020, 316)) / 2
+    unit = alcove(f"{{ceiling: {ceiling}, doors: [{{width: 700, height: 1500}}]}}", frame=True)
+    assert unit.way_in is not None
+    assert not all(step.passes for step in steps_for(unit, unit.way_in))
+    first = works(remedies(unit, unit.way_in))[0]
+    assert first == "bring the face frame separately and fit it in place"
+
+
+def test_sections_are_as_few_as_will_do() -> None:
+    unit = alcove("{doors: [{width: 700, height: 900}], hands: 0}")
+    assert unit.way_in is not None
+    assert any("2 boxes side by side" in what for what in works(remedies(unit, unit.way_in)))
+    tighter = replace(unit.way_in, doors=(Doorway(317, 500),))
+    assert any("3 boxes side by side" in what for what in works(remedies(unit, tighter)))
+
+
+def test_sections_must_stand_together_in_the_end() -> None:
+    """Half-width sections each go between the skirtings, but both together don't."""
+    unit = alcove("{skirting: {height: 120, thickness: 18}}")
+    assert unit.way_in is not None
+    assert not any("boxes" in what for what in works(remedies(unit, unit.way_in)))
+
+
+def test_what_stands_before_the_mouth_and_behind_it() -> None:
+    unit = alcove("{mouth: {width: 1190, height: 2010, thickness: 25}}")
+    assert unit.opening is not None
+    assert unit.way_in is not None
+    body = body_of(unit)
+    step = straight_in(body, niche_of(unit.opening, unit.way_in, body), "mm")
+    assert step.spare == pytest.approx(min(1190 - 1202, 2010 - 2020))
+    assert step.tight == "the width of its mouth"
+
+
+def test_findings_name_place_amount_and_remedy() -> None:
+    unit = alcove("{skirting: {height: 120, thickness: 18}}")
+    found = [finding for finding in check_parts(unit) if finding.rule == "way in"]
+    assert found[0].severity is Severity.WARNING
+    assert "29 mm short" in found[0].message
+    assert "take the skirting off" in found[0].remedy
+    assert not [each for each in check_parts(bookcase()) if each.rule == "way in"]
+
+
+def test_unit_json_reads_back_with_a_way_in(tmp_path: Path) -> None:
+    way = WayIn(
+        2400.0,
+        (Doorway(760.0, 1980.0),),
+        (Corner(900.0, 850.0, None),),
+        Skirting(120.0, 18.0),
+        Mouth(None, 2000.0, 25.0),
+        1500.0,
+        0.0,
+    )
+    path = tmp_path / "unit.json"
+    for unit in (replace(bookcase(), way_in=way), replace(bookcase(), way_in=WayIn())):
+        path.write_bytes(unit_json(unit))
+        assert read_unit_json(path) == unit
+
+
+def test_unit_json_from_before_there_was_a_way_in(tmp_path: Path) -> None:
+    document = json.loads(unit_json(bookcase()))
+    del document["way_in"]
+    path = tmp_path / "unit.json"
+    path.write_text(json.dumps(document), encoding="utf-8")
+    assert read_unit_json(path) == bookcase()
