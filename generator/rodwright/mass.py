@@ -124,6 +124,8 @@ class _Wood:
         Between the lines where the ends of a run in wood change over, the integrand is at
         most cubic, over z and then over y, so that two points of each stretch are exact.
         """
+        if not self.planes:
+            return self._box_moments()
         total = np.zeros(4)
         ends = self._ends(2, self._lines(2, self.grid[0]))
         for y, y_share in _two_points(self._lines(1, np.append(self.grid[0], ends))):
@@ -133,6 +135,13 @@ class _Wood:
                     volume = (high - low) * y_share * z_share
                     total += (volume, volume * (low + high) / 2, volume * y, volume * z)
         return total
+
+    def _box_moments(self) -> Array:
+        """Volume and first moments of the filled boxes of the grid, with no mitre at them."""
+        lengths = [np.diff(edges) for edges in self.grid]
+        firsts = [np.diff(edges**2) / 2 for edges in self.grid]
+        weighted = [lengths] + [[*lengths[:i], firsts[i], *lengths[i + 1 :]] for i in range(3)]
+        return np.array([x @ (self.filled @ z) @ y for x, y, z in weighted])
 
     def _slopes(self, axis: int) -> list[Interval]:
         """The mitres that slope along an axis, as x = at + slope * (place along the axis)."""
