@@ -33,7 +33,7 @@ class Camera:
 
     def screen(self, points: Array) -> Array:
         """Unit-frame points, shape (n, 3), on the screen: x, y and depth, shape (n, 3)."""
-        turned = (points - np.array(self.target)) @ self.axes().T
+        turned: Array = (points - np.array(self.target)) @ self.axes().T
         if self.distance is None:
             return turned
         scale = self.distance / (self.distance - turned[:, 2])
@@ -49,7 +49,7 @@ class Camera:
             turned = np.column_stack(
                 [points[:, 0] / scale, points[:, 1] / scale, self.distance * (1.0 - 1.0 / scale)]
             )
-        return turned @ self.axes() + np.array(self.target)
+        return np.asarray(turned @ self.axes() + np.array(self.target))
 
     def axes(self) -> Array:
         """The rows are right, up and towards: the turn from unit frame to screen."""

@@ -131,9 +131,9 @@ def _least_moves(rules: list[_Rule], level: list[tuple[int, int]], wishes: Array
     if not rules and not len(pulled):
         return np.zeros(count)
     size, skew, short = count, 2 * count, 2 * count + pairs
-    rows: list[tuple[dict[int, float], float]] = []
-    for rule in rules:
-        rows.append(({rule.before: 1.0, rule.after: -1.0}, -rule.least))
+    rows: list[tuple[dict[int, float], float]] = [
+        ({rule.before: 1.0, rule.after: -1.0}, -rule.least) for rule in rules
+    ]
     for i in range(count):
         rows += [({i: sign, size + i: -1.0}, 0.0) for sign in (1.0, -1.0)]
     for j, (a, b) in enumerate(level):

@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 from scipy.sparse import coo_array
 from scipy.sparse.csgraph import connected_components
 
-from rodwright.parts import Matrix, Vector
+from rodwright.parts import Vector
 from rodwright.pictures.camera import Array, looking_from
 
 Indices = NDArray[np.int64]
@@ -95,10 +95,10 @@ def mouth(centre: Vector, normal: Vector, diameter: float) -> Facets:
     )
 
 
-def place(bodies: Iterable[tuple[Facets, Matrix]]) -> Facets:
+def place(bodies: Iterable[tuple[Facets, Array]]) -> Facets:
     """Several bodies, each moved by its 4 x 4 matrix, gathered into one frame."""
     placed = list(bodies)
-    matrices = [np.array(matrix) for _, matrix in placed]
+    matrices = [matrix for _, matrix in placed]
     parts = [body for body, _ in placed]
     point_starts = _starts([len(part.points) for part in parts])
     facet_starts = _starts([len(part.normals) for part in parts])
@@ -119,9 +119,7 @@ def place(bodies: Iterable[tuple[Facets, Matrix]]) -> Facets:
 
 def as_one(bodies: Iterable[Facets]) -> Facets:
     """Several bodies in one frame as a single body."""
-    unmoved: Matrix = ((1.0, 0.0, 0.0, 0.0), (0.0, 1.0, 0.0, 0.0), (0.0, 0.0, 1.0, 0.0),
-                       (0.0, 0.0, 0.0, 1.0))  # fmt: skip
-    gathered = place((body, unmoved) for body in bodies)
+    gathered = place((body, np.eye(4)) for body in bodies)
     return replace(gathered, body_of=np.zeros_like(gathered.body_of))
 
 

@@ -31,7 +31,7 @@ def wood(points: Array, seeds: NDArray[np.int64], pixel: float) -> Shades:
     return (1.0 + 2 * _CONTRAST * (figure - 0.5)).astype(np.float32)
 
 
-def _noise(x: Shades, y: Shades) -> Shades:
+def _noise(x: NDArray[np.floating], y: NDArray[np.floating]) -> Shades:
     """Smooth noise between 0 and 1 over a grid of cells of size 1."""
     column, row = np.floor(x).astype(np.int64), np.floor(y).astype(np.int64)
     right, down = x - column, y - row

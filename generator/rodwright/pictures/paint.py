@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 
 from PIL import Image, ImageChops, ImageDraw
 
@@ -62,7 +63,7 @@ def _dashed(line: tuple[Point, ...], dashes: tuple[float, float]) -> list[tuple[
     """The pieces of a line that a dash pattern leaves, starting with a dash."""
     pieces: list[tuple[Point, ...]] = []
     at, period = 0.0, sum(dashes)
-    for (x0, y0), (x1, y1) in zip(line, line[1:], strict=False):
+    for (x0, y0), (x1, y1) in pairwise(line):
         length = math.hypot(x1 - x0, y1 - y0)
         start = math.floor(at / period) * period
         while start < at + length:

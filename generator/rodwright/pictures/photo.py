@@ -69,35 +69,43 @@ def _light(stage: Stage, raster: Raster, shown: Numbers, depth: Shades) -> Shade
     fall = (float(facets.points[:, 2].min()) - points[free, 2]) / sight[:, 2]
     points[free] += sight * fall[:, None]
     normals[free] = (0.0, 0.0, 1.0)
+    row, column = (index.ravel() for index in np.indices(shown.shape))
     known = solid.ravel().copy()
-    known[free] = True
-    row, column = np.indices(shown.shape)
-    share = (2 * (row % 2) + column % 2).ravel()
-    light = np.full(width * height, floor_irradiance(), dtype=np.float32)
+    # The floor is smooth: one block of pixels in four is enough.
+    known[free] = (row[free] // 2 % 2 == 0) & (column[free] // 2 % 2 == 0)
+    light = np.zeros(width * height, dtype=np.float32)
     light[known] = irradiance(
         facets,
         raster,
         points[known].astype(np.float32),
         normals[known].astype(np.float32),
-        share[known],
+        (2 * (row % 2) + column % 2)[known],
     )
-    return _evened(_evened(light.reshape(shown.shape), shown, 0), shown, 1)
+    reach = np.zeros(width * height, dtype=np.bool_)
+    reach[free] = True
+    weight = known.astype(np.float32)
+    for axis in (0, 1):
+        light, weight = _evened(
+            light.reshape(shown.shape), weight.reshape(shown.shape), shown, axis
+        )
+    sky = ~(solid | reach.reshape(shown.shape))
+    return np.where(sky, np.float32(floor_irradiance()), light / np.maximum(weight, 1e-6))
 
 
-def _evened(light: Shades, shown: Numbers, axis: int) -> Shades:
-    """Light averaged along rows or columns over pixels that show the same facet."""
-    total, count = light.copy(), np.ones_like(light)
+def _evened(light: Shades, weight: Shades, shown: Numbers, axis: int) -> tuple[Shades, Shades]:
+    """Light and its weight summed along columns or rows over pixels that show one facet."""
+    total, count = light.copy(), weight.copy()
     length = light.shape[axis]
     for step in range(1, SMOOTHING + 1):
         ahead = tuple(slice(step, None) if i == axis else slice(None) for i in (0, 1))
         back = tuple(slice(0, length - step) if i == axis else slice(None) for i in (0, 1))
         # The window is even, so that every share of the light weighs the same.
-        weight = (shown[ahead] == shown[back]) * np.float32(0.5 if step == SMOOTHING else 1.0)
-        total[ahead] += weight * light[back]
-        total[back] += weight * light[ahead]
-        count[ahead] += weight
-        count[back] += weight
-    return total / count
+        same = (shown[ahead] == shown[back]) * np.float32(0.5 if step == SMOOTHING else 1.0)
+        total[ahead] += same * light[back]
+        total[back] += same * light[ahead]
+        count[ahead] += same * weight[back]
+        count[back] += same * weight[ahead]
+    return total, count
 
 
 def _spread(light: Shades, coarse: Numbers, shown: Numbers) -> Shades:
@@ -146,7 +154,7 @@ def _floor(light: Shades, shown: Numbers, size: tuple[int, int], strength: float
     """The floor's grey, 1 where nothing shades it and towards the picture's border."""
     free = (shown < 0).astype(np.float32)
     dark = strength * (1.0 - np.clip(light / floor_irradiance(), 0.0, 1.0)) * free
-    soft, weight = (gaussian_filter(layer, 0.006 * max(size)) for layer in (dark, free))
+    soft, weight = (gaussian_filter(layer, 0.008 * max(size)) for layer in (dark, free))
     width, height = size
     shade = soft / np.maximum(weight, 1e-3)
     grown = np.asarray(Image.fromarray(shade).resize(size, Image.Resampling.BILINEAR))

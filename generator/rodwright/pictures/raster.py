@@ -9,7 +9,7 @@ from types import TracebackType
 
 import numpy as np
 from numpy.typing import NDArray
-from vtkmodules import vtkRenderingOpenGL2 as opengl
+from vtkmodules import vtkRenderingOpenGL2
 from vtkmodules.util.numpy_support import (
     numpy_to_vtk,
     numpy_to_vtkIdTypeArray,
@@ -110,7 +110,7 @@ class Raster:
 
 def _off_screen_window() -> vtkRenderWindow:
     """A window that needs no display: EGL where VTK has it, which asks for no X server."""
-    kind = getattr(opengl, "vtkEGLRenderWindow", vtkRenderWindow)
+    kind = getattr(vtkRenderingOpenGL2, "vtkEGLRenderWindow", vtkRenderWindow)
     window = kind()
     window.SetOffScreenRendering(1)
     window.SetMultiSamples(0)

@@ -98,7 +98,7 @@ def _sheet_and_scale(unit: Unit) -> tuple[_Sheet, int]:
 
 
 def _laid_out(unit: Unit, sheet: _Sheet, scale: int) -> tuple[_View, _View, _View]:
-    (low_x, low_y, low_z), (high_x, high_y, _) = unit.envelope.low, unit.envelope.high
+    (low_x, low_y, low_z), high_y = unit.envelope.low, unit.envelope.high[1]
     width, height, depth = unit.size
     across, down = (width + depth) / scale + GAP, (height + depth) / scale + GAP
     left = (FILING + sheet.width - BORDER - across) / 2 + GAP / 4

@@ -191,14 +191,17 @@ def _inside(stage: Stage, area: shapely.Geometry) -> Point:
 
 
 def _shadow(stage: Stage, towards: Vector) -> shapely.Geometry:
-    """A ray's shadow on the floor, screen coordinates."""
-    points = stage.facets.points
-    fall = (points[:, 2] - points[:, 2].min()) / towards[2]
-    on_floor = points - fall[:, None] * np.array(towards)
-    turned = stage.facets.normals[stage.facets.facet_of] @ np.array(towards) > 0
-    corners = stage.camera.screen(on_floor)[:, :2][stage.facets.triangles[turned]]
-    shadow = shapely.union_all(shapely.polygons(corners), grid_size=0.01)
-    return shapely.clip_by_rect(shadow, *stage.window)
+    """A ray's shadow on the floor, screen coordinates; each part throws that of its hull."""
+    facets = stage.facets
+    fall = (facets.points[:, 2] - facets.points[:, 2].min()) / towards[2]
+    on_floor = facets.points - fall[:, None] * np.array(towards)
+    body_of = np.zeros(len(on_floor), dtype=np.int64)
+    body_of[facets.triangles] = facets.body_of[facets.facet_of][:, None]
+    order = np.argsort(body_of, kind="stable")
+    hulls = shapely.convex_hull(
+        shapely.multipoints(stage.camera.screen(on_floor)[order, :2], indices=body_of[order])
+    )
+    return shapely.clip_by_rect(shapely.union_all(hulls, grid_size=0.01), *stage.window)
 
 
 def _lines(stage: Stage, lines: Lines) -> tuple[tuple[Point, ...], ...]:

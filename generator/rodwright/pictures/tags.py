@@ -99,9 +99,11 @@ def faults(tags: Sequence[Tag]) -> tuple[str, ...]:
                 found.append(f"the leaders of {names} cross")
             if all(first.low[k] < second.high[k] and second.low[k] < first.high[k] for k in (0, 1)):
                 found.append(f"the tags of {names} overlap")
-        for other in tags:
-            if other is not first and _enters(first.anchor.at, first.port, other.low, other.high):
-                found.append(f"the leader of {first.anchor.text} runs over {other.anchor.text}")
+        found += [
+            f"the leader of {first.anchor.text} runs over {other.anchor.text}"
+            for other in tags
+            if other is not first and _enters(first.anchor.at, first.port, other.low, other.high)
+        ]
     return tuple(found)
 
 

@@ -70,7 +70,7 @@ def see(facets: Facets, camera: Camera) -> Seen:
     np.maximum.at(nearest, owner, gaps)
     np.minimum.at(farthest, owner, gaps)
     hiding: dict[int, list[shapely.Geometry]] = {}
-    for number in np.flatnonzero(nearest > NEARER):
+    for number in np.flatnonzero(nearest > NEARER).tolist():
         overlap = overlaps[number]
         if farthest[number] < -NEARER:
             overlap = shapely.intersection(overlap, _half_plane(overlap, ahead[number]))
