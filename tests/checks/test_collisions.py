@@ -26,12 +26,14 @@ from rodwright.parts import (
     Box,
     Clearance,
     Grain,
+    Housing,
     Joint,
     JointKind,
     Notch,
     Part,
     Placement,
     Role,
+    Surface,
     Unit,
 )
 from rodwright.solids import location_of, solid_of
@@ -224,6 +226,27 @@ def test_a_whole_unit_is_clean_and_a_shifted_shelf_is_not() -> None:
     assert findings[("SD2", "SH1")].figure == pytest.approx(1.0, abs=3e-3)
     assert findings[("SD2", "SH1")].place == pytest.approx((788.5, 150, 491), abs=0.01)
     assert ("SD1", "SH1") not in findings  # it still meets the housing's walls
+
+
+@pytest.mark.parametrize(("depth", "found"), [(5.0, 1.0), (5.98, 0.02), (6.0, None), (7.0, None)])
+def test_housing_too_shallow_for_its_shelf(depth: float, found: float | None) -> None:
+    """Too deep a housing leaves air behind the shelf's end, but its walls still meet the shelf."""
+    unit = bookcase()
+    side = unit.part("SD1")
+    cut = [
+        replace(working, depth=depth) if working == Housing(Surface.REVERSE, 482.0, 18.0, 6.0)
+        else working
+        for working in side.workings
+    ]  # fmt: skip
+    changed = replace(side, workings=tuple(cut))
+    findings = check_solids(
+        replace(unit, parts=tuple(changed if p is side else p for p in unit.parts))
+    )
+    assert {each.parts: each.figure for each in findings} == (
+        {("SD1", "SH1"): pytest.approx(found, abs=3e-3)} if found else {}
+    )
+    for each in findings:
+        assert each.message.startswith("Left side (SD1) and Shelf (SH1) run into each other")
 
 
 def test_a_shelf_that_leaves_its_housing_no_longer_meets_it() -> None:

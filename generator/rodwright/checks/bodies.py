@@ -98,11 +98,16 @@ def gap(first: Body, second: Body) -> tuple[float, Vector]:
     low = np.maximum(first.bounds[0], second.bounds[0])
     high = np.minimum(first.bounds[1], second.bounds[1])
     place = _vector((low + high) / 2)
+    least = float(np.linalg.norm(np.maximum(apart, 0.0)))
     if first.is_box and second.is_box:
-        return float(np.linalg.norm(np.maximum(apart, 0.0))), place
+        return least, place
     both = np.stack((first.bounds, second.bounds))
     farthest = float(np.linalg.norm(both[:, 1].max(axis=0) - both[:, 0].min(axis=0)))
-    return first.manifold.min_gap(second.manifold, farthest), place
+    # manifold compares all triangles within its reach, so look close by first.
+    reach = least + 1.0
+    while (found := first.manifold.min_gap(second.manifold, reach)) >= reach < farthest:
+        reach *= 4
+    return found, place
 
 
 def _points(piece: manifold3d.Manifold) -> Array:
