@@ -69,8 +69,11 @@ def _assert_measures_agree(shape: ShapeKey) -> None:
     """Arithmetic, CadQuery, trimesh, and numpy-stl from the file; later ones by facets."""
     size, mass, solid = shape[0], mass_of(shape), solid_of(shape)
     reach = math.hypot(*size)
-    assert solid.Volume() == pytest.approx(mass.volume, rel=2e-6)
-    assert solid.Center().toTuple() == pytest.approx(mass.centroid, abs=1e-4 * reach)
+    # To rounding, but where curved workings cross each other (see mass_of).
+    curved = sum(isinstance(working, Easing | Hole) for working in shape[1])
+    exact = 1e-8 if curved < 2 else 5e-5
+    assert solid.Volume() == pytest.approx(mass.volume, rel=exact)
+    assert solid.Center().toTuple() == pytest.approx(mass.centroid, abs=exact * reach)
     mesh = mesh_of(shape)
     facets = LINEAR_TOLERANCE * _curved_area(shape) + 2e-5 * mass.volume
     astray = facets / mass.volume * reach + 1e-4 * reach
@@ -106,8 +109,8 @@ def test_the_order_of_workings_does_not_matter(data: st.DataObject) -> None:
     size, workings = data.draw(shapes())
     turned = (size, tuple(data.draw(st.permutations(workings))))
     first, second = mass_of((size, workings)), mass_of(turned)
-    assert second.volume == pytest.approx(first.volume, rel=2e-6)
-    assert second.centroid == pytest.approx(first.centroid, abs=0.05)
+    assert second.volume == pytest.approx(first.volume, rel=5e-5)
+    assert second.centroid == pytest.approx(first.centroid, abs=5e-5 * math.hypot(*size))
 
 
 def test_weight_is_volume_times_density() -> None:
