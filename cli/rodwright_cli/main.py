@@ -7,7 +7,7 @@ import sys
 
 import typer
 
-from rodwright_cli import build, check, gallery, new, parts, schema
+from rodwright_cli import build, check, gallery, new, parts, schema, survey, way_in
 
 app = typer.Typer(
     help="From one spec file to checked solids, pictures, lists and files for a fitted unit.",
@@ -15,7 +15,16 @@ app = typer.Typer(
     pretty_exceptions_enable=False,
     add_completion=False,
 )
-for verb in (new.new, check.check, build.build, parts.parts, schema.schema, gallery.gallery):
+for verb in (
+    new.new,
+    check.check,
+    build.build,
+    parts.parts,
+    schema.schema,
+    survey.survey,
+    way_in.way_in,
+    gallery.gallery,
+):
     app.command()(verb)
 
 _WRONG_INPUT = 2

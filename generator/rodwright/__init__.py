@@ -20,6 +20,7 @@ from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from rodwright.building import Build, build
+    from rodwright.carrying import way_in, write_way_in
     from rodwright.checks import check_parts as check
     from rodwright.checks import check_solids
     from rodwright.checks.findings import Finding, Severity
@@ -29,9 +30,11 @@ if TYPE_CHECKING:
     from rodwright.parts import Joint, Part, Unit
     from rodwright.pictures import write_pictures
     from rodwright.problems import Problem, ProblemsError
+    from rodwright.site.way_in import WayInAnswer
     from rodwright.solids import solid_of
     from rodwright.spec import SpecFile, UnitSpec, read_spec, spec_schema
     from rodwright.steps import set_out
+    from rodwright.surveying import SurveySheet, survey, write_survey
 
 _PLACES = {
     "Build": ("building", "Build"),
@@ -59,6 +62,12 @@ _PLACES = {
     "read_spec": ("spec", "read_spec"),
     "spec_schema": ("spec", "spec_schema"),
     "set_out": ("steps", "set_out"),
+    "WayInAnswer": ("site.way_in", "WayInAnswer"),
+    "way_in": ("carrying", "way_in"),
+    "write_way_in": ("carrying", "write_way_in"),
+    "SurveySheet": ("surveying", "SurveySheet"),
+    "survey": ("surveying", "survey"),
+    "write_survey": ("surveying", "write_survey"),
 }
 
 __all__ = [
@@ -71,8 +80,10 @@ __all__ = [
     "ProblemsError",
     "Severity",
     "SpecFile",
+    "SurveySheet",
     "Unit",
     "UnitSpec",
+    "WayInAnswer",
     "build",
     "centre_of_mass",
     "check",
@@ -84,9 +95,13 @@ __all__ = [
     "set_out",
     "solid_of",
     "spec_schema",
+    "survey",
     "unit_weight",
+    "way_in",
     "weight",
     "write_pictures",
+    "write_way_in",
+    "write_survey",
 ]
 
 

@@ -473,16 +473,44 @@ class Clearance:
     least: float
 
 
+Quadrilateral = tuple[
+    tuple[float, float], tuple[float, float], tuple[float, float], tuple[float, float]
+]
+"""Corners (x, z) in mm: bottom left, bottom right, top right, top left."""
+
+
+@dataclass(frozen=True, slots=True)
+class OpeningShape:
+    """The likeliest shape of an opening, round the unit that stands in it; unit frame, mm.
+
+    ``front`` and ``rear`` are its planes (``rear`` of None: not measured apart).
+    ``least_width`` and ``least_height`` are what surely goes in, the readings being as
+    uncertain as they are.  ``overlap`` is how far a face frame is to reach past the gaps.
+    """
+
+    front: Quadrilateral
+    rear: Quadrilateral | None
+    least_width: float
+    least_height: float
+    overlap: float = 0.0
+
+    @property
+    def planes(self) -> dict[str, Quadrilateral]:
+        """The planes that were measured, by name."""
+        return {"front": self.front} | ({"rear": self.rear} if self.rear else {})
+
+
 @dataclass(frozen=True, slots=True)
 class Opening:
-    """The opening a unit is made for: tightest width and height and depth, in mm.
+    """The opening a unit is made for: width and height it can use, and depth, in mm.
 
-    ``depth`` is None where it was not measured.
+    ``depth`` is None where it was not measured, ``shape`` where nothing but sizes is known.
     """
 
     width: float
     height: float
     depth: float | None
+    shape: OpeningShape | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,4 +1,4 @@
-"""Does the unit go into its opening, and does it leave the usual gaps?"""
+"""Does the unit go into its opening, does it leave the usual gaps, and what closes them?"""
 
 from __future__ import annotations
 
@@ -6,18 +6,58 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in
-from rodwright.parts import Unit
+from rodwright.parts import OpeningShape, Part, Role, Unit
+from rodwright.site.cautions import OLD_MATERIALS, STRUCTURE
+from rodwright.site.gaps import CAULK_LIMIT, Closing, closings
 
 USUAL_GAP = (6.0, 8.0)
 """How much smaller than its opening a unit is made, in all, mm (common practice, no source)."""
 _ROUNDING = 1e-6
+_SURVEY = "the readings with their assumed errors"
 
 
 def fit(unit: Unit) -> Iterator[Finding]:
-    """The unit's overall sizes against the tightest of its opening."""
+    """The unit's overall sizes against its opening, and its gaps against what closes them."""
     if unit.opening is None:
         return
+    yield from _sizes(unit)
+    if unit.opening.shape is not None:
+        yield from _worst_case(unit, unit.opening.shape)
+        yield from _gaps(unit, unit.opening.shape)
+    for caution in (STRUCTURE, OLD_MATERIALS):
+        yield Finding(Severity.NOTE, "the opening", caution.danger, caution.remedy, measure="")
+
+
+def carcass_size(unit: Unit) -> tuple[float, float]:
+    """Width and height of the carcass, without the face frame, mm."""
+    boxes = [part.bounds() for part in unit.parts if not _in_frame(part)]
+    return max(box.high[0] for box in boxes), max(box.high[2] for box in boxes)
+
+
+def frame_reach(unit: Unit) -> dict[str, float]:
+    """How far the face frame reaches past the carcass at the left, the right and the top."""
+    boxes = [part.bounds() for part in unit.parts if _in_frame(part)]
+    if not boxes:
+        return {}
+    width, height = carcass_size(unit)
+    return {
+        "left": -min(box.low[0] for box in boxes),
+        "right": max(box.high[0] for box in boxes) - width,
+        "top": max(box.high[2] for box in boxes) - height,
+    }
+
+
+def _in_frame(part: Part) -> bool:
+    return part.role in (Role.STILE, Role.RAIL)
+
+
+def _sizes(unit: Unit) -> Iterator[Finding]:
+    assert unit.opening is not None
     width, height, depth = unit.size
+    shape = unit.opening.shape
+    if shape is not None and shape.overlap:
+        # The frame is scribed to the walls: only the carcass has to go in as it is.
+        width, height = carcass_size(unit)
     for what, size, opening in (
         ("width", width, unit.opening.width),
         ("height", height, unit.opening.height),
@@ -35,7 +75,7 @@ def fit(unit: Unit) -> Iterator[Finding]:
                 f"Make its {what} smaller, or measure the opening again.",
                 figure=size,
                 limit=opening,
-                source="the opening's tightest reading",
+                source="the opening's readings",
             )
         elif what != "depth" and not USUAL_GAP[0] <= gap + _ROUNDING <= USUAL_GAP[1] + 2e-6:
             low, high = (length_in(unit, limit) for limit in USUAL_GAP)
@@ -48,3 +88,65 @@ def fit(unit: Unit) -> Iterator[Finding]:
                 figure=gap,
                 limit=USUAL_GAP[0] if gap < USUAL_GAP[0] else USUAL_GAP[1],
             )
+
+
+def _worst_case(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
+    """Sizes that go into the likeliest shape, but not into the least that the readings allow."""
+    assert unit.opening is not None
+    sizes = carcass_size(unit)
+    for what, size, likely, least in zip(
+        ("width", "height"),
+        sizes,
+        (unit.opening.width, unit.opening.height),
+        (shape.least_width, shape.least_height),
+        strict=True,
+    ):
+        if least + _ROUNDING < size <= likely + _ROUNDING:
+            yield Finding(
+                Severity.WARNING,
+                "may not go in",
+                f"the readings leave it open whether a {what} of {length_in(unit, size)} goes in: "
+                f"only {length_in(unit, least)} surely do",
+                f"Take plumb, level and diagonal readings, or make the {what} smaller.",
+                figure=size,
+                limit=least,
+                source=_SURVEY,
+            )
+
+
+def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
+    """Gaps at the front that the face frame doesn't cover as asked, or that caulk can't bridge."""
+    reach = frame_reach(unit)
+    for closing in closings(shape.front, carcass_size(unit), reach):
+        place = "over the top" if closing.side == "top" else f"at the {closing.side} wall"
+        if reach and shape.overlap and closing.overlap < shape.overlap - _ROUNDING:
+            short = shape.overlap - closing.overlap + closing.rest
+            yield Finding(
+                Severity.WARNING,
+                "frame overlap",
+                f"the face frame reaches {length_in(unit, closing.reach)} past the carcass "
+                f"{place}, and the gap there is up to {length_in(unit, round(closing.strip, 1))}",
+                f"Give it {length_in(unit, round(short + 0.05, 1))} more overhang, or ask for less "
+                f"overlap.",
+                figure=closing.overlap - closing.rest,
+                limit=shape.overlap,
+                source="`fit.overlap`",
+            )
+        elif closing.remedy == "scribe":
+            yield Finding(
+                Severity.NOTE,
+                "open gap",
+                f"{place} a gap of up to {length_in(unit, round(closing.rest, 1))} stays open: "
+                f"more than the {length_in(unit, CAULK_LIMIT)} that caulk bridges",
+                f"Fit a cover strip, or {_strip(unit, closing)}.",
+                figure=closing.rest,
+                limit=CAULK_LIMIT,
+            )
+
+
+def _strip(unit: Unit, closing: Closing) -> str:
+    wide = length_in(unit, round(closing.strip, 1))
+    if closing.cut < 0.5:
+        return f"a strip {wide} wide"
+    narrow = length_in(unit, round(closing.strip - closing.cut, 1))
+    return f"a scribe ripped to {wide} and planed to {narrow} at one end"

@@ -30,9 +30,11 @@ from rodwright.parts import (
     Mitre,
     Notch,
     Opening,
+    OpeningShape,
     Part,
     Piece,
     Placement,
+    Quadrilateral,
     Rebate,
     Role,
     Stock,
@@ -172,7 +174,7 @@ def _unit(document: Mapping[str, Any]) -> Unit:
         parts=tuple(_part(record, stocks) for record in document["parts"]),
         joints=tuple(map(_joint, document["joints"])),
         clearances=tuple(Clearance(**record) for record in document["clearances"]),
-        opening=Opening(**opening) if opening else None,
+        opening=_opening(opening) if opening else None,
         least_gap=document["least_gap"],
         display_unit=document["display_unit"],
         # Documents from before there was a way in have no such key.
@@ -190,6 +192,19 @@ def _way_in(record: Mapping[str, Any]) -> WayIn:
             "mouth": Mouth(**record["mouth"]) if record["mouth"] else None,
         }
     )
+
+
+def _opening(record: Mapping[str, Any]) -> Opening:
+    shape = record.get("shape")
+    if shape is None:
+        return Opening(**record)
+    planes = {name: shape[name] and _quadrilateral(shape[name]) for name in ("front", "rear")}
+    return Opening(**{**record, "shape": OpeningShape(**{**shape, **planes})})
+
+
+def _quadrilateral(points: list[list[float]]) -> Quadrilateral:
+    a, b, c, d = ((x, z) for x, z in points)
+    return (a, b, c, d)
 
 
 def _vector(values: list[float]) -> Vector:

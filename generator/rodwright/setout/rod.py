@@ -19,7 +19,7 @@ from rodwright.setout.lines import (
 )
 from rodwright.setout.sizes import handy, overall_depth, overall_height, overall_width
 from rodwright.setout.stocks import find_stock, stocks
-from rodwright.site.opening import tightest
+from rodwright.site.opening import measure, standing, usable
 from rodwright.spec.models import UnitSpec
 
 
@@ -80,7 +80,8 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
     """
     named = stocks(spec.stock, problems)
     stock = find_stock(named, spec.carcass.stock, ("carcass", "stock"), problems)
-    opening = tightest(spec.opening, problems) if spec.opening else None
+    survey = measure(spec.opening, problems) if spec.opening else None
+    opening = usable(survey, spec.fit) if survey else None
     frame_stock = back_stock = lipping_stock = None
     if spec.face_frame:
         frame_stock = find_stock(named, spec.face_frame.stock, ("face_frame", "stock"), problems)
@@ -88,13 +89,15 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
         back_stock = find_stock(named, spec.back.stock, ("back", "stock"), problems)
     if spec.lipping:
         lipping_stock = find_stock(named, spec.lipping.stock, ("lipping", "stock"), problems)
-    if stock is None:
+    if stock is None or (spec.opening and not opening):
         raise problems.error()
     width = overall_width(spec, opening, problems)
     height = overall_height(spec, opening, stock.thickness, problems)
     overall = overall_depth(spec, opening, problems)
     if min(width, height, overall) <= 0:
         raise problems.error()
+    if survey and opening:
+        opening = standing(opening, survey, spec.fit, width, height)
     frame = frame_lines(spec, frame_stock, width, height, problems)
     back_thickness = back_stock.thickness if back_stock else 0.0
     applied = spec.back is not None and spec.back.fixing == "applied"

@@ -11,63 +11,9 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from rodwright.spec.fields import Colour, Length, LengthOrShare, LengthOrZero, SpecModel
+from rodwright.spec.fields import Colour, Length, LengthOrShare, LengthOrZero, SpecModel, Text
+from rodwright.spec.opening import FitSpec, OpeningSpec
 from rodwright.spec.way import WaySpec
-
-
-class WidthReadings(SpecModel):
-    """Widths of the opening, wall to wall, at several heights; at least one."""
-
-    bottom: Length | None = None
-    """At the floor."""
-    middle: Length | None = None
-    """Half-way up."""
-    top: Length | None = None
-    """Just under the top."""
-
-
-class HeightReadings(SpecModel):
-    """Heights of the opening, floor to top, at several places; at least one."""
-
-    left: Length | None = None
-    """At the left wall."""
-    middle: Length | None = None
-    """Half-way across."""
-    right: Length | None = None
-    """At the right wall."""
-
-
-class DepthReadings(SpecModel):
-    """Depths of the opening, front to back wall; at least one."""
-
-    left: Length | None = None
-    """At the left wall."""
-    middle: Length | None = None
-    """Half-way across."""
-    right: Length | None = None
-    """At the right wall."""
-
-
-class Diagonals(SpecModel):
-    """Both diagonals of the opening's front."""
-
-    rising: Length
-    """From the bottom left corner to the top right."""
-    falling: Length
-    """From the top left corner to the bottom right."""
-
-
-class OpeningSpec(SpecModel):
-    """The opening as measured."""
-
-    width: WidthReadings | Length
-    """Widths between the walls: one length, or readings at several heights."""
-    height: HeightReadings | Length
-    """Heights: one length, or readings at several places."""
-    depth: DepthReadings | Length | None = None
-    """Depths: one length, or readings at several places."""
-    diagonals: Diagonals | None = None
-    """Both diagonals; they show how far the opening leans, and the unit is made narrower by it."""
 
 
 class SizeSpec(SpecModel):
@@ -79,17 +25,6 @@ class SizeSpec(SpecModel):
     """Overall height of the carcass; left out, shelf openings given as lengths add up to it."""
     depth: Length | None = None
     """Overall depth, from the front of the face frame to the rear of the back."""
-
-
-class FitSpec(SpecModel):
-    """The gaps left between the unit and the opening, to be packed."""
-
-    sides: LengthOrZero = 3.5
-    """Gap at each side."""
-    top: LengthOrZero = 7.0
-    """Gap over the top."""
-    back: LengthOrZero = 0.0
-    """Gap behind the unit."""
 
 
 class Boards(SpecModel):
@@ -106,7 +41,7 @@ class Boards(SpecModel):
 class StockCommon(SpecModel):
     """What sheets and boards have in common."""
 
-    material: Annotated[str, Field(min_length=1)]
+    material: Text
     """What it is: `birch plywood`, `mdf`, `oak` ...; one of unknown density needs `density`."""
     thickness: Length
     """Real thickness; measure it, sheets are seldom what they are called."""
@@ -281,7 +216,7 @@ class LippingSpec(SpecModel):
 class UnitSpec(SpecModel):
     """A piece of furniture, as its maker wishes it."""
 
-    title: Annotated[str, Field(min_length=1, max_length=80)]
+    title: Annotated[Text, Field(max_length=80)]
     """What the piece is called."""
     unit: Literal["mm", "in"] = "mm"
     """Unit of every length written as a bare number, and of the lists and drawings."""
@@ -291,7 +226,7 @@ class UnitSpec(SpecModel):
     """Gaps between unit and opening."""
     size: SizeSpec = SizeSpec()
     """Sizes; needed without an opening, and taken instead of the fitted ones with it."""
-    stock: Annotated[dict[str, StockSpec], Field(min_length=1)]
+    stock: Annotated[dict[Text, StockSpec], Field(min_length=1)]
     """The materials, each under a name of your choice."""
     carcass: CarcassSpec
     """The box."""

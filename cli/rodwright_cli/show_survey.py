@@ -1,0 +1,144 @@
+"""What the terminal shows of a survey."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from pathlib import Path
+
+from rich.box import SIMPLE_HEAD
+from rich.console import Console
+from rich.markup import escape
+from rich.table import Table
+
+from rodwright.lengths import LengthUnit, format_length
+from rodwright.site.frames import FittedFrame
+from rodwright.site.gaps import Closing
+from rodwright.site.readings import Reading
+from rodwright.site.survey import Plane
+from rodwright.surveying import FitSheet, SurveySheet
+
+_CORNERS = ("bottom left", "bottom right", "top right", "top left")
+
+
+def survey(sheet: SurveySheet) -> None:
+    """The whole sheet: what is wrong with the readings goes to the error stream later."""
+    console = Console(highlight=False, soft_wrap=True)
+    console.print(f"[bold]{escape(sheet.title)}[/bold], lengths in {sheet.unit}")
+    for plane in sheet.planes:
+        _readings(console, plane, sheet.unit)
+    if sheet.fit is not None:
+        _fit(console, sheet.fit, sheet.unit)
+        if sheet.fit.frame is not None:
+            _frame(console, sheet.fit.frame, sheet.unit)
+    console.print("[bold]Mind[/bold]")
+    for caution in sheet.cautions:
+        console.print(f"  {escape(caution.danger)}\n  [dim]{escape(caution.remedy)}[/dim]")
+
+
+def written(files: Sequence[Path]) -> None:
+    """Where the files are."""
+    names = ", ".join(path.name for path in files)
+    Console(highlight=False, soft_wrap=True).print(escape(f"{names} in {files[0].parent}"))
+
+
+def _length(value: float, unit: LengthUnit) -> str:
+    return format_length(round(value, 1) + 0.0, unit)
+
+
+def _readings(console: Console, plane: Plane, unit: LengthUnit) -> None:
+    table = Table(
+        box=SIMPLE_HEAD, pad_edge=False, title=f"{plane.name} plane", title_justify="left"
+    )
+    for heading in ("reading", "read", "off by", "right to"):
+        table.add_column(heading, justify="left" if heading == "reading" else "right")
+    for reading, residual in zip(plane.readings, plane.residuals, strict=True):
+        name = f"[dim]{escape(reading.name)} (assumed)[/dim]" if reading.is_assumption else ""
+        table.add_row(
+            name or escape(reading.name),
+            _said(reading, unit),
+            f"{round(residual, 1) + 0.0:+.1f} mm",
+            f"{reading.error:.1f} mm",
+        )
+    console.print(table)
+    corners = zip(_CORNERS, plane.corners, plane.corner_errors, strict=True)
+    for name, (x, z), (across, up) in corners:
+        console.print(
+            f"  {name:13} {x:8.1f} {round(z, 1) + 0.0:8.1f} mm  "
+            f"right to {across:.1f} across, {up:.1f} up"
+        )
+
+
+def _said(reading: Reading, unit: LengthUnit) -> str:
+    if reading.kind == "distance":
+        return _length(reading.value, unit)
+    to = "right" if reading.kind == "plumb" else "up to the right"
+    back = "left" if reading.kind == "plumb" else "down to the right"
+    out = f"{_length(abs(reading.value), unit)} {to if reading.value >= 0 else back}"
+    return f"{out if reading.value else '0'} over {_length(reading.over, unit)}"
+
+
+def _fit(console: Console, fit: FitSheet, unit: LengthUnit) -> None:
+    def say(value: float) -> str:
+        text = _length(abs(value), unit)
+        return f"-{text}" if value < 0 and text != "0" else text
+
+    rectangle, least, spare = fit.survey.rectangle, fit.survey.least, fit.spare
+    console.print("[bold]Fit[/bold]")
+    console.print(f"  largest rectangle  {say(rectangle.width)} x {say(rectangle.height)}")
+    console.print(f"  surely goes in     {say(least[0])} wide, {say(least[1])} high")
+    console.print(f"  unit               {say(fit.size[0])} x {say(fit.size[1])}")
+    console.print(f"  to spare in width  {say(spare.width)}, tight: {spare.tight_width}")
+    console.print(f"  to spare in height {say(spare.height)}, tight: {spare.tight_height}")
+    for gain in fit.gains:
+        console.print(
+            f"  worth reading      {gain.reading}: may settle {say(gain.width)} of the width, "
+            f"{say(gain.height)} of the height"
+        )
+    table = Table(box=SIMPLE_HEAD, pad_edge=False, title="gaps and packers", title_justify="left")
+    for heading in ("side", "plane", "at", "gap", "packers", "left over"):
+        table.add_column(heading, justify="left" if heading in ("side", "plane") else "right")
+    for packing in fit.packing:
+        gap = packing.gap
+        packers = " + ".join(say(each) for each in packing.packers) or "none"
+        table.add_row(
+            gap.side, gap.plane, say(gap.at), say(gap.gap), packers, say(packing.left_over)
+        )
+    for gap in fit.gaps:
+        if gap.side == "top":
+            table.add_row(gap.side, gap.plane, say(gap.at), say(gap.gap), "none", say(gap.gap))
+    console.print(table)
+    for closing in fit.closings:
+        console.print(f"  {closing.side:6} {_closed(closing, say(closing.rest), say)}")
+
+
+def _closed(closing: Closing, rest: str, say: Callable[[float], str]) -> str:
+    if closing.remedy == "frame":
+        return f"covered by the face frame, which may need {say(closing.trim)} scribed off"
+    if closing.remedy == "caulk":
+        return f"{rest} at most stays open: a bead of caulk"
+    if closing.cut < 0.5:
+        return f"{rest} stays open: a cover strip, or a strip {say(closing.strip)} wide"
+    return (
+        f"up to {rest} stays open: a cover strip, or a scribe from {say(closing.start)} to "
+        f"{say(closing.end)}, {say(closing.cut)} the largest cut"
+    )
+
+
+def _frame(console: Console, frame: FittedFrame, unit: LengthUnit) -> None:
+    table = Table(
+        box=SIMPLE_HEAD, pad_edge=False, title="a frame tight in the opening", title_justify="left"
+    )
+    for heading in ("member", "long points", "short points", "cuts off square"):
+        table.add_column(heading, justify="left" if heading == "member" else "right")
+    for member in frame.members:
+        table.add_row(
+            member.name,
+            _length(member.long_points, unit),
+            _length(member.short_points, unit),
+            f"{member.start_cut:.1f}° and {member.end_cut:.1f}°",
+        )
+    console.print(table)
+    angles = ", ".join(f"{name} {angle:.2f}°" for name, angle in frame.angles.items())
+    console.print(f"  corners: {angles}")
+    for number, step in enumerate(frame.order, start=1):
+        console.print(f"  {number}. {step}")

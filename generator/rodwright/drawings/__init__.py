@@ -1,0 +1,1 @@
+"""Drawings for paper: what the maker takes to the site and the client signs."""

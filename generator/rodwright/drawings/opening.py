@@ -1,0 +1,333 @@
+"""The opening on one sheet: the readings in it, and the unit with its gaps ten times too large.
+
+A3 lying (ISO 5457), lengths of the paper in mm.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from pathlib import Path
+
+from rodwright.drawings.paper import HEAVY, SMALL, THIN, Block, Map, Window, note_marks, tag_marks
+from rodwright.lengths import format_length
+from rodwright.parts import Quadrilateral
+from rodwright.pictures.ink import Drawing, Fill, Lettering, Mark, Point, Stroke
+from rodwright.pictures.paint import to_image
+from rodwright.pictures.svg import to_svg
+from rodwright.site.frames import fit_frame
+from rodwright.site.gaps import CAULK_LIMIT, Closing, Gap, Packing
+from rodwright.site.readings import Reading
+from rodwright.site.survey import Plane
+from rodwright.surveying import FitSheet, SurveySheet
+
+EXAGGERATION = 10.0
+"""How many times too large gaps are drawn."""
+WIDTH, HEIGHT = 420.0, 297.0
+_PIXELS_PER_MM = 7.0
+_WALL, _WOOD, _PACKER, _READING = "#e4e0d8", "#f3e7cf", "#b5762a", "#2b5f8a"
+_LEFT_PANEL = Window(34.0, 48.0, 190.0, 204.0)
+_RIGHT_PANEL = Window(246.0, 48.0, 382.0, 204.0)
+_FOOT = 231.0
+_COLUMNS = ((14.0, 124.0), (148.0, 124.0), (282.0, 123.0))
+_BAND = 5.0
+"""How thick walls are drawn."""
+
+
+def write_opening(sheet: SurveySheet, folder: Path) -> tuple[Path, ...]:
+    """Write ``opening.svg`` and ``.png``, and ``opening-rear`` where the rear was read too.
+
+    Equal sheets give equal SVG files, byte for byte.
+
+    Raises:
+        ValueError: the sheet has no fit to draw.
+        OSError: the folder can't be written.
+    """
+    written = []
+    for plane in sheet.planes:
+        drawing = draw_opening(sheet, plane)
+        stem = "opening" if plane.name == "front" else f"opening-{plane.name}"
+        svg, png = folder / f"{stem}.svg", folder / f"{stem}.png"
+        svg.write_text(to_svg(drawing), encoding="utf-8", newline="\n")
+        to_image(drawing, _PIXELS_PER_MM).save(png)
+        written += [svg, png]
+    return tuple(written)
+
+
+def draw_opening(sheet: SurveySheet, plane: Plane) -> Drawing:
+    """The sheet of one plane of the opening.
+
+    Raises:
+        ValueError: the sheet has no fit to draw.
+    """
+    fit = sheet.fit
+    if fit is None:
+        raise ValueError("readings that can't be right leave nothing to draw")
+    say = _Lengths(sheet)
+    whose = "" if len(sheet.planes) == 1 else f", {plane.name} plane"
+    marks = [
+        Lettering((14.0, 18.0), f"{sheet.title}: the opening{whose}", 7.0, "start"),
+        Lettering((WIDTH - 14.0, 18.0), f"Lengths in {sheet.unit}", SMALL, "end"),
+        *_as_measured(plane, say),
+        *_with_gaps(fit, plane.name, say),
+        Stroke((((14.0, _FOOT - 8.0), (WIDTH - 14.0, _FOOT - 8.0)),), THIN),
+        *_notes(sheet, fit, plane, say),
+    ]
+    return Drawing(
+        WIDTH,
+        HEIGHT,
+        f"{sheet.title}: the opening{whose}",
+        f"Left, the readings with what each differs from the drawn shape. Right, a unit of "
+        f"{say(fit.size[0])} x {say(fit.size[1])} {sheet.unit} in it, gaps drawn "
+        f"{EXAGGERATION:g} times too large.",
+        tuple(marks),
+        "mm",
+    )
+
+
+class _Lengths:
+    """Says lengths in the sheet's unit: to a tenth of a millimetre, or in fractions."""
+
+    def __init__(self, sheet: SurveySheet) -> None:
+        self._unit = sheet.unit
+
+    def __call__(self, length: float) -> str:
+        return format_length(round(length, 1) + 0.0, self._unit)
+
+
+# --- the readings ------------------------------------------------------------------------
+
+
+def _as_measured(plane: Plane, say: _Lengths) -> Iterator[Mark]:
+    to_paper = _LEFT_PANEL.scale_for(plane.corners)
+    yield Lettering(
+        (_LEFT_PANEL.middle, 30.0),
+        "As measured; in brackets, how much more the tape says than the drawn shape",
+        SMALL,
+    )
+    yield from _walls([to_paper(corner) for corner in plane.corners])
+    pairs = zip(plane.readings, plane.residuals, strict=True)
+    read = [(reading, residual) for reading, residual in pairs if not reading.is_assumption]
+    tags: list[Mark] = []
+    for reading, residual in read:
+        text = f"{say(abs(reading.value))} ({_signed(residual)})"
+        if reading.kind == "distance":
+            line, at, upwards = _reading_line(plane.corners, reading)
+            yield Stroke((tuple(to_paper(point) for point in line),), THIN, _READING)
+            tags += tag_marks(to_paper(at), text, upwards, _READING)
+        else:
+            tags += _slope_marks(plane, reading, text, say, to_paper)
+    yield from tags
+    for corner, angle, (x, y) in zip(
+        plane.corners, _angles(plane.corners), ((-1, 1), (1, 1), (1, -1), (-1, -1)), strict=True
+    ):
+        px, py = to_paper(corner)
+        anchor = "end" if x < 0 else "start"
+        at = (px + 2.0 * x, py + (10.0 if y > 0 else -7.0))
+        yield Lettering(at, f"{angle:.2f}°", SMALL, anchor)  # type: ignore[arg-type]
+
+
+def _signed(residual: float) -> str:
+    rounded = round(residual, 1) + 0.0
+    return f"{rounded:+.1f}" if rounded else "0"
+
+
+def _reading_line(
+    corners: Quadrilateral, reading: Reading
+) -> tuple[tuple[Point, Point], Point, bool]:
+    """A reading's line, a little inside where it runs along an edge; its label's place, and
+    whether that reads upwards."""
+    ends = []
+    for a, b, share in (reading.first, reading.second):
+        inside = 0.06 + 0.88 * share if a != b else share
+        ends.append(_between(corners[a], corners[b], inside))
+    (ax, az), (bx, bz) = ends
+    upright = abs(bz - az) > abs(bx - ax)
+    across = reading.first[0] != reading.first[1]
+    if across:
+        return (ends[0], ends[1]), _between(ends[0], ends[1], 0.62 if upright else 0.7), upright
+    return (ends[0], ends[1]), _between(ends[0], ends[1], 0.24), False
+
+
+def _between(start: Point, end: Point, share: float) -> Point:
+    return start[0] + share * (end[0] - start[0]), start[1] + share * (end[1] - start[1])
+
+
+def _slope_marks(
+    plane: Plane, reading: Reading, text: str, say: _Lengths, to_paper: Map
+) -> Iterator[Mark]:
+    """A plumb or level reading, outside the edge it was taken of."""
+    a, b = reading.first[:2]
+    x, y = to_paper(_between(plane.corners[a], plane.corners[b], 0.5))
+    if reading.kind == "plumb":
+        right = a == 1
+        leans = "in" if (reading.value < 0) == right else "out"
+        label = f"plumb: {leans} {text} over {say(reading.over)}"
+        yield Lettering((x + (13.0 if right else -9.0), y), label, SMALL, "middle", True, _READING)
+    else:
+        side = "right" if reading.value >= 0 else "left"
+        label = f"level: rises {text} to the {side} over {say(reading.over)}"
+        above = a == 3
+        yield Lettering((x, y + (-8.0 if above else 12.0)), label, SMALL, "middle", False, _READING)
+
+
+def _angles(corners: Quadrilateral) -> list[float]:
+    return list(fit_frame(corners, 1.0, 1.0, True, 0.0).angles.values())
+
+
+def _walls(outline: Sequence[Point]) -> Iterator[Mark]:
+    """Floor, walls and top as bands round an outline on paper (bottom left first)."""
+    (ax, ay), (bx, by), (cx, cy), (dx, dy) = outline
+    outer = (
+        (ax - _BAND, ay + _BAND), (bx + _BAND, by + _BAND),
+        (cx + _BAND, cy - _BAND), (dx - _BAND, dy - _BAND),
+    )  # fmt: skip
+    yield Fill((outer, tuple(outline)), _WALL, 0.999)
+    yield Stroke(((*outline, outline[0]),), HEAVY)
+
+
+# --- the gaps ----------------------------------------------------------------------------
+
+
+def _with_gaps(fit: FitSheet, name: str, say: _Lengths) -> Iterator[Mark]:
+    width, height = fit.size
+    corners = fit.shape.planes[name]
+    at_unit: Quadrilateral = ((0.0, 0.0), (width, 0.0), (width, height), (0.0, height))
+    a, b, c, d = (
+        (u + EXAGGERATION * (x - u), w + EXAGGERATION * (z - w))
+        for (x, z), (u, w) in zip(corners, at_unit, strict=True)
+    )
+    large: Quadrilateral = (a, b, c, d)
+    to_paper = _RIGHT_PANEL.scale_for(large)
+    yield Lettering(
+        (_RIGHT_PANEL.middle, 30.0),
+        f"The unit in it, GAPS DRAWN {EXAGGERATION:g} TIMES TOO LARGE (packers in brown)",
+        SMALL,
+    )
+    yield from _walls([to_paper(corner) for corner in large])
+    unit = tuple(to_paper(corner) for corner in at_unit)
+    yield Fill((unit,), _WOOD)
+    yield Stroke(((*unit, unit[0]),), HEAVY)
+    middle = _between(unit[0], unit[2], 0.5)
+    yield Lettering((middle[0], middle[1] - 2.0), "unit", SMALL)
+    yield Lettering((middle[0], middle[1] + 4.0), f"{say(width)} x {say(height)}", SMALL + 1.0)
+    for packing in fit.packing:
+        if packing.gap.plane == name and packing.packers:
+            yield from _packer_marks(packing, fit.size, say, to_paper)
+    for gap in fit.gaps:
+        if gap.plane == name and not _is_middle(gap, fit.size):
+            yield from _gap_marks(gap, fit.size, say, to_paper)
+
+
+def _is_middle(gap: Gap, size: tuple[float, float]) -> bool:
+    length = size[1] if gap.side in ("left", "right") else size[0]
+    return abs(gap.at - length / 2) < 1e-6
+
+
+def _from_unit(side: str, at: float, out: float, size: tuple[float, float]) -> Point:
+    """The point ``out`` from the unit, ``at`` along its side."""
+    if side == "left":
+        return -out, at
+    if side == "right":
+        return size[0] + out, at
+    return (at, size[1] + out) if side == "top" else (at, -out)
+
+
+def _packer_marks(
+    packing: Packing, size: tuple[float, float], say: _Lengths, to_paper: Map
+) -> Iterator[Mark]:
+    """The packers as a brown block from the unit outwards, and what they are inside the unit."""
+    gap = packing.gap
+    near = to_paper(_from_unit(gap.side, gap.at, 0.0, size))
+    far = to_paper(_from_unit(gap.side, gap.at, EXAGGERATION * gap.gap, size))
+    upright = gap.side in ("left", "right")
+    x, y = (0.0, 1.2) if upright else (1.2, 0.0)
+    block = (
+        (near[0] - x, near[1] - y), (far[0] - x, far[1] - y),
+        (far[0] + x, far[1] + y), (near[0] + x, near[1] + y),
+    )  # fmt: skip
+    yield Fill((block,), _PACKER)
+    text = " + ".join(say(each) for each in packing.packers)
+    if upright:
+        inwards = 1.0 if gap.side == "left" else -1.0
+        anchor = "start" if gap.side == "left" else "end"
+        at = (near[0] + 2.0 * inwards, near[1] + 1.1)
+        yield Lettering(at, text, SMALL, anchor, False, _PACKER)  # type: ignore[arg-type]
+    else:
+        # Out of the way of the lowest packers at the sides.
+        aside = 5.0 if gap.at < 0.4 * size[0] else -5.0 if gap.at > 0.6 * size[0] else 0.0
+        yield Lettering((near[0] + aside, near[1] - 2.0), text, SMALL, "middle", False, _PACKER)
+
+
+def _gap_marks(gap: Gap, size: tuple[float, float], say: _Lengths, to_paper: Map) -> Iterator[Mark]:
+    """What the gap is, outside the wall."""
+    x, y = to_paper(_from_unit(gap.side, gap.at, EXAGGERATION * gap.gap, size))
+    text = f"gap {say(gap.gap)}"
+    if gap.side in ("left", "right"):
+        right = gap.side == "right"
+        high = gap.at > 0
+        at = (x + (7.0 if right else -7.0), y + (4.0 if high else -2.0))
+        yield Lettering(at, text, SMALL, "start" if right else "end")
+    else:
+        left = gap.at == 0
+        at = (x + (2.0 if left else -2.0), y + (-7.0 if gap.side == "top" else 10.0))
+        yield Lettering(at, text, SMALL, "start" if left else "end")
+
+
+# --- the notes ---------------------------------------------------------------------------
+
+
+def _notes(sheet: SurveySheet, fit: FitSheet, plane: Plane, say: _Lengths) -> Iterator[Mark]:
+    survey, spare = fit.survey, fit.spare
+    likely = survey.rectangle
+    errors = max(max(each) for each in plane.corner_errors)
+    fits = Block(
+        "What goes in",
+        (
+            f"Largest level and plumb rectangle: {say(likely.width)} x {say(likely.height)}.",
+            f"Goes in even if the readings err as assumed: {say(survey.least[0])} wide, "
+            f"{say(survey.least[1])} high.",
+            f"To spare in width: {say(spare.width)} (tight: {spare.tight_width}).",
+            f"To spare in height: {say(spare.height)} (tight: {spare.tight_height}).",
+            f"Corners are known to within {say(errors)}. Assumed: tape right to 1 mm, walls plumb "
+            f"to 4 mm and floor level to 2 mm in a metre where not read.",
+        ),
+    )
+    closing = Block(
+        "What closes the gaps at the front",
+        (*(_closing_text(each, say) for each in fit.closings), *_frame_texts(fit, say)),
+    )
+    cautions = Block(
+        "Mind",
+        tuple(f"{each.danger.capitalize()}. {each.remedy}" for each in sheet.cautions),
+    )
+    for block, (left, width) in zip((fits, closing, cautions), _COLUMNS, strict=True):
+        yield from note_marks(block, (left, _FOOT), width)
+
+
+def _closing_text(closing: Closing, say: _Lengths) -> str:
+    side = closing.side.capitalize()
+    if closing.remedy == "frame":
+        trim = f"; scribe up to {say(closing.trim)} off it" if closing.trim > 0.5 else ""
+        return f"{side}: the face frame covers it{trim}."
+    if closing.remedy == "caulk":
+        return f"{side}: {say(closing.rest)} at most, a bead of caulk (up to {say(CAULK_LIMIT)})."
+    if closing.cut < 0.5:
+        return f"{side}: cover strip, or a strip {say(closing.strip)} wide."
+    end = "lower" if closing.side != "top" else "left"
+    other = "upper" if closing.side != "top" else "right"
+    wide, narrow = (end, other) if closing.start > closing.end else (other, end)
+    return (
+        f"{side}: cover strip, or a scribe {say(closing.strip)} wide at its {wide} end, planed to "
+        f"{say(closing.strip - closing.cut)} at the {narrow}."
+    )
+
+
+def _frame_texts(fit: FitSheet, say: _Lengths) -> Iterator[str]:
+    if fit.frame is None:
+        return
+    members = "; ".join(
+        f"{each.name.lower()} {say(each.long_points)} / {say(each.short_points)}, "
+        f"{each.start_cut:.1f}° and {each.end_cut:.1f}°"
+        for each in fit.frame.members
+    )
+    yield f"A frame tight in the opening (long / short points, saw off square): {members}."

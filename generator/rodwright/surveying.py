@@ -1,0 +1,267 @@
+"""From a spec to its survey sheet: the readings, the shape, the fit, and what closes the gaps."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import asdict, dataclass, replace
+from pathlib import Path
+from typing import Any
+
+from rodwright.checks.fit import carcass_size, frame_reach
+from rodwright.handover.json_text import json_text
+from rodwright.handover.output import whole_or_nothing
+from rodwright.lengths import LengthUnit
+from rodwright.parts import Opening, OpeningShape
+from rodwright.problems import Problem, Problems, ProblemsError
+from rodwright.setout import set_out_unit
+from rodwright.site import readings as errors
+from rodwright.site.cautions import CAUTIONS, Caution
+from rodwright.site.fit import Spare, spare
+from rodwright.site.frames import FittedFrame, fit_frame
+from rodwright.site.gaps import Closing, Gap, Packing, closings, gap_map, packing
+from rodwright.site.opening import Survey, least_with, measure, solved_planes
+from rodwright.site.readings import EDGES, LEVEL_ERROR
+from rodwright.site.survey import Doubt, Plane
+from rodwright.spec import SpecFile, UnitSpec
+
+_WORTH_READING = 0.5
+"""Another reading is worth taking where it settles more than this, mm."""
+
+
+@dataclass(frozen=True, slots=True)
+class Gain:
+    """What another reading would settle: more width and height that surely go in, mm."""
+
+    reading: str
+    width: float
+    height: float
+
+
+@dataclass(frozen=True, slots=True)
+class FitSheet:
+    """How a unit goes into its opening: its carcass's width and height, what is left, and how
+    it is packed, closed and framed.  mm, unit frame."""
+
+    size: tuple[float, float]
+    opening: Opening
+    shape: OpeningShape
+    survey: Survey
+    spare: Spare
+    gaps: tuple[Gap, ...]
+    packing: tuple[Packing, ...]
+    closings: tuple[Closing, ...]
+    frame: FittedFrame | None
+    gains: tuple[Gain, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SurveySheet:
+    """Everything that is known of an opening.
+
+    ``fit`` is None where readings can't be right: they are in ``doubts``, and ``problems``
+    say so with their places.
+    """
+
+    title: str
+    unit: LengthUnit
+    planes: tuple[Plane, ...]
+    doubts: tuple[Doubt, ...]
+    problems: tuple[Problem, ...]
+    fit: FitSheet | None
+    cautions: tuple[Caution, ...] = CAUTIONS
+
+
+def survey(spec: SpecFile | UnitSpec) -> SurveySheet:
+    """Survey the opening of a spec, and fit its unit into it.
+
+    Raises:
+        ProblemsError: there is no opening, its readings make no shape, or the wishes make no
+            unit.
+    """
+    if isinstance(spec, UnitSpec):
+        return _survey(spec)
+    with spec.located():
+        sheet = _survey(spec.spec)
+    try:
+        with spec.located():
+            if sheet.problems:
+                raise ProblemsError(sheet.problems)
+    except ProblemsError as error:
+        return replace(sheet, problems=error.problems)
+    return sheet
+
+
+def _survey(spec: UnitSpec) -> SurveySheet:
+    problems = Problems(spec.unit)
+    if spec.opening is None:
+        problems.add((), "there is no opening to survey", "Add `opening:` with your readings.")
+        raise problems.error()
+    found = solved_planes(spec.opening, problems)
+    if found is None:
+        raise problems.error()
+    planes, doubts, _ = found
+    measured = measure(spec.opening, problems)
+    if not doubts:
+        problems.raise_if_any()
+    fit = None if measured is None else _fit_sheet(spec, measured)
+    return SurveySheet(
+        spec.title, spec.unit, planes, doubts, problems.error().problems if doubts else (), fit
+    )
+
+
+def _fit_sheet(spec: UnitSpec, measured: Survey) -> FitSheet:
+    unit = set_out_unit(spec)
+    assert unit.opening is not None and unit.opening.shape is not None
+    shape = unit.opening.shape
+    size = carcass_size(unit)
+    frame = None
+    wish = spec.face_frame
+    if wish is not None and wish.rails == "both":
+        rail_width = wish.width if wish.rail_width is None else wish.rail_width
+        frame = fit_frame(shape.front, wish.width, rail_width, wish.corners == "mitred", wish.trim)
+    return FitSheet(
+        size,
+        unit.opening,
+        shape,
+        measured,
+        spare(measured.shapes, measured.limits, *size),
+        gap_map(shape, size),
+        packing(shape, size, spec.fit.packers, spec.fit.fixing_spacing),
+        tuple(closings(shape.front, size, frame_reach(unit))),
+        frame,
+        _gains(measured),
+    )
+
+
+def _gains(measured: Survey) -> tuple[Gain, ...]:
+    """What each plumb or level reading of the front not taken yet would settle, best first.
+
+    As if it said what the shape says, with a level's own error over a metre.
+    """
+    front = measured.planes[0]
+    names = {edge: name for name, edge in EDGES.items()}
+    gains = []
+    for assumed, value in zip(front.readings, front.modelled, strict=True):
+        if not assumed.is_assumption:
+            continue
+        width, height = least_with(measured, replace(assumed, value=value, error=LEVEL_ERROR))
+        reading = f"{assumed.kind} of the {names[assumed.first[:2]]}"
+        gain = Gain(reading, width - measured.least[0], height - measured.least[1])
+        if max(gain.width, gain.height) > _WORTH_READING:
+            gains.append(gain)
+    return tuple(sorted(gains, key=lambda each: -max(each.width, each.height)))
+
+
+# --- on file ---------------------------------------------------------------------------
+
+
+def write_survey(sheet: SurveySheet, folder: Path) -> tuple[Path, ...]:
+    """Write ``survey/survey.json`` and the drawing ``survey/opening.svg`` and ``.png``.
+
+    Whole or not at all; the drawing only where there is a fit to draw.  They have a folder of
+    their own inside ``folder``, which may hold a build.
+
+    Raises:
+        ProblemsError: the folder can't be written, or something that isn't ours is in the way.
+    """
+    target = folder / "survey"
+    with whole_or_nothing(target) as staging:
+        (staging / "survey.json").write_bytes(json_text(record(sheet)))
+        if sheet.fit is not None:
+            # Pillow and the picture modules are needed for nothing else here.
+            from rodwright.drawings.opening import write_opening
+
+            write_opening(sheet, staging)
+        names = sorted(path.name for path in staging.iterdir())
+    return tuple(target / name for name in names)
+
+
+def record(sheet: SurveySheet) -> Mapping[str, Any]:
+    """The sheet as plain data; lengths in mm, angles in degrees."""
+    fit = sheet.fit
+    document: dict[str, Any] = {
+        "title": sheet.title,
+        "measures": "lengths in mm, angles in degrees; errors hold nineteen times in twenty",
+        "assumed_errors": {
+            "tape": errors.TAPE_ERROR,
+            "bow_away_from_corners": errors.BOW_ERROR,
+            "level_over_its_length": errors.LEVEL_ERROR,
+            "wall_out_of_plumb_per_metre": errors.PLUMB_ASSUMED,
+            "floor_out_of_level_per_metre": errors.FLOOR_ASSUMED,
+            "top_out_of_level_per_metre": errors.TOP_ASSUMED,
+        },
+        "planes": [_plane_record(plane) for plane in sheet.planes],
+        "problems": [
+            {"message": each.message, "remedy": each.remedy, "where": list(each.where)}
+            for each in sheet.problems
+        ],
+    }
+    if fit is not None:
+        document |= {
+            "unit": {"width": fit.size[0], "height": fit.size[1]},
+            "opening": _rounded(asdict(fit.opening)),
+            "spare": _rounded(asdict(fit.spare)),
+            "gaps": [_rounded(asdict(gap)) for gap in fit.gaps],
+            "packing": [
+                _rounded(asdict(each.gap) | {"packers": list(each.packers)}) for each in fit.packing
+            ],
+            "closings": [
+                _rounded(
+                    asdict(each)
+                    | {"rest": each.rest, "by": each.remedy, "strip": each.strip, "cut": each.cut}
+                )
+                for each in fit.closings
+            ],
+            "frame": _frame_record(fit.frame) if fit.frame else None,
+            "worth_reading": [_rounded(asdict(gain)) for gain in fit.gains],
+        }
+    return document | {"cautions": [asdict(each) for each in sheet.cautions]}
+
+
+def _plane_record(plane: Plane) -> Mapping[str, Any]:
+    rows = zip(plane.readings, plane.residuals, plane.normalised, strict=True)
+    return _rounded(
+        {
+            "name": plane.name,
+            "corners": [list(corner) for corner in plane.corners],
+            "corner_errors": [list(error) for error in plane.corner_errors],
+            "readings": [
+                {
+                    "name": reading.name,
+                    "assumed": reading.is_assumption,
+                    "value": reading.value,
+                    "error": reading.error,
+                    "residual": residual,
+                    "normalised_residual": normalised,
+                }
+                for reading, residual, normalised in rows
+            ],
+        }
+    )
+
+
+def _frame_record(frame: FittedFrame) -> Mapping[str, Any]:
+    members = [
+        asdict(each) | {"long_points": each.long_points, "short_points": each.short_points}
+        for each in frame.members
+    ]
+    return _rounded(
+        {"angles": frame.angles, "members": members, "trim": frame.trim, "order": frame.order}
+    )
+
+
+def _rounded(record: Mapping[str, Any]) -> dict[str, Any]:
+    return {key: _rounded_value(value) for key, value in record.items()}
+
+
+def _rounded_value(value: Any) -> Any:
+    if isinstance(value, float):
+        return round(value, 3) + 0.0
+    if isinstance(value, Mapping):
+        return _rounded(value)
+    if isinstance(value, list | tuple):
+        return [_rounded_value(each) for each in value]
+    return value
+
+
+__all__ = ["FitSheet", "Gain", "SurveySheet", "survey", "write_survey"]
