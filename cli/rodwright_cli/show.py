@@ -105,6 +105,37 @@ def parts(unit: Unit) -> None:
     )
 
 
+def way_in(answer: rodwright.WayInAnswer) -> None:
+    """Every step of the way in, and what would help where it doesn't go."""
+    console = _console()
+    unit = answer.unit.display_unit
+    console.print(f"[bold]{escape(answer.unit.title)}[/bold]")
+    grid = Table.grid(padding=(0, 2, 0, 0))
+    for step in answer.steps:
+        amount = f"{format_length(abs(step.spare), unit)} {unit}"
+        if step.passes:
+            left = f"; {amount} to spare" if step.spare > 0 else ""
+            grid.add_row("[green]goes[/green]", f"{escape(step.place)}: {escape(step.held)}{left}")
+        else:
+            grid.add_row(
+                "[red]short[/red]",
+                f"{escape(step.place)}: {amount} short ({escape(step.tight)}), at best "
+                f"{escape(step.held)}",
+            )
+    for remedy in answer.remedies:
+        if remedy.works:
+            grid.add_row("[cyan]would do[/cyan]", escape(remedy.what))
+        else:
+            first = remedy.still[0]
+            amount = f"{format_length(abs(first.spare), unit)} {unit}"
+            grid.add_row(
+                "[dim]no help[/dim]",
+                f"[dim]{escape(remedy.what)}: still {amount} short at {escape(first.place)}[/dim]",
+            )
+    console.print(grid)
+    console.print("The finished unit goes in." if answer.goes else "It doesn't go in as it is.")
+
+
 def made(unit: Unit, build: rodwright.Build) -> None:
     """A short table of what was built and where it is."""
     table = Table(show_header=False, box=None, padding=(0, 2, 0, 0))

@@ -9,11 +9,13 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from rodwright.lengths import LengthUnit
+from rodwright.lengths import LengthUnit, format_length
 from rodwright.parts import Box, Opening, Part, Role, Unit
 from rodwright.site.way_carry import Load, Step, said
 from rodwright.ways import WayIn
 
+STRAIGHT = "upright, straight in"
+"""How a unit is held that just slides in."""
 FACE_FRAME = (Role.STILE, Role.RAIL)
 
 
@@ -114,37 +116,66 @@ def niche_of(opening: Opening, way: WayIn, body: Body) -> Niche:
 
 
 def rest(body: Body, niche: Niche) -> float:
-    """Where the unit's front comes to stand (y): flush with the opening's, or as far in as
-    the skirting at the rear lets it."""
-    return min(0.0, niche.depth - niche.skirting - body.overall_depth)
+    """Where the unit's front comes to stand (y): flush with the opening's, behind its mouth
+    where it is larger than that, or as far in as the skirting at the rear lets it."""
+    return min(_behind_mouth(body, niche), niche.depth - niche.skirting - body.overall_depth)
 
 
-def straight_in(body: Body, niche: Niche, say: LengthUnit) -> Step:
-    """Sliding upright and straight in: the tightest of every width, height and depth."""
-    front = rest(body, niche)
-    carcass_front = front + body.frame_thickness
+def _behind_mouth(body: Body, niche: Niche) -> float:
+    whole = body.load("")
+    larger = whole.width > niche.mouth_width or whole.height > niche.mouth_height
+    return niche.mouth_thickness if larger else 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Straight:
+    """What sliding upright and straight in leaves to spare, in mm, and where it is tight.
+
+    ``width`` and ``height`` are the tightest over what is passed, ``depth`` is what is left
+    behind or before it; ``inside`` is the least that is left once it stands there.
+    """
+
+    width: tuple[float, str]
+    height: tuple[float, str]
+    depth: tuple[float, str]
+    inside: float
+
+
+def slide(body: Body, niche: Niche) -> Straight:
+    """The tightest width, height and depth on the way straight in."""
+    carcass_front = rest(body, niche) + body.frame_thickness
     wide, high = body.width + 2 * body.frame_sides, body.height + body.frame_top
-    low_width = niche.width - 2 * niche.skirting
-    tries = [
-        (niche.height - body.height, "the height inside"),
-        (niche.depth - niche.skirting - body.overall_depth, "the depth"),
-        (low_width - body.width, _between("the width inside", niche)),
-    ]
+    inside = niche.width - 2 * niche.skirting
+    between = ", between the skirtings" if niche.skirting else ""
+    widths = [(inside - body.width, f"the width inside{between}")]
+    heights = [(niche.height - body.height, "the height inside")]
     if niche.mouth_thickness:
-        tries.append((niche.mouth_width - body.width, "the width of its mouth"))
-        tries.append((niche.mouth_height - body.height, "the height of its mouth"))
+        widths.append((niche.mouth_width - body.width, "the width of its mouth"))
+        heights.append((niche.mouth_height - body.height, "the height of its mouth"))
     if body.frame_thickness and carcass_front > 0:
-        tries.append((min(niche.mouth_width, niche.width) - wide, "the face frame's width"))
-        tries.append((min(niche.mouth_height, niche.height) - high, "the face frame's height"))
-        if not niche.mouth_thickness or carcass_front > niche.mouth_thickness:
-            tries.append((low_width - wide, _between("the face frame's width", niche)))
+        widths.append((min(niche.mouth_width, niche.width) - wide, "the face frame's width"))
+        heights.append((min(niche.mouth_height, niche.height) - high, "the face frame's height"))
+        if carcass_front > niche.mouth_thickness:
+            widths.append((inside - wide, f"the face frame's width{between}"))
+    elif body.frame_thickness and carcass_front > -niche.skirting:
+        widths.append((niche.width - wide, "the skirting beside it, under the face frame"))
+    depths = [(niche.depth - niche.skirting - body.overall_depth, "the depth")]
     if niche.front is not None:
-        tries.append((niche.front - body.overall_depth, "the floor before it"))
-    spare, tight = min(tries)
-    return Step(
-        f"the opening ({said(niche.width, say)} wide)", "upright, straight in", spare, tight
-    )
+        depths.append((niche.front - body.overall_depth, "the floor before it"))
+    behind = depths[0][0] - _behind_mouth(body, niche)
+    standing = min(widths[0][0], heights[0][0], behind)
+    return Straight(min(widths), min(heights), min(depths), standing)
 
 
-def _between(what: str, niche: Niche) -> str:
-    return f"{what}, between the skirtings" if niche.skirting else what
+def straight_in(body: Body, niche: Niche, unit: LengthUnit) -> Step:
+    """Sliding upright and straight in, judged by its tightest spot."""
+    found = slide(body, niche)
+    spare, tight = min(found.width, found.height)
+    if spare >= 0:
+        spare, tight = min((spare, tight), found.depth)
+    return Step(opening_name(niche, unit), STRAIGHT, spare, tight)
+
+
+def opening_name(niche: Niche, unit: LengthUnit) -> str:
+    """How the opening is named among the steps."""
+    return f"the opening ({format_length(niche.width, unit)} x {said(niche.height, unit)})"

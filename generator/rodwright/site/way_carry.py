@@ -23,6 +23,9 @@ from rodwright.ways import Corner, Doorway, WayIn
 ROUNDING = 1e-6
 """Sizes that differ by less (mm) are the same."""
 
+CEILING = "the ceiling"
+"""What is tight where a load is too high for a corridor."""
+
 
 @dataclass(frozen=True, slots=True)
 class Load:
@@ -39,13 +42,17 @@ class Step:
     """One place on the way: how the load passes it, or by how much it doesn't.
 
     ``held`` says how the load is held there, at its best.  ``spare`` is what is left, in mm;
-    less than 0 is what is lacking, and then ``tight`` says where.
+    less than 0 is what is lacking, and then ``tight`` says where.  ``outline`` is what the
+    load shows there: across and up in a doorway, the sides of its footprint in a corner, depth
+    and height where it is tilted up; ``roll_rad`` is how far that is rolled, anticlockwise.
     """
 
     place: str
     held: str
     spare: float
     tight: str
+    outline: tuple[float, float] | None = None
+    roll_rad: float = 0.0
 
     @property
     def passes(self) -> bool:
@@ -95,7 +102,13 @@ def through_doorway(
     for how, across, up in held:
         spare = min(wide - across, high - up)
         tries.append(
-            Step(place, how, spare, "the width" if wide - across < high - up else "the height")
+            Step(
+                place,
+                how,
+                spare,
+                "the width" if wide - across < high - up else "the height",
+                (across, up),
+            )
         )
         if spare >= -ROUNDING:
             return tries[-1]
@@ -104,8 +117,9 @@ def through_doorway(
         spare = _to_spare_rolled(long, short, max(wide, high), min(wide, high))
         if spare > 0:
             roll = rolled_into(long, short, max(wide, high), min(wide, high)) or 0.0
-            lean = round(degrees(roll if (up >= across) == (high >= wide) else pi / 2 - roll))
-            return Step(place, f"leaning {lean} degrees sideways, from {how}", spare, "both")
+            lean = roll if (up >= across) == (high >= wide) else pi / 2 - roll
+            held_so = f"leaning {round(degrees(lean))} degrees sideways, from {how}"
+            return Step(place, held_so, spare, "both", (across, up), lean)
     return max(tries, key=lambda step: step.spare)
 
 
@@ -134,12 +148,12 @@ def round_corner(
         short, long = (size + 2 * hands for size in sorted((one, other)))
         narrower = min(corner.before, corner.after)
         least = min(
-            (ceiling - up, "the ceiling"),
+            (ceiling - up, CEILING),
             (narrower - short, "the narrower corridor's width")
             if short > narrower
             else (longest_round_corner(short, corner.before, corner.after) - long, "the turn"),
         )
-        step = Step(place, how, *least)
+        step = Step(place, how, *least, (one, other))
         if step.passes:
             return step
         if best is None or step.spare > best.spare:
@@ -187,4 +201,4 @@ def stood_up(load: Load, way: WayIn, before: list[Step], unit: LengthUnit = "mm"
     ):
         return Step(place, "carried in upright and never laid down", upright, "its height")
     tight = f"tilted over it is {said(needed, unit)} high"
-    return Step(place, how, spare, tight)
+    return Step(place, how, spare, tight, (min(load.depth, load.width), load.height))

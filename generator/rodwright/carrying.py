@@ -1,0 +1,92 @@
+"""The way in of a unit, on paper: pictures of every step, and the answer as a document."""
+
+from __future__ import annotations
+
+from dataclasses import asdict
+from pathlib import Path
+from typing import Any
+
+from rodwright.handover.json_text import json_text
+from rodwright.handover.output import whole_or_nothing
+from rodwright.parts import Unit
+from rodwright.pictures.paint import to_image
+from rodwright.pictures.svg import to_svg
+from rodwright.pictures.way import way_drawings
+from rodwright.problems import Problem, ProblemsError
+from rodwright.site import way_in as search
+from rodwright.site.way_carry import Step
+from rodwright.site.way_in import WayInAnswer
+
+__all__ = ["way_in", "write_way_in"]
+
+
+def way_in(unit: Unit) -> WayInAnswer:
+    """Whether a finished unit can be carried in, stood up and put into its opening, and how.
+
+    Raises:
+        ProblemsError: the spec gives no way in.
+    """
+    if unit.way_in is None:
+        raise ProblemsError(
+            [
+                Problem(
+                    "the spec says nothing of the way in",
+                    "Add `way_in:` with what is known of `doors`, `corners`, `ceiling`, "
+                    "`skirting` and `mouth`.",
+                )
+            ]
+        )
+    return search.way_in(unit)
+
+
+def write_way_in(answer: WayInAnswer, folder: Path) -> tuple[str, ...]:
+    """Write a picture of every step (SVG and PNG) and ``way-in.json``; returns the file names.
+
+    Raises:
+        ProblemsError: the folder can't be written, or something of the user's is in the way;
+            nothing is written then.
+    """
+    with whole_or_nothing(folder) as staging:
+        for name, drawing in way_drawings(answer).items():
+            svg = staging / f"{name}.svg"
+            svg.write_text(to_svg(drawing), encoding="utf-8", newline="\n")
+            to_image(drawing, 1.0).save(staging / f"{name}.png")
+        (staging / "way-in.json").write_bytes(json_text(_document(answer)))
+        names = sorted(path.name for path in staging.iterdir())
+    return tuple(names)
+
+
+def _document(answer: WayInAnswer) -> dict[str, Any]:
+    return {
+        "title": answer.unit.title,
+        "measures": {"length": "mm", "angle": "radian"},
+        "goes": answer.goes,
+        "steps": [_step(step) for step in answer.steps],
+        "paths": [
+            {
+                "place": path.step.place,
+                "view": path.view,
+                "poses": [asdict(pose) for pose in path.poses],
+                "hits": path.hits,
+            }
+            for path in answer.paths
+        ],
+        "remedies": [
+            {
+                "what": remedy.what,
+                "works": remedy.works,
+                "still": [_step(step) for step in remedy.still],
+            }
+            for remedy in answer.remedies
+        ],
+    }
+
+
+def _step(step: Step) -> dict[str, Any]:
+    return {
+        "place": step.place,
+        "passes": step.passes,
+        "held": step.held,
+        "spare": round(step.spare, 3),
+        "tight": step.tight,
+    }
