@@ -32,7 +32,9 @@ def rows(parts: Sequence[Part]) -> tuple[tuple[str, tuple[int, ...]], ...]:
     for row in gathered.values():
         row.sort(key=lambda number: parts[number].bounds().centre[0])
         refs = [parts[number].ref for number in row]
-        text = " ".join(refs) if len(refs) <= LISTED else f"{refs[0]}, {len(refs)} off"
+        text = (
+            " ".join(refs) if len(refs) <= LISTED else f"{refs[0]} to {refs[-1]}, {len(refs)} off"
+        )
         found.append((text, tuple(row)))
     return tuple(found)
 

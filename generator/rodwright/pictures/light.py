@@ -124,12 +124,15 @@ def light_among_boxes(
         towards = np.array(ray.towards)
         slope = normals @ towards
         turned = np.flatnonzero(slope > 0.0)
-        # Where the ray enters and leaves each box's three slabs.
-        ends = np.stack([low, high])[:, None] - points[None, turned, None]
-        ends = ends / np.where(towards == 0.0, 1e-12, towards)
-        enters = ends.min(axis=0).max(axis=2)
-        leaves = ends.max(axis=0).min(axis=2)
-        hit = (leaves > np.maximum(enters, 0.1)) & others[turned]
+        # The ray is inside a box between entering its last slab and leaving its first one.
+        enters, leaves = np.full((2, len(turned), len(low)), [[[0.1]], [[np.inf]]])
+        for axis in range(3):
+            step = towards[axis] or 1e-12
+            start = points[turned, axis, None]
+            near, far = (low, high) if step > 0 else (high, low)
+            enters = np.maximum(enters, (near[:, axis] - start) / step)
+            leaves = np.minimum(leaves, (far[:, axis] - start) / step)
+        hit = (leaves > enters) & others[turned]
         total[turned] += ray.strength * slope[turned] * ~hit.any(axis=1)
     return total
 

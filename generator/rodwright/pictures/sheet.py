@@ -22,7 +22,7 @@ from rodwright.pictures.linework import Line, tidy
 from rodwright.pictures.stage import placed
 from rodwright.pictures.visible import LEAST_LENGTH, edges_shown, see, split
 
-SCALES = (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000)
+SCALES = (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000)
 A4, A3 = (210.0, 297.0), (297.0, 420.0)
 BORDER, FILING = 10.0, 20.0
 """From the sheet's edges to the frame, mm; the left edge is the filing edge."""
