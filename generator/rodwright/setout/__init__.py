@@ -11,6 +11,7 @@ from rodwright.setout.face_frame import set_out_face_frame
 from rodwright.setout.interior import set_out_interior
 from rodwright.setout.lipping import set_out_lippings
 from rodwright.setout.rod import draw_rod
+from rodwright.site.way_readings import read_way
 from rodwright.spec.models import UnitSpec
 
 __all__ = ["set_out_unit"]
@@ -36,6 +37,7 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         set_out_face_frame(spec.face_frame, rod, carcass, interior, bench)
     if rod.lipping is not None:
         set_out_lippings(rod, carcass, interior, bench, problems)
+    way_in = read_way(spec.way_in, rod.opening, problems) if spec.way_in else None
     problems.raise_if_any()
     parts = bench.finished()
     boxes = [part.bounds() for part in parts]
@@ -50,5 +52,5 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         opening=rod.opening,
         least_gap=spec.clearance,
         display_unit=spec.unit,
-        way_in=spec.way_in.resolved() if spec.way_in else None,
+        way_in=way_in,
     )

@@ -7,7 +7,6 @@ from typing import Annotated
 from pydantic import Field
 
 from rodwright.spec.fields import Length, LengthOrZero, SpecModel
-from rodwright.ways import Corner, Doorway, Mouth, Skirting, WayIn
 
 
 class DoorwaySpec(SpecModel):
@@ -67,22 +66,3 @@ class WaySpec(SpecModel):
     """Clear floor before the opening, to the wall opposite; plenty unless said."""
     hands: LengthOrZero = 20.0
     """Room for hands and straps at each side and below while the unit is carried."""
-
-    def resolved(self) -> WayIn:
-        """The same as plain data; a corner without a ceiling of its own has the room's."""
-        return WayIn(
-            ceiling=self.ceiling,
-            doors=tuple(Doorway(door.width, door.height) for door in self.doors),
-            corners=tuple(
-                Corner(corner.before, corner.after, corner.ceiling or self.ceiling)
-                for corner in self.corners
-            ),
-            skirting=Skirting(self.skirting.height, self.skirting.thickness)
-            if self.skirting
-            else None,
-            mouth=Mouth(self.mouth.width, self.mouth.height, self.mouth.thickness)
-            if self.mouth
-            else None,
-            front=self.front,
-            hands=self.hands,
-        )
