@@ -59,6 +59,9 @@ class _View:
     at: Point
 
 
+_MEASURES = {"mm": "mm", "in": "inches"}
+
+
 def draw_views(unit: Unit) -> Drawing:
     """The sheet of a unit, in mm of paper."""
     sheet, scale = _sheet_and_scale(unit)
@@ -204,7 +207,7 @@ def _title(unit: Unit, sheet: _Sheet, scale: int) -> list[Mark]:
     frame = ((left, top), (right, top), (right, foot), (left, foot), (left, top))
     symbol = right - 34.0
     width, height, depth = (format_length(v, unit.display_unit) for v in unit.size)
-    size = f"{width} wide, {height} high, {depth} deep; lengths in {unit.display_unit}"
+    size = f"{width} wide, {height} high, {depth} deep; lengths in {_MEASURES[unit.display_unit]}"
     note = f"Scale 1:{scale} on {sheet.name}"
     return [
         Stroke((frame,), WIDE),
