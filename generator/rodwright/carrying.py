@@ -9,9 +9,6 @@ from typing import Any
 from rodwright.handover.json_text import json_text
 from rodwright.handover.output import whole_or_nothing
 from rodwright.parts import Unit
-from rodwright.pictures.paint import to_image
-from rodwright.pictures.svg import to_svg
-from rodwright.pictures.way import way_drawings
 from rodwright.problems import Problem, ProblemsError
 from rodwright.site import way_in as search
 from rodwright.site.way_carry import Step
@@ -46,6 +43,11 @@ def write_way_in(answer: WayInAnswer, folder: Path) -> tuple[str, ...]:
         ProblemsError: the folder can't be written, or something of the user's is in the way;
             nothing is written then.
     """
+    # The pictures bring VTK and CadQuery along; the answer alone needs neither.
+    from rodwright.pictures.paint import to_image
+    from rodwright.pictures.svg import to_svg
+    from rodwright.pictures.way import way_drawings
+
     with whole_or_nothing(folder) as staging:
         for name, drawing in way_drawings(answer).items():
             svg = staging / f"{name}.svg"

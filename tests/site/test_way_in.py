@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import json
+import subprocess
+import sys
 from pathlib import Path
 from xml.etree import ElementTree
 
@@ -88,6 +90,19 @@ def test_the_command(tmp_path: Path) -> None:
     assert run.exit_code == 1
     assert "8.4 mm short" in run.output
     assert "would do" in run.output
+
+
+def test_the_answer_needs_no_geometry_kernel(tmp_path: Path) -> None:
+    spec = tmp_path / "cabinet.yaml"
+    spec.write_text(CABINET + STOCK, encoding="utf-8")
+    code = (
+        "import sys, rodwright\n"
+        "from pathlib import Path\n"
+        "unit = rodwright.set_out(rodwright.read_spec(Path(sys.argv[1])))\n"
+        "assert rodwright.way_in(unit).goes\n"
+        "assert not {'cadquery', 'OCP', 'vtkmodules'} & set(sys.modules)\n"
+    )
+    subprocess.run([sys.executable, "-c", code, str(spec)], check=True)
 
 
 def test_without_a_way_in() -> None:

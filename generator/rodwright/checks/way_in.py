@@ -25,7 +25,7 @@ def way_in(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             Severity.WARNING,
             "way in",
-            f"the finished unit doesn't pass {step.place}: {length_in(unit, -step.spare)} short "
+            f"{step.place}: the finished unit is {length_in(unit, -step.spare)} short "
             f"({step.tight}) when held at its best, {step.held}",
             ("`rodwright way-in` looks for a tilted path.  " if at_the_opening else "") + remedy,
             figure=step.spare,

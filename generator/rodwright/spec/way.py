@@ -59,7 +59,7 @@ class WaySpec(SpecModel):
     corners: Annotated[tuple[CornerSpec, ...], Field(strict=False)] = ()
     """Right-angled corners of corridors, in the order in which they are passed."""
     skirting: SkirtingSpec | None = None
-    """Skirting (US: baseboard) left on the walls of the opening and beside it."""
+    """Skirting (US: baseboard) left on the opening's walls, which were measured above it."""
     mouth: MouthSpec | None = None
     """The front of the opening, where it is narrower or lower than inside."""
     front: Length | None = None
