@@ -6,6 +6,7 @@ import re
 from pathlib import Path
 
 import pytest
+
 from rodwright.spec import UnitSpec
 from rodwright.spec.reference import with_table
 from specs import unit_from
