@@ -60,6 +60,11 @@ def _readings(console: Console, plane: Plane, unit: LengthUnit) -> None:
             f"{reading.error:.1f} mm",
         )
     console.print(table)
+    if plane.looseness > 1.0:
+        console.print(
+            f"  These readings disagree by {plane.looseness:.1f} times what careful ones would; "
+            "the corners' errors allow for it."
+        )
     corners = zip(_CORNERS, plane.corners, plane.corner_errors, strict=True)
     for name, (x, z), (across, up) in corners:
         console.print(

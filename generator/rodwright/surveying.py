@@ -223,6 +223,7 @@ def _plane_record(plane: Plane) -> Mapping[str, Any]:
     return _rounded(
         {
             "name": plane.name,
+            "looseness": plane.looseness,
             "corners": [list(corner) for corner in plane.corners],
             "corner_errors": [list(error) for error in plane.corner_errors],
             "readings": [

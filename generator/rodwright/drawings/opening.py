@@ -29,6 +29,7 @@ _LEFT_PANEL = Window(34.0, 48.0, 190.0, 204.0)
 _RIGHT_PANEL = Window(246.0, 48.0, 382.0, 204.0)
 _FOOT = 231.0
 _COLUMNS = ((14.0, 124.0), (148.0, 124.0), (282.0, 123.0))
+_UNITS = {"mm": "mm", "in": "inches"}
 _BAND = 5.0
 """How thick walls are drawn."""
 
@@ -66,7 +67,7 @@ def draw_opening(sheet: SurveySheet, plane: Plane) -> Drawing:
     whose = "" if len(sheet.planes) == 1 else f", {plane.name} plane"
     marks = [
         Lettering((14.0, 18.0), f"{sheet.title}: the opening{whose}", 7.0, "start"),
-        Lettering((WIDTH - 14.0, 18.0), f"Lengths in {sheet.unit}", SMALL, "end"),
+        Lettering((WIDTH - 14.0, 18.0), f"Lengths in {_UNITS[sheet.unit]}", SMALL, "end"),
         *_as_measured(plane, say),
         *_with_gaps(fit, plane.name, say),
         Stroke((((14.0, _FOOT - 8.0), (WIDTH - 14.0, _FOOT - 8.0)),), THIN),
@@ -101,7 +102,7 @@ def _as_measured(plane: Plane, say: _Lengths) -> Iterator[Mark]:
     to_paper = _LEFT_PANEL.scale_for(plane.corners)
     yield Lettering(
         (_LEFT_PANEL.middle, 30.0),
-        "As measured; in brackets, how much more the tape says than the drawn shape",
+        "As measured; in brackets, by how many mm the tape says more than the drawn shape",
         SMALL,
     )
     yield from _walls([to_paper(corner) for corner in plane.corners])
@@ -109,7 +110,9 @@ def _as_measured(plane: Plane, say: _Lengths) -> Iterator[Mark]:
     read = [(reading, residual) for reading, residual in pairs if not reading.is_assumption]
     tags: list[Mark] = []
     for reading, residual in read:
-        text = f"{say(abs(reading.value))} ({_signed(residual)})"
+        # A slope the other way is read as so much that way: more of it is a larger reading.
+        more = residual if reading.value >= 0 else -residual
+        text = f"{say(abs(reading.value))} ({_signed(more)})"
         if reading.kind == "distance":
             line, at, upwards = _reading_line(plane.corners, reading)
             yield Stroke((tuple(to_paper(point) for point in line),), THIN, _READING)

@@ -118,7 +118,7 @@ def _plane_readings(
     return PlaneReadings(
         plane,
         (*widths, *heights, *others),
-        _assumptions(plane) if plane == "front" else (),
+        _assumptions() if plane == "front" else (),
         (
             min((each.value for each in widths), default=None),
             min((each.value for each in heights), default=None),
@@ -126,12 +126,12 @@ def _plane_readings(
     )
 
 
-def _assumptions(plane: str) -> tuple[Reading, ...]:
+def _assumptions() -> tuple[Reading, ...]:
     return (
-        _slope((), f"{plane}: floor level", _FLOOR, 0.0, 1000.0, FLOOR_ASSUMED),
-        _slope((), f"{plane}: top level", _TOP, 0.0, 1000.0, TOP_ASSUMED),
-        _slope((), f"{plane}: left wall plumb", _LEFT, 0.0, 1000.0, PLUMB_ASSUMED),
-        _slope((), f"{plane}: right wall plumb", _RIGHT, 0.0, 1000.0, PLUMB_ASSUMED),
+        _slope((), "floor level", _FLOOR, 0.0, 1000.0, FLOOR_ASSUMED),
+        _slope((), "top level", _TOP, 0.0, 1000.0, TOP_ASSUMED),
+        _slope((), "left wall plumb", _LEFT, 0.0, 1000.0, PLUMB_ASSUMED),
+        _slope((), "right wall plumb", _RIGHT, 0.0, 1000.0, PLUMB_ASSUMED),
     )
 
 
@@ -143,11 +143,11 @@ def assumed_alike(corners: tuple[tuple[float, float], ...]) -> tuple[Reading, ..
         upright = (a, b) in (_LEFT, _RIGHT)
         out = 1000.0 * (across / up if upright else up / across)
         error = {"floor": FLOOR_ASSUMED, "top": TOP_ASSUMED}.get(name, PLUMB_ASSUMED)
-        readings.append(_slope((), f"rear: {name} as at the front", (a, b), out, 1000.0, error))
+        readings.append(_slope((), f"{name} runs as in front", (a, b), out, 1000.0, error))
         length = (across**2 + up**2) ** 0.5
         places = (a, b, 0.0), (a, b, 1.0)
         readings.append(
-            Reading((), f"rear: length of the {name} as at the front", "distance", length,
+            Reading((), f"{name} as long as in front", "distance", length,
                     REAR_ASSUMED, *places)
         )  # fmt: skip
     return tuple(readings)

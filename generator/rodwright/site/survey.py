@@ -28,6 +28,9 @@ _CAUTION = 4.0
 """Readings are tested with assumptions, and readings away from the corners, this many times
 weaker than in the solution: an opening may be far out of square and its walls bowed, and a
 reading that says so is no mistake."""
+_CARELESS = 2.0
+"""They are tested with errors this many times larger than a careful tape's: small
+contradictions widen the errors of the corners, only large ones are refused."""
 _RIVAL = 6.0
 """Removing another reading explains the misfit about as well where its sum of squares comes
 within this of the best (odds of twenty to one for normal errors: 2 ln 20)."""
@@ -46,8 +49,10 @@ class Plane:
     """A plane of the opening as the readings have it.
 
     ``corners`` (x, z) in mm from the bottom left one, x level and z plumb.  ``covariance``
-    (6 x 6, mm2) is of the other three, in the order x, z, x, z, x, z; not compared.
-    ``modelled`` is what each of ``readings`` (assumptions last) would be in this shape.
+    (6 x 6, mm2) is of the other three, in the order x, z, x, z, x, z.  ``modelled`` is what
+    each of ``readings`` (assumptions last) would be in this shape, ``redundancy`` the share
+    of it that the others say too.  ``looseness`` is how many times larger than taken to be
+    the errors of the readings at the corners turn out, 1 at least; it is in the covariance.
     """
 
     name: str
@@ -56,6 +61,7 @@ class Plane:
     modelled: tuple[float, ...]
     covariance: tuple[tuple[float, ...], ...]
     redundancy: tuple[float, ...]
+    looseness: float
 
     @property
     def residuals(self) -> tuple[float, ...]:
@@ -140,6 +146,8 @@ def solve_plane(name: str, readings: Sequence[Reading]) -> Plane:
     weighted = slopes / errors[:, None]
     covariance = np.linalg.inv(weighted.T @ weighted)
     leverage = np.einsum("ij,jk,ik->i", weighted, covariance, weighted)
+    redundancy = np.clip(1.0 - leverage, 0.0, 1.0)
+    looseness = _looseness(readings, (values - modelled) / errors, redundancy)
     points = np.vstack([np.zeros(2), corners.reshape(3, 2)]).tolist()
     a, b, c, d = ((x, z) for x, z in points)
     return Plane(
@@ -147,9 +155,20 @@ def solve_plane(name: str, readings: Sequence[Reading]) -> Plane:
         (a, b, c, d),
         tuple(readings),
         tuple(modelled.tolist()),
-        tuple(map(tuple, covariance.tolist())),
-        tuple(np.clip(1.0 - leverage, 0.0, 1.0).tolist()),
+        tuple(map(tuple, (looseness**2 * covariance).tolist())),
+        tuple(redundancy.tolist()),
+        looseness,
     )
+
+
+def _looseness(readings: Sequence[Reading], weighted: Array, redundancy: Array) -> float:
+    """Root of the variance of unit weight, by the readings at the corners alone: away from
+    them, and in what is assumed, it is the walls that err and not the tape."""
+    at_corners = np.array([each.error <= TAPE_ERROR for each in readings])
+    spare = float(redundancy[at_corners].sum())
+    if spare < 0.5:
+        return 1.0
+    return max(1.0, float((weighted[at_corners] ** 2).sum() / spare) ** 0.5)
 
 
 def _start(readings: Sequence[Reading]) -> Array:
@@ -243,7 +262,6 @@ def _contradict(plane: PlaneReadings, readings: Sequence[Reading]) -> bool:
 
 
 def _cautious(reading: Reading) -> Reading:
-    """A reading as it is tested: walls may bow, and openings be out of square, by a lot."""
-    if reading.is_assumption or reading.error > TAPE_ERROR:
-        return replace(reading, error=_CAUTION * reading.error)
-    return reading
+    """A reading as it is tested."""
+    doubtful = reading.is_assumption or reading.error > TAPE_ERROR
+    return replace(reading, error=(_CAUTION if doubtful else _CARELESS) * reading.error)

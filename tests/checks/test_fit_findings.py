@@ -1,0 +1,53 @@
+"""Limits are common practice, no source; each is tried just inside and just outside."""
+
+from __future__ import annotations
+
+import pytest
+
+from rodwright.checks import check_parts
+from rodwright.checks.findings import Finding, Severity
+from specs import unit_from
+
+
+def _found(text: str, rule: str) -> list[Finding]:
+    return [each for each in check_parts(unit_from(text)) if each.rule == rule]
+
+
+def _opening(width: str = "900", size: str = "", fit: str = "", frame: str = "") -> str:
+    return (
+        f"opening: {{width: {width}, height: 2000, depth: 300}}\n"
+        f"size: {{{size}}}\nfit: {{{fit}}}\n{frame}"
+    )
+
+
+def test_a_size_that_may_not_go_in() -> None:
+    (found,) = _found(_opening(size="width: 899"), "may not go in")
+    assert found.severity is Severity.WARNING
+    assert found.limit is not None
+    assert 890.0 < found.limit < 899.0
+    assert not _found(_opening(size=f"width: {found.limit - 0.01:.3f}"), "may not go in")
+    assert _found(_opening(size=f"width: {found.limit + 0.01:.3f}"), "may not go in")
+    assert not _found(_opening(size="width: 901"), "may not go in")
+
+
+@pytest.mark.parametrize(("sides", "open_gap"), [(5.9, False), (6.1, True)])
+def test_what_caulk_cannot_bridge(sides: float, open_gap: bool) -> None:
+    found = _found(_opening(fit=f"sides: {sides}, top: 5"), "open gap")
+    assert bool(found) == open_gap
+    for each in found:
+        assert each.figure == pytest.approx(6.1, abs=0.1)
+
+
+@pytest.mark.parametrize(("reach", "short"), [(5.7, False), (5.3, True)])
+def test_overlap_asked_for(reach: float, short: bool) -> None:
+    frame = f"face_frame: {{stock: ash, width: 45, overhang: {{sides: {reach}, top: 20}}}}\n"
+    text = _opening(fit="sides: 3.5, overlap: 2", frame=frame)
+    assert len(_found(text, "frame overlap")) == (2 if short else 0)
+    assert not _found(text, "larger than the opening")
+
+
+def test_cautions_go_with_an_opening() -> None:
+    said = " ".join(each.message + each.remedy for each in _found(_opening(), "the opening"))
+    for word in ("load", "asbestos", "lead", "local"):
+        assert word in said
+    assert not _found("size: {width: 800, height: 900, depth: 300}\n", "the opening")

@@ -1,0 +1,102 @@
+from __future__ import annotations
+
+import xml.etree.ElementTree as ET
+
+import pytest
+
+from openings import FULLY_READ
+from rodwright.drawings.opening import EXAGGERATION, draw_opening
+from rodwright.drawings.paper import wrapped
+from rodwright.pictures.ink import Drawing, Fill, Lettering, text_width
+from rodwright.pictures.svg import to_svg
+from rodwright.surveying import SurveySheet, survey
+from specs import spec_from
+
+FEW = "opening: {width: 900, height: 1200, depth: 300}\n"
+WIDE = (
+    "opening: {width: {bottom: 2994, top: 2990}, height: {left: 1388, right: 1380}, depth: 300}\n"
+)
+INCHES = "opening: {width: {bottom: 36 3/4, top: 36 1/2}, height: 80, depth: 12}\nunit: in\n"
+
+
+def _sheet(text: str) -> SurveySheet:
+    return survey(spec_from(text))
+
+
+def _boxes(drawing: Drawing) -> list[tuple[str, float, float, float, float]]:
+    found = []
+    for mark in drawing.marks:
+        if isinstance(mark, Lettering):
+            width, (x, y) = text_width(mark.text, mark.size), mark.at
+            back = {"start": 0.0, "middle": width / 2, "end": width}[mark.anchor]
+            if mark.upwards:
+                box = (x - 0.75 * mark.size, y - width + back, x, y + back)
+            else:
+                box = (x - back, y - 0.75 * mark.size, x - back + width, y)
+            found.append((mark.text, *box))
+    return found
+
+
+@pytest.mark.parametrize("text", [FULLY_READ, FEW, WIDE, INCHES])
+def test_no_text_leaves_the_sheet_or_covers_other_text(text: str) -> None:
+    sheet = _sheet(text)
+    for plane in sheet.planes:
+        drawing = draw_opening(sheet, plane)
+        boxes = _boxes(drawing)
+        for words, left, top, right, bottom in boxes:
+            assert left >= 8.0 and top >= 8.0, words
+            assert right <= drawing.width - 8.0 and bottom <= drawing.height - 8.0, words
+        for number, (words, left, top, right, bottom) in enumerate(boxes):
+            for others, left_2, top_2, right_2, bottom_2 in boxes[:number]:
+                apart = right <= left_2 or right_2 <= left or bottom <= top_2 or bottom_2 <= top
+                assert apart, (words, others)
+
+
+def test_gaps_are_ten_times_too_large_and_said_to_be() -> None:
+    """The unit's outline and the opening's are measured on the page."""
+    sheet = _sheet(FULLY_READ)
+    assert sheet.fit is not None
+    drawing = draw_opening(sheet, sheet.planes[0])
+    fills = [mark for mark in drawing.marks if isinstance(mark, Fill)]
+    (unit,) = (mark.rings[0] for mark in fills if mark.colour == "#f3e7cf")
+    opening = [mark.rings[1] for mark in fills if len(mark.rings) == 2][1]
+    scale = (unit[1][0] - unit[0][0]) / sheet.fit.size[0]
+    left_gap = (unit[0][0] - opening[0][0]) / scale
+    (told,) = (
+        each.gap for each in sheet.fit.gaps
+        if (each.side, each.plane, each.at) == ("left", "front", 0.0)
+    )  # fmt: skip
+    assert left_gap == pytest.approx(EXAGGERATION * told, rel=0.01)
+    said = [words for words, *_ in _boxes(drawing)]
+    assert any("GAPS DRAWN 10 TIMES TOO LARGE" in words for words in said)
+
+
+def test_every_reading_is_on_the_sheet() -> None:
+    sheet = _sheet(FULLY_READ)
+    said = " ".join(words for words, *_ in _boxes(draw_opening(sheet, sheet.planes[0])))
+    for reading in ("1216 (", "1211 (", "1209 (", "1213 (", "2032 (", "2027 (", "2366 (", "2362 ("):
+        assert reading in said
+    assert "plumb: in 6" in said
+    assert "level: rises 2" in said
+
+
+def test_svg_is_well_formed_and_always_the_same() -> None:
+    texts = []
+    for _ in range(2):
+        sheet = _sheet(FULLY_READ)
+        texts.append(to_svg(draw_opening(sheet, sheet.planes[1])))
+    assert texts[0] == texts[1]
+    assert ET.fromstring(texts[0].encode()).tag.endswith("svg")
+
+
+def test_a_sheet_without_a_fit_cannot_be_drawn() -> None:
+    sheet = _sheet(FULLY_READ.replace("2366", "2380"))
+    with pytest.raises(ValueError, match="nothing to draw"):
+        draw_opening(sheet, sheet.planes[0])
+
+
+def test_wrapping() -> None:
+    text = "one two three four five six seven"
+    lines = wrapped(text, 20.0, 4.0)
+    assert " ".join(lines) == text
+    assert all(text_width(line, 4.0) <= 20.0 for line in lines)
