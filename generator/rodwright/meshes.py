@@ -6,6 +6,10 @@ from functools import lru_cache
 
 import numpy as np
 import trimesh
+from OCP.BRep import BRep_Tool
+from OCP.BRepMesh import BRepMesh_IncrementalMesh
+from OCP.TopAbs import TopAbs_REVERSED
+from OCP.TopLoc import TopLoc_Location
 
 from rodwright.parts import Part, ShapeKey
 from rodwright.solids import solid_of
@@ -25,10 +29,25 @@ def mesh_of(shape: ShapeKey) -> trimesh.Trimesh:
     Raises:
         ValueError: the shape's workings leave no single solid, or its mesh isn't closed.
     """
-    vertices, triangles = solid_of(shape).tessellate(LINEAR_TOLERANCE, ANGULAR_TOLERANCE)
-    mesh = trimesh.Trimesh(
-        np.array([vertex.toTuple() for vertex in vertices]), np.array(triangles), process=True
-    )
+    solid = solid_of(shape)
+    # CadQuery's own tessellate takes the linear tolerance as a part of each edge's length.
+    # Open CASCADE turns half the angle it is given from facet to facet (measured on cylinders).
+    BRepMesh_IncrementalMesh(solid.wrapped, LINEAR_TOLERANCE, False, 2 * ANGULAR_TOLERANCE)
+    vertices: list[tuple[float, float, float]] = []
+    triangles: list[tuple[int, int, int]] = []
+    for face in solid.Faces():
+        location = TopLoc_Location()
+        facets = BRep_Tool.Triangulation_s(face.wrapped, location)
+        move, before = location.Transformation(), len(vertices) - 1  # OCCT counts from one
+        for number in range(1, facets.NbNodes() + 1):
+            node = facets.Node(number).Transformed(move)
+            vertices.append((node.X(), node.Y(), node.Z()))
+        flipped = face.wrapped.Orientation() == TopAbs_REVERSED
+        for number in range(1, facets.NbTriangles() + 1):
+            a, b, c = facets.Triangle(number).Get()
+            triangles.append((a + before, *((c + before, b + before) if flipped
+                                            else (b + before, c + before))))  # fmt: skip
+    mesh = trimesh.Trimesh(np.array(vertices), np.array(triangles), process=True)
     if not mesh.is_volume:
         raise ValueError("the mesh of a solid isn't closed")
     return mesh
