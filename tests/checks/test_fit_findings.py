@@ -51,3 +51,12 @@ def test_cautions_go_with_an_opening() -> None:
     for word in ("load", "asbestos", "lead", "local"):
         assert word in said
     assert not _found("size: {width: 800, height: 900, depth: 300}\n", "the opening")
+
+
+@pytest.mark.parametrize(("width", "small"), [("251", False), ("249", True), ("90.2 cm", False)])
+def test_a_width_in_another_unit(width: str, small: bool) -> None:
+    found = _found(_opening(width=width), "small opening")
+    assert len(found) == small
+    for each in found:
+        assert each.severity is Severity.WARNING
+        assert "`249 cm`" in each.remedy

@@ -12,6 +12,8 @@ from rodwright.site.gaps import CAULK_LIMIT, Closing, closings
 
 USUAL_GAP = (6.0, 8.0)
 """How much smaller than its opening a unit is made, in all, mm (common practice, no source)."""
+SMALL_OPENING = 250.0
+"""An opening less wide or high than this, mm, was more likely read in another unit."""
 _ROUNDING = 1e-6
 _SURVEY = "the readings with their assumed errors"
 
@@ -20,6 +22,7 @@ def fit(unit: Unit) -> Iterator[Finding]:
     """The unit's overall sizes against its opening, and its gaps against what closes them."""
     if unit.opening is None:
         return
+    yield from _small(unit)
     yield from _sizes(unit)
     if unit.opening.shape is not None:
         yield from _worst_case(unit, unit.opening.shape)
@@ -49,6 +52,20 @@ def frame_reach(unit: Unit) -> dict[str, float]:
 
 def _in_frame(part: Part) -> bool:
     return part.role in (Role.STILE, Role.RAIL)
+
+
+def _small(unit: Unit) -> Iterator[Finding]:
+    assert unit.opening is not None
+    for what, size in (("width", unit.opening.width), ("height", unit.opening.height)):
+        if size < SMALL_OPENING:
+            yield Finding(
+                Severity.WARNING,
+                "small opening",
+                f"the opening's {what} of {length_in(unit, size)} is very small",
+                f"If it was read in another unit, write that after it: `{size:g} cm`.",
+                figure=size,
+                limit=SMALL_OPENING,
+            )
 
 
 def _sizes(unit: Unit) -> Iterator[Finding]:

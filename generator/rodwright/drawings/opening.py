@@ -333,4 +333,4 @@ def _frame_texts(fit: FitSheet, say: _Lengths) -> Iterator[str]:
         f"{each.start_cut:.1f}° and {each.end_cut:.1f}°"
         for each in fit.frame.members
     )
-    yield f"A frame tight in the opening (long / short points, saw off square): {members}."
+    yield f"A frame scribed to the opening (long / short points, saw off square): {members}."

@@ -135,15 +135,17 @@ def usable(survey: Survey, fit: FitSpec) -> Opening:
     """The width and height an opening has to give: what is left of them once the gaps asked
     for are taken off goes in even in the worst case; mm."""
     rectangle, limits = survey.rectangle, survey.limits
-    width = min(rectangle.width, survey.least[0] + 2 * fit.sides)
-    height = min(rectangle.height, survey.least[1] + fit.top)
-    return Opening(_handy(width, limits.width), _handy(height, limits.height), survey.depth)
+    width = _handy(rectangle.width, limits.width, survey.least[0] + 2 * fit.sides)
+    height = _handy(rectangle.height, limits.height, survey.least[1] + fit.top)
+    return Opening(width, height, survey.depth)
 
 
-def _handy(size: float, reading: float) -> float:
-    if reading - size < _SAME:
+def _handy(likely: float, reading: float, sure: float) -> float:
+    """The likely size, but no more than what is sure, rounded down to what a tape reads."""
+    size = reading if reading - likely < _SAME else likely
+    if size == reading and reading <= sure:
         return reading
-    return floor(size / _TAPE + 1e-9) * _TAPE
+    return floor(min(size, sure) / _TAPE + 1e-9) * _TAPE
 
 
 def standing(

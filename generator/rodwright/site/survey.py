@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from math import sqrt
 
 import numpy as np
 from numpy.typing import NDArray
@@ -168,7 +169,8 @@ def _looseness(readings: Sequence[Reading], weighted: Array, redundancy: Array) 
     spare = float(redundancy[at_corners].sum())
     if spare < 0.5:
         return 1.0
-    return max(1.0, float((weighted[at_corners] ** 2).sum() / spare) ** 0.5)
+    variance: float = float((weighted[at_corners] ** 2).sum()) / spare
+    return max(1.0, sqrt(variance))
 
 
 def _start(readings: Sequence[Reading]) -> Array:
