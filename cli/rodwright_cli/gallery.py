@@ -15,7 +15,6 @@ def gallery(
 ) -> None:
     """Make the pictures of every ready model, and a page that shows them."""
     from rodwright.gallery import write_gallery
-
     from rodwright_cli import show
 
     with show.progress() as step:
