@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from rodwright.parts import Box, JointKind, Part, Placement, Role
+from rodwright.parts import Box, JointKind, Part, Placement, Role, Surface
 from rodwright.setout.bench import LEFT, Bench, Y, Z, meeting
 from rodwright.setout.carcass import Carcass, blank
 from rodwright.setout.lines import BackLines
@@ -32,7 +32,7 @@ def set_out_back(fixing: str, rod: Rod, carcass: Carcass, bench: Bench) -> None:
         "Back",
         Role.BACK,
         "Back",
-        blank(z[1] - z[0], x[1] - x[0], lines.stock),
+        blank(z[1] - z[0], x[1] - x[0], lines.stock, (Surface.FACE,)),
         Placement((x[1], lines.rear, z[0]), Z, LEFT),
         withdraw=Y,
     )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from rodwright.parts import Blank, Box, Grain, JointKind, Part, Placement, Role, Stock
+from rodwright.parts import Blank, Box, Grain, JointKind, Part, Placement, Role, Stock, Surface
 from rodwright.setout.bench import DOWN, LEFT, TOUCH, Bench, X, Y, Z, meeting
 from rodwright.setout.rod import Rod
 from rodwright.spec.models import UnitSpec
@@ -42,13 +42,23 @@ class Carcass:
     top: Level | None
 
 
-def blank(length: float, width: float, stock: Stock, trim: float = 0.0) -> Blank:
+BOTH_FACES = (Surface.FACE, Surface.REVERSE)
+
+
+def blank(
+    length: float,
+    width: float,
+    stock: Stock,
+    shows: tuple[Surface, ...] = BOTH_FACES,
+    trim: float = 0.0,
+) -> Blank:
     """A panel's blank with the grain along its length, if its stock has any.
 
-    ``trim`` mm are left on in length and width when it is first cut.
+    ``shows`` are the surfaces that are seen when all is in place; ``trim`` mm are left on
+    in length and width when it is first cut.
     """
     grain = Grain.NONE if stock.grain is Grain.NONE else Grain.LENGTHWISE
-    return Blank(length, width, stock.thickness, stock, grain, trim_length=trim, trim_width=trim)
+    return Blank(length, width, stock.thickness, stock, grain, shows, trim, trim)
 
 
 def level_placement(x: float, y: float, z: float) -> Placement:
@@ -69,7 +79,9 @@ def set_out_carcass(spec: UnitSpec, rod: Rod, bench: Bench) -> Carcass:
     low = (t - rod.housing) if over_bottom else 0.0
     high = rod.height - (t - rod.housing if over_top else 0.0)
     front = rod.front("sides")
-    side_blank = blank(high - low, depth - front, rod.stock)
+    # In an opening only the inside is seen.
+    seen = BOTH_FACES if rod.opening is None else (Surface.REVERSE,)
+    side_blank = blank(high - low, depth - front, rod.stock, seen)
     left = bench.add(
         Part(
             bench.next_ref(Role.SIDE),
@@ -111,12 +123,19 @@ def _level(rod: Rod, bench: Bench, role: Role, z: float, over: bool) -> Level:
     t = rod.thickness
     start = 0.0 if over else t - rod.housing
     front = rod.front(role.value)
+    inside = Surface.REVERSE if role is Role.TOP else Surface.FACE
+    outside_seen = role is Role.TOP and rod.opening is None
     part = Part(
         bench.next_ref(role),
         role.value.capitalize(),
         role,
         "Carcass",
-        blank(rod.width - 2 * start, rod.depth - front, rod.stock),
+        blank(
+            rod.width - 2 * start,
+            rod.depth - front,
+            rod.stock,
+            BOTH_FACES if outside_seen else (inside,),
+        ),
         level_placement(start, front, z),
         withdraw=Z if role is Role.TOP else DOWN,
     )

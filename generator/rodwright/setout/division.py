@@ -88,10 +88,9 @@ def shelf_heights(
             height += thickness
         return tuple(undersides)
     if wish.at is not None:
-        heights, key = tuple(sorted(wish.at)), "at"
+        heights = tuple(sorted(wish.at))
     else:
         assert wish.count is not None
-        key = "count"
         if wish.spacing == "openings":
             opening = (clear - wish.count * thickness) / (wish.count + 1)
             heights = tuple(
@@ -106,12 +105,38 @@ def shelf_heights(
             (0.0, *(height + thickness for height in heights)), (*heights, clear), strict=True
         )
     ]
+    if min(gaps) <= 0 and wish.at is not None:
+        _tell_misplaced(clear, thickness, wish.at, (*where, "at"), problems)
+        return ()
     if min(gaps) <= 0:
         problems.add(
-            (*where, key),
+            (*where, "count"),
             f"{len(heights)} shelves {say(thickness)} thick don't fit there in a clear height of "
             f"{say(clear)}",
             "Take fewer shelves or move them apart.",
         )
         return ()
     return heights
+
+
+def _tell_misplaced(
+    clear: float, thickness: float, at: Sequence[float], where: KeyPath, problems: Problems
+) -> None:
+    """Name each shelf that runs into the one below it or into the top of its space."""
+    say = problems.length
+    order = sorted(range(len(at)), key=at.__getitem__)
+    for below, number in zip((None, *order), order, strict=False):
+        if below is not None and at[below] + thickness >= at[number]:
+            problems.add(
+                (*where, number),
+                f"the shelf at {say(at[number])} runs into the one at {say(at[below])}, which is "
+                f"{say(thickness)} thick",
+                "Move them apart.",
+            )
+        if at[number] + thickness >= clear:
+            problems.add(
+                (*where, number),
+                f"the shelf at {say(at[number])}, {say(thickness)} thick, doesn't fit under "
+                f"{say(clear)} of clear height",
+                "Put it lower.",
+            )

@@ -16,6 +16,7 @@ from rodwright.parts import (
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import NOWHERE, Bench, Z, to_part
 from rodwright.setout.carcass import (
+    BOTH_FACES,
     Carcass,
     Level,
     Upright,
@@ -228,20 +229,20 @@ def _layers(
     front = wish.setback + rod.front("shelves")
     length, width = space.width + 2 * reach, rod.shelf_rear - front
     glued = wish.layers > 1
-    body = blank(length, width, stock, GLUE_UP_TRIM if glued else 0.0)
+    body = blank(length, width, stock, trim=GLUE_UP_TRIM if glued else 0.0)
     ref = bench.next_ref(Role.SHELF)
     refs: list[str] = []
     name: str
     outward: tuple[Surface, ...]
     for number in range(wish.layers):
         # Show faces go outwards: the lowest layer shows its reverse, inner ones nothing.
-        name, outward = "Shelf", (Surface.FACE,)
+        name, outward = "Shelf", BOTH_FACES
         if glued and number == 0:
             name, outward = "Lower shelf layer", (Surface.REVERSE,)
         elif glued and number < wish.layers - 1:
             name, outward = "Inner shelf layer", ()
         elif glued:
-            name = "Upper shelf layer"
+            name, outward = "Upper shelf layer", (Surface.FACE,)
         layer = Part(
             ref + "abcd"[number] if glued else ref,
             name,

@@ -17,7 +17,7 @@ def set_out_lippings(
     """Lay the lippings on the bench, glued to their edges.
 
     Behind a face frame they stand in front of the carcass, between the members of the
-    frame; without one they end flush with its front.  What a rail hides wholly gets none.
+    frame; without one they end flush with its front.  What a rail hides gets none.
     """
     lines = rod.lipping
     assert lines is not None
@@ -43,6 +43,10 @@ def set_out_lippings(
             gap = max(0.0, bench.parts[shelf.refs[0]].bounds().low[0] - left.right)
             span = (strip.covered(left, left.right), strip.covered(right, right.left))
             strip.level(shelf.refs, span, gap)
+
+
+LEAST_STRIP = 3.0
+"""A strip narrower than this (mm) isn't worth ripping; what shows is left bare."""
 
 
 class _Strips:
@@ -76,7 +80,8 @@ class _Strips:
         frame, left, right = self._rod.frame, *span
         if frame is not None and y < self._lines.thickness:
             left, right = max(left, frame.inner_left), min(right, frame.inner_right)
-            if high <= frame.inner_bottom or low >= frame.inner_top:
+            low, high = max(low, frame.inner_bottom), min(high, frame.inner_top)
+            if high - low < LEAST_STRIP:
                 return
         placement = Placement((left + gap, y, low), X, Z)
         self._lay(refs, right - left - 2 * gap, high - low, placement)
