@@ -26,6 +26,8 @@ def check(
             step(f"building {len(unit.shapes)} solids and looking for collisions")
             findings += rodwright.check_solids(unit)
     show.findings(findings)
-    if not solids:
+    if solids:
+        typer.echo("Every pair of parts was looked at for collisions.")
+    else:
         typer.echo("Collisions are looked for when solids are built: add --solids, or build.")
     raise typer.Exit(show.exit_code(findings))

@@ -13,4 +13,6 @@ def parts(spec: Annotated[Path, typer.Argument(help="The spec file.")]) -> None:
     import rodwright
     from rodwright_cli import show
 
-    show.parts(rodwright.set_out(rodwright.read_spec(spec)))
+    unit = rodwright.set_out(rodwright.read_spec(spec))
+    show.parts(unit)
+    show.errors(rodwright.check(unit))

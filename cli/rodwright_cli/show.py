@@ -63,6 +63,13 @@ def findings(found: Sequence[Finding]) -> None:
     console.print(_counted(found))
 
 
+def errors(found: Sequence[Finding]) -> None:
+    """Only what must be mended before anything is cut."""
+    grave = [finding for finding in found if finding.severity is Severity.ERROR]
+    if grave:
+        findings(grave)
+
+
 def _counted(found: Sequence[Finding]) -> str:
     counts = [
         f"{number} {severity.value}{'' if number == 1 else 's'}"

@@ -89,7 +89,7 @@ def _sizes(unit: Unit) -> Iterator[Finding]:
                 "larger than the opening",
                 f"the unit's {what} of {length_in(unit, size)} is {length_in(unit, -gap)} more "
                 f"than the opening's",
-                f"Make its {what} smaller, or measure the opening again.",
+                f"Make its {what} smaller (`size`, or the frame's `overhang`), or measure again.",
                 figure=size,
                 limit=opening,
                 source="the opening's readings",

@@ -50,7 +50,7 @@ class StockCommon(SpecModel):
     colour: Colour | None = None
     """Colour in pictures and exports, `#rrggbb`."""
     price: Annotated[float, Field(ge=0, strict=False)] | None = None
-    """Price of one sheet, or of one metre of board, in your currency."""
+    """Price of one sheet, or of one metre of board, in your currency; kept in `unit.json`."""
 
 
 class SheetSpec(StockCommon):
@@ -72,7 +72,8 @@ class BoardSpec(StockCommon):
     kind: Literal["board"]
     """`board` for solid wood."""
     pieces: Annotated[tuple[Boards, ...], Field(strict=False)] = ()
-    """The boards in the rack, if they are already there."""
+    """The boards in the rack, if they are already there; parts longer or wider than every one of
+    them are reported."""
 
 
 StockSpec = Annotated[SheetSpec | BoardSpec, Field(discriminator="kind")]
@@ -86,7 +87,8 @@ class CarcassSpec(SpecModel):
     corners: Literal["butted", "housed"] = "butted"
     """How top, bottom, dividers and fixed shelves meet what carries them (housed, US: dadoed)."""
     housing_depth: Length | None = None
-    """Depth of the housings (US: dadoes); a third of the thickness unless said."""
+    """Depth of the housings (US: dadoes); unless said, a third of the thickness, rounded to a whole
+    millimetre or sixteenth of an inch."""
     top: Literal["between", "over", "none"] = "between"
     """The top stands between the sides, lies over their ends, or is left out."""
     bottom: Literal["between", "over", "none"] = "between"
@@ -103,7 +105,8 @@ class ShelvesSpec(SpecModel):
     at: Annotated[tuple[Length, ...], Field(min_length=1, strict=False)] | None = None
     """Heights of their undersides above the floor of the space."""
     openings: Annotated[tuple[LengthOrShare, ...], Field(min_length=2, strict=False)] | None = None
-    """Clear openings from the top down, one more than there are shelves; lengths or shares."""
+    """Clear openings in the carcass from the top down, one more than there are shelves; lengths or
+    shares.  What a face frame hides of them isn't taken off."""
     spacing: Literal["openings", "centres"] = "openings"
     """With `count`: make the clear openings equal, or the centre-to-centre distances."""
     layers: Annotated[int, Field(ge=1, le=4)] = 1
@@ -155,8 +158,8 @@ class BackSpec(SpecModel):
     fixing: Literal["applied", "rebated", "grooved"] = "applied"
     """Laid on the rear (applied), let into a rebate (US: rabbet), or held in a groove."""
     depth: Length | None = None
-    """How far the rebate or groove reaches into the carcass; half its thickness in a rebate, a
-    third in a groove, unless said."""
+    """How far the rebate or groove reaches into the carcass; unless said, half its thickness in a
+    rebate, a third in a groove, rounded to a whole millimetre or sixteenth of an inch."""
     inset: Length = 10.0
     """Grooved: from the carcass's rear to the groove."""
     clearance: LengthOrZero = 1.0
