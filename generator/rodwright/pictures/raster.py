@@ -5,6 +5,7 @@ VTK does nothing else here; what the pixels look like is worked out in ``light``
 
 from __future__ import annotations
 
+import ctypes
 from types import TracebackType
 
 import numpy as np
@@ -109,8 +110,17 @@ class Raster:
 
 
 def _off_screen_window() -> vtkRenderWindow:
-    """A window that needs no display: EGL where VTK has it, which asks for no X server."""
+    """A window that needs no display: EGL where VTK has it, which asks for no X server.
+
+    Raises:
+        ImportError: the system's libEGL is missing (VTK itself would crash).
+    """
     kind = getattr(vtkRenderingOpenGL2, "vtkEGLRenderWindow", vtkRenderWindow)
+    if kind is not vtkRenderWindow:
+        try:
+            ctypes.CDLL("libEGL.so.1")
+        except OSError as error:
+            raise ImportError(str(error)) from error
     window = kind()
     window.SetOffScreenRendering(1)
     window.SetMultiSamples(0)
