@@ -33,6 +33,7 @@ _MM_PER: dict[str, Fraction] = {
 _LONGEST = 1_000_000
 _LONGEST_TEXT = 60
 _SMALLEST_INCH_FRACTION = 64
+_LARGEST_INCH_ERROR = Fraction(1, 10)  # mm; half of 1/64 in is 0.2, too slack for a housing
 
 _EXAMPLES = {
     "mm": "`18`, `18 mm`, `1.2 m` or `3/4 in`",
@@ -85,13 +86,17 @@ def format_length(mm: float, unit: LengthUnit) -> str:
     """A length in mm as text in ``unit``, without the unit itself.
 
     Millimetres are rounded to one decimal, which is dropped where it is 0 (``602.5``,
-    ``18``); inches to the nearest 1/64 as a reduced fraction (``23 5/8``, ``3/4``, ``0``).
+    ``18``).  Inches are the nearest 1/64 as a reduced fraction (``23 5/8``, ``3/4``, ``0``)
+    where that is true to 0.1 mm, else a decimal of three places (``0.709`` for 18 mm).
     """
     if unit == "mm":
         return f"{round(mm, 1) or 0.0:.1f}".removesuffix(".0")
-    exact = round(Fraction(mm) / _INCH * _SMALLEST_INCH_FRACTION)
-    whole, rest = divmod(Fraction(abs(exact), _SMALLEST_INCH_FRACTION), 1)
-    sign = "-" if exact < 0 else ""
+    inches = Fraction(mm) / _INCH
+    nearest = Fraction(round(inches * _SMALLEST_INCH_FRACTION), _SMALLEST_INCH_FRACTION)
+    if abs(nearest - inches) * _INCH > _LARGEST_INCH_ERROR:
+        return f"{float(inches):.3f}"
+    whole, rest = divmod(abs(nearest), 1)
+    sign = "-" if nearest < 0 else ""
     if rest == 0:
         return f"{sign}{whole}"
     return f"{sign}{whole} {rest}" if whole else f"{sign}{rest}"

@@ -44,7 +44,7 @@ def test_the_files_of_a_build(tmp_path: Path) -> None:
 
 def test_every_row_of_the_list_has_its_files_and_the_model_reads_back(tmp_path: Path) -> None:
     write_build(bookcase(), tmp_path / "out")
-    with (tmp_path / "out" / "parts-list.csv").open(encoding="utf-8", newline="") as file:
+    with (tmp_path / "out" / "parts-list.csv").open(encoding="utf-8-sig", newline="") as file:
         refs = [row["refs"].split(", ")[0] for row in csv.DictReader(file)]
     assert [stem.split("-")[0] for stem in STEMS] == refs
     assert read_unit_json(tmp_path / "out" / "unit.json") == bookcase()
@@ -55,7 +55,7 @@ def test_fixings_have_a_list_when_there_are_any(tmp_path: Path) -> None:
     joint = replace(unit.joints[0], fixings=(Fixing("screw 4 x 40", 3),))
     made = write_build(replace(unit, joints=(joint, joint)), tmp_path / "out")
     assert tmp_path / "out" / "fixings.csv" in made
-    listed = (tmp_path / "out" / "fixings.csv").read_text(encoding="utf-8").splitlines()
+    listed = (tmp_path / "out" / "fixings.csv").read_text(encoding="utf-8-sig").splitlines()
     assert listed == ["fixing,quantity", "screw 4 x 40,6"]
 
 

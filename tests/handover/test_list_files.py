@@ -16,7 +16,7 @@ from samples import bookcase
 
 
 def read(content: bytes) -> list[dict[str, str]]:
-    return list(csv.DictReader(io.StringIO(content.decode("utf-8"), newline="")))
+    return list(csv.DictReader(io.StringIO(content.decode("utf-8-sig"), newline="")))
 
 
 def hostile() -> Unit:
@@ -31,10 +31,11 @@ def hostile() -> Unit:
 
 def test_csv_lines_end_and_quote_as_rfc_4180_has_it() -> None:
     content = parts_csv(hostile())
+    assert content.startswith(b"\xef\xbb\xbfrefs,")  # the byte order mark, once
     assert content.endswith(b"\r\n")  # RFC 4180, section 2, rule 1
     assert content.count(b"\n") == content.count(b"\r\n")
     assert b'"bouleau, ""extra"" fa\xc3\xa7ade"' in content  # rules 6 and 7
-    rows = list(csv.reader(io.StringIO(content.decode("utf-8"), newline=""), strict=True))
+    rows = list(csv.reader(io.StringIO(content.decode("utf-8-sig"), newline=""), strict=True))
     assert {len(row) for row in rows} == {len(rows[0])}  # rule 4
     assert len(rows) == 1 + len(parts_list(hostile()))
 
@@ -47,7 +48,7 @@ def test_csv_figures() -> None:
     # 1000 x 300 x 18 less three housings of 300 x 18 x 6, at 680 kg/m3.
     assert side["weight each kg"] == "3.606"
     assert float(side["weight kg"]) == 7.212
-    assert "housing 18 x 6 deep at 482 from the near end, on the reverse" in side["workings"]
+    assert "housing 18 x 6 deep at 482 from the bottom end, on the reverse" in side["workings"]
 
 
 def test_csv_tenths_of_a_millimetre() -> None:
@@ -57,17 +58,28 @@ def test_csv_tenths_of_a_millimetre() -> None:
     assert read(parts_csv(replace(unit, parts=(changed,))))[0]["length mm"] == "602.5"
 
 
-def test_csv_inches_are_fractions_that_read_back_to_the_64th() -> None:
+def test_csv_inches_read_back_to_a_tenth_of_a_millimetre() -> None:
     unit = replace(bookcase(), display_unit="in")
     records = read(parts_csv(unit))
-    assert records[0]["length in"] == "39 3/8"  # 1000 mm is 39.3701 in
+    assert records[0]["length in"] == "39.370"  # 1000 mm is 39.3701 in; 39 3/8 in is 1000.125 mm
     for record, row in zip(records, parts_list(unit), strict=True):
         for key, size in (
             ("length in", row.length),
             ("width in", row.width),
             ("thickness in", row.thickness),
         ):
-            assert abs(parse_length(record[key], "in") - size) <= 25.4 / 128
+            assert abs(parse_length(record[key], "in") - size) <= 0.1 + 1e-9
+
+
+def test_csv_fractions_below_one_are_not_taken_for_dates() -> None:
+    unit = replace(bookcase(), display_unit="in")
+    shelf = unit.part("SH1")
+    changed = replace(
+        shelf, blank=replace(shelf.blank, length=25.4 * 23.625, thickness=25.4 * 0.875)
+    )
+    record = read(parts_csv(replace(unit, parts=(changed,))))[0]
+    assert (record["length in"], record["thickness in"]) == ("23 5/8", "0 7/8")
+    assert parse_length(record["thickness in"], "in") == 22.225
 
 
 def test_csv_text_that_looks_like_a_formula_gets_an_apostrophe() -> None:
@@ -87,6 +99,8 @@ def test_json_holds_rows_totals_and_fixings() -> None:
     for record, row in zip(document["parts"], parts_list(unit), strict=True):
         assert record["length"] == row.length
         assert tuple(record["workings"]) == row.workings
+    assert "near end" in document["words"]
+    assert document["parts"][1]["shows"] == ["upper face"]
     assert read(fixings_csv(unit)) == [{"fixing": "shelf pin", "quantity": "4"}]
 
 

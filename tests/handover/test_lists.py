@@ -34,11 +34,12 @@ def test_a_row_in_full() -> None:
     assert (side.length, side.width, side.thickness) == (1000.0, 300.0, 18.0)
     assert (side.stock, side.material, side.grain) == ("case", "birch plywood", "lengthwise")
     assert side.workings == tuple(
-        f"housing 18 x 6 deep at {at} from the near end, on the reverse" for at in (0, 482, 982)
+        f"housing 18 x 6 deep at {at} from the bottom end, on the reverse" for at in (0, 482, 982)
     )
     assert side.lie == (
-        "SD1: near end bottom, face edge front, face left",
-        "SD2: near end bottom, face edge back, face right",
+        "length bottom to top",
+        "SD1: face edge front, face left",
+        "SD2: face edge rear, face right",
     )
     # 1000 x 300 x 18 less three housings of 300 x 18 x 6, at 680 kg/m3.
     assert math.isclose(side.weight_each, (1000 * 300 * 18 - 3 * 300 * 18 * 6) * 680e-9)

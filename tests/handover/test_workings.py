@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from rodwright.handover.workings import describe_lie, describe_workings
+from rodwright.handover.workings import describe_workings
 from rodwright.parts import (
     Blank,
     Easing,
@@ -21,13 +21,21 @@ from rodwright.parts import (
     Surface,
     Working,
 )
-from samples import ASH, MINUS_X, MINUS_Y, X, Y, Z, bookcase, worked_part
+from samples import ASH, MINUS_Y, X, Y, Z, worked_part
+
+LEVEL = Placement((0, 0, 0), X, Y)
 
 
-def part(*workings: Working) -> Part:
+def part(*workings: Working, placement: Placement = LEVEL) -> Part:
     """A 400 x 120 x 20 piece."""
     blank = Blank(400.0, 120.0, 20.0, ASH, Grain.LENGTHWISE)
-    return Part("X1", "Piece", Role.SHELF, "Sample", blank, Placement((0, 0, 0), X, Y), workings)
+    return Part("X1", "Piece", Role.SHELF, "Sample", blank, placement, workings)
+
+
+def own_words(*workings: Working) -> tuple[str, ...]:
+    """Texts for two pieces that lie differently in every way."""
+    pieces = [part(*workings), part(*workings, placement=Placement((0, 0, 0), Z, X))]
+    return describe_workings(pieces, "mm")
 
 
 @pytest.mark.parametrize(
@@ -88,12 +96,12 @@ def part(*workings: Working) -> Part:
     ],
 )
 def test_one_working(working: Working, text: str) -> None:
-    assert describe_workings(part(working), "mm") == (text,)
+    assert own_words(working) == (text,)
 
 
 def test_holes_in_a_line_are_gathered_and_measured_from_one_end() -> None:
     holes = [Hole(Surface.REVERSE, (x, y), 5.0, 12.0) for y in (37.0, 83.0) for x in (132.0, 100.0)]
-    assert describe_workings(part(*holes), "mm") == (
+    assert own_words(*holes) == (
         "2 holes 5 dia., 12 deep, on the reverse, 37 from the face edge, "
         "at 100, 132 from the near end",
         "2 holes 5 dia., 12 deep, on the reverse, 83 from the face edge, "
@@ -104,11 +112,11 @@ def test_holes_in_a_line_are_gathered_and_measured_from_one_end() -> None:
 def test_lengths_over_the_points_of_a_frame_mitre() -> None:
     # A 45 degree mitre over 120 mm takes 120 mm off the short side at each end.
     both = [Mitre(end, 45.0, Surface.BACK_EDGE) for end in (Surface.NEAR_END, Surface.FAR_END)]
-    assert describe_workings(part(*both), "mm") == (
+    assert own_words(*both) == (
         "mitre 45° at both ends, long points on the back edge",
         "400 over the long points, 160 over the short points",
     )
-    assert describe_workings(part(both[0]), "mm") == (
+    assert own_words(both[0]) == (
         "mitre 45° at the near end, long point on the back edge",
         "400 over the long point, 280 over the short point",
     )
@@ -119,15 +127,13 @@ def test_lengths_along_both_edges_where_the_mitres_slope_alike() -> None:
         Mitre(Surface.NEAR_END, 45.0, Surface.BACK_EDGE),
         Mitre(Surface.FAR_END, 45.0, Surface.FACE_EDGE),
     )
-    assert describe_workings(part(*slopes), "mm")[-1] == (
-        "280 along the face edge, 280 along the back edge"
-    )
+    assert own_words(*slopes)[-1] == ("280 along the face edge, 280 along the back edge")
 
 
 def test_a_bevel_gives_its_lengths_over_face_and_reverse() -> None:
     # 20 mm thick: tan 30 degrees is 0.57735, so 11.5 mm comes off.
     bevel = Mitre(Surface.FAR_END, 30.0, Surface.FACE)
-    assert describe_workings(part(bevel), "mm") == (
+    assert own_words(bevel) == (
         "bevel 30° at the far end, long point on the face",
         "388.5 along the reverse, 400 along the face",
     )
@@ -135,13 +141,13 @@ def test_a_bevel_gives_its_lengths_over_face_and_reverse() -> None:
 
 def test_inches_are_fractions() -> None:
     housing = Housing(Surface.REVERSE, 412.75, 19.05, 6.35)
-    assert describe_workings(part(housing), "in") == (
-        "housing 3/4 x 1/4 deep at 16 1/4 from the near end, on the reverse",
+    assert describe_workings([part(housing)], "in") == (
+        "housing 3/4 x 1/4 deep at 16 1/4 from the left end, on the underside",
     )
 
 
 def test_no_working_is_left_out() -> None:
-    texts = "\n".join(describe_workings(worked_part(), "mm"))
+    texts = "\n".join(describe_workings([worked_part()], "mm"))
     for word, count in (
         ("rebate", 1), ("groove", 2), ("housing", 2), ("notch", 1), ("mitre", 1), ("bevel", 1),
         ("eased", 1), ("hole", 3),
@@ -149,17 +155,80 @@ def test_no_working_is_left_out() -> None:
         assert texts.count(word) == count
 
 
-def test_how_a_part_lies() -> None:
-    assert describe_lie(Placement((0, 0, 0), Z, Y)) == "near end bottom, face edge front, face left"
-    assert (
-        describe_lie(Placement((0, 0, 0), Z, MINUS_X))
-        == "near end bottom, face edge right, face front"
+def sides(left: tuple[Working, ...], right: tuple[Working, ...]) -> tuple[Part, Part]:
+    """A left and a right side, each with its show face outwards: frames as a set-out has them."""
+    return (
+        part(*left, placement=Placement((20.0, 0.0, 0.0), Z, Y)),
+        part(*right, placement=Placement((800.0, 120.0, 0.0), Z, MINUS_Y)),
     )
-    slanted = Placement((0, 0, 0), (0.6, 0.0, 0.8), MINUS_Y)
-    assert describe_lie(slanted) == "face edge back"
 
 
-def test_the_show_face_of_every_side_looks_outwards() -> None:
-    unit = bookcase()
-    assert describe_lie(unit.part("SD1").placement).endswith("face left")
-    assert describe_lie(unit.part("SD2").placement).endswith("face right")
+def test_a_pair_of_sides_reads_as_a_pair() -> None:
+    # The right side's face edge is at the rear: 104 + 6 from the front is 10 from there.
+    left, right = sides(
+        (
+            Groove(Surface.REVERSE, 104.0, 6.0, 8.0, 10.0, 390.0),
+            Housing(Surface.REVERSE, 150.0, 18.0, 6.0, 0.0, 104.0),
+            Hole(Surface.REVERSE, (200.0, 37.0), 5.0, 12.0),
+            Hole(Surface.REVERSE, (200.0, 83.0), 5.0, 12.0),
+        ),
+        (
+            Groove(Surface.REVERSE, 10.0, 6.0, 8.0, 10.0, 390.0),
+            Housing(Surface.REVERSE, 150.0, 18.0, 6.0, 16.0),
+            Hole(Surface.REVERSE, (200.0, 83.0), 5.0, 12.0),
+            Hole(Surface.REVERSE, (200.0, 37.0), 5.0, 12.0),
+        ),
+    )
+    said = describe_workings([left], "mm")
+    assert said == (
+        "groove 6 x 8 deep at 104 from the front edge, on the right face, "
+        "stopped at both ends, from 10 to 390 from the bottom end",
+        "housing 18 x 6 deep at 150 from the bottom end, on the right face, "
+        "stopped 16 short of the rear edge",
+        "hole 5 dia., 12 deep, on the right face, 37 from the front edge, "
+        "at 200 from the bottom end",
+        "hole 5 dia., 12 deep, on the right face, 83 from the front edge, "
+        "at 200 from the bottom end",
+    )
+    assert describe_workings([right], "mm") == tuple(
+        text.replace("right face", "left face") for text in said
+    )
+
+
+def test_a_piece_hung_upside_down_is_measured_from_its_bottom() -> None:
+    hung = Placement((0.0, 0.0, 400.0), (0.0, 0.0, -1.0), X)
+    workings = (
+        Housing(Surface.FACE, 150.0, 18.0, 6.0),  # 400 - 150 - 18 from the bottom
+        Notch(0.0, 90.0, 30.0, 30.0),
+        Notch(100.0, 0.0, 50.0, 30.0),
+        Rebate(Surface.REVERSE, Surface.BACK_EDGE, 10.0, 8.0, 0.0, 300.0),
+        Easing(Surface.FACE, Surface.FACE_EDGE, 4.0),
+        Mitre(Surface.NEAR_END, 45.0, Surface.BACK_EDGE),
+    )
+    assert describe_workings([part(*workings, placement=hung)], "mm") == (
+        "mitre 45° at the top end, long point on the right edge",
+        "400 over the long point, 280 over the short point",
+        "housing 18 x 6 deep at 232 from the bottom end, on the front face",
+        "notch 30 along x 30 across, right through, "
+        "at the corner of the top end and the right edge",
+        "notch 50 along x 30 across, right through, out of the left edge, "
+        "at 250 from the bottom end",
+        "rebate 10 x 8 deep along the right edge, on the rear face, "
+        "stopped 100 short of the bottom end",
+        "eased 4 radius where the front face meets the left edge",
+    )
+
+
+def test_pieces_that_agree_in_some_ways_share_those_words() -> None:
+    """Two equal sides stand on the same end and are turned about it."""
+    pair = sides(*(((Housing(Surface.REVERSE, 150.0, 18.0, 6.0, 0.0, 110.0),),) * 2))
+    assert describe_workings(pair, "mm") == (
+        "housing 18 x 6 deep at 150 from the bottom end, on the reverse, "
+        "stopped 10 short of the back edge",
+    )
+
+
+def test_notches_out_of_an_end_or_within() -> None:
+    assert own_words(Notch(0.0, 40.0, 30.0, 50.0)) == (
+        "notch 30 along x 50 across, right through, out of the near end, at 40 from the face edge",
+    )

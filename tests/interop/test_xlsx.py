@@ -58,9 +58,30 @@ def test_rows_are_the_parts_list_and_a_total() -> None:
 def test_numbers_are_numbers_and_inches_are_text() -> None:
     metric = lists_xlsx(samples.bookcase())
     assert {type(value) for value in column(metric, "width mm")[:-1]} == {int}
-    assert {type(value) for value in column(metric, "weight each kg")[:-1]} == {float}
+    assert {type(value) for value in column(metric, "weight kg")[:-1]} == {float}
     imperial = lists_xlsx(replace(samples.bookcase(), display_unit="in"))
-    assert column(imperial, "length in")[0] == "39 3/8"
+    assert column(imperial, "length in")[0] == "39.370"
+    assert column(imperial, "rough width in")[0] == "11 13/16"  # 300 mm; 11 13/16 in is 300.04
+
+
+def test_the_cutting_sheet_has_what_is_needed_for_cutting() -> None:
+    parts = sheet(lists_xlsx(samples.bookcase()), "Parts")
+    assert [cell.value for cell in parts[1]] == [
+        "refs", "name", "quantity", "length mm", "width mm", "thickness mm", "rough length mm",
+        "rough width mm", "stock", "material", "grain", "shows", "edges lipped", "weight kg",
+    ]  # fmt: skip
+
+
+def test_every_working_has_a_row_of_its_own() -> None:
+    unit = samples.bookcase()
+    heading, *cells = sheet(lists_xlsx(unit), "Workings").values
+    assert heading == ("refs", "name", "working", "how it lies")
+    rows = parts_list(unit)
+    workings = [(c[0], c[2]) for c in cells if c[2] not in (None, "none")]
+    assert workings == [(", ".join(row.refs), text) for row in rows for text in row.workings]
+    assert [c[3] for c in cells if c[3]] == ["\n".join(row.lie) for row in rows]
+    assert [c[0] for c in cells if c[2] == "none"] == ["BT1", "SH1", "TP1", "BK1"]
+    assert cells[-1][0].startswith("near end, face edge and reverse")
 
 
 def test_no_text_becomes_a_formula() -> None:
@@ -90,7 +111,8 @@ def test_characters_that_xml_cant_hold_leave_a_whole_workbook() -> None:
 
 def test_fixings_have_a_sheet_only_if_there_are_any() -> None:
     assert openpyxl.load_workbook(io.BytesIO(lists_xlsx(samples.bookcase()))).sheetnames == [
-        "Parts"
+        "Parts",
+        "Workings",
     ]
     assert list(sheet(lists_xlsx(awkward()), "Fixings").values) == [
         ("fixing", "quantity"),

@@ -1,8 +1,8 @@
 """The parts and fixings lists as CSV, XLSX and JSON.
 
 Every writer gives bytes, the same for the same unit.  Lengths are in the unit's display
-unit: numbers of millimetres to a tenth, or inches as text with fractions to a 64th.
-Weights are in kg to a gram.
+unit: numbers of millimetres to a tenth, or inches as text, with fractions to a 64th where these
+are true.  Weights are in kg to a gram.
 """
 
 from __future__ import annotations
@@ -24,6 +24,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 from openpyxl.writer.excel import ExcelWriter
 
 from rodwright.handover.json_text import json_text
+from rodwright.handover.lie import OWN_WORDS
 from rodwright.handover.lists import FixingsRow, PartsRow, fixings_list, parts_list
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.mass import unit_weight
@@ -34,8 +35,9 @@ Cell = str | int | float
 _FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")
 _NOT_XML = re.compile("[^\t\n\r\x20-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
 """Characters that no XML document can hold: XML 1.0, production 2 (Char)."""
+_LONE_FRACTION = re.compile("[0-9]+/[0-9]+")
 _FIXED_DATE = datetime(2000, 1, 1)
-_LEAST_WIDTH, _MOST_WIDTH = 8, 60  # characters
+_LEAST_WIDTH, _MOST_WIDTH = 8, 80  # characters
 _LINE_HEIGHT = 15  # points
 _LONGEST_HEADER = 120
 """Characters.  Spreadsheet programs take 255 at most, each ampersand doubled; from memory."""
@@ -46,16 +48,31 @@ class _Column:
     heading: str
     decimals: int | None = None
     """Decimals of a column of numbers; None for text."""
+    widest: int = 18
+    """Characters to a line before text is wrapped; a longer word still has its room."""
 
 
 def parts_csv(unit: Unit) -> bytes:
     """The parts list as CSV: a heading row and one record for each row of the list.
 
-    UTF-8 with CRLF, quoted as RFC 4180 has it.  Text that a spreadsheet would take for a
-    formula gets an apostrophe in front, the usual guard.
+    UTF-8 with a byte order mark, by which spreadsheets know it, and CRLF, quoted as RFC
+    4180 has it.  Text that a spreadsheet would take for a formula gets an apostrophe in
+    front, the usual guard; a lone fraction, which it would take for a date, is written with
+    a whole number (``0 7/8``).
     """
-    columns = _parts_columns(unit.display_unit)
-    return _csv(columns, (_parts_cells(row, unit.display_unit) for row in parts_list(unit)))
+    columns = (*_cutting_columns(unit.display_unit), *_FURTHER_COLUMNS)
+    return _csv(
+        columns,
+        (
+            [
+                *_cutting_cells(row, unit.display_unit),
+                round(row.weight_each, 3),
+                "\n".join(row.workings),
+                "\n".join(row.lie),
+            ]
+            for row in parts_list(unit)
+        ),
+    )
 
 
 def fixings_csv(unit: Unit) -> bytes:
@@ -64,8 +81,10 @@ def fixings_csv(unit: Unit) -> bytes:
 
 
 def lists_xlsx(unit: Unit) -> bytes:
-    """The lists as a workbook: a sheet of parts with totals and, if there are any, of fixings.
+    """The lists as a workbook: sheets of parts with totals, workings and, if any, fixings.
 
+    The parts sheet is for cutting; the workings sheet has a row for each working and says
+    how the pieces lie, and ends with a note on the words for a piece's surfaces.
     Text is stored as text whatever it begins with, so that none is taken for a formula;
     characters that XML can't hold are shown as U+FFFD.
     """
@@ -75,7 +94,7 @@ def lists_xlsx(unit: Unit) -> bytes:
     book.properties.title = title
     book.properties.created = book.properties.modified = _FIXED_DATE
     rows = parts_list(unit)
-    columns = _parts_columns(unit.display_unit)
+    columns = _cutting_columns(unit.display_unit)
     total: dict[str, Cell] = {
         "name": "total",
         "quantity": len(unit.parts),
@@ -87,13 +106,20 @@ def lists_xlsx(unit: Unit) -> bytes:
         "Parts",
         columns,
         [
-            *(_parts_cells(row, unit.display_unit) for row in rows),
+            *(_cutting_cells(row, unit.display_unit) for row in rows),
             [total.get(column.heading, "") for column in columns],
         ],
     )
     for cell in sheet[sheet.max_row]:
         cell.font = Font(bold=True)
         cell.border = Border(top=Side("thin"))
+    workings: Any = book.create_sheet()
+    _fill(workings, "Workings", _WORKINGS_COLUMNS, list(_workings_cells(rows)))
+    note = workings.cell(workings.max_row + 2, 1, OWN_WORDS)
+    workings.merge_cells(None, note.row, 1, note.row, len(_WORKINGS_COLUMNS))
+    note.font = Font(italic=True)
+    note.alignment = Alignment(wrap_text=True, vertical="top")
+    workings.row_dimensions[note.row].height = 4 * _LINE_HEIGHT
     fixings = fixings_list(unit)
     if fixings:
         _fill(book.create_sheet(), "Fixings", _FIXINGS_COLUMNS, list(map(_fixings_cells, fixings)))
@@ -113,6 +139,7 @@ def parts_json(unit: Unit) -> bytes:
         "lengths": "mm",
         "weights": "kg",
         "workings_in": unit.display_unit,
+        "words": OWN_WORDS,
         "parts": [_parts_record(row) for row in parts_list(unit)],
         "fixings": [{"name": row.name, "quantity": row.quantity} for row in fixings_list(unit)],
         "totals": {"parts": len(unit.parts), "weight": round(unit_weight(unit), 3)},
@@ -123,7 +150,16 @@ def parts_json(unit: Unit) -> bytes:
 _FIXINGS_COLUMNS = (_Column("fixing"), _Column("quantity", 0))
 
 
-def _parts_columns(unit: LengthUnit) -> tuple[_Column, ...]:
+_WORKINGS_COLUMNS = (
+    _Column("refs"),
+    _Column("name"),
+    _Column("working", widest=80),
+    _Column("how it lies", widest=40),
+)
+_FURTHER_COLUMNS = (_Column("weight each kg", 3), _Column("workings"), _Column("how it lies"))
+
+
+def _cutting_columns(unit: LengthUnit) -> tuple[_Column, ...]:
     lengths = 1 if unit == "mm" else None
     return (
         _Column("refs"),
@@ -137,16 +173,13 @@ def _parts_columns(unit: LengthUnit) -> tuple[_Column, ...]:
         _Column("stock"),
         _Column("material"),
         _Column("grain"),
-        _Column("show surfaces"),
+        _Column("shows"),
         _Column("edges lipped"),
-        _Column("workings"),
-        _Column("how it lies"),
-        _Column("weight each kg", 3),
         _Column("weight kg", 3),
     )
 
 
-def _parts_cells(row: PartsRow, unit: LengthUnit) -> list[Cell]:
+def _cutting_cells(row: PartsRow, unit: LengthUnit) -> list[Cell]:
     def length(mm: float) -> Cell:
         text = format_length(mm, unit)
         if unit == "in":
@@ -165,13 +198,18 @@ def _parts_cells(row: PartsRow, unit: LengthUnit) -> list[Cell]:
         row.stock,
         row.material,
         str(row.grain),
-        ", ".join(row.show_surfaces),
+        ", ".join(row.shows),
         ", ".join(row.lipped),
-        "\n".join(row.workings),
-        "\n".join(row.lie),
-        round(row.weight_each, 3),
         round(row.weight, 3),
     ]
+
+
+def _workings_cells(rows: Iterable[PartsRow]) -> Iterable[list[Cell]]:
+    """A row for each working; how the pieces lie stands beside the first."""
+    for row in rows:
+        for at, working in enumerate(row.workings or ("none",)):
+            lie = "" if at else "\n".join(row.lie)
+            yield [", ".join(row.refs), row.name, working, lie]
 
 
 def _fixings_cells(row: FixingsRow) -> list[Cell]:
@@ -192,12 +230,14 @@ def _csv(columns: Sequence[_Column], rows: Iterable[Sequence[Cell]]) -> bytes:
     writer = csv.writer(text)
     writer.writerow([column.heading for column in columns])
     writer.writerows([_guarded(cell) for cell in row] for row in rows)
-    return text.getvalue().encode()
+    return text.getvalue().encode("utf-8-sig")
 
 
 def _guarded(cell: Cell) -> Cell:
     if not isinstance(cell, str):
         return cell
+    if _LONE_FRACTION.fullmatch(cell):
+        return f"0 {cell}"
     line = cell.replace("\n", "; ")
     return f"'{line}" if line.startswith(_FORMULA_STARTS) else line
 
@@ -206,28 +246,37 @@ def _fill(
     sheet: Worksheet, title: str, columns: Sequence[_Column], rows: Sequence[Sequence[Cell]]
 ) -> None:
     sheet.title = title
-    lines = [1] * len(rows)
+    lines = [1] * (1 + len(rows))
     for number, column in enumerate(columns, start=1):
         heading = sheet.cell(1, number, column.heading)
         heading.font = Font(bold=True)
         heading.fill = PatternFill("solid", fgColor="E8E8E8")
         heading.alignment = Alignment(wrap_text=True, vertical="bottom")
-        texts = [str(row[number - 1]).split("\n") for row in rows]
-        longest = max([len(column.heading), *(len(line) for text in texts for line in text)])
-        width = min(max(longest + 2, _LEAST_WIDTH), _MOST_WIDTH)
+        for at, row in enumerate(rows, start=2):
+            _put(sheet.cell(at, number), row[number - 1], column)
+        texts = [str(row[number - 1]) for row in rows]
+        width = _width(column, texts)
         sheet.column_dimensions[get_column_letter(number)].width = width
-        for at, (row, text) in enumerate(zip(rows, texts, strict=True)):
-            _put(sheet.cell(at + 2, number), row[number - 1], column)
-            wrapped = sum(math.ceil((len(line) or 1) / (width - 1)) for line in text)
-            lines[at] = max(lines[at], wrapped)
-    for at, count in enumerate(lines):
-        sheet.row_dimensions[at + 2].height = _LINE_HEIGHT * count
+        for at, text in enumerate((column.heading, *texts)):
+            wrapped = (math.ceil((len(line) or 1) / (width - 1)) for line in text.split("\n"))
+            lines[at] = max(lines[at], sum(wrapped))
+    for at, count in enumerate(lines, start=1):
+        sheet.row_dimensions[at].height = _LINE_HEIGHT * count
     sheet.freeze_panes = "A2"
     sheet.print_title_rows = "1:1"
     sheet.page_setup.orientation = "landscape"
     sheet.page_setup.paperSize = sheet.PAPERSIZE_A4
     sheet.page_setup.fitToWidth, sheet.page_setup.fitToHeight = 1, 0
     sheet.sheet_properties.pageSetUpPr.fitToPage = True
+
+
+def _width(column: _Column, texts: Sequence[str]) -> int:
+    """Characters across a column: room for its words, and for its lines up to its widest."""
+    words = [word for text in (column.heading, *texts) for word in text.split()]
+    lines = [line for text in texts for line in text.split("\n")]
+    longest_word, longest_line = max(map(len, words)), max(map(len, lines), default=0)
+    width = max(min(longest_line, column.widest), longest_word) + 2
+    return min(max(width, _LEAST_WIDTH), _MOST_WIDTH)
 
 
 def _put(cell: Any, value: Cell, column: _Column) -> None:

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections import Counter
 from dataclasses import dataclass
 
-from rodwright.handover.workings import describe_lie, describe_workings
+from rodwright.handover.lie import describe_lie, describe_shows
+from rodwright.handover.workings import describe_workings
 from rodwright.mass import weight
-from rodwright.parts import Blank, Grain, Part, Role, Surface, Unit, Vector, Working
+from rodwright.parts import Blank, Grain, Part, Role, Unit, Vector, Working
 
 
 @dataclass(frozen=True, slots=True)
@@ -16,9 +17,10 @@ class PartsRow:
 
     ``refs`` are in the unit's order.  Lengths in mm: ``length``, ``width`` and
     ``thickness`` are finished sizes (over the long points of a mitred piece), the rough
-    ones are what to cut before trimming.  ``workings`` are texts in the unit's display
-    unit; ``lie`` says which way each piece goes, for pieces that go more than one way with
-    the refs first.  ``weight_each`` in kg.
+    ones are what to cut before trimming.  ``shows`` names the surfaces that show;
+    ``workings`` are texts in the unit's display unit; ``lie`` says which way the pieces go,
+    with the refs first where they go more than one way.  Surfaces are named by where they
+    lie in the unit as far as the pieces agree.  ``weight_each`` in kg.
     """
 
     refs: tuple[str, ...]
@@ -32,7 +34,7 @@ class PartsRow:
     stock: str
     material: str
     grain: Grain
-    show_surfaces: tuple[Surface, ...]
+    shows: tuple[str, ...]
     lipped: tuple[str, ...]
     workings: tuple[str, ...]
     lie: tuple[str, ...]
@@ -123,18 +125,9 @@ def _row(parts: tuple[Part, ...], unit: Unit) -> PartsRow:
         stock=first.blank.stock.name,
         material=first.blank.stock.material,
         grain=first.blank.grain,
-        show_surfaces=first.blank.show_surfaces,
+        shows=describe_shows(parts),
         lipped=first.lipped,
-        workings=describe_workings(first, unit.display_unit),
-        lie=_lie(parts),
+        workings=describe_workings(parts, unit.display_unit),
+        lie=describe_lie(parts),
         weight_each=weight(first),
     )
-
-
-def _lie(parts: tuple[Part, ...]) -> tuple[str, ...]:
-    ways: dict[str, list[str]] = {}
-    for part in parts:
-        ways.setdefault(describe_lie(part.placement), []).append(part.ref)
-    if len(ways) == 1:
-        return tuple(ways)
-    return tuple(f"{', '.join(refs)}: {way}" for way, refs in ways.items())

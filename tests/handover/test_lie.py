@@ -1,0 +1,112 @@
+"""How pieces lie, and figures turned to how they lie held against the placed part."""
+
+from __future__ import annotations
+
+import itertools
+from dataclasses import replace
+
+import pytest
+
+from rodwright.handover.lie import describe_lie, describe_shows, lie_of
+from rodwright.parts import Hole, Mitre, Part, Placement, Surface, Vector, cross
+from samples import MINUS_X, MINUS_Y, X, Y, Z, bookcase, worked_part
+
+DIRECTIONS = (X, Y, Z, MINUS_X, MINUS_Y, (0.0, 0.0, -1.0))
+PLACEMENTS = [
+    Placement((5.0, 7.0, 11.0), length, width)
+    for length, width in itertools.product(DIRECTIONS, DIRECTIONS)
+    if cross(length, width) != (0.0, 0.0, 0.0)
+]
+
+
+def placed(placement: Placement) -> Part:
+    return replace(worked_part(), placement=placement)
+
+
+def test_there_are_24_ways_to_lie_square() -> None:
+    assert len(PLACEMENTS) == 24
+
+
+@pytest.mark.parametrize("placement", PLACEMENTS)
+def test_turned_figures_run_from_the_left_front_and_bottom(placement: Placement) -> None:
+    part = placed(placement)
+    size, lie, low = part.blank.size, lie_of([part]), part.bounds().low
+
+    def from_low(point: Vector) -> list[float]:
+        """A point of the part frame, measured in the unit frame, in the part's order of axes."""
+        at = placement.to_unit(point)
+        return [at[along] - low[along] for along in lie.along if along is not None]
+
+    for working in part.workings:
+        turned = lie.turn(working, size)
+        if isinstance(working, Mitre):
+            assert isinstance(turned, Mitre)
+            long_point, shown_point = from_low(working.plane(size)[0]), turned.plane(size)[0]
+            for axis in (working.end.axis, working.long.axis):  # any point along the third
+                assert long_point[axis] == pytest.approx(shown_point[axis])
+        elif isinstance(working, Hole):
+            assert isinstance(turned, Hole)
+            point = list(working.position)
+            point.insert(working.surface.axis, size[working.surface.axis])
+            expected = from_low((point[0], point[1], point[2]))
+            del expected[working.surface.axis]
+            assert expected == pytest.approx(turned.position)
+        elif hasattr(working, "removal"):
+            box, shown = working.removal(size), turned.removal(size)  # type: ignore[union-attr]
+            corners = zip(from_low(box.low), from_low(box.high), strict=True)
+            assert [sorted(pair) for pair in corners] == [
+                pytest.approx(pair) for pair in zip(shown.low, shown.high, strict=True)
+            ]
+
+
+@pytest.mark.parametrize("placement", PLACEMENTS)
+@pytest.mark.parametrize("surface", Surface)
+def test_a_surface_is_named_by_where_it_points(placement: Placement, surface: Surface) -> None:
+    part = placed(placement)
+    direction = (placement.length, placement.width, placement.thickness)[surface.axis]
+    points = [component if surface.at_high else -component for component in direction]
+    words = {
+        (0, -1): "left", (0, 1): "right", (1, -1): "front", (1, 1): "rear",
+    }  # fmt: skip
+    upright = {
+        -1: ("bottom end", "lower edge", "underside"),
+        1: ("top end", "upper edge", "upper face"),
+    }
+    axis = next(axis for axis, component in enumerate(points) if component)
+    towards = round(points[axis])
+    expected = (
+        upright[towards][surface.axis]
+        if axis == 2
+        else f"{words[axis, towards]} {('end', 'edge', 'face')[surface.axis]}"
+    )
+    assert lie_of([part]).name(surface) == expected
+
+
+def test_how_a_part_lies() -> None:
+    assert describe_lie([placed(Placement((0, 0, 0), Z, Y))]) == (
+        "length bottom to top, width front to rear, thickness left to right",
+    )
+    slanted = Placement((0, 0, 0), (0.6, 0.0, 0.8), MINUS_Y)
+    assert describe_lie([placed(slanted)]) == ("width front to rear",)
+    assert lie_of([placed(slanted)]).name(Surface.NEAR_END) == "near end"
+
+
+def test_pieces_turned_end_for_end_say_where_their_own_ends_go() -> None:
+    upright, turned = (
+        replace(placed(Placement((0, 0, 0), length, width)), ref=ref)
+        for ref, length, width in (("ST1", Z, MINUS_X), ("ST2", (0.0, 0.0, -1.0), X))
+    )
+    assert describe_lie([upright, turned]) == (
+        "thickness front to rear",
+        "ST1: near end bottom, face edge right",
+        "ST2: near end top, face edge left",
+    )
+    assert describe_shows([upright, turned]) == ("front face",)
+
+
+def test_the_show_face_of_every_side_looks_outwards() -> None:
+    unit = bookcase()
+    left, right = unit.part("SD1"), unit.part("SD2")
+    assert describe_shows([left]) == ("left face",)
+    assert describe_shows([right]) == ("right face",)
+    assert describe_shows([left, right]) == ("face",)
