@@ -30,23 +30,37 @@ def write_gallery(folder: Path, progress: Callable[[str], None]) -> Path:
         ProblemsError: a model doesn't make a unit, or the folder can't be written; nothing
             is changed then.
     """
+    from rodwright.drawings.opening import write_opening
     from rodwright.pictures import write_pictures
+    from rodwright.surveying import survey
 
     with whole_or_nothing(folder) as staging:
-        sections = []
         for name in model_names():
             progress(f"pictures of {name}")
-            unit = set_out(read_spec(model_path(name)))
+            spec = read_spec(model_path(name))
+            unit = set_out(spec)
             pictures = staging / name
             pictures.mkdir()
             write_pictures(unit, pictures)
-            sections.append(_section(name, unit))
-        (staging / "README.md").write_text("\n".join([_HEAD, *sections]), encoding="utf-8")
+            if unit.opening is not None:
+                write_opening(survey(spec), pictures)
+        (staging / "README.md").write_text(gallery_page(), encoding="utf-8", newline="\n")
     return folder / "README.md"
+
+
+def gallery_page() -> str:
+    """The gallery's page, in Markdown: every ready model with its sizes and its pictures.
+
+    Raises:
+        ProblemsError: a model doesn't make a unit.
+    """
+    units = {name: set_out(read_spec(model_path(name))) for name in model_names()}
+    return "\n".join([_HEAD, *(_section(name, unit) for name, unit in units.items())])
 
 
 def _section(name: str, unit: Unit) -> str:
     size = " x ".join(format_length(length, unit.display_unit) for length in unit.size)
+    opening = f"\n![{unit.title}, its opening]({name}/opening.png)\n" if unit.opening else ""
     return f"""## {unit.title}
 
 `{name}`: {size} {unit.display_unit} (width x height x depth), {len(unit.parts)} parts, \
@@ -57,4 +71,4 @@ def _section(name: str, unit: Unit) -> str:
 ![{unit.title}, taken apart]({name}/exploded.png)
 
 ![{unit.title}, front, side and plan]({name}/views.png)
-"""
+{opening}"""

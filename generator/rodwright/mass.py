@@ -93,6 +93,11 @@ def centre_of_mass(unit: Unit) -> Vector:
     return (x, y, z)
 
 
+def _distinct(values: Array) -> Array:
+    """Sorted values, each once (numpy's own loads its masked arrays, which takes longer)."""
+    return np.array(sorted(set(values.tolist())))
+
+
 class _Wood:
     """What box workings and mitres leave: boxes of a grid, cut off by planes."""
 
@@ -104,7 +109,7 @@ class _Wood:
         ]
         self.planes = [working.plane(size) for working in workings if isinstance(working, Mitre)]
         self.grid = [
-            np.unique(
+            _distinct(
                 np.clip([0.0, size[i], *(edge[i] for b in boxes for edge in (b.low, b.high))],
                         0.0, size[i])
             )
@@ -165,7 +170,7 @@ class _Wood:
             if slope != other:
                 places.append(np.array([(other_at - at) / (slope - other)]))
         lines = np.concatenate(places)
-        return np.unique(lines[(lines >= 0) & (lines <= self.grid[axis][-1])])
+        return _distinct(lines[(lines >= 0) & (lines <= self.grid[axis][-1])])
 
     def along(self, axis: int, point: Vector) -> list[Interval]:
         """Where the line through a point parallel to an axis runs in wood."""
@@ -394,7 +399,7 @@ def _two_points(lines: Array) -> Iterable[Interval]:
 
 def _gauss(lines: Array) -> Iterable[Interval]:
     """Places of the Gauss rule between neighbouring lines, each with its share."""
-    for low, high in pairwise(np.unique(lines).tolist()):
+    for low, high in pairwise(_distinct(lines).tolist()):
         half = (high - low) / 2
         if half > 1e-12:
             for node, share in zip(_NODES.tolist(), _WEIGHTS.tolist(), strict=True):

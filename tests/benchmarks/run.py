@@ -25,6 +25,8 @@ from pathlib import Path
 HERE = Path(__file__).parent
 MODELS = HERE.parents[1] / "models"
 SIZES = (50, 500, 5000)
+ENVIRONMENT = {key: value for key, value in os.environ.items() if key != "PYTHONDONTWRITEBYTECODE"}
+"""Compiled modules are kept, as on a user's machine."""
 
 
 @dataclass(frozen=True)
@@ -47,8 +49,8 @@ def seconds(words: Sequence[str], runs: int, *, folder: bool = False) -> float:
         with tempfile.TemporaryDirectory() as scratch:
             last = [str(Path(scratch) / "out")] if folder else []
             before = resource.getrusage(resource.RUSAGE_CHILDREN)
-            subprocess.run([*words, *last], check=True, stdout=subprocess.DEVNULL,
-                           stderr=subprocess.DEVNULL)  # fmt: skip
+            subprocess.run([*words, *last], check=True, env=ENVIRONMENT,
+                           stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)  # fmt: skip
             after = resource.getrusage(resource.RUSAGE_CHILDREN)
         times.append(after.ru_utime + after.ru_stime - before.ru_utime - before.ru_stime)
     return min(times)

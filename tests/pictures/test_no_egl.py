@@ -5,8 +5,9 @@ from __future__ import annotations
 import ctypes
 
 import pytest
-from rodwright.pictures import raster
 from vtkmodules import vtkRenderingOpenGL2
+
+from rodwright.pictures import raster
 
 
 @pytest.mark.skipif(

@@ -22,11 +22,13 @@ from rodwright.lengths import parse_length
 
 
 class SpecModel(BaseModel):
-    """Base of every spec model: immutable, and no key passes unread."""
+    """Base of every spec model: immutable, and no key passes unread.
 
-    model_config = ConfigDict(
-        frozen=True, extra="forbid", strict=True, use_attribute_docstrings=True
-    )
+    What stands under a field in quotes is its description (see ``schema``).  Models are
+    built when they are first used: most commands use one of them.
+    """
+
+    model_config = ConfigDict(frozen=True, extra="forbid", strict=True, defer_build=True)
 
 
 def _length(value: Any, info: ValidationInfo) -> Any:

@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+import ast
+import inspect
+import textwrap
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
-from typing import Any
+from itertools import pairwise
+from typing import Any, get_args
 
 from pydantic import BaseModel
 
@@ -16,7 +20,56 @@ _DIALECT = "https://json-schema.org/draft/2020-12/schema"
 
 @lru_cache
 def _generated(model: type[BaseModel]) -> Schema:
-    return model.model_json_schema()
+    schema = model.model_json_schema()
+    for title, part in {model.__name__: schema, **schema.get("$defs", {})}.items():
+        descriptions = _descriptions(title, model)
+        for key, value in part.get("properties", {}).items():
+            if key in descriptions:
+                value.setdefault("description", descriptions[key])
+    return schema
+
+
+def _descriptions(name: str, top: type[BaseModel]) -> dict[str, str]:
+    """What stands in quotes under the fields of a model and its bases, by key.
+
+    Read from the source only when a schema is asked for: pydantic's own way would parse it
+    at every start.
+    """
+    found: dict[str, str] = {}
+    known = _models(top)
+    for model in reversed(known[name].__mro__) if name in known else ():
+        if model not in (BaseModel, object):
+            found |= _quoted(model)
+    return found
+
+
+@lru_cache
+def _models(top: type[BaseModel]) -> dict[str, type[BaseModel]]:
+    """Every model that a model is made of, by name."""
+    found = {top.__name__: top}
+    waiting: list[Any] = [field.annotation for field in top.model_fields.values()]
+    while waiting:
+        kind = waiting.pop()
+        waiting += get_args(kind)
+        if isinstance(kind, type) and issubclass(kind, BaseModel) and kind.__name__ not in found:
+            found[kind.__name__] = kind
+            waiting += [field.annotation for field in kind.model_fields.values()]
+    return found
+
+
+@lru_cache
+def _quoted(model: type) -> dict[str, str]:
+    (tree,) = ast.parse(textwrap.dedent(inspect.getsource(model))).body
+    assert isinstance(tree, ast.ClassDef)
+    return {
+        field.target.id: inspect.cleandoc(text.value.value)
+        for field, text in pairwise(tree.body)
+        if isinstance(field, ast.AnnAssign)
+        and isinstance(field.target, ast.Name)
+        and isinstance(text, ast.Expr)
+        and isinstance(text.value, ast.Constant)
+        and isinstance(text.value.value, str)
+    }
 
 
 def json_schema(model: type[BaseModel]) -> Schema:
