@@ -140,7 +140,7 @@ def _frame(console: Console, frame: FittedFrame, unit: LengthUnit) -> None:
             member.name,
             _length(member.long_points, unit),
             _length(member.short_points, unit),
-            f"{member.start_cut:.1f}° and {member.end_cut:.1f}°",
+            f"{member.start_cut:z.1f}° and {member.end_cut:z.1f}°",
         )
     console.print(table)
     angles = ", ".join(f"{name} {angle:.2f}°" for name, angle in frame.angles.items())

@@ -321,7 +321,7 @@ def _closing_text(closing: Closing, say: _Lengths) -> str:
     wide, narrow = (end, other) if closing.start > closing.end else (other, end)
     return (
         f"{side}: cover strip, or a scribe {say(closing.strip)} wide at its {wide} end, planed to "
-        f"{say(closing.strip - closing.cut)} at the {narrow}."
+        f"{say(closing.strip - closing.cut)} at the {narrow} end."
     )
 
 
@@ -330,7 +330,7 @@ def _frame_texts(fit: FitSheet, say: _Lengths) -> Iterator[str]:
         return
     members = "; ".join(
         f"{each.name.lower()} {say(each.long_points)} / {say(each.short_points)}, "
-        f"{each.start_cut:.1f}° and {each.end_cut:.1f}°"
+        f"{each.start_cut:z.1f}° and {each.end_cut:z.1f}°"
         for each in fit.frame.members
     )
     yield f"A frame scribed to the opening (long / short points, saw off square): {members}."
