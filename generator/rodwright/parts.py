@@ -7,7 +7,7 @@ solid is derived from these; nothing measures a solid to find out a size.
 Frames
     Part frame: x along the length (with the grain where there is one), y across the
     width, z through the thickness.  The blank fills ``[0, length] x [0, width] x
-    [0, thickness]``; the show face is +z.
+    [0, thickness]``; the face is +z (``show_surfaces`` say what is seen).
     Unit frame: x to the right seen from the front, y from the front to the back, z up;
     the origin is the carcass's front lower left corner on the floor line.
 Units
@@ -30,7 +30,7 @@ Matrix = tuple[tuple[float, float, float, float], ...]
 class Surface(StrEnum):
     """One of a blank's six surfaces, in the part frame."""
 
-    FACE = "face"  # z = thickness, the show face
+    FACE = "face"  # z = thickness
     REVERSE = "reverse"  # z = 0
     FACE_EDGE = "face edge"  # y = 0
     BACK_EDGE = "back edge"  # y = width
@@ -367,7 +367,7 @@ class Placement:
 
     @property
     def thickness(self) -> Vector:
-        """Unit vector of the part's thickness (towards the show face), unit frame."""
+        """Unit vector of the part's thickness (towards the face), unit frame."""
         return cross(self.length, self.width)
 
     def matrix(self) -> Matrix:

@@ -62,12 +62,12 @@ def blank(
 
 
 def level_placement(x: float, y: float, z: float) -> Placement:
-    """Of a part lying flat, show face up, its length to the right."""
+    """Of a part lying flat, face up, its length to the right."""
     return Placement((x, y, z), X, Y)
 
 
 def upright_placement(x: float, y: float, z: float) -> Placement:
-    """Of a part standing up, length upwards, show face to the left; (x, y, z) is the lower
+    """Of a part standing up, length upwards, face to the left; (x, y, z) is the lower
     front corner of its right face."""
     return Placement((x, y, z), Z, Y)
 

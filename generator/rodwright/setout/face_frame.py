@@ -74,7 +74,7 @@ def _blank(wish: FaceFrameSpec, lines: FrameLines, length: float, width: float) 
 
 
 def _stile(bench: Bench, wish: FaceFrameSpec, lines: FrameLines, name: str) -> str:
-    """A stile, its inner edge the face edge and its show face forward.
+    """A stile, its inner edge the face edge and its face forward.
 
     The right one is the left one turned end for end, so that in an even frame they are the
     same piece.
@@ -112,7 +112,7 @@ def _stile(bench: Bench, wish: FaceFrameSpec, lines: FrameLines, name: str) -> s
 def _rail(
     bench: Bench, wish: FaceFrameSpec, lines: FrameLines, name: str, mid: list[tuple[float, float]]
 ) -> str:
-    """A rail, its inner edge the back edge and its show face forward.
+    """A rail, its inner edge the back edge and its face forward.
 
     The top one is the bottom one turned end for end; where a mid stile butts against it,
     its easing stops.
