@@ -5,8 +5,6 @@ table.  Lengths are millimetres once read.  What can only be judged against the 
 the unit (do the columns add up, is the stock thick enough) is judged by the set-out.
 """
 
-from __future__ import annotations
-
 from typing import Annotated, Literal
 
 from pydantic import Field
@@ -128,9 +126,9 @@ class ShelvesSpec(SpecModel):
 class SpaceSpec(SpecModel):
     """A space of the interior: divided by `columns` or `rows`, or fitted with `shelves`."""
 
-    columns: Annotated[tuple[ColumnSpec, ...], Field(min_length=2, strict=False)] | None = None
+    columns: Annotated[tuple["ColumnSpec", ...], Field(min_length=2, strict=False)] | None = None
     """Spaces side by side from the left, with a divider between each two."""
-    rows: Annotated[tuple[RowSpec, ...], Field(min_length=2, strict=False)] | None = None
+    rows: Annotated[tuple["RowSpec", ...], Field(min_length=2, strict=False)] | None = None
     """Spaces one above the other from the top down, with a fixed shelf between each two."""
     shelves: ShelvesSpec | None = None
     """Shelves in this space."""

@@ -3,8 +3,6 @@
 Lengths are millimetres once read.
 """
 
-from __future__ import annotations
-
 from typing import Annotated, Literal
 
 from pydantic import Field

@@ -1,7 +1,5 @@
 """The way in, as a maker writes it down."""
 
-from __future__ import annotations
-
 from typing import Annotated
 
 from pydantic import Field
