@@ -19,7 +19,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, field
 from enum import StrEnum
-from typing import Literal, Protocol
+from typing import Literal
 
 from rodwright.ways import WayIn
 
@@ -335,14 +335,6 @@ class Hole:
 Working = Rebate | Groove | Housing | Notch | Mitre | Easing | Hole
 """Anything that can be cut into a blank.  Workings only take material away, and what is
 taken is the union of their removals, so their order never changes the shape."""
-
-
-class BoxWorking(Protocol):
-    """A working whose removal is a box in the part frame."""
-
-    def removal(self, size: Vector) -> Box:
-        """The box cut from a blank of this size."""
-        ...
 
 
 # --- placing and joining -------------------------------------------------------------
