@@ -78,6 +78,20 @@ class Role(StrEnum):
     STILE = "stile"
     RAIL = "rail"
     LIPPING = "lipping"
+    DOOR = "door"
+    DOOR_STILE = "door stile"
+    DOOR_RAIL = "door rail"
+    DOOR_PANEL = "door panel"
+    DRAWER_FRONT = "drawer front"
+    DRAWER_SIDE = "drawer side"
+    DRAWER_END = "drawer end"
+    DRAWER_BOTTOM = "drawer bottom"
+    CARCASS_RAIL = "carcass rail"
+    PLINTH = "plinth"
+    LEG = "leg"
+    WORKTOP = "worktop"
+    CORNICE = "cornice"
+    SCRIBE = "scribe"
 
 
 @dataclass(frozen=True, slots=True)
@@ -332,7 +346,87 @@ class Hole:
     depth: float | None = None
 
 
-Working = Rebate | Groove | Housing | Notch | Mitre | Easing | Hole
+@dataclass(frozen=True, slots=True)
+class Bevel:
+    """A flat cut across the arris between two surfaces on different axes.
+
+    Named as a rebate is: ``width`` is measured over ``surface`` from ``edge``, ``depth``
+    down ``edge`` from ``surface``.  Either may be more than the blank has, where the cut
+    takes off a whole end or edge.
+    """
+
+    surface: Surface
+    edge: Surface
+    width: float
+    depth: float
+
+    @property
+    def angle(self) -> float:
+        """Degrees between the cut and ``edge``: what a saw is set to away from square."""
+        return math.degrees(math.atan2(self.width, self.depth))
+
+    def plane(self, size: Vector) -> tuple[Vector, Vector]:
+        """A point on the cut and its unit normal, pointing at what is cut away; part frame."""
+        point, normal = [0.0, 0.0, 0.0], [0.0, 0.0, 0.0]
+        reach = math.hypot(self.width, self.depth)
+        for surface, share in ((self.surface, self.width), (self.edge, self.depth)):
+            point[surface.axis] = size[surface.axis] if surface.at_high else 0.0
+            normal[surface.axis] = share / reach * (1 if surface.at_high else -1)
+        inward = self.depth if not self.surface.at_high else -self.depth
+        point[self.surface.axis] += inward
+        return (point[0], point[1], point[2]), (normal[0], normal[1], normal[2])
+
+
+@dataclass(frozen=True, slots=True)
+class Mortise:
+    """A pocket square to ``surface``.
+
+    ``position`` is its low corner and ``extent`` its size along the two axes of that
+    surface, in the order x, y, z; ``depth`` goes into the blank.  With ``round_ends`` the
+    two ends of its longer extent are half circles, as a cutter leaves them.
+    """
+
+    surface: Surface
+    position: tuple[float, float]
+    extent: tuple[float, float]
+    depth: float
+    round_ends: bool = False
+
+    def removal(self, size: Vector) -> Box:
+        """The box round the pocket, part frame: all of it is cut unless the ends are round."""
+        axis = self.surface.axis
+        first, second = (each for each in range(3) if each != axis)
+        low, high = [0.0, 0.0, 0.0], list(size)
+        for i, at, extent in zip((first, second), self.position, self.extent, strict=True):
+            low[i], high[i] = at, at + extent
+        if self.surface.at_high:
+            low[axis] = size[axis] - self.depth
+        else:
+            high[axis] = self.depth
+        return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+
+
+@dataclass(frozen=True, slots=True)
+class PocketHole:
+    """A hole for a slanting screw, drilled from a face out through an end.
+
+    Its axis lies at ``position`` across the width (y), ``angle`` degrees from ``surface``,
+    and leaves the ``end`` at ``exit`` mm below ``surface``.  The pocket of ``diameter``
+    stops ``stop`` mm short of the end, measured along the axis, with a floor square to it;
+    from there the screw goes on through a hole of ``screw`` mm diameter.
+    """
+
+    surface: Surface
+    end: Surface
+    position: float
+    exit: float
+    stop: float
+    diameter: float
+    screw: float
+    angle: float = 15.0
+
+
+Working = Rebate | Groove | Housing | Notch | Mitre | Easing | Hole | Bevel | Mortise | PocketHole
 """Anything that can be cut into a blank.  Workings only take material away, and what is
 taken is the union of their removals, so their order never changes the shape."""
 
@@ -430,14 +524,36 @@ class JointKind(StrEnum):
     FACE_GLUED = "glued face to face"
     EDGE_GLUED = "glued to the edge"
     RESTING = "resting on pins"
+    SCREWED = "butted and screwed"
+    TONGUE = "tongue and groove"
+    DOWEL = "dowel"
+    BISCUIT = "biscuit"
+    LOOSE_TENON = "loose tenon"
+    POCKET_SCREW = "pocket screw"
+    KNOCK_DOWN = "knock-down fitting"
+    HINGED = "hinged"
+    SLIDING = "on slides"
+    FLOATING = "floating in a groove"
+
+    @property
+    def meets(self) -> bool:
+        """Whether parts joined so must touch."""
+        return self not in (
+            JointKind.RESTING, JointKind.HINGED, JointKind.SLIDING, JointKind.FLOATING,
+        )  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
 class Fixing:
-    """Bought-in pieces that hold a joint: what, and how many."""
+    """Bought-in pieces that hold a joint: what, how many, and of what size.
+
+    ``pilot`` says in words what is drilled for each (``pilot 2.5 mm, clearance 4.5 mm``).
+    """
 
     name: str
     count: int
+    size: str = ""
+    pilot: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -454,6 +570,31 @@ class Joint:
     second: str
     at: Vector
     fixings: tuple[Fixing, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Swing:
+    """Parts (refs) that turn together about an upright axis when a door is opened.
+
+    ``hinge`` is the axis's x and y in the unit frame, ``angle`` how far it opens in
+    degrees, anticlockwise seen from above where positive.
+    """
+
+    refs: tuple[str, ...]
+    hinge: tuple[float, float]
+    angle: float
+
+
+@dataclass(frozen=True, slots=True)
+class Slide:
+    """Parts (refs) that move together along ``travel`` (unit frame, mm) when opened."""
+
+    refs: tuple[str, ...]
+    travel: Vector
+
+
+Motion = Swing | Slide
+"""How parts move in use."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -513,6 +654,8 @@ class Unit:
     negative y, and may overhang it).  ``display_unit`` is what lengths are shown in.
     ``least_gap`` is the smallest gap, in mm, that two parts which neither touch nor are
     joined may leave (0: any).  ``way_in`` is what the unit has to pass, where that is known.
+    ``motions`` are how doors and drawers move; ``fixings`` are bought in and belong to no
+    joint, such as feet and handles.
     """
 
     title: str
@@ -524,6 +667,8 @@ class Unit:
     least_gap: float = 0.0
     display_unit: Literal["mm", "in"] = "mm"
     way_in: WayIn | None = None
+    motions: tuple[Motion, ...] = ()
+    fixings: tuple[Fixing, ...] = ()
     _by_ref: dict[str, Part] = field(init=False, repr=False, compare=False, hash=False)
 
     def __post_init__(self) -> None:

@@ -17,7 +17,7 @@ from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import named
 from rodwright.lengths import format_length
 from rodwright.meshes import placed_mesh
-from rodwright.parts import JointKind, Part, Unit, Vector
+from rodwright.parts import Part, Unit, Vector
 
 MEETING = 0.05
 """Parts of a joint this close (mm) meet: tessellated curves may stand off by 0.02 on each side."""
@@ -55,7 +55,7 @@ def check_meshes(unit: Unit, meshes: Mapping[str, trimesh.Trimesh]) -> tuple[Fin
     for joint in unit.joints:
         pair = _pair(joint.first, joint.second, order)
         joined.add(pair)
-        if joint.kind is not JointKind.RESTING:
+        if joint.kind.meets:
             meeting.add(pair)
     asked: dict[Pair, float] = {}
     for clearance in unit.clearances:

@@ -53,4 +53,6 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         least_gap=spec.clearance,
         display_unit=spec.unit,
         way_in=way_in,
+        motions=tuple(bench.motions),
+        fixings=tuple(bench.fixings),
     )

@@ -19,6 +19,8 @@ from rodwright.parts import (
     Housing,
     Joint,
     JointKind,
+    Mortise,
+    Motion,
     Notch,
     Part,
     Placement,
@@ -40,6 +42,13 @@ NOWHERE: Vector = (0.0, 0.0, 0.0)
 TOUCH = 1e-6
 """Lengths closer than this (mm) are the same place; far below any saw, far above rounding."""
 
+_SURFACES = (
+    (Surface.NEAR_END, Surface.FAR_END),
+    (Surface.FACE_EDGE, Surface.BACK_EDGE),
+    (Surface.REVERSE, Surface.FACE),
+)
+"""Low and high surface across each axis of the part frame."""
+
 _MARKS = {
     Role.SIDE: "SD",
     Role.TOP: "TP",
@@ -50,6 +59,20 @@ _MARKS = {
     Role.STILE: "ST",
     Role.RAIL: "RL",
     Role.LIPPING: "LP",
+    Role.DOOR: "DO",
+    Role.DOOR_STILE: "DS",
+    Role.DOOR_RAIL: "DR",
+    Role.DOOR_PANEL: "DP",
+    Role.DRAWER_FRONT: "FR",
+    Role.DRAWER_SIDE: "WS",
+    Role.DRAWER_END: "WE",
+    Role.DRAWER_BOTTOM: "WB",
+    Role.CARCASS_RAIL: "CR",
+    Role.PLINTH: "PL",
+    Role.LEG: "LG",
+    Role.WORKTOP: "WT",
+    Role.CORNICE: "CN",
+    Role.SCRIBE: "SC",
 }
 
 
@@ -60,6 +83,8 @@ class Bench:
     parts: dict[str, Part] = field(default_factory=dict)
     joints: list[Joint] = field(default_factory=list)
     clearances: list[Clearance] = field(default_factory=list)
+    motions: list[Motion] = field(default_factory=list)
+    fixings: list[Fixing] = field(default_factory=list)
     _workings: dict[str, list[Working]] = field(default_factory=dict)
     _counts: dict[Role, int] = field(default_factory=dict)
 
@@ -115,6 +140,36 @@ class Bench:
         local = to_part(self.parts[ref].placement, box)
         self.work(ref, Notch(local.low[0], local.low[1], local.size[0], local.size[1]))
 
+    def drill(
+        self, ref: str, at: Vector, into: Vector, diameter: float, depth: float | None
+    ) -> None:
+        """Drill a hole at a point (unit frame) of a part's surface, in a direction square to it."""
+        part = self.parts[ref]
+        local = to_part(part.placement, Box(at, at)).low
+        turned = [sum(into[i] * axis[i] for i in range(3)) for axis in _axes(part.placement)]
+        axis = max(range(3), key=lambda i: abs(turned[i]))
+        surface = _SURFACES[axis][turned[axis] < 0]
+        across = [local[i] for i in range(3) if i != axis]
+        self.work(ref, Hole(surface, (across[0], across[1]), diameter, depth))
+
+    def mortise(self, ref: str, box: Box, into: Vector, round_ends: bool = False) -> None:
+        """Cut a pocket (unit frame) into a part from the surface that ``into`` goes in at."""
+        part = self.parts[ref]
+        local = to_part(part.placement, box)
+        turned = [sum(into[i] * axis[i] for i in range(3)) for axis in _axes(part.placement)]
+        axis = max(range(3), key=lambda i: abs(turned[i]))
+        first, second = (i for i in range(3) if i != axis)
+        self.work(
+            ref,
+            Mortise(
+                _SURFACES[axis][turned[axis] < 0],
+                (local.low[first], local.low[second]),
+                (local.size[first], local.size[second]),
+                local.size[axis],
+                round_ends,
+            ),
+        )
+
     def join(self, kind: JointKind, first: str, second: str, at: Vector, *fixings: Fixing) -> None:
         """Note that two parts meet."""
         self.joints.append(Joint(kind, first, second, at, fixings))
@@ -155,8 +210,9 @@ def _rounded(data: Data) -> Data:
         for each in fields(data)
         if isinstance(value := getattr(data, each.name), float)
     }
-    if isinstance(data, Hole):
-        changes["position"] = (round(data.position[0], 6), round(data.position[1], 6))
+    for each in ("position", "extent"):
+        if isinstance(pair := getattr(data, each, None), tuple):
+            changes[each] = tuple(round(value, 6) for value in pair)
     return replace(data, **changes)
 
 
@@ -171,13 +227,19 @@ def _sorting(working: Working) -> tuple[str, ...]:
 
 def to_part(placement: Placement, box: Box) -> Box:
     """A box of the unit frame in a part's frame (for placements square to the unit)."""
-    axes = (placement.length, placement.width, placement.thickness)
     corners = [
-        [sum((corner[i] - placement.origin[i]) * axis[i] for i in range(3)) for axis in axes]
+        [
+            sum((corner[i] - placement.origin[i]) * axis[i] for i in range(3))
+            for axis in _axes(placement)
+        ]
         for corner in (box.low, box.high)
     ]
     low, high = ([choose(a, b) for a, b in zip(*corners, strict=True)] for choose in (min, max))
     return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+
+
+def _axes(placement: Placement) -> tuple[Vector, Vector, Vector]:
+    return placement.length, placement.width, placement.thickness
 
 
 def meeting(first: Box, second: Box) -> Vector | None:
