@@ -23,13 +23,14 @@ class Upright:
 class Level:
     """A top, bottom or row shelf as its neighbours see it: its ref and its two faces' z.
 
-    ``over`` says that it covers the ends of the sides.
+    ``over`` says that it covers the ends of the sides, ``panel`` that it is no mere rail.
     """
 
     ref: str
     low: float
     high: float
     over: bool = False
+    panel: bool = True
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import combinations
+
 from rodwright.parts import (
     Blank,
     Easing,
@@ -14,11 +16,12 @@ from rodwright.parts import (
     Surface,
     Working,
 )
-from rodwright.setout.bench import DOWN, FORWARD, LEFT, Bench, X, Z, meeting
+from rodwright.setout.bench import DOWN, FORWARD, LEFT, TOUCH, Bench, X, Z, meeting
 from rodwright.setout.carcass import Carcass
 from rodwright.setout.interior import Interior
 from rodwright.setout.lines import FrameLines
 from rodwright.setout.rod import Rod
+from rodwright.setout.spaces import Edge, Member
 from rodwright.spec.models import FaceFrameSpec
 
 _MITRE = 45.0
@@ -35,31 +38,36 @@ def set_out_face_frame(
     lines = rod.frame
     assert lines is not None
     mitred = wish.corners == "mitred"
-    mid = _mid_stile_spans(wish, lines, rod, interior)
-    stile_refs = [
-        _stile(bench, wish, lines, "Left stile"),
-        _stile(bench, wish, lines, "Right stile"),
-    ]
-    rail_refs = []
-    if lines.has_bottom_rail:
-        rail_refs.append(_rail(bench, wish, lines, "Bottom rail", mid))
-    if lines.has_top_rail:
-        rail_refs.append(_rail(bench, wish, lines, "Top rail", mid))
-    for rail in rail_refs:
-        for stile in stile_refs:
-            _meet(bench, JointKind.MITRE if mitred else JointKind.BUTT, stile, rail)
-    for left, right in mid:
-        rail_refs_met = tuple(rail_refs)
-        stile = _mid_stile(bench, wish, lines, left, right)
-        for rail in rail_refs_met:
-            _meet(bench, JointKind.BUTT, rail, stile)
-        stile_refs.append(stile)
+    outlines = _outlines(wish, lines, interior)
+    refs = [_member(bench, wish, lines, name, outline, outlines) for name, outline in outlines]
+    outer = [name != "Mid stile" and name != "Mid rail" for name, _ in outlines]
+    for (number, ref), (other_number, other) in combinations(enumerate(refs), 2):
+        corner = mitred and outer[number] and outer[other_number]
+        _meet(bench, JointKind.MITRE if corner else JointKind.BUTT, ref, other)
     behind = [carcass.left.ref, carcass.right.ref]
     behind += [level.ref for level in (carcass.bottom, carcass.top) if level]
     behind += [upright.ref for upright, _ in interior.dividers]
+    behind += [ref for level in interior.levels for ref in level]
     for ref in behind:
-        for member in (*stile_refs, *rail_refs):
+        for member in refs:
             _meet(bench, JointKind.BUTT, ref, member)
+
+
+def _outlines(
+    wish: FaceFrameSpec, lines: FrameLines, interior: Interior
+) -> list[tuple[str, Member]]:
+    """Every member's name and outline; over the long points where corners are mitred."""
+    butted = wish.corners == "butted"
+    left, right = (lines.inner_left, lines.inner_right) if butted else (lines.left, lines.right)
+    found = [
+        ("Left stile", Member("stile", lines.left, lines.inner_left, 0.0, lines.top)),
+        ("Right stile", Member("stile", lines.inner_right, lines.right, 0.0, lines.top)),
+    ]
+    if lines.has_bottom_rail:
+        found.append(("Bottom rail", Member("rail", left, right, 0.0, lines.inner_bottom)))
+    if lines.has_top_rail:
+        found.append(("Top rail", Member("rail", left, right, lines.inner_top, lines.top)))
+    return found + [(f"Mid {member.kind}", member) for member in interior.members]
 
 
 def _blank(wish: FaceFrameSpec, lines: FrameLines, length: float, width: float) -> Blank:
@@ -73,35 +81,58 @@ def _blank(wish: FaceFrameSpec, lines: FrameLines, length: float, width: float) 
     )
 
 
-def _stile(bench: Bench, wish: FaceFrameSpec, lines: FrameLines, name: str) -> str:
-    """A stile, its inner edge the face edge and its face forward.
+def _member(
+    bench: Bench,
+    wish: FaceFrameSpec,
+    lines: FrameLines,
+    name: str,
+    outline: Member,
+    outlines: list[tuple[str, Member]],
+) -> str:
+    """A stile or rail, its face forward.
 
-    The right one is the left one turned end for end, so that in an even frame they are the
-    same piece.
+    A stile's face edge is its right one, a rail's its lower one.  The right stile and the top
+    rail are the left and the bottom one turned end for end, so that in an even frame they are
+    the same piece.  Where another member butts against an edge, its easing stops.
     """
-    turned = name == "Right stile"
-    below, above = lines.has_bottom_rail, lines.has_top_rail
-    gaps = (lines.inner_bottom, lines.top - lines.inner_top)
-    near, far = (above, below) if turned else (below, above)
-    near_gap, far_gap = gaps[::-1] if turned else gaps
+    upright = outline.kind == "stile"
+    turned = name in ("Right stile", "Top rail")
+    low, high = (outline.low, outline.high) if upright else (outline.left, outline.right)
+    width = outline.right - outline.left if upright else outline.high - outline.low
     workings: list[Working] = []
-    start, stop = 0.0, None
-    if wish.corners == "mitred":
-        ends = [end for end, cut in ((Surface.NEAR_END, near), (Surface.FAR_END, far)) if cut]
-        workings += [Mitre(end, _MITRE, Surface.BACK_EDGE) for end in ends]
-    else:
-        start, stop = near_gap, (lines.top - far_gap if far_gap else None)
+    if wish.corners == "mitred" and not name.startswith("Mid"):
+        ends = [Surface.NEAR_END, Surface.FAR_END]
+        if upright:
+            there = [lines.has_bottom_rail, lines.has_top_rail]
+            there = there[::-1] if turned else there
+            ends = [end for end, cut in zip(ends, there, strict=True) if cut]
+        long = Surface.BACK_EDGE if upright else Surface.FACE_EDGE
+        workings += [Mitre(end, _MITRE, long) for end in ends]
     if wish.eased:
-        workings.append(Easing(Surface.FACE, Surface.FACE_EDGE, wish.eased, start, stop))
-    placement = Placement((lines.inner_left, 0.0, 0.0), Z, LEFT)
-    if turned:
-        placement = Placement((lines.inner_right, 0.0, lines.top), DOWN, X)
+        for side in _inner_sides(name):
+            # On a turned piece the sides change places as well as the ends.
+            near = (side in ("right", "low")) is not turned
+            edge = Surface.FACE_EDGE if near else Surface.BACK_EDGE
+            for start, stop in _free(outline, side, outlines):
+                if turned:
+                    start, stop = low + high - stop, low + high - start
+                until = None if stop >= high - TOUCH else stop - low
+                workings.append(Easing(Surface.FACE, edge, wish.eased, start - low, until))
+    if upright:
+        placement = Placement((outline.right, 0.0, outline.low), Z, LEFT)
+        if turned:
+            placement = Placement((outline.left, 0.0, outline.high), DOWN, X)
+    else:
+        placement = Placement((outline.left, 0.0, outline.low), X, Z)
+        if turned:
+            placement = Placement((outline.right, 0.0, outline.high), LEFT, DOWN)
+    role = Role.STILE if upright else Role.RAIL
     part = Part(
-        bench.next_ref(Role.STILE),
+        bench.next_ref(role),
         name,
-        Role.STILE,
+        role,
         "Face frame",
-        _blank(wish, lines, lines.top, lines.stile_width),
+        _blank(wish, lines, high - low, width),
         placement,
         tuple(workings),
         withdraw=FORWARD,
@@ -109,77 +140,39 @@ def _stile(bench: Bench, wish: FaceFrameSpec, lines: FrameLines, name: str) -> s
     return bench.add(part).ref
 
 
-def _rail(
-    bench: Bench, wish: FaceFrameSpec, lines: FrameLines, name: str, mid: list[tuple[float, float]]
-) -> str:
-    """A rail, its inner edge the back edge and its face forward.
-
-    The top one is the bottom one turned end for end; where a mid stile butts against it,
-    its easing stops.
-    """
-    turned = name == "Top rail"
-    workings: list[Working] = []
-    left, right = lines.left, lines.right
-    if wish.corners == "mitred":
-        ends = (Surface.NEAR_END, Surface.FAR_END)
-        workings += [Mitre(end, _MITRE, Surface.FACE_EDGE) for end in ends]
-    else:
-        left, right = lines.inner_left, lines.inner_right
-    length = right - left
-    if wish.eased:
-        met = [x for span in mid for x in span]
-        along = sorted(right - x if turned else x - left for x in met)
-        edges = [0.0, *along, length]
-        for start, stop in zip(edges[::2], edges[1::2], strict=True):
-            until = None if stop == length else stop
-            workings.append(Easing(Surface.FACE, Surface.BACK_EDGE, wish.eased, start, until))
-    placement = Placement((left, 0.0, 0.0), X, Z)
-    if turned:
-        placement = Placement((right, 0.0, lines.top), LEFT, DOWN)
-    part = Part(
-        bench.next_ref(Role.RAIL),
-        name,
-        Role.RAIL,
-        "Face frame",
-        _blank(wish, lines, length, lines.rail_width),
-        placement,
-        tuple(workings),
-        withdraw=FORWARD,
-    )
-    return bench.add(part).ref
+def _inner_sides(name: str) -> tuple[Edge, ...]:
+    """The sides of a member that face an opening."""
+    sides: dict[str, tuple[Edge, ...]] = {
+        "Left stile": ("right",), "Right stile": ("left",),
+        "Bottom rail": ("high",), "Top rail": ("low",),
+        "Mid stile": ("right", "left"), "Mid rail": ("low", "high"),
+    }  # fmt: skip
+    return sides[name]
 
 
-def _mid_stile(
-    bench: Bench, wish: FaceFrameSpec, lines: FrameLines, left: float, right: float
-) -> str:
-    eased = [Surface.FACE_EDGE, Surface.BACK_EDGE] if wish.eased else []
-    part = Part(
-        bench.next_ref(Role.STILE),
-        "Mid stile",
-        Role.STILE,
-        "Face frame",
-        _blank(wish, lines, lines.inner_top - lines.inner_bottom, right - left),
-        Placement((right, 0.0, lines.inner_bottom), Z, LEFT),
-        tuple(Easing(Surface.FACE, edge, wish.eased) for edge in eased),
-        withdraw=FORWARD,
-    )
-    return bench.add(part).ref
-
-
-def _mid_stile_spans(
-    wish: FaceFrameSpec, lines: FrameLines, rod: Rod, interior: Interior
+def _free(
+    outline: Member, side: Edge, outlines: list[tuple[str, Member]]
 ) -> list[tuple[float, float]]:
-    """Left and right edges (x) of the mid stiles, one before each full-height divider."""
-    if wish.mid_stiles is None:
-        return []
-    spans = []
-    for upright, space in interior.dividers:
-        if (space.low, space.high) == (rod.floor, rod.ceiling):
-            middle = (upright.left + upright.right) / 2
-            spans.append((middle - wish.mid_stiles / 2, middle + wish.mid_stiles / 2))
-    return [
-        span for span in sorted(spans) if span[0] > lines.inner_left and span[1] < lines.inner_right
-    ]
+    """The stretches of a member's side at which no other member butts, along the member."""
+    upright = outline.kind == "stile"
+    at = getattr(outline, side)
+    opposite: dict[Edge, Edge] = {"left": "right", "right": "left", "low": "high", "high": "low"}
+    met = sorted(
+        (other.low, other.high) if upright else (other.left, other.right)
+        for _, other in outlines
+        if other is not outline and abs(getattr(other, opposite[side]) - at) < TOUCH
+    )
+    start, end = (outline.low, outline.high) if upright else (outline.left, outline.right)
+    free = []
+    for low, high in met:
+        if high < start + TOUCH or low > end - TOUCH:
+            continue
+        if low > start + TOUCH:
+            free.append((start, low))
+        start = max(start, high)
+    if start < end - TOUCH:
+        free.append((start, end))
+    return free
 
 
 def _meet(bench: Bench, kind: JointKind, first: str, second: str) -> None:

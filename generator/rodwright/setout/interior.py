@@ -11,6 +11,7 @@ from rodwright.parts import (
     JointKind,
     Part,
     Role,
+    Stock,
     Surface,
 )
 from rodwright.problems import KeyPath, Problems
@@ -27,8 +28,21 @@ from rodwright.setout.carcass import (
 )
 from rodwright.setout.division import divide, shelf_heights
 from rodwright.setout.rod import Rod
+from rodwright.setout.spaces import (
+    Front,
+    Member,
+    Space,
+    columns_of,
+    mid_rail,
+    mid_stile,
+    rows_of,
+    whole_space,
+)
 from rodwright.setout.stocks import find_stock
-from rodwright.spec.models import ShelvesSpec, SpaceSpec, UnitSpec
+from rodwright.spec.models import BetweenSpec, DividersSpec, ShelvesSpec, SpaceSpec, UnitSpec
+
+RAIL_WIDTH = 70.0
+"""Width of a rail between rows, front to rear, mm (common practice, no source)."""
 
 GLUE_UP_TRIM = 6.0
 """Left on layers in length and width (mm), trimmed after glue-up (common practice, no source)."""
@@ -41,42 +55,27 @@ PIN_DEPTH = 10.0
 
 
 @dataclass(frozen=True, slots=True)
-class Space:
-    """A clear space: its bounds in mm (x and z, unit frame) and what stands around it."""
-
-    left: Upright
-    right: Upright
-    low: float
-    high: float
-    floor: Level | None
-    ceiling: Level | None
-
-    @property
-    def width(self) -> float:
-        """Clear width."""
-        return self.right.left - self.left.right
-
-    @property
-    def height(self) -> float:
-        """Clear height."""
-        return self.high - self.low
-
-
-@dataclass(frozen=True, slots=True)
 class Lipped:
-    """A front edge to be lipped: the parts behind it, and the space it shows in (None: all)."""
+    """A front edge to be lipped: the parts behind it, the uprights they stand between, and the
+    opening they show in."""
 
     refs: tuple[str, ...]
-    edge: str
     between: tuple[Upright, Upright]
+    front: Front
 
 
 @dataclass(frozen=True, slots=True)
 class Interior:
-    """Dividers and lipped edges, for the face frame and the lippings to follow."""
+    """Dividers, lipped edges and mid members, for face frame and lippings to follow."""
 
     dividers: tuple[tuple[Upright, Space], ...]
     shelves: tuple[Lipped, ...]
+    members: tuple[Member, ...]
+
+    @property
+    def levels(self) -> tuple[tuple[str, ...], ...]:
+        """Refs of everything level, layer by layer."""
+        return tuple(shelf.refs for shelf in self.shelves)
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,16 +88,26 @@ class _Setter:
     problems: Problems
     dividers: list[tuple[Upright, Space]]
     shelves: list[Lipped]
+    members: list[Member]
+
+    @property
+    def mid_stiles(self) -> float | None:
+        """Width of mid stiles, where they are wished."""
+        return self.spec.face_frame.mid_stiles if self.spec.face_frame else None
+
+    @property
+    def mid_rails(self) -> float | None:
+        """Width of mid rails, where they are wished."""
+        return self.spec.face_frame.mid_rails if self.spec.face_frame else None
 
 
 def set_out_interior(
     spec: UnitSpec, rod: Rod, carcass: Carcass, bench: Bench, problems: Problems
 ) -> Interior:
     """Lay dividers and shelves on the bench, jointed to what carries them."""
-    setter = _Setter(spec, rod, bench, problems, [], [])
-    whole = Space(carcass.left, carcass.right, rod.floor, rod.ceiling, carcass.bottom, carcass.top)
-    _fill(setter, whole, spec.interior, ("interior",))
-    return Interior(tuple(setter.dividers), tuple(setter.shelves))
+    setter = _Setter(spec, rod, bench, problems, [], [], [])
+    _fill(setter, whole_space(rod, carcass), spec.interior, ("interior",))
+    return Interior(tuple(setter.dividers), tuple(setter.shelves), tuple(setter.members))
 
 
 def _fill(setter: _Setter, space: Space, wish: SpaceSpec, where: KeyPath) -> None:
@@ -110,103 +119,176 @@ def _fill(setter: _Setter, space: Space, wish: SpaceSpec, where: KeyPath) -> Non
             "Put one of them into the columns or rows of the other.",
         )
     elif wish.columns is not None:
-        _columns(setter, space, wish, (*where, "columns"))
+        _columns(setter, space, wish, where)
     elif wish.rows is not None:
-        _rows(setter, space, wish, (*where, "rows"))
+        _rows(setter, space, wish, where)
     elif wish.shelves is not None:
         _shelves(setter, space, wish.shelves, (*where, "shelves"))
 
 
+def _front(setter: _Setter, space: Space, edge: str, setback: float) -> float:
+    """Where the panels of a space end at the front: behind its door and their own lipping."""
+    lines = setter.rod.lipping
+    front = space.setback + setback + setter.rod.front(edge)
+    if space.closed and setter.rod.frame is not None and lines and edge in lines.edges:
+        front += lines.thickness
+    return front
+
+
 def _columns(setter: _Setter, space: Space, wish: SpaceSpec, where: KeyPath) -> None:
     assert wish.columns is not None
-    rod, t = setter.rod, setter.rod.thickness
+    rod, like = setter.rod, wish.dividers
+    stock = _named_stock(setter, like.stock, (*where, "dividers"))
+    high = _dividers_end(setter, space, like, (*where, "dividers"))
+    if stock is None or high is None:
+        return
+    t = stock.thickness
     widths = divide(
-        space.width, t, [column.width for column in wish.columns], where,
+        space.width, t, [column.width for column in wish.columns], (*where, "columns"),
         ("columns", "dividers"), setter.problems,
     )  # fmt: skip
     if not widths:
         return
-    uprights, x = [space.left], space.left.right
+    ceiling = space.ceiling if high == space.high else None
+    below = rod.housing if space.floor and space.floor.panel else 0.0
+    above = rod.housing if ceiling and ceiling.panel else 0.0
+    front = _front(setter, space, "dividers", like.setback)
+    if rod.shelf_rear - front <= 0:
+        setter.problems.add(
+            (*where, "dividers", "setback"),
+            f"set back by {setter.problems.length(front)}, dividers have no depth left",
+            "Make the setback smaller.",
+        )
+        return
+    dividers: list[Upright] = []
+    members: list[Member | None] = []
+    x = space.left.right
     for width in widths[:-1]:
         x += width
-        below = rod.housing if space.floor else 0.0
-        above = rod.housing if space.ceiling else 0.0
-        front = rod.front("dividers")
         part = Part(
             setter.bench.next_ref(Role.DIVIDER), "Divider", Role.DIVIDER, "Carcass",
-            blank(space.height + below + above, rod.shelf_rear - front, rod.stock),
+            blank(high - space.low + below + above, rod.shelf_rear - front, stock),
             upright_placement(x + t, front, space.low - below),
         )  # fmt: skip
         setter.bench.add(part)
         upright = Upright(part.ref, x, x + t)
-        for level in (space.floor, space.ceiling):
+        for level, reach in ((space.floor, below), (ceiling, above)):
             if level is not None:
-                house(setter.bench, rod.housing, level.ref, part.ref)
-        setter.dividers.append((upright, space))
-        uprights.append(upright)
+                house(setter.bench, reach, level.ref, part.ref)
+        setter.dividers.append((upright, replace(space, high=high, ceiling=ceiling)))
+        dividers.append(upright)
+        whole = high == space.high
+        members.append(mid_stile(space, upright, setter.mid_stiles) if whole else None)
         x += t
-    uprights.append(space.right)
-    for number, column in enumerate(wish.columns):
-        inner = Space(
-            uprights[number], uprights[number + 1], space.low, space.high,
-            space.floor, space.ceiling,
-        )  # fmt: skip
-        _fill(setter, inner, column, (*where, number))
+    setter.members.extend(member for member in members if member)
+    inner = columns_of(space, dividers, members, high, rod.frame is not None)
+    for number, (column, each) in enumerate(zip(wish.columns, inner, strict=True)):
+        _fill(setter, each, column, (*where, "columns", number))
+
+
+def _dividers_end(
+    setter: _Setter, space: Space, like: DividersSpec, where: KeyPath
+) -> float | None:
+    """How high the dividers of a space reach (z); None where they can't stand, which is noted."""
+    say = setter.problems.length
+    if space.floor is None and space.low > setter.rod.floor:
+        setter.problems.add(
+            where[:-1],
+            "there is nothing below that dividers could stand on",
+            "Put a shelf or a rail between the rows (`between`).",
+        )
+        return None
+    if like.height is None or like.height == space.height:
+        return space.high
+    if like.height > space.height:
+        setter.problems.add(
+            (*where, "height"),
+            f"dividers {say(like.height)} high don't fit a clear height of {say(space.height)}",
+            "Make them lower, or leave `height` out.",
+        )
+        return None
+    return space.low + like.height
 
 
 def _rows(setter: _Setter, space: Space, wish: SpaceSpec, where: KeyPath) -> None:
     assert wish.rows is not None
-    t = setter.rod.thickness
+    like = wish.between
+    t = setter.rod.thickness if like.kind != "nothing" else 0.0
     heights = divide(
-        space.height, t, [row.height for row in wish.rows], where,
-        ("rows", "shelves"), setter.problems,
+        space.height, t, [row.height for row in wish.rows], (*where, "rows"),
+        ("rows", "nothing" if like.kind == "nothing" else f"{like.kind}s" if like.kind == "rail"
+         else "shelves"), setter.problems,
     )  # fmt: skip
     if not heights:
         return
-    levels: list[Level | None] = [space.ceiling]
-    edges, z = [space.high], space.high
-    plain = ShelvesSpec(count=1)
+    bounds: list[tuple[float, float]] = []
+    levels: list[Level | None] = []
+    members: list[Member | None] = []
+    z = space.high
     for height in heights[:-1]:
-        z -= height
-        refs = _fixed_shelf(setter, space, plain, z - t, setter.rod.stock.name)
-        levels.append(Level(refs[0], z - t, z))
-        edges.append(z - t)
-        z -= t
-    levels.append(space.floor)
-    edges.append(space.low)
-    for number, row in enumerate(wish.rows):
-        ceiling, floor = levels[number], levels[number + 1]
-        inner = Space(
-            space.left, space.right, floor.high if floor else space.low, edges[number],
-            floor, ceiling,
-        )  # fmt: skip
-        _fill(setter, inner, row, (*where, number))
+        bounds.append((z - height, z))
+        z -= height + t
+        level = _between(setter, space, like, z, (*where, "between"))
+        levels.append(level)
+        member = mid_rail(space, level, setter.mid_rails) if level else None
+        if member:
+            shelf = setter.shelves[-1]
+            front = replace(shelf.front, high=member.low)
+            setter.shelves[-1] = replace(shelf, front=front)
+        members.append(member)
+    bounds.append((space.low, z))
+    setter.members.extend(member for member in members if member)
+    inner = rows_of(space, bounds, levels, members, setter.rod.frame is not None)
+    for number, (row, each) in enumerate(zip(wish.rows, inner, strict=True)):
+        _fill(setter, each, row, (*where, "rows", number))
+
+
+def _between(
+    setter: _Setter, space: Space, like: BetweenSpec, z: float, where: KeyPath
+) -> Level | None:
+    """Lay what lies between two rows on the bench, its underside at ``z``."""
+    rod, problems = setter.rod, setter.problems
+    say = problems.length
+    if like.kind == "nothing":
+        return None
+    if like.kind == "shelf":
+        shelf = ShelvesSpec(count=1, setback=like.setback)
+        if not _has_depth(setter, space, shelf, where):
+            return None
+        refs = _fixed_shelf(setter, space, shelf, z, rod.stock.name)
+        return Level(refs[0], z, z + rod.thickness)
+    front = _front(setter, space, "shelves", like.setback)
+    width = like.width if like.width is not None else RAIL_WIDTH
+    if front + width > rod.shelf_rear:
+        problems.add(
+            (*where, "width"),
+            f"a rail {say(width)} wide doesn't fit a depth of {say(rod.shelf_rear - front)}",
+            "Make it narrower, or put a shelf there.",
+        )
+        return None
+    reach = rod.housing
+    rail = Part(
+        setter.bench.next_ref(Role.CARCASS_RAIL), "Rail", Role.CARCASS_RAIL, "Carcass",
+        blank(space.width + 2 * reach, width, rod.stock),
+        level_placement(space.left.right - reach, front, z),
+    )  # fmt: skip
+    setter.bench.add(rail)
+    for upright in (space.left, space.right):
+        house(setter.bench, reach, upright.ref, rail.ref)
+    setter.shelves.append(Lipped((rail.ref,), (space.left, space.right), space.front))
+    return Level(rail.ref, z, z + rod.thickness, panel=False)
 
 
 def _shelves(setter: _Setter, space: Space, wish: ShelvesSpec, where: KeyPath) -> None:
-    rod, problems = setter.rod, setter.problems
+    problems = setter.problems
     say = problems.length
-    stock = (
-        find_stock(rod.stocks, wish.stock, (*where, "stock"), problems) if wish.stock else rod.stock
-    )
+    stock = _named_stock(setter, wish.stock, where)
     if stock is None:
         return
     heights = shelf_heights(space.height, stock.thickness * wish.layers, wish, where, problems)
-    depth = rod.shelf_rear - wish.setback - rod.front("shelves")
-    if depth <= 0:
-        problems.add(
-            (*where, "setback"),
-            f"set back by {say(wish.setback)}, shelves {say(rod.shelf_rear)} deep have none left",
-            "Make the setback smaller.",
-        )
-    elif wish.stopped >= depth:
-        problems.add(
-            (*where, "stopped"),
-            f"housings stopped {say(wish.stopped)} behind the front leave nothing of a shelf "
-            f"{say(depth)} deep",
-            "Make `stopped` smaller.",
-        )
-    elif not wish.fixed and space.width <= 2 * wish.clearance:
+    if not _has_depth(setter, space, wish, where):
+        return
+    if not wish.fixed and space.width <= 2 * wish.clearance:
         problems.add(
             (*where, "clearance"),
             f"gaps of {say(wish.clearance)} leave no length in a space {say(space.width)} wide",
@@ -220,13 +302,42 @@ def _shelves(setter: _Setter, space: Space, wish: ShelvesSpec, where: KeyPath) -
                 _loose_shelf(setter, space, wish, space.low + height, stock.name)
 
 
+def _has_depth(setter: _Setter, space: Space, wish: ShelvesSpec, where: KeyPath) -> bool:
+    """Whether shelves keep some depth behind their front and their stopped housings."""
+    say = setter.problems.length
+    front = _front(setter, space, "shelves", wish.setback)
+    depth = setter.rod.shelf_rear - front
+    if depth <= 0:
+        setter.problems.add(
+            (*where, "setback"),
+            f"set back by {say(front)}, shelves {say(setter.rod.shelf_rear)} deep have none left",
+            "Make the setback smaller.",
+        )
+    elif wish.stopped >= depth:
+        setter.problems.add(
+            (*where, "stopped"),
+            f"housings stopped {say(wish.stopped)} behind the front leave nothing of a shelf "
+            f"{say(depth)} deep",
+            "Make `stopped` smaller.",
+        )
+        return False
+    return depth > 0
+
+
+def _named_stock(setter: _Setter, name: str | None, where: KeyPath) -> Stock | None:
+    """The stock of this name, or the carcass's where none is named."""
+    if name is None:
+        return setter.rod.stock
+    return find_stock(setter.rod.stocks, name, (*where, "stock"), setter.problems)
+
+
 def _layers(
     setter: _Setter, space: Space, wish: ShelvesSpec, z: float, stock_name: str, reach: float
 ) -> tuple[str, ...]:
     """Lay the layers of one shelf on the bench; it reaches ``reach`` mm into each upright."""
     rod, bench = setter.rod, setter.bench
     stock = rod.stocks[stock_name]
-    front = wish.setback + rod.front("shelves")
+    front = _front(setter, space, "shelves", wish.setback)
     length, width = space.width + 2 * reach, rod.shelf_rear - front
     glued = wish.layers > 1
     body = blank(length, width, stock, trim=GLUE_UP_TRIM if glued else 0.0)
@@ -258,7 +369,7 @@ def _layers(
             at = (middle[0], middle[1], z + number * stock.thickness)
             bench.join(JointKind.FACE_GLUED, refs[-1], layer.ref, at)
         refs.append(layer.ref)
-    setter.shelves.append(Lipped(tuple(refs), "shelves", (space.left, space.right)))
+    setter.shelves.append(Lipped(tuple(refs), (space.left, space.right), space.front))
     return tuple(refs)
 
 

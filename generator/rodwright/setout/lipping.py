@@ -5,10 +5,11 @@ from __future__ import annotations
 from rodwright.parts import Blank, Grain, JointKind, Part, Placement, Role, Vector
 from rodwright.problems import Problems
 from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Z, meeting
-from rodwright.setout.carcass import Carcass, Upright
+from rodwright.setout.carcass import Carcass
 from rodwright.setout.interior import Interior
 from rodwright.setout.lines import LippingLines
 from rodwright.setout.rod import Rod
+from rodwright.setout.spaces import Front
 
 
 def set_out_lippings(
@@ -36,13 +37,15 @@ def set_out_lippings(
             strip.level((level.ref,), span)
     if "dividers" in lines.edges:
         for divider, space in interior.dividers:
-            strip.upright((divider.ref,), divider.left, divider.right, space.low, space.high)
+            low, high = space.low, space.high
+            if rod.frame is not None:
+                low, high = max(low, space.front.low), min(high, space.front.high)
+            strip.upright((divider.ref,), divider.left, divider.right, low, high)
     if "shelves" in lines.edges:
         for shelf in interior.shelves:
             left, right = shelf.between
             gap = max(0.0, bench.parts[shelf.refs[0]].bounds().low[0] - left.right)
-            span = (strip.covered(left, left.right), strip.covered(right, right.left))
-            strip.level(shelf.refs, span, gap)
+            strip.level(shelf.refs, (left.right, right.left), gap, shelf.front)
 
 
 LEAST_STRIP = 3.0
@@ -61,18 +64,17 @@ class _Strips:
             if part.role in (Role.STILE, Role.RAIL)
         ]
 
-    def covered(self, upright: Upright, face: float) -> float:
-        """Where a shelf's lipping ends: at the upright, or at the mid stile that covers it."""
-        for part, bounds in self._frame:
-            covers = bounds.low[0] < upright.right and bounds.high[0] > upright.left
-            if part.name == "Mid stile" and covers:
-                return bounds.high[0] if face == upright.right else bounds.low[0]
-        return face
-
-    def level(self, refs: tuple[str, ...], span: tuple[float, float], gap: float = 0.0) -> None:
+    def level(
+        self,
+        refs: tuple[str, ...],
+        span: tuple[float, float],
+        gap: float = 0.0,
+        front: Front | None = None,
+    ) -> None:
         """A strip on the front of level parts that lie on each other, between two x.
 
-        It stays ``gap`` mm away from what bounds it at either end.
+        It stays ``gap`` mm away from what bounds it at either end, and where it reaches into
+        a face frame it keeps to the opening that its parts show in.
         """
         boxes = [self._bench.parts[ref].bounds() for ref in refs]
         low, high = boxes[0].low[2], boxes[-1].high[2]
@@ -81,6 +83,9 @@ class _Strips:
         if frame is not None and y < self._lines.thickness:
             left, right = max(left, frame.inner_left), min(right, frame.inner_right)
             low, high = max(low, frame.inner_bottom), min(high, frame.inner_top)
+            if front is not None:
+                left, right = max(left, front.left), min(right, front.right)
+                low, high = max(low, front.low), min(high, front.high)
             if high - low < LEAST_STRIP:
                 return
         placement = Placement((left + gap, y, low), X, Z)

@@ -123,13 +123,41 @@ class ShelvesSpec(SpecModel):
     """Gap at each end of a loose shelf."""
 
 
+class DividersSpec(SpecModel):
+    """The dividers between columns."""
+
+    height: Length | None = None
+    """Height of dividers that stand on the floor of their space and end below its ceiling; unless
+    said, they go all the way."""
+    setback: LengthOrZero = 0.0
+    """How far their fronts stand behind the front of what is round them."""
+    stock: str | None = None
+    """Name of their stock, if it isn't the carcass's."""
+
+
+class BetweenSpec(SpecModel):
+    """What lies between rows."""
+
+    kind: Literal["shelf", "rail", "nothing"] = "shelf"
+    """A fixed shelf, a rail at the front only, or nothing."""
+    width: Length | None = None
+    """Width of rails, front to rear; 70 mm unless said."""
+    setback: LengthOrZero = 0.0
+    """How far their fronts stand behind the front of what is round them."""
+
+
 class SpaceSpec(SpecModel):
     """A space of the interior: divided by `columns` or `rows`, or fitted with `shelves`."""
 
     columns: Annotated[tuple["ColumnSpec", ...], Field(min_length=2, strict=False)] | None = None
     """Spaces side by side from the left, with a divider between each two."""
+    dividers: DividersSpec = DividersSpec()
+    """With `columns`: what the dividers are like."""
     rows: Annotated[tuple["RowSpec", ...], Field(min_length=2, strict=False)] | None = None
-    """Spaces one above the other from the top down, with a fixed shelf between each two."""
+    """Spaces one above the other from the top down, with a fixed shelf between each two, or what
+    `between` says."""
+    between: BetweenSpec = BetweenSpec()
+    """With `rows`: what lies between them."""
     shelves: ShelvesSpec | None = None
     """Shelves in this space."""
 
@@ -189,7 +217,11 @@ class FaceFrameSpec(SpecModel):
     rails: Literal["both", "top", "bottom"] = "both"
     """Which rails there are."""
     mid_stiles: Length | None = None
-    """Width of a stile in front of each full-height divider; left out, there are none."""
+    """Width of a stile in front of each divider that reaches from rail to rail; left out, there
+    are none."""
+    mid_rails: Length | None = None
+    """Width of a rail in front of each shelf or rail between rows that reaches from stile to stile,
+    flush with its upper face; left out, there are none."""
     eased: LengthOrZero = 0.0
     """Radius to which the inner front edges are rounded."""
     setback: LengthOrZero = 0.0
