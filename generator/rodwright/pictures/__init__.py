@@ -1,4 +1,4 @@
-"""Pictures for the client: assembled, taken apart, and drawn in three views."""
+"""Pictures for the client: closed, open, taken apart, and drawn in three views."""
 
 from __future__ import annotations
 
@@ -10,6 +10,7 @@ from rodwright.parts import Unit
 from rodwright.pictures.explode import explode
 from rodwright.pictures.ink import Drawing, Lettering, Mark
 from rodwright.pictures.labels import rows, tag_marks
+from rodwright.pictures.opened import opened
 from rodwright.pictures.paint import to_image
 from rodwright.pictures.photo import photograph
 from rodwright.pictures.sheet import draw_views
@@ -42,7 +43,8 @@ VIEWS_PIXELS = 2800
 def write_pictures(
     unit: Unit, folder: Path, progress: Callable[[str], None] | None = None
 ) -> tuple[Path, ...]:
-    """Write ``assembled``, ``exploded`` and ``views``, each as PNG and SVG, into a folder.
+    """Write ``assembled``, ``exploded`` and ``views``, each as PNG and SVG, into a folder; and
+    ``opened`` where there are doors or drawers.
 
     Returns the files' paths.  Equal units give equal SVG files, byte for byte.
 
@@ -52,7 +54,12 @@ def write_pictures(
     """
     step = progress or _silent
     step("drawing the unit assembled")
-    written = [*_assembled(unit, folder)]
+    closed = f"{unit.title}, assembled, seen from the front right: {_size(unit)}."
+    written = [*_standing(unit, closed, folder / "assembled")]
+    if unit.motions:
+        step("drawing the unit with its doors and drawers open")
+        what = f"{unit.title}, its doors and drawers open, seen from the front right."
+        written += _standing(opened(unit), what, folder / "opened")
     step("drawing the exploded view")
     written += _exploded(unit, folder)
     step("drawing front, side and plan")
@@ -66,7 +73,7 @@ def _silent(what: str) -> None:
     """Progress that nobody watches."""
 
 
-def _assembled(unit: Unit, folder: Path) -> list[Path]:
+def _standing(unit: Unit, description: str, path: Path) -> list[Path]:
     width, height = PAGE
     stage = set_stage(unit, {}, PAGE, Frame(MARGIN, MARGIN, width - MARGIN, height - MARGIN))
     seen = look(stage)
@@ -75,10 +82,10 @@ def _assembled(unit: Unit, folder: Path) -> list[Path]:
         width,
         height,
         unit.title,
-        f"{unit.title}, assembled, seen from the front right: {_size(unit)}.",
+        description,
         (*shadow_marks(stage, 1.0), *area_marks(stage, seen), *edges),
     )
-    return _write(drawing, edges, (stage, 0.7), 1.0, folder / "assembled")
+    return _write(drawing, edges, (stage, 0.7), 1.0, path)
 
 
 def _exploded(unit: Unit, folder: Path) -> list[Path]:
