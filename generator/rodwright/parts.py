@@ -655,7 +655,8 @@ class Unit:
     ``least_gap`` is the smallest gap, in mm, that two parts which neither touch nor are
     joined may leave (0: any).  ``way_in`` is what the unit has to pass, where that is known.
     ``motions`` are how doors and drawers move; ``fixings`` are bought in and belong to no
-    joint, such as feet and handles.
+    joint, such as feet and handles.  ``levelling`` is how far, in mm, its base can follow a
+    floor that falls away (None: not said).
     """
 
     title: str
@@ -669,6 +670,7 @@ class Unit:
     way_in: WayIn | None = None
     motions: tuple[Motion, ...] = ()
     fixings: tuple[Fixing, ...] = ()
+    levelling: float | None = None
     _by_ref: dict[str, Part] = field(init=False, repr=False, compare=False, hash=False)
 
     def __post_init__(self) -> None:

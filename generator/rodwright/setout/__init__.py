@@ -5,6 +5,7 @@ from __future__ import annotations
 from rodwright.parts import Box, Unit
 from rodwright.problems import Problems
 from rodwright.setout.back import set_out_back
+from rodwright.setout.base import levelling_of, set_out_base
 from rodwright.setout.bench import Bench
 from rodwright.setout.carcass import set_out_carcass
 from rodwright.setout.face_frame import set_out_face_frame
@@ -37,6 +38,8 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         set_out_face_frame(spec.face_frame, rod, carcass, interior, bench)
     if rod.lipping is not None:
         set_out_lippings(rod, carcass, interior, bench, problems)
+    if spec.base is not None:
+        set_out_base(spec.base, rod, carcass, bench, problems)
     way_in = read_way(spec.way_in, rod.opening, problems) if spec.way_in else None
     problems.raise_if_any()
     parts = bench.finished()
@@ -55,4 +58,5 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         way_in=way_in,
         motions=tuple(bench.motions),
         fixings=tuple(bench.fixings),
+        levelling=levelling_of(spec.base),
     )

@@ -57,7 +57,7 @@ def _held(rod: Rod, lines: BackLines, inside: tuple[float, float], fixing: str) 
     """The box kept free for the back: its outline without clearance."""
     if fixing == "applied":
         return Box((0.0, lines.front, rod.bottom_underside), (rod.width, lines.rear, rod.height))
-    low = rod.floor - lines.reach if rod.has_bottom else 0.0
+    low = rod.floor - lines.reach if rod.has_bottom else rod.base
     high = rod.ceiling + lines.reach if rod.has_top else rod.height
     return Box(
         (inside[0] - lines.reach, lines.front, low), (inside[1] + lines.reach, lines.rear, high)

@@ -77,7 +77,7 @@ def set_out_carcass(spec: UnitSpec, rod: Rod, bench: Bench) -> Carcass:
     """Lay sides, top and bottom on the bench, jointed at the corners."""
     t, depth = rod.thickness, rod.depth
     over_top, over_bottom = spec.carcass.top == "over", spec.carcass.bottom == "over"
-    low = (t - rod.housing) if over_bottom else 0.0
+    low = rod.base + (t - rod.housing if over_bottom else 0.0)
     high = rod.height - (t - rod.housing if over_top else 0.0)
     front = rod.front("sides")
     # In an opening only the inside is seen.

@@ -60,11 +60,11 @@ def _outlines(
     butted = wish.corners == "butted"
     left, right = (lines.inner_left, lines.inner_right) if butted else (lines.left, lines.right)
     found = [
-        ("Left stile", Member("stile", lines.left, lines.inner_left, 0.0, lines.top)),
-        ("Right stile", Member("stile", lines.inner_right, lines.right, 0.0, lines.top)),
+        ("Left stile", Member("stile", lines.left, lines.inner_left, lines.bottom, lines.top)),
+        ("Right stile", Member("stile", lines.inner_right, lines.right, lines.bottom, lines.top)),
     ]
     if lines.has_bottom_rail:
-        found.append(("Bottom rail", Member("rail", left, right, 0.0, lines.inner_bottom)))
+        found.append(("Bottom rail", Member("rail", left, right, lines.bottom, lines.inner_bottom)))
     if lines.has_top_rail:
         found.append(("Top rail", Member("rail", left, right, lines.inner_top, lines.top)))
     return found + [(f"Mid {member.kind}", member) for member in interior.members]

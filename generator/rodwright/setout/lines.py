@@ -12,12 +12,16 @@ from rodwright.spec.models import UnitSpec
 
 @dataclass(frozen=True, slots=True)
 class FrameLines:
-    """Main lines of the face frame: stock and thickness, outline, widths of its members."""
+    """Main lines of the face frame: stock and thickness, outline, widths of its members.
+
+    ``bottom`` is where its stiles end: at the foot of the carcass, or over its toe.
+    """
 
     stock: Stock
     thickness: float
     left: float
     right: float
+    bottom: float
     top: float
     stile_width: float
     rail_width: float
@@ -36,8 +40,8 @@ class FrameLines:
 
     @property
     def inner_bottom(self) -> float:
-        """Upper edge of the bottom rail, or the floor."""
-        return self.rail_width if self.has_bottom_rail else 0.0
+        """Upper edge of the bottom rail, or the frame's bottom."""
+        return self.bottom + self.rail_width if self.has_bottom_rail else self.bottom
 
     @property
     def inner_top(self) -> float:
@@ -66,9 +70,16 @@ class LippingLines:
 
 
 def frame_lines(
-    spec: UnitSpec, stock: Stock | None, width: float, height: float, problems: Problems
+    spec: UnitSpec,
+    stock: Stock | None,
+    width: float,
+    between: tuple[float, float],
+    problems: Problems,
 ) -> FrameLines | None:
-    """The face frame's lines on a carcass of this width and height; None if there is no frame."""
+    """The face frame's lines on a carcass of this width; None if there is no frame.
+
+    ``between`` are the heights at which the carcass's front begins and ends.
+    """
     say = problems.length
     wish = spec.face_frame
     if wish is None or stock is None:
@@ -96,12 +107,12 @@ def frame_lines(
             "Make the radius smaller than the thickness and half the width.",
         )
     left, right = -wish.overhang.sides, width + wish.overhang.sides
-    top = height + wish.overhang.top
-    if 2 * wish.width >= right - left or 2 * rail_width >= top:
+    bottom, top = between[0], between[1] + wish.overhang.top
+    if 2 * wish.width >= right - left or 2 * rail_width >= top - bottom:
         problems.add(
             ("face_frame", "width"),
             f"members {say(wish.width)} wide leave no opening in a frame {say(right - left)} x "
-            f"{say(top)}",
+            f"{say(top - bottom)}",
             "Make the members narrower.",
         )
     return FrameLines(
@@ -109,6 +120,7 @@ def frame_lines(
         thickness=thickness,
         left=left,
         right=right,
+        bottom=bottom,
         top=top,
         stile_width=wish.width,
         rail_width=rail_width,

@@ -27,7 +27,7 @@ def set_out_lippings(
         for side in (carcass.left, carcass.right):
             bounds = bench.parts[side.ref].bounds()
             bottom, top = carcass.bottom, carcass.top
-            low = bottom.high if bottom and bottom.over else bounds.low[2]
+            low = bottom.high if bottom and bottom.over else max(bounds.low[2], rod.foot)
             high = top.low if top and top.over else bounds.high[2]
             strip.upright((side.ref,), side.left, side.right, low, high)
     for name, level in (("bottom", carcass.bottom), ("top", carcass.top)):

@@ -1,6 +1,6 @@
 """The rod: the main lines of a unit, from which every part is taken.
 
-All lengths in mm, unit frame: the carcass fills ``[0, width] x [0, depth] x [0, height]``.
+All lengths in mm, unit frame: the carcass fills ``[0, width] x [0, depth] x [base, height]``.
 """
 
 from __future__ import annotations
@@ -17,7 +17,7 @@ from rodwright.setout.lines import (
     frame_lines,
     lipping_lines,
 )
-from rodwright.setout.sizes import handy, overall_depth, overall_height, overall_width
+from rodwright.setout.sizes import base_height, handy, overall_depth, overall_height, overall_width
 from rodwright.setout.stocks import find_stock, stocks
 from rodwright.site.opening import measure, standing, usable
 from rodwright.spec.models import UnitSpec
@@ -27,16 +27,21 @@ from rodwright.spec.models import UnitSpec
 class Rod:
     """Everything the parts are set out from.
 
-    ``side_bottom`` and ``side_top`` are where the sides end, ``floor`` and ``ceiling``
-    bound the clear space inside, ``shelf_rear`` is where shelves and dividers end at the
-    back.  ``housing`` is the depth of housings, 0 where corners are butted.
+    ``base`` and ``height`` are where the carcass begins and ends, ``overall`` is the top of
+    the whole piece.  ``floor`` and ``ceiling`` bound the clear space inside, ``shelf_rear``
+    is where shelves and dividers end at the back.  ``toe`` is the height of a notch at the
+    foot of the sides (0: none); the front of the carcass begins above it.  ``housing`` is
+    the depth of housings, 0 where corners are butted.
     """
 
     stocks: dict[str, Stock]
     stock: Stock
     width: float
+    base: float
     height: float
+    overall: float
     depth: float
+    toe: float
     housing: float
     housing_for_shelves: float
     has_top: bool
@@ -56,12 +61,22 @@ class Rod:
     @property
     def floor(self) -> float:
         """Height at which the clear space inside begins."""
-        return self.bottom_underside + self.thickness if self.has_bottom else 0.0
+        return self.bottom_underside + self.thickness if self.has_bottom else self.base
 
     @property
     def ceiling(self) -> float:
         """Height at which the clear space inside ends."""
         return self.height - self.thickness if self.has_top else self.height
+
+    @property
+    def foot(self) -> float:
+        """Height at which the front of the carcass begins: where it stands, or over its toe."""
+        return max(self.base, self.toe)
+
+    @property
+    def face(self) -> float:
+        """The y of the front of the face frame, or of the carcass where there is none."""
+        return -self.frame.thickness if self.frame is not None else 0.0
 
     def front(self, edge: str) -> float:
         """Where the panels named by ``edge`` end at the front: behind their lipping, if any."""
@@ -92,36 +107,53 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
     if stock is None or (spec.opening and not opening):
         raise problems.error()
     width = overall_width(spec, opening, problems)
-    height = overall_height(spec, opening, stock.thickness, problems)
-    overall = overall_depth(spec, opening, problems)
-    if min(width, height, overall) <= 0:
+    overall = overall_height(spec, opening, stock.thickness, problems)
+    overall_front_to_rear = overall_depth(spec, opening, problems)
+    if min(width, overall, overall_front_to_rear) <= 0:
         raise problems.error()
     if survey and opening:
-        opening = standing(opening, survey, spec.fit, width, height)
-    frame = frame_lines(spec, frame_stock, width, height, problems)
+        opening = standing(opening, survey, spec.fit, width, overall)
+    foot, height = base_height(spec), overall
+    if foot >= height:
+        problems.add(
+            ("base", "height"),
+            f"a base {problems.length(foot)} high leaves nothing of a unit "
+            f"{problems.length(overall)} high",
+            "Make the base lower or the unit higher.",
+        )
+        raise problems.error()
+    toe = foot if spec.base is not None and spec.base.kind == "toe_board" else 0.0
+    frame = frame_lines(spec, frame_stock, width, (foot, height), problems)
     back_thickness = back_stock.thickness if back_stock else 0.0
     applied = spec.back is not None and spec.back.fixing == "applied"
-    depth = overall - (frame.thickness if frame else 0.0) - (back_thickness if applied else 0.0)
+    depth = (
+        overall_front_to_rear
+        - (frame.thickness if frame else 0.0)
+        - (back_thickness if applied else 0.0)
+    )
     housing = _housing(spec, stock, problems)
     back = back_lines(spec, back_stock, stock, depth, problems)
     rod = Rod(
         stocks=named,
         stock=stock,
         width=width,
+        base=0.0 if toe else foot,
         height=height,
+        overall=overall,
         depth=depth,
+        toe=toe,
         housing=housing if spec.carcass.corners == "housed" else 0.0,
         housing_for_shelves=housing,
         has_top=spec.carcass.top != "none",
         has_bottom=spec.carcass.bottom != "none",
-        bottom_underside=_bottom_height(spec, problems),
+        bottom_underside=foot + _bottom_height(spec, problems),
         shelf_rear=min(depth, back.front) if back else depth,
         opening=opening,
         frame=frame,
         back=back,
         lipping=lipping_lines(spec, lipping_stock, problems),
     )
-    if not _has_room(rod, overall, problems):
+    if not _has_room(rod, overall_front_to_rear, problems):
         raise problems.error()
     return rod
 
@@ -146,7 +178,13 @@ def _housing(spec: UnitSpec, stock: Stock, problems: Problems) -> float:
 
 def _bottom_height(spec: UnitSpec, problems: Problems) -> float:
     height = spec.carcass.bottom_height
-    if height and spec.carcass.bottom != "between":
+    if height and spec.base is not None:
+        problems.add(
+            ("carcass", "bottom_height"),
+            "the bottom lies on the base, so it has no height of its own",
+            "Leave out `bottom_height`, or `base`.",
+        )
+    elif height and spec.carcass.bottom != "between":
         problems.add(
             ("carcass", "bottom_height"),
             f"only a bottom between the sides can stand off the floor; this one is "
@@ -170,7 +208,7 @@ def _has_room(rod: Rod, overall: float, problems: Problems) -> bool:
     if rod.ceiling - rod.floor <= 0:
         problems.add(
             ("size", "height"),
-            f"a height of {say(rod.height)} leaves no space between bottom and top",
+            f"a height of {say(rod.overall)} leaves no space between bottom and top",
             "Make the unit higher.",
         )
     fronts = max(rod.front(edge) for edge in ("shelves", "dividers", "sides", "top", "bottom"))

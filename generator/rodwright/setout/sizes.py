@@ -33,10 +33,15 @@ def overall_width(spec: UnitSpec, opening: Opening | None, problems: Problems) -
     return _fitted(opening.width, 2 * spec.fit.sides, "width", ("fit", "sides"), problems)
 
 
+def base_height(spec: UnitSpec) -> float:
+    """Height (mm) at which the carcass's bottom lies above the floor line because of its base."""
+    return spec.base.height if spec.base is not None else 0.0
+
+
 def overall_height(spec: UnitSpec, opening: Opening | None, t: float, problems: Problems) -> float:
-    """Height (mm) of the carcass: as given, the opening's less the gap over it, or the sum of
-    openings given as lengths with what stands between and around them; ``t`` is the
-    carcass thickness."""
+    """Height (mm) of the whole piece: as given, the opening's less the gap over it, or the sum
+    of openings given as lengths with what stands between, around, under and over them; ``t``
+    is the carcass thickness."""
     if spec.size.height is not None:
         return spec.size.height
     added = _stacked(spec, spec.interior, t)
@@ -53,7 +58,7 @@ def overall_height(spec: UnitSpec, opening: Opening | None, t: float, problems: 
         ends = (t if spec.carcass.top != "none" else 0.0) + (
             spec.carcass.bottom_height + t if spec.carcass.bottom != "none" else 0.0
         )
-        return added + ends
+        return added + ends + base_height(spec)
     return _fitted(opening.height, spec.fit.top, "height", ("fit", "top"), problems)
 
 

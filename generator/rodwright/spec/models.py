@@ -9,6 +9,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
+from rodwright.spec.base import BaseSpec
 from rodwright.spec.fields import Colour, Length, LengthOrShare, LengthOrZero, SpecModel, Text
 from rodwright.spec.opening import FitSpec, OpeningSpec
 from rodwright.spec.way import WaySpec
@@ -20,7 +21,8 @@ class SizeSpec(SpecModel):
     width: Length | None = None
     """Overall width of the carcass."""
     height: Length | None = None
-    """Overall height of the carcass; left out, shelf openings given as lengths add up to it."""
+    """Overall height, base and what lies on top included; left out, shelf openings given as lengths
+    add up to it."""
     depth: Length | None = None
     """Overall depth, from the front of the face frame to the rear of the back."""
 
@@ -263,6 +265,8 @@ class UnitSpec(SpecModel):
     """The materials, each under a name of your choice."""
     carcass: CarcassSpec
     """The box."""
+    base: BaseSpec | None = None
+    """What the carcass stands on, if it isn't the floor."""
     interior: SpaceSpec = SpaceSpec()
     """What is inside."""
     back: BackSpec | None = None

@@ -1,0 +1,123 @@
+"""Boards laid into boxes of the unit frame, and the screws that hold them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from math import ceil
+
+from rodwright.parts import (
+    Blank,
+    Box,
+    Fixing,
+    Grain,
+    JointKind,
+    Part,
+    Placement,
+    Role,
+    Stock,
+    Surface,
+    Vector,
+    Working,
+    cross,
+)
+from rodwright.setout.bench import NOWHERE, TOUCH, Bench, meeting
+
+SCREW_LENGTHS = (16, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 100)
+"""Lengths wood screws are sold in, mm (common practice, no source)."""
+_FROM_END = 50.0
+"""From the end of a meeting to its first screw, mm (common practice, no source)."""
+SCREW_SPACING = 300.0
+"""Largest distance between screws along a meeting, mm (common practice, no source)."""
+
+
+def lay_board(
+    bench: Bench,
+    role: Role,
+    name: str,
+    group: str,
+    box: Box,
+    length: Vector,
+    face: Vector,
+    stock: Stock,
+    *,
+    ref: str | None = None,
+    workings: tuple[Working, ...] = (),
+    shows: tuple[Surface, ...] = (Surface.FACE,),
+    trim: tuple[float, float] = (0.0, 0.0),
+    withdraw: Vector = NOWHERE,
+) -> Part:
+    """Lay a board that fills ``box`` (unit frame, mm) on the bench.
+
+    Its length runs along ``length`` and its face looks along ``face``, both unit vectors
+    along axes of the unit.  ``trim`` is what is left on in length and width.
+    """
+    width = cross(face, length)
+    axes = (length, width, face)
+    sizes = [sum(abs(axis[i]) * box.size[i] for i in range(3)) for axis in axes]
+    origin = [box.low[i] if any(axis[i] > 0 for axis in axes) else box.high[i] for i in range(3)]
+    grain = Grain.NONE if stock.grain is Grain.NONE else Grain.LENGTHWISE
+    part = Part(
+        ref or bench.next_ref(role), name, role, group,
+        Blank(sizes[0], sizes[1], sizes[2], stock, grain, shows, *trim),
+        Placement((origin[0], origin[1], origin[2]), length, width),
+        workings,
+        withdraw=withdraw,
+    )  # fmt: skip
+    return bench.add(part)
+
+
+def meet(bench: Bench, kind: JointKind, first: str, second: str, *fixings: Fixing) -> bool:
+    """Join two parts if they touch; whether they do."""
+    at = meeting(bench.parts[first].bounds(), bench.parts[second].bounds())
+    if at is not None:
+        bench.join(kind, first, second, at, *fixings)
+    return at is not None
+
+
+def screw_on(bench: Bench, through: str, into: str, spacing: float = SCREW_SPACING) -> bool:
+    """Screw a part through another, along the meeting of the two; whether they touch.
+
+    The screw goes through ``through`` and as far again and a half into ``into``, which has
+    to be that deep (common practice, no source).
+    """
+    first, second = (bench.parts[ref].bounds() for ref in (through, into))
+    at = meeting(first, second)
+    if at is None:
+        return False
+    extents = [
+        min(first.high[i], second.high[i]) - max(first.low[i], second.low[i]) for i in range(3)
+    ]
+    axis = min(range(3), key=lambda i: extents[i])
+    screws = wood_screws(first.size[axis], second.size[axis], _along(max(extents), spacing))
+    bench.join(JointKind.SCREWED, through, into, at, screws)
+    return True
+
+
+def wood_screws(through: float, into: float, count: int) -> Fixing:
+    """Screws through one thickness (mm) into another, whose far side they don't break.
+
+    4 mm screws with a clearance hole and a pilot hole for them (common practice, no source).
+    """
+    longest = min(2.5 * through, through + 0.75 * into)
+    length = max((each for each in SCREW_LENGTHS if each <= longest + TOUCH), default=16)
+    return Fixing("wood screw", count, f"4 x {length} mm", "clearance 4.5 mm, pilot 2.5 mm")
+
+
+def _along(length: float, spacing: float) -> int:
+    """How many screws hold a meeting of this length (mm): one near each end, and between."""
+    return max(2, ceil((length - 2 * _FROM_END) / spacing - TOUCH) + 1)
+
+
+def spread(low: float, high: float, width: float, most: float) -> tuple[float, ...]:
+    """Where pieces of ``width`` mm begin that leave equal clear distances between two others.
+
+    They stand between ``low`` and ``high``, as few as leave no more than ``most`` mm clear.
+    """
+    bays = max(1, ceil((high - low + width) / (most + width) - TOUCH))
+    clear = (high - low - (bays - 1) * width) / bays
+    return tuple(low + number * (clear + width) - width for number in range(1, bays))
+
+
+def refs_of(bench: Bench, *roles: Role) -> Iterable[str]:
+    """Refs of the parts of some roles, in the order laid down."""
+    return [ref for ref, part in bench.parts.items() if part.role in roles]

@@ -1,0 +1,105 @@
+"""The spec language's part about what a unit stands on.
+
+Lengths are millimetres once read.
+"""
+
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from rodwright.spec.fields import Length, LengthOrZero, SpecModel
+
+
+class PlinthSpec(SpecModel):
+    """A separate frame under the carcass, packed level before the carcass goes on it."""
+
+    kind: Literal["plinth"]
+    """`plinth` for a frame of boards on edge."""
+    height: Length
+    """From the floor to the underside of the carcass."""
+    stock: str | None = None
+    """Name of its stock; the carcass's unless said."""
+    toe_space: LengthOrZero = 50.0
+    """How far its front stands behind the front of the carcass or face frame."""
+    sides: LengthOrZero = 0.0
+    """How far its ends stand in from the carcass's sides."""
+    rear: LengthOrZero = 0.0
+    """How far its rear stands in front of the carcass's rear, to clear a skirting."""
+    levelling: LengthOrZero = 0.0
+    """It is made so much lower than `height`, and packed up to it where the floor is high."""
+    spacing: Length = 600.0
+    """Largest distance between cross members, or between feet."""
+
+
+class ToeBoardSpec(SpecModel):
+    """Sides that run to the floor, notched at the toe, with a board between them."""
+
+    kind: Literal["toe_board"]
+    """`toe_board` for a board behind a notch in the sides."""
+    height: Length
+    """From the floor to the underside of the carcass."""
+    stock: str | None = None
+    """Name of its stock; the carcass's unless said."""
+    toe_space: Length = 50.0
+    """How far its front stands behind the front of the carcass or face frame."""
+
+
+class LegsSpec(SpecModel):
+    """Square legs under the carcass."""
+
+    kind: Literal["legs"]
+    """`legs` for square legs of solid wood."""
+    height: Length
+    """From the floor to the underside of the carcass."""
+    stock: str | None = None
+    """Name of its stock; the carcass's unless said."""
+    section: Length | None = None
+    """Width and thickness of a leg; the stock's thickness unless said."""
+    inset: LengthOrZero = 0.0
+    """How far they stand in from the carcass's front, rear and sides."""
+    span: Length = 900.0
+    """Largest clear distance between legs, side by side."""
+    held_by: Literal["blocks", "rails"] = "blocks"
+    """What holds them: a block behind each, or rails between them, screwed to the bottom."""
+    rail_width: Length = 60.0
+    """Width of the rails, seen from the front."""
+    rail_stock: str | None = None
+    """Name of the rails' stock; the carcass's unless said."""
+
+
+class HeightRange(SpecModel):
+    """The heights that a bought-in foot can be set to."""
+
+    least: Length
+    """The least."""
+    most: Length
+    """The most."""
+
+
+class ClipOnBoard(SpecModel):
+    """A board clipped to adjustable feet."""
+
+    stock: str | None = None
+    """Name of its stock; the carcass's unless said."""
+    toe_space: LengthOrZero = 50.0
+    """How far it stands behind the front of the carcass or face frame."""
+
+
+class LevellersSpec(SpecModel):
+    """Bought-in adjustable feet under the carcass."""
+
+    kind: Literal["levellers"]
+    """`levellers` for adjustable feet."""
+    height: Length
+    """From the floor to the underside of the carcass."""
+    range: HeightRange | None = None
+    """Heights they can be set to; 15 mm either way unless said."""
+    spacing: Length = 600.0
+    """Largest distance between cross members, or between feet."""
+    board: ClipOnBoard | None = None
+    """A plinth board clipped to the front feet."""
+
+
+BaseSpec = Annotated[
+    PlinthSpec | ToeBoardSpec | LegsSpec | LevellersSpec, Field(discriminator="kind")
+]
