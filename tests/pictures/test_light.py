@@ -11,10 +11,9 @@ UP = np.array([[0.0, 0.0, 1.0]])
 
 def _light(low: list[float], high: list[float], owner: int = -1) -> float:
     """Light on the floor at the origin beside one box."""
-    point = np.zeros((1, 3))
-    return float(
-        light_among_boxes(point, UP, np.array([owner]), np.array([low]), np.array([high]))[0]
-    )
+    point, body = np.zeros((1, 3)), np.array([0])
+    light = light_among_boxes(point, UP, np.array([owner]), np.array([low]), np.array([high]), body)
+    return float(light[0])
 
 
 def test_open_floor_gets_all_the_light() -> None:

@@ -111,15 +111,15 @@ def irradiance(
 
 
 def light_among_boxes(
-    points: Array, normals: Array, owners: Indices, low: Array, high: Array
+    points: Array, normals: Array, owners: Indices, low: Array, high: Array, bodies: Indices
 ) -> Array:
     """How much light reaches points (n, 3) with unit normals (n, 3) among boxes; mm.
 
-    The boxes run from ``low`` to ``high``, (m, 3) each; ``owners`` (n,) is the box that each
-    point lies on, which takes no light from it.
+    The boxes run from ``low`` to ``high``, (m, 3) each, and belong to ``bodies`` (m,);
+    ``owners`` (n,) is the body that each point lies on, whose boxes take no light from it.
     """
     total = np.zeros(len(points))
-    others = owners[:, None] != np.arange(len(low))
+    others = owners[:, None] != bodies
     for ray in rays():
         towards = np.array(ray.towards)
         slope = normals @ towards

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import product
 
 import numpy as np
 import shapely
@@ -25,6 +26,8 @@ CONTOUR, CREASE = 2.6, 1.5
 SMALL_HOLE = 15.0
 """Holes up to this diameter (mm) are pictured by their mouths alone: hundreds of drilled
 walls would cost much time and show little."""
+STAIR = 12
+"""A slanting part is lit in drawings as if it were a stair of so many boxes."""
 SHADOW_OPACITY = 0.009
 """Darkness of the floor's shadow in drawings, for each ray of the lamp."""
 
@@ -129,13 +132,15 @@ def area_marks(stage: Stage, seen: Seen) -> tuple[Fill, ...]:
     depth = np.einsum("ij,ij->i", middles, planes[:, :2]) + planes[:, 2]
     facet = seen.facing[number]
     body = stage.facets.body_of[facet]
-    boxes = [part.bounds() for part in stage.parts]
+    boxes = [(box, number) for number, part in enumerate(stage.parts) for box in _boxes_round(part)]
+    bodies = np.array([number for _, number in boxes])
     light = light_among_boxes(
         stage.camera.unit(np.column_stack([middles, depth])),
         stage.facets.normals[facet],
         body,
-        np.array([box.low for box in boxes]) + stage.moves,
-        np.array([box.high for box in boxes]) + stage.moves,
+        np.array([box.low for box, _ in boxes]) + stage.moves[bodies],
+        np.array([box.high for box, _ in boxes]) + stage.moves[bodies],
+        bodies,
     )
     gathered: dict[tuple[int, str], list[tuple[Point, ...]]] = {}
     shade = np.where(stage.facets.mouths[facet], MOUTH_SHADE, 1.0).tolist()
@@ -143,6 +148,26 @@ def area_marks(stage: Stage, seen: Seen) -> tuple[Fill, ...]:
         colour = flat_colour(stage.parts[owner].blank.stock.colour, lit, dark)
         gathered.setdefault((owner, colour), []).extend(_rings(stage, area))
     return tuple(Fill(tuple(rings), colour) for (_, colour), rings in gathered.items())
+
+
+def _boxes_round(part: Part) -> Iterator[Box]:
+    """Boxes square to the unit that hold a part: one, or a stair of them round a slanting one."""
+    placed, blank = part.placement, part.blank
+    axes = (placed.length, placed.width, placed.thickness)
+    slanting = [i for i, axis in enumerate(axes) if max(map(abs, axis)) < 1.0 - 1e-9]
+    if not slanting:
+        yield part.bounds()
+        return
+    longest = max(slanting, key=lambda axis: blank.size[axis])
+    step = blank.size[longest] / STAIR
+    for number in range(STAIR):
+        corners = []
+        for corner in product((False, True), repeat=3):
+            point = [size * far for size, far in zip(blank.size, corner, strict=True)]
+            point[longest] = step * (number + corner[longest])
+            corners.append(placed.to_unit((point[0], point[1], point[2])))
+        low, high = ([choose(each) for each in zip(*corners, strict=True)] for choose in (min, max))
+        yield Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
 
 
 def shadow_marks(stage: Stage, strength: float) -> tuple[Fill, ...]:
