@@ -392,6 +392,12 @@ class Mortise:
     depth: float
     round_ends: bool = False
 
+    @property
+    def long_axis(self) -> int:
+        """The part axis along its longer extent."""
+        first, second = (each for each in range(3) if each != self.surface.axis)
+        return first if self.extent[0] >= self.extent[1] else second
+
     def removal(self, size: Vector) -> Box:
         """The box round the pocket, part frame: all of it is cut unless the ends are round."""
         axis = self.surface.axis
@@ -408,12 +414,12 @@ class Mortise:
 
 @dataclass(frozen=True, slots=True)
 class PocketHole:
-    """A hole for a slanting screw, drilled from a face out through an end.
+    """A hole for a slanting screw, drilled from a face out through an end or an edge.
 
-    Its axis lies at ``position`` across the width (y), ``angle`` degrees from ``surface``,
-    and leaves the ``end`` at ``exit`` mm below ``surface``.  The pocket of ``diameter``
-    stops ``stop`` mm short of the end, measured along the axis, with a floor square to it;
-    from there the screw goes on through a hole of ``screw`` mm diameter.
+    Its axis lies at ``position`` along the arris of the two, ``angle`` degrees from
+    ``surface``, and leaves the ``end`` at ``exit`` mm below ``surface``.  The pocket of
+    ``diameter`` stops ``stop`` mm short of the end, measured along the axis, with a floor
+    square to it; from there the screw goes on through a hole of ``screw`` mm diameter.
     """
 
     surface: Surface
@@ -534,6 +540,7 @@ class JointKind(StrEnum):
     HINGED = "hinged"
     SLIDING = "on slides"
     FLOATING = "floating in a groove"
+    BUTTONED = "held so that it can move"
 
     @property
     def meets(self) -> bool:
@@ -656,7 +663,8 @@ class Unit:
     joined may leave (0: any).  ``way_in`` is what the unit has to pass, where that is known.
     ``motions`` are how doors and drawers move; ``fixings`` are bought in and belong to no
     joint, such as feet and handles.  ``levelling`` is how far, in mm, its base can follow a
-    floor that falls away (None: not said).
+    floor that falls away (None: not said).  ``moisture`` is the least and most moisture
+    content, in %, of its solid wood in use.
     """
 
     title: str
@@ -671,6 +679,7 @@ class Unit:
     motions: tuple[Motion, ...] = ()
     fixings: tuple[Fixing, ...] = ()
     levelling: float | None = None
+    moisture: tuple[float, float] = (6.0, 12.0)
     _by_ref: dict[str, Part] = field(init=False, repr=False, compare=False, hash=False)
 
     def __post_init__(self) -> None:

@@ -15,6 +15,7 @@ from hypothesis import strategies as st
 from rodwright.handover.model import read_unit_json, unit_json
 from rodwright.mass import unit_weight
 from rodwright.parts import (
+    Bevel,
     Blank,
     Box,
     Clearance,
@@ -27,15 +28,19 @@ from rodwright.parts import (
     Joint,
     JointKind,
     Mitre,
+    Mortise,
     Notch,
     Opening,
     Part,
     Piece,
     Placement,
+    PocketHole,
     Rebate,
     Role,
+    Slide,
     Stock,
     Surface,
+    Swing,
     Unit,
     Working,
 )
@@ -56,11 +61,22 @@ def full_unit() -> Unit:
         "Étagère “1/3”",
         Box((0.0, 0.0, 0.0), (400.0, 120.0, 0.1 + 0.2)),
         (part, replace(part, ref="X2")),
-        (Joint(JointKind.RESTING, "X1", "X2", (1.0, 2.0, 1 / 3), (Fixing("pin", 4),)),),
+        (
+            Joint(
+                JointKind.RESTING,
+                "X1",
+                "X2",
+                (1.0, 2.0, 1 / 3),
+                (Fixing("pin", 4, "5 x 16", "5 x 8"),),
+            ),
+        ),
         (Clearance("X1", "X2", 1.5),),
         Opening(1209.0, 2027.0, None),
         0.5,
         "in",
+        motions=(Swing(("X1",), (400.0, -20.0), -110.0), Slide(("X1", "X2"), (0.0, -300.0, 0.0))),
+        fixings=(Fixing("handle", 2, "128 centres"),),
+        levelling=15.0,
     )
 
 
@@ -98,7 +114,11 @@ WORKINGS: st.SearchStrategy[Working] = st.one_of(
     st.builds(Mitre, ENDS, st.floats(1.0, 20.0), EDGES | FACES),
     st.builds(Easing, FACES, EDGES, SMALL, STARTS, STOPS),
     st.builds(Hole, FACES, st.tuples(PLACES, PLACES), SMALL, st.none() | SMALL),
-)
+    st.builds(Bevel, FACES, EDGES | ENDS, SMALL, SMALL),
+    st.builds(Mortise, FACES, st.tuples(PLACES, PLACES), st.tuples(SMALL, SMALL), SMALL,
+              st.booleans()),
+    st.builds(PocketHole, FACES, ENDS, PLACES, SMALL, SMALL, SMALL, SMALL),
+)  # fmt: skip
 
 
 @st.composite
@@ -127,7 +147,12 @@ def units(draw: st.DrawFn) -> Unit:
         st.builds(Placement, VECTORS, VECTORS, VECTORS),
         st.lists(WORKINGS, max_size=2).map(tuple), st.lists(TEXTS, max_size=2).map(tuple), VECTORS,
     )  # fmt: skip
-    fixings = st.lists(st.builds(Fixing, TEXTS, st.integers(1, 99)), max_size=2).map(tuple)
+    fixing = st.builds(Fixing, TEXTS, st.integers(1, 99), TEXTS, TEXTS)
+    fixings = st.lists(fixing, max_size=2).map(tuple)
+    refs = st.lists(TEXTS, max_size=2).map(tuple)
+    motion = st.builds(Swing, refs, st.tuples(FIGURES, FIGURES), FIGURES) | st.builds(
+        Slide, refs, VECTORS
+    )
     joints = st.builds(Joint, st.sampled_from(JointKind), TEXTS, TEXTS, VECTORS, fixings)
     return Unit(
         draw(TEXTS),
@@ -138,6 +163,9 @@ def units(draw: st.DrawFn) -> Unit:
         draw(st.none() | st.builds(Opening, FIGURES, FIGURES, st.none() | FIGURES)),
         draw(SMALL),
         draw(st.sampled_from(["mm", "in"])),
+        motions=tuple(draw(st.lists(motion, max_size=2))),
+        fixings=draw(fixings),
+        levelling=draw(st.none() | SMALL),
     )
 
 
@@ -154,6 +182,18 @@ def test_the_document_says_what_its_figures_mean() -> None:
     assert document["schema_version"] == 1
     assert document["measures"]["length"] == "mm"
     assert set(document["frames"]) == {"unit", "part", "matrix"}
+
+
+def test_a_document_from_before_there_were_motions_still_reads(tmp_path: Path) -> None:
+    document = json.loads(unit_json(bookcase()))
+    for key in ("motions", "fixings", "levelling", "moisture"):
+        del document[key]
+    for joint in document["joints"]:
+        for fixing in joint["fixings"]:
+            del fixing["size"], fixing["pilot"]
+    path = tmp_path / "unit.json"
+    path.write_text(json.dumps(document))
+    assert read_unit_json(path) == bookcase()
 
 
 def test_matrices_take_the_blank_to_its_place() -> None:

@@ -16,6 +16,7 @@ from typing import Any
 from rodwright.handover.json_text import json_text
 from rodwright.mass import centre_of_mass, mass_of, unit_weight, weight
 from rodwright.parts import (
+    Bevel,
     Blank,
     Box,
     Clearance,
@@ -28,17 +29,22 @@ from rodwright.parts import (
     Joint,
     JointKind,
     Mitre,
+    Mortise,
+    Motion,
     Notch,
     Opening,
     OpeningShape,
     Part,
     Piece,
     Placement,
+    PocketHole,
     Quadrilateral,
     Rebate,
     Role,
+    Slide,
     Stock,
     Surface,
+    Swing,
     Unit,
     Vector,
     Working,
@@ -50,8 +56,12 @@ SCHEMA_VERSION = 1
 """Goes up when a document written before can no longer be read."""
 
 _WORKINGS: dict[str, type[Any]] = {
-    kind.__name__.lower(): kind for kind in (Rebate, Groove, Housing, Notch, Mitre, Easing, Hole)
-}
+    kind.__name__.lower(): kind
+    for kind in (
+        Rebate, Groove, Housing, Notch, Mitre, Easing, Hole, Bevel, Mortise, PocketHole,
+    )
+}  # fmt: skip
+_MOTIONS: dict[str, type[Any]] = {kind.__name__.lower(): kind for kind in (Swing, Slide)}
 _SURFACE_FIELDS = {"surface", "edge", "end", "long"}
 
 _FRAMES = {
@@ -61,7 +71,14 @@ _FRAMES = {
     "fills 0 to its size and the show face is +z",
     "matrix": "rows of the 4 x 4 transform from part frame to unit frame",
 }
-_MEASURES = {"length": "mm", "mass": "kg", "angle": "degree", "volume": "mm3", "density": "kg/m3"}
+_MEASURES = {
+    "length": "mm",
+    "mass": "kg",
+    "angle": "degree",
+    "volume": "mm3",
+    "density": "kg/m3",
+    "moisture": "% of the oven-dry mass",
+}
 
 
 def unit_json(unit: Unit) -> bytes:
@@ -91,6 +108,12 @@ def unit_json(unit: Unit) -> bytes:
         "parts": [_part_record(part) for part in unit.parts],
         "joints": [asdict(joint) for joint in unit.joints],
         "clearances": [asdict(clearance) for clearance in unit.clearances],
+        "motions": [
+            {"kind": type(motion).__name__.lower(), **asdict(motion)} for motion in unit.motions
+        ],
+        "fixings": [asdict(fixing) for fixing in unit.fixings],
+        "levelling": unit.levelling,
+        "moisture": unit.moisture,
     }
     return json_text(document)
 
@@ -177,8 +200,12 @@ def _unit(document: Mapping[str, Any]) -> Unit:
         opening=_opening(opening) if opening else None,
         least_gap=document["least_gap"],
         display_unit=document["display_unit"],
-        # Documents from before there was a way in have no such key.
+        # Documents from before there were these have no such keys.
         way_in=_way_in(document["way_in"]) if document.get("way_in") else None,
+        motions=tuple(map(_motion, document.get("motions", []))),
+        fixings=tuple(Fixing(**fixing) for fixing in document.get("fixings", [])),
+        levelling=document.get("levelling"),
+        moisture=tuple(document.get("moisture", (6.0, 12.0))),
     )
 
 
@@ -262,6 +289,16 @@ def _working_value(name: str, value: Any) -> Any:
     if name in _SURFACE_FIELDS:
         return Surface(value)
     return tuple(value) if isinstance(value, list) else value
+
+
+def _motion(record: Mapping[str, Any]) -> Motion:
+    values = {
+        name: tuple(value) if isinstance(value, list) else value
+        for name, value in record.items()
+        if name != "kind"
+    }
+    make: Callable[..., Motion] = _MOTIONS[record["kind"]]
+    return make(**values)
 
 
 def _joint(record: Mapping[str, Any]) -> Joint:
