@@ -72,7 +72,8 @@ def test_back_in_a_groove() -> None:
 
 
 def test_loose_shelf_rests_on_four_pins() -> None:
-    unit = unit_from(SIZE, interior={"shelves": {"at": [400], "fixed": False, "clearance": 2}})
+    shelves = {"at": [400], "fixed": False, "clearance": 2, "holes": {"near": 0}}
+    unit = unit_from(SIZE, interior={"shelves": shelves})
     (shelf,) = of_role(unit, Role.SHELF)
     assert shelf.blank.length == 760.0
     holes = [

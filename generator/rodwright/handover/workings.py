@@ -2,7 +2,8 @@
 
 Surfaces are named by where they lie in the unit, as far as the pieces of a row agree (see
 :mod:`rodwright.handover.lie`).  Every place is measured from the bottom or left end and the
-front, lower or left edge, never stepped off from the one before, so that errors don't add up.
+front, lower or left edge, never stepped off from the one before, so that errors don't add up; of
+a long even row, as a drilling guide makes it, the first, the last and the pitch.
 """
 
 from __future__ import annotations
@@ -10,6 +11,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from rodwright.handover.lie import HIGH, LOW, Lie, lie_of
 from rodwright.lengths import LengthUnit, format_length
@@ -28,6 +30,10 @@ from rodwright.parts import (
 
 _TOUCH = 1e-6
 """mm.  Nearer than this to a surface is at it: figures turned end for end are rounded."""
+_EVEN = 0.01
+"""mm.  Steps that differ by less are equal."""
+_SHORTEST_ROW = 5
+"""Fewer holes are named one by one."""
 
 
 def describe_workings(parts: Sequence[Part], unit: LengthUnit) -> tuple[str, ...]:
@@ -166,6 +172,14 @@ class _Texts:
                     for surface, length in lengths.items()
                 )
 
+    def _places(self, places: Sequence[float]) -> str:
+        """Places on a line, in order; a row of equal steps by its ends and its pitch."""
+        steps = [after - before for before, after in pairwise(places)]
+        if len(steps) >= _SHORTEST_ROW - 1 and max(steps) - min(steps) < _EVEN:
+            first, last = self.say(places[0]), self.say(places[-1])
+            return f"{self.say(steps[0])} apart, from {first} to {last}"
+        return f"at {', '.join(map(self.say, places))}"
+
     def holes(self, holes: Sequence[Hole]) -> Iterable[str]:
         """Equal holes in a line gathered: the line's place once, then every hole's place on it."""
         kinds: dict[tuple[Surface, float, float | None], dict[float, list[float]]] = {}
@@ -181,6 +195,6 @@ class _Texts:
                 count = f"{len(places)} holes" if len(places) > 1 else "hole"
                 yield (
                     f"{count} {say(diameter)} dia., {deep}, {self.on(surface)}, {say(across)} "
-                    f"from the {self.name(second)}, at {', '.join(map(say, sorted(places)))} "
+                    f"from the {self.name(second)}, {self._places(sorted(places))} "
                     f"from the {self.name(first)}"
                 )

@@ -8,10 +8,14 @@ from rodwright.setout.back import set_out_back
 from rodwright.setout.base import levelling_of, set_out_base
 from rodwright.setout.bench import Bench
 from rodwright.setout.carcass import set_out_carcass
+from rodwright.setout.cornice import set_out_cornice
 from rodwright.setout.face_frame import set_out_face_frame
 from rodwright.setout.interior import set_out_interior
 from rodwright.setout.lipping import set_out_lippings
 from rodwright.setout.rod import draw_rod
+from rodwright.setout.scribes import set_out_scribes
+from rodwright.setout.shelf_drilling import drill_shelf_rows
+from rodwright.setout.worktop import set_out_worktop
 from rodwright.site.way_readings import read_way
 from rodwright.spec.models import UnitSpec
 
@@ -40,6 +44,13 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         set_out_lippings(rod, carcass, interior, bench, problems)
     if spec.base is not None:
         set_out_base(spec.base, rod, carcass, bench, problems)
+    if spec.worktop is not None:
+        set_out_worktop(spec.worktop, rod, bench, problems)
+    if spec.cornice is not None:
+        set_out_cornice(spec.cornice, rod, bench, problems)
+    if spec.scribes is not None:
+        set_out_scribes(spec.scribes, rod, bench, problems)
+    drill_shelf_rows(interior.rows, bench, problems)
     way_in = read_way(spec.way_in, rod.opening, problems) if spec.way_in else None
     problems.raise_if_any()
     parts = bench.finished()
@@ -59,4 +70,5 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         motions=tuple(bench.motions),
         fixings=tuple(bench.fixings),
         levelling=levelling_of(spec.base),
+        moisture=spec.moisture.range,
     )

@@ -170,6 +170,10 @@ class Bench:
             ),
         )
 
+    def workings_of(self, ref: str) -> tuple[Working, ...]:
+        """What has been cut into a part so far."""
+        return tuple(self._workings[ref])
+
     def join(self, kind: JointKind, first: str, second: str, at: Vector, *fixings: Fixing) -> None:
         """Note that two parts meet."""
         self.joints.append(Joint(kind, first, second, at, fixings))

@@ -5,9 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from rodwright.parts import (
-    Box,
     Fixing,
-    Hole,
     JointKind,
     Part,
     Role,
@@ -15,7 +13,7 @@ from rodwright.parts import (
     Surface,
 )
 from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import NOWHERE, Bench, Z, to_part
+from rodwright.setout.bench import NOWHERE, Bench, Z
 from rodwright.setout.carcass import (
     BOTH_FACES,
     Carcass,
@@ -27,7 +25,9 @@ from rodwright.setout.carcass import (
     upright_placement,
 )
 from rodwright.setout.division import divide, shelf_heights
+from rodwright.setout.doors import behind
 from rodwright.setout.rod import Rod
+from rodwright.setout.shelf_rows import ShelfRows, lay_rows
 from rodwright.setout.spaces import (
     Front,
     Member,
@@ -39,6 +39,7 @@ from rodwright.setout.spaces import (
     whole_space,
 )
 from rodwright.setout.stocks import find_stock
+from rodwright.spec.doors import DoorsSpec
 from rodwright.spec.models import BetweenSpec, DividersSpec, ShelvesSpec, SpaceSpec, UnitSpec
 
 RAIL_WIDTH = 70.0
@@ -46,12 +47,6 @@ RAIL_WIDTH = 70.0
 
 GLUE_UP_TRIM = 6.0
 """Left on layers in length and width (mm), trimmed after glue-up (common practice, no source)."""
-PIN_DIAMETER = 5.0
-"""Shelf pins and their holes, mm (common practice, no source)."""
-PIN_SETBACK = 37.0
-"""From a loose shelf's front and rear edge to its pins, mm (common practice, no source)."""
-PIN_DEPTH = 10.0
-"""Depth of a pin's hole, mm, where the upright is thick enough (common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,12 +60,24 @@ class Lipped:
 
 
 @dataclass(frozen=True, slots=True)
+class Doorway:
+    """A space that doors are wished before, and their place in the spec."""
+
+    space: Space
+    wish: DoorsSpec
+    where: KeyPath
+
+
+@dataclass(frozen=True, slots=True)
 class Interior:
-    """Dividers, lipped edges and mid members, for face frame and lippings to follow."""
+    """Dividers, lipped edges and mid members, for face frame and lippings to follow; the rows of
+    holes for loose shelves; and what stands in the front."""
 
     dividers: tuple[tuple[Upright, Space], ...]
     shelves: tuple[Lipped, ...]
     members: tuple[Member, ...]
+    rows: tuple[ShelfRows, ...]
+    doorways: tuple[Doorway, ...]
 
     @property
     def levels(self) -> tuple[tuple[str, ...], ...]:
@@ -89,6 +96,8 @@ class _Setter:
     dividers: list[tuple[Upright, Space]]
     shelves: list[Lipped]
     members: list[Member]
+    rows: list[ShelfRows]
+    doorways: list[Doorway]
 
     @property
     def mid_stiles(self) -> float | None:
@@ -105,12 +114,20 @@ def set_out_interior(
     spec: UnitSpec, rod: Rod, carcass: Carcass, bench: Bench, problems: Problems
 ) -> Interior:
     """Lay dividers and shelves on the bench, jointed to what carries them."""
-    setter = _Setter(spec, rod, bench, problems, [], [], [])
+    setter = _Setter(spec, rod, bench, problems, [], [], [], [], [])
     _fill(setter, whole_space(rod, carcass), spec.interior, ("interior",))
-    return Interior(tuple(setter.dividers), tuple(setter.shelves), tuple(setter.members))
+    return Interior(
+        tuple(setter.dividers),
+        tuple(setter.shelves),
+        tuple(setter.members),
+        tuple(setter.rows),
+        tuple(setter.doorways),
+    )
 
 
 def _fill(setter: _Setter, space: Space, wish: SpaceSpec, where: KeyPath) -> None:
+    if wish.doors is not None:
+        space = _behind_doors(setter, space, wish.doors, (*where, "doors"))
     given = [name for name in ("columns", "rows", "shelves") if getattr(wish, name) is not None]
     if len(given) > 1:
         setter.problems.add(
@@ -124,6 +141,33 @@ def _fill(setter: _Setter, space: Space, wish: SpaceSpec, where: KeyPath) -> Non
         _rows(setter, space, wish, where)
     elif wish.shelves is not None:
         _shelves(setter, space, wish.shelves, (*where, "shelves"))
+
+
+def _behind_doors(setter: _Setter, space: Space, wish: DoorsSpec, where: KeyPath) -> Space:
+    """Note doors before a space, and give the space that is left behind them."""
+    stock = _named_stock(setter, wish.stock, where)
+    if stock is None or not _is_framed_round(setter, space, where):
+        return space
+    setter.doorways.append(Doorway(space, wish, where))
+    if wish.hung == "overlay":
+        return space
+    thickness = wish.thickness if wish.thickness is not None else stock.thickness
+    least = behind(wish, space.front.plane, thickness)
+    return replace(space, setback=max(space.setback, least), closed=True)
+
+
+def _is_framed_round(setter: _Setter, space: Space, where: KeyPath) -> bool:
+    """Whether a front in a face frame has a member at every edge; what lacks one is noted."""
+    for edge in sorted(space.front.bare):
+        key = "mid_stiles" if edge in ("left", "right") else "mid_rails"
+        said = {"left": "left of", "right": "right of", "low": "below", "high": "above"}[edge]
+        setter.problems.add(
+            where,
+            f"the face frame has no member {said} this front",
+            f"Add `face_frame.{key}`, and `rails: both`.",
+        )
+        return False
+    return True
 
 
 def _front(setter: _Setter, space: Space, edge: str, setback: float) -> float:
@@ -285,6 +329,12 @@ def _shelves(setter: _Setter, space: Space, wish: ShelvesSpec, where: KeyPath) -
     stock = _named_stock(setter, wish.stock, where)
     if stock is None:
         return
+    if wish.fixed and "holes" in wish.model_fields_set:
+        problems.add(
+            (*where, "holes"),
+            "fixed shelves rest in no holes",
+            "Write `fixed: false`, or leave out `holes`.",
+        )
     heights = shelf_heights(space.height, stock.thickness * wish.layers, wish, where, problems)
     if not _has_depth(setter, space, wish, where):
         return
@@ -294,12 +344,11 @@ def _shelves(setter: _Setter, space: Space, wish: ShelvesSpec, where: KeyPath) -
             f"gaps of {say(wish.clearance)} leave no length in a space {say(space.width)} wide",
             "Make the clearance smaller or the space wider.",
         )
-    else:
+    elif not wish.fixed and heights:
+        _loose_shelves(setter, space, wish, heights, stock, where)
+    elif wish.fixed:
         for height in heights:
-            if wish.fixed:
-                _fixed_shelf(setter, space, wish, space.low + height, stock.name)
-            else:
-                _loose_shelf(setter, space, wish, space.low + height, stock.name)
+            _fixed_shelf(setter, space, wish, space.low + height, stock.name)
 
 
 def _has_depth(setter: _Setter, space: Space, wish: ShelvesSpec, where: KeyPath) -> bool:
@@ -385,24 +434,33 @@ def _fixed_shelf(
     return refs
 
 
-def _loose_shelf(
-    setter: _Setter, space: Space, wish: ShelvesSpec, z: float, stock_name: str
+def _loose_shelves(
+    setter: _Setter,
+    space: Space,
+    wish: ShelvesSpec,
+    heights: tuple[float, ...],
+    stock: Stock,
+    where: KeyPath,
 ) -> None:
+    """Lay loose shelves on pins; ``heights`` are where their undersides are wished."""
     bench = setter.bench
-    refs = _layers(setter, space, wish, z, stock_name, -wish.clearance)
-    bounds = bench.parts[refs[0]].bounds()
-    setback = min(PIN_SETBACK, bounds.size[1] / 4)
-    for upright in (space.left, space.right):
-        part = bench.parts[upright.ref]
-        depth = min(PIN_DEPTH, 0.4 * part.blank.thickness)
-        face = upright.right if upright is space.left else upright.left
-        for y in (bounds.low[1] + setback, bounds.high[1] - setback):
-            point = (face, y, z - PIN_DIAMETER / 2)
-            local = to_part(part.placement, Box(point, point)).low
-            surface = Surface.REVERSE if local[2] < part.blank.thickness / 2 else Surface.FACE
-            bench.work(upright.ref, Hole(surface, (local[0], local[1]), PIN_DIAMETER, depth))
-        at = (face, bounds.centre[1], z)
-        pins = Fixing(f"shelf pin, {PIN_DIAMETER:g} mm", 2)
-        bench.join(JointKind.RESTING, upright.ref, refs[0], at, pins)
-        for ref in refs:
-            bench.keep_apart(upright.ref, ref, wish.clearance)
+    uprights = space.left, space.right
+    before = space.setback + wish.setback
+    across = (
+        before + max(bench.parts[each.ref].bounds().low[1] for each in uprights),
+        _front(setter, space, "shelves", wish.setback),
+        setter.rod.shelf_rear,
+    )
+    thickness = stock.thickness * wish.layers
+    rows = lay_rows(space, heights, thickness, across, wish, where, setter.problems)
+    if rows is None:
+        return
+    setter.rows.append(rows)
+    pins = Fixing("shelf pin", 2, f"{wish.holes.diameter:g} mm")
+    for z in rows.undersides:
+        refs = _layers(setter, space, wish, z, stock.name, -wish.clearance)
+        middle = bench.parts[refs[0]].bounds().centre[1]
+        for upright, face in zip(uprights, (space.left.right, space.right.left), strict=True):
+            bench.join(JointKind.RESTING, upright.ref, refs[0], (face, middle, z), pins)
+            for ref in refs:
+                bench.keep_apart(upright.ref, ref, wish.clearance)

@@ -10,9 +10,15 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from rodwright.spec.base import BaseSpec
+from rodwright.spec.cornice import CorniceSpec
+from rodwright.spec.doors import DoorsSpec
 from rodwright.spec.fields import Colour, Length, LengthOrShare, LengthOrZero, SpecModel, Text
+from rodwright.spec.moisture import MoistureSpec
 from rodwright.spec.opening import FitSpec, OpeningSpec
+from rodwright.spec.scribes import ScribesSpec
+from rodwright.spec.shelf_holes import ShelfHolesSpec
 from rodwright.spec.way import WaySpec
+from rodwright.spec.worktop import WorktopSpec
 
 
 class SizeSpec(SpecModel):
@@ -113,6 +119,8 @@ class ShelvesSpec(SpecModel):
     """Thicknesses of stock glued into one shelf."""
     fixed: bool = True
     """Fixed shelves are jointed to the uprights; loose ones (false) rest on four pins each."""
+    holes: ShelfHolesSpec = ShelfHolesSpec()
+    """With loose shelves: the rows of holes for their pins."""
     stock: str | None = None
     """Name of the shelf stock, if it isn't the carcass's."""
     ends: Literal["butted", "housed"] | None = None
@@ -162,6 +170,8 @@ class SpaceSpec(SpecModel):
     """With `rows`: what lies between them."""
     shelves: ShelvesSpec | None = None
     """Shelves in this space."""
+    doors: DoorsSpec | None = None
+    """A door or a pair of doors before this space, and whatever else is in it."""
 
 
 class ColumnSpec(SpaceSpec):
@@ -263,6 +273,8 @@ class UnitSpec(SpecModel):
     """Sizes; needed without an opening, and taken instead of the fitted ones with it."""
     stock: Annotated[dict[Text, StockSpec], Field(min_length=1)]
     """The materials, each under a name of your choice."""
+    moisture: MoistureSpec = MoistureSpec()
+    """How moist solid wood will be where the piece stands."""
     carcass: CarcassSpec
     """The box."""
     base: BaseSpec | None = None
@@ -275,6 +287,12 @@ class UnitSpec(SpecModel):
     """The face frame."""
     lipping: LippingSpec | None = None
     """Strips on front edges."""
+    worktop: WorktopSpec | None = None
+    """A top that lies on the carcass."""
+    cornice: CorniceSpec | None = None
+    """Boards round the head of the unit."""
+    scribes: ScribesSpec | None = None
+    """Strips that close the gap between the unit and the walls."""
     way_in: WaySpec | None = None
     """The way in, if it is known: doorways, corners, ceiling, and what narrows the opening."""
     clearance: LengthOrZero = 0.0

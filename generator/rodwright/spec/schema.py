@@ -38,8 +38,9 @@ def _descriptions(name: str, top: type[BaseModel]) -> dict[str, str]:
     found: dict[str, str] = {}
     known = _models(top)
     for model in reversed(known[name].__mro__) if name in known else ():
-        if model not in (BaseModel, object):
-            found |= _quoted(model)
+        if issubclass(model, BaseModel) and model is not BaseModel:
+            keys = {name: field.alias or name for name, field in model.model_fields.items()}
+            found |= {keys.get(name, name): text for name, text in _quoted(model).items()}
     return found
 
 

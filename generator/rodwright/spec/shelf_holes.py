@@ -1,0 +1,32 @@
+"""Rows of holes for loose shelves, as their maker wishes them."""
+
+from typing import Annotated
+
+from pydantic import Field
+
+from rodwright.spec.fields import Length, LengthOrZero, SpecModel
+
+
+class ShelfHolesSpec(SpecModel):
+    """The rows of holes that loose shelves rest on; shelves go to the hole nearest to where they
+    are wished, never more than half a pitch away."""
+
+    pitch: Length = 32.0
+    """From centre to centre of the holes in a row."""
+    setback: Length | None = None
+    """From the front edge of the uprights and the rear edge of the shelf to the rows; 37 mm unless
+    said, on narrow shelves a quarter of their depth."""
+    diameter: Length = 5.0
+    """Diameter of the pins, and of their holes; holes for sleeves are 2 mm wider."""
+    depth: Length | None = None
+    """Depth of the holes; unless said, 10 mm or what the uprights allow."""
+    start: LengthOrZero | None = Field(default=None, alias="from")
+    """Height of the first hole's centre above the floor of the space; unless said, the row is laid
+    so that it suits the shelves, and begins two pitches above the floor."""
+    stop: Length | None = Field(default=None, alias="to")
+    """No hole lies higher than this above the floor of the space; unless said, than two pitches
+    below its ceiling."""
+    near: Annotated[int, Field(ge=0, le=100)] | None = None
+    """Only this many holes above and below each shelf's own, instead of whole rows."""
+    sleeves: bool = False
+    """Each hole gets a sleeve, in which the pins stand."""
