@@ -16,6 +16,7 @@ stock:
   ply: {kind: sheet, material: birch plywood, thickness: 18, size: [2440, 1220]}
   thin: {kind: sheet, material: birch plywood, thickness: 6, size: [2440, 1220]}
   ash: {kind: board, material: ash, thickness: 22}
+  oak: {kind: board, material: european oak, thickness: 32}
 """
 
 

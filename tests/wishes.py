@@ -1,0 +1,149 @@
+"""Random wishes: units that a maker might write down, most of which can be made."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from hypothesis import strategies as st
+
+Wish = dict[str, Any]
+
+JOINTS = ["butted", "housed"]
+
+shelves = st.fixed_dictionaries(
+    {
+        "count": st.integers(1, 3),
+        "layers": st.integers(1, 2),
+        "fixed": st.booleans(),
+        "ends": st.sampled_from(JOINTS),
+        "stopped": st.sampled_from([0, 10]),
+        "setback": st.sampled_from([0, 15]),
+        "spacing": st.sampled_from(["openings", "centres"]),
+    }
+)
+dividers = st.one_of(
+    st.fixed_dictionaries(
+        {}, optional={"setback": st.sampled_from([0, 20]), "height": st.integers(60, 200)}
+    ),
+)
+between = st.fixed_dictionaries(
+    {
+        "kind": st.sampled_from(["shelf", "shelf", "rail", "nothing"]),
+        "setback": st.sampled_from([0, 10]),
+    }
+)
+
+
+def space(depth: int) -> st.SearchStrategy[Wish]:
+    """A space of the interior, divided up to ``depth`` times."""
+    leaf = st.one_of(st.just({}), st.builds(lambda each: {"shelves": each}, shelves))
+    if depth == 0:
+        return leaf
+    inner = space(depth - 1)
+
+    def divided(key: str, size: str, like: str, how: st.SearchStrategy[Wish]) -> Any:
+        lengths = st.sampled_from(["1 share", "1 share", "2 shares", 250])
+        spaces = st.lists(
+            st.builds(lambda length, each: {size: length} | each, lengths, inner),
+            min_size=2,
+            max_size=3,
+        )
+        return st.builds(
+            lambda each, way: {key: [each[0] | {size: "1 share"}, *each[1:]], like: way},
+            spaces,
+            how,
+        )
+
+    return st.one_of(
+        leaf,
+        divided("columns", "width", "dividers", dividers),
+        divided("rows", "height", "between", between),
+    )
+
+
+bases = st.one_of(
+    st.none(),
+    st.fixed_dictionaries(
+        {"kind": st.just("plinth"), "height": st.integers(60, 150)},
+        optional={"toe_space": st.integers(0, 80), "sides": st.integers(0, 40)},
+    ),
+    st.fixed_dictionaries({"kind": st.just("toe_board"), "height": st.integers(60, 150)}),
+    st.fixed_dictionaries(
+        {
+            "kind": st.just("legs"),
+            "height": st.integers(60, 200),
+            "stock": st.just("oak"),
+            "held_by": st.sampled_from(["blocks", "rails"]),
+        }
+    ),
+    st.fixed_dictionaries({"kind": st.just("levellers"), "height": st.integers(100, 150)}),
+)
+backs = st.one_of(
+    st.none(),
+    st.builds(
+        lambda fixing: {"stock": "thin", "fixing": fixing},
+        st.sampled_from(["applied", "rebated", "grooved"]),
+    ),
+)
+frames = st.one_of(
+    st.none(),
+    st.fixed_dictionaries(
+        {
+            "stock": st.just("ash"),
+            "width": st.integers(30, 70),
+            "corners": st.sampled_from(["mitred", "butted"]),
+            "rails": st.sampled_from(["both", "both", "top", "bottom"]),
+            "eased": st.sampled_from([0, 4]),
+            "mid_stiles": st.sampled_from([None, 40]),
+            "mid_rails": st.sampled_from([None, 30]),
+        }
+    ),
+)
+lippings = st.one_of(
+    st.none(),
+    st.builds(
+        lambda more: {"stock": "ash", "thickness": 12, "edges": ["shelves", *more]},
+        st.sampled_from([[], ["dividers"], ["sides", "top", "bottom"]]),
+    ),
+)
+heads = st.one_of(
+    st.just({}),
+    st.builds(
+        lambda front, layers: {
+            "worktop": {"stock": "oak", "layers": layers, "overhang": {"front": front}}
+        },
+        st.integers(0, 40),
+        st.integers(1, 2),
+    ),
+    st.builds(
+        lambda height, place: {"cornice": {"stock": "ash", "height": height, "place": place}},
+        st.integers(40, 90),
+        st.sampled_from(["lapped", "standing"]),
+    ),
+)
+
+
+@st.composite
+def wishes(draw: st.DrawFn) -> Wish:
+    """A whole unit."""
+    wish: Wish = {
+        "size": {
+            "width": draw(st.integers(700, 2400)),
+            "height": draw(st.integers(700, 2400)),
+            "depth": draw(st.integers(250, 600)),
+        },
+        "carcass": {
+            "stock": "ply",
+            "corners": draw(st.sampled_from(JOINTS)),
+            "top": draw(st.sampled_from(["between", "over", "none"])),
+            "bottom": draw(st.sampled_from(["between", "over", "none"])),
+        },
+        "interior": draw(space(2)),
+    }
+    chosen = {
+        "base": draw(bases),
+        "back": draw(backs),
+        "face_frame": draw(frames),
+        "lipping": draw(lippings),
+    }
+    return wish | draw(heads) | {key: value for key, value in chosen.items() if value}
