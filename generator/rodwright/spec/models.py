@@ -12,6 +12,7 @@ from pydantic import Field
 from rodwright.spec.base import BaseSpec
 from rodwright.spec.cornice import CorniceSpec
 from rodwright.spec.doors import DoorsSpec
+from rodwright.spec.doors import DoorsSpec
 from rodwright.spec.fields import Colour, Length, LengthOrShare, LengthOrZero, SpecModel, Text
 from rodwright.spec.moisture import MoistureSpec
 from rodwright.spec.opening import FitSpec, OpeningSpec
@@ -170,6 +171,8 @@ class SpaceSpec(SpecModel):
     """With `rows`: what lies between them."""
     shelves: ShelvesSpec | None = None
     """Shelves in this space."""
+    doors: DoorsSpec | None = None
+    """A door or a pair of doors before this space, whatever else is in it."""
     doors: DoorsSpec | None = None
     """A door or a pair of doors before this space, and whatever else is in it."""
 

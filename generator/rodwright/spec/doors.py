@@ -1,0 +1,116 @@
+"""The spec language's part about doors.
+
+Lengths are millimetres once read.  Defaults are common practice, no source, unless said.
+"""
+
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from rodwright.spec.fields import Length, LengthOrZero, SpecModel, Text
+
+
+class DoorFrameSpec(SpecModel):
+    """The frame of a frame-and-panel door."""
+
+    stile_width: Length = 60.0
+    """Width of the stiles, which run through from top to bottom."""
+    rail_width: Length = 60.0
+    """Width of the rails between the stiles."""
+    bottom_rail_width: Length | None = None
+    """Width of the bottom rail, if it differs."""
+    joint: Literal["tongued", "dowelled", "loose-tenoned"] = "tongued"
+    """How rails meet stiles: a stub tongue in the panel's groove, dowels, or loose tenons."""
+    groove: Length = 12.0
+    """Depth of the groove for the panel; a stub tongue is as long."""
+
+
+class DoorPanelSpec(SpecModel):
+    """The panel of a frame-and-panel door."""
+
+    stock: str | None = None
+    """Name of its stock; the door's unless said.  A panel of solid wood floats in its groove."""
+    thickness: Length | None = None
+    """Thickness, and width of the groove; the stock's, or, if that is more, a third of the
+    frame's."""
+    clearance: LengthOrZero | None = None
+    """Gap to the bottom of the groove at each side; 1 mm for sheets, what swelling asks for
+    otherwise."""
+
+
+class HingeSpec(SpecModel):
+    """The hinges of a door."""
+
+    kind: Literal["cup", "butt"] = "cup"
+    """Concealed hinges with a cup bored into the door, or butt hinges (inset doors only)."""
+    count: Annotated[int, Field(ge=2, le=8)] | None = None
+    """How many a door; by its height and weight unless said."""
+    ends: Length | None = None
+    """From the door's ends to the middle of the outer hinges; 100 mm, or a sixth of a lower door,
+    unless said."""
+    opens: Annotated[float, Field(gt=0, le=180, strict=False)] | None = None
+    """How far they let the door open, in degrees; 110 with cups, 180 with butts unless said."""
+    edge: Length = 5.0
+    """Cups: from the door's edge to the rim of the boring."""
+    cup: Length = 35.0
+    """Cups: diameter of the boring."""
+    cup_depth: Length = 12.5
+    """Cups: depth of the boring."""
+    plate: Length = 37.0
+    """Cups: from the front of the carcass, or the rear of an inset door, to the plate's holes."""
+    length: Length = 65.0
+    """Butts: length of a leaf."""
+    leaf: Length = 15.0
+    """Butts: how far a leaf reaches onto the edge of the door."""
+    leaf_thickness: Length = 2.0
+    """Butts: thickness of a leaf; it is let in by what the gap doesn't take."""
+    knuckle: Length = 9.0
+    """Butts: diameter of the knuckle, which stands in front of the door."""
+
+
+class HandleSpec(SpecModel):
+    """A knob or handle on each door, away from the hinges."""
+
+    name: Text = "knob"
+    """What is bought."""
+    height: Length | None = None
+    """From the door's lower edge to its middle; half the door's height unless said."""
+    edge: Length | None = None
+    """From the door's edge to its holes; the middle of a stile, or 40 mm, unless said."""
+    spacing: LengthOrZero = 0.0
+    """From hole to hole of an upright handle; 0 for one hole."""
+    hole: Length = 5.0
+    """Diameter of its holes."""
+
+
+class DoorsSpec(SpecModel):
+    """A door, or a pair of doors, before a space."""
+
+    kind: Literal["slab", "framed"] = "slab"
+    """A flat board (slab), or a frame with a panel in it (framed)."""
+    hung: Literal["inset", "overlay"] = "overlay"
+    """Between what surrounds it, fronts flush (inset), or in front of it (overlay)."""
+    count: Literal[1, 2] = 1
+    """One door, or a pair that meets in the middle."""
+    hinges: Literal["left", "right"] = "left"
+    """The side that a single door turns about."""
+    stock: str | None = None
+    """Name of its stock, or its frame's; the carcass's unless said."""
+    thickness: Length | None = None
+    """Thickness; the stock's unless said."""
+    gap: Length = 2.0
+    """Gap round an inset door, between overlay doors next to each other, and in a pair."""
+    overlay: LengthOrZero | None = None
+    """How far an overlay door covers what is round it; all it can, less half a gap, unless said."""
+    bumper: LengthOrZero = 0.0
+    """Gap between an overlay door and what it covers."""
+    width: Length | None = None
+    """Width of each door, if it isn't to follow from the opening."""
+    frame: DoorFrameSpec = DoorFrameSpec()
+    """Framed: the frame."""
+    panel: DoorPanelSpec = DoorPanelSpec()
+    """Framed: the panel."""
+    hinge: HingeSpec = HingeSpec()
+    """What its hinges are like."""
+    handle: HandleSpec | None = None
+    """Knob or handle."""
