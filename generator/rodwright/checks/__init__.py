@@ -8,6 +8,7 @@ from itertools import chain
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.fit import fit
+from rodwright.checks.levelling import levelling
 from rodwright.checks.lipping import lippings
 from rodwright.checks.safety import safety
 from rodwright.checks.stock import stock_sizes
@@ -18,7 +19,7 @@ from rodwright.parts import Unit
 
 __all__ = ["check_parts", "check_solids"]
 
-_CHECKS = (fit, workings, lippings, stock_sizes, way_in, safety)
+_CHECKS = (fit, levelling, workings, lippings, stock_sizes, way_in, safety)
 
 
 def check_parts(unit: Unit) -> tuple[Finding, ...]:

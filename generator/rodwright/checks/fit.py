@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in
-from rodwright.parts import OpeningShape, Part, Role, Unit
+from rodwright.parts import OpeningShape, Part, Role, Unit, Vector
 from rodwright.site.cautions import OLD_MATERIALS, STRUCTURE
 from rodwright.site.gaps import CAULK_LIMIT, Closing, closings
 
@@ -15,6 +15,11 @@ USUAL_GAP = (6.0, 8.0)
 SMALL_OPENING = 250.0
 """An opening less wide or high than this, mm, was more likely read in another unit."""
 _ROUNDING = 1e-6
+_STANDS_OUT = (
+    Role.SCRIBE, Role.WORKTOP, Role.CORNICE,
+    Role.DOOR, Role.DOOR_STILE, Role.DOOR_RAIL, Role.DOOR_PANEL, Role.DRAWER_FRONT,
+)  # fmt: skip
+"""What reaches past the carcass on purpose; the set-out holds it against the walls."""
 _SURVEY = "the readings with their assumed errors"
 
 
@@ -32,9 +37,13 @@ def fit(unit: Unit) -> Iterator[Finding]:
 
 
 def carcass_size(unit: Unit) -> tuple[float, float]:
-    """Width and height of the carcass, without the face frame, mm."""
-    boxes = [part.bounds() for part in unit.parts if not _in_frame(part)]
-    return max(box.high[0] for box in boxes), max(box.high[2] for box in boxes)
+    """Width of the carcass, and its height with its base and what lies on it, without the face
+    frame, mm."""
+    boxes = [(part, part.bounds()) for part in unit.parts if not _in_frame(part)]
+    return (
+        max(box.high[0] for part, box in boxes if part.role not in _STANDS_OUT),
+        max(box.high[2] for part, box in boxes if part.role is not Role.SCRIBE),
+    )
 
 
 def frame_reach(unit: Unit) -> dict[str, float]:
@@ -48,6 +57,17 @@ def frame_reach(unit: Unit) -> dict[str, float]:
         "right": max(box.high[0] for box in boxes) - width,
         "top": max(box.high[2] for box in boxes) - height,
     }
+
+
+def _overall(unit: Unit) -> Vector:
+    """Width, height and depth of what is set into the opening, face frame included; what is
+    fitted to the walls or stands out from the unit is left off, mm."""
+    boxes = [part.bounds() for part in unit.parts if part.role not in _STANDS_OUT]
+    low, high = (
+        [choose(getattr(box, end)[axis] for box in boxes) for axis in range(3)]
+        for end, choose in (("low", min), ("high", max))
+    )
+    return high[0] - low[0], max(carcass_size(unit)[1], high[2]), high[1] - low[1]
 
 
 def _in_frame(part: Part) -> bool:
@@ -70,7 +90,7 @@ def _small(unit: Unit) -> Iterator[Finding]:
 
 def _sizes(unit: Unit) -> Iterator[Finding]:
     assert unit.opening is not None
-    width, height, depth = unit.size
+    width, height, depth = _overall(unit)
     shape = unit.opening.shape
     if shape is not None and shape.overlap:
         # The frame is scribed to the walls: only the carcass has to go in as it is.
@@ -134,7 +154,10 @@ def _worst_case(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
 def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
     """Gaps at the front that the face frame doesn't cover as asked, or that caulk can't bridge."""
     reach = frame_reach(unit)
+    closed = {part.name for part in unit.parts if part.role is Role.SCRIBE}
     for closing in closings(shape.front, carcass_size(unit), reach):
+        if f"{closing.side.capitalize()} scribe" in closed:
+            continue
         place = "over the top" if closing.side == "top" else f"at the {closing.side} wall"
         if reach and shape.overlap and closing.overlap < shape.overlap - _ROUNDING:
             short = shape.overlap - closing.overlap + closing.rest

@@ -6,6 +6,7 @@ All lengths in mm, unit frame: the carcass fills ``[0, width] x [0, depth] x [ba
 from __future__ import annotations
 
 from dataclasses import dataclass
+from math import inf
 
 from rodwright.parts import Opening, Stock
 from rodwright.problems import Problems
@@ -17,10 +18,21 @@ from rodwright.setout.lines import (
     frame_lines,
     lipping_lines,
 )
-from rodwright.setout.sizes import base_height, handy, overall_depth, overall_height, overall_width
+from rodwright.setout.sizes import (
+    base_height,
+    handy,
+    head_height,
+    overall_depth,
+    overall_height,
+    overall_width,
+)
 from rodwright.setout.stocks import find_stock, stocks
 from rodwright.site.opening import measure, standing, usable
 from rodwright.spec.models import UnitSpec
+
+HEAD_GAP = 3.0
+"""Left between door or drawer fronts and what stands out above them, mm (common practice, no
+source)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,7 +43,9 @@ class Rod:
     the whole piece.  ``floor`` and ``ceiling`` bound the clear space inside, ``shelf_rear``
     is where shelves and dividers end at the back.  ``toe`` is the height of a notch at the
     foot of the sides (0: none); the front of the carcass begins above it.  ``housing`` is
-    the depth of housings, 0 where corners are butted.
+    the depth of housings, 0 where corners are butted.  ``head`` is how high door and drawer
+    fronts may reach because of what stands out above them, ``rear`` the y of the rear of
+    the back; ``gap_behind`` is what an opening leaves there (None: not known).
     """
 
     stocks: dict[str, Stock]
@@ -41,7 +55,10 @@ class Rod:
     height: float
     overall: float
     depth: float
+    rear: float
+    gap_behind: float | None
     toe: float
+    head: float
     housing: float
     housing_for_shelves: float
     has_top: bool
@@ -113,14 +130,9 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
         raise problems.error()
     if survey and opening:
         opening = standing(opening, survey, spec.fit, width, overall)
-    foot, height = base_height(spec), overall
+    foot, height = base_height(spec), overall - head_height(spec)
     if foot >= height:
-        problems.add(
-            ("base", "height"),
-            f"a base {problems.length(foot)} high leaves nothing of a unit "
-            f"{problems.length(overall)} high",
-            "Make the base lower or the unit higher.",
-        )
+        _no_carcass(spec, overall, problems)
         raise problems.error()
     toe = foot if spec.base is not None and spec.base.kind == "toe_board" else 0.0
     frame = frame_lines(spec, frame_stock, width, (foot, height), problems)
@@ -141,7 +153,10 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
         height=height,
         overall=overall,
         depth=depth,
+        rear=max(depth, back.rear) if back else depth,
+        gap_behind=_gap_behind(spec, opening, overall_front_to_rear),
         toe=toe,
+        head=_head(spec, height),
         housing=housing if spec.carcass.corners == "housed" else 0.0,
         housing_for_shelves=housing,
         has_top=spec.carcass.top != "none",
@@ -156,6 +171,33 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
     if not _has_room(rod, overall_front_to_rear, problems):
         raise problems.error()
     return rod
+
+
+def _gap_behind(spec: UnitSpec, opening: Opening | None, depth: float) -> float | None:
+    if opening is None or opening.depth is None:
+        return None
+    return opening.depth - depth - (spec.face_frame.setback if spec.face_frame else 0.0)
+
+
+def _head(spec: UnitSpec, height: float) -> float:
+    """How high fronts may reach under a worktop's overhang or a lapped cornice."""
+    if spec.worktop is not None and spec.worktop.overhang.front:
+        return height - HEAD_GAP
+    if spec.cornice is not None and spec.cornice.place == "lapped":
+        return height + spec.cornice.rise - spec.cornice.height - HEAD_GAP
+    return inf
+
+
+def _no_carcass(spec: UnitSpec, overall: float, problems: Problems) -> None:
+    """Note that what is under and over the carcass takes all of the height."""
+    say = problems.length
+    key = "base" if spec.base else "worktop" if spec.worktop else "cornice"
+    taken = base_height(spec) + head_height(spec)
+    problems.add(
+        (key,) if key == "worktop" else (key, "height"),
+        f"what stands under and over the carcass takes {say(taken)} of a unit {say(overall)} high",
+        f"Make the {key} lower or the unit higher.",
+    )
 
 
 def _housing(spec: UnitSpec, stock: Stock, problems: Problems) -> float:

@@ -38,6 +38,17 @@ def base_height(spec: UnitSpec) -> float:
     return spec.base.height if spec.base is not None else 0.0
 
 
+def head_height(spec: UnitSpec) -> float:
+    """Height (mm) of what rises above the carcass: a worktop, or a cornice's upper part."""
+    worktop, cornice = spec.worktop, spec.cornice
+    above = 0.0
+    if worktop is not None and worktop.stock in spec.stock:
+        above = spec.stock[worktop.stock].thickness * worktop.layers
+    if cornice is not None:
+        above += cornice.height if cornice.place == "standing" else cornice.rise
+    return above
+
+
 def overall_height(spec: UnitSpec, opening: Opening | None, t: float, problems: Problems) -> float:
     """Height (mm) of the whole piece: as given, the opening's less the gap over it, or the sum
     of openings given as lengths with what stands between, around, under and over them; ``t``
@@ -58,7 +69,7 @@ def overall_height(spec: UnitSpec, opening: Opening | None, t: float, problems: 
         ends = (t if spec.carcass.top != "none" else 0.0) + (
             spec.carcass.bottom_height + t if spec.carcass.bottom != "none" else 0.0
         )
-        return added + ends + base_height(spec)
+        return added + ends + base_height(spec) + head_height(spec)
     return _fitted(opening.height, spec.fit.top, "height", ("fit", "top"), problems)
 
 

@@ -69,8 +69,8 @@ class Niche:
 
 
 def body_of(unit: Unit, without: Iterable[Role] = ()) -> Body:
-    """The unit's carcass and face frame, some roles left off."""
-    left_off = set(without)
+    """The unit's carcass and face frame, some roles left off; scribes are fitted in place."""
+    left_off = {*without, Role.SCRIBE}
     frame = [part for part in unit.parts if part.role in FACE_FRAME and part.role not in left_off]
     case = [
         part for part in unit.parts if part.role not in FACE_FRAME and part.role not in left_off

@@ -1,0 +1,175 @@
+"""A cornice round the head of a unit: a front board, and returns mitred to it."""
+
+from __future__ import annotations
+
+from rodwright.parts import Box, JointKind, Mitre, Role, Stock, Surface
+from rodwright.problems import Problems
+from rodwright.setout.bench import FORWARD, LEFT, TOUCH, Bench, X, Y, Z, meeting
+from rodwright.setout.boards import lay_board, meet, refs_of, screw_on
+from rodwright.setout.rod import Rod
+from rodwright.setout.stocks import find_stock
+from rodwright.setout.walls import gap_over, side_gap
+from rodwright.spec.cornice import CorniceSpec
+
+GROUP = "Cornice"
+_MITRE = 45.0
+_FRONTS = (Role.DOOR, Role.DOOR_STILE, Role.DOOR_RAIL, Role.DRAWER_FRONT)
+
+
+def set_out_cornice(wish: CorniceSpec, rod: Rod, bench: Bench, problems: Problems) -> None:
+    """Lay the cornice on the bench, fixed to what it touches; what can't be made is noted.
+
+    Doors and drawers have to lie there already.
+    """
+    stock = find_stock(rod.stocks, wish.stock, ("cornice", "stock"), problems)
+    if stock is None:
+        return
+    lines = _Lines(wish, rod, stock)
+    if not _can_be_made(wish, rod, lines, stock, bench, problems):
+        return
+    t, low, high = lines.thickness, lines.low, rod.overall
+    mitres = {
+        end: Mitre(surface, _MITRE, Surface.FACE)
+        for end, surface in (("left", Surface.NEAR_END), ("right", Surface.FAR_END))
+        if end in lines.returns
+    }
+    front = lay_board(
+        bench, Role.CORNICE, "Cornice front", GROUP,
+        Box((lines.left, lines.front, low), (lines.right, lines.front + t, high)), X, FORWARD,
+        stock, workings=tuple(mitres.values()), withdraw=FORWARD if lines.lapped else Z,
+    )  # fmt: skip
+    boards = [front.ref]
+    for end in lines.returns:
+        x = lines.left if end == "left" else lines.right - t
+        outward = LEFT if end == "left" else X
+        board = lay_board(
+            bench, Role.CORNICE, f"Cornice {end} return", GROUP,
+            Box((x, lines.front, low), (x + t, rod.rear, high)), Y, outward, stock,
+            workings=(Mitre(Surface.NEAR_END, _MITRE, Surface.FACE),),
+            withdraw=outward if lines.lapped else Z,
+        )  # fmt: skip
+        meet(bench, JointKind.MITRE, front.ref, board.ref)
+        boards.append(board.ref)
+    for ref in boards:
+        _fix(bench, ref, lines.lapped)
+
+
+class _Lines:
+    """Where the cornice lies; mm, unit frame."""
+
+    def __init__(self, wish: CorniceSpec, rod: Rod, stock: Stock) -> None:
+        returns = wish.returns or ("both" if rod.opening is None else "none")
+        self.returns = {"both": ("left", "right"), "none": ()}.get(returns, (returns,))
+        self.thickness = stock.thickness if wish.thickness is None else wish.thickness
+        self.lapped = wish.place == "lapped"
+        self.low = rod.overall - wish.height
+        out = self.thickness if self.lapped else wish.projection
+        self.front = rod.face - out
+        edges = (rod.frame.left, rod.frame.right) if rod.frame else (0.0, rod.width)
+        self.left = -out if "left" in self.returns else edges[0]
+        self.right = rod.width + out if "right" in self.returns else edges[1]
+
+
+def _can_be_made(
+    wish: CorniceSpec, rod: Rod, lines: _Lines, stock: Stock, bench: Bench, problems: Problems
+) -> bool:
+    say, before = problems.length, len(problems)
+    key: str
+    if lines.thickness > stock.thickness + TOUCH:
+        problems.add(
+            ("cornice", "thickness"),
+            f"a cornice {say(lines.thickness)} thick can't come out of `{stock.name}`, which is "
+            f"{say(stock.thickness)}",
+            "Make it thinner or name thicker stock.",
+        )
+    if lines.lapped and wish.projection:
+        problems.add(
+            ("cornice", "projection"),
+            "a lapped cornice stands out by its own thickness",
+            "Leave `projection` out, or write `place: standing`.",
+        )
+    if not lines.lapped and wish.rise:
+        problems.add(
+            ("cornice", "rise"),
+            "a standing cornice rises above the carcass by its whole height",
+            "Leave `rise` out, or write `place: lapped`.",
+        )
+    if lines.lapped and wish.rise >= wish.height:
+        problems.add(
+            ("cornice", "rise"),
+            f"with {say(wish.rise)} above the carcass, nothing of a cornice {say(wish.height)} "
+            f"high laps it",
+            "Make `rise` smaller, or write `place: standing`.",
+        )
+    if lines.low < rod.foot:
+        problems.add(
+            ("cornice", "height"),
+            f"a cornice {say(wish.height)} high is higher than the carcass's front",
+            "Make it lower.",
+        )
+    if not lines.lapped and wish.projection >= lines.thickness:
+        problems.add(
+            ("cornice", "projection"),
+            f"standing {say(wish.projection)} proud, boards {say(lines.thickness)} thick have "
+            f"nothing under them",
+            "Make `projection` smaller than the thickness, or write `place: lapped`.",
+        )
+    if not lines.lapped and rod.frame is not None and rod.frame.top > rod.height + TOUCH:
+        problems.add(
+            ("face_frame", "overhang", "top"),
+            "a face frame can't reach above the carcass where a cornice stands on it",
+            "Leave `overhang.top` out, or write `place: lapped`.",
+        )
+    if lines.returns and rod.frame is not None and rod.frame.left < -TOUCH:
+        problems.add(
+            ("cornice", "returns"),
+            "beside a face frame that reaches past the sides, returns don't lie against them",
+            "Write `returns: none`, or leave `face_frame.overhang.sides` out.",
+        )
+    for end in lines.returns:
+        gap, out = side_gap(rod, lines.low, rod.overall, end), rod.face - lines.front
+        if gap is not None and out > gap + TOUCH:
+            problems.add(
+                ("cornice", "returns"),
+                f"a return standing {say(out)} out from the {end} side runs into the wall: the gap "
+                f"is down to {say(round(gap, 1))} there",
+                "Write `returns: none`, or make `fit.sides` larger.",
+            )
+    over = gap_over(rod, lines.left, lines.right)
+    if over is not None and over < -TOUCH:
+        key = "height" if wish.place == "standing" else "rise"
+        problems.add(
+            ("cornice", key),
+            f"the cornice runs {say(round(-over, 1))} into the top of the opening",
+            "Make the unit's height (`size.height`) smaller.",
+        )
+    hidden = Box((lines.left, lines.front, lines.low), (lines.right, rod.face, rod.overall))
+    for ref in refs_of(bench, *_FRONTS):
+        if lines.lapped and meeting(hidden, bench.parts[ref].bounds()) is not None:
+            problems.add(
+                ("cornice", "height"),
+                f"a cornice that laps {say(wish.height - wish.rise)} of the front runs into "
+                f"{bench.parts[ref].name.lower()} {ref}",
+                "Make it lower, let it rise more, or put a wider rail or more room over the doors.",
+            )
+            break
+    return len(problems) == before
+
+
+def _fix(bench: Bench, board: str, lapped: bool) -> None:
+    """Screw a board on from behind or below where something solid is; glue it to edges."""
+    box = bench.parts[board].bounds()
+    for ref in refs_of(bench, Role.SIDE, Role.TOP, Role.RAIL, Role.STILE, Role.LIPPING):
+        part = bench.parts[ref]
+        other = part.bounds()
+        if meeting(other, box) is None:
+            continue
+        # A panel's face takes screws through it; its edge doesn't.
+        thin = min(
+            range(3), key=lambda i: min(other.high[i], box.high[i]) - max(other.low[i], box.low[i])
+        )
+        through_face = abs(part.placement.thickness[thin]) > 0.5
+        if through_face and (lapped or part.role is Role.TOP):
+            screw_on(bench, ref, board)
+        else:
+            meet(bench, JointKind.BUTT, ref, board)

@@ -1,0 +1,210 @@
+"""A worktop on the carcass, and what holds it down."""
+
+from __future__ import annotations
+
+from math import ceil
+
+from rodwright.parts import Box, Fixing, JointKind, Part, Role, Stock, Surface
+from rodwright.problems import Problems
+from rodwright.setout.bench import TOUCH, Bench, X, Z, meeting
+from rodwright.setout.boards import lay_board, refs_of, wood_screws
+from rodwright.setout.interior import GLUE_UP_TRIM
+from rodwright.setout.rod import Rod
+from rodwright.setout.stocks import find_stock
+from rodwright.setout.walls import side_gap
+from rodwright.spec.worktop import WorktopSpec
+
+GROUP = "Worktop"
+_SPACING = 400.0
+"""Largest distance between screws or buttons, mm (common practice, no source)."""
+_FROM_EDGE = 50.0
+"""From the edge of what they go through to the nearest screws, mm (common practice, no source)."""
+_ONE_ROW = 120.0
+"""Something narrower than this (mm) takes one row of screws."""
+_CLEARANCE_HOLE = 5.0
+"""Width of a hole or slot that a 4 mm screw goes through freely, mm (common practice)."""
+_SLOT = 15.0
+"""Length of a slot, mm: a screw in its middle can move 5 mm either way (common practice, no
+source)."""
+_BUTTON_SLOT = (60.0, 8.0, 10.0, 12.0)
+"""Length, height and depth of a button's slot, and its distance from the worktop, mm (common
+practice, no source)."""
+
+
+def set_out_worktop(wish: WorktopSpec, rod: Rod, bench: Bench, problems: Problems) -> None:
+    """Lay the worktop on the bench and fix it; what can't be made is noted."""
+    stock = find_stock(rod.stocks, wish.stock, ("worktop", "stock"), problems)
+    if stock is None or not _has_place(wish, rod, problems):
+        return
+    carriers = [
+        ref
+        for ref in refs_of(bench, Role.TOP, Role.CARCASS_RAIL)
+        if abs(bench.parts[ref].bounds().high[2] - rod.height) < TOUCH
+    ]
+    fixing = wish.fixing
+    if fixing is None:
+        fixing = "buttons" if not carriers else "screwed" if stock.kind == "sheet" else "slotted"
+    if fixing == "buttons" and carriers:
+        problems.add(
+            ("worktop", "fixing"),
+            "buttons hook into the sides, and the carcass's top lies where they go",
+            "Write `fixing: slotted`, or leave the top out (`carcass.top: none`).",
+        )
+        return
+    if fixing != "buttons" and not carriers:
+        problems.add(
+            ("worktop", "fixing"),
+            "the carcass has no top to screw through",
+            "Write `fixing: buttons`, or give the carcass a top.",
+        )
+        return
+    lowest = _lay(wish, rod, stock, bench)
+    if fixing == "buttons":
+        for side in refs_of(bench, Role.SIDE):
+            _buttons(bench, side, lowest, rod.height)
+    else:
+        for carrier in carriers:
+            _screws(bench, carrier, lowest, slotted=fixing == "slotted")
+
+
+def _has_place(wish: WorktopSpec, rod: Rod, problems: Problems) -> bool:
+    """Whether nothing stands in its way; what does is noted."""
+    say, before = problems.length, len(problems)
+    over = wish.overhang
+    if rod.frame is not None and rod.frame.top > rod.height + TOUCH:
+        problems.add(
+            ("face_frame", "overhang", "top"),
+            "a face frame can't reach above the carcass where a worktop lies on it",
+            "Leave `overhang.top` out.",
+        )
+    gap = side_gap(rod, rod.height, rod.overall)
+    if gap is not None and over.sides > gap + TOUCH:
+        problems.add(
+            ("worktop", "overhang", "sides"),
+            f"an overhang of {say(over.sides)} runs into the walls: the gap beside the carcass is "
+            f"down to {say(round(gap, 1))} there",
+            "Make it smaller, or `fit.sides` larger.",
+        )
+    behind = rod.gap_behind
+    if behind is not None and over.rear > behind + TOUCH:
+        problems.add(
+            ("worktop", "overhang", "rear"),
+            f"an overhang of {say(over.rear)} runs into the wall: the gap behind the unit is "
+            f"{say(behind)}",
+            "Make it smaller, or `fit.back` larger.",
+        )
+    return len(problems) == before
+
+
+def _lay(wish: WorktopSpec, rod: Rod, stock: Stock, bench: Bench) -> str:
+    """Lay its layers on the bench, from the carcass up; the ref of the lowest."""
+    over = wish.overhang
+    refs: list[str] = []
+    glued = wish.layers > 1
+    ref = bench.next_ref(Role.WORKTOP)
+    for number in range(wish.layers):
+        low = rod.height + number * stock.thickness
+        layer = lay_board(
+            bench, Role.WORKTOP, "Worktop layer" if glued else "Worktop", GROUP,
+            Box(
+                (-over.sides, rod.face - over.front, low),
+                (rod.width + over.sides, rod.rear + over.rear, low + stock.thickness),
+            ),
+            X, Z, stock,
+            ref=ref + "abcd"[number] if glued else ref,
+            shows=(Surface.FACE, Surface.FACE_EDGE) if number == wish.layers - 1
+            else (Surface.FACE_EDGE,),
+            trim=(GLUE_UP_TRIM, GLUE_UP_TRIM) if glued else (0.0, 0.0),
+            withdraw=Z,
+        )  # fmt: skip
+        if refs:
+            at = meeting(bench.parts[refs[-1]].bounds(), layer.bounds())
+            assert at is not None
+            bench.join(JointKind.FACE_GLUED, refs[-1], layer.ref, at)
+        refs.append(layer.ref)
+    return refs[0]
+
+
+def _screws(bench: Bench, carrier: str, worktop: str, slotted: bool) -> None:
+    """Screws up through a panel or rail, clear of the uprights under it.
+
+    Slotted, those of the front row stay put, so that the front does; slots lie across the
+    worktop's grain.
+    """
+    part, top = bench.parts[carrier], bench.parts[worktop]
+    low, high = part.bounds().low, part.bounds().high
+    deep = high[1] - low[1]
+    rows = [(low[1] + high[1]) / 2] if deep < _ONE_ROW else _places(low[1], high[1])
+    count = 0
+    for start, end in _bays(bench, part):
+        for x in _places(start, end):
+            for number, y in enumerate(rows):
+                count += 1
+                if slotted and (number or len(rows) == 1):
+                    half = _CLEARANCE_HOLE / 2
+                    box = Box((x - half, y - _SLOT / 2, low[2]), (x + half, y + _SLOT / 2, high[2]))
+                    bench.mortise(carrier, box, Z, round_ends=True)
+                else:
+                    bench.drill(carrier, (x, y, low[2]), Z, _CLEARANCE_HOLE, None)
+    screws = wood_screws(part.blank.thickness, top.blank.thickness, count)
+    fixings = (screws, Fixing("washer", count, "for 4 mm screws")) if slotted else (screws,)
+    kind = JointKind.BUTTONED if slotted else JointKind.SCREWED
+    at = meeting(part.bounds(), top.bounds())
+    assert at is not None
+    bench.join(kind, carrier, worktop, at, *fixings)
+
+
+def _bays(bench: Bench, carrier: Part) -> list[tuple[float, float]]:
+    """The stretches of a panel's length (x) that no upright stands under."""
+    box = carrier.bounds()
+    under = sorted(
+        (bounds.low[0], bounds.high[0])
+        for ref in refs_of(bench, Role.SIDE, Role.DIVIDER)
+        if (bounds := bench.parts[ref].bounds()) and meeting(box, bounds) is not None
+    )
+    bays, start = [], box.low[0]
+    for low, high in under:
+        if low - start > TOUCH:
+            bays.append((start, low))
+        start = max(start, high)
+    if box.high[0] - start > TOUCH:
+        bays.append((start, box.high[0]))
+    return bays
+
+
+def _places(low: float, high: float) -> list[float]:
+    """Where to fix along a stretch: near its ends and evenly between, or in its middle if short."""
+    inset = min(_FROM_EDGE, (high - low) / 3)
+    length = high - low - 2 * inset
+    if high - low < _ONE_ROW:
+        return [(low + high) / 2]
+    steps = max(1, ceil(length / _SPACING - TOUCH))
+    return [low + inset + number * length / steps for number in range(steps + 1)]
+
+
+def _buttons(bench: Bench, side: str, worktop: str, height: float) -> None:
+    """Slots for buttons in the inner face of a side, and the buttons."""
+    long, high, deep, below = _BUTTON_SLOT
+    part = bench.parts[side]
+    box, top = part.bounds(), bench.parts[worktop].bounds()
+    deep = min(deep, part.blank.thickness / 2)
+    long = min(long, box.size[1] / 2)
+    left = box.low[0] < TOUCH
+    outer = (box.high[0] - deep, box.high[0]) if left else (box.low[0], box.low[0] + deep)
+    places = [
+        y for y in _places(box.low[1], box.high[1])
+        if y - long / 2 > box.low[1] and y + long / 2 < box.high[1]
+    ] or [(box.low[1] + box.high[1]) / 2]  # fmt: skip
+    for y in places:
+        slot = Box(
+            (outer[0], y - long / 2, height - below - high),
+            (outer[1], y + long / 2, height - below),
+        )
+        bench.mortise(side, slot, (-1.0 if left else 1.0, 0.0, 0.0), round_ends=True)
+    at = meeting(box, top)
+    assert at is not None
+    bench.join(
+        JointKind.BUTTONED, side, worktop, at,
+        Fixing("worktop button", len(places)),
+        Fixing("wood screw", len(places), "4 x 25 mm", "pilot 2.5 mm"),
+    )  # fmt: skip
