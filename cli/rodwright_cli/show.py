@@ -92,16 +92,16 @@ def parts(unit: Unit) -> None:
     table.add_column("no.", justify="right")
     table.add_column(f"size ({unit.display_unit})", no_wrap=True)
     table.add_column("stock")
-    table.add_column("lipped")
+    table.add_column("edges")
     table.add_column("kg each", justify="right")
     for row in rodwright.parts_list(unit):
         table.add_row(
             escape(", ".join(row.refs)),
             escape(row.name),
             str(row.quantity),
-            _size((row.length, row.width, row.thickness), unit),
+            _piece(row, unit),
             escape(row.stock),
-            escape(", ".join(row.lipped)),
+            escape(_row_edges(row)),
             f"{row.weight_each:.2f}",
         )
     _console().print(f"[bold]{escape(unit.title)}[/bold]")
@@ -110,6 +110,88 @@ def parts(unit: Unit) -> None:
         f"{len(unit.parts)} parts, {rodwright.unit_weight(unit):.1f} kg; finished sizes, "
         "length x width x thickness."
     )
+    _totals(unit)
+    _hardware(unit)
+    _edges(unit)
+
+
+def _piece(row: rodwright.PartsRow, unit: Unit) -> str:
+    """The finished size, and below it what to cut where edging is glued on after."""
+    finished = _size((row.length, row.width, row.thickness), unit)
+    if not row.edged:
+        return finished
+    return f"{finished}\n[dim]cut {_size((row.rough_length, row.rough_width), unit)}[/dim]"
+
+
+def _row_edges(row: rodwright.PartsRow) -> str:
+    edged = [f"edging on {', '.join(row.edged)}"] if row.edged else []
+    return "; ".join([*(f"{edge} lipped" for edge in row.lipped), *edged])
+
+
+def _totals(unit: Unit) -> None:
+    """What the unit takes of each stock."""
+    table = Table(box=SIMPLE_HEAD, pad_edge=False, title="Stock", title_justify="left")
+    table.add_column("stock")
+    table.add_column("material")
+    table.add_column("parts", justify="right")
+    table.add_column("takes", justify="right")
+    table.add_column("kg", justify="right")
+    for total in rodwright.stock_totals(unit):
+        thick = format_length(total.stock.thickness, unit.display_unit)
+        sheet = total.stock.kind == "sheet"
+        takes = f"{total.area:.2f} m2" if sheet else f"{total.metres:.1f} m, {total.volume:.4f} m3"
+        table.add_row(
+            escape(total.stock.name),
+            escape(f"{total.stock.material}, {thick} {unit.display_unit}"),
+            str(total.parts),
+            takes,
+            f"{total.weight:.1f}",
+        )
+    _console().print(table)
+    _console().print("Stock as first cut, without saw cuts and offcuts; weights finished.")
+
+
+def _hardware(unit: Unit) -> None:
+    """What is bought to hold it together."""
+    table = Table(box=SIMPLE_HEAD, pad_edge=False, title="Hardware", title_justify="left")
+    table.add_column("hardware")
+    table.add_column("size")
+    table.add_column("no.", justify="right")
+    table.add_column("holes")
+    table.add_column("for")
+    for row in rodwright.hardware_list(unit):
+        table.add_row(
+            escape(row.name),
+            escape(row.size),
+            str(row.quantity),
+            escape(row.pilot),
+            escape("; ".join(row.uses)),
+        )
+    if table.rows:
+        _console().print(table)
+
+
+def _edges(unit: Unit) -> None:
+    """Lippings and edging, in metres."""
+    table = Table(box=SIMPLE_HEAD, pad_edge=False, title="Edges", title_justify="left")
+    table.add_column("kind")
+    table.add_column("material")
+    table.add_column(f"section ({unit.display_unit})", no_wrap=True)
+    table.add_column("strips", justify="right")
+    table.add_column("net m", justify="right")
+    table.add_column("to get m", justify="right")
+    for row in rodwright.edge_list(unit):
+        table.add_row(
+            row.kind,
+            escape(row.material),
+            _size((row.width, row.thickness), unit),
+            str(row.strips),
+            f"{row.net:.2f}",
+            f"{row.to_get:.1f}",
+        )
+    if table.rows:
+        _console().print(table)
+        _console().print("Metres to get are a tenth more, for trimming.")
 
 
 def way_in(answer: rodwright.WayInAnswer) -> None:

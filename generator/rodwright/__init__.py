@@ -24,7 +24,9 @@ if TYPE_CHECKING:
     from rodwright.checks import check_parts as check
     from rodwright.checks import check_solids
     from rodwright.checks.findings import Finding, Severity
-    from rodwright.handover.lists import PartsRow, parts_list
+    from rodwright.handover.edge_list import EdgeRow, edge_list
+    from rodwright.handover.lists import HardwareRow, PartsRow, hardware_list, parts_list
+    from rodwright.handover.totals import StockTotal, stock_totals
     from rodwright.mass import centre_of_mass, unit_weight, weight
     from rodwright.meshes import mesh_of, placed_mesh
     from rodwright.parts import Joint, Part, Unit
@@ -43,6 +45,12 @@ _PLACES = {
     "check_solids": ("checks", "check_solids"),
     "Finding": ("checks.findings", "Finding"),
     "Severity": ("checks.findings", "Severity"),
+    "EdgeRow": ("handover.edge_list", "EdgeRow"),
+    "edge_list": ("handover.edge_list", "edge_list"),
+    "HardwareRow": ("handover.lists", "HardwareRow"),
+    "hardware_list": ("handover.lists", "hardware_list"),
+    "StockTotal": ("handover.totals", "StockTotal"),
+    "stock_totals": ("handover.totals", "stock_totals"),
     "PartsRow": ("handover.lists", "PartsRow"),
     "parts_list": ("handover.lists", "parts_list"),
     "centre_of_mass": ("mass", "centre_of_mass"),
@@ -72,7 +80,9 @@ _PLACES = {
 
 __all__ = [
     "Build",
+    "EdgeRow",
     "Finding",
+    "HardwareRow",
     "Joint",
     "Part",
     "PartsRow",
@@ -80,6 +90,7 @@ __all__ = [
     "ProblemsError",
     "Severity",
     "SpecFile",
+    "StockTotal",
     "SurveySheet",
     "Unit",
     "UnitSpec",
@@ -88,6 +99,8 @@ __all__ = [
     "centre_of_mass",
     "check",
     "check_solids",
+    "edge_list",
+    "hardware_list",
     "mesh_of",
     "parts_list",
     "placed_mesh",
@@ -95,6 +108,7 @@ __all__ = [
     "set_out",
     "solid_of",
     "spec_schema",
+    "stock_totals",
     "survey",
     "unit_weight",
     "way_in",

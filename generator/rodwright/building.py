@@ -14,7 +14,7 @@ from rodwright.parts import Unit
 _KINDS = {
     "solids for the CNC shop": ("*.step",),
     "meshes": ("*.stl", "*.glb"),
-    "lists": ("parts-list.*", "fixings.*"),
+    "lists": ("parts-list.*", "hardware.*", "edges.*"),
     "the whole model": ("unit.json", "findings.json"),
     "pictures": ("*.png", "*.svg"),
 }

@@ -437,6 +437,25 @@ Working = Rebate | Groove | Housing | Notch | Mitre | Easing | Hole | Bevel | Mo
 taken is the union of their removals, so their order never changes the shape."""
 
 
+@dataclass(frozen=True, slots=True)
+class Edging:
+    """Veneer or tape glued on an edge or end after cutting, ``thickness`` in mm.
+
+    It is no solid of its own: a part's finished size includes it.  ``colour`` is what to
+    order it in, empty where the material says it all.
+    """
+
+    surface: Surface
+    material: str
+    thickness: float
+    colour: str = ""
+
+    @property
+    def called(self) -> str:
+        """Material and colour."""
+        return f"{self.material}, {self.colour}" if self.colour else self.material
+
+
 # --- placing and joining -------------------------------------------------------------
 
 
@@ -483,9 +502,9 @@ class Part:
 
     ``ref`` is unique in the unit and short enough to pencil on the piece.  ``group`` is
     the sub-assembly it belongs to.  ``lipped`` names the edges that carry a lipping, in
-    the maker's words.  ``withdraw`` is the direction (unit frame) in which the piece comes
-    off the unit when it is taken apart, the reverse of how it goes on; a zero vector for
-    pieces that everything else is taken off.
+    the maker's words; ``edged`` is what is glued on others.  ``withdraw`` is the direction
+    (unit frame) in which the piece comes off the unit when it is taken apart, the reverse of
+    how it goes on; a zero vector for pieces that everything else is taken off.
     """
 
     ref: str
@@ -497,6 +516,15 @@ class Part:
     workings: tuple[Working, ...] = ()
     lipped: tuple[str, ...] = ()
     withdraw: Vector = (0.0, 0.0, 0.0)
+    edged: tuple[Edging, ...] = ()
+
+    @property
+    def rough_size(self) -> Vector:
+        """Length, width and thickness to cut: what is trimmed later more, edging less."""
+        size = list(self.blank.rough_size)
+        for each in self.edged:
+            size[each.surface.axis] -= each.thickness
+        return (size[0], size[1], size[2])
 
     @property
     def shape(self) -> ShapeKey:

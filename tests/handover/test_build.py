@@ -50,13 +50,16 @@ def test_every_row_of_the_list_has_its_files_and_the_model_reads_back(tmp_path: 
     assert read_unit_json(tmp_path / "out" / "unit.json") == bookcase()
 
 
-def test_fixings_have_a_list_when_there_are_any(tmp_path: Path) -> None:
+def test_hardware_has_a_list_when_there_are_any(tmp_path: Path) -> None:
     unit = bookcase()
-    joint = replace(unit.joints[0], fixings=(Fixing("screw 4 x 40", 3),))
+    joint = replace(unit.joints[0], fixings=(Fixing("screw", 3, "4 x 40 mm"),))
     made = write_build(replace(unit, joints=(joint, joint)), tmp_path / "out")
-    assert tmp_path / "out" / "fixings.csv" in made
-    listed = (tmp_path / "out" / "fixings.csv").read_text(encoding="utf-8-sig").splitlines()
-    assert listed == ["fixing,quantity", "screw 4 x 40,6"]
+    assert tmp_path / "out" / "hardware.csv" in made
+    listed = (tmp_path / "out" / "hardware.csv").read_text(encoding="utf-8-sig").splitlines()
+    assert listed == [
+        "hardware,size,quantity,holes,for",
+        "screw,4 x 40 mm,6,,housing: BT1",
+    ]
 
 
 def test_findings_are_written_gravest_first(tmp_path: Path) -> None:

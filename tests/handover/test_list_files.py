@@ -7,7 +7,13 @@ import io
 import json
 from dataclasses import replace
 
-from rodwright.handover.list_files import fixings_csv, lists_xlsx, parts_csv, parts_json
+from rodwright.handover.list_files import (
+    edges_csv,
+    hardware_csv,
+    lists_xlsx,
+    parts_csv,
+    parts_json,
+)
 from rodwright.handover.lists import parts_list
 from rodwright.lengths import parse_length
 from rodwright.mass import unit_weight
@@ -88,22 +94,29 @@ def test_csv_text_that_looks_like_a_formula_gets_an_apostrophe() -> None:
     assert record["name"] == "'@Shelf"
 
 
-def test_json_holds_rows_totals_and_fixings() -> None:
+def test_json_holds_rows_totals_and_hardware() -> None:
     joint = Joint(JointKind.RESTING, "SD1", "SH1", (0, 0, 0), (Fixing("shelf pin", 2),))
     unit = replace(bookcase(), joints=(joint, joint))
     document = json.loads(parts_json(unit))
     assert document["totals"]["parts"] == len(unit.parts) == 10
     assert document["totals"]["weight"] == round(unit_weight(unit), 3)
-    assert document["fixings"] == [{"name": "shelf pin", "quantity": 4}]
+    assert document["hardware"] == [
+        {"name": "shelf pin", "size": "", "quantity": 4, "pilot": "",
+         "uses": ["resting on pins: SH1"]}
+    ]  # fmt: skip
+    assert document["edges"] == []
     assert sum(row["quantity"] for row in document["parts"]) == 10
     for record, row in zip(document["parts"], parts_list(unit), strict=True):
         assert record["length"] == row.length
         assert tuple(record["workings"]) == row.workings
     assert "near end" in document["words"]
     assert document["parts"][1]["shows"] == ["upper face"]
-    assert read(fixings_csv(unit)) == [{"fixing": "shelf pin", "quantity": "4"}]
+    assert read(hardware_csv(unit)) == [
+        {"hardware": "shelf pin", "size": "", "quantity": "4", "holes": "",
+         "for": "resting on pins: SH1"}
+    ]  # fmt: skip
 
 
 def test_the_same_unit_gives_the_same_bytes() -> None:
-    for write in (parts_csv, fixings_csv, lists_xlsx, parts_json):
+    for write in (parts_csv, hardware_csv, edges_csv, lists_xlsx, parts_json):
         assert write(hostile()) == write(hostile())

@@ -1,4 +1,4 @@
-"""The parts list and the fixings list."""
+"""The parts list and the hardware list."""
 
 from __future__ import annotations
 
@@ -8,9 +8,9 @@ from dataclasses import replace
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from rodwright.handover.lists import FixingsRow, common_name, fixings_list, parts_list
+from rodwright.handover.lists import HardwareRow, common_name, hardware_list, parts_list
 from rodwright.mass import unit_weight
-from rodwright.parts import Fixing, Joint, JointKind, Part, Unit
+from rodwright.parts import Edging, Fixing, Joint, JointKind, Part, Surface, Unit
 from samples import ASH, bookcase
 
 
@@ -59,6 +59,7 @@ def test_what_tells_pieces_apart_tells_rows_apart() -> None:
     side = unit.part("SD2")
     for changed in (
         replace(side, lipped=("front",)),
+        replace(side, edged=(Edging(Surface.FACE_EDGE, "veneer", 0.6),)),
         replace(side, blank=replace(side.blank, stock=ASH)),
         replace(side, blank=replace(side.blank, trim_length=20.0)),
         replace(side, workings=side.workings[:1]),
@@ -92,15 +93,45 @@ def test_common_names() -> None:
     assert common_name(("Shelf",)) == "Shelf"
 
 
-def test_fixings_are_counted_over_all_joints() -> None:
-    pins, screws = Fixing("shelf pin, 5 mm", 2), Fixing("screw 4 x 40", 3)
+def test_hardware_is_counted_over_joints_and_unit() -> None:
+    pins = Fixing("shelf pin", 2, "5 mm", "5 mm")
+    screws = Fixing("wood screw", 3, "4 x 40 mm", "clearance 4.5 mm, pilot 2.5 mm")
     joints = (
         Joint(JointKind.RESTING, "SD1", "SH1", (0, 0, 0), (pins,)),
         Joint(JointKind.RESTING, "SD2", "SH1", (0, 0, 0), (pins, screws)),
+        Joint(JointKind.SCREWED, "SD2", "TP1", (0, 0, 0), (replace(screws, count=2),)),
         Joint(JointKind.BUTT, "SD2", "BK1", (0, 0, 0)),
     )
-    unit: Unit = replace(bookcase(), joints=joints)
-    assert fixings_list(unit) == (
-        FixingsRow("screw 4 x 40", 3),
-        FixingsRow("shelf pin, 5 mm", 4),
+    feet = (Fixing("foot", 4, "100 mm"), Fixing("wood screw", 16, "4 x 16 mm"))
+    unit: Unit = replace(bookcase(), joints=joints, fixings=feet)
+    assert hardware_list(unit) == (
+        HardwareRow("foot", "100 mm", 4, "", ()),
+        HardwareRow("shelf pin", "5 mm", 4, "5 mm", ("resting on pins: SH1",)),
+        HardwareRow("wood screw", "4 x 16 mm", 16, "", ()),
+        HardwareRow(
+            "wood screw", "4 x 40 mm", 5, "clearance 4.5 mm, pilot 2.5 mm",
+            ("resting on pins: SH1", "butted and screwed: TP1"),
+        ),
+    )  # fmt: skip
+
+
+def test_many_refs_are_only_counted() -> None:
+    joints = tuple(
+        Joint(JointKind.DOWEL, "SD1", f"SH{number}", (0, 0, 0), (Fixing("dowel", 2),))
+        for number in range(1, 11)
     )
+    (row,) = hardware_list(replace(bookcase(), joints=joints))
+    assert row.quantity == 20
+    assert row.uses == ("dowel: SH1, SH2, SH3, SH4, SH5, SH6, SH7, SH8 and 2 more",)
+
+
+def test_edging_makes_the_blank_smaller_and_is_named_by_place() -> None:
+    unit = bookcase()
+    shelf = unit.part("SH1")
+    surfaces = (Surface.FACE_EDGE, Surface.BACK_EDGE, Surface.NEAR_END)
+    edged = tuple(Edging(surface, "abs", 2.0) for surface in surfaces)
+    blank = replace(shelf.blank, trim_length=10.0)
+    row = parts_list(replace(unit, parts=(replace(shelf, blank=blank, edged=edged),)))[0]
+    assert row.edged == ("front edge", "rear edge", "left end")
+    assert (row.length, row.rough_length) == (776.0, 784.0)
+    assert (row.width, row.rough_width) == (300.0, 296.0)

@@ -20,6 +20,7 @@ from rodwright.parts import (
     Box,
     Clearance,
     Easing,
+    Edging,
     Fixing,
     Grain,
     Groove,
@@ -56,7 +57,8 @@ def full_unit() -> Unit:
     part = worked_part()
     stock = replace(part.blank.stock, pieces=(Piece(2400.0, 150.0, 4),), price=9.8)
     blank = replace(part.blank, stock=stock, trim_length=20.0)
-    part = replace(part, blank=blank, lipped=("front",), withdraw=(0.0, -1.0, 0.0))
+    part = replace(part, blank=blank, lipped=("front",), withdraw=(0.0, -1.0, 0.0),
+                   edged=(Edging(Surface.FACE_EDGE, "abs", 0.8, "white"),))  # fmt: skip
     return Unit(
         "Étagère “1/3”",
         Box((0.0, 0.0, 0.0), (400.0, 120.0, 0.1 + 0.2)),
@@ -146,6 +148,9 @@ def units(draw: st.DrawFn) -> Unit:
         Part, TEXTS, TEXTS, st.sampled_from(Role), TEXTS, blanks,
         st.builds(Placement, VECTORS, VECTORS, VECTORS),
         st.lists(WORKINGS, max_size=2).map(tuple), st.lists(TEXTS, max_size=2).map(tuple), VECTORS,
+        st.lists(
+            st.builds(Edging, st.sampled_from(Surface), TEXTS, SMALL, TEXTS), max_size=2
+        ).map(tuple),
     )  # fmt: skip
     fixing = st.builds(Fixing, TEXTS, st.integers(1, 99), TEXTS, TEXTS)
     fixings = st.lists(fixing, max_size=2).map(tuple)
@@ -188,6 +193,8 @@ def test_a_document_from_before_there_were_motions_still_reads(tmp_path: Path) -
     document = json.loads(unit_json(bookcase()))
     for key in ("motions", "fixings", "levelling", "moisture"):
         del document[key]
+    for part in document["parts"]:
+        del part["edged"]
     for joint in document["joints"]:
         for fixing in joint["fixings"]:
             del fixing["size"], fixing["pilot"]

@@ -68,7 +68,8 @@ def test_the_cutting_sheet_has_what_is_needed_for_cutting() -> None:
     parts = sheet(lists_xlsx(samples.bookcase()), "Parts")
     assert [cell.value for cell in parts[1]] == [
         "refs", "name", "quantity", "length mm", "width mm", "thickness mm", "rough length mm",
-        "rough width mm", "stock", "material", "grain", "shows", "edges lipped", "weight kg",
+        "rough width mm", "stock", "material", "grain", "shows", "edges lipped", "edging on",
+        "weight kg",
     ]  # fmt: skip
 
 
@@ -109,14 +110,14 @@ def test_characters_that_xml_cant_hold_leave_a_whole_workbook() -> None:
     assert column(content, "name") == ["Shelf\ufffd\ufffd", "total"]
 
 
-def test_fixings_have_a_sheet_only_if_there_are_any() -> None:
+def test_hardware_has_a_sheet_only_if_there_are_any() -> None:
     assert openpyxl.load_workbook(io.BytesIO(lists_xlsx(samples.bookcase()))).sheetnames == [
         "Parts",
         "Workings",
     ]
-    assert list(sheet(lists_xlsx(awkward()), "Fixings").values) == [
-        ("fixing", "quantity"),
-        ("-pin", 4),
+    assert list(sheet(lists_xlsx(awkward()), "Hardware").values) == [
+        ("hardware", "size", "quantity", "holes", "for"),
+        ("-pin", None, 4, None, "resting on pins: SH1"),
     ]
 
 

@@ -216,7 +216,10 @@ def wishes_nobody_can_make() -> list[Any]:
         ({"to": 963}, f"{where}.to: a hole at 963 mm isn't in its space"),
         ({"from": 500, "to": 400}, f"{where}.to: a row can't begin at 500 mm and end at 400 mm"),
         ({"from": 700}, "interior.shelves: the shelf at 227.5 mm has no hole near it"),
-        ({"pitch": 500}, "interior.shelves: with holes 500 mm apart, the shelf at 718.5 mm comes on"),
+        (
+            {"pitch": 500},
+            "interior.shelves: with holes 500 mm apart, the shelf at 718.5 mm comes on",
+        ),
     ]
 
 

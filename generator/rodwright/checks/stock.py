@@ -47,7 +47,7 @@ def _thickness(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
 
 def _sheet(unit: Unit, part: Part, sheet: tuple[float, float]) -> Iterator[Finding]:
     """A part on its sheet; where there is grain, its length lies along the sheet's grain."""
-    length, width, _ = part.blank.rough_size
+    length, width, _ = part.rough_size
     stock = part.blank.stock
     along, across = sheet if stock.grain is not Grain.CROSSWISE else sheet[::-1]
     ways = [(length - along, width - across)]
@@ -70,7 +70,7 @@ def _sheet(unit: Unit, part: Part, sheet: tuple[float, float]) -> Iterator[Findi
 
 
 def _boards(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
-    length, width, thickness = part.blank.rough_size
+    length, width, thickness = part.rough_size
     section = width if thickness <= stock.thickness + _ROUNDING else thickness
     longest = max(piece.length for piece in stock.pieces)
     widest = max(piece.width for piece in stock.pieces)

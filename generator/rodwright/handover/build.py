@@ -8,10 +8,11 @@ from dataclasses import asdict
 from pathlib import Path
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.handover.edge_list import edge_list
 from rodwright.handover.gltf import unit_glb
 from rodwright.handover.json_text import json_text
-from rodwright.handover.list_files import fixings_csv, lists_xlsx, parts_csv, parts_json
-from rodwright.handover.lists import fixings_list, like_parts
+from rodwright.handover.list_files import edges_csv, hardware_csv, lists_xlsx, parts_csv, parts_json
+from rodwright.handover.lists import hardware_list, like_parts
 from rodwright.handover.model import unit_json
 from rodwright.handover.names import file_stems
 from rodwright.handover.step import write_step_part, write_step_unit
@@ -27,8 +28,10 @@ def write_files(
     (folder / "parts-list.csv").write_bytes(parts_csv(unit))
     (folder / "parts-list.xlsx").write_bytes(lists_xlsx(unit))
     (folder / "parts-list.json").write_bytes(parts_json(unit))
-    if fixings_list(unit):
-        (folder / "fixings.csv").write_bytes(fixings_csv(unit))
+    if hardware_list(unit):
+        (folder / "hardware.csv").write_bytes(hardware_csv(unit))
+    if edge_list(unit):
+        (folder / "edges.csv").write_bytes(edges_csv(unit))
     (folder / "unit.json").write_bytes(unit_json(unit))
     (folder / "findings.json").write_bytes(findings_json(findings))
     progress("writing STEP")

@@ -1,14 +1,13 @@
-"""The parts list and the fixings list: what to cut, and what to buy to hold it together."""
+"""The parts list and the hardware list: what to cut, and what to buy to hold it together."""
 
 from __future__ import annotations
 
-from collections import Counter
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from rodwright.handover.lie import describe_lie, describe_shows
+from rodwright.handover.lie import describe_lie, describe_shows, lie_of
 from rodwright.handover.workings import describe_workings
 from rodwright.mass import weight
-from rodwright.parts import Blank, Grain, Part, Role, Unit, Vector, Working
+from rodwright.parts import Blank, Edging, Fixing, Grain, Part, Role, Unit, Vector, Working
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,7 +16,8 @@ class PartsRow:
 
     ``refs`` are in the unit's order.  Lengths in mm: ``length``, ``width`` and
     ``thickness`` are finished sizes (over the long points of a mitred piece), the rough
-    ones are what to cut before trimming.  ``shows`` names the surfaces that show;
+    ones are what to cut before trimming and before edging is glued on.  ``shows`` names the
+    surfaces that show, ``edged`` those under edging;
     ``workings`` are texts in the unit's display unit; ``lie`` says which way the pieces go,
     with the refs first where they go more than one way.  Surfaces are named by where they
     lie in the unit as far as the pieces agree.  ``weight_each`` in kg.
@@ -36,6 +36,7 @@ class PartsRow:
     grain: Grain
     shows: tuple[str, ...]
     lipped: tuple[str, ...]
+    edged: tuple[str, ...]
     workings: tuple[str, ...]
     lie: tuple[str, ...]
     weight_each: float
@@ -58,22 +59,31 @@ class PartsRow:
 
 
 @dataclass(frozen=True, slots=True)
-class FixingsRow:
-    """Bought-in pieces of one kind."""
+class HardwareRow:
+    """Bought-in pieces of one kind and size.
+
+    ``pilot`` says what is drilled for each, ``uses`` what they are for: the joints that need
+    them, with the refs of the pieces that come to those.
+    """
 
     name: str
+    size: str
     quantity: int
+    pilot: str
+    uses: tuple[str, ...]
 
 
-_SameKey = tuple[Role, str, Blank, tuple[Working, ...], tuple[str, ...]]
+_SameKey = tuple[Role, str, Blank, tuple[Working, ...], tuple[str, ...], tuple[Edging, ...]]
+_MOST_REFS = 8
+"""Refs named for one use before the others are only counted."""
 
 
 def parts_list(unit: Unit) -> tuple[PartsRow, ...]:
     """The unit's parts by rows of equal pieces, in the order in which they first occur.
 
     Pieces are equal when nothing at the bench tells them apart: the same role and kind (the
-    last word of the name), blank (size, stock, grain, trim, show surfaces), workings and
-    lipped edges.  A left and a right side that are cut alike are one row, named by the
+    last word of the name), blank (size, stock, grain, trim, show surfaces), workings, lipped
+    edges and edging.  A left and a right side that are cut alike are one row, named by the
     words their names share at the end (``Side``); handed sides are two.
     """
     return tuple(_row(parts, unit) for parts in like_parts(unit))
@@ -84,18 +94,39 @@ def like_parts(unit: Unit) -> tuple[tuple[Part, ...], ...]:
     gathered: dict[_SameKey, list[Part]] = {}
     for part in unit.parts:
         kind = part.name.split()[-1].casefold() if part.name.split() else ""
-        key = (part.role, kind, part.blank, part.workings, part.lipped)
+        key = (part.role, kind, part.blank, part.workings, part.lipped, part.edged)
         gathered.setdefault(key, []).append(part)
     return tuple(tuple(parts) for parts in gathered.values())
 
 
-def fixings_list(unit: Unit) -> tuple[FixingsRow, ...]:
-    """What the unit's joints need to be bought, by name."""
-    counted: Counter[str] = Counter()
-    for joint in unit.joints:
-        for fixing in joint.fixings:
-            counted[fixing.name] += fixing.count
-    return tuple(FixingsRow(name, counted[name]) for name in sorted(counted))
+def hardware_list(unit: Unit) -> tuple[HardwareRow, ...]:
+    """Everything bought in: what the joints need, and feet, handles and the like; by name."""
+    counts: dict[Fixing, int] = {}
+    refs: dict[Fixing, dict[str, list[str]]] = {}
+    needed = [(fixing, joint) for joint in unit.joints for fixing in joint.fixings]
+    for fixing, joint in [*needed, *((fixing, None) for fixing in unit.fixings)]:
+        kind = replace(fixing, count=1)
+        counts[kind] = counts.get(kind, 0) + fixing.count
+        uses = refs.setdefault(kind, {})
+        if joint is not None:
+            come = uses.setdefault(str(joint.kind), [])
+            if joint.second not in come:
+                come.append(joint.second)
+    return tuple(
+        HardwareRow(
+            kind.name,
+            kind.size,
+            counts[kind],
+            kind.pilot,
+            tuple(f"{use}: {_some(come)}" for use, come in refs[kind].items()),
+        )
+        for kind in sorted(counts, key=lambda kind: (kind.name, kind.size, kind.pilot))
+    )
+
+
+def _some(refs: list[str]) -> str:
+    named, more = refs[:_MOST_REFS], len(refs) - _MOST_REFS
+    return ", ".join(named) + (f" and {more} more" if more > 0 else "")
 
 
 def common_name(names: tuple[str, ...]) -> str:
@@ -112,7 +143,8 @@ def common_name(names: tuple[str, ...]) -> str:
 def _row(parts: tuple[Part, ...], unit: Unit) -> PartsRow:
     first = parts[0]
     size: Vector = first.blank.size
-    rough: Vector = first.blank.rough_size
+    rough: Vector = first.rough_size
+    lie = lie_of(parts)
     return PartsRow(
         refs=tuple(part.ref for part in parts),
         name=common_name(tuple(part.name for part in parts)),
@@ -127,6 +159,7 @@ def _row(parts: tuple[Part, ...], unit: Unit) -> PartsRow:
         grain=first.blank.grain,
         shows=describe_shows(parts),
         lipped=first.lipped,
+        edged=tuple(lie.name(each.surface) for each in first.edged),
         workings=describe_workings(parts, unit.display_unit),
         lie=describe_lie(parts),
         weight_each=weight(first),

@@ -21,6 +21,7 @@ from rodwright.parts import (
     Box,
     Clearance,
     Easing,
+    Edging,
     Fixing,
     Grain,
     Groove,
@@ -171,11 +172,12 @@ def _part_record(part: Part) -> dict[str, Any]:
         "role": part.role,
         "group": part.group,
         "blank": blank,
-        "rough_size": part.blank.rough_size,
+        "rough_size": part.rough_size,
         "workings": [
             {"kind": type(working).__name__.lower(), **asdict(working)} for working in part.workings
         ],
         "lipped": part.lipped,
+        "edged": [asdict(edging) for edging in part.edged],
         "withdraw": part.withdraw,
         "placement": asdict(part.placement),
         "matrix": [[value + 0.0 for value in row] for row in part.placement.matrix()],
@@ -274,8 +276,13 @@ def _part(record: Mapping[str, Any], stocks: Mapping[str, Stock]) -> Part:
         placement=Placement(*(_vector(placement[each]) for each in ("origin", "length", "width"))),
         workings=tuple(map(_working, record["workings"])),
         lipped=tuple(record["lipped"]),
+        edged=tuple(map(_edging, record.get("edged", []))),
         withdraw=_vector(record["withdraw"]),
     )
+
+
+def _edging(record: Mapping[str, Any]) -> Edging:
+    return Edging(**{**record, "surface": Surface(record["surface"])})
 
 
 def _working(record: Mapping[str, Any]) -> Working:

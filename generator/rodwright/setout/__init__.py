@@ -9,6 +9,7 @@ from rodwright.setout.base import levelling_of, set_out_base
 from rodwright.setout.bench import Bench
 from rodwright.setout.carcass import set_out_carcass
 from rodwright.setout.cornice import set_out_cornice
+from rodwright.setout.edging import set_out_edging
 from rodwright.setout.face_frame import set_out_face_frame
 from rodwright.setout.interior import set_out_interior
 from rodwright.setout.lipping import set_out_lippings
@@ -50,6 +51,8 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         set_out_cornice(spec.cornice, rod, bench, problems)
     if spec.scribes is not None:
         set_out_scribes(spec.scribes, rod, bench, problems)
+    if spec.edging is not None:
+        set_out_edging(spec, spec.edging, bench, problems)
     drill_shelf_rows(interior.rows, bench, problems)
     way_in = read_way(spec.way_in, rod.opening, problems) if spec.way_in else None
     problems.raise_if_any()

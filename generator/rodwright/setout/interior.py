@@ -456,7 +456,8 @@ def _loose_shelves(
     if rows is None:
         return
     setter.rows.append(rows)
-    pins = Fixing("shelf pin", 2, f"{wish.holes.diameter:g} mm")
+    thick = f"{wish.holes.diameter:g} mm"
+    pins = Fixing("shelf pin", 2, thick, "" if wish.holes.sleeves else thick)
     for z in rows.undersides:
         refs = _layers(setter, space, wish, z, stock.name, -wish.clearance)
         middle = bench.parts[refs[0]].bounds().centre[1]

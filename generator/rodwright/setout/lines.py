@@ -161,18 +161,21 @@ def back_lines(
     return BackLines(stock, rear - stock.thickness, rear, reach, wish.clearance)
 
 
+def covered_fronts(spec: UnitSpec) -> set[str]:
+    """What has its front edge covered by a face frame."""
+    frame = spec.face_frame
+    if frame is None:
+        return set()
+    covered = {"sides"} | {name for name in ("top", "bottom") if frame.rails in ("both", name)}
+    return covered | ({"dividers"} if frame.mid_stiles is not None else set())
+
+
 def lipping_lines(spec: UnitSpec, stock: Stock | None, problems: Problems) -> LippingLines | None:
     """The lippings' lines; None if there are none."""
     wish = spec.lipping
     if wish is None or stock is None:
         return None
-    covered = {"sides"} if spec.face_frame else set()
-    if spec.face_frame and spec.face_frame.rails in ("both", "top"):
-        covered.add("top")
-    if spec.face_frame and spec.face_frame.rails in ("both", "bottom"):
-        covered.add("bottom")
-    if spec.face_frame and spec.face_frame.mid_stiles is not None:
-        covered.add("dividers")
+    covered = covered_fronts(spec)
     for number, edge in enumerate(wish.edges):
         if edge in covered:
             problems.add(

@@ -13,6 +13,7 @@ from rodwright.spec.base import BaseSpec
 from rodwright.spec.cornice import CorniceSpec
 from rodwright.spec.doors import DoorsSpec
 from rodwright.spec.doors import DoorsSpec
+from rodwright.spec.edging import EdgingSpec
 from rodwright.spec.fields import Colour, Length, LengthOrShare, LengthOrZero, SpecModel, Text
 from rodwright.spec.moisture import MoistureSpec
 from rodwright.spec.opening import FitSpec, OpeningSpec
@@ -290,6 +291,8 @@ class UnitSpec(SpecModel):
     """The face frame."""
     lipping: LippingSpec | None = None
     """Strips on front edges."""
+    edging: EdgingSpec | None = None
+    """Veneer or tape on the edges of sheet parts."""
     worktop: WorktopSpec | None = None
     """A top that lies on the carcass."""
     cornice: CorniceSpec | None = None

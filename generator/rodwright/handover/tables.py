@@ -1,0 +1,179 @@
+"""Tables as CSV and as sheets of a workbook, the same bytes for the same table."""
+
+from __future__ import annotations
+
+import csv
+import io
+import math
+import re
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+from zipfile import ZIP_DEFLATED, ZipFile, ZipInfo
+
+from openpyxl import Workbook
+from openpyxl.styles import Alignment, Font, PatternFill
+from openpyxl.utils import get_column_letter
+from openpyxl.worksheet.worksheet import Worksheet
+from openpyxl.writer.excel import ExcelWriter
+
+from rodwright.lengths import LengthUnit, format_length
+
+Cell = str | int | float
+
+_FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")
+_NOT_XML = re.compile("[^\t\n\r\x20-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
+"""Characters that no XML document can hold: XML 1.0, production 2 (Char)."""
+_LONE_FRACTION = re.compile("[0-9]+/[0-9]+")
+_FIXED_DATE = datetime(2000, 1, 1)
+_LEAST_WIDTH, _MOST_WIDTH = 8, 80  # characters
+LINE_HEIGHT = 15
+"""Height of a line of text in a sheet, points."""
+_LONGEST_HEADER = 120
+"""Characters.  Spreadsheet programs take 255 at most, each ampersand doubled; from memory."""
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """A column of a table."""
+
+    heading: str
+    decimals: int | None = None
+    """Decimals of a column of numbers; None for text."""
+    widest: int = 18
+    """Characters to a line before text is wrapped; a longer word still has its room."""
+
+
+def length_column(name: str, unit: LengthUnit) -> Column:
+    """A column of lengths: numbers of millimetres, or inches as text."""
+    return Column(f"{name} {unit}", 1 if unit == "mm" else None)
+
+
+def length_cell(mm: float, unit: LengthUnit) -> Cell:
+    """A length in mm as a cell of such a column."""
+    text = format_length(mm, unit)
+    if unit == "in":
+        return text
+    return float(text) if "." in text else int(text)
+
+
+def new_workbook(title: str) -> Workbook:
+    """An empty workbook with a title and fixed dates."""
+    book = Workbook()
+    book.properties.creator = "Rodwright"
+    book.properties.title = xml_text(title)
+    book.properties.created = book.properties.modified = _FIXED_DATE
+    return book
+
+
+def workbook_bytes(book: Workbook) -> bytes:
+    """A workbook as a file; its title heads every page."""
+    for each in book.worksheets:
+        each.oddHeader.left.text = book.properties.title[:_LONGEST_HEADER].replace("&", "&&")
+        each.oddFooter.right.text = "&P of &N"
+    buffer = io.BytesIO()
+    # ExcelWriter is what Workbook.save uses, but it would set the time of day.
+    ExcelWriter(book, _DatelessZip(buffer, "w", ZIP_DEFLATED)).save()
+    return buffer.getvalue()
+
+
+def csv_bytes(columns: Sequence[Column], rows: Iterable[Sequence[Cell]]) -> bytes:
+    """A heading row and a record for each row.
+
+    UTF-8 with a byte order mark, by which spreadsheets know it, and CRLF, quoted as RFC
+    4180 has it.  Text that a spreadsheet would take for a formula gets an apostrophe in
+    front, the usual guard; a lone fraction, which it would take for a date, is written with
+    a whole number (``0 7/8``).
+    """
+    text = io.StringIO(newline="")
+    writer = csv.writer(text)
+    writer.writerow([column.heading for column in columns])
+    writer.writerows([_guarded(cell) for cell in row] for row in rows)
+    return text.getvalue().encode("utf-8-sig")
+
+
+def _guarded(cell: Cell) -> Cell:
+    if not isinstance(cell, str):
+        return cell
+    if _LONE_FRACTION.fullmatch(cell):
+        return f"0 {cell}"
+    line = cell.replace("\n", "; ")
+    return f"'{line}" if line.startswith(_FORMULA_STARTS) else line
+
+
+def fill_sheet(
+    sheet: Worksheet, title: str, columns: Sequence[Column], rows: Sequence[Sequence[Cell]]
+) -> None:
+    """Fill a sheet with a heading row and a row of cells for each row, ready to be printed.
+
+    Text is stored as text whatever it begins with, so that none is taken for a formula;
+    characters that XML can't hold are shown as U+FFFD.
+    """
+    sheet.title = title
+    lines = [1] * (1 + len(rows))
+    for number, column in enumerate(columns, start=1):
+        heading = sheet.cell(1, number, column.heading)
+        heading.font = Font(bold=True)
+        heading.fill = PatternFill("solid", fgColor="E8E8E8")
+        heading.alignment = Alignment(wrap_text=True, vertical="bottom")
+        for at, row in enumerate(rows, start=2):
+            _put(sheet.cell(at, number), row[number - 1], column)
+        texts = [str(row[number - 1]) for row in rows]
+        width = _width(column, texts)
+        sheet.column_dimensions[get_column_letter(number)].width = width
+        for at, text in enumerate((column.heading, *texts)):
+            wrapped = (math.ceil((len(line) or 1) / (width - 1)) for line in text.split("\n"))
+            lines[at] = max(lines[at], sum(wrapped))
+    for at, count in enumerate(lines, start=1):
+        sheet.row_dimensions[at].height = LINE_HEIGHT * count
+    sheet.freeze_panes = "A2"
+    sheet.print_title_rows = "1:1"
+    sheet.page_setup.orientation = "landscape"
+    sheet.page_setup.paperSize = sheet.PAPERSIZE_A4
+    sheet.page_setup.fitToWidth, sheet.page_setup.fitToHeight = 1, 0
+    sheet.sheet_properties.pageSetUpPr.fitToPage = True
+
+
+def _width(column: Column, texts: Sequence[str]) -> int:
+    """Characters across a column: room for its words, and for its lines up to its widest."""
+    words = [word for text in (column.heading, *texts) for word in text.split()]
+    lines = [line for text in texts for line in text.split("\n")]
+    longest_word, longest_line = max(map(len, words)), max(map(len, lines), default=0)
+    width = max(min(longest_line, column.widest), longest_word) + 2
+    return min(max(width, _LEAST_WIDTH), _MOST_WIDTH)
+
+
+def _put(cell: Any, value: Cell, column: Column) -> None:
+    if value == "":
+        return
+    if isinstance(value, str):
+        cell.value = xml_text(value)
+        cell.data_type = "s"
+        cell.alignment = Alignment(wrap_text=True, vertical="top")
+    else:
+        cell.value = value
+        decimals = column.decimals or 0
+        whole = decimals == 0 or (column.decimals == 1 and value == int(value))
+        cell.number_format = "0" if whole else f"0.{'0' * decimals}"
+        cell.alignment = Alignment(vertical="top")
+
+
+def xml_text(text: str) -> str:
+    """Text with what XML can't hold as U+FFFD."""
+    return _NOT_XML.sub("\ufffd", text)
+
+
+class _DatelessZip(ZipFile):
+    """A zip archive whose members all bear the same date."""
+
+    def writestr(self, name: Any, data: Any, *rest: Any) -> None:
+        """Add a member from text or bytes."""
+        member = ZipInfo(name, _FIXED_DATE.timetuple()[:6])
+        member.compress_type = self.compression
+        super().writestr(member, data, *rest)
+
+    def write(self, filename: Any, arcname: Any = None, *rest: Any) -> None:
+        """Add a member from a file."""
+        with open(filename, "rb") as file:  # noqa: PTH123
+            self.writestr(arcname, file.read(), *rest)

@@ -1,0 +1,71 @@
+"""The edge list and the totals by stock, figures by hand."""
+
+from __future__ import annotations
+
+import csv
+import io
+from typing import Any
+
+import openpyxl
+import pytest
+
+from rodwright.handover.edge_list import edge_list
+from rodwright.handover.list_files import edges_csv, lists_xlsx
+from rodwright.handover.totals import stock_totals
+from specs import unit_from
+
+SIZE = "size: {width: 800, height: 1000, depth: 300}\n"
+LIPPED: dict[str, Any] = {
+    "interior": {"shelves": {"count": 3}},
+    "lipping": {"stock": "ash", "thickness": 10},
+    "edging": {"material": "veneer", "thickness": 0.6, "colour": "birch", "edges": ["sides"]},
+}
+
+
+def test_metres_of_lipping_and_edging() -> None:
+    """Three strips of 764, and two edges of 1000, each with a tenth more, up to a tenth."""
+    lipping, edging = edge_list(unit_from(SIZE, **LIPPED))
+    assert (lipping.kind, lipping.material, lipping.stock) == ("lipping", "ash", "ash")
+    assert (lipping.width, lipping.thickness, lipping.strips) == (18.0, 10.0, 3)
+    assert lipping.net == pytest.approx(2.292)
+    assert lipping.to_get == 2.6
+    assert (edging.kind, edging.material, edging.stock) == ("edging", "veneer, birch", "")
+    assert (edging.width, edging.thickness, edging.refs) == (18.0, 0.6, ("SD1", "SD2"))
+    assert (edging.net, edging.to_get) == (2.0, 2.2)
+
+
+def test_layers_share_a_strip() -> None:
+    edging = {"material": "veneer", "thickness": 1}
+    unit = unit_from(SIZE, interior={"shelves": {"count": 2, "layers": 2}}, edging=edging)
+    (row,) = edge_list(unit)
+    assert (row.width, row.strips, row.refs) == (36.0, 2, ("SH1a", "SH2a"))
+    assert row.net == pytest.approx(2 * 0.764)
+
+
+def test_edges_as_csv_and_sheet() -> None:
+    unit = unit_from(SIZE, **LIPPED)
+    text = edges_csv(unit).decode("utf-8-sig")
+    assert text.splitlines() == [
+        "kind,material,stock,thickness mm,width mm,strips,net m,to get m (with 10%),on",
+        'lipping,ash,ash,10,18,3,2.29,2.6,"LP1, LP2, LP3"',
+        'edging,"veneer, birch",,0.6,18,2,2.0,2.2,"SD1, SD2"',
+    ]
+    sheet: Any = openpyxl.load_workbook(io.BytesIO(lists_xlsx(unit)))["Edges"]
+    (_, *records) = csv.reader(io.StringIO(text))
+    rows = [[str(cell) if cell is not None else "" for cell in row] for row in sheet.values]
+    assert [[*row[:5], row[-1]] for row in rows[1:]] == [[*r[:5], r[-1]] for r in records]
+
+
+def test_totals_of_each_stock() -> None:
+    """Two sides of 1000 x 300 cut 0.6 narrower, four panels of 764 x 300 of which three have a
+    strip of 10 in front, and the strips."""
+    sheet, board = stock_totals(unit_from(SIZE, **LIPPED))
+    area = 2 * 1.0 * 0.2994 + 2 * 0.764 * 0.3 + 3 * 0.764 * 0.29
+    assert (sheet.stock.name, sheet.parts) == ("ply", 7)
+    assert sheet.area == pytest.approx(area)
+    finished = area + 2 * 1.0 * 0.0006
+    assert sheet.weight == pytest.approx(finished * 0.018 * sheet.stock.density)
+    assert (board.stock.name, board.parts) == ("ash", 3)
+    assert board.metres == pytest.approx(3 * 0.764)
+    assert board.volume == pytest.approx(3 * 0.764 * 0.018 * 0.010)
+    assert board.weight == pytest.approx(board.volume * board.stock.density)

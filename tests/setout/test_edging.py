@@ -1,0 +1,58 @@
+"""Edging on sheet parts: which edges get it, and how much smaller the blanks are cut."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from rodwright.checks import check_solids
+from rodwright.parts import Role, Surface
+from specs import of_role, problems_of, unit_from
+
+SIZE = "size: {width: 800, height: 1000, depth: 300}\n"
+
+
+def edging(*edges: str, **more: Any) -> dict[str, Any]:
+    return {"material": "birch veneer", "thickness": 0.6, "edges": edges} | more
+
+
+def test_front_edges_of_panels() -> None:
+    unit = unit_from(
+        SIZE, interior={"shelves": {"count": 1}}, edging=edging("shelves", "sides", "top")
+    )
+    for role in (Role.SHELF, Role.SIDE, Role.TOP):
+        for part in of_role(unit, role):
+            (edge,) = part.edged
+            # The middle of the edged edge is at the front of the carcass.
+            y = part.blank.width if edge.surface is Surface.BACK_EDGE else 0.0
+            assert part.placement.to_unit((0.0, y, 0.0))[1] == pytest.approx(0.0)
+            assert part.blank.width == 300.0
+            assert part.rough_size[1] == pytest.approx(299.4)
+    assert of_role(unit, Role.BOTTOM)[0].edged == ()
+    assert check_solids(unit) == ()
+
+
+def test_solid_wood_is_not_edged() -> None:
+    shelves = {"count": 1, "stock": "ash"}
+    assert problems_of(SIZE, interior={"shelves": shelves}, edging=edging("shelves")) == [
+        "edging.edges.0: there are no shelves of sheet material to be edged"
+    ]
+
+
+def test_what_cant_be_edged_is_told() -> None:
+    assert problems_of(SIZE, edging=edging("top", thickness=4)) == [
+        "edging.thickness: edging is 3 mm thick at the most, not 4 mm"
+    ]
+    assert problems_of(SIZE, edging=edging("drawers")) == [
+        "edging.edges.0: there are no drawers of sheet material to be edged"
+    ]
+    lipped = {"stock": "ash", "thickness": 10, "edges": ["sides"]}
+    assert problems_of(SIZE, edging=edging("top", "sides"), lipping=lipped) == [
+        "edging.edges.1: the sides have a lipping, so there is no edge left for edging"
+    ]
+    frame = {"stock": "ash", "width": 45, "rails": "bottom"}
+    assert problems_of(SIZE, edging=edging("top", "bottom", "sides"), face_frame=frame) == [
+        "edging.edges.1: the face frame covers the front of the bottom: nothing shows to be edged",
+        "edging.edges.2: the face frame covers the front of the sides: nothing shows to be edged",
+    ]
