@@ -1,0 +1,91 @@
+"""The spec language's part about drawers.
+
+Lengths are millimetres once read.
+"""
+
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from rodwright.spec.fields import Length, LengthOrShare, LengthOrZero, SpecModel, Text
+from rodwright.spec.joints import JointField, JointSpec
+
+
+class SlidesSpec(SpecModel):
+    """What drawers run on; the clearances are those that the maker of the slides publishes."""
+
+    kind: Literal["side", "under", "runners"] = "side"
+    """Slides at the sides of the box, slides under its bottom, or wooden runners."""
+    clearance: Length | None = None
+    """Gap at each side of the box: 12.7 mm for side slides, 1 mm for runners unless said."""
+    deduction: Length = 42.0
+    """Under slides: how much narrower the box is inside than the opening is."""
+    length: Length | None = None
+    """Length of the slides and the box; unless said, the longest that goes in, in steps of 50 mm or
+    2 in, or for runners all there is."""
+    rear: LengthOrZero = 10.0
+    """Least gap behind the box."""
+    below: LengthOrZero | None = None
+    """From the lower edge of the front, or of the opening, up to the box; 12 mm for side slides,
+    15 mm for under slides unless said.  Runners take their own thickness."""
+    above: LengthOrZero | None = None
+    """From the box up to the upper edge of the front, or of the opening; 12 mm for slides, 2 mm for
+    runners unless said."""
+
+
+class DrawerBottomSpec(SpecModel):
+    """The bottom of a drawer box, in grooves."""
+
+    stock: str | None = None
+    """Name of its stock; the back's unless said, or else the box's."""
+    groove: Length | None = None
+    """Depth of the grooves; unless said, a third of the box's thickness, rounded to a whole
+    millimetre or sixteenth of an inch."""
+    height: Length | None = None
+    """From the lower edge of the box to the bottom; 10 mm, or 13 mm over under slides, unless
+    said."""
+    held: Literal["from_rear", "all_round"] = "from_rear"
+    """Slid in from the rear under a lower back, or caught in grooves in all four."""
+
+
+class DrawerHandleSpec(SpecModel):
+    """A bought-in knob or handle on each front, screwed on through front and box."""
+
+    name: Text = "knob"
+    """What is bought."""
+    count: Annotated[int, Field(ge=1, le=4)] = 1
+    """How many on each front, evenly spread."""
+    spacing: LengthOrZero = 0.0
+    """From hole to hole of a handle; 0 for one hole."""
+    hole: Length = 5.0
+    """Diameter of its holes."""
+
+
+class DrawersSpec(SpecModel):
+    """Drawers one above the other in one space; give `count` or `fronts`."""
+
+    count: Annotated[int, Field(ge=1, le=50)] | None = None
+    """How many, with equal fronts."""
+    fronts: Annotated[tuple[LengthOrShare, ...], Field(min_length=1, strict=False)] | None = None
+    """Heights of the fronts from the top down; lengths or shares."""
+    hung: Literal["inset", "overlay"] = "inset"
+    """Fronts stand in the opening, or lie over the edges round it."""
+    gap: Length = 2.0
+    """Gap round each front and between fronts; an overlay front leaves half of it to its
+    neighbour."""
+    overlay: LengthOrZero | None = None
+    """How far an overlay front covers what is round it; unless said all it can, less half a gap."""
+    front_stock: str | None = None
+    """Name of the fronts' stock; the carcass's unless said."""
+    front_thickness: Length | None = None
+    """Thickness of fronts of solid wood; the stock's unless said."""
+    stock: str | None = None
+    """Name of the box's stock; the carcass's unless said."""
+    corners: JointField = JointSpec(joint="rebated")
+    """How the ends of a box meet its sides, which run through."""
+    bottom: DrawerBottomSpec = DrawerBottomSpec()
+    """The bottom of the box."""
+    slides: SlidesSpec = SlidesSpec()
+    """What they run on."""
+    handle: DrawerHandleSpec | None = None
+    """Knob or handle in the middle of each front."""
