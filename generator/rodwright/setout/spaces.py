@@ -114,6 +114,7 @@ def whole_space(rod: Rod, carcass: Carcass) -> Space:
             frame.rail_width if frame.has_top_rail else t if behind[1] else 0.0,
             frozenset(bare),
         )
+    front = replace(front, cover_high=max(0.0, min(front.cover_high, rod.head - front.high)))
     return Space(
         carcass.left, carcass.right, rod.floor, rod.ceiling, carcass.bottom, carcass.top, front
     )
