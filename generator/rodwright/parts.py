@@ -673,12 +673,14 @@ class Opening:
     """The opening a unit is made for: width and height it can use, and depth, in mm.
 
     ``depth`` is None where it was not measured, ``shape`` where nothing but sizes is known.
+    ``front`` is the y of the plane in which the walls beside it end, unit frame.
     """
 
     width: float
     height: float
     depth: float | None
     shape: OpeningShape | None = None
+    front: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,6 +10,7 @@ from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.fit import fit
 from rodwright.checks.levelling import levelling
 from rodwright.checks.lipping import lippings
+from rodwright.checks.motions import motions
 from rodwright.checks.safety import safety
 from rodwright.checks.stock import stock_sizes
 from rodwright.checks.way_in import way_in
@@ -19,7 +20,7 @@ from rodwright.parts import Unit
 
 __all__ = ["check_parts", "check_solids"]
 
-_CHECKS = (fit, levelling, workings, lippings, stock_sizes, way_in, safety)
+_CHECKS = (fit, levelling, workings, lippings, stock_sizes, way_in, motions, safety)
 
 
 def check_parts(unit: Unit) -> tuple[Finding, ...]:

@@ -28,6 +28,9 @@ LEAST_TONGUE = 3.0
 """Wood left between two channels, or beside a channel at an edge, mm."""
 LEAST_FLOOR = 1.5
 """Wood left under a blind hole, mm."""
+LEAST_BORING, LEAST_RIM = 20.0, 2.0
+"""From this diameter on a hole holds a cup or the like, which needs only so much wood beside its
+rim, mm."""
 _ROUNDING = 1e-6
 _GEOMETRY = "geometry of the part"
 
@@ -213,14 +216,19 @@ def _holes(unit: Unit, part: Part) -> Iterator[Finding]:
             min(centre, size[axis] - centre)
             for centre, axis in zip(hole.position, across, strict=True)
         )
-        least = hole.diameter if hole.surface in (Surface.FACE, Surface.REVERSE) else 0.0
+        least = 0.0
+        if hole.surface in (Surface.FACE, Surface.REVERSE):
+            # Nothing is driven into a wide boring that would wedge its rim off.
+            bored = hole.diameter >= LEAST_BORING
+            least = hole.diameter / 2 + LEAST_RIM if bored else hole.diameter
         if edge < least - _ROUNDING and not notched:
             yield Finding(
                 Severity.WARNING,
                 "hole near an edge",
                 f"a {length_in(unit, hole.diameter)} hole in {named(part)} is "
                 f"{length_in(unit, edge)} from an edge",
-                "Keep a hole at least its own diameter from the edge, or it may break out.",
+                f"Keep its middle at least {length_in(unit, least)} from the edge, or it may "
+                "break out.",
                 (part.ref,),
                 edge,
                 least,

@@ -5,7 +5,7 @@ All lengths in mm, unit frame: the carcass fills ``[0, width] x [0, depth] x [ba
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import inf
 
 from rodwright.parts import Opening, Stock
@@ -136,6 +136,8 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
         raise problems.error()
     toe = foot if spec.base is not None and spec.base.kind == "toe_board" else 0.0
     frame = frame_lines(spec, frame_stock, width, (foot, height), problems)
+    if opening is not None:
+        opening = replace(opening, front=_opening_front(spec, frame))
     back_thickness = back_stock.thickness if back_stock else 0.0
     applied = spec.back is not None and spec.back.fixing == "applied"
     depth = (
@@ -171,6 +173,12 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
     if not _has_room(rod, overall_front_to_rear, problems):
         raise problems.error()
     return rod
+
+
+def _opening_front(spec: UnitSpec, frame: FrameLines | None) -> float:
+    """The y of the plane in which the walls beside an opening end."""
+    setback = spec.face_frame.setback if spec.face_frame else 0.0
+    return 0.0 - (frame.thickness if frame else 0.0) - setback
 
 
 def _gap_behind(spec: UnitSpec, opening: Opening | None, depth: float) -> float | None:
