@@ -64,10 +64,11 @@ class _Face:
         if min(x, y, length - x, width - y) < 2 * radius - _ROUNDING:
             return -inf, None
         deep, blocking = thickness - WEB, None
+        clear = radius + WEB - _ROUNDING
         for each in self.taken:
-            if _beside(each, centre) < radius + WEB - _ROUNDING:
-                low, high = each.box.low[2], each.box.high[2]
-                until = (thickness - high if self.surface is Surface.FACE else low) - WEB
+            low, high = each.box.low, each.box.high
+            if low[0] - clear < x < high[0] + clear and _beside(each, centre) < clear:
+                until = (thickness - high[2] if self.surface is Surface.FACE else low[2]) - WEB
                 if until < deep:
                     deep, blocking = until, each.working
         for plane in self.planes:
@@ -201,10 +202,10 @@ def _row(each: ShelfRows, face: _Face, y: float, needed: float, problems: Proble
         if room >= needed - _ROUNDING:
             kept.append(centre)
             deep = min(deep, room)
-        elif _said(each) and working is not None and room < 0:
+        elif (key := _said(each, z)) and working is not None and room < 0:
             say = problems.length
             problems.add(
-                (*each.where, _said(each)),
+                (*each.where, key),
                 f"the hole at {say(z - each.space.low)} above the floor of the space meets a "
                 f"{type(working).__name__.lower()} in {face.part.ref}",
                 "Let the row begin higher or end lower, or leave it to be laid by itself.",
@@ -213,11 +214,11 @@ def _row(each: ShelfRows, face: _Face, y: float, needed: float, problems: Proble
     return _Row(face, tuple(kept), deep)
 
 
-def _said(each: ShelfRows) -> str:
-    """The key by which the maker said how far the row goes; empty if it isn't said."""
-    if each.wish.start is not None:
-        return "from"
-    return "to" if each.wish.stop is not None else ""
+def _said(each: ShelfRows, z: float) -> str:
+    """The key by which the maker wanted a hole here; empty if the row was left to be laid."""
+    keys = {"from": each.wish.start, "to": each.wish.stop}
+    given = [key for key, end in keys.items() if end is not None]
+    return given[0 if z < each.bearing[0] else -1] if given else ""
 
 
 def _centre(face: _Face, y: float, z: float) -> tuple[float, float]:
