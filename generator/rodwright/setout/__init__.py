@@ -46,7 +46,7 @@ def set_out_unit(spec: UnitSpec) -> Unit:
     if spec.base is not None:
         set_out_base(spec.base, rod, carcass, bench, problems)
     if spec.worktop is not None:
-        set_out_worktop(spec.worktop, rod, bench, problems)
+        set_out_worktop(spec.worktop, rod, bench, spec.moisture.range, problems)
     if spec.cornice is not None:
         set_out_cornice(spec.cornice, rod, bench, problems)
     if spec.scribes is not None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from math import ceil
 
+from rodwright.movement import stock_swelling
 from rodwright.parts import Box, Fixing, JointKind, Part, Role, Stock, Surface
 from rodwright.problems import Problems
 from rodwright.setout.bench import TOUCH, Bench, X, Z, meeting
@@ -23,16 +24,28 @@ _ONE_ROW = 120.0
 """Something narrower than this (mm) takes one row of screws."""
 _CLEARANCE_HOLE = 5.0
 """Width of a hole or slot that a 4 mm screw goes through freely, mm (common practice)."""
-_SLOT = 15.0
-"""Length of a slot, mm: a screw in its middle can move 5 mm either way (common practice, no
+_LEAST_SLOT = 15.0
+"""Length of a slot, mm, where the wood's movement doesn't ask for more (common practice, no
 source)."""
+_BUTTON = 30.0
+"""Width of a button, mm (common practice, no source)."""
 _BUTTON_SLOT = (60.0, 8.0, 10.0, 12.0)
-"""Length, height and depth of a button's slot, and its distance from the worktop, mm (common
+"""Least length, height and depth of a button's slot, and its distance from the worktop, mm (common
 practice, no source)."""
 
 
-def set_out_worktop(wish: WorktopSpec, rod: Rod, bench: Bench, problems: Problems) -> None:
-    """Lay the worktop on the bench and fix it; what can't be made is noted."""
+def set_out_worktop(
+    wish: WorktopSpec,
+    rod: Rod,
+    bench: Bench,
+    moisture: tuple[float, float],
+    problems: Problems,
+) -> None:
+    """Lay the worktop on the bench and fix it; what can't be made is noted.
+
+    Slots are long enough for the wood to swell or shrink between the least and the most
+    ``moisture`` (%), whichever it is made at.
+    """
     stock = find_stock(rod.stocks, wish.stock, ("worktop", "stock"), problems)
     if stock is None or not _has_place(wish, rod, problems):
         return
@@ -61,10 +74,10 @@ def set_out_worktop(wish: WorktopSpec, rod: Rod, bench: Bench, problems: Problem
     lowest = _lay(wish, rod, stock, bench)
     if fixing == "buttons":
         for side in refs_of(bench, Role.SIDE):
-            _buttons(bench, side, lowest, rod.height)
+            _buttons(bench, side, lowest, rod.height, moisture)
     else:
         for carrier in carriers:
-            _screws(bench, carrier, lowest, slotted=fixing == "slotted")
+            _screws(bench, carrier, lowest, moisture if fixing == "slotted" else None)
 
 
 def _has_place(wish: WorktopSpec, rod: Rod, problems: Problems) -> bool:
@@ -125,12 +138,13 @@ def _lay(wish: WorktopSpec, rod: Rod, stock: Stock, bench: Bench) -> str:
     return refs[0]
 
 
-def _screws(bench: Bench, carrier: str, worktop: str, slotted: bool) -> None:
+def _screws(bench: Bench, carrier: str, worktop: str, moisture: tuple[float, float] | None) -> None:
     """Screws up through a panel or rail, clear of the uprights under it.
 
-    Slotted, those of the front row stay put, so that the front does; slots lie across the
-    worktop's grain.
+    With ``moisture`` they go through slots across the worktop's grain; the front row stays
+    put, so that the front does, and a single row has half the worktop to follow.
     """
+    slotted = moisture is not None
     part, top = bench.parts[carrier], bench.parts[worktop]
     low, high = part.bounds().low, part.bounds().high
     deep = high[1] - low[1]
@@ -140,9 +154,11 @@ def _screws(bench: Bench, carrier: str, worktop: str, slotted: bool) -> None:
         for x in _places(start, end):
             for number, y in enumerate(rows):
                 count += 1
-                if slotted and (number or len(rows) == 1):
+                if moisture and (number or len(rows) == 1):
+                    moving = y - rows[0] if number else top.blank.width / 2
                     half = _CLEARANCE_HOLE / 2
-                    box = Box((x - half, y - _SLOT / 2, low[2]), (x + half, y + _SLOT / 2, high[2]))
+                    long = _slot(top, moving, moisture, _CLEARANCE_HOLE, _LEAST_SLOT) / 2
+                    box = Box((x - half, y - long, low[2]), (x + half, y + long, high[2]))
                     bench.mortise(carrier, box, Z, round_ends=True)
                 else:
                     bench.drill(carrier, (x, y, low[2]), Z, _CLEARANCE_HOLE, None)
@@ -182,13 +198,24 @@ def _places(low: float, high: float) -> list[float]:
     return [low + inset + number * length / steps for number in range(steps + 1)]
 
 
-def _buttons(bench: Bench, side: str, worktop: str, height: float) -> None:
+def _slot(
+    top: Part, moving: float, moisture: tuple[float, float], wide: float, least: float
+) -> float:
+    """Length (mm) of a slot in which something ``wide`` can follow that much of the worktop's
+    width either way."""
+    return max(least, ceil(wide + 2 * stock_swelling(top.blank.stock, moving, moisture) - TOUCH))
+
+
+def _buttons(
+    bench: Bench, side: str, worktop: str, height: float, moisture: tuple[float, float]
+) -> None:
     """Slots for buttons in the inner face of a side, and the buttons."""
     long, high, deep, below = _BUTTON_SLOT
     part = bench.parts[side]
     box, top = part.bounds(), bench.parts[worktop].bounds()
     deep = min(deep, part.blank.thickness / 2)
-    long = min(long, box.size[1] / 2)
+    board = bench.parts[worktop]
+    long = min(_slot(board, board.blank.width / 2, moisture, _BUTTON, long), box.size[1] / 2)
     left = box.low[0] < TOUCH
     outer = (box.high[0] - deep, box.high[0]) if left else (box.low[0], box.low[0] + deep)
     places = [
@@ -205,6 +232,6 @@ def _buttons(bench: Bench, side: str, worktop: str, height: float) -> None:
     assert at is not None
     bench.join(
         JointKind.BUTTONED, side, worktop, at,
-        Fixing("worktop button", len(places)),
+        Fixing("worktop button", len(places), f"{_BUTTON:g} mm wide"),
         Fixing("wood screw", len(places), "4 x 25 mm", "pilot 2.5 mm"),
     )  # fmt: skip
