@@ -74,7 +74,13 @@ def _can_be_made(
     wish: CorniceSpec, rod: Rod, lines: _Lines, stock: Stock, bench: Bench, problems: Problems
 ) -> bool:
     say, before = problems.length, len(problems)
-    key: str
+    if any(part.role is Role.WORKTOP for part in bench.parts.values()):
+        problems.add(
+            ("cornice",),
+            "a unit has a worktop or a cornice on top, not both",
+            "Leave one of them out.",
+        )
+        return False
     if lines.thickness > stock.thickness + TOUCH:
         problems.add(
             ("cornice", "thickness"),

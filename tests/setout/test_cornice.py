@@ -1,0 +1,127 @@
+"""Cornices against sizes worked out by hand; how one is made is common practice, no source."""
+
+from __future__ import annotations
+
+from itertools import product
+from typing import Any
+
+import pytest
+
+from rodwright.checks import check_parts, check_solids
+from rodwright.parts import JointKind, Mitre, Role, Surface
+from specs import STOCK, of_role, problems_of, unit_from
+
+SIZE = "size: {width: 800, height: 2000, depth: 400}\n"
+FRAME = {"stock": "ash", "width": 60}
+ALCOVE = "opening: {width: 860, height: 2100, depth: 420}\n"
+LAPPED = {"stock": "ash", "height": 80}
+
+
+def test_a_lapped_cornice_goes_round_the_front_and_both_ends() -> None:
+    """Boards 22 thick on 800 x 400: 844 over the long points in front, 422 at the ends; 30 of
+    80 stand above a carcass of 1970."""
+    unit = unit_from(SIZE, cornice=LAPPED | {"rise": 30})
+    front, *returns = of_role(unit, Role.CORNICE)
+    assert {part.blank.length for part in of_role(unit, Role.SIDE)} == {1970.0}
+    assert front.blank.size == (844.0, 80.0, 22.0)
+    assert front.bounds().low == (-22.0, -22.0, 1920.0)
+    assert front.workings == (
+        Mitre(Surface.FAR_END, 45.0, Surface.FACE), Mitre(Surface.NEAR_END, 45.0, Surface.FACE),
+    )  # fmt: skip
+    assert {part.blank.size for part in returns} == {(422.0, 80.0, 22.0)}
+    assert returns[0].shape == returns[1].shape
+    assert [part.bounds().low[0] for part in returns] == [-22.0, 800.0]
+    mitres = [joint for joint in unit.joints if joint.kind is JointKind.MITRE]
+    assert len(mitres) == 2
+    assert unit.size == pytest.approx((844.0, 2000.0, 422.0))
+
+
+def test_it_stands_in_front_of_a_face_frame_and_reaches_behind_an_applied_back() -> None:
+    unit = unit_from(SIZE, cornice=LAPPED, face_frame=FRAME, back={"stock": "thin"})
+    front, left, _ = of_role(unit, Role.CORNICE)
+    assert (front.bounds().low[1], front.bounds().high[1]) == (-44.0, -22.0)
+    assert left.blank.length == 22.0 + 400.0
+    assert left.bounds().high[1] == max(part.bounds().high[1] for part in unit.parts)
+
+
+def test_a_standing_cornice_takes_its_height_from_the_carcass() -> None:
+    wish = LAPPED | {"place": "standing", "projection": 10, "returns": "left"}
+    unit = unit_from(SIZE, cornice=wish)
+    assert {part.blank.length for part in of_role(unit, Role.SIDE)} == {1920.0}
+    front, left = of_role(unit, Role.CORNICE)
+    assert front.bounds().low == (-10.0, -10.0, 1920.0)
+    assert front.bounds().high == (800.0, 12.0, 2000.0)
+    assert left.bounds().high == (12.0, 400.0, 2000.0)
+
+
+def test_in_an_opening_there_are_no_returns_unless_asked_for() -> None:
+    unit = unit_from(ALCOVE, cornice=LAPPED)
+    (front,) = of_role(unit, Role.CORNICE)
+    assert front.workings == ()
+    assert front.blank.length == 860 - 7
+    both = unit_from(ALCOVE, cornice=LAPPED | {"returns": "both"}, fit={"sides": 25})
+    assert len(of_role(both, Role.CORNICE)) == 3
+    assert "larger than the opening" not in {each.rule for each in check_parts(both)}
+    assert check_solids(both) == ()
+
+
+@pytest.mark.parametrize("place", ["lapped", "standing"])
+def test_parts_meet_whatever_is_under_it(place: str) -> None:
+    for returns, top, frame, back in product(
+        ("both", "right", "none"), ("between", "over", "none"), (None, FRAME), (None, "applied")
+    ):
+        more: dict[str, Any] = {
+            "carcass": {"stock": "ply", "top": top},
+            "cornice": LAPPED | {"place": place, "returns": returns},
+        }
+        more["cornice"]["rise" if place == "lapped" else "projection"] = 15
+        if frame:
+            more["face_frame"] = frame
+        else:
+            more["lipping"] = {"stock": "ash", "thickness": 8, "edges": ["sides"]}
+        if back:
+            more["back"] = {"stock": "thin", "fixing": back}
+        unit = unit_from(SIZE, **more)
+        assert check_solids(unit) == ()
+        fixed = {joint.second for joint in unit.joints}
+        assert {part.ref for part in of_role(unit, Role.CORNICE)} <= fixed
+
+
+@pytest.mark.parametrize(
+    ("text", "cornice", "more", "where"),
+    [
+        (SIZE, {"stock": "elm"}, {}, "cornice.stock"),
+        (SIZE, {"thickness": 25}, {}, "cornice.thickness"),
+        (SIZE, {"projection": 5}, {}, "cornice.projection"),
+        (SIZE, {"place": "standing", "rise": 5}, {}, "cornice.rise"),
+        (SIZE, {"place": "standing", "projection": 22}, {}, "cornice.projection"),
+        (SIZE, {"rise": 80}, {}, "cornice.rise"),
+        (SIZE, {"height": 1990}, {"base": {"kind": "plinth", "height": 100}}, "cornice.height"),
+        (SIZE, {"height": 2000, "place": "standing"}, {}, "cornice.height"),
+        (
+            SIZE,
+            {},
+            {"face_frame": FRAME | {"overhang": {"sides": 5}}},
+            "cornice.returns",
+        ),
+        (
+            SIZE,
+            {"place": "standing"},
+            {"face_frame": FRAME | {"overhang": {"top": 5}}},
+            "face_frame.overhang.top",
+        ),
+        (ALCOVE, {"returns": "left"}, {}, "cornice.returns"),
+        (ALCOVE + "size: {height: 2110}\n", {}, {}, "cornice.rise"),
+        (ALCOVE + "size: {height: 2110}\n", {"place": "standing"}, {}, "cornice.height"),
+    ],
+)
+def test_what_nobody_can_make(
+    text: str, cornice: dict[str, Any], more: dict[str, Any], where: str
+) -> None:
+    found = problems_of(text + STOCK, cornice=LAPPED | cornice, **more)
+    assert [each.split(":")[0] for each in found] == [where]
+
+
+def test_a_worktop_and_a_cornice_are_not_both_a_head() -> None:
+    found = problems_of(SIZE, cornice=LAPPED, worktop={"stock": "ash"})
+    assert [each.split(":")[0] for each in found] == ["cornice"]
