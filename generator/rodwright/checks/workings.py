@@ -9,6 +9,7 @@ from itertools import combinations, product
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
 from rodwright.parts import (
+    Bevel,
     Box,
     Easing,
     Groove,
@@ -17,6 +18,7 @@ from rodwright.parts import (
     Mitre,
     Notch,
     Part,
+    PocketHole,
     Rebate,
     Surface,
     Unit,
@@ -72,8 +74,8 @@ def _outside(unit: Unit, part: Part) -> Iterator[Finding]:
 
 
 def _past(size: Vector, working: Working) -> float:
-    """How far (mm) a working reaches past the blank, at most; a mitre never does."""
-    if isinstance(working, Mitre):
+    """How far (mm) a working reaches past the blank, at most; a slanting cut is meant to."""
+    if isinstance(working, Mitre | Bevel | PocketHole):
         return 0.0
     if isinstance(working, Hole):
         across = [axis for axis in range(3) if axis != working.surface.axis]
