@@ -86,6 +86,8 @@ class Role(StrEnum):
     DRAWER_SIDE = "drawer side"
     DRAWER_END = "drawer end"
     DRAWER_BOTTOM = "drawer bottom"
+    RUNNER = "runner"
+    PACKER = "packer"
     CARCASS_RAIL = "carcass rail"
     PLINTH = "plinth"
     LEG = "leg"

@@ -47,6 +47,11 @@ class Problems:
         self._unit = unit
         self._found: list[Problem] = []
 
+    @property
+    def unit(self) -> LengthUnit:
+        """The spec's unit."""
+        return self._unit
+
     def length(self, length: float) -> str:
         """A length given in mm as the maker would say it, with its unit."""
         return f"{format_length(length, self._unit)} {self._unit}"

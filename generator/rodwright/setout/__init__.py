@@ -10,6 +10,7 @@ from rodwright.setout.bench import Bench
 from rodwright.setout.carcass import set_out_carcass
 from rodwright.setout.cornice import set_out_cornice
 from rodwright.setout.edging import set_out_edging
+from rodwright.setout.drawers import set_out_drawers
 from rodwright.setout.face_frame import set_out_face_frame
 from rodwright.setout.interior import set_out_interior
 from rodwright.setout.lipping import set_out_lippings
@@ -43,6 +44,8 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         set_out_face_frame(spec.face_frame, rod, carcass, interior, bench)
     if rod.lipping is not None:
         set_out_lippings(rod, carcass, interior, bench, problems)
+    for chest in interior.chests:
+        set_out_drawers(chest.wish, chest.space, rod, bench, problems, chest.where)
     if spec.base is not None:
         set_out_base(spec.base, rod, carcass, bench, problems)
     if spec.worktop is not None:

@@ -67,6 +67,8 @@ _MARKS = {
     Role.DRAWER_SIDE: "WS",
     Role.DRAWER_END: "WE",
     Role.DRAWER_BOTTOM: "WB",
+    Role.RUNNER: "RN",
+    Role.PACKER: "PK",
     Role.CARCASS_RAIL: "CR",
     Role.PLINTH: "PL",
     Role.LEG: "LG",

@@ -40,6 +40,7 @@ from rodwright.setout.spaces import (
 )
 from rodwright.setout.stocks import find_stock
 from rodwright.spec.doors import DoorsSpec
+from rodwright.spec.drawers import DrawersSpec
 from rodwright.spec.models import BetweenSpec, DividersSpec, ShelvesSpec, SpaceSpec, UnitSpec
 
 RAIL_WIDTH = 70.0
@@ -69,6 +70,15 @@ class Doorway:
 
 
 @dataclass(frozen=True, slots=True)
+class Chest:
+    """A space that drawers are wished in, and their place in the spec."""
+
+    space: Space
+    wish: DrawersSpec
+    where: KeyPath
+
+
+@dataclass(frozen=True, slots=True)
 class Interior:
     """Dividers, lipped edges and mid members, for face frame and lippings to follow; the rows of
     holes for loose shelves; and what stands in the front."""
@@ -78,6 +88,7 @@ class Interior:
     members: tuple[Member, ...]
     rows: tuple[ShelfRows, ...]
     doorways: tuple[Doorway, ...]
+    chests: tuple[Chest, ...]
 
     @property
     def levels(self) -> tuple[tuple[str, ...], ...]:
@@ -98,6 +109,7 @@ class _Setter:
     members: list[Member]
     rows: list[ShelfRows]
     doorways: list[Doorway]
+    chests: list[Chest]
 
     @property
     def mid_stiles(self) -> float | None:
@@ -114,7 +126,7 @@ def set_out_interior(
     spec: UnitSpec, rod: Rod, carcass: Carcass, bench: Bench, problems: Problems
 ) -> Interior:
     """Lay dividers and shelves on the bench, jointed to what carries them."""
-    setter = _Setter(spec, rod, bench, problems, [], [], [], [], [])
+    setter = _Setter(spec, rod, bench, problems, [], [], [], [], [], [])
     _fill(setter, whole_space(rod, carcass), spec.interior, ("interior",))
     return Interior(
         tuple(setter.dividers),
@@ -122,13 +134,18 @@ def set_out_interior(
         tuple(setter.members),
         tuple(setter.rows),
         tuple(setter.doorways),
+        tuple(setter.chests),
     )
 
 
 def _fill(setter: _Setter, space: Space, wish: SpaceSpec, where: KeyPath) -> None:
     if wish.doors is not None:
         space = _behind_doors(setter, space, wish.doors, (*where, "doors"))
-    given = [name for name in ("columns", "rows", "shelves") if getattr(wish, name) is not None]
+    given = [
+        name
+        for name in ("columns", "rows", "shelves", "drawers")
+        if getattr(wish, name) is not None
+    ]
     if len(given) > 1:
         setter.problems.add(
             (*where, given[1]),
@@ -141,6 +158,10 @@ def _fill(setter: _Setter, space: Space, wish: SpaceSpec, where: KeyPath) -> Non
         _rows(setter, space, wish, where)
     elif wish.shelves is not None:
         _shelves(setter, space, wish.shelves, (*where, "shelves"))
+    elif wish.drawers is not None:
+        place = (*where, "drawers")
+        if space.closed or _is_framed_round(setter, space, place):
+            setter.chests.append(Chest(space, wish.drawers, place))
 
 
 def _behind_doors(setter: _Setter, space: Space, wish: DoorsSpec, where: KeyPath) -> Space:

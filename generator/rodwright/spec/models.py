@@ -12,7 +12,7 @@ from pydantic import Field
 from rodwright.spec.base import BaseSpec
 from rodwright.spec.cornice import CorniceSpec
 from rodwright.spec.doors import DoorsSpec
-from rodwright.spec.doors import DoorsSpec
+from rodwright.spec.drawers import DrawersSpec
 from rodwright.spec.edging import EdgingSpec
 from rodwright.spec.fields import Colour, Length, LengthOrShare, LengthOrZero, SpecModel, Text
 from rodwright.spec.moisture import MoistureSpec
@@ -174,8 +174,8 @@ class SpaceSpec(SpecModel):
     """Shelves in this space."""
     doors: DoorsSpec | None = None
     """A door or a pair of doors before this space, whatever else is in it."""
-    doors: DoorsSpec | None = None
-    """A door or a pair of doors before this space, and whatever else is in it."""
+    drawers: DrawersSpec | None = None
+    """Drawers in this space."""
 
 
 class ColumnSpec(SpaceSpec):
