@@ -63,6 +63,8 @@ def _overall(unit: Unit) -> Vector:
     """Width, height and depth of what is set into the opening, face frame included; what is
     fitted to the walls or stands out from the unit is left off, mm."""
     boxes = [part.bounds() for part in unit.parts if part.role not in _STANDS_OUT]
+    if len(boxes) == len(unit.parts):
+        return unit.size
     low, high = (
         [choose(getattr(box, end)[axis] for box in boxes) for axis in range(3)]
         for end, choose in (("low", min), ("high", max))
