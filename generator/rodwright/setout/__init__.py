@@ -9,6 +9,7 @@ from rodwright.setout.base import levelling_of, set_out_base
 from rodwright.setout.bench import Bench
 from rodwright.setout.carcass import set_out_carcass
 from rodwright.setout.cornice import set_out_cornice
+from rodwright.setout.doors import set_out_doors
 from rodwright.setout.drawers import set_out_drawers
 from rodwright.setout.edging import set_out_edging
 from rodwright.setout.face_frame import set_out_face_frame
@@ -46,6 +47,10 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         set_out_lippings(rod, carcass, interior, bench, problems)
     for chest in interior.chests:
         set_out_drawers(chest.wish, chest.space, rod, bench, problems, chest.where)
+    for doorway in interior.doorways:
+        set_out_doors(
+            doorway.wish, doorway.space, rod, bench, problems, doorway.where, spec.moisture.range
+        )
     if spec.base is not None:
         set_out_base(spec.base, rod, carcass, bench, problems)
     if spec.worktop is not None:

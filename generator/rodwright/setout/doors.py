@@ -48,12 +48,13 @@ def set_out_doors(
     with.  What can't be made is noted under ``where``.
     """
     body = _body(wish, rod, problems, where)
-    whole = _whole(wish, space.front, rod, problems, where)
+    whole = _whole(wish, space, rod, problems, where)
     if body is None or whole is None:
         return
     stock, thickness = body
+    plane = max(space.front.plane, space.setback) if space.closed else space.front.plane
     for hinges, left, right in _leaves(wish, space.front, whole, problems, where):
-        rear = space.front.plane + (thickness if wish.hung == "inset" else -wish.bumper)
+        rear = plane + (thickness if wish.hung == "inset" else -wish.bumper)
         outline = Outline(left, right, whole.low, whole.high, rear - thickness, rear)
         if wish.kind == "slab":
             ref = _slab(outline, stock, bench)
@@ -105,10 +106,13 @@ def _body(
 
 
 def _whole(
-    wish: DoorsSpec, front: Front, rod: Rod, problems: Problems, where: KeyPath
+    wish: DoorsSpec, space: Space, rod: Rod, problems: Problems, where: KeyPath
 ) -> _Whole | None:
-    """What the doors cover: within the opening less gaps, or over what is round it."""
-    say = problems.length
+    """What the doors cover: within the opening less gaps, or over what is round it.
+
+    Where nothing stands between two rows, the doors of each leave half of the gap.
+    """
+    front, say = space.front, problems.length
     covers = front.cover_left, front.cover_right, front.cover_low, front.cover_high
     if wish.hung == "inset":
         if wish.overlay is not None:
@@ -119,6 +123,10 @@ def _whole(
             )
             return None
         reaches = [-wish.gap] * 4
+        if space.floor is None and space.low > rod.floor + TOUCH:
+            reaches[2] /= 2
+        if space.ceiling is None and space.high < rod.ceiling - TOUCH:
+            reaches[3] /= 2
     else:
         most = [cover - wish.gap / 2 for cover in covers]
         reaches = [

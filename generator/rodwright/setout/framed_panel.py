@@ -17,12 +17,15 @@ from rodwright.parts import (
     Role,
     Stock,
     Surface,
+    Working,
 )
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import DOWN, FORWARD, LEFT, TOUCH, Bench, X, Z, meeting
+from rodwright.setout.joints import make_joint
 from rodwright.setout.rod import Rod
 from rodwright.setout.stocks import find_stock
 from rodwright.spec.doors import DoorsSpec
+from rodwright.spec.joints import JointSpec
 
 LEAST_CHEEK = 4.0
 """Wood left on each side of a panel's groove, mm (common practice, no source)."""
@@ -129,7 +132,10 @@ def set_out_framed(
         _join(bench, held, member, sheet)
     for stile in refs:
         for rail in rails:
-            _join(bench, JointKind.TONGUE, stile, rail)
+            if frame.joint.joint == "tongued":
+                _join(bench, JointKind.TONGUE, stile, rail)
+            else:
+                _fasten(wish, stile, rail, bench, problems, (*where, "frame", "joint"))
     return Framed(refs[0], refs[1], (*refs, *rails, sheet))
 
 
@@ -137,6 +143,17 @@ def _join(bench: Bench, kind: JointKind, first: str, second: str) -> None:
     at = meeting(bench.parts[first].bounds(), bench.parts[second].bounds())
     assert at is not None, f"{first} and {second} were set out apart"
     bench.join(kind, first, second, at)
+
+
+def _fasten(
+    wish: DoorsSpec, stile: str, rail: str, bench: Bench, problems: Problems, where: KeyPath
+) -> None:
+    """Joint a rail to a stile in the wood beside the panel's groove."""
+    whole = bench.parts[rail]
+    clear = replace(whole.blank, width=whole.blank.width - wish.frame.groove)
+    bench.parts[rail] = replace(whole, blank=clear)
+    make_joint(bench, wish.frame.joint, stile, rail, problems, where)
+    bench.parts[rail] = whole
 
 
 def _possible(
@@ -152,6 +169,8 @@ def _possible(
             "Make them narrower, or the doors slabs.",
         )
         return False
+    if not _jointed(frame.joint, problems, (*where, "frame", "joint")):
+        return False
     narrowest = min(
         width
         for width in (frame.stile_width, frame.rail_width, frame.bottom_rail_width)
@@ -163,6 +182,26 @@ def _possible(
             f"a groove {say(frame.groove)} deep is more than half of a member "
             f"{say(narrowest)} wide",
             "Make the groove shallower or the members wider.",
+        )
+        return False
+    return True
+
+
+def _jointed(joint: JointSpec, problems: Problems, where: KeyPath) -> bool:
+    """Whether a door's frame is made with such joints."""
+    if joint.joint not in ("tongued", "dowelled", "loose-tenoned"):
+        problems.add(
+            where,
+            f"rails and stiles of a door can't be {joint.joint}",
+            "Write `tongued`, `dowelled` or `loose-tenoned`.",
+        )
+        return False
+    figures = joint.model_fields_set - {"joint"}
+    if joint.joint == "tongued" and figures:
+        problems.add(
+            (*where, min(figures)),
+            "the tongues of a door's rails fill the panel's groove",
+            "Leave it out, and give `frame.groove` or the panel's thickness.",
         )
         return False
     return True
@@ -268,7 +307,8 @@ def _blank(length: float, width: float, thickness: float, stock: Stock) -> Blank
 def _stiles(
     wish: DoorsSpec, outline: Outline, inner: Outline, stock: Stock, panel: _Panel, bench: Bench
 ) -> tuple[str, str]:
-    """Both stiles, grooved in their inner edges.
+    """Both stiles, grooved in their inner edges; right through where the rails' tongues fill
+    the grooves, else as far as the panel reaches.
 
     The right one is the left one turned end for end, so that they are the same piece where
     the rails are alike.
@@ -276,12 +316,17 @@ def _stiles(
     thick, depth = outline.rear - outline.front, wish.frame.groove
     blank = _blank(outline.height, wish.frame.stile_width, thick, stock)
     position = (thick - panel.thickness) / 2
-    groove = Groove(Surface.FACE_EDGE, position, panel.thickness, depth)
+    whole = Groove(Surface.FACE_EDGE, position, panel.thickness, depth)
+    ends = inner.low - depth - outline.low, outline.high - inner.high - depth
     refs = []
-    for name, placement in (
-        ("Left door stile", Placement((inner.left, outline.rear, outline.low), Z, LEFT)),
-        ("Right door stile", Placement((inner.right, outline.rear, outline.high), DOWN, X)),
-    ):
+    for name, placement, (start, end) in (
+        ("Left door stile", Placement((inner.left, outline.rear, outline.low), Z, LEFT), ends),
+        ("Right door stile", Placement((inner.right, outline.rear, outline.high), DOWN, X),
+         ends[::-1]),
+    ):  # fmt: skip
+        groove = whole
+        if wish.frame.joint.joint != "tongued":
+            groove = replace(whole, start=start, stop=outline.height - end)
         part = Part(
             bench.next_ref(Role.DOOR_STILE), name, Role.DOOR_STILE, "Doors", blank, placement,
             (groove,), withdraw=FORWARD,
@@ -293,21 +338,21 @@ def _stiles(
 def _rails(
     wish: DoorsSpec, outline: Outline, inner: Outline, stock: Stock, panel: _Panel, bench: Bench
 ) -> tuple[str, str]:
-    """Both rails, grooved in their inner edges, with a tongue at each end.
+    """Both rails, grooved in their inner edges; with a tongue at each end where that is the joint.
 
     The top one is the bottom one turned end for end.
     """
     thick, depth = outline.rear - outline.front, wish.frame.groove
     cheek = (thick - panel.thickness) / 2
-    workings = (
-        Groove(Surface.BACK_EDGE, cheek, panel.thickness, depth),
-        *(
-            Rebate(surface, end, depth, cheek)
+    tongue = depth if wish.frame.joint.joint == "tongued" else 0.0
+    workings: tuple[Working, ...] = (Groove(Surface.BACK_EDGE, cheek, panel.thickness, depth),)
+    if tongue:
+        workings += tuple(
+            Rebate(surface, end, tongue, cheek)
             for surface in BOTH_FACES
             for end in (Surface.NEAR_END, Surface.FAR_END)
-        ),
-    )
-    left, right = inner.left - depth, inner.right + depth
+        )
+    left, right = inner.left - tongue, inner.right + tongue
     refs = []
     for name, width, placement in (
         ("Bottom door rail", inner.low - outline.low,

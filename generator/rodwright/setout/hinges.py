@@ -194,8 +194,8 @@ class _Hinge:
 
     def _plate(self) -> float | None:
         """The y of a plate's holes; None where the upright has no room for them."""
-        front = self.space.front.plane if self.wish.hung == "overlay" else self.hung.outline.rear
-        y = front + self.wish.hinge.plate
+        bumper = self.wish.bumper if self.wish.hung == "overlay" else 0.0
+        y = self.hung.outline.rear + bumper + self.wish.hinge.plate
         bounds = self.bench.parts[self.upright.ref].bounds()
         say = self.problems.length
         if not bounds.low[1] + PLATE_HOLE < y < bounds.high[1] - PLATE_HOLE:

@@ -8,6 +8,7 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from rodwright.spec.fields import Length, LengthOrZero, SpecModel, Text
+from rodwright.spec.joints import JointField, JointSpec
 
 
 class DoorFrameSpec(SpecModel):
@@ -19,8 +20,9 @@ class DoorFrameSpec(SpecModel):
     """Width of the rails between the stiles."""
     bottom_rail_width: Length | None = None
     """Width of the bottom rail, if it differs."""
-    joint: Literal["tongued", "dowelled", "loose-tenoned"] = "tongued"
-    """How rails meet stiles: a stub tongue in the panel's groove, dowels, or loose tenons."""
+    joint: JointField = JointSpec(joint="tongued")
+    """How rails meet stiles: `tongued` (a stub tongue in the panel's groove), `dowelled`, or
+    `loose-tenoned`."""
     groove: Length = 12.0
     """Depth of the groove for the panel; a stub tongue is as long."""
 
@@ -88,7 +90,7 @@ class DoorsSpec(SpecModel):
 
     kind: Literal["slab", "framed"] = "slab"
     """A flat board (slab), or a frame with a panel in it (framed)."""
-    hung: Literal["inset", "overlay"] = "overlay"
+    hung: Literal["inset", "overlay"] = "inset"
     """Between what surrounds it, fronts flush (inset), or in front of it (overlay)."""
     count: Literal[1, 2] = 1
     """One door, or a pair that meets in the middle."""
