@@ -12,6 +12,7 @@ from rich.table import Table
 
 import rodwright
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.fit import fitted_size
 from rodwright.lengths import format_length
 from rodwright.parts import Unit
 
@@ -29,13 +30,13 @@ def _size(lengths: Sequence[float], unit: Unit) -> str:
 def sizes(unit: Unit) -> None:
     """Overall size, weight, opening and gaps."""
     console = _console()
-    width, height, depth = unit.size
     console.print(f"[bold]{escape(unit.title)}[/bold]")
     console.print(
         f"  overall   {_size(unit.size, unit)} {unit.display_unit}  (width x height x depth)"
     )
     if unit.opening is not None:
         opening = unit.opening
+        width, height, depth = fitted_size(unit)
         gaps = [opening.width - width, opening.height - height]
         measured = [opening.width, opening.height]
         if opening.depth is not None:

@@ -59,7 +59,7 @@ def frame_reach(unit: Unit) -> dict[str, float]:
     }
 
 
-def _overall(unit: Unit) -> Vector:
+def fitted_size(unit: Unit) -> Vector:
     """Width, height and depth of what is set into the opening, face frame included; what is
     fitted to the walls or stands out from the unit is left off, mm."""
     boxes = [part.bounds() for part in unit.parts if part.role not in _STANDS_OUT]
@@ -92,7 +92,7 @@ def _small(unit: Unit) -> Iterator[Finding]:
 
 def _sizes(unit: Unit) -> Iterator[Finding]:
     assert unit.opening is not None
-    width, height, depth = _overall(unit)
+    width, height, depth = fitted_size(unit)
     shape = unit.opening.shape
     if shape is not None and shape.overlap:
         # The frame is scribed to the walls: only the carcass has to go in as it is.
@@ -116,7 +116,9 @@ def _sizes(unit: Unit) -> Iterator[Finding]:
                 limit=opening,
                 source="the opening's readings",
             )
-        elif what != "depth" and not USUAL_GAP[0] <= gap + _ROUNDING <= USUAL_GAP[1] + 2e-6:
+        elif what == "depth" or _closed(unit, what):
+            continue
+        elif not USUAL_GAP[0] <= gap + _ROUNDING <= USUAL_GAP[1] + 2e-6:
             low, high = (length_in(unit, limit) for limit in USUAL_GAP)
             yield Finding(
                 Severity.NOTE,
@@ -127,6 +129,12 @@ def _sizes(unit: Unit) -> Iterator[Finding]:
                 figure=gap,
                 limit=USUAL_GAP[0] if gap < USUAL_GAP[0] else USUAL_GAP[1],
             )
+
+
+def _closed(unit: Unit, what: str) -> bool:
+    """Whether scribes close the gaps, so that they may be as wide as is wished."""
+    there = {part.name for part in unit.parts if part.role is Role.SCRIBE}
+    return {"Left scribe", "Right scribe"} <= there if what == "width" else "Top scribe" in there
 
 
 def _worst_case(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
