@@ -13,6 +13,7 @@ from rodwright.checks.lipping import lippings
 from rodwright.checks.motions import motions
 from rodwright.checks.safety import safety
 from rodwright.checks.stock import stock_sizes
+from rodwright.checks.tipping import tipping
 from rodwright.checks.way_in import way_in
 from rodwright.checks.wording import named
 from rodwright.checks.workings import workings
@@ -20,7 +21,7 @@ from rodwright.parts import Unit
 
 __all__ = ["check_parts", "check_solids"]
 
-_CHECKS = (fit, levelling, workings, lippings, stock_sizes, way_in, motions, safety)
+_CHECKS = (fit, levelling, workings, lippings, stock_sizes, way_in, motions, tipping, safety)
 
 
 def check_parts(unit: Unit) -> tuple[Finding, ...]:

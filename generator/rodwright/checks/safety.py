@@ -1,36 +1,22 @@
-"""The usual cautions: lifting, tipping, drilling into walls, dust."""
+"""The usual cautions: lifting, drilling into walls, dust."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.wording import length_in, named
+from rodwright.checks.wording import named
 from rodwright.mass import unit_weight, weight
 from rodwright.parts import Unit
 
 TWO_PERSON_LIFT = 25.0
 """Weight (kg) from which two people lift: the figure for men lifting close to the body at waist
 height in the UK's HSE INDG143 (from memory).  A guideline, not a safe limit."""
-TIPPING_HEIGHT = 600.0
-"""Height (mm) from which a freestanding unit is fixed to the wall (common practice; the concern of
-ASTM F2057 and EN 14749, from memory)."""
 
 
 def safety(unit: Unit) -> Iterator[Finding]:
-    """Cautions that go with the unit's weight, height, place and materials."""
+    """Cautions that go with the unit's weight, place and materials."""
     yield from _lifting(unit)
-    height = unit.size[1]
-    if unit.opening is None and height > TIPPING_HEIGHT:
-        yield Finding(
-            Severity.WARNING,
-            "tipping",
-            f"a freestanding unit {length_in(unit, height)} high can tip over",
-            "Fix it to the wall with brackets or straps that suit the wall; follow local rules.",
-            figure=height,
-            limit=TIPPING_HEIGHT,
-            source="common practice; see ASTM F2057, EN 14749 (from memory)",
-        )
     if unit.opening is not None:
         yield Finding(
             Severity.NOTE,

@@ -15,7 +15,9 @@ from rodwright.setout.stocks import find_stock
 from rodwright.spec.base import BaseSpec, LegsSpec, LevellersSpec, PlinthSpec, ToeBoardSpec
 
 GROUP = "Base"
-_FOOT_INSET = 60.0
+FOOT = "adjustable foot"
+"""What an adjustable foot is called in the hardware list."""
+FOOT_INSET = 60.0
 """From the carcass's edges to the middle of an adjustable foot, mm (common practice, no source)."""
 _FOOT_SCREWS = 4
 """Screws that hold one adjustable foot (common practice, no source)."""
@@ -181,12 +183,12 @@ def _levellers(wish: LevellersSpec, rod: Rod, bench: Bench, problems: Problems) 
         )
         return
     across, deep = (
-        max(2, ceil((size - 2 * _FOOT_INSET) / wish.spacing - TOUCH) + 1)
+        max(2, ceil((size - 2 * FOOT_INSET) / wish.spacing - TOUCH) + 1)
         for size in (rod.width, rod.depth)
     )
     count = across * deep
     reach = f"{say(least)} to {say(most)} high"
-    bench.fixings.append(Fixing("adjustable foot", count, reach))
+    bench.fixings.append(Fixing(FOOT, count, reach))
     bench.fixings.append(Fixing("wood screw", _FOOT_SCREWS * count, "4 x 16 mm", "pilot 2.5 mm"))
     if wish.board is None:
         return
