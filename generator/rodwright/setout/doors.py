@@ -8,8 +8,10 @@ from typing import Literal
 from rodwright.parts import Blank, Fixing, Grain, Part, Placement, Role, Stock, Surface
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import FORWARD, LEFT, TOUCH, Bench, Y, Z
-from rodwright.setout.framed_panel import Outline, set_out_framed
-from rodwright.setout.hinges import Hung, hang
+from rodwright.setout.door_panel import Outline
+from rodwright.setout.framed_panel import set_out_framed
+from rodwright.setout.hinge_places import Hung
+from rodwright.setout.hinges import hang
 from rodwright.setout.rod import Rod
 from rodwright.setout.spaces import Front, Space
 from rodwright.setout.stocks import find_stock

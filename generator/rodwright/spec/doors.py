@@ -33,8 +33,8 @@ class DoorPanelSpec(SpecModel):
     stock: str | None = None
     """Name of its stock; the door's unless said.  A panel of solid wood floats in its groove."""
     thickness: Length | None = None
-    """Thickness, and width of the groove; the stock's, or, if that is more, a third of the
-    frame's."""
+    """Thickness, and width of the groove; unless said, a sheet's own, or of a board at most a third
+    of the frame's."""
     clearance: LengthOrZero | None = None
     """Gap to the bottom of the groove at each side; 1 mm for sheets, what swelling asks for
     otherwise."""

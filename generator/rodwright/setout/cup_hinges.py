@@ -1,0 +1,112 @@
+"""Concealed hinges: a cup bored into the door, a plate screwed to an upright."""
+
+from __future__ import annotations
+
+from rodwright.parts import Fixing
+from rodwright.setout.bench import FORWARD, LEFT, TOUCH, X
+from rodwright.setout.hinge_places import (
+    LEAST_FLOOR,
+    LEAST_WALL,
+    PLATE_DEPTH,
+    PLATE_HOLE,
+    PLATE_PITCH,
+    Hinge,
+    Made,
+)
+
+FLUSH = 0.5
+"""An upright this near the edge of the opening needs no packers, mm (common practice)."""
+
+
+def cups(hinge: Hinge, count: int) -> Made | None:
+    """Bore the door for cups and drill the upright for plates.
+
+    A concealed hinge moves the door on links.  What it sweeps is taken as if it turned
+    about its front corner, which keeps an overlay door within what it covers and an
+    inset one within its opening, as such hinges do (common practice, no source).
+    """
+    wish, outline, say = hinge.wish.hinge, hinge.hung.outline, hinge.problems.length
+    plate = _plate(hinge)
+    if plate is None or not _can_be_bored(hinge):
+        return None
+    heights = hinge.heights(count, plate)
+    if heights is None:
+        return None
+    inward = hinge.inwards
+    x = hinge.edge + inward * (wish.edge + wish.cup / 2)
+    part = hinge.bench.parts[hinge.upright.ref]
+    depth = min(PLATE_DEPTH, 0.45 * part.blank.thickness)
+    for z in heights:
+        hinge.bench.drill(hinge.hung.near, (x, outline.rear, z), FORWARD, wish.cup, wish.cup_depth)
+        for half in (-PLATE_PITCH / 2, PLATE_PITCH / 2):
+            into = LEFT if inward > 0 else X
+            at = (hinge.face, plate, z + half)
+            hinge.bench.drill(hinge.upright.ref, at, into, PLATE_HOLE, depth)
+    cover = inward * (hinge.surround - hinge.edge)
+    where = f"covering {say(cover)}" if cover > 0 else "for inset doors"
+    fixings = [
+        Fixing(
+            f"concealed hinge, {say(wish.cup)} cup", count,
+            f"{where}, rim {say(wish.edge)} from the edge",
+            f"boring {say(wish.cup)}, {say(wish.cup_depth)} deep",
+        ),
+        Fixing("hinge plate", count, f"holes {say(PLATE_PITCH)} apart"),
+        Fixing(
+            "plate screw", 2 * count, f"for {say(PLATE_HOLE)} holes",
+            f"{say(PLATE_HOLE)}, {say(depth)} deep",
+        ),
+    ]  # fmt: skip
+    packing = inward * (hinge.surround - hinge.face)
+    if packing > FLUSH:
+        fixings.append(Fixing("packer under a hinge plate", count, f"{say(packing)} thick"))
+    at = (hinge.face, plate, (outline.low + outline.high) / 2)
+    return hinge.upright.ref, (hinge.edge, outline.front), at, tuple(fixings)
+
+
+def _plate(hinge: Hinge) -> float | None:
+    """The y of a plate's holes; None where the upright has no room for them."""
+    bumper = hinge.wish.bumper if hinge.wish.hung == "overlay" else 0.0
+    y = hinge.hung.outline.rear + bumper + hinge.wish.hinge.plate
+    bounds = hinge.bench.parts[hinge.upright.ref].bounds()
+    say = hinge.problems.length
+    if not bounds.low[1] + PLATE_HOLE < y < bounds.high[1] - PLATE_HOLE:
+        hinge.problems.add(
+            (*hinge.where, "plate"),
+            f"plate holes {say(y)} behind the carcass's front miss the upright "
+            f"{hinge.upright.ref}, which reaches from {say(bounds.low[1])} to "
+            f"{say(bounds.high[1])}",
+            "Change `plate`, or let the upright come further forward.",
+        )
+        return None
+    return y
+
+
+def _can_be_bored(hinge: Hinge) -> bool:
+    """Whether the door takes its cups."""
+    wish, say, add = hinge.wish.hinge, hinge.problems.length, hinge.problems.add
+    before = len(hinge.problems)
+    outline = hinge.hung.outline
+    thickness = outline.rear - outline.front
+    if wish.cup_depth > thickness - LEAST_FLOOR + TOUCH:
+        add(
+            (*hinge.where, "cup_depth"),
+            f"borings {say(wish.cup_depth)} deep leave less than {say(LEAST_FLOOR)} of a door "
+            f"{say(thickness)} thick",
+            "Take shallower cups, butt hinges, or a thicker door.",
+        )
+    if wish.edge < LEAST_WALL - TOUCH:
+        add(
+            (*hinge.where, "edge"),
+            f"borings {say(wish.edge)} from the door's edge break out",
+            f"Leave at least {say(LEAST_WALL)}.",
+        )
+    beside = hinge.hung.clear - wish.edge - wish.cup
+    if beside < LEAST_WALL - TOUCH:
+        what = "the panel's groove" if hinge.wish.kind == "framed" else "the door's other edge"
+        short = "meet" if beside <= 0 else f"come within {say(beside)} of"
+        add(
+            (*hinge.where, "cup"),
+            f"borings of {say(wish.cup)}, {say(wish.edge)} from the edge, {short} {what}",
+            "Take wider stiles or smaller cups, or bring the borings nearer to the edge.",
+        )
+    return len(hinge.problems) == before

@@ -1,0 +1,177 @@
+"""Where hinges stand on a door, clear of what is beside it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from rodwright.parts import Box, Fixing, Hole, Part, Role, Surface, Vector
+from rodwright.problems import KeyPath, Problems
+from rodwright.setout.bench import TOUCH, Bench, to_part
+from rodwright.setout.carcass import Upright
+from rodwright.setout.door_panel import Outline
+from rodwright.setout.spaces import Space
+from rodwright.spec.doors import DoorsSpec
+
+ENDS = 100.0
+"""From a door's ends to its outer hinges, mm (common practice, no source)."""
+LEAST_FLOOR, LEAST_WALL = 1.5, 2.0
+"""Wood left under a cup and beside it, mm (common practice, no source)."""
+PLATE_PITCH, PLATE_HOLE, PLATE_DEPTH = 32.0, 5.0, 10.0
+"""Distance, diameter and depth of a plate's two holes, mm (common practice, no source)."""
+HALF_HINGE, HINGE_DEPTH = 32.0, 60.0
+"""What a concealed hinge takes up above and below its middle, and into the unit beside its
+upright, mm (from memory)."""
+
+_LEVELS = (Role.SHELF, Role.TOP, Role.BOTTOM, Role.CARCASS_RAIL)
+
+
+Made = tuple[str, tuple[float, float], Vector, tuple[Fixing, ...]]
+"""Carrier, axis (x, y), middle of the joint, and fixings."""
+
+
+@dataclass(frozen=True, slots=True)
+class Hung:
+    """A door to be hung: its outline, the side of its hinges, refs, and the width of wood (mm)
+    that a boring may have from either edge.
+
+    ``near`` is the piece that carries the hinges, ``far`` the one at the other edge; ``refs``
+    are all that turn.
+    """
+
+    outline: Outline
+    hinges: Literal["left", "right"]
+    near: str
+    far: str
+    refs: tuple[str, ...]
+    clear: float
+
+
+@dataclass(frozen=True, slots=True)
+class Hinge:
+    """Everything that hanging one door needs."""
+
+    wish: DoorsSpec
+    hung: Hung
+    space: Space
+    bench: Bench
+    problems: Problems
+    where: KeyPath
+
+    @property
+    def inwards(self) -> float:
+        """1 where x grows from the hinges into the door, else -1."""
+        return 1.0 if self.hung.hinges == "left" else -1.0
+
+    @property
+    def edge(self) -> float:
+        """The x of the door's edge at its hinges."""
+        outline = self.hung.outline
+        return outline.left if self.hung.hinges == "left" else outline.right
+
+    @property
+    def surround(self) -> float:
+        """The x of what bounds the opening at the hinges."""
+        front = self.space.front
+        return front.left if self.hung.hinges == "left" else front.right
+
+    @property
+    def upright(self) -> Upright:
+        """The side or divider behind the hinges."""
+        return self.space.left if self.hung.hinges == "left" else self.space.right
+
+    @property
+    def face(self) -> float:
+        """The x of the upright's inner face."""
+        upright = self.upright
+        return upright.right if self.hung.hinges == "left" else upright.left
+
+    def heights(self, count: int, plate: float | None) -> list[float] | None:
+        """Heights (z) of the hinges' middles, evenly spaced, moved clear of what is in the way."""
+        wish, outline, say = self.wish.hinge, self.hung.outline, self.problems.length
+        half = wish.length / 2 if plate is None else wish.cup / 2
+        apart = wish.length if plate is None else 2 * HALF_HINGE
+        ends = wish.ends if wish.ends is not None else min(ENDS, outline.height / 6)
+        ends = ends if wish.ends is not None else max(ends, half + LEAST_WALL)
+        run = outline.height - 2 * ends
+        if ends < half + LEAST_WALL - TOUCH or run < (count - 1) * apart - TOUCH:
+            self.problems.add(
+                (*self.where, "ends" if wish.ends is not None else "count"),
+                f"{count} hinges, {say(ends)} from the ends, don't go on a door "
+                f"{say(outline.height)} high",
+                "Take fewer or smaller hinges, or a higher door.",
+            )
+            return None
+        heights = [outline.low + ends + run * number / (count - 1) for number in range(count)]
+        if plate is None:
+            return heights
+        step = max(0.0, min(run / (count - 1) / 2 - HALF_HINGE, 2 * ENDS))
+        found = []
+        for z in heights:
+            place = self._nearest_free(z, step, plate)
+            if place is None:
+                self.problems.add(
+                    (*self.where, "ends"),
+                    f"a hinge {say(z - outline.low)} up the door has no room beside the upright "
+                    f"{self.upright.ref}: a shelf or holes are in the way",
+                    "Move the shelf, or change `ends` or `count`.",
+                )
+                return None
+            found.append(place)
+        return found
+
+    def _nearest_free(self, z: float, step: float, plate: float) -> float | None:
+        outline = self.hung.outline
+        least = self.wish.hinge.cup / 2 + LEAST_WALL
+        for away in range(int(step) + 1):
+            for place in (z + away, z - away):
+                inside = outline.low + least <= place + TOUCH and place <= outline.high - least
+                if (inside or away == 0) and self._free(place, plate):
+                    return place
+        return None
+
+    def _free(self, z: float, plate: float) -> bool:
+        """Whether nothing level stands beside a hinge, and its plate's holes meet no others."""
+        rear = self.hung.outline.rear
+        low, high = sorted((self.face, self.face + self.inwards * HINGE_DEPTH))
+        room = Box((low, rear, z - HALF_HINGE), (high, plate + PLATE_PITCH / 2, z + HALF_HINGE))
+        if any(
+            part.role in _LEVELS and shared(part.bounds(), room) is not None
+            for part in self.bench.parts.values()
+        ):
+            return False
+        part = self.bench.parts[self.upright.ref]
+        return not any(
+            _meets(part, (self.face, plate, z + half), hole)
+            for half in (-PLATE_PITCH / 2, PLATE_PITCH / 2)
+            for hole in self.bench.workings_of(self.upright.ref)
+            if isinstance(hole, Hole)
+        )
+
+
+def _meets(part: Part, at: Vector, hole: Hole) -> bool:
+    """Whether a plate's hole at a point of a panel's face comes too near another hole there, or
+    one from the other face."""
+    if hole.surface not in (Surface.FACE, Surface.REVERSE):
+        return False
+    x, y, z = to_part(part.placement, Box(at, at)).low
+    across = (hole.position[0] - x) ** 2 + (hole.position[1] - y) ** 2
+    reach = (hole.diameter + PLATE_HOLE) / 2 + LEAST_FLOOR
+    if across >= reach * reach:
+        return False
+    thickness = part.blank.thickness
+    depth = min(PLATE_DEPTH, 0.45 * thickness)
+    same = (z > thickness / 2) == hole.surface.at_high
+    if same:
+        alike = across < TOUCH and hole.diameter == PLATE_HOLE and hole.depth == depth
+        return not alike
+    return hole.depth is None or hole.depth + depth > thickness - LEAST_FLOOR
+
+
+def shared(first: Box, second: Box) -> Box | None:
+    """What two boxes share; None where it has no volume."""
+    low = [max(a, b) for a, b in zip(first.low, second.low, strict=True)]
+    high = [min(a, b) for a, b in zip(first.high, second.high, strict=True)]
+    if any(b - a < TOUCH for a, b in zip(low, high, strict=True)):
+        return None
+    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
