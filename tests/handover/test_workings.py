@@ -232,3 +232,17 @@ def test_notches_out_of_an_end_or_within() -> None:
     assert own_words(Notch(0.0, 40.0, 30.0, 50.0)) == (
         "notch 30 along x 50 across, right through, out of the near end, at 40 from the face edge",
     )
+
+
+def test_long_rows_are_told_by_their_ends_and_pitch() -> None:
+    """Fewer than five in equal steps are named one by one."""
+    row = (100.0, 132.0, 164.0, 196.0, 228.0)
+    holes = [Hole(Surface.REVERSE, (x, 37.0), 5.0, 12.0) for x in (*row, 300.0, 310.0, 320.0)]
+    assert own_words(*holes) == (
+        "8 holes 5 dia., 12 deep, on the reverse, 37 from the face edge, at 300, 310, 320, and "
+        "32 apart, from 100 to 228 from the near end",
+    )
+    assert own_words(*holes[:4]) == (
+        "4 holes 5 dia., 12 deep, on the reverse, 37 from the face edge, at 100, 132, 164, 196 "
+        "from the near end",
+    )

@@ -33,6 +33,14 @@ def test_front_edges_of_panels() -> None:
     assert check_solids(unit) == ()
 
 
+def test_doors_are_edged_all_round() -> None:
+    unit = unit_from(SIZE, interior={"doors": {"stock": "ply"}}, edging=edging("doors"))
+    (door,) = of_role(unit, Role.DOOR)
+    assert len({edge.surface for edge in door.edged}) == 4
+    length, width, thickness = door.blank.size
+    assert door.rough_size == pytest.approx((length - 1.2, width - 1.2, thickness))
+
+
 def test_solid_wood_is_not_edged() -> None:
     shelves = {"count": 1, "stock": "ash"}
     assert problems_of(SIZE, interior={"shelves": shelves}, edging=edging("shelves")) == [

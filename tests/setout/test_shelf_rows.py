@@ -205,6 +205,17 @@ def test_the_rear_row_keeps_clear_of_a_back_groove() -> None:
     assert check_solids(unit) == ()
 
 
+def test_rows_behind_a_door_keep_clear_of_its_hinges() -> None:
+    """Hinge plates are screwed into holes 37 behind the door; the front row stands beside them."""
+    unit = unit_from(SIZE, interior={"doors": {"stock": "ply"}, "shelves": loose()})
+    left, right = of_role(unit, Role.SIDE)
+    assert len(holes(left)) > len([y for y, _ in places(right) if y == 263.0]) + 6
+    for side in (left, right):
+        _apart(side)
+    _carried(unit)
+    assert check_solids(unit) == ()
+
+
 def wishes_nobody_can_make() -> list[Any]:
     where = "interior.shelves.holes"
     return [

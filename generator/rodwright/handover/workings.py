@@ -11,7 +11,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import pairwise, takewhile
 
 from rodwright.handover.lie import HIGH, LOW, Lie, lie_of
 from rodwright.lengths import LengthUnit, format_length
@@ -173,12 +173,19 @@ class _Texts:
                 )
 
     def _places(self, places: Sequence[float]) -> str:
-        """Places on a line, in order; a row of equal steps by its ends and its pitch."""
-        steps = [after - before for before, after in pairwise(places)]
-        if len(steps) >= _SHORTEST_ROW - 1 and max(steps) - min(steps) < _EVEN:
-            first, last = self.say(places[0]), self.say(places[-1])
-            return f"{self.say(steps[0])} apart, from {first} to {last}"
-        return f"at {', '.join(map(self.say, places))}"
+        """Places on a line, in order; rows of equal steps by their ends and their pitch."""
+        said: list[str] = []
+        alone: list[str] = []
+        rest = list(places)
+        while rest:
+            row = _even(rest)
+            if len(row) < _SHORTEST_ROW:
+                alone.append(self.say(rest.pop(0)))
+                continue
+            pitch, (first, last) = row[1] - row[0], (row[0], row[-1])
+            said.append(f"{self.say(pitch)} apart, from {self.say(first)} to {self.say(last)}")
+            del rest[: len(row)]
+        return ", and ".join([*([f"at {', '.join(alone)}"] if alone else []), *said])
 
     def holes(self, holes: Sequence[Hole]) -> Iterable[str]:
         """Equal holes in a line gathered: the line's place once, then every hole's place on it."""
@@ -198,3 +205,10 @@ class _Texts:
                     f"from the {self.name(second)}, {self._places(sorted(places))} "
                     f"from the {self.name(first)}"
                 )
+
+
+def _even(places: Sequence[float]) -> Sequence[float]:
+    """The places from the first on that follow each other in equal steps."""
+    steps = [after - before for before, after in pairwise(places)]
+    equal = takewhile(lambda step: abs(step - steps[0]) < _EVEN, steps)
+    return places[: sum(1 for _ in equal) + 1]
