@@ -12,6 +12,11 @@ import pytest
 from rodwright.handover.edge_list import edge_list
 from rodwright.handover.list_files import edges_csv, lists_xlsx
 from rodwright.handover.totals import stock_totals
+from rodwright.mass import unit_weight
+from rodwright.parts import Role
+from rodwright.ready_models import model_names, model_path
+from rodwright.setout import set_out_unit
+from rodwright.spec import read_spec
 from specs import unit_from
 
 SIZE = "size: {width: 800, height: 1000, depth: 300}\n"
@@ -69,3 +74,17 @@ def test_totals_of_each_stock() -> None:
     assert board.metres == pytest.approx(3 * 0.764)
     assert board.volume == pytest.approx(3 * 0.764 * 0.018 * 0.010)
     assert board.weight == pytest.approx(board.volume * board.stock.density)
+
+
+@pytest.mark.parametrize("name", model_names())
+def test_totals_add_up_over_every_model(name: str) -> None:
+    unit = set_out_unit(read_spec(model_path(name)).spec)
+    totals = stock_totals(unit)
+    assert sum(total.parts for total in totals) == len(unit.parts)
+    assert sum(total.weight for total in totals) == pytest.approx(unit_weight(unit))
+    lippings = [part for part in unit.parts if part.role is Role.LIPPING]
+    rows = [row for row in edge_list(unit) if row.kind == "lipping"]
+    assert sorted(ref for row in rows for ref in row.refs) == sorted(p.ref for p in lippings)
+    assert sum(row.net for row in rows) == pytest.approx(
+        sum(part.rough_size[0] for part in lippings) / 1000
+    )
