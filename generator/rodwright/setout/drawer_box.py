@@ -80,6 +80,12 @@ def box_wish(
             f"grooves {say(groove)} deep don't hold a drawer's bottom",
             f"Make them at least {say(LEAST_GROOVE)} deep.",
         )
+    if wish.corners.joint == "mitred" and wish.bottom.held == "from_rear":
+        problems.add(
+            (*where, "corners"),
+            "the back of a mitred box is as high as its sides, so no bottom goes in under it",
+            "Write `bottom: {held: all_round}`, or choose another joint.",
+        )
     if len(problems) > before:
         return None
     height = wish.bottom.height

@@ -71,7 +71,7 @@ def set_out_drawers(
     like = box_wish(wish, stock, bottom, problems, where)
     if fronts is None or like is None:
         return
-    way = _way(fronts, space, rod, bench)
+    way = _way(wish, fronts, space, rod, bench)
     run = running(wish.slides, way, stock.thickness, problems, (*where, "slides"))
     if run is None or not _wide_enough(like, run, way, problems, where):
         return
@@ -151,6 +151,14 @@ def _edges(
                 "Make it smaller, or leave it out.",
             )
         reach = {e: wish.overlay if covers[e] > 0 else r for e, r in reach.items()}
+    if wish.packing and wish.hung == "overlay":
+        problems.add(
+            (*where, "packing"),
+            "overlay fronts cover the sides of the opening, so they don't stand in from them",
+            "Leave `packing` out, or write `hung: inset`.",
+        )
+    for edge in ("left", "right"):
+        reach[edge] -= wish.packing
     return (
         front.left - reach["left"], front.right + reach["right"],
         front.low - reach["low"], front.high + reach["high"],
@@ -202,13 +210,13 @@ def _heights(
     return divide(whole, wish.gap, share, (*where, "count"), ("fronts", "gaps"), problems)
 
 
-def _way(fronts: _Fronts, space: Space, rod: Rod, bench: Bench) -> Way:
+def _way(wish: DrawersSpec, fronts: _Fronts, space: Space, rod: Rod, bench: Bench) -> Way:
     """What boxes pass through: between the panels, and within what stands in front of them."""
     opening = space.front
     uprights = [bench.parts[each.ref].bounds().low[1] for each in (space.left, space.right)]
     return Way(
-        left=max(opening.left, space.left.right),
-        right=min(opening.right, space.right.left),
+        left=max(opening.left, space.left.right) + wish.packing,
+        right=min(opening.right, space.right.left) - wish.packing,
         low=max(opening.low, space.low),
         high=min(opening.high, space.high),
         front=fronts.rear,

@@ -75,6 +75,9 @@ class DrawersSpec(SpecModel):
     neighbour."""
     overlay: LengthOrZero | None = None
     """How far an overlay front covers what is round it; unless said all it can, less half a gap."""
+    packing: LengthOrZero = 0.0
+    """How far inset fronts and boxes stand in from the sides of the opening, on packers, to pass a
+    door that stands open before them."""
     front_stock: str | None = None
     """Name of the fronts' stock; the carcass's unless said."""
     front_thickness: Length | None = None
