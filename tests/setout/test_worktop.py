@@ -180,3 +180,22 @@ def test_what_nobody_can_make(text: str, more: dict[str, Any], where: str) -> No
     worktop = {"stock": "oak25"} | more.pop("worktop", {})
     found = problems_of(text, worktop=worktop, **more)
     assert [each.split(":")[0] for each in found] == [where]
+
+
+@pytest.mark.parametrize(
+    ("height", "plinth", "thickness", "side"),
+    [(900, 150, 30, 720), (850, 100, 30, 720), (900, 150, 40, 710)],
+)
+def test_kitchen_heights_add_up(height: int, plinth: int, thickness: int, side: float) -> None:
+    """Worktops at 850 or 900 over a toe recess at least 100 high and 50 deep are the
+    co-ordinating sizes of EN 1116 (from memory); sides of 720 are common practice, no source."""
+    stock = f"  worktop: {{kind: sheet, material: birch plywood, thickness: {thickness}}}\n"
+    unit = unit_from(
+        f"size: {{width: 600, height: {height}, depth: 560}}\n" + STOCK + stock,
+        base={"kind": "levellers", "height": plinth, "board": {}},
+        worktop={"stock": "worktop", "overhang": {"front": 40}},
+    )
+    assert {part.blank.length for part in of_role(unit, Role.SIDE)} == {side}
+    assert of_role(unit, Role.WORKTOP)[0].blank.width == 600.0
+    (board,) = of_role(unit, Role.PLINTH)
+    assert (board.blank.width, board.bounds().low[1]) == (plinth, 50.0)
