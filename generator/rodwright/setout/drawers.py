@@ -77,7 +77,9 @@ def set_out_drawers(
         return
     drawers = _Drawers(like, fronts, run, way, space, rod, bench, problems, where)
     for number in range(len(fronts.heights)):
-        drawers.lay(number)
+        # Equal fronts are all too low, and told once.
+        if not drawers.lay(number) and wish.fronts is None:
+            return
     lay_kickers(run, stock.thickness, space, way, rod, bench)
 
 
@@ -253,8 +255,8 @@ class _Drawers:
     problems: Problems
     where: KeyPath
 
-    def lay(self, number: int) -> None:
-        """Lay one drawer, counted from the top, on the bench."""
+    def lay(self, number: int) -> bool:
+        """Lay one drawer, counted from the top, on the bench; whether it can be made."""
         say, run, way = self.problems.length, self.run, self.way
         zone = self.fronts.heights[number]
         wish = self.like.wish
@@ -269,7 +271,7 @@ class _Drawers:
                 f"too low: its bottom alone takes {say(self.like.above)}",
                 f"Make the front at least {say(self.like.above + LEAST_ABOVE - high)} higher.",
             )
-            return
+            return False
         group = f"Drawer {1 + sum(p.role is Role.DRAWER_FRONT for p in self.bench.parts.values())}"
         front = lay_board(
             self.bench, Role.DRAWER_FRONT, "Drawer front", group,
@@ -288,6 +290,7 @@ class _Drawers:
         lay_slides(run, place, laid.sides, self.space, way, self.rod, self.bench, self.problems)
         self._handle(front.ref, laid, box)
         self.bench.motions.append(Slide((front.ref, *laid.refs), (0.0, -run.travel, 0.0)))
+        return True
 
     def _handle(self, front: str, laid: Laid, box: Box) -> None:
         """Drill for the handles, through the front and the box behind it."""
