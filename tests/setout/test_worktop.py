@@ -199,3 +199,19 @@ def test_kitchen_heights_add_up(height: int, plinth: int, thickness: int, side: 
     assert of_role(unit, Role.WORKTOP)[0].blank.width == 600.0
     (board,) = of_role(unit, Role.PLINTH)
     assert (board.blank.width, board.bounds().low[1]) == (plinth, 50.0)
+
+
+@pytest.mark.parametrize("hung", ["inset", "overlay"])
+@pytest.mark.parametrize(
+    "head", [{"worktop": {"stock": "oak25"}}, {"cornice": {"stock": "ash", "height": 60}}]
+)
+def test_doors_clear_what_stands_out_over_them(hung: str, head: dict[str, Any]) -> None:
+    doors = {"doors": {"stock": "ply", "hung": hung}}
+    unit = unit_from(SIZE, base=PLINTH, interior=doors, **head)
+    lowest = min(
+        part.bounds().low[2] for part in unit.parts if part.role in (Role.WORKTOP, Role.CORNICE)
+    )
+    (door,) = of_role(unit, Role.DOOR)
+    assert door.bounds().high[2] <= lowest - 3
+    assert door.bounds().low[2] >= 100
+    assert check_solids(unit) == ()
