@@ -6,6 +6,7 @@ Boxes that overlap from the start are left to the check of solids, which is exac
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import combinations
@@ -21,8 +22,6 @@ TOUCHING = 0.05
 """Sweeps that come this near (mm) only touch: far below any workshop's reach."""
 ABOVE_FLOOR = 5.0
 """Left under a door, mm, for a floor that rises (common practice, no source)."""
-CLOSING = 5.0
-"""A door that strikes within so many degrees does so at its closing edge."""
 _FAR = 5000.0
 _SOURCE = "geometry of the set-out"
 
@@ -75,7 +74,8 @@ def _swings(unit: Unit, swing: Swing, parts: list[_Obstacle]) -> Iterator[Findin
         "Set the doors further forward, hang it on the other side, or limit how far it opens "
         "(`hinge.opens`)."
     )
-    if met < CLOSING:
+    if math.radians(met) < math.atan2(door.size[1], door.size[0]):
+        # Up to there its rear corner at the closing edge swings outwards.
         remedy = "Leave a wider gap, make the door thinner, or plane its closing edge to a bevel."
     yield Finding(
         Severity.ERROR if met < NEEDED else Severity.WARNING,

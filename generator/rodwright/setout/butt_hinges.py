@@ -73,9 +73,9 @@ def _facing(hinge: Hinge, heights: list[float]) -> tuple[str, ...] | None:
     for z in heights:
         leaf = _leaf(hinge, x, away, z)
         there = {
-            ref: shared
+            ref: patch
             for ref, part in hinge.bench.parts.items()
-            if part.role in _CARRIERS and (shared := shared(part.bounds(), leaf)) is not None
+            if part.role in _CARRIERS and (patch := shared(part.bounds(), leaf)) is not None
         }
         area = sum(box.size[1] * box.size[2] for box in there.values())
         if area < leaf.size[1] * leaf.size[2] - TOUCH:
