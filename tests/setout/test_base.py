@@ -223,3 +223,18 @@ def test_what_is_screwed_says_with_what() -> None:
 def test_what_nobody_can_make(base: dict[str, Any], more: dict[str, Any], where: str) -> None:
     found = _problems(base=base, **more)
     assert [each.split(":")[0] for each in found] == [where]
+
+
+@pytest.mark.parametrize("sides", [0, 5, 30])
+@pytest.mark.parametrize("rails", ["both", "top", "bottom"])
+def test_a_mitred_frame_that_reaches_past_the_sides_misses_bottom_and_top(
+    sides: float, rails: str
+) -> None:
+    """A stile is cut away where a panel 18 in from the side and 18 high lies behind it."""
+    frame = {"stock": "ash", "width": 60, "overhang": {"sides": sides}, "rails": rails}
+    unit = _unit(face_frame=frame, base=PLINTH)
+    assert check_solids(unit) == ()
+    (bottom,) = of_role(unit, Role.BOTTOM)
+    stiles = {part.ref for part in of_role(unit, Role.STILE)}
+    met = [joint for joint in unit.joints if joint.first == bottom.ref and joint.second in stiles]
+    assert len(met) == (0 if sides and rails != "top" else 2)

@@ -6,6 +6,7 @@ from itertools import combinations
 
 from rodwright.parts import (
     Blank,
+    Box,
     Easing,
     Grain,
     JointKind,
@@ -50,7 +51,20 @@ def set_out_face_frame(
     behind += [ref for level in interior.levels for ref in level]
     for ref in behind:
         for member in refs:
-            _meet(bench, JointKind.BUTT, ref, member)
+            if not (mitred and _missed(bench.parts[ref].bounds(), bench.parts[member], lines)):
+                _meet(bench, JointKind.BUTT, ref, member)
+
+
+def _missed(panel: Box, member: Part, lines: FrameLines) -> bool:
+    """Whether a panel lies behind what the mitres cut off an outer stile that reaches past it."""
+    if member.name not in ("Left stile", "Right stile"):
+        return False
+    left = member.name == "Left stile"
+    out = panel.low[0] - lines.left if left else lines.right - panel.high[0]
+    # The mitre rises as fast as it goes in.
+    below = lines.has_bottom_rail and panel.high[2] - lines.bottom < out - TOUCH
+    above = lines.has_top_rail and lines.top - panel.low[2] < out - TOUCH
+    return below or above
 
 
 def _outlines(
