@@ -35,6 +35,14 @@ def test_the_sheet_hangs_together() -> None:
     assert [closing.side for closing in fit.closings] == ["left", "right", "top"]
 
 
+def test_a_frame_on_a_base_is_not_cut_to_the_floor() -> None:
+    base = {"kind": "plinth", "height": 100}
+    framed, raised = (survey(spec_from(FULLY_READ, **more)).fit for more in ({}, {"base": base}))
+    assert framed is not None and framed.frame is not None
+    assert raised is not None and raised.frame is None
+    assert raised.size == framed.size
+
+
 def test_what_is_worth_reading() -> None:
     """The reading named first settles most: taken, it leaves more that surely goes in."""
     few = "opening: {width: 900, height: 2400, depth: 300}\n"

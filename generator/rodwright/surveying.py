@@ -116,7 +116,9 @@ def _fit_sheet(spec: UnitSpec, measured: Survey) -> FitSheet:
     size = carcass_size(unit)
     frame = None
     wish = spec.face_frame
-    if wish is not None and wish.rails == "both":
+    # A frame that stands on a base or ends under a worktop isn't cut to floor and top.
+    fills = spec.base is None and spec.worktop is None
+    if wish is not None and wish.rails == "both" and fills:
         rail_width = wish.width if wish.rail_width is None else wish.rail_width
         frame = fit_frame(shape.front, wish.width, rail_width, wish.corners == "mitred", wish.trim)
     return FitSheet(
