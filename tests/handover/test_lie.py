@@ -8,7 +8,7 @@ from dataclasses import replace
 import pytest
 
 from rodwright.handover.lie import describe_lie, describe_shows, lie_of
-from rodwright.parts import Hole, Mitre, Part, Placement, Surface, Vector, cross
+from rodwright.parts import Hole, Mitre, Mortise, Part, Placement, Surface, Vector, cross
 from samples import MINUS_X, MINUS_Y, X, Y, Z, bookcase, worked_part
 
 DIRECTIONS = (X, Y, Z, MINUS_X, MINUS_Y, (0.0, 0.0, -1.0))
@@ -37,7 +37,8 @@ def test_turned_figures_run_from_the_left_front_and_bottom(placement: Placement)
         at = placement.to_unit(point)
         return [at[along] - low[along] for along in lie.along if along is not None]
 
-    for working in part.workings:
+    pocket = Mortise(Surface.FACE, (30.0, 20.0), (50.0, 8.0), 6.0)
+    for working in (*part.workings, pocket):
         turned = lie.turn(working, size)
         if isinstance(working, Mitre):
             assert isinstance(turned, Mitre)

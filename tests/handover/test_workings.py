@@ -6,6 +6,7 @@ import pytest
 
 from rodwright.handover.workings import describe_workings
 from rodwright.parts import (
+    Bevel,
     Blank,
     Easing,
     Grain,
@@ -13,9 +14,11 @@ from rodwright.parts import (
     Hole,
     Housing,
     Mitre,
+    Mortise,
     Notch,
     Part,
     Placement,
+    PocketHole,
     Rebate,
     Role,
     Surface,
@@ -92,6 +95,22 @@ def own_words(*workings: Working) -> tuple[str, ...]:
         (
             Hole(Surface.FAR_END, (60.0, 8.0), 6.0, 25.0),
             "hole 6 dia., 25 deep, in the far end, 8 from the reverse, at 60 from the face edge",
+        ),
+        (
+            # tan 26.565 degrees is a half.
+            Bevel(Surface.FACE, Surface.BACK_EDGE, 5.0, 10.0),
+            "bevel 26.6° where the face meets the back edge, 5 over the face, "
+            "10 down the back edge",
+        ),
+        (
+            Mortise(Surface.FACE_EDGE, (40.0, 6.0), (50.0, 8.0), 30.0, round_ends=True),
+            "mortise 50 x 8, 30 deep, in the face edge, at 40 from the near end and 6 from the "
+            "reverse, round ends",
+        ),
+        (
+            PocketHole(Surface.REVERSE, Surface.FAR_END, 30.0, 9.0, 25.0, 9.5, 4.0),
+            "pocket hole 9.5 dia. at 15° on the reverse, at 30 from the face edge, ending 25 "
+            "before the far end, then 4 dia. out of it 9 below the reverse",
         ),
     ],
 )
@@ -245,4 +264,32 @@ def test_long_rows_are_told_by_their_ends_and_pitch() -> None:
     assert own_words(*holes[:4]) == (
         "4 holes 5 dia., 12 deep, on the reverse, 37 from the face edge, at 100, 132, 164, 196 "
         "from the near end",
+    )
+
+
+def test_pockets_are_measured_as_the_piece_lies() -> None:
+    """The right side's face edge is at the rear: 120 - 30 - 20 from the front."""
+    left, right = sides(
+        (
+            Mortise(Surface.REVERSE, (100.0, 70.0), (50.0, 20.0), 8.0),
+            PocketHole(Surface.REVERSE, Surface.FAR_END, 100.0, 9.0, 25.0, 9.5, 4.0),
+            Bevel(Surface.REVERSE, Surface.FACE_EDGE, 4.0, 4.0),
+        ),
+        (
+            Mortise(Surface.REVERSE, (100.0, 30.0), (50.0, 20.0), 8.0),
+            PocketHole(Surface.REVERSE, Surface.FAR_END, 20.0, 9.0, 25.0, 9.5, 4.0),
+            Bevel(Surface.REVERSE, Surface.BACK_EDGE, 4.0, 4.0),
+        ),
+    )
+    said = describe_workings([left], "mm")
+    assert said == (
+        "mortise 50 x 20, 8 deep, on the right face, at 100 from the bottom end and 70 from the "
+        "front edge",
+        "pocket hole 9.5 dia. at 15° on the right face, at 100 from the front edge, ending 25 "
+        "before the top end, then 4 dia. out of it 9 below the right face",
+        "bevel 45.0° where the right face meets the front edge, 4 over the right face, "
+        "4 down the front edge",
+    )
+    assert describe_workings([right], "mm") == tuple(
+        text.replace("right face", "left face") for text in said
     )

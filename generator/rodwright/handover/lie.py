@@ -13,14 +13,17 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from rodwright.parts import (
+    Bevel,
     Easing,
     Groove,
     Hole,
     Housing,
     Mitre,
+    Mortise,
     Notch,
     Part,
     Placement,
+    PocketHole,
     Rebate,
     Surface,
     Vector,
@@ -108,6 +111,15 @@ class Lie:
                 first, second = (axis for axis in range(3) if axis != surface.axis)
                 place = (low(first, along), low(second, across))
                 return replace(working, surface=other(surface), position=place)
+            case Mortise(surface, (along, across), (length, width)):
+                first, second = (axis for axis in range(3) if axis != surface.axis)
+                place = (low(first, along, length), low(second, across, width))
+                return replace(working, surface=other(surface), position=place)
+            case Bevel(surface, edge):
+                return replace(working, surface=other(surface), edge=other(edge))
+            case PocketHole(surface, end, at):
+                at = low(3 - surface.axis - end.axis, at)
+                return replace(working, surface=other(surface), end=other(end), position=at)
 
 
 def lie_of(parts: Sequence[Part]) -> Lie:

@@ -16,13 +16,16 @@ from itertools import pairwise, takewhile
 from rodwright.handover.lie import HIGH, LOW, Lie, lie_of
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.parts import (
+    Bevel,
     Easing,
     Groove,
     Hole,
     Housing,
     Mitre,
+    Mortise,
     Notch,
     Part,
+    PocketHole,
     Rebate,
     Surface,
     Vector,
@@ -55,6 +58,10 @@ def describe_workings(parts: Sequence[Part], unit: LengthUnit) -> tuple[str, ...
     )
 
 
+_Single = Rebate | Groove | Housing | Notch | Easing | Bevel | Mortise | PocketHole
+"""Workings that are told one by one."""
+
+
 @dataclass(frozen=True, slots=True)
 class _Texts:
     """Texts for workings whose figures are turned to how the pieces lie."""
@@ -66,7 +73,7 @@ class _Texts:
     def name(self, surface: Surface) -> str:
         return self.lie.low_or_high(surface.axis, surface.at_high)
 
-    def one(self, working: Rebate | Groove | Housing | Notch | Easing) -> str:
+    def one(self, working: _Single) -> str:
         name, say = self.name, self.say
         match working:
             case Rebate(surface, edge, width, depth, start, stop):
@@ -94,6 +101,25 @@ class _Texts:
                 run = 3 - surface.axis - edge.axis
                 text = f"eased {say(radius)} radius where the {name(surface)} meets the "
                 return f"{text}{name(edge)}" + self.stopped(start, stop, run)
+            case Bevel(surface, edge, width, depth):
+                return (
+                    f"bevel {working.angle:.1f}° where the {name(surface)} meets the {name(edge)}, "
+                    f"{say(width)} over the {name(surface)}, {say(depth)} down the {name(edge)}"
+                )
+            case Mortise(surface, (along, across), (length, width), depth, rounded):
+                first, second = (LOW[axis] for axis in range(3) if axis != surface.axis)
+                return (
+                    f"mortise {say(length)} x {say(width)}, {say(depth)} deep, {self.on(surface)}, "
+                    f"at {say(along)} from the {name(first)} and {say(across)} from the "
+                    f"{name(second)}{', round ends' if rounded else ''}"
+                )
+            case PocketHole(surface, end, position, leaves, stop, diameter, screw, angle):
+                return (
+                    f"pocket hole {say(diameter)} dia. at {angle:g}° {self.on(surface)}, at "
+                    f"{say(position)} from the {name(LOW[3 - surface.axis - end.axis])}, ending "
+                    f"{say(stop)} before the {name(end)}, then {say(screw)} dia. out of it "
+                    f"{say(leaves)} below the {name(surface)}"
+                )
 
     def on(self, surface: Surface) -> str:
         return f"{'on' if surface.axis == 2 else 'in'} the {self.name(surface)}"
