@@ -19,6 +19,9 @@ from rodwright.spec.doors import DoorsSpec, HandleSpec
 
 AIR = 2.0
 """Left between an inset door and what stands behind it, mm (common practice, no source)."""
+HINGE_REACH = 13.0
+"""How far a concealed hinge lets a door cover its upright, less the distance from the door's edge
+to the cup's rim, mm (the tables that makers of hinges print, from memory)."""
 HANDLE_EDGE = 40.0
 """From the edge of a slab to its handle, mm (common practice, no source)."""
 
@@ -117,13 +120,6 @@ def _whole(
     front, say = space.front, problems.length
     covers = front.cover_left, front.cover_right, front.cover_low, front.cover_high
     if wish.hung == "inset":
-        if wish.overlay is not None:
-            problems.add(
-                (*where, "overlay"),
-                "inset doors cover nothing",
-                "Leave `overlay` out, or write `hung: overlay`.",
-            )
-            return None
         reaches = [-wish.gap] * 4
         if space.floor is None and space.low > rod.floor + TOUCH:
             reaches[2] /= 2
@@ -131,6 +127,17 @@ def _whole(
             reaches[3] /= 2
     else:
         most = [cover - wish.gap / 2 for cover in covers]
+        reach = HINGE_REACH + wish.hinge.edge
+        if wish.overlay is None:
+            most = [min(each, reach) for each in most]
+        elif wish.overlay > reach + TOUCH:
+            problems.add(
+                (*where, "overlay"),
+                f"hinges with the rim of their cup {say(wish.hinge.edge)} from the edge let a door "
+                f"cover {say(reach)} at most, not {say(wish.overlay)}",
+                "Make it smaller, or `hinge.edge` larger.",
+            )
+            return None
         reaches = [
             reach if wish.overlay is None or cover == 0 else wish.overlay
             for cover, reach in zip(covers, most, strict=True)

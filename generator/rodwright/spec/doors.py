@@ -5,10 +5,22 @@ Lengths are millimetres once read.  Defaults are common practice, no source, unl
 
 from typing import Annotated, Literal
 
-from pydantic import Field
+from pydantic import Field, ValidationInfo, field_validator
+from pydantic_core import PydanticCustomError
 
 from rodwright.spec.fields import Length, LengthOrZero, SpecModel, Text
 from rodwright.spec.joints import JointField, JointSpec
+
+_CUPS = ("edge", "cup", "cup_depth", "plate")
+_BUTTS = ("length", "leaf", "leaf_thickness", "knuckle")
+
+
+def _refuse(info: ValidationInfo, about: str, remedy: str) -> None:
+    """Say that a key goes unread, so that nobody relies on it."""
+    raise PydanticCustomError(
+        "door", "`{key}` says nothing about {about}",
+        {"key": info.field_name, "about": about, "remedy": remedy},
+    )  # fmt: skip
 
 
 class DoorFrameSpec(SpecModel):
@@ -69,6 +81,14 @@ class HingeSpec(SpecModel):
     knuckle: Length = 9.0
     """Butts: diameter of the knuckle, which stands in front of the door."""
 
+    @field_validator(*_CUPS, *_BUTTS)
+    @classmethod
+    def _belongs(cls, value: float, info: ValidationInfo) -> float:
+        kind = info.data.get("kind")
+        if kind is not None and (info.field_name in _CUPS) is not (kind == "cup"):
+            _refuse(info, f"{kind} hinges", "Leave it out, or change `kind`.")
+        return value
+
 
 class HandleSpec(SpecModel):
     """A knob or handle on each door, away from the hinges."""
@@ -103,7 +123,8 @@ class DoorsSpec(SpecModel):
     gap: Length = 2.0
     """Gap round an inset door, between overlay doors next to each other, and in a pair."""
     overlay: LengthOrZero | None = None
-    """How far an overlay door covers what is round it; all it can, less half a gap, unless said."""
+    """How far an overlay door covers what is round it; unless said all it can, less half a gap, as
+    far as its hinges allow."""
     bumper: LengthOrZero = 0.0
     """Gap between an overlay door and what it covers."""
     width: Length | None = None
@@ -116,3 +137,24 @@ class DoorsSpec(SpecModel):
     """What its hinges are like."""
     handle: HandleSpec | None = None
     """Knob or handle."""
+
+    @field_validator("hinges")
+    @classmethod
+    def _of_one(cls, value: str, info: ValidationInfo) -> str:
+        if info.data.get("count") == 2:
+            _refuse(info, "a pair, which is hung at both sides", "Leave it out.")
+        return value
+
+    @field_validator("overlay", "bumper")
+    @classmethod
+    def _of_overlay(cls, value: float | None, info: ValidationInfo) -> float | None:
+        if value is not None and info.data.get("hung") == "inset":
+            _refuse(info, "inset doors", "Leave it out, or write `hung: overlay`.")
+        return value
+
+    @field_validator("frame", "panel")
+    @classmethod
+    def _of_framed(cls, value: SpecModel, info: ValidationInfo) -> SpecModel:
+        if info.data.get("kind") == "slab":
+            _refuse(info, "slabs", "Leave it out, or write `kind: framed`.")
+        return value
