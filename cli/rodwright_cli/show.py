@@ -165,7 +165,7 @@ def _hardware(unit: Unit) -> None:
             escape(row.name),
             escape(row.size),
             str(row.quantity),
-            escape(row.pilot),
+            escape("; ".join(row.holes)),
             escape("; ".join(row.uses)),
         )
     if table.rows:

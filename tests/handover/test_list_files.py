@@ -101,7 +101,7 @@ def test_json_holds_rows_totals_and_hardware() -> None:
     assert document["totals"]["parts"] == len(unit.parts) == 10
     assert document["totals"]["weight"] == round(unit_weight(unit), 3)
     assert document["hardware"] == [
-        {"name": "shelf pin", "size": "", "quantity": 4, "pilot": "",
+        {"name": "shelf pin", "size": "", "quantity": 4, "holes": [],
          "uses": ["resting on pins: SH1"]}
     ]  # fmt: skip
     assert document["edges"] == []

@@ -99,30 +99,40 @@ def test_hardware_is_counted_over_joints_and_unit() -> None:
     joints = (
         Joint(JointKind.RESTING, "SD1", "SH1", (0, 0, 0), (pins,)),
         Joint(JointKind.RESTING, "SD2", "SH1", (0, 0, 0), (pins, screws)),
-        Joint(JointKind.SCREWED, "SD2", "TP1", (0, 0, 0), (replace(screws, count=2),)),
+        Joint(
+            JointKind.SCREWED,
+            "SD2",
+            "TP1",
+            (0, 0, 0),
+            (replace(screws, count=2, pilot="pilot 3 mm"),),
+        ),
         Joint(JointKind.BUTT, "SD2", "BK1", (0, 0, 0)),
     )
     feet = (Fixing("foot", 4, "100 mm"), Fixing("wood screw", 16, "4 x 16 mm"))
     unit: Unit = replace(bookcase(), joints=joints, fixings=feet)
     assert hardware_list(unit) == (
-        HardwareRow("foot", "100 mm", 4, "", ()),
-        HardwareRow("shelf pin", "5 mm", 4, "5 mm", ("resting on pins: SH1",)),
-        HardwareRow("wood screw", "4 x 16 mm", 16, "", ()),
+        HardwareRow("foot", "100 mm", 4, (), ()),
+        HardwareRow("shelf pin", "5 mm", 4, ("5 mm",), ("resting on pins: SH1",)),
+        HardwareRow("wood screw", "4 x 16 mm", 16, (), ()),
         HardwareRow(
-            "wood screw", "4 x 40 mm", 5, "clearance 4.5 mm, pilot 2.5 mm",
+            "wood screw", "4 x 40 mm", 5, ("clearance 4.5 mm, pilot 2.5 mm", "pilot 3 mm"),
             ("resting on pins: SH1", "butted and screwed: TP1"),
         ),
     )  # fmt: skip
 
 
-def test_many_refs_are_only_counted() -> None:
+def test_many_refs_and_ways_to_drill_are_only_counted() -> None:
     joints = tuple(
-        Joint(JointKind.DOWEL, "SD1", f"SH{number}", (0, 0, 0), (Fixing("dowel", 2),))
+        Joint(
+            JointKind.DOWEL, "SD1", f"SH{number}", (0, 0, 0),
+            (Fixing("dowel", 2, "8 x 40 mm", f"8 mm, {20 + number} mm deep"),),
+        )
         for number in range(1, 11)
-    )
+    )  # fmt: skip
     (row,) = hardware_list(replace(bookcase(), joints=joints))
     assert row.quantity == 20
-    assert row.uses == ("dowel: SH1, SH2, SH3, SH4, SH5, SH6, SH7, SH8 and 2 more",)
+    assert row.uses == ("dowel: SH1, SH2, SH3, SH4, SH5, SH6, SH7, SH8, and 2 more",)
+    assert row.holes == (*(f"8 mm, {20 + number} mm deep" for number in range(1, 5)), "and 6 more")
 
 
 def test_edging_makes_the_blank_smaller_and_is_named_by_place() -> None:

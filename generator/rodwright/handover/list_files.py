@@ -133,7 +133,7 @@ _HARDWARE_COLUMNS = (
     Column("hardware", widest=30),
     Column("size"),
     Column("quantity", 0),
-    Column("holes", widest=30),
+    Column("holes", widest=40),
     Column("for", widest=50),
 )
 
@@ -187,7 +187,7 @@ def _workings_cells(rows: Iterable[PartsRow]) -> Iterable[list[Cell]]:
 
 
 def _hardware_cells(row: HardwareRow) -> list[Cell]:
-    return [row.name, row.size, row.quantity, row.pilot, "\n".join(row.uses)]
+    return [row.name, row.size, row.quantity, "\n".join(row.holes), "\n".join(row.uses)]
 
 
 def _edge_columns(unit: LengthUnit) -> tuple[Column, ...]:

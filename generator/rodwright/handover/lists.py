@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from rodwright.handover.lie import describe_lie, describe_shows, lie_of
 from rodwright.handover.workings import describe_workings
 from rodwright.mass import weight
-from rodwright.parts import Blank, Edging, Fixing, Grain, Part, Role, Unit, Vector, Working
+from rodwright.parts import Blank, Edging, Fixing, Grain, Joint, Part, Role, Unit, Vector, Working
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,20 +62,22 @@ class PartsRow:
 class HardwareRow:
     """Bought-in pieces of one kind and size.
 
-    ``pilot`` says what is drilled for each, ``uses`` what they are for: the joints that need
-    them, with the refs of the pieces that come to those.
+    ``holes`` says what is drilled for each, in the ways there are; ``uses`` what they are for:
+    the joints that need them, with the refs of the pieces that come to those.
     """
 
     name: str
     size: str
     quantity: int
-    pilot: str
+    holes: tuple[str, ...]
     uses: tuple[str, ...]
 
 
 _SameKey = tuple[Role, str, Blank, tuple[Working, ...], tuple[str, ...], tuple[Edging, ...]]
 _MOST_REFS = 8
 """Refs named for one use before the others are only counted."""
+_MOST_HOLES = 4
+"""Ways to drill that are named before the others are only counted."""
 
 
 def parts_list(unit: Unit) -> tuple[PartsRow, ...]:
@@ -101,32 +103,33 @@ def like_parts(unit: Unit) -> tuple[tuple[Part, ...], ...]:
 
 def hardware_list(unit: Unit) -> tuple[HardwareRow, ...]:
     """Everything bought in: what the joints need, and feet, handles and the like; by name."""
-    counts: dict[Fixing, int] = {}
-    refs: dict[Fixing, dict[str, list[str]]] = {}
+    gathered: dict[tuple[str, str], list[tuple[Fixing, Joint | None]]] = {}
     needed = [(fixing, joint) for joint in unit.joints for fixing in joint.fixings]
     for fixing, joint in [*needed, *((fixing, None) for fixing in unit.fixings)]:
-        kind = replace(fixing, count=1)
-        counts[kind] = counts.get(kind, 0) + fixing.count
-        uses = refs.setdefault(kind, {})
+        gathered.setdefault((fixing.name, fixing.size), []).append((fixing, joint))
+    return tuple(_hardware_row(*kind, gathered[kind]) for kind in sorted(gathered))
+
+
+def _hardware_row(name: str, size: str, pieces: list[tuple[Fixing, Joint | None]]) -> HardwareRow:
+    uses: dict[str, list[str]] = {}
+    for _, joint in pieces:
         if joint is not None:
-            come = uses.setdefault(str(joint.kind), [])
-            if joint.second not in come:
-                come.append(joint.second)
-    return tuple(
-        HardwareRow(
-            kind.name,
-            kind.size,
-            counts[kind],
-            kind.pilot,
-            tuple(f"{use}: {_some(come)}" for use, come in refs[kind].items()),
-        )
-        for kind in sorted(counts, key=lambda kind: (kind.name, kind.size, kind.pilot))
+            uses.setdefault(str(joint.kind), []).append(joint.second)
+    holes = [fixing.pilot for fixing, _ in pieces if fixing.pilot]
+    return HardwareRow(
+        name,
+        size,
+        sum(fixing.count for fixing, _ in pieces),
+        _some(holes, _MOST_HOLES),
+        tuple(f"{use}: {', '.join(_some(refs, _MOST_REFS))}" for use, refs in uses.items()),
     )
 
 
-def _some(refs: list[str]) -> str:
-    named, more = refs[:_MOST_REFS], len(refs) - _MOST_REFS
-    return ", ".join(named) + (f" and {more} more" if more > 0 else "")
+def _some(texts: list[str], most: int) -> tuple[str, ...]:
+    """Each text once; past so many, only how many more there are."""
+    once = tuple(dict.fromkeys(texts))
+    more = len(once) - most
+    return once if more <= 0 else (*once[:most], f"and {more} more")
 
 
 def common_name(names: tuple[str, ...]) -> str:
