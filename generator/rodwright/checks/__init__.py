@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 from itertools import chain
 
+from rodwright.checks.binding import binding
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.fit import fit
 from rodwright.checks.levelling import levelling
@@ -21,7 +22,18 @@ from rodwright.parts import Unit
 
 __all__ = ["check_parts", "check_solids"]
 
-_CHECKS = (fit, levelling, workings, lippings, stock_sizes, way_in, motions, tipping, safety)
+_CHECKS = (
+    fit,
+    levelling,
+    workings,
+    lippings,
+    stock_sizes,
+    way_in,
+    motions,
+    binding,
+    tipping,
+    safety,
+)
 
 
 def check_parts(unit: Unit) -> tuple[Finding, ...]:
