@@ -30,7 +30,7 @@ stock:
 
 
 def _unit(text: str = SIZE, frame: bool = False, **drawers: Any) -> Unit:
-    more = {"face_frame": FRAME} if frame else {}
+    more: dict[str, Any] = {"face_frame": FRAME} if frame else {}
     return unit_from(text, interior={"drawers": {"count": 1} | drawers}, back=BACK, **more)
 
 
@@ -64,8 +64,7 @@ def test_side_slides_take_half_an_inch_a_side() -> None:
 def test_under_slides_take_their_deduction_off_the_inside() -> None:
     """Inside width = opening less 42 mm, with sides up to 16 mm, is what makers publish (from
     memory)."""
-    sides = {"stock": "ply"}
-    unit = _unit(THIN, slides={"kind": "under"}, **sides)
+    unit = _unit(THIN, slides={"kind": "under"})
     assert _box_width(unit) - 2 * 12 == pytest.approx(500 - 42)
     assert _box_width(_unit(slides={"kind": "under", "deduction": 45})) - 36 == pytest.approx(455)
     (groove,) = {
@@ -310,6 +309,31 @@ def test_what_cannot_be_made_is_told_once_with_its_place(
     where, said = told.split(": ", 1)
     assert where == "interior.drawers" + (f".{place}" if place else "")
     assert says in said
+
+
+@pytest.mark.parametrize("door", ["inset", "overlay"])
+def test_overlay_fronts_have_no_room_behind_a_door(door: str) -> None:
+    interior = {"doors": {"hung": door}, "drawers": {"count": 2, "hung": "overlay"}}
+    (told,) = problems_of(SIZE, interior=interior)
+    assert told == "interior.drawers.hung: overlay fronts have no room behind a door"
+
+
+def test_fixings_of_a_corner_keep_clear_of_the_groove() -> None:
+    """A box of 94 - 24 = 70 mm has its bottom's groove from 10 to 16: 8 mm dowels at their usual
+    place, a quarter of the height from the edge, would run into it."""
+    unit = unit_from(SIZE, interior={"drawers": {"fronts": [94, "1 share"], "corners": "dowelled"}},
+                     back=BACK)  # fmt: skip
+    side = _sides(unit)[0]
+    heights = [
+        hole.position[1] for hole in side.workings
+        if isinstance(hole, Hole) and hole.position[0] < 18
+    ]  # fmt: skip
+    assert side.blank.width == 70.0
+    assert min(heights) - 4 >= 16 + 2
+    assert check_solids(unit) == ()
+    low: dict[str, Any] = {"fronts": [90, "1 share"], "corners": "dowelled"}
+    (told,) = _told(**low)
+    assert told.startswith("interior.drawers.corners")
 
 
 def test_in_a_face_frame_each_stack_needs_members_round_it() -> None:

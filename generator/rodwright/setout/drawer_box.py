@@ -6,6 +6,7 @@ All lengths in mm, unit frame.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import product
 
 from rodwright.parts import Box, JointKind, Role, Stock
 from rodwright.problems import KeyPath, Problems
@@ -24,6 +25,8 @@ LEAST_GROOVE = 3.0
 """Shallowest groove that holds a bottom, mm (common practice, no source)."""
 PLAY = 1.0
 """Left between a bottom and the floor of its groove, mm (common practice, no source)."""
+EDGE_STEP = 3.0
+"""Steps (mm) in which the outermost fixings of a corner are moved away from the bottom's groove."""
 HEIGHT = {"side": 10.0, "under": 13.0, "runners": 10.0}
 """From the lower edge of a box to its bottom, mm (common practice, no source; under slides take up
 about half an inch there, from memory)."""
@@ -126,16 +129,37 @@ def lay_box(
         )
     )  # fmt: skip
     bottom = _bottom(like, box, group, bench)
-    for end in ends:
-        for side in sides:
-            make_joint(bench, corners, side, end, problems, (*where, "corners"), unit=problems.unit)
+    # First of all, so that fixings keep clear of the grooves.
     _grooves(like, box, (*sides, *(ends if captured else ends[:1])), bench)
+    before = len(problems)
+    for end, side in product(ends, sides):
+        # What one corner can't take, the others can't either, and it is told once.
+        if len(problems) == before:
+            _corner(like, side, end, bench, problems, (*where, "corners"))
     kind = JointKind.FLOATING if like.bottom.kind == "board" else JointKind.GROOVE
     for holder in (*sides, *(ends if captured else ends[:1])):
         meet(bench, kind, holder, bottom)
     if not captured:
         screw_on(bench, bottom, ends[1])
     return Laid((sides[0], sides[1]), ends[0], (*sides, *ends, bottom))
+
+
+def _corner(
+    like: BoxWish, side: str, end: str, bench: Bench, problems: Problems, where: KeyPath
+) -> None:
+    """Joint an end to a side; fixings stand as near their usual place as the groove lets them."""
+    wish, unit = like.wish.corners, problems.unit
+    tries = [wish]
+    if wish.edge is None:
+        half = bench.parts[end].bounds().size[2] / 2
+        steps = range(1, 1 + max(0, int((half - like.above) / EDGE_STEP)))
+        tries += [wish.model_copy(update={"edge": like.above + step * EDGE_STEP}) for step in steps]
+    for each in tries:
+        tried = Problems(unit)
+        make_joint(bench, each, side, end, tried, where, unit=unit)
+        if not len(tried):
+            return
+    make_joint(bench, wish, side, end, problems, where, unit=unit)
 
 
 def _bottom(like: BoxWish, box: Box, group: str, bench: Bench) -> str:

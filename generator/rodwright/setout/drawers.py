@@ -137,10 +137,10 @@ def _edges(
                 "inset fronts cover nothing",
                 "Leave `overlay` out, or write `hung: overlay`.",
             )
-    elif space.closed:
+    elif space.closed or space.covered:
         problems.add(
             (*where, "hung"),
-            "overlay fronts have no room behind an inset door",
+            "overlay fronts have no room behind a door",
             "Write `hung: inset`.",
         )
     elif wish.overlay is not None:
@@ -285,12 +285,13 @@ class _Drawers:
             (way.left + run.clearance, way.front, place.low),
             (way.right - run.clearance, way.front + run.length, place.high),
         )
+        before = len(self.problems)
         laid = lay_box(self.like, box, group, self.bench, self.problems, self.where)
         screw_on(self.bench, laid.front, front.ref)
         lay_slides(run, place, laid.sides, self.space, way, self.rod, self.bench, self.problems)
         self._handle(front.ref, laid, box)
         self.bench.motions.append(Slide((front.ref, *laid.refs), (0.0, -run.travel, 0.0)))
-        return True
+        return len(self.problems) == before
 
     def _handle(self, front: str, laid: Laid, box: Box) -> None:
         """Drill for the handles, through the front and the box behind it."""

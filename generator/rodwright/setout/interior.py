@@ -171,7 +171,7 @@ def _behind_doors(setter: _Setter, space: Space, wish: DoorsSpec, where: KeyPath
         return space
     setter.doorways.append(Doorway(space, wish, where))
     if wish.hung == "overlay":
-        return space
+        return replace(space, covered=True)
     thickness = wish.thickness if wish.thickness is not None else stock.thickness
     least = behind(wish, space.front.plane, thickness)
     return replace(space, setback=max(space.setback, least), closed=True)

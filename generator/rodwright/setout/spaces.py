@@ -51,7 +51,7 @@ class Space:
     """A clear space: its bounds in mm (x and z, unit frame) and what stands around it.
 
     ``setback`` is the y that its contents stay behind; ``closed`` says that an inset door
-    stands before them.
+    stands before them, ``covered`` that an overlay door lies over their front.
     """
 
     left: Upright
@@ -63,6 +63,7 @@ class Space:
     front: Front
     setback: float = 0.0
     closed: bool = False
+    covered: bool = False
 
     @property
     def width(self) -> float:
