@@ -426,6 +426,34 @@ def test_thick_narrow_door_strikes_at_its_closing_edge() -> None:
     assert "bevel" in found.remedy
 
 
+@pytest.mark.parametrize(("setback", "strikes"), [(0, False), (150, True)])
+def test_walls_beside_the_opening(setback: int, strikes: bool) -> None:
+    """In the plane of the walls doors open freely; set back behind them they meet the reveals."""
+    unit = unit_from(
+        "opening: {width: 1000, height: 900, depth: 420}\n"
+        f"face_frame: {{stock: ash, width: 45, setback: {setback}}}\n"
+        "interior: {doors: {count: 2}}"
+    )
+    found = [each.message for each in check_parts(unit) if each.rule == "a door's swing"]
+    assert [any(f"the {side} wall" in each for each in found) for side in ("left", "right")] == (
+        [strikes] * 2
+    )
+
+
+@pytest.mark.parametrize(("packing", "clear"), [(0, False), (24, True)])
+def test_drawers_behind_a_door(packing: int, clear: bool) -> None:
+    """Open to a square the door of 18 mm stands 20 into an opening whose edge it leaves by 2."""
+    unit = unit_from(
+        SIZE + "interior: {doors: {hinge: {opens: 90}},"
+        f" drawers: {{count: 3, packing: {packing}}}}}"
+    )
+    found = [each for each in check_parts(unit) if each.rule == "a drawer and a door"]
+    assert (found == []) == clear
+    if not clear:
+        assert found[0].figure == pytest.approx(18)
+    assert check_solids(unit) == ()
+
+
 @pytest.mark.parametrize(
     ("width", "gap", "binds"),
     [(158, 2, False), (162, 2, True), (280, 4, False)],

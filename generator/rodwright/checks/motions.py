@@ -181,7 +181,7 @@ def _past_door(unit: Unit, slide: Slide, swing: Swing) -> Iterator[Finding]:
         "a drawer and a door",
         f"{_drawer(unit, slide)} {words} {_door(unit, swing)} runs {length_in(unit, depth)} into "
         f"it when that stands open {abs(swing.angle):g} degrees",
-        "Let the door open further, or make the drawer narrower with packers beside its slides.",
+        "Let the door open further, or keep the drawer clear of it on packers (`drawers.packing`).",
         (slide.refs[0], swing.refs[0]),
         depth,
         0.0,
