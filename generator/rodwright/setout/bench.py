@@ -6,6 +6,7 @@ part's own frame, so that no sign is worked out by hand twice.
 
 from __future__ import annotations
 
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass, field, fields, replace
 from typing import Any, TypeVar
 
@@ -30,6 +31,7 @@ from rodwright.parts import (
     Vector,
     Working,
 )
+from rodwright.problems import KeyPath
 
 X: Vector = (1.0, 0.0, 0.0)
 Y: Vector = (0.0, 1.0, 0.0)
@@ -87,6 +89,7 @@ class Bench:
     clearances: list[Clearance] = field(default_factory=list)
     motions: list[Motion] = field(default_factory=list)
     fixings: list[Fixing] = field(default_factory=list)
+    places: dict[str, KeyPath] = field(default_factory=dict)
     _workings: dict[str, list[Working]] = field(default_factory=dict)
     _counts: dict[Role, int] = field(default_factory=dict)
 
@@ -100,6 +103,10 @@ class Bench:
         self.parts[part.ref] = part
         self._workings[part.ref] = list(part.workings)
         return part
+
+    def apart(self, *refs: str) -> Bench:
+        """Some parts without the rest, as they are put together; what is done to them stays."""
+        return replace(self, parts={ref: self.parts[ref] for ref in refs})
 
     def work(self, ref: str, working: Working) -> None:
         """Cut a working into a part; the same one twice is cut once."""
@@ -175,6 +182,30 @@ class Bench:
     def workings_of(self, ref: str) -> tuple[Working, ...]:
         """What has been cut into a part so far."""
         return tuple(self._workings[ref])
+
+    def note_places(self, where: KeyPath) -> None:
+        """Note that what was laid down since the last call was wished at this place of the spec."""
+        for ref in self.parts:
+            self.places.setdefault(ref, where)
+
+    def recut(self, part: Part, workings: Iterable[Working]) -> None:
+        """Put a part in place of the one with its ref; it has these workings and no others."""
+        self.parts[part.ref] = part
+        self._workings[part.ref] = list(workings)
+
+    def take_off(self, gone: Collection[str]) -> None:
+        """Take parts off the bench, with their joints, clearances and motions."""
+        for ref in gone:
+            del self.parts[ref], self._workings[ref]
+        self.joints[:] = [j for j in self.joints if j.first not in gone and j.second not in gone]
+        self.clearances[:] = [
+            each for each in self.clearances if each.first not in gone and each.second not in gone
+        ]
+        moving = [
+            replace(motion, refs=tuple(ref for ref in motion.refs if ref not in gone))
+            for motion in self.motions
+        ]
+        self.motions[:] = [motion for motion in moving if motion.refs]
 
     def join(self, kind: JointKind, first: str, second: str, at: Vector, *fixings: Fixing) -> None:
         """Note that two parts meet."""

@@ -131,11 +131,11 @@ def lay_box(
     bottom = _bottom(like, box, group, bench)
     # First of all, so that fixings keep clear of the grooves.
     _grooves(like, box, (*sides, *(ends if captured else ends[:1])), bench)
-    before = len(problems)
+    before, apart = len(problems), bench.apart(*sides, *ends)
     for end, side in product(ends, sides):
         # What one corner can't take, the others can't either, and it is told once.
         if len(problems) == before:
-            _corner(like, side, end, bench, problems, (*where, "corners"))
+            _corner(like, side, end, apart, problems, (*where, "corners"))
     kind = JointKind.FLOATING if like.bottom.kind == "board" else JointKind.GROOVE
     for holder in (*sides, *(ends if captured else ends[:1])):
         meet(bench, kind, holder, bottom)
