@@ -66,6 +66,20 @@ def test_in_an_opening_there_are_no_returns_unless_asked_for() -> None:
 
 
 @pytest.mark.parametrize("place", ["lapped", "standing"])
+def test_it_reaches_to_walls_that_are_scribed(place: str) -> None:
+    """In an opening of 860, 25 from the wall at its left; at the right it ends with the side."""
+    unit = unit_from(
+        ALCOVE + "fit: {sides: 25}\n",
+        cornice=LAPPED | {"place": place},
+        scribes={"stock": "ash", "edges": ["left"]},
+    )
+    (front,) = of_role(unit, Role.CORNICE)
+    assert front.blank.length == pytest.approx(810 + 25)
+    assert front.bounds().low[0] == pytest.approx(-25.0)
+    assert check_solids(unit) == ()
+
+
+@pytest.mark.parametrize("place", ["lapped", "standing"])
 def test_parts_meet_whatever_is_under_it(place: str) -> None:
     for returns, top, frame, back in product(
         ("both", "right", "none"), ("between", "over", "none"), (None, FRAME), (None, "applied")

@@ -56,7 +56,8 @@ def set_out_unit(spec: UnitSpec) -> Unit:
     if spec.worktop is not None:
         set_out_worktop(spec.worktop, rod, bench, spec.moisture.range, problems)
     if spec.cornice is not None:
-        set_out_cornice(spec.cornice, rod, bench, problems)
+        scribed = spec.scribes.edges if spec.scribes else ()
+        set_out_cornice(spec.cornice, rod, scribed, bench, problems)
     if spec.scribes is not None:
         set_out_scribes(spec.scribes, rod, bench, problems)
     if spec.edging is not None:

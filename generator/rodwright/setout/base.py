@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from math import ceil
 
-from rodwright.parts import Box, Fixing, JointKind, Role, Stock
+from rodwright.parts import Box, Fixing, Role, Stock, Surface
 from rodwright.problems import Problems
 from rodwright.setout.bench import DOWN, FORWARD, LEFT, TOUCH, Bench, X, Y
-from rodwright.setout.boards import lay_board, meet, refs_of, screw_on, spread
+from rodwright.setout.boards import carry, lay_board, refs_of, screw_on, spread
 from rodwright.setout.carcass import Carcass
 from rodwright.setout.legs import set_out_legs
 from rodwright.setout.rod import Rod
@@ -109,7 +109,7 @@ def _plinth(
     long = [
         lay_board(
             bench, Role.PLINTH, name, GROUP, Box((left, y, low), (right, y + t, high)), X, face,
-            stock, shows=(), withdraw=DOWN,
+            stock, shows=(Surface.FACE,) if y == front else (), withdraw=DOWN,
         ).ref
         for name, y, face in (("Plinth front", front, FORWARD), ("Plinth back", rear - t, Y))
     ]  # fmt: skip
@@ -119,15 +119,12 @@ def _plinth(
         cross = lay_board(
             bench, Role.PLINTH, "Plinth end" if outer else "Plinth cross member", GROUP,
             Box((x, front + t, low), (x + t, rear - t, high)), Y, X if number else LEFT, stock,
-            shows=(), withdraw=DOWN,
+            shows=(Surface.FACE,) if outer else (), withdraw=DOWN,
         )  # fmt: skip
         for board in long:
             screw_on(bench, board, cross.ref)
     for part in refs_of(bench, Role.PLINTH):
-        for ref in refs_of(bench, Role.BOTTOM):
-            screw_on(bench, ref, part)
-        for ref in refs_of(bench, Role.SIDE, Role.DIVIDER):
-            meet(bench, JointKind.BUTT, ref, part)
+        carry(bench, part)
 
 
 def _toe_board(
@@ -210,8 +207,7 @@ def _levellers(wish: LevellersSpec, rod: Rod, bench: Bench, problems: Problems) 
         withdraw=FORWARD,
     )  # fmt: skip
     bench.fixings.append(Fixing("plinth clip", across))
-    for ref in refs_of(bench, Role.BOTTOM, Role.SIDE):
-        meet(bench, JointKind.BUTT, ref, board.ref)
+    carry(bench, board.ref, screwed=False)
 
 
 def _range(wish: LevellersSpec) -> tuple[float, float]:

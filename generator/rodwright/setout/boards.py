@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from dataclasses import replace
 from math import ceil
 
 from rodwright.parts import (
@@ -26,6 +26,8 @@ SCREW_LENGTHS = (16, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 100)
 """Lengths wood screws are sold in, mm (common practice, no source)."""
 _FROM_END = 50.0
 """From the end of a meeting to its first screw, mm (common practice, no source)."""
+_SCREWABLE = 12.0
+"""Something narrower than this (mm) can't be screwed down to (common practice, no source)."""
 SCREW_SPACING = 300.0
 """Largest distance between screws along a meeting, mm (common practice, no source)."""
 
@@ -84,13 +86,43 @@ def screw_on(bench: Bench, through: str, into: str, spacing: float = SCREW_SPACI
     at = meeting(first, second)
     if at is None:
         return False
-    extents = [
-        min(first.high[i], second.high[i]) - max(first.low[i], second.low[i]) for i in range(3)
-    ]
+    extents = _shared(first, second)
     axis = min(range(3), key=lambda i: extents[i])
     screws = wood_screws(first.size[axis], second.size[axis], _along(max(extents), spacing))
     bench.join(JointKind.SCREWED, through, into, at, screws)
     return True
+
+
+def carry(bench: Bench, ref: str, screwed: bool = True) -> None:
+    """Join a part of the base to the carcass that stands on it.
+
+    To the bottom, by screws down through it or not, where it covers enough of the part for
+    them; else to the sides, of which a joint with the bottom leaves at least the outer half,
+    or where there is no bottom to all that stands there.
+    """
+    box = bench.parts[ref].bounds()
+    bottoms = refs_of(bench, Role.BOTTOM)
+    for bottom in bottoms:
+        if min(_shared(bench.parts[bottom].bounds(), box)[:2]) < _SCREWABLE:
+            continue
+        if screwed:
+            screw_on(bench, bottom, ref)
+        else:
+            meet(bench, JointKind.BUTT, bottom, ref)
+    for upright in refs_of(bench, Role.SIDE, *([] if bottoms else [Role.DIVIDER])):
+        other = bench.parts[upright].bounds()
+        half = other.size[0] / 2 if bottoms else 0.0
+        if other.low[0] < TOUCH:
+            other = replace(other, high=(other.high[0] - half, *other.high[1:]))
+        else:
+            other = replace(other, low=(other.low[0] + half, *other.low[1:]))
+        if meeting(other, box) is not None:
+            meet(bench, JointKind.BUTT, upright, ref)
+
+
+def _shared(first: Box, second: Box) -> list[float]:
+    """How far two boxes overlap along each axis; less than 0 where they are apart."""
+    return [min(first.high[i], second.high[i]) - max(first.low[i], second.low[i]) for i in range(3)]
 
 
 def wood_screws(through: float, into: float, count: int) -> Fixing:
@@ -118,6 +150,6 @@ def spread(low: float, high: float, width: float, most: float) -> tuple[float, .
     return tuple(low + number * (clear + width) - width for number in range(1, bays))
 
 
-def refs_of(bench: Bench, *roles: Role) -> Iterable[str]:
+def refs_of(bench: Bench, *roles: Role) -> list[str]:
     """Refs of the parts of some roles, in the order laid down."""
     return [ref for ref, part in bench.parts.items() if part.role in roles]

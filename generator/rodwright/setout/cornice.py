@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
-from rodwright.parts import Box, JointKind, Mitre, Role, Stock, Surface
+from collections.abc import Collection
+from dataclasses import replace
+
+from rodwright.parts import Box, JointKind, Mitre, Part, Role, Stock, Surface
 from rodwright.problems import Problems
 from rodwright.setout.bench import FORWARD, LEFT, TOUCH, Bench, X, Y, Z, meeting
 from rodwright.setout.boards import lay_board, meet, refs_of, screw_on
@@ -16,15 +19,18 @@ _MITRE = 45.0
 _FRONTS = (Role.DOOR, Role.DOOR_STILE, Role.DOOR_RAIL, Role.DRAWER_FRONT)
 
 
-def set_out_cornice(wish: CorniceSpec, rod: Rod, bench: Bench, problems: Problems) -> None:
+def set_out_cornice(
+    wish: CorniceSpec, rod: Rod, scribed: Collection[str], bench: Bench, problems: Problems
+) -> None:
     """Lay the cornice on the bench, fixed to what it touches; what can't be made is noted.
 
-    Doors and drawers have to lie there already.
+    Without a return it ends with the front, or at the wall on a side that is ``scribed``
+    (`left`, `right`).  Doors and drawers have to lie there already.
     """
     stock = find_stock(rod.stocks, wish.stock, ("cornice", "stock"), problems)
     if stock is None:
         return
-    lines = _Lines(wish, rod, stock)
+    lines = _Lines(wish, rod, scribed, stock)
     if not _can_be_made(wish, rod, lines, stock, bench, problems):
         return
     t, low, high = lines.thickness, lines.low, rod.overall
@@ -57,7 +63,7 @@ def set_out_cornice(wish: CorniceSpec, rod: Rod, bench: Bench, problems: Problem
 class _Lines:
     """Where the cornice lies; mm, unit frame."""
 
-    def __init__(self, wish: CorniceSpec, rod: Rod, stock: Stock) -> None:
+    def __init__(self, wish: CorniceSpec, rod: Rod, scribed: Collection[str], stock: Stock) -> None:
         returns = wish.returns or ("both" if rod.opening is None else "none")
         self.returns = {"both": ("left", "right"), "none": ()}.get(returns, (returns,))
         self.thickness = stock.thickness if wish.thickness is None else wish.thickness
@@ -65,9 +71,14 @@ class _Lines:
         self.low = rod.overall - wish.height
         out = self.thickness if self.lapped else wish.projection
         self.front = rod.face - out
-        edges = (rod.frame.left, rod.frame.right) if rod.frame else (0.0, rod.width)
-        self.left = -out if "left" in self.returns else edges[0]
-        self.right = rod.width + out if "right" in self.returns else edges[1]
+        self.left, self.right = (rod.frame.left, rod.frame.right) if rod.frame else (0.0, rod.width)
+        gaps = {side: side_gap(rod, self.low, rod.overall, side) for side in scribed}
+        self.left = min(self.left, -(gaps.get("left") or 0.0))
+        self.right = max(self.right, rod.width + (gaps.get("right") or 0.0))
+        if "left" in self.returns:
+            self.left = -out
+        if "right" in self.returns:
+            self.right = rod.width + out
 
 
 def _can_be_made(
@@ -162,9 +173,23 @@ def _can_be_made(
     return len(problems) == before
 
 
+def _between_mitres(part: Part) -> Box:
+    """The box (unit frame) of what is left of a board between its mitres."""
+    blank, place = part.blank, part.placement
+    ends = {each.end for each in part.workings if isinstance(each, Mitre)}
+    start = blank.thickness if Surface.NEAR_END in ends else 0.0
+    stop = blank.length - (blank.thickness if Surface.FAR_END in ends else 0.0)
+    origin = place.to_unit((start, 0.0, 0.0))
+    return replace(
+        part,
+        blank=replace(blank, length=stop - start),
+        placement=replace(place, origin=origin),
+    ).bounds()
+
+
 def _fix(bench: Bench, board: str, lapped: bool) -> None:
     """Screw a board on from behind or below where something solid is; glue it to edges."""
-    box = bench.parts[board].bounds()
+    box = _between_mitres(bench.parts[board])
     for ref in refs_of(bench, Role.SIDE, Role.TOP, Role.RAIL, Role.STILE, Role.LIPPING):
         part = bench.parts[ref]
         other = part.bounds()

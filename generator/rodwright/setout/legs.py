@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from rodwright.parts import Box, JointKind, Role, Stock
+from rodwright.parts import Box, Role, Stock
 from rodwright.problems import Problems
 from rodwright.setout.bench import DOWN, FORWARD, TOUCH, Bench, X, Y, Z
-from rodwright.setout.boards import lay_board, meet, refs_of, screw_on, spread
+from rodwright.setout.boards import carry, lay_board, screw_on, spread
 from rodwright.setout.rod import Rod
 from rodwright.setout.stocks import find_stock
 from rodwright.spec.base import LegsSpec
@@ -81,8 +81,7 @@ class _Feet:
                     self._bench, Role.LEG, "Leg", GROUP, box, Z, FORWARD, stock, withdraw=DOWN
                 )
                 laid[i, j] = leg.ref
-                for ref in refs_of(self._bench, Role.BOTTOM, Role.SIDE):
-                    meet(self._bench, JointKind.BUTT, ref, leg.ref)
+                carry(self._bench, leg.ref, screwed=False)
         return laid
 
     def blocks(self, stock: Stock, legs: dict[tuple[int, int], str], problems: Problems) -> None:
@@ -107,8 +106,7 @@ class _Feet:
                 shows=(), withdraw=DOWN,
             )  # fmt: skip
             screw_on(self._bench, block.ref, leg)
-            for ref in refs_of(self._bench, Role.BOTTOM):
-                screw_on(self._bench, ref, block.ref)
+            carry(self._bench, block.ref)
 
     def rails(
         self, wish: LegsSpec, stock: Stock, legs: dict[tuple[int, int], str], problems: Problems
@@ -147,5 +145,4 @@ class _Feet:
             )  # fmt: skip
             for end_of in (start, end):
                 screw_on(self._bench, legs[end_of], rail.ref)
-            for ref in refs_of(self._bench, Role.BOTTOM):
-                screw_on(self._bench, ref, rail.ref)
+            carry(self._bench, rail.ref)
