@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from rodwright.handover.workings import describe_workings
@@ -204,10 +206,8 @@ def test_a_pair_of_sides_reads_as_a_pair() -> None:
         "stopped at both ends, from 10 to 390 from the bottom end",
         "housing 18 x 6 deep at 150 from the bottom end, on the right face, "
         "stopped 16 short of the rear edge",
-        "hole 5 dia., 12 deep, on the right face, 37 from the front edge, "
-        "at 200 from the bottom end",
-        "hole 5 dia., 12 deep, on the right face, 83 from the front edge, "
-        "at 200 from the bottom end",
+        "2 holes 5 dia., 12 deep, on the right face, 200 from the bottom end, "
+        "at 37, 83 from the front edge",
     )
     assert describe_workings([right], "mm") == tuple(
         text.replace("right face", "left face") for text in said
@@ -258,8 +258,20 @@ def test_long_rows_are_told_by_their_ends_and_pitch() -> None:
     row = (100.0, 132.0, 164.0, 196.0, 228.0)
     holes = [Hole(Surface.REVERSE, (x, 37.0), 5.0, 12.0) for x in (*row, 300.0, 310.0, 320.0)]
     assert own_words(*holes) == (
-        "8 holes 5 dia., 12 deep, on the reverse, 37 from the face edge, at 300, 310, 320, and "
-        "32 apart, from 100 to 228 from the near end",
+        "3 holes 5 dia., 12 deep, on the reverse, 37 from the face edge, at 300, 310, 320 "
+        "from the near end",
+        "row of 5 holes 5 dia., 12 deep, on the reverse, 37 from the face edge, 32 apart, "
+        "first at 100 from the near end, last at 228",
+    )
+    twice = [replace(hole, position=(hole.position[0], y)) for hole in holes[:5] for y in (37, 83)]
+    assert own_words(*twice) == (
+        "2 rows of 5 holes 5 dia., 12 deep, on the reverse, 37, 83 from the face edge, 32 apart, "
+        "first at 100 from the near end, last at 228",
+    )
+    across = [Hole(Surface.REVERSE, (100.0, y), 5.0, 12.0) for y in (10.0, 30.0, 60.0)]
+    assert own_words(*across) == (
+        "3 holes 5 dia., 12 deep, on the reverse, 100 from the near end, "
+        "at 10, 30, 60 from the face edge",
     )
     assert own_words(*holes[:4]) == (
         "4 holes 5 dia., 12 deep, on the reverse, 37 from the face edge, at 100, 132, 164, 196 "
@@ -283,13 +295,62 @@ def test_pockets_are_measured_as_the_piece_lies() -> None:
     )
     said = describe_workings([left], "mm")
     assert said == (
+        "bevel 45° where the right face meets the front edge, 4 over the right face, "
+        "4 down the front edge",
         "mortise 50 x 20, 8 deep, on the right face, at 100 from the bottom end and 70 from the "
         "front edge",
         "pocket hole 9.5 dia. at 15° on the right face, at 100 from the front edge, ending 25 "
         "before the top end, then 4 dia. out of it 9 below the right face",
-        "bevel 45.0° where the right face meets the front edge, 4 over the right face, "
-        "4 down the front edge",
     )
     assert describe_workings([right], "mm") == tuple(
         text.replace("right face", "left face") for text in said
+    )
+
+
+def test_bevels_over_a_whole_end_give_the_lengths_over_their_points() -> None:
+    # 40 off the back edge; the cut would run on to 240 across, so that at 120, the face edge,
+    # half of it is off.
+    sloped = Bevel(Surface.FAR_END, Surface.BACK_EDGE, 240.0, 40.0)
+    assert own_words(sloped) == (
+        "mitre 9.5° at the far end, long point on the face edge",  # tan 9.46 degrees: 40 / 240
+        "380 over the long point, 360 over the short point",
+    )
+    # Named the other way round it is the same cut.
+    assert own_words(Bevel(Surface.BACK_EDGE, Surface.FAR_END, 40.0, 240.0)) == own_words(sloped)
+    square = Mitre(Surface.NEAR_END, 45.0, Surface.FACE_EDGE)
+    assert own_words(sloped, square) == (
+        "mitre 9.5° at the far end, long point on the face edge",
+        "mitre 45° at the near end, long point on the face edge",
+        "380 over the long points, 240 over the short points",
+    )
+
+
+def test_a_bevel_along_an_edge_gives_what_it_leaves() -> None:
+    # 20 mm thick, 10 off the face and all of the edge's 20: tan 26.57 degrees is a half.
+    assert own_words(Bevel(Surface.FACE, Surface.BACK_EDGE, 10.0, 20.0)) == (
+        "bevel 26.6° along the whole back edge, 110 wide on the face, 120 wide on the reverse",
+    )
+    # A taper from end to end: 30 off the far end's 120, nothing at the near end.
+    assert own_words(Bevel(Surface.BACK_EDGE, Surface.FAR_END, 400.0, 30.0)) == (
+        "bevel 4.3° along the whole back edge, 90 wide at the far end, 120 wide at the near end",
+    )
+
+
+def test_a_corner_cut_off_gives_both_legs() -> None:
+    assert own_words(Bevel(Surface.BACK_EDGE, Surface.FAR_END, 200.0, 60.0)) == (
+        "corner of the far end and the back edge cut off, 200 along the back edge x 60 along the "
+        "far end, 73.3° off the far end",  # tan 73.3 degrees: 200 / 60
+    )
+
+
+def test_equal_mortises_and_pocket_holes_are_gathered() -> None:
+    mortises = [Mortise(Surface.FACE, (x, 40.0), (30.0, 8.0), 12.0, True) for x in (200.0, 50.0)]
+    pockets = [
+        PocketHole(Surface.FACE, Surface.NEAR_END, y, 9.0, 25.0, 9.5, 4.0) for y in (30.0, 90.0)
+    ]
+    assert own_words(*mortises, *pockets) == (
+        "2 mortises 30 x 8, 12 deep, on the face, at 50, 200 from the near end and 40 from the "
+        "face edge, round ends",
+        "2 pocket holes 9.5 dia. at 15° on the face, at 30, 90 from the face edge, ending 25 "
+        "before the near end, then 4 dia. out of it 9 below the face",
     )

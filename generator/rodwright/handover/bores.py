@@ -1,0 +1,123 @@
+"""Holes, mortises and pocket holes in words, equal ones in a line gathered."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+
+from rodwright.handover.words import Words, degrees
+from rodwright.parts import Hole, Mortise, PocketHole
+
+LEAST_ROW = 5
+"""So many equal holes, as far apart from one to the next, are read more easily as a row."""
+_SAME = 0.01
+"""mm: steps that differ by no more are equal."""
+
+Line = tuple[float, list[float]]
+"""Where a line of places lies across, and the places along it."""
+
+
+def bores(words: Words, workings: Sequence[Hole | Mortise | PocketHole]) -> Iterator[str]:
+    """Texts for the holes, mortises and pocket holes of a piece."""
+    yield from _holes(words, [each for each in workings if isinstance(each, Hole)])
+    yield from _mortises(words, [each for each in workings if isinstance(each, Mortise)])
+    yield from _pocket_holes(words, [each for each in workings if isinstance(each, PocketHole)])
+
+
+def _holes(words: Words, holes: Sequence[Hole]) -> Iterator[str]:
+    alike: dict[Hole, list[tuple[float, float]]] = {}
+    for hole in holes:
+        alike.setdefault(replace(hole, position=(0.0, 0.0)), []).append(hole.position)
+    for kind, positions in alike.items():
+        deep = "right through" if kind.depth is None else f"{words.say(kind.depth)} deep"
+        what = f"{words.say(kind.diameter)} dia., {deep}, {words.on(kind.surface)}"
+        axes = [axis for axis in range(3) if axis != kind.surface.axis]
+        lines, runs = _lines(positions)
+        along, across = (words.low(axes[each]) for each in (runs, 1 - runs))
+        rows: dict[tuple[float, ...], list[float]] = {}
+        for at, places in lines:
+            found, others = _rows(places)
+            for row in found:
+                rows.setdefault(tuple(row), []).append(at)
+            if others:
+                yield (
+                    f"{_count(len(others), 'hole')} {what}, {words.say(at)} from the {across}, "
+                    f"at {words.places(others)} from the {along}"
+                )
+        for places_of, ats in rows.items():
+            row = list(places_of)
+            count = f"{'' if len(ats) == 1 else f'{len(ats)} '}row{'s' * (len(ats) > 1)}"
+            pitch = (row[-1] - row[0]) / (len(row) - 1)
+            yield (
+                f"{count} of {len(row)} holes {what}, {words.places(ats)} from the {across}, "
+                f"{words.say(pitch)} apart, first at {words.say(row[0])} from the {along}, "
+                f"last at {words.say(row[-1])}"
+            )
+
+
+def _count(count: int, name: str) -> str:
+    return f"{count} {name}s" if count > 1 else name
+
+
+def _lines(positions: Sequence[tuple[float, float]]) -> tuple[list[Line], int]:
+    """Positions in lines along one of the two axes, whichever makes fewer; and which it is."""
+    ways = []
+    for along in (0, 1):
+        lines: dict[float, list[float]] = {}
+        for position in positions:
+            lines.setdefault(position[1 - along], []).append(position[along])
+        ways.append(sorted((at, sorted(places)) for at, places in lines.items()))
+    along = 0 if len(ways[0]) <= len(ways[1]) else 1
+    return ways[along], along
+
+
+def _rows(places: list[float]) -> tuple[list[list[float]], list[float]]:
+    """Rows of places in equal steps, and the places that are in none."""
+    rows, others, at = [], [], 0
+    while at < len(places):
+        end = at + 1
+        while end < len(places) and math.isclose(
+            places[end] - places[end - 1], places[at + 1] - places[at], abs_tol=_SAME
+        ):
+            end += 1
+        if end - at >= LEAST_ROW:
+            rows.append(places[at:end])
+            at = end
+        else:
+            others.append(places[at])
+            at += 1
+    return rows, others
+
+
+def _mortises(words: Words, mortises: Sequence[Mortise]) -> Iterator[str]:
+    say = words.say
+    alike: dict[tuple[Mortise, float], list[float]] = {}
+    for mortise in mortises:
+        along, across = mortise.position
+        kind = replace(mortise, position=(0.0, 0.0))
+        alike.setdefault((kind, across), []).append(along)
+    for (kind, across), places in alike.items():
+        first, second = (words.low(axis) for axis in range(3) if axis != kind.surface.axis)
+        length, width = kind.extent
+        yield (
+            f"{_count(len(places), 'mortise')} {say(length)} x {say(width)}, {say(kind.depth)} "
+            f"deep, {words.on(kind.surface)}, at {words.places(sorted(places))} from the {first} "
+            f"and {say(across)} from the {second}{', round ends' if kind.round_ends else ''}"
+        )
+
+
+def _pocket_holes(words: Words, pockets: Sequence[PocketHole]) -> Iterator[str]:
+    say, name = words.say, words.name
+    alike: dict[PocketHole, list[float]] = {}
+    for pocket in pockets:
+        alike.setdefault(replace(pocket, position=0.0), []).append(pocket.position)
+    for kind, places in alike.items():
+        surface, end = kind.surface, kind.end
+        yield (
+            f"{_count(len(places), 'pocket hole')} {say(kind.diameter)} dia. at "
+            f"{degrees(kind.angle)} {words.on(surface)}, at {words.places(sorted(places))} from "
+            f"the {words.low(3 - surface.axis - end.axis)}, ending {say(kind.stop)} before the "
+            f"{name(end)}, then {say(kind.screw)} dia. out of it {say(kind.exit)} below the "
+            f"{name(surface)}"
+        )

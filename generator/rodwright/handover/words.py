@@ -1,0 +1,60 @@
+"""What the texts of workings share: names of surfaces as the pieces lie, and lengths."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from rodwright.handover.lie import HIGH, LOW, Lie
+from rodwright.parts import Surface, Vector
+
+TOUCH = 1e-6
+"""mm.  Nearer than this to a surface is at it: figures turned end for end are rounded."""
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """Words for workings whose figures are turned to how the pieces of this size lie."""
+
+    lie: Lie
+    size: Vector
+    say: Callable[[float], str]
+
+    def name(self, surface: Surface) -> str:
+        """What a surface is called."""
+        return self.lie.low_or_high(surface.axis, surface.at_high)
+
+    def low(self, axis: int) -> str:
+        """What the surface is called that figures along an axis run from."""
+        return self.name(LOW[axis])
+
+    def on(self, surface: Surface) -> str:
+        """On a face, or in an edge or an end."""
+        return f"{'on' if surface.axis == 2 else 'in'} the {self.name(surface)}"
+
+    def places(self, at: Sequence[float]) -> str:
+        """Several places, one after the other."""
+        return ", ".join(map(self.say, at))
+
+    def stopped(self, start: float, stop: float | None, axis: int) -> str:
+        """Nothing for a working that runs right through, else where it starts and stops."""
+        length, say = self.size[axis], self.say
+        low, high = self.low(axis), self.name(HIGH[axis])
+        end = length if stop is None else stop
+        if start <= TOUCH and end >= length - TOUCH:
+            return ""
+        if start <= TOUCH:
+            return f", stopped {say(length - end)} short of the {high}"
+        if end >= length - TOUCH:
+            return f", stopped {say(start)} short of the {low}"
+        return f", stopped at both ends, from {say(start)} to {say(end)} from the {low}"
+
+
+def opposite(surface: Surface) -> Surface:
+    """The surface across the piece."""
+    return (LOW if surface.at_high else HIGH)[surface.axis]
+
+
+def degrees(angle: float) -> str:
+    """An angle to the tenth of a degree."""
+    return f"{round(angle, 1):g}°"
