@@ -12,6 +12,7 @@ from rodwright.checks.fit import fit
 from rodwright.checks.levelling import levelling
 from rodwright.checks.lipping import lippings
 from rodwright.checks.motions import motions
+from rodwright.checks.movement import cross_grain
 from rodwright.checks.safety import safety
 from rodwright.checks.stock import stock_sizes
 from rodwright.checks.tipping import tipping
@@ -31,6 +32,7 @@ _CHECKS = (
     way_in,
     motions,
     binding,
+    cross_grain,
     tipping,
     safety,
 )

@@ -1,0 +1,73 @@
+"""Cross-grain construction: what moves against what."""
+
+from __future__ import annotations
+
+import pytest
+
+from rodwright.checks import check_parts
+from rodwright.checks.findings import Finding
+from rodwright.checks.movement import ACCEPTED
+from specs import unit_from
+
+SIZE = "size: {width: 800, height: 900, depth: 306}\n"
+STOCK = """stock:
+  ply: {kind: sheet, material: birch plywood, thickness: 18, size: [2440, 1220]}
+  thin: {kind: sheet, material: birch plywood, thickness: 6, size: [2440, 1220]}
+  oak: {kind: board, material: european oak, thickness: 20}
+  slats: {kind: board, material: oak, thickness: 9}
+"""
+
+
+def found(text: str, **more: object) -> list[Finding]:
+    """What the check says of a unit 306 mm deep with a 6 mm back."""
+    unit = unit_from(SIZE + STOCK + text, **more)
+    return [each for each in check_parts(unit) if each.rule == "wood held across the grain"]
+
+
+def test_solid_shelves_housed_in_sheet_sides_are_held() -> None:
+    """By hand, Wood Handbook table 13-5: 300 x 0.00365 x (12 - 6) = 6.57 mm."""
+    (finding,) = found(
+        "back: {stock: thin}\n"
+        "interior: {shelves: {count: 2, stock: oak, ends: housed}}\n"
+    )  # fmt: skip
+    assert finding.figure == pytest.approx(300 * 0.00365 * 6)
+    assert "6.6 mm" in finding.message and "Shelf" in finding.message
+    assert {"SH1", "SH2", "SD1", "SD2"} <= set(finding.parts)
+
+
+def test_loose_shelves_of_solid_wood_are_free() -> None:
+    assert not found(
+        "back: {stock: thin}\n"
+        "interior: {shelves: {count: 2, stock: oak, fixed: false}}\n"
+    )  # fmt: skip
+
+
+def test_a_case_all_of_boards_moves_together() -> None:
+    assert not found("interior: {shelves: {count: 2}}\n", carcass={"stock": "oak"})
+
+
+def test_a_solid_back_moves_against_the_top_along_its_grain() -> None:
+    """The back's boards stand upright: its width lies along top and bottom.
+
+    By hand: 800 mm of oak on the ends of an oak top, 800 x 0.00365 x 6 = 17.52 mm.
+    """
+    findings = found("back: {stock: slats}\n", carcass={"stock": "oak"})
+    assert max(each.figure or 0.0 for each in findings) == pytest.approx(
+        (800 - 2 * 20) * 0.00365 * 6
+    )
+
+
+def test_the_range_of_moisture_decides() -> None:
+    text = "interior: {shelves: {count: 1, stock: oak}}\nmoisture: {least: 8, most: %s}\n"
+    span = ACCEPTED / (306 * 0.00365)
+    assert not found(text % (8 + span * 0.999))
+    assert found(text % (8 + span * 1.001))
+
+
+def test_frames_of_usual_width_are_not_reported() -> None:
+    """Rails of 90 mm oak across the stiles: 90 x 0.00365 x 6 = 1.97 mm."""
+    frame = "face_frame: {stock: oak, width: %s, corners: butted, rail_width: %s}\n"
+    assert not found(frame % (45, 90))
+    rails = found(frame % (45, 120))
+    assert {each.parts[0] for each in rails} == {"RL1", "RL2"}
+    assert all(each.figure == pytest.approx(120 * 0.00365 * 6) for each in rails)
