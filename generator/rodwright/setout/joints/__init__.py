@@ -1,0 +1,101 @@
+"""Joints: what is cut into two parts where they meet, and what holds them together.
+
+A part that comes to another (the *second*) meets a face, edge or end of it (the *first*)
+with its end, edge or face.  Both are laid on the bench beforehand, the second reaching
+:func:`reach` mm into the first; :func:`make_joint` cuts both and joins them.  All lengths in
+mm, unit frame.
+"""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from rodwright.parts import JointKind
+from rodwright.problems import KeyPath, Problems
+from rodwright.setout.bench import Bench
+from rodwright.setout.joints.dowels import dowelled
+from rodwright.setout.joints.housed import housed, note, rebated, tongue_of, tongued
+from rodwright.setout.joints.knock_down import knock_down
+from rodwright.setout.joints.meet import Work, find_meeting
+from rodwright.setout.joints.mitred import mitred
+from rodwright.setout.joints.screws import pocket_screwed, screwed
+from rodwright.setout.joints.slots import biscuited, loose_tenoned
+from rodwright.setout.sizes import handy
+from rodwright.spec.joints import JointSpec, JointWord
+
+__all__ = ["joint_of", "make_joint", "reach"]
+
+
+def joint_of(word: JointWord) -> JointSpec:
+    """The joint of this name with its usual figures."""
+    return JointSpec.model_validate({"joint": word})
+
+
+def reach(wish: JointSpec, first_thickness: float, unit: Literal["mm", "in"]) -> float:
+    """How far (mm) the second part reaches into the first, which is so thick there.
+
+    As far as is wished; else about a third of the thickness in housings and for tongues, half
+    in rebates (common practice, no source), all of it in a mitred corner, and nothing in
+    other joints.
+    """
+    if wish.joint == "mitred":
+        return first_thickness
+    if wish.joint not in ("housed", "rebated", "tongued"):
+        return 0.0
+    if wish.depth is not None:
+        return wish.depth
+    return handy(first_thickness / (2 if wish.joint == "rebated" else 3), unit)
+
+
+def make_joint(
+    bench: Bench,
+    wish: JointSpec,
+    first: str,
+    second: str,
+    problems: Problems,
+    where: KeyPath,
+    *,
+    layers: tuple[str, ...] = (),
+    stopped: float | None = None,
+    unit: Literal["mm", "in"] = "mm",
+) -> None:
+    """Cut a joint into two parts (refs) on the bench, and join them with what holds it.
+
+    ``layers`` are parts that lie on the second and meet the first beside it: they go into
+    the same housing or rebate; in other joints they are butted.  ``stopped`` takes the place
+    of the wish's own.  What the material can't take is noted at ``where``, the way to the
+    joint in the spec, and the parts stay as they are.
+
+    Raises:
+        ValueError: the parts don't meet, or the second doesn't reach into the first as far
+            as its joint needs.
+    """
+    work = Work(bench, wish, find_meeting(bench, first, second), problems, where)
+    stop = wish.stopped if stopped is None else stopped
+    match wish.joint:
+        case "housed":
+            housed(work, layers, stop)
+            return
+        case "rebated":
+            rebated(work, layers)
+            return
+        case "butted":
+            note(bench, JointKind.BUTT, first, second)
+        case "screwed":
+            screwed(work)
+        case "tongued":
+            tongued(work, tongue_of(work.meeting.thickness, unit), stop)
+        case "dowelled":
+            dowelled(work)
+        case "biscuited":
+            biscuited(work)
+        case "loose-tenoned":
+            loose_tenoned(work, unit)
+        case "pocket-screwed":
+            pocket_screwed(work)
+        case "knock-down":
+            knock_down(work)
+        case "mitred":
+            mitred(work)
+    for ref in layers:
+        note(bench, JointKind.BUTT, first, ref)

@@ -1,0 +1,156 @@
+"""Housed, rebated and tongued joints: the second part reaches into the first."""
+
+from __future__ import annotations
+
+from rodwright.parts import JointKind
+from rodwright.setout.bench import TOUCH, Bench, meeting
+from rodwright.setout.joints.meet import Work, cut_channel, cut_step
+from rodwright.setout.sizes import handy
+
+MOST_OF_REBATE = 2 / 3
+"""Part of a thickness that a rebate may take (common practice, no source)."""
+LEAST_TONGUE = 3.0
+"""Thinnest tongue, mm (common practice, no source)."""
+
+
+def housed(work: Work, layers: tuple[str, ...], stopped: float) -> None:
+    """The whole thickness let in, or a tongue beside a shoulder; layers go into one housing."""
+    meeting, wish = work.meeting, work.wish
+    if not _deep_enough(work, 0.5, "housing"):
+        return
+    left, right = meeting.left, meeting.right
+    if wish.shoulder is not None:
+        tongue = work.say(meeting.thickness - wish.shoulder)
+        if layers:
+            work.refuse(
+                "shoulder",
+                "a shelf of several layers has no shoulder",
+                "Leave `shoulder` out, or make it of one layer.",
+            )
+            return
+        if meeting.thickness - wish.shoulder < LEAST_TONGUE:
+            work.refuse(
+                "shoulder",
+                f"a shoulder of {work.say(wish.shoulder)} leaves a tongue of {tongue} on a part "
+                f"{work.say(meeting.thickness)} thick",
+                "Make it a third of the thickness.",
+            )
+            return
+        left, right = _beside_shoulder(work, meeting.thickness - wish.shoulder)
+    _let_in(work, (left, right), layers, stopped, None)
+
+
+def rebated(work: Work, layers: tuple[str, ...]) -> None:
+    """The end of the second in a rebate at the end of the first: a corner."""
+    meeting = work.meeting
+    bounds = work.first.bounds()
+    low, high = bounds.low[meeting.across], bounds.high[meeting.across]
+    if meeting.left > low + TOUCH and meeting.right < high - TOUCH:
+        work.refuse(
+            "joint",
+            "a rebated joint is one for corners, and these parts don't meet at one",
+            "Choose `housed` there.",
+        )
+        return
+    if _deep_enough(work, MOST_OF_REBATE, "rebate"):
+        _let_in(work, (meeting.left, meeting.right), layers, 0.0, None)
+
+
+def tongued(work: Work, unit_thickness: float, stopped: float) -> None:
+    """A tongue on the second, left by one rebate or two, in a groove of the first."""
+    meeting, wish = work.meeting, work.wish
+    tongue = wish.thickness if wish.thickness is not None else unit_thickness
+    if not LEAST_TONGUE <= tongue <= meeting.thickness - LEAST_TONGUE:
+        work.refuse(
+            "thickness",
+            f"a tongue {work.say(tongue)} thick doesn't suit a part "
+            f"{work.say(meeting.thickness)} thick",
+            "Make it a third of the thickness.",
+        )
+        return
+    if not _deep_enough(work, 0.5, "groove"):
+        return
+    if wish.tongue == "barefaced":
+        sides = _beside_shoulder(work, tongue)
+    else:
+        sides = (meeting.middle - tongue / 2, meeting.middle + tongue / 2)
+    _let_in(work, sides, (), stopped, JointKind.TONGUE)
+
+
+def tongue_of(thickness: float, unit: str) -> float:
+    """Thickness of a tongue: a third of the part's (common practice, no source); mm."""
+    return handy(thickness / 3, "in" if unit == "in" else "mm")
+
+
+def _deep_enough(work: Work, share: float, name: str) -> bool:
+    meeting = work.meeting
+    most = meeting.through * share
+    if meeting.reach > most + TOUCH:
+        work.refuse(
+            "depth",
+            f"a {name} {work.say(meeting.reach)} deep is more than "
+            f"{'half' if share == 0.5 else 'two thirds'} of {work.say(meeting.through)}",
+            "Make it shallower, a third of the thickness or so.",
+        )
+        return False
+    if meeting.reach <= TOUCH:
+        raise ValueError(f"{meeting.second} was set out without reaching into {meeting.first}")
+    return True
+
+
+def _beside_shoulder(work: Work, tongue: float) -> tuple[float, float]:
+    """A tongue flush with one face: the lower or left one, but away from an end that is near.
+
+    At a corner the wood between the groove and the end of the first stays thick so.
+    """
+    meeting, bounds = work.meeting, work.first.bounds()
+    low, high = bounds.low[meeting.across], bounds.high[meeting.across]
+    near_low = meeting.left - low < min(meeting.thickness, high - meeting.right)
+    if near_low:
+        return meeting.right - tongue, meeting.right
+    return meeting.left, meeting.left + tongue
+
+
+def _let_in(
+    work: Work,
+    sides: tuple[float, float],
+    layers: tuple[str, ...],
+    stopped: float,
+    kind: JointKind | None,
+) -> None:
+    """Cut the channel in the first and shape the ends that go into it.
+
+    The channel begins ``stopped`` mm behind the front of what goes in, or at the front of the
+    first if that lies farther back; the ends are notched in front of it.
+    """
+    bench, m = work.bench, work.meeting
+    boxes = [bench.parts[ref].bounds() for ref in (m.second, *layers)]
+    left = min([sides[0], *(box.low[m.across] for box in boxes[1:])])
+    right = max([sides[1], *(box.high[m.across] for box in boxes[1:])])
+    low = max(m.low, boxes[0].low[m.run] + stopped)
+    cut = cut_channel(
+        bench, m.first, m.box((low, m.high), (left, right), (0.0, m.reach)), m.axis, m.into
+    )
+    for ref, box in zip((m.second, *layers), boxes, strict=True):
+        whole = (box.low[m.across], box.high[m.across])
+        if low > box.low[m.run] + TOUCH:
+            bench.notch(ref, m.box((box.low[m.run], low), whole, (0.0, m.reach)))
+        if not layers:
+            for step in ((whole[0], left), (right, whole[1])):
+                if step[1] > step[0] + TOUCH:
+                    run = (box.low[m.run], box.high[m.run])
+                    taken = m.box(run, step, (0.0, m.reach))
+                    cut_step(bench, ref, taken, m.axis, m.into, m.across)
+        note(bench, kind or cut, m.first, ref)
+
+
+def note(bench: Bench, kind: JointKind, first: str, second: str) -> None:
+    """Note that two parts meet, without fixings.
+
+    Raises:
+        ValueError: they don't.
+    """
+    at = meeting(bench.parts[first].bounds(), bench.parts[second].bounds())
+    if at is None:
+        raise ValueError(f"{first} and {second} were set out apart")
+    bench.join(kind, first, second, at)

@@ -1,0 +1,155 @@
+"""Knock-down fittings: a bolt held by an eccentric drum, or by a barrel nut."""
+
+from __future__ import annotations
+
+from math import ceil
+
+from rodwright.parts import Fixing, JointKind
+from rodwright.setout.bench import TOUCH
+from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
+from rodwright.setout.joints.meet import Work, surface_towards
+from rodwright.setout.joints.screws import hidden_behind, hidden_face
+
+DRUM = 15.0
+"""Diameter of a drum's boring, mm (from memory)."""
+DRUM_SETBACK = 34.0
+"""From the end of the part to the middle of the drum, mm (from memory)."""
+DRUM_PAST_MIDDLE = 4.5
+"""How far the drum's boring goes past the middle of the thickness, mm: 12.5 deep in 16, 14 in 19
+(from memory)."""
+BOLT_BORING = 8.0
+"""Diameter of the boring for the bolt in the end, mm (from memory)."""
+BOLT_HOLE = (5.0, 12.0)
+"""Diameter and depth of the hole that the bolt is screwed into, mm (from memory)."""
+LEAST_FLOOR = 1.5
+"""Wood left under a drum or a bolt hole, mm (common practice, no source)."""
+
+NUT = 10.0
+"""Diameter of a barrel nut, mm (from memory)."""
+NUT_SETBACK = 35.0
+"""From the end of the part to the middle of the barrel nut, mm (from memory)."""
+NUT_PAST_MIDDLE = 5.0
+"""How far the nut's boring goes past the middle of the thickness, mm (from memory)."""
+NUT_BOLT = (6.0, 7.0)
+"""Diameter of the bolt for a barrel nut, and of its hole, mm (from memory)."""
+
+_RULE = Rule(50.0, 20.0, 350.0, 64.0)
+
+
+def knock_down(work: Work) -> None:
+    """A boring in the second's hidden face, one into its end to meet it, a hole in the first."""
+    second = work.second
+    t = second.blank.thickness
+    drum = work.wish.fitting == "drum"
+    past = DRUM_PAST_MIDDLE if drum else NUT_PAST_MIDDLE
+    setback = DRUM_SETBACK if drum else NUT_SETBACK
+    if abs(second.placement.thickness[work.meeting.across]) < 0.5:
+        work.refuse(
+            "joint",
+            "knock-down fittings go into the end or edge of a part, and here its face meets",
+            "Choose `screwed` there.",
+        )
+        return
+    deep = t / 2 + past
+    if deep > t - LEAST_FLOOR + TOUCH:
+        work.refuse(
+            "fitting",
+            f"a boring {work.say(deep)} deep for a {'drum' if drum else 'barrel nut'} goes through "
+            f"a part {work.say(t)} thick, or nearly",
+            f"Use {work.say(2 * (past + LEAST_FLOOR))} stock at least, or another joint.",
+        )
+        return
+    if work.meeting.behind < setback + 2 * DRUM:
+        work.refuse(
+            "fitting",
+            f"a part {work.say(work.meeting.behind)} long has no room for a fitting "
+            f"{work.say(setback)} from its end",
+            "Choose another joint.",
+        )
+        return
+    (_drums if drum else _nuts)(work, deep)
+
+
+def _drums(work: Work, deep: float) -> None:
+    m = work.meeting
+    diameter, depth = BOLT_HOLE
+    if m.through < depth + LEAST_FLOOR - TOUCH:
+        work.refuse(
+            "fitting",
+            f"a bolt {work.say(depth)} deep goes through a part {work.say(m.through)} thick, or "
+            f"nearly",
+            "Use thicker stock, or choose `fitting: barrel_nut`.",
+        )
+        return
+    places = lay_out(work, _RULE, "knock-down fitting")
+    if not places:
+        return
+    half = diameter / 2
+    places = clear_of_others(
+        work, places, _RULE,
+        lambda y: m.box((y - half, y + half), (m.middle - half, m.middle + half), (0.0, depth)),
+        "bolt",
+    )  # fmt: skip
+    for y in places:
+        work.bench.drill(m.first, m.point(y, m.middle), m.way(), diameter, depth)
+    _bore(work, places, (DRUM, DRUM_SETBACK, deep), (BOLT_BORING, DRUM_SETBACK))
+    count, text = len(places), f"boring {DRUM:g} mm, {deep:g} mm deep"
+    _note(
+        work,
+        Fixing("eccentric drum", count, f"{DRUM:g} mm", text),
+        Fixing("drum bolt", count, f"for {DRUM_SETBACK:g} mm", f"{diameter:g} x {depth:g} mm"),
+    )
+
+
+def _nuts(work: Work, deep: float) -> None:
+    m = work.meeting
+    bolt, hole = NUT_BOLT
+    places = lay_out(work, _RULE, "knock-down fitting")
+    if not places or hidden_behind(work, "bolt", places):
+        return
+    half = hole / 2
+    places = clear_of_others(
+        work, places, _RULE,
+        lambda y: m.box((y - half, y + half), (m.middle - half, m.middle + half),
+                        (0.0, m.through)),
+        "bolt",
+    )  # fmt: skip
+    for y in places:
+        work.bench.drill(m.first, m.point(y, m.middle, m.through), m.way(-1), hole, None)
+    _bore(work, places, (NUT, NUT_SETBACK, deep), (hole, NUT_SETBACK + NUT))
+    length = 5 * ceil((m.through + NUT_SETBACK + NUT / 2) / 5)
+    text = f"boring {NUT:g} mm, {deep:g} mm deep"
+    _note(
+        work,
+        Fixing("connecting bolt", len(places), f"M{bolt:g} x {length} mm", f"{hole:g} mm"),
+        Fixing("barrel nut", len(places), f"M{bolt:g}, {NUT:g} mm", text),
+    )
+
+
+def _bore(
+    work: Work,
+    places: tuple[float, ...],
+    face: tuple[float, float, float],
+    end: tuple[float, float],
+) -> None:
+    """Bore the second: into its hidden face (diameter, setback, depth) and its end."""
+    m, second = work.meeting, work.second
+    hidden = hidden_face(second)
+    up = 1 if surface_towards(second, m.across, 1) is hidden else -1
+    bounds = second.bounds()
+    at = bounds.high[m.across] if up > 0 else bounds.low[m.across]
+    inward = [0.0, 0.0, 0.0]
+    inward[m.across] = float(-up)
+    diameter, setback, depth = face
+    for y in places:
+        work.bench.drill(
+            m.second, m.point(y, at, -setback), (inward[0], inward[1], inward[2]), diameter, depth
+        )
+        work.bench.drill(m.second, m.point(y, m.middle), m.way(-1), *end)
+
+
+def _note(work: Work, *fixings: Fixing) -> None:
+    m = work.meeting
+    if fixings[0].count:
+        at = m.point((m.low + m.high) / 2, m.middle)
+        work.bench.join(JointKind.KNOCK_DOWN, m.first, m.second, at, *fixings)

@@ -1,0 +1,166 @@
+"""Where fixings stand along a meeting."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from math import ceil
+
+from rodwright.parts import Box, Groove, Hole, Housing, Mortise, Notch, Rebate, Vector
+from rodwright.setout.bench import TOUCH, to_part
+from rodwright.setout.joints.meet import Work
+
+WOOD_BETWEEN = 2.0
+"""Wood left between workings of two joints in one part, mm (common practice, no source)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """How one kind of fixing is spread, mm.
+
+    ``edge`` is the usual distance from the ends of a meeting to the first and last centre and
+    ``least_edge`` the least; ``spacing`` the greatest distance between centres, ``least_apart``
+    the least; ``least`` how many there are at least.
+    """
+
+    edge: float
+    least_edge: float
+    spacing: float
+    least_apart: float
+    least: int = 2
+
+
+def lay_out(work: Work, rule: Rule, name: str) -> tuple[float, ...]:
+    """Centres of fixings along a meeting (unit frame), from its low end; none if refused.
+
+    They are spread evenly and symmetrically, so that a left and a right piece come out alike:
+    the same number from the front as from the rear, no farther apart than the greatest
+    spacing, the outer ones at the edge distance, or at a quarter of a short meeting.
+    """
+    wish, meeting = work.wish, work.meeting
+    length = meeting.length
+    gaps = rule.least - 1
+    needed = 2 * rule.least_edge + gaps * rule.least_apart
+    if length < needed - TOUCH:
+        work.refuse(
+            "joint",
+            f"a meeting {work.say(length)} long is too short for {_several(rule.least, name)}, "
+            f"which need {work.say(needed)}",
+            "Make the parts wider, or choose another joint.",
+        )
+        return ()
+    if wish.edge is not None:
+        edge = wish.edge
+        room = length - 2 * edge - gaps * rule.least_apart
+        if edge < rule.least_edge - TOUCH:
+            work.refuse(
+                "edge",
+                f"{name}s {work.say(edge)} from the end of a meeting are too near to it",
+                f"Keep them {work.say(rule.least_edge)} from it at least.",
+            )
+            return ()
+        if room < -TOUCH:
+            work.refuse(
+                "edge",
+                f"{name}s {work.say(edge)} from both ends don't fit a meeting "
+                f"{work.say(length)} long",
+                "Make `edge` smaller.",
+            )
+            return ()
+    else:
+        edge = max(rule.least_edge, min(rule.edge, length / 4))
+        edge = min(edge, (length - gaps * rule.least_apart) / 2)
+    if rule.least == 1 and length < 2 * edge + rule.least_apart:
+        return ((meeting.low + meeting.high) / 2,)
+    spacing = wish.spacing if wish.spacing is not None else rule.spacing
+    if spacing < rule.least_apart - TOUCH:
+        work.refuse(
+            "spacing",
+            f"{name}s {work.say(spacing)} apart leave too little wood between them",
+            f"Keep them {work.say(rule.least_apart)} apart at least.",
+        )
+        return ()
+    between = length - 2 * edge
+    count = max(rule.least, 2, ceil(between / spacing - TOUCH) + 1)
+    # As close as they must be, but never closer than they may.
+    count = max(2, min(count, int(between / rule.least_apart + TOUCH) + 1))
+    return tuple(meeting.low + edge + number * between / (count - 1) for number in range(count))
+
+
+def clear_of_others(
+    work: Work,
+    places: tuple[float, ...],
+    rule: Rule,
+    taken: Callable[[float], Box],
+    name: str,
+) -> tuple[float, ...]:
+    """The same places, moved along the meeting where they would run into other workings.
+
+    ``taken`` gives the box (unit frame) that a fixing at a place takes out of the first part.
+    What is cut there already, such as for the neighbour on the other side of a divider, is
+    kept ``WOOD_BETWEEN`` mm off: the whole row moves to the rear, or to the front, by as
+    little as clears it.  Nothing is left of the row where neither helps, which is noted.
+    """
+    meeting, step = work.meeting, rule.least_apart / 2
+    room = [min(places) - meeting.low - rule.least_edge, meeting.high - max(places) -
+            rule.least_edge]  # fmt: skip
+    cut = _cut_boxes(work)
+    shifts = [0.0]
+    number = 1
+    while number * step <= max(room) + TOUCH:
+        shifts += [
+            sign * number * step
+            for sign, there in ((1, room[1]), (-1, room[0]))
+            if number * step <= there + TOUCH
+        ]
+        number += 1
+    for shift in shifts:
+        moved = tuple(place + shift for place in places)
+        boxes = [to_part(work.first.placement, taken(place)) for place in moved]
+        if not any(_near(box, other) for box in boxes for other in cut):
+            return moved
+    work.refuse(
+        "joint",
+        f"{name}s in {work.first.name.lower()} {work.first.ref} for {work.second.ref} run into "
+        f"what is cut there for its neighbour",
+        "Set the two at different heights, choose another joint for one of them, or use thicker "
+        "stock.",
+    )
+    return ()
+
+
+def _cut_boxes(work: Work) -> list[Box]:
+    """What is cut into the first part already, as boxes of its frame."""
+    size = work.first.blank.size
+    found = []
+    for working in work.bench.workings_of(work.meeting.first):
+        if isinstance(working, Rebate | Groove | Housing | Notch | Mortise):
+            found.append(working.removal(size))
+        elif isinstance(working, Hole):
+            found.append(_hole_box(size, working))
+    return found
+
+
+def _hole_box(size: Vector, hole: Hole) -> Box:
+    surface, depth = hole.surface, hole.depth
+    axis = surface.axis
+    low, high = [0.0, 0.0, 0.0], list(size)
+    for i, at in zip((i for i in range(3) if i != axis), hole.position, strict=True):
+        low[i], high[i] = at - hole.diameter / 2, at + hole.diameter / 2
+    if depth is not None and surface.at_high:
+        low[axis] = size[axis] - depth
+    elif depth is not None:
+        high[axis] = depth
+    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+
+
+def _near(one: Box, other: Box) -> bool:
+    return all(
+        one.low[i] < other.high[i] + WOOD_BETWEEN - TOUCH
+        and other.low[i] < one.high[i] + WOOD_BETWEEN - TOUCH
+        for i in range(3)
+    )
+
+
+def _several(count: int, name: str) -> str:
+    return f"{count} {name}s" if count > 1 else f"a {name}"

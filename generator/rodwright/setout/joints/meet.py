@@ -1,0 +1,224 @@
+"""Where two parts meet, and what is cut into them there.
+
+All in the unit frame, mm; parts stand square to it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from rodwright.parts import Box, Groove, Housing, JointKind, Mortise, Part, Rebate, Surface, Vector
+from rodwright.problems import KeyPath, Problem, Problems
+from rodwright.setout.bench import TOUCH, Bench, to_part
+from rodwright.spec.joints import JointSpec
+
+_SURFACES = (
+    (Surface.NEAR_END, Surface.FAR_END),
+    (Surface.FACE_EDGE, Surface.BACK_EDGE),
+    (Surface.REVERSE, Surface.FACE),
+)
+"""Low and high surface across each axis of the part frame."""
+
+
+@dataclass(frozen=True, slots=True)
+class Meeting:
+    """The patch where a part (``second``) meets a surface of another (``first``).
+
+    ``axis`` is square to that surface and ``into`` (1 or -1) the direction along it from the
+    second into the first; the surface lies at ``plane`` and the second reaches ``reach`` mm
+    past it.  The patch runs ``low`` to ``high`` along ``run``, its longer way, and ``left``
+    to ``right`` along ``across``.  ``through`` and ``behind`` are the depths of the first and
+    of the second along ``axis``, from the plane on.
+    """
+
+    first: str
+    second: str
+    axis: int
+    into: int
+    run: int
+    across: int
+    plane: float
+    reach: float
+    low: float
+    high: float
+    left: float
+    right: float
+    through: float
+    behind: float
+
+    @property
+    def length(self) -> float:
+        """How long the patch is."""
+        return self.high - self.low
+
+    @property
+    def thickness(self) -> float:
+        """How thick the patch is: the thinner way."""
+        return self.right - self.left
+
+    @property
+    def middle(self) -> float:
+        """Half-way through the thickness, along ``across``."""
+        return (self.left + self.right) / 2
+
+    def point(self, along: float, across: float, deep: float = 0.0) -> Vector:
+        """A point ``deep`` mm past the plane into the first (negative: in the second)."""
+        place = [0.0, 0.0, 0.0]
+        place[self.run], place[self.across] = along, across
+        place[self.axis] = self.plane + self.into * deep
+        return (place[0], place[1], place[2])
+
+    def way(self, sign: int = 1) -> Vector:
+        """The direction from the second into the first, or back (-1)."""
+        return unit_vector(self.axis, self.into * sign)
+
+    def box(
+        self, along: tuple[float, float], across: tuple[float, float], deep: tuple[float, float]
+    ) -> Box:
+        """The box between two places along each of the three ways."""
+        one = self.point(along[0], across[0], deep[0])
+        other = self.point(along[1], across[1], deep[1])
+        low, high = (
+            [choose(a, b) for a, b in zip(one, other, strict=True)] for choose in (min, max)
+        )
+        return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+
+
+@dataclass(frozen=True, slots=True)
+class Work:
+    """One joint being made: the meeting, the wish, and where to say what can't be done."""
+
+    bench: Bench
+    wish: JointSpec
+    meeting: Meeting
+    problems: Problems
+    where: KeyPath
+
+    @property
+    def first(self) -> Part:
+        """The part that carries the joint."""
+        return self.bench.parts[self.meeting.first]
+
+    @property
+    def second(self) -> Part:
+        """The part that comes to it."""
+        return self.bench.parts[self.meeting.second]
+
+    def refuse(self, key: str, message: str, remedy: str) -> None:
+        """Note that the joint can't be made, once for all meetings that say the same."""
+        where = (*self.where, key) if key in self.wish.model_fields_set else self.where
+        if Problem(message, remedy, where) not in self.problems.error().problems:
+            self.problems.add(where, message, remedy)
+
+    def say(self, length: float) -> str:
+        """A length (mm) as the maker says it."""
+        return self.problems.length(length)
+
+    def at_end(self, part: Part) -> bool:
+        """Whether it is an end of the part that meets, so that fixings go in along its length."""
+        return abs(part.placement.length[self.meeting.axis]) > 0.5
+
+
+def unit_vector(axis: int, sign: int) -> Vector:
+    """The vector along an axis of the unit frame."""
+    place = [0.0, 0.0, 0.0]
+    place[axis] = float(sign)
+    return (place[0], place[1], place[2])
+
+
+def find_meeting(bench: Bench, first: str, second: str) -> Meeting:
+    """How two parts on the bench meet, by their blanks.
+
+    Raises:
+        ValueError: they don't touch along a face, an edge or an end.
+    """
+    one, other = bench.parts[first].bounds(), bench.parts[second].bounds()
+    low = [max(a, b) for a, b in zip(one.low, other.low, strict=True)]
+    high = [min(a, b) for a, b in zip(one.high, other.high, strict=True)]
+    extents = [b - a for a, b in zip(low, high, strict=True)]
+    if min(extents) < -TOUCH or sum(extent > TOUCH for extent in extents) < 2:
+        raise ValueError(f"{first} and {second} were set out apart")
+
+    def beyond(i: int) -> tuple[float, float]:
+        """How far the second sticks out of the first at either side."""
+        return one.low[i] - other.low[i], other.high[i] - one.high[i]
+
+    axis = min(range(3), key=lambda i: (extents[i] > TOUCH, max(beyond(i)) <= TOUCH, extents[i]))
+    below, above = beyond(axis)
+    into = 1 if below > above else -1
+    run, across = sorted((i for i in range(3) if i != axis), key=lambda i: -extents[i])
+    return Meeting(
+        first, second, axis, into, run, across,
+        plane=one.low[axis] if into > 0 else one.high[axis],
+        reach=max(extents[axis], 0.0),
+        low=low[run], high=high[run], left=low[across], right=high[across],
+        through=one.size[axis],
+        behind=other.size[axis] - max(extents[axis], 0.0),
+    )  # fmt: skip
+
+
+def surface_towards(part: Part, axis: int, sign: int) -> Surface:
+    """The surface of a part that looks along an axis of the unit frame."""
+    placed = part.placement
+    ways = (placed.length, placed.width, placed.thickness)
+    own = max(range(3), key=lambda i: abs(ways[i][axis]))
+    return _SURFACES[own][ways[own][axis] * sign > 0]
+
+
+def cut_channel(bench: Bench, ref: str, box: Box, axis: int, into: int) -> JointKind:
+    """Cut ``box`` (unit frame) into a part from the surface that ``into`` along ``axis`` enters.
+
+    A housing across, a groove along, a rebate where it reaches an end or an edge, a pocket in
+    an end.
+    """
+    part = bench.parts[ref]
+    surface = surface_towards(part, axis, -into)
+    size, local = part.blank.size, to_part(part.placement, box)
+    depth = local.size[surface.axis]
+    along, other = (i for i in range(3) if i != surface.axis)
+    if local.size[along] < local.size[other]:
+        along, other = other, along
+
+    def reaches(i: int) -> bool:
+        return local.low[i] < TOUCH or local.high[i] > size[i] - TOUCH
+
+    start = local.low[along] if local.low[along] > TOUCH else 0.0
+    stop = None if local.high[along] > size[along] - TOUCH else local.high[along]
+    if reaches(other):
+        edge = _SURFACES[other][local.low[other] > TOUCH]
+        bench.work(ref, Rebate(surface, edge, local.size[other], depth, start, stop))
+        return JointKind.REBATE
+    if along == 0:
+        bench.work(ref, Groove(surface, local.low[other], local.size[other], depth, start, stop))
+        return JointKind.GROOVE
+    if surface.axis == 2:
+        bench.work(ref, Housing(surface, local.low[0], local.size[0], depth, start, stop))
+        return JointKind.HOUSING
+    first, second = (i for i in range(3) if i != surface.axis)
+    bench.work(
+        ref,
+        Mortise(
+            surface,
+            (local.low[first], local.low[second]),
+            (local.size[first], local.size[second]),
+            depth,
+        ),
+    )
+    return JointKind.GROOVE
+
+
+def cut_step(bench: Bench, ref: str, box: Box, axis: int, into: int, across: int) -> None:
+    """Rebate ``box`` (unit frame) off the end or edge of a part that looks along ``axis``.
+
+    The step is taken off the face that it reaches along ``across``.
+    """
+    part = bench.parts[ref]
+    edge = surface_towards(part, axis, into)
+    size, local = part.blank.size, to_part(part.placement, box)
+    low = surface_towards(part, across, -1)
+    own = low.axis
+    surface = _SURFACES[own][local.low[own] > TOUCH]
+    run = 3 - edge.axis - own
+    start = local.low[run] if local.low[run] > TOUCH else 0.0
+    stop = None if local.high[run] > size[run] - TOUCH else local.high[run]
+    bench.work(ref, Rebate(surface, edge, local.size[edge.axis], local.size[own], start, stop))

@@ -1,0 +1,99 @@
+"""Mitred carcass corners: both parts run to the outside, their ends bevelled."""
+
+from __future__ import annotations
+
+from math import hypot
+
+from rodwright.parts import Fixing, JointKind, Mitre
+from rodwright.setout.bench import TOUCH, meeting
+from rodwright.setout.joints.layout import Rule, lay_out
+from rodwright.setout.joints.meet import Work, surface_towards
+
+_RULES = {
+    "biscuits": Rule(60.0, 40.0, 150.0, 70.0),
+    "dowels": Rule(32.0, 20.0, 100.0, 24.0),
+}
+
+
+def mitred(work: Work) -> None:
+    """Bevel both ends by 45 degrees, long points on the outside.
+
+    What is let in across the mitre goes in square to it, near its inner corner where the
+    wood is deepest; it is counted and not drilled in the model.
+    """
+    bench, m = work.bench, work.meeting
+    one, other = work.first, work.second
+    ways = [max(range(3), key=lambda i: abs(part.placement.length[i])) for part in (one, other)]
+    faces = [max(range(3), key=lambda i: abs(part.placement.thickness[i])) for part in (one, other)]
+    if ways != faces[::-1]:
+        work.refuse(
+            "joint",
+            "only ends of two panels that stand square to each other can be mitred",
+            "Choose another joint there.",
+        )
+        return
+    if abs(one.blank.thickness - other.blank.thickness) > TOUCH:
+        work.refuse(
+            "joint",
+            f"a corner can't be mitred at 45 degrees where {work.say(one.blank.thickness)} meets "
+            f"{work.say(other.blank.thickness)}",
+            "Use stock of one thickness, or choose another joint.",
+        )
+        return
+    boxes = [one.bounds(), other.bounds()]
+    depth = 3 - sum(ways)
+    if any(
+        abs(a - b) > TOUCH
+        for a, b in (
+            (boxes[0].low[depth], boxes[1].low[depth]),
+            (boxes[0].high[depth], boxes[1].high[depth]),
+        )
+    ):
+        work.refuse(
+            "joint",
+            "mitred corners need parts that are equally deep",
+            "Lip both parts alike, or neither.",
+        )
+        return
+    ends = [
+        [abs(a - b) <= TOUCH for a, b in zip(*corners, strict=True)]
+        for corners in ((boxes[0].low, boxes[1].low), (boxes[0].high, boxes[1].high))
+    ]
+    if not all(ends[0][i] or ends[1][i] for i in ways):
+        work.refuse(
+            "joint",
+            "only a corner can be mitred, and one of these parts runs past the other",
+            "Choose another joint there.",
+        )
+        return
+    for part, way, face in zip((one, other), ways, faces, strict=True):
+        end = surface_towards(part, way, 1 if ends[1][way] else -1)
+        outer = surface_towards(part, face, 1 if ends[1][face] else -1)
+        bench.work(part.ref, Mitre(end, 45.0, outer))
+    at = meeting(*boxes)
+    assert at is not None
+    bench.join(JointKind.MITRE, m.first, m.second, at, *_reinforced(work))
+
+
+def _reinforced(work: Work) -> tuple[Fixing, ...]:
+    m, kind = work.meeting, work.wish.reinforced
+    t = work.first.blank.thickness
+    if kind == "nothing":
+        return ()
+    if kind == "loose_tongue":
+        width = round(hypot(t, t) / 2)
+        size = f"{m.length:g} x {width:g} x 4 mm"
+        return (Fixing("loose tongue", 1, size, f"groove 4 mm, {width / 2 + 0.5:g} mm deep"),)
+    if t < 15.0 - TOUCH:
+        work.refuse(
+            "reinforced",
+            f"a mitre in {work.say(t)} stock has no room for {kind}",
+            "Use a loose tongue, or 15 mm stock at least.",
+        )
+        return ()
+    places = lay_out(work, _RULES[kind], kind[:-1])
+    if kind == "biscuits":
+        text = "slot 4 mm wide, 8.5 mm deep, square to the mitre near its inner corner"
+        return (Fixing("biscuit", len(places), "size 0, 47 x 15 mm", text),)
+    text = "6 mm, 10 mm deep each side, square to the mitre near its inner corner"
+    return (Fixing("dowel", len(places), "6 x 18 mm", text),)
