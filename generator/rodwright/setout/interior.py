@@ -166,6 +166,14 @@ def _fill(setter: _Setter, space: Space, wish: SpaceSpec, where: KeyPath) -> Non
 
 def _behind_doors(setter: _Setter, space: Space, wish: DoorsSpec, where: KeyPath) -> Space:
     """Note doors before a space, and give the space that is left behind them."""
+    inside = where[:-1]
+    if any(inside[: len(other.where) - 1] == other.where[:-1] for other in setter.doorways):
+        setter.problems.add(
+            where,
+            "doors stand before this space already, with all that is round it",
+            "Take `doors` out, here or there.",
+        )
+        return space
     stock = _named_stock(setter, wish.stock, where)
     if stock is None or not _is_framed_round(setter, space, where):
         return space

@@ -122,10 +122,10 @@ def whole_space(rod: Rod, carcass: Carcass) -> Space:
 
 
 def mid_stile(space: Space, divider: Upright, width: float | None) -> Member | None:
-    """The mid stile before a divider of a space; None where none is wished, or where its ends
-    would butt against no rail."""
+    """The mid stile before a divider of a space; None where none is wished, where an inset door
+    stands, or where its ends would butt against no rail."""
     front = space.front
-    if width is None or front.bare & {"low", "high"}:
+    if width is None or space.closed or front.bare & {"low", "high"}:
         return None
     middle = (divider.left + divider.right) / 2
     member = Member("stile", middle - width / 2, middle + width / 2, front.low, front.high)
@@ -134,9 +134,9 @@ def mid_stile(space: Space, divider: Upright, width: float | None) -> Member | N
 
 def mid_rail(space: Space, level: Level, width: float | None) -> Member | None:
     """The mid rail before a level of a space, flush with its upper face; None where none is
-    wished, or where its ends would butt against no stile."""
+    wished, where an inset door stands, or where its ends would butt against no stile."""
     front = space.front
-    if width is None or front.bare & {"left", "right"}:
+    if width is None or space.closed or front.bare & {"left", "right"}:
         return None
     member = Member("rail", front.left, front.right, level.high - width, level.high)
     return member if front.low < member.low and member.high < front.high else None
