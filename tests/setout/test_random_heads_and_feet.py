@@ -18,6 +18,13 @@ from specs import STOCK, unit_from
 LEGS = "  leg: {kind: board, material: oak, thickness: 60}\n"
 
 
+INTERIORS: list[dict[str, Any]] = [
+    {"columns": [{"width": "1 share"}, {"width": "2 shares"}]},
+    {"doors": {"stock": "ply", "hung": "inset"}},
+    {"doors": {"stock": "ply", "hung": "overlay", "count": 2}},
+]
+
+
 @st.composite
 def bases(draw: st.DrawFn) -> dict[str, Any]:
     kind = draw(st.sampled_from(["plinth", "toe_board", "legs", "levellers"]))
@@ -71,7 +78,7 @@ def wishes(draw: st.DrawFn) -> dict[str, Any]:
             "top": draw(st.sampled_from(["between", "over", "none"])),
             "bottom": draw(st.sampled_from(["between", "over", "none"])),
         },
-        "interior": {"columns": [{"width": "1 share"}, {"width": "2 shares"}]},
+        "interior": draw(st.sampled_from(INTERIORS)),
     }
     if draw(st.booleans()):
         wish["opening"] = {

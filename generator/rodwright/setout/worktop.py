@@ -20,6 +20,9 @@ _SPACING = 400.0
 """Largest distance between screws or buttons, mm (common practice, no source)."""
 _FROM_EDGE = 50.0
 """From the edge of what they go through to the nearest screws, mm (common practice, no source)."""
+_FROM_END = 90.0
+"""From an upright to the nearest screws, mm: clear of what joints cut there (common practice, no
+source)."""
 _ONE_ROW = 120.0
 """Something narrower than this (mm) takes one row of screws."""
 _CLEARANCE_HOLE = 5.0
@@ -151,7 +154,7 @@ def _screws(bench: Bench, carrier: str, worktop: str, moisture: tuple[float, flo
     rows = [(low[1] + high[1]) / 2] if deep < _ONE_ROW else _places(low[1], high[1])
     count = 0
     for start, end in _bays(bench, part):
-        for x in _places(start, end):
+        for x in _places(start, end, _FROM_END):
             for number, y in enumerate(rows):
                 count += 1
                 if moisture and (number or len(rows) == 1):
@@ -188,9 +191,9 @@ def _bays(bench: Bench, carrier: Part) -> list[tuple[float, float]]:
     return bays
 
 
-def _places(low: float, high: float) -> list[float]:
+def _places(low: float, high: float, inset: float = _FROM_EDGE) -> list[float]:
     """Where to fix along a stretch: near its ends and evenly between, or in its middle if short."""
-    inset = min(_FROM_EDGE, (high - low) / 3)
+    inset = min(inset, (high - low) / 3)
     length = high - low - 2 * inset
     if high - low < _ONE_ROW:
         return [(low + high) / 2]
