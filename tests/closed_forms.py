@@ -6,11 +6,13 @@ from dataclasses import dataclass
 from math import pi, radians, tan
 
 from rodwright.parts import (
+    Bevel,
     Easing,
     Groove,
     Hole,
     Housing,
     Mitre,
+    Mortise,
     Notch,
     Rebate,
     ShapeKey,
@@ -114,6 +116,23 @@ SINGLE = (
           (70, 60, 8)),
     _case("hole, near end", Hole(S.NEAR_END, (60.0, 8.0), 6.0, 25.0), pi * 9 * 25, (12.5, 60, 8)),
     _case("hole, far end", Hole(S.FAR_END, (60.0, 8.0), 6.0, 25.0), pi * 9 * 25, (387.5, 60, 8)),
+    _case("bevel along an arris", Bevel(S.FACE, S.FACE_EDGE, 12.0, 6.0), 36 * 400,
+          (200, 4, 18)),
+    _case("bevel along an upper arris from below", Bevel(S.BACK_EDGE, S.REVERSE, 6.0, 12.0),
+          36 * 400, (200, 116, 2)),
+    _case("bevel across a corner", Bevel(S.BACK_EDGE, S.FAR_END, 60.0, 30.0), 900 * 20,
+          (380, 110, 10)),
+    # 60 down the end it would run out: at the reverse, 20 down, two thirds of the 30 are left.
+    Case("bevel over a whole end", (Bevel(S.FACE, S.FAR_END, 30.0, 60.0),),
+         ((20 * 20 * 120, (390, 60, 10)), (10 * 20 / 2 * 120, (380 - 10 / 3, 60, 40 / 3)))),
+    _case("mortise, face edge", Mortise(S.FACE_EDGE, (100.0, 6.0), (50.0, 8.0), 30.0),
+          50 * 8 * 30, (125, 15, 10)),
+    _case("mortise, far end", Mortise(S.FAR_END, (30.0, 5.0), (60.0, 10.0), 25.0),
+          60 * 10 * 25, (387.5, 60, 10)),
+    Case("mortise with round ends", (Mortise(S.REVERSE, (100.0, 20.0), (10.0, 60.0), 12.0, True),),
+         ((10 * 50 * 12, (105, 50, 6)), (pi * 25 * 12, (105, 50, 6)))),
+    _case("mortise that is round all over", Mortise(S.FACE, (100.0, 20.0), (30.0, 30.0), 12.0,
+          True), pi * 225 * 12, (115, 35, 14)),
 )  # fmt: skip
 
 # First moments of that corner, with u = r - t: of (r - sqrt(r^2 - u^2))^3 / 2 and (r - u) times
@@ -144,6 +163,11 @@ CROSSING = (
          Mitre(S.NEAR_END, 45.0, S.FACE)),
          ((120 * 120 / 2 * 20, (40, 40, 10)), (20 * 20 / 2 * 120, (20 / 3, 60, 20 / 3)),
           (-_BOTH, (440000 / 3 / _BOTH, 120 - 4300000 / 3 / _BOTH, 20 - 300000 / _BOTH)))),
+    # At a depth t both bevels reach 4 - t in: a pyramid.
+    Case("two bevels that meet in a corner", (Bevel(S.FACE, S.FACE_EDGE, 4.0, 4.0),
+         Bevel(S.NEAR_END, S.FACE, 4.0, 4.0)),
+         ((8 * 400, (200, 4 / 3, 20 - 4 / 3)), (8 * 120, (4 / 3, 60, 20 - 4 / 3)),
+          (-64 / 3, (1.5, 1.5, 19)))),
     # At a depth t both easings reach g = r - sqrt(2 r t - t^2) in: the integral of g^2.
     Case("two easings that meet in a corner", (Easing(S.FACE, S.FACE_EDGE, 4.0),
          Easing(S.FACE, S.NEAR_END, 4.0)),

@@ -10,13 +10,16 @@ from hypothesis import assume
 from hypothesis import strategies as st
 
 from rodwright.parts import (
+    Bevel,
     Easing,
     Groove,
     Hole,
     Housing,
     Mitre,
+    Mortise,
     Notch,
     Placement,
+    PocketHole,
     Rebate,
     ShapeKey,
     Surface,
@@ -107,10 +110,58 @@ def holes(draw: st.DrawFn, size: Vector) -> Hole:
 
 
 @st.composite
+def bevels(draw: st.DrawFn, size: Vector) -> Bevel:
+    """Across an arris or a corner, or over a whole end, edge or face."""
+    surface, edge = draw(st.sampled_from(CORNERS))
+    across = {each: size[each.axis] for each in (surface, edge)}
+    width, depth = draw(lengths(0.5, 0.3 * across[edge])), draw(lengths(0.5, 0.3 * across[surface]))
+    whole = draw(st.sampled_from([None, None, "width", "depth"]))
+    if whole == "width":
+        width = draw(lengths(1.2 * across[edge], 3 * across[edge]))
+    elif whole == "depth":
+        depth = draw(lengths(1.2 * across[surface], 3 * across[surface]))
+    return Bevel(surface, edge, width, depth)
+
+
+@st.composite
+def mortises(draw: st.DrawFn, size: Vector) -> Mortise:
+    surface = draw(st.sampled_from(list(Surface)))
+    across = [size[axis] for axis in range(3) if axis != surface.axis]
+    first, second = (draw(lengths(1.0, 0.3 * each)) for each in across)
+    # Round ends stay off the edges: a round that touches one leaves wood without thickness.
+    x, y = (
+        draw(lengths(1.0, each - extent - 1.0))
+        for each, extent in zip(across, (first, second), strict=True)
+    )
+    depth = draw(lengths(1.0, 0.9 * size[surface.axis]))
+    return Mortise(surface, (x, y), (first, second), depth, draw(st.booleans()))
+
+
+@st.composite
+def pocket_holes(draw: st.DrawFn, size: Vector) -> PocketHole:
+    surface = draw(st.sampled_from(FACES))
+    end = draw(st.sampled_from(ENDS + EDGES))
+    diameter = draw(lengths(4.0, 9.5))
+    along = size[3 - surface.axis - end.axis]
+    return PocketHole(
+        surface,
+        end,
+        draw(lengths(diameter / 2 + 1, along - diameter / 2 - 1)),
+        draw(lengths(0.4 * size[2], 0.6 * size[2])),
+        draw(lengths(6.0, 20.0)),
+        diameter,
+        draw(lengths(2.0, 0.5 * diameter)),
+        draw(st.sampled_from([15.0, 20.0, 30.0])),
+    )
+
+
+@st.composite
 def shapes(draw: st.DrawFn, most: int = 4) -> ShapeKey:
     """A blank with random workings inside it, crossing as they may."""
     size = draw(sizes())
-    kinds = (rebates, channels, notches, mitres, easings, holes)
+    kinds = (
+        rebates, channels, notches, mitres, easings, holes, bevels, mortises, pocket_holes,
+    )  # fmt: skip
     working: st.SearchStrategy[Working] = st.one_of(*(kind(size) for kind in kinds))
     workings = tuple(draw(st.lists(working, max_size=most)))
     assume(not _hangs_by_a_line(size, workings))
@@ -122,7 +173,8 @@ def _hangs_by_a_line(size: Vector, workings: tuple[Working, ...]) -> bool:
 
     Such a piece has no closed surface: four faces would share one edge.
     """
-    boxes = [each.removal(size) for each in workings if not isinstance(each, Mitre | Easing | Hole)]
+    others = Mitre | Easing | Hole | Bevel | PocketHole
+    boxes = [each.removal(size) for each in workings if not isinstance(each, others)]
     edges = [
         np.unique([0.0, size[i], *(place for box in boxes for place in (box.low[i], box.high[i]))])
         for i in range(3)

@@ -13,10 +13,21 @@ from hypothesis import strategies as st
 from stl.mesh import Mesh
 
 from closed_forms import CROSSING, SINGLE, Case
+from points import cut_away
 from rodwright.handover.stl import part_stl
 from rodwright.mass import centre_of_mass, mass_of, unit_weight, weight
 from rodwright.meshes import LINEAR_TOLERANCE, mesh_of
-from rodwright.parts import Easing, Hole, Notch, Part, ShapeKey, Stock, Surface
+from rodwright.parts import (
+    Easing,
+    Hole,
+    Mortise,
+    Notch,
+    Part,
+    PocketHole,
+    ShapeKey,
+    Stock,
+    Surface,
+)
 from rodwright.solids import solid_of
 from samples import ASH, PLYWOOD, bookcase, worked_part
 from strategies import shapes
@@ -34,6 +45,39 @@ def test_workings_that_cross(case: Case) -> None:
     mass = mass_of(case.shape)
     assert mass.volume == pytest.approx(case.volume, rel=2e-6)
     assert mass.centroid == pytest.approx(case.centroid, abs=1e-3)
+
+
+def test_a_pocket_hole_is_two_cylinders_cut_off_aslant() -> None:
+    """A cylinder of height h at its axis, cut off at a slope k from square, has its centre at
+    k r^2 / 4h aside and h / 2 + k^2 r^2 / 8h up (truncated right cylinder, from memory)."""
+    size, r, screw, leaves, stop = (400.0, 120.0, 20.0), 4.75, 2.0, 12.0, 25.0
+    slope = math.radians(15.0)
+    pocket = PocketHole(Surface.FACE, Surface.NEAR_END, 60.0, leaves, stop, 2 * r, 2 * screw)
+    along = np.array([math.cos(slope), 0.0, math.sin(slope)])
+    up = np.array([-math.sin(slope), 0.0, math.cos(slope)])
+    exit_at = np.array([0.0, 60.0, 20.0 - leaves])
+    taken, moment = 0.0, np.zeros(3)
+    # From the floor to the face, where low is longer; from the floor to the end, where high is.
+    for radius, height, k, way in (
+        (r, leaves / math.sin(slope) - stop, -1 / math.tan(slope), 1),
+        (screw, stop, -math.tan(slope), -1),
+    ):
+        volume = math.pi * radius**2 * height
+        over = height / 2 + k**2 * radius**2 / (8 * height)
+        aside = k * radius**2 / (4 * height)
+        moment += volume * (exit_at + (stop + way * over) * along + aside * up)
+        taken += volume
+    mass, whole = mass_of((size, (pocket,))), math.prod(size)
+    assert mass.volume == pytest.approx(whole - taken, rel=1e-12)
+    centre = (whole * np.array(size) / 2 - moment) / (whole - taken)
+    assert mass.centroid == pytest.approx(centre, abs=1e-9)
+
+
+def test_many_holes_are_taken_one_by_one() -> None:
+    holes = [Hole(Surface.FACE, (20.0 + 32 * i, y), 5.0, 12.0) for i in range(60) for y in (37, 83)]
+    size = (2000.0, 120.0, 18.0)
+    taken = 120 * math.pi * 2.5**2 * 12
+    assert mass_of((size, tuple(holes))).volume == pytest.approx(math.prod(size) - taken, rel=1e-12)
 
 
 def test_a_hole_over_the_edge_takes_only_wood() -> None:
@@ -59,6 +103,11 @@ def _curved_area(shape: ShapeKey) -> float:
     for working in workings:
         if isinstance(working, Hole):
             area += math.pi * working.diameter * size[working.surface.axis]
+        elif isinstance(working, Mortise) and working.round_ends:
+            area += math.pi * min(working.extent) * working.depth
+        elif isinstance(working, PocketHole):
+            # Both holes together are no longer than a slanting line from face to reverse.
+            area += math.pi * working.diameter * size[2] / math.sin(math.radians(working.angle))
         elif isinstance(working, Easing):
             run = 3 - working.surface.axis - working.edge.axis
             area += math.pi / 2 * working.radius * size[run]
@@ -70,8 +119,9 @@ def _assert_measures_agree(shape: ShapeKey) -> None:
     size, mass, solid = shape[0], mass_of(shape), solid_of(shape)
     reach = math.hypot(*size)
     # To rounding, but where curved workings cross each other (see mass_of).
-    curved = sum(isinstance(working, Easing | Hole) for working in shape[1])
-    exact = 1e-8 if curved < 2 else 5e-5
+    curved = sum(isinstance(working, Easing | Hole | Mortise) for working in shape[1])
+    slanting = any(isinstance(working, PocketHole) for working in shape[1])
+    exact = 1e-8 if curved < 2 and not slanting else 5e-5
     assert solid.Volume() == pytest.approx(mass.volume, rel=exact)
     assert solid.Center().toTuple() == pytest.approx(mass.centroid, abs=exact * reach)
     mesh = mesh_of(shape)
@@ -96,6 +146,23 @@ def _assert_measures_agree(shape: ShapeKey) -> None:
 @given(shapes())
 def test_random_shapes_measure_alike(shape: ShapeKey) -> None:
     _assert_measures_agree(shape)
+
+
+@settings(max_examples=100, deadline=None, suppress_health_check=[HealthCheck.data_too_large])
+@given(shapes(most=6), st.integers(0, 2**32 - 1))
+def test_random_shapes_hold_their_share_of_points(shape: ShapeKey, seed: int) -> None:
+    """Monte Carlo, straight from what each working means: within six standard errors."""
+    size, mass, count = np.array(shape[0]), mass_of(shape), 100_000
+    points = np.random.default_rng(seed).random((count, 3)) * size
+    left = points[~np.logical_or.reduce([np.zeros(count, bool)] + [
+        cut_away(points, size, working) for working in shape[1]
+    ])]  # fmt: skip
+    share = mass.volume / size.prod()
+    spread = math.sqrt(max(0.0, share * (1 - share)) / count)
+    assert abs(len(left) / count - share) <= 6 * spread + 1e-9
+    assert left.mean(axis=0) == pytest.approx(
+        np.array(mass.centroid), abs=6 * float(size.max()) / 2 / math.sqrt(len(left))
+    )
 
 
 @pytest.mark.parametrize("part", [*bookcase().parts, worked_part()], ids=lambda part: part.ref)
