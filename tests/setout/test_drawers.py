@@ -11,7 +11,8 @@ from hypothesis import strategies as st
 
 from rodwright.checks import check_solids
 from rodwright.checks.motions import motions
-from rodwright.parts import Fixing, Groove, Hole, Part, Role, Slide, Unit
+from rodwright.checks.movement import cross_grain
+from rodwright.parts import Fixing, Groove, Hole, JointKind, Mortise, Part, Role, Slide, Unit
 from specs import of_role, problems_of, unit_from
 
 SIZE = "size: {width: 536, height: 736, depth: 506}\n"
@@ -247,20 +248,42 @@ def test_boxes_stay_inside_and_clear_by_what_slides_take(
 
 
 def test_handles_are_drilled_through_front_and_box() -> None:
-    unit = _unit(count=1, handle={"name": "bow handle", "spacing": 128, "hole": 4.5})
+    unit = _unit(count=1, handle={"name": "bow handle", "spacing": 128, "hole": 6})
     (front,) = of_role(unit, Role.DRAWER_FRONT)
     end = of_role(unit, Role.DRAWER_END)[0]
 
     def places(part: Part) -> set[tuple[float, float]]:
         found = set()
         for hole in part.workings:
-            if isinstance(hole, Hole) and hole.diameter == 4.5:
+            if isinstance(hole, Hole) and hole.diameter == 6:
                 x, _, z = part.placement.to_unit((hole.position[0], hole.position[1], 0.0))
                 found.add((round(x, 6), round(z, 6)))
         return found
 
     assert places(front) == places(end) == {(268.0 - 64, 368.0), (268.0 + 64, 368.0)}
     assert Fixing("bow handle", 1, "2 holes 128 mm apart") in _fixings(unit)
+
+
+def test_solid_fronts_are_held_at_their_lower_edge_and_slide_above() -> None:
+    """White ash moves 0.00274 of its width a percent, tangentially (Wood Handbook, FPL-GTR-282,
+    table 13-5).  From 6 to 12 % that is 10.29 mm over the 626 mm between the rows of screws, so a
+    slot for 4 mm screws has to be 4.5 + 2 x 10.29 long to let it go either way."""
+    unit = _unit(front_stock="ash")
+    end = of_role(unit, Role.DRAWER_END)[0]
+    slots = [each for each in end.workings if isinstance(each, Mortise)]
+    holes = [each for each in end.workings if isinstance(each, Hole)]
+    apart = slots[0].position[1] + slots[0].extent[1] / 2 - holes[0].position[1]
+    assert apart == pytest.approx(626)
+    assert {each.extent for each in slots} == {(4.5, 26.0)}
+    assert 4.5 + 2 * 0.00274 * 6 * apart == pytest.approx(25.1, abs=0.1)
+    assert len(slots) == len(holes) == 3
+    (joint,) = [each for each in unit.joints if each.kind is JointKind.BUTTONED]
+    assert Fixing("washer", 3, "for 4 mm screws") in joint.fixings
+    assert not list(cross_grain(unit))
+    # Ends of the same wood move with the front, and need no slots.
+    same = _unit(front_stock="ash", stock="ash")
+    assert not any(isinstance(each, Mortise) for part in same.parts for each in part.workings)
+    assert check_solids(unit) == check_solids(same) == ()
 
 
 def test_behind_a_door_drawers_begin_at_its_setback() -> None:

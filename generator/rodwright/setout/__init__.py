@@ -46,7 +46,9 @@ def set_out_unit(spec: UnitSpec) -> Unit:
     if rod.lipping is not None:
         set_out_lippings(rod, carcass, interior, bench, problems)
     for chest in interior.chests:
-        set_out_drawers(chest.wish, chest.space, rod, bench, problems, chest.where)
+        set_out_drawers(
+            chest.wish, chest.space, rod, bench, problems, chest.where, spec.moisture.range
+        )
     for doorway in interior.doorways:
         set_out_doors(
             doorway.wish, doorway.space, rod, bench, problems, doorway.where, spec.moisture.range

@@ -1,0 +1,144 @@
+"""How a drawer's front is held to its box: screws from inside, and the handle's.
+
+All lengths in mm, unit frame.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import ceil
+
+from rodwright.movement import stock_swelling
+from rodwright.parts import Box, Fixing, JointKind, Part
+from rodwright.problems import KeyPath, Problems
+from rodwright.setout.bench import TOUCH, Bench, Y, meeting
+from rodwright.setout.boards import SCREW_SPACING, wood_screws
+from rodwright.spec.drawers import DrawerHandleSpec
+
+HOLE = 4.5
+"""Width of a hole or slot that a 4 mm screw goes through freely, mm (common practice)."""
+LEAST_SLOT = 10.0
+"""Length of a slot, mm, where the wood's movement doesn't ask for more (common practice, no
+source)."""
+_FROM_END = 70.0
+"""From the ends of a box's front end to the first screws, mm: past the joints at its corners
+(common practice, no source)."""
+_FROM_EDGE = 15.0
+"""From the bottom's groove, and from the upper edge, to the nearest screws, mm (common practice, no
+source)."""
+_TWO_ROWS = 50.0
+"""Rows of screws stand at least so far apart (mm), or there is one (common practice, no source)."""
+_BESIDE_HANDLE = 20.0
+"""Screws keep so far (mm) from a handle's, which hold as well (common practice, no source)."""
+STILL = 0.5
+"""Movement, mm, that the play of a screw in its hole takes up (common practice, no source)."""
+
+
+@dataclass(frozen=True, slots=True)
+class FrontFixing:
+    """What holds a front: the handle, what the bottom takes of the box's lower edge, and the
+    moisture range (%) between which a front of solid wood moves."""
+
+    handle: DrawerHandleSpec | None
+    above: float
+    moisture: tuple[float, float]
+
+    def fix(self, front: str, end: str, bench: Bench, problems: Problems, where: KeyPath) -> None:
+        """Drill front and box end for screws and handle, and join them.
+
+        Where the front moves more than the box, across the grain, the lowest row of screws
+        holds it and everything above goes through slots or larger holes.  What doesn't go
+        into the front is noted at ``where``.
+        """
+        handles = self._handles(bench.parts[front], bench.parts[end], problems, where)
+        box = bench.parts[end].bounds()
+        rows = self._rows(box)
+        slots = count = 0
+        for number, z in enumerate(rows):
+            for x in _places(box.low[0], box.high[0]):
+                if any(abs(x - a) < _BESIDE_HANDLE and abs(z - b) < _BESIDE_HANDLE
+                       for a, b in handles):  # fmt: skip
+                    continue
+                count += 1
+                moves = self._moves(bench.parts[front], bench.parts[end], z - rows[0])
+                if number == 0 or moves <= STILL:
+                    bench.drill(end, (x, box.low[1], z), Y, HOLE, None)
+                    continue
+                slots += 1
+                half = max(LEAST_SLOT, ceil(HOLE + 2 * moves - TOUCH)) / 2
+                slot = Box(
+                    (x - HOLE / 2, box.low[1], z - half), (x + HOLE / 2, box.high[1], z + half)
+                )
+                bench.mortise(end, slot, Y, round_ends=True)
+        for x, z in handles:
+            self._drill_for_handle(front, end, x, z, abs(z - rows[0]), bench)
+        through, into = (bench.parts[ref].blank.thickness for ref in (end, front))
+        fixings = [wood_screws(through, into, count)]
+        if slots:
+            fixings.append(Fixing("washer", slots, "for 4 mm screws"))
+        if self.handle is not None:
+            wish = self.handle
+            apart = f"2 holes {problems.length(wish.spacing)} apart"
+            fixings.append(Fixing(wish.name, wish.count, apart if wish.spacing else "1 hole"))
+        at = meeting(bench.parts[end].bounds(), bench.parts[front].bounds())
+        assert at is not None
+        kind = JointKind.BUTTONED if slots else JointKind.SCREWED
+        bench.join(kind, end, front, at, *fixings)
+
+    def _rows(self, box: Box) -> list[float]:
+        """Heights of the rows of screws, from the lowest up."""
+        low, high = box.low[2] + self.above + _FROM_EDGE, box.high[2] - _FROM_EDGE
+        if high - low >= _TWO_ROWS:
+            return [low, high]
+        return [(box.low[2] + self.above + box.high[2]) / 2]
+
+    def _moves(self, front: Part, end: Part, apart: float) -> float:
+        """How much more the front moves than the box between two heights so far apart."""
+        one, other = (
+            stock_swelling(part.blank.stock, apart, self.moisture) for part in (front, end)
+        )
+        return max(0.0, one - other)
+
+    def _handles(
+        self, front: Part, end: Part, problems: Problems, where: KeyPath
+    ) -> list[tuple[float, float]]:
+        """x and z of the holes for handles: in the middle of the front, or as near it as the box's
+        bottom and upper edge let them."""
+        wish, say = self.handle, problems.length
+        if wish is None:
+            return []
+        bounds, box = front.bounds(), end.bounds()
+        width, d = bounds.size[0], wish.hole
+        half = wish.spacing / 2
+        low, high = box.low[2] + self.above + d, box.high[2] - d
+        if half + d > width / wish.count / 2 or low > high:
+            problems.add(
+                where,
+                f"holes of {say(d)} for it don't go into a front {say(width)} x "
+                f"{say(bounds.size[2])}",
+                "Choose a smaller one, or leave it out.",
+            )
+            return []
+        z = min(max(bounds.centre[2], low), high)
+        middles = [bounds.low[0] + width * (i + 0.5) / wish.count for i in range(wish.count)]
+        return [(x, z) for middle in middles for x in sorted({middle - half, middle + half})]
+
+    def _drill_for_handle(
+        self, front: str, end: str, x: float, z: float, apart: float, bench: Bench
+    ) -> None:
+        assert self.handle is not None
+        d = self.handle.hole
+        box = bench.parts[end].bounds()
+        bench.drill(front, (x, bench.parts[front].bounds().low[1], z), Y, d, None)
+        moves = self._moves(bench.parts[front], bench.parts[end], apart)
+        wide = d if moves <= STILL else ceil(d + 2 * moves)
+        if box.low[0] + wide < x < box.high[0] - wide:
+            bench.drill(end, (x, box.low[1], z), Y, wide, None)
+
+
+def _places(low: float, high: float) -> list[float]:
+    """Where the screws of a row stand: one near each end, and what is needed between."""
+    inset = min(_FROM_END, (high - low) / 4)
+    length = high - low - 2 * inset
+    steps = max(1, ceil(length / SCREW_SPACING - TOUCH))
+    return [low + inset + number * length / steps for number in range(steps + 1)]
