@@ -125,6 +125,14 @@ def test_some_holes_near_each_shelf() -> None:
     assert heights == [318 - 2.5 + 32 * step for step in (-2, -1, 0, 1, 2)]
 
 
+def test_a_space_too_low_for_a_row_keeps_the_shelfs_own_holes() -> None:
+    """In 80 mm only the shelf's own four holes are left."""
+    unit = unit_from(
+        "size: {width: 600, height: 116, depth: 300}\ninterior: {shelves: {count: 1, fixed: false}}"
+    )
+    assert [len(places(side)) for side in of_role(unit, Role.SIDE)] == [2, 2]
+
+
 def test_sleeves_have_wider_holes_and_are_counted() -> None:
     unit = unit_from(SIZE, interior={"shelves": loose(holes={"near": 1, "sleeves": True})})
     drilled = [hole for side in of_role(unit, Role.SIDE) for hole in holes(side)]

@@ -117,7 +117,7 @@ def lay_rows(
         reach = range(-holes.near, holes.near + 1)
         some = {step + more for step in steps for more in reach}
     else:
-        some = set(range(min(*reach, *steps), max(*reach, *steps) + 1))
+        some = set(range(min([*reach, *steps]), max([*reach, *steps]) + 1))
 
     def height(step: int) -> float:
         return space.low + datum + step * holes.pitch
