@@ -71,3 +71,15 @@ def test_frames_of_usual_width_are_not_reported() -> None:
     rails = found(frame % (45, 120))
     assert {each.parts[0] for each in rails} == {"RL1", "RL2"}
     assert all(each.figure == pytest.approx(120 * 0.00365 * 6) for each in rails)
+
+
+def test_a_solid_back_in_grooves_is_free_as_far_as_it_has_room() -> None:
+    """Grooves 6 mm deep, 2 mm of clearance each: it is 760 + 2 x 4 mm wide and has 4 mm of room.
+
+    By hand, between 6 and m %: 768 x 0.00365 x (m - 6) = 4 mm at m = 7.427 %.
+    """
+    text = "back: {stock: slats, fixing: grooved, depth: 6, clearance: 2}\nmoisture: {most: %s}\n"
+    assert not found(text % 7.42, carcass={"stock": "oak"})
+    (finding,) = found(text % 7.43, carcass={"stock": "oak"})
+    assert finding.parts == ("BK1",)
+    assert finding.limit == pytest.approx(4.0)

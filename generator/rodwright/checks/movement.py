@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
 from rodwright.movement import TABLE, stock_swelling
-from rodwright.parts import Joint, JointKind, Part, Unit
+from rodwright.parts import Box, Groove, Joint, JointKind, Part, Role, Unit
 
 ACCEPTED = 2.0
 """Movement, mm, that a rigid joint lives with: about that of a rail 100 mm wide across the grain of
@@ -20,6 +20,8 @@ _FREE = {
     JointKind.FLOATING,
     JointKind.BUTTONED,
 }
+_ROUNDING = 1e-6
+_RULE = "wood held across the grain"
 
 
 def cross_grain(unit: Unit) -> Iterator[Finding]:
@@ -29,11 +31,18 @@ def cross_grain(unit: Unit) -> Iterator[Finding]:
     moves more than the other, over the length they meet on and between the least and most
     moisture of the unit, has to go somewhere.  Boards that meet with their widths the same
     way move together.  Joints that leave play (loose shelves, buttons, panels that float) are
-    free; every other is taken as rigid.
+    free, and so is a back in grooves as far as it has room in them; every other is rigid.
     """
     for joint in unit.joints:
-        if joint.kind not in _FREE:
+        if joint.kind not in _FREE and not _grooved_back(unit, joint):
             yield from _held(unit, joint)
+    for part in unit.parts:
+        if part.role is Role.BACK and part.blank.stock.kind == "board":
+            yield from _confined(unit, part)
+
+
+def _grooved_back(unit: Unit, joint: Joint) -> bool:
+    return joint.kind is JointKind.GROOVE and unit.part(joint.second).role is Role.BACK
 
 
 def _held(unit: Unit, joint: Joint) -> Iterator[Finding]:
@@ -50,7 +59,7 @@ def _held(unit: Unit, joint: Joint) -> Iterator[Finding]:
     low, high = unit.moisture
     yield Finding(
         Severity.WARNING,
-        "wood held across the grain",
+        _RULE,
         f"{named(mover)} moves {length_in(unit, round(worst, 1))} across its grain between "
         f"{low:g} and {high:g} % moisture, and {named(holder)} holds it: it will split or bow, or "
         f"its joint will give",
@@ -74,3 +83,49 @@ def _moves(part: Part, axis: int, length: float, moisture: tuple[float, float]) 
     """What a part moves over a length along an axis of the unit frame, mm."""
     along_width = part.placement.width[axis] ** 2
     return along_width * stock_swelling(part.blank.stock, length, moisture)
+
+
+def _confined(unit: Unit, panel: Part) -> Iterator[Finding]:
+    """A panel of solid wood that swells by more than the grooves at its two edges leave it."""
+    axis = max(range(3), key=lambda i: abs(panel.placement.width[i]))
+    box = panel.bounds()
+    low, high = [], []
+    for joint in unit.joints:
+        if joint.kind is not JointKind.GROOVE or joint.second != panel.ref:
+            continue
+        for groove in _grooves(unit.part(joint.first)):
+            if groove.low[axis] - _ROUNDING <= box.low[axis] < groove.high[axis]:
+                low.append(box.low[axis] - groove.low[axis])
+            if groove.low[axis] < box.high[axis] <= groove.high[axis] + _ROUNDING:
+                high.append(groove.high[axis] - box.high[axis])
+    if not low or not high:
+        return
+    room = min(low) + min(high)
+    grows = stock_swelling(panel.blank.stock, panel.blank.width, unit.moisture)
+    if grows > room + _ROUNDING:
+        dry, wet = unit.moisture
+        yield Finding(
+            Severity.WARNING,
+            _RULE,
+            f"{named(panel)} swells {length_in(unit, round(grows, 1))} between {dry:g} and "
+            f"{wet:g} % moisture, and its grooves leave it {length_in(unit, round(room, 1))}: it "
+            f"will push the unit apart",
+            "Make it of sheet material, or of narrower boards that aren't glued to each other; or "
+            "give `back` more `depth` and `clearance`.",
+            (panel.ref,),
+            grows,
+            room,
+            source=TABLE,
+        )
+
+
+def _grooves(part: Part) -> Iterator[Box]:
+    """What is ploughed out of a part, in the unit frame."""
+    for working in part.workings:
+        if isinstance(working, Groove):
+            removal = working.removal(part.blank.size)
+            ends = [part.placement.to_unit(corner) for corner in (removal.low, removal.high)]
+            low, high = (
+                [choose(pair) for pair in zip(*ends, strict=True)] for choose in (min, max)
+            )
+            yield Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
