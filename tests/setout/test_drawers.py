@@ -323,7 +323,9 @@ def test_behind_a_door_drawers_begin_at_its_setback() -> None:
         ({"front_thickness": 12}, "front_thickness", "can't come out of `ply`"),
         ({"overlay": 10}, "overlay", "inset fronts cover nothing"),
         ({"hung": "overlay", "overlay": 18}, "overlay", "there are 17 mm"),
-        ({"hung": "overlay", "packing": 18}, "packing", "don't stand in"),
+        ({"hung": "overlay", "packing": 18}, "packing", "says nothing"),
+        ({"hung": "overlay", "setback": 18}, "setback", "says nothing"),
+        ({"setback": 275}, "slides", "too little for drawers"),
         ({"handle": {"spacing": 500}}, "handle", "don't go into a front"),
         ({"corners": "mitred"}, "corners", "no bottom goes in under it"),
     ],
@@ -335,6 +337,19 @@ def test_what_cannot_be_made_is_told_once_with_its_place(
     where, said = told.split(": ", 1)
     assert where == "interior.drawers" + (f".{place}" if place else "")
     assert says in said
+
+
+@pytest.mark.parametrize("door", ["inset", "overlay"])
+def test_a_handle_needs_room_behind_a_door(door: str) -> None:
+    knob = {"name": "knob", "projection": 24}
+    interior: dict[str, Any] = {"doors": {"hung": door}, "drawers": {"count": 2, "handle": knob}}
+    (told,) = problems_of(SIZE, interior=interior)
+    assert told.startswith("interior.drawers.handle: a knob that stands out 24 mm has no room")
+    interior["drawers"]["setback"] = 24
+    unit = unit_from(SIZE, interior=interior, back=BACK)
+    door_rear = of_role(unit, Role.DOOR)[0].bounds().high[1]
+    fronts = {part.bounds().low[1] for part in of_role(unit, Role.DRAWER_FRONT)}
+    assert fronts == {max(0.0, door_rear + (2 if door == "inset" else 0)) + 24}
 
 
 @pytest.mark.parametrize("door", ["inset", "overlay"])

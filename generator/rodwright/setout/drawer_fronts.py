@@ -59,7 +59,7 @@ def set_out_fronts(
         zs.append((z - height, z))
         z -= height + wish.gap
     plane = max(space.front.plane, space.setback) if space.closed else space.front.plane
-    face = plane if wish.hung == "inset" else plane - thickness
+    face = plane + wish.setback if wish.hung == "inset" else plane - thickness
     return Fronts(stock, left, right, face, thickness, tuple(zs)) if zs else None
 
 
@@ -105,11 +105,20 @@ def _edges(
                 "Make it smaller, or leave it out.",
             )
         reach = {e: wish.overlay if covers[e] > 0 else r for e, r in reach.items()}
-    if wish.packing and wish.hung == "overlay":
+    for key in ("packing", "setback"):
+        if getattr(wish, key) and wish.hung == "overlay":
+            problems.add(
+                (*where, key),
+                f"overlay fronts lie over what is round them, so `{key}` says nothing",
+                "Leave it out, or write `hung: inset`.",
+            )
+    handle = wish.handle
+    if (space.closed or space.covered) and handle and handle.projection > wish.setback + TOUCH:
         problems.add(
-            (*where, "packing"),
-            "overlay fronts cover the sides of the opening, so they don't stand in from them",
-            "Leave `packing` out, or write `hung: inset`.",
+            (*where, "handle"),
+            f"a {handle.name} that stands out {say(handle.projection)} has no room behind a door, "
+            f"before fronts set back {say(wish.setback)}",
+            "Make `setback` as much, or leave the handle out.",
         )
     for edge in ("left", "right"):
         reach[edge] -= wish.packing

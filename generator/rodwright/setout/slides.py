@@ -31,6 +31,8 @@ ABOVE = {"side": 12.0, "under": 12.0, "runners": 2.0}
 that a runner above keeps it from tipping (common practice, no source)."""
 STEPS = {"mm": 50.0, "in": 50.8}
 """Slides come in lengths of 50 mm or 2 in (common practice, no source)."""
+SHORTEST = {"side": 4, "under": 4, "runners": 1}
+"""Steps of the shortest that are made (common practice, no source)."""
 DRAWN = {"side": 1.0, "under": 1.0, "runners": 2 / 3}
 """How much of its length a drawer is drawn out: all of it on slides of full extension, on runners
 as far as it doesn't drop (common practice, no source)."""
@@ -135,11 +137,12 @@ def _length(wish: SlidesSpec, way: Way, problems: Problems, where: KeyPath) -> f
     step = STEPS[problems.unit]
     # Runners are made to measure.
     length = there if wish.kind == "runners" else floor(there / step + TOUCH) * step
-    if length < step:
+    shortest = SHORTEST[wish.kind] * step
+    if length < shortest - TOUCH:
         problems.add(
             where,
             f"a clear depth of {say(there + wish.rear)}, with {say(wish.rear)} left behind, is too "
-            f"little for drawers: the shortest are {say(step)}",
+            f"little for drawers: the shortest are {say(shortest)} deep",
             "Make the unit deeper.",
         )
     return length

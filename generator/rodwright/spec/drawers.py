@@ -59,6 +59,8 @@ class DrawerHandleSpec(SpecModel):
     """From hole to hole of a handle; 0 for one hole."""
     hole: Length = 5.0
     """Diameter of its holes."""
+    projection: Length = 30.0
+    """How far it stands out; behind a door the fronts are set back as much."""
 
 
 class DrawersSpec(SpecModel):
@@ -78,6 +80,8 @@ class DrawersSpec(SpecModel):
     packing: LengthOrZero = 0.0
     """How far inset fronts and boxes stand in from the sides of the opening, on packers, to pass a
     door that stands open before them."""
+    setback: LengthOrZero = 0.0
+    """How far inset fronts stand behind the front of what is round them, or behind their door."""
     front_stock: str | None = None
     """Name of the fronts' stock; the carcass's unless said."""
     front_thickness: Length | None = None
