@@ -11,7 +11,7 @@ from typing import Any
 import pytest
 
 from rodwright.checks import check_solids
-from rodwright.parts import JointKind, Notch, Part, Role, Unit
+from rodwright.parts import Hole, JointKind, Notch, Part, Role, Unit
 from specs import STOCK, of_role, problems_of, unit_from
 
 SIZE = "size: {width: 800, height: 900, depth: 400}\n"
@@ -127,6 +127,20 @@ def test_legs_and_what_holds_them() -> None:
     assert len(_named(rails, "Leg rail")) == 2 * 3 + 4
 
 
+def test_dowels_from_two_sides_of_a_leg_miss_each_other() -> None:
+    """45 square: dowels of 8 that reach 22.5 - 4 - 3 = 15.5 in, 31 long."""
+    unit = _unit(base=BASES["legs on rails"] | {"span": 900})
+    dowelled = [joint for joint in unit.joints if joint.kind is JointKind.DOWEL]
+    assert len(dowelled) == 2 * 4  # four rails
+    assert {(each.name, each.count, each.size) for joint in dowelled for each in joint.fixings} == {
+        ("dowel", 2, "8 x 31 mm")
+    }
+    for leg in _named(unit, "Leg"):
+        holes = [each for each in leg.workings if isinstance(each, Hole)]
+        assert len(holes) == 4
+        assert {each.depth for each in holes} == {16.5}
+
+
 @pytest.mark.parametrize(
     ("width", "depth", "feet"), [(400, 300, 4), (720, 400, 4), (721, 400, 6), (1400, 800, 12)]
 )
@@ -218,6 +232,7 @@ def test_what_is_screwed_says_with_what() -> None:
         (BASES["legs on blocks"] | {"span": 80}, {}, "base.span"),
         (BASES["legs on rails"] | {"rail_width": 150}, {}, "base.rail_width"),
         (BASES["legs on rails"] | {"section": 15}, {}, "base.rail_stock"),
+        (BASES["legs on rails"] | {"section": 20}, {}, "base.section"),
     ],
 )
 def test_what_nobody_can_make(base: dict[str, Any], more: dict[str, Any], where: str) -> None:

@@ -215,3 +215,18 @@ def test_doors_clear_what_stands_out_over_them(hung: str, head: dict[str, Any]) 
     assert door.bounds().high[2] <= lowest - 3
     assert door.bounds().low[2] >= 100
     assert check_solids(unit) == ()
+
+
+@pytest.mark.parametrize(
+    ("stock", "fixing", "held"),
+    [("oak25", "screwed", True), ("oak25", "slotted", False), ("ply", "screwed", False)],
+)
+def test_solid_wood_screwed_down_is_found(stock: str, fixing: str, held: bool) -> None:
+    unit = unit_from(SIZE, worktop={"stock": stock, "fixing": fixing})
+    (top,) = of_role(unit, Role.WORKTOP)
+    found = [
+        each
+        for each in check_parts(unit)
+        if each.rule == "wood held across the grain" and top.ref in each.parts
+    ]
+    assert bool(found) is held

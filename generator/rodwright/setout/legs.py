@@ -2,15 +2,24 @@
 
 from __future__ import annotations
 
+from math import floor
+
 from rodwright.parts import Box, Role, Stock
 from rodwright.problems import Problems
 from rodwright.setout.bench import DOWN, FORWARD, TOUCH, Bench, X, Y, Z
 from rodwright.setout.boards import carry, lay_board, screw_on, spread
+from rodwright.setout.joints import make_joint
 from rodwright.setout.rod import Rod
 from rodwright.setout.stocks import find_stock
 from rodwright.spec.base import LegsSpec
+from rodwright.spec.joints import JointSpec
 
 GROUP = "Base"
+_DOWELS = (10.0, 8.0, 6.0)
+"""Diameters of dowels, mm."""
+_BETWEEN_DOWELS = 3.0
+"""From a hole's end to the next dowel, mm, with what holes are deeper than dowels (common practice,
+no source)."""
 
 
 def set_out_legs(wish: LegsSpec, rod: Rod, bench: Bench, problems: Problems) -> None:
@@ -60,6 +69,20 @@ def set_out_legs(wish: LegsSpec, rod: Rod, bench: Bench, problems: Problems) -> 
         )
         if rails is not None:
             feet.rails(wish, rails, legs, problems)
+
+
+def _dowels(section: float, rail: float) -> JointSpec | None:
+    """The dowels of rails in the middle of two sides of a leg: short enough to miss each other.
+
+    Lengths in mm; None where none are.
+    """
+    for diameter in _DOWELS:
+        reach = section / 2 - diameter / 2 - _BETWEEN_DOWELS
+        if rail / 3 <= diameter <= rail / 2 and reach >= diameter:
+            return JointSpec.model_validate(
+                {"joint": "dowelled", "diameter": diameter, "length": float(floor(2 * reach))}
+            )
+    return None
 
 
 class _Feet:
@@ -128,6 +151,14 @@ class _Feet:
                 "Make them narrower.",
             )
             return
+        dowels = _dowels(s, t)
+        if dowels is None:
+            problems.add(
+                ("base", "section"),
+                f"legs {say(s)} square take no dowels from two sides for rails {say(t)} thick",
+                "Make them thicker, or write `held_by: blocks`.",
+            )
+            return
         low, inset = base - wish.rail_width, (s - t) / 2
         across = range(len(self._xs))
         ties = [((i, j), (i + 1, j)) for j in (0, 1) for i in across[:-1]]
@@ -144,5 +175,7 @@ class _Feet:
                 stock, withdraw=DOWN,
             )  # fmt: skip
             for end_of in (start, end):
-                screw_on(self._bench, legs[end_of], rail.ref)
+                make_joint(
+                    self._bench, dowels, legs[end_of], rail.ref, problems, ("base", "rail_width")
+                )
             carry(self._bench, rail.ref)

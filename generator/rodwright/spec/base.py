@@ -60,7 +60,8 @@ class LegsSpec(SpecModel):
     span: Length = 900.0
     """Largest clear distance between legs, side by side."""
     held_by: Literal["blocks", "rails"] = "blocks"
-    """What holds them: a block behind each, or rails between them, screwed to the bottom."""
+    """What holds them: a block behind each, or rails dowelled between them, screwed to the
+    bottom."""
     rail_width: Length = 60.0
     """Width of the rails, seen from the front."""
     rail_stock: str | None = None
