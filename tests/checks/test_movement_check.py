@@ -65,9 +65,9 @@ def test_the_range_of_moisture_decides() -> None:
 
 
 def test_frames_of_usual_width_are_not_reported() -> None:
-    """Rails of 90 mm oak across the stiles: 90 x 0.00365 x 6 = 1.97 mm."""
+    """Rails of 110 mm oak across the stiles: 110 x 0.00365 x 6 = 2.41 mm."""
     frame = "face_frame: {stock: oak, width: %s, corners: butted, rail_width: %s}\n"
-    assert not found(frame % (45, 90))
+    assert not found(frame % (45, 110))
     rails = found(frame % (45, 120))
     assert {each.parts[0] for each in rails} == {"RL1", "RL2"}
     assert all(each.figure == pytest.approx(120 * 0.00365 * 6) for each in rails)
@@ -83,3 +83,11 @@ def test_a_solid_back_in_grooves_is_free_as_far_as_it_has_room() -> None:
     (finding,) = found(text % 7.43, carcass={"stock": "oak"})
     assert finding.parts == ("BK1",)
     assert finding.limit == pytest.approx(4.0)
+
+
+@pytest.mark.parametrize(("fixing", "held"), [("screwed", True), ("slotted", False)])
+def test_a_solid_worktop_needs_slots_over_a_sheet_carcass(fixing: str, held: bool) -> None:
+    """By hand: a carcass 306 mm deep, 306 x 0.00365 x 6 = 6.70 mm."""
+    findings = found(f"worktop: {{stock: oak, fixing: {fixing}}}\n")
+    assert bool(findings) is held
+    assert all(each.figure == pytest.approx(306 * 0.00365 * 6) for each in findings)

@@ -6,6 +6,7 @@ chapter.  Where a bill and the parts differ, the test says why and asserts by ho
 
 from __future__ import annotations
 
+import itertools
 import math
 from collections import Counter
 
@@ -65,6 +66,28 @@ def test_fosters_cabinet_with_its_shelves_gained_into_the_ends() -> None:
     (back,) = of_role(unit, Role.BACK)
     assert _line(back) == ("1/4", "25 1/8", "14")
     assert check_solids(unit) == ()
+
+
+def test_fosters_twelve_drawers_have_their_space() -> None:
+    """The same chapter: "The total width of the drawers in each tier was 1/8 inch less".
+
+    Four shelves make three tiers, so twelve drawers are four a tier: 24 1/8 in between the
+    ends less 1/8 leaves 6 in each, and a tier is 4 in high.
+    """
+    unit = unit_from(FOSTERS_CABINET)
+    left, right = of_role(unit, Role.SIDE)
+    between = right.bounds().low[0] - left.bounds().high[0]
+    assert (between - _inches("1/8")) / 4 == pytest.approx(_inches("6"))
+    levels = sorted(
+        (
+            part.bounds()
+            for role in (Role.SHELF, Role.TOP, Role.BOTTOM)
+            for part in of_role(unit, role)
+        ),
+        key=lambda box: box.low[2],
+    )
+    for lower, upper in itertools.pairwise(levels):
+        assert upper.low[2] - lower.high[2] == pytest.approx(_inches("4"))
 
 
 def test_fosters_back_is_what_moves_in_his_cabinet() -> None:
