@@ -30,6 +30,8 @@ _TWO_ROWS = 50.0
 """Rows of screws stand at least so far apart (mm), or there is one (common practice, no source)."""
 _BESIDE_HANDLE = 20.0
 """Screws keep so far (mm) from a handle's, which hold as well (common practice, no source)."""
+_BESIDE_SLOT = 8.0
+"""Wood left above a slot, mm (common practice, no source)."""
 STILL = 0.5
 """Movement, mm, that the play of a screw in its hole takes up (common practice, no source)."""
 
@@ -52,7 +54,7 @@ class FrontFixing:
         """
         handles = self._handles(bench.parts[front], bench.parts[end], problems, where)
         box = bench.parts[end].bounds()
-        rows = self._rows(box)
+        rows = self._rows(bench.parts[front], bench.parts[end])
         slots = count = 0
         for number, z in enumerate(rows):
             for x in _places(box.low[0], box.high[0]):
@@ -65,7 +67,7 @@ class FrontFixing:
                     bench.drill(end, (x, box.low[1], z), Y, HOLE, None)
                     continue
                 slots += 1
-                half = max(LEAST_SLOT, ceil(HOLE + 2 * moves - TOUCH)) / 2
+                half = _slot(moves) / 2
                 slot = Box(
                     (x - HOLE / 2, box.low[1], z - half), (x + HOLE / 2, box.high[1], z + half)
                 )
@@ -85,9 +87,12 @@ class FrontFixing:
         kind = JointKind.BUTTONED if slots else JointKind.SCREWED
         bench.join(kind, end, front, at, *fixings)
 
-    def _rows(self, box: Box) -> list[float]:
-        """Heights of the rows of screws, from the lowest up."""
+    def _rows(self, front: Part, end: Part) -> list[float]:
+        """Heights of the rows of screws, from the lowest up; slots end below the upper edge."""
+        box = end.bounds()
         low, high = box.low[2] + self.above + _FROM_EDGE, box.high[2] - _FROM_EDGE
+        if (moves := self._moves(front, end, high - low)) > STILL:
+            high = min(high, box.high[2] - _slot(moves) / 2 - _BESIDE_SLOT)
         if high - low >= _TWO_ROWS:
             return [low, high]
         return [(box.low[2] + self.above + box.high[2]) / 2]
@@ -134,6 +139,11 @@ class FrontFixing:
         wide = d if moves <= STILL else ceil(d + 2 * moves)
         if box.low[0] + wide < x < box.high[0] - wide:
             bench.drill(end, (x, box.low[1], z), Y, wide, None)
+
+
+def _slot(moves: float) -> float:
+    """Length (mm) of a slot in which a screw can follow the front so far either way."""
+    return float(max(LEAST_SLOT, ceil(HOLE + 2 * moves - TOUCH)))
 
 
 def _places(low: float, high: float) -> list[float]:
