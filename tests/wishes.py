@@ -21,6 +21,18 @@ shelves = st.fixed_dictionaries(
         "spacing": st.sampled_from(["openings", "centres"]),
     }
 )
+doors = st.builds(
+    lambda common, kind: common | kind,
+    st.fixed_dictionaries(
+        {
+            "count": st.sampled_from([1, 2]),
+            "stock": st.sampled_from(["ash", "ply"]),
+            "gap": st.sampled_from([1.5, 2, 3]),
+        },
+        optional={"handle": st.just({}), "hung": st.just("overlay")},
+    ),
+    st.sampled_from([{}, {"kind": "framed", "panel": {"stock": "thin"}}]),
+)
 dividers = st.one_of(
     st.fixed_dictionaries(
         {}, optional={"setback": st.sampled_from([0, 20]), "height": st.integers(60, 200)}
@@ -36,7 +48,9 @@ between = st.fixed_dictionaries(
 
 def space(depth: int) -> st.SearchStrategy[Wish]:
     """A space of the interior, divided up to ``depth`` times."""
-    leaf = st.one_of(st.just({}), st.builds(lambda each: {"shelves": each}, shelves))
+    open_leaf = st.one_of(st.just({}), st.builds(lambda each: {"shelves": each}, shelves))
+    shut_leaf = st.builds(lambda each, front: each | {"doors": front}, open_leaf, doors)
+    leaf = st.one_of(open_leaf, open_leaf, shut_leaf)
     if depth == 0:
         return leaf
     inner = space(depth - 1)
