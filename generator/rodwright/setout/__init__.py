@@ -37,7 +37,7 @@ def set_out_unit(spec: UnitSpec) -> Unit:
     problems = Problems(spec.unit)
     rod = draw_rod(spec, problems)
     bench = Bench()
-    carcass = set_out_carcass(spec, rod, bench)
+    carcass = set_out_carcass(spec, rod, bench, problems)
     interior = set_out_interior(spec, rod, carcass, bench, problems)
     if spec.back is not None and rod.back is not None:
         set_out_back(spec.back.fixing, rod, carcass, bench)

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from rodwright.parts import Blank, Box, Grain, JointKind, Part, Placement, Role, Stock, Surface
-from rodwright.setout.bench import DOWN, LEFT, TOUCH, Bench, X, Y, Z, meeting
+from rodwright.parts import Blank, Grain, Part, Placement, Role, Stock, Surface
+from rodwright.problems import Problems
+from rodwright.setout.bench import DOWN, LEFT, Bench, X, Y, Z
+from rodwright.setout.joints import make_joint
 from rodwright.setout.rod import Rod
 from rodwright.spec.models import UnitSpec
 
@@ -73,12 +75,13 @@ def upright_placement(x: float, y: float, z: float) -> Placement:
     return Placement((x, y, z), Z, Y)
 
 
-def set_out_carcass(spec: UnitSpec, rod: Rod, bench: Bench) -> Carcass:
-    """Lay sides, top and bottom on the bench, jointed at the corners."""
+def set_out_carcass(spec: UnitSpec, rod: Rod, bench: Bench, problems: Problems) -> Carcass:
+    """Lay sides, top and bottom on the bench, jointed at the corners; note what can't be made."""
     t, depth = rod.thickness, rod.depth
     over_top, over_bottom = spec.carcass.top == "over", spec.carcass.bottom == "over"
-    low = rod.base + (t - rod.housing if over_bottom else 0.0)
-    high = rod.height - (t - rod.housing if over_top else 0.0)
+    reach = rod.reach(rod.corners, t)
+    low = rod.base + (t - reach if over_bottom else 0.0)
+    high = rod.height - (t - reach if over_top else 0.0)
     front = rod.front("sides")
     # In an opening only the inside is seen.
     seen = BOTH_FACES if rod.opening is None else (Surface.REVERSE,)
@@ -116,13 +119,13 @@ def set_out_carcass(spec: UnitSpec, rod: Rod, bench: Bench) -> Carcass:
     for level, over in ((bottom, over_bottom), (top, over_top)):
         for side in (carcass.left, carcass.right):
             if level is not None:
-                _corner(rod, bench, side, level, over)
+                _corner(rod, bench, side, level, over, problems)
     return carcass
 
 
 def _level(rod: Rod, bench: Bench, role: Role, z: float, over: bool) -> Level:
     t = rod.thickness
-    start = 0.0 if over else t - rod.housing
+    start = 0.0 if over else t - rod.reach(rod.corners, t)
     front = rod.front(role.value)
     inside = Surface.REVERSE if role is Role.TOP else Surface.FACE
     outside_seen = role is Role.TOP and rod.opening is None
@@ -144,38 +147,9 @@ def _level(rod: Rod, bench: Bench, role: Role, z: float, over: bool) -> Level:
     return Level(part.ref, z, z + t, over)
 
 
-def _corner(rod: Rod, bench: Bench, side: Upright, level: Level, over: bool) -> None:
-    """Joint a side and a level: the one that runs through is housed for the other."""
+def _corner(
+    rod: Rod, bench: Bench, side: Upright, level: Level, over: bool, problems: Problems
+) -> None:
+    """Joint a side and a level: the one that runs through carries the other."""
     through, ending = (level.ref, side.ref) if over else (side.ref, level.ref)
-    house(bench, rod.housing, through, ending)
-
-
-def house(bench: Bench, housing: float, through: str, *endings: str, stopped: float = 0.0) -> None:
-    """Joint parts that end (one, or layers lying on each other) to the part that runs through.
-
-    With ``housing`` the overlap of their boxes is cut out as one housing, ``stopped`` mm
-    behind the front of the parts that end, or behind the lipping of the one that runs
-    through; the parts that end are notched in front of it.  Without, they are butted.
-    """
-    first = bench.parts[through].bounds()
-    boxes = [bench.parts[ending].bounds() for ending in endings]
-    kind = JointKind.BUTT
-    if housing:
-        low = [max(first.low[i], min(box.low[i] for box in boxes)) for i in range(3)]
-        high = [min(first.high[i], max(box.high[i] for box in boxes)) for i in range(3)]
-        low[1] = max(low[1], boxes[0].low[1] + stopped)
-        kind = bench.cut_across(through, Box((low[0], low[1], low[2]), (high[0], high[1], high[2])))
-        for ending, box in zip(endings, boxes, strict=True):
-            if low[1] > box.low[1] + TOUCH:
-                bench.notch(
-                    ending,
-                    Box(
-                        (max(low[0], box.low[0]), box.low[1], max(low[2], box.low[2])),
-                        (min(high[0], box.high[0]), low[1], min(high[2], box.high[2])),
-                    ),
-                )
-    for ending, box in zip(endings, boxes, strict=True):
-        at = meeting(first, box)
-        if at is None:
-            raise AssertionError(f"{through} and {ending} were set out apart")
-        bench.join(kind, through, ending, at)
+    make_joint(bench, rod.corners, through, ending, problems, ("carcass", "corners"), unit=rod.unit)

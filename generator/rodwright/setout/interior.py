@@ -20,12 +20,12 @@ from rodwright.setout.carcass import (
     Level,
     Upright,
     blank,
-    house,
     level_placement,
     upright_placement,
 )
 from rodwright.setout.division import divide, shelf_heights
 from rodwright.setout.doors import behind
+from rodwright.setout.joints import joint_of, make_joint
 from rodwright.setout.rod import Rod
 from rodwright.setout.shelf_rows import ShelfRows, lay_rows
 from rodwright.setout.spaces import (
@@ -41,6 +41,7 @@ from rodwright.setout.spaces import (
 from rodwright.setout.stocks import find_stock
 from rodwright.spec.doors import DoorsSpec
 from rodwright.spec.drawers import DrawersSpec
+from rodwright.spec.joints import JointSpec
 from rodwright.spec.models import BetweenSpec, DividersSpec, ShelvesSpec, SpaceSpec, UnitSpec
 
 RAIL_WIDTH = 70.0
@@ -223,8 +224,11 @@ def _columns(setter: _Setter, space: Space, wish: SpaceSpec, where: KeyPath) -> 
     if not widths:
         return
     ceiling = space.ceiling if high == space.high else None
-    below = rod.housing if space.floor and space.floor.panel else 0.0
-    above = rod.housing if ceiling and ceiling.panel else 0.0
+    joint = rod.joint(like.ends)
+    below, above = (
+        rod.reach(joint, level.high - level.low) if level and level.panel else 0.0
+        for level in (space.floor, ceiling)
+    )
     front = _front(setter, space, "dividers", like.setback)
     if rod.shelf_rear - front <= 0:
         setter.problems.add(
@@ -245,9 +249,13 @@ def _columns(setter: _Setter, space: Space, wish: SpaceSpec, where: KeyPath) -> 
         )  # fmt: skip
         setter.bench.add(part)
         upright = Upright(part.ref, x, x + t)
-        for level, reach in ((space.floor, below), (ceiling, above)):
+        for level in (space.floor, ceiling):
             if level is not None:
-                house(setter.bench, reach, level.ref, part.ref)
+                kind = joint if level.panel else joint_of("butted")
+                place = _ends_place(like.ends, (*where, "dividers"))
+                make_joint(
+                    setter.bench, kind, level.ref, part.ref, setter.problems, place, unit=rod.unit
+                )
         setter.dividers.append((upright, replace(space, high=high, ceiling=ceiling)))
         dividers.append(upright)
         whole = high == space.high
@@ -325,10 +333,10 @@ def _between(
     if like.kind == "nothing":
         return None
     if like.kind == "shelf":
-        shelf = ShelvesSpec(count=1, setback=like.setback)
+        shelf = ShelvesSpec(count=1, setback=like.setback, ends=like.ends)
         if not _has_depth(setter, space, shelf, where):
             return None
-        refs = _fixed_shelf(setter, space, shelf, z, rod.stock.name)
+        refs = _fixed_shelf(setter, space, shelf, z, rod.stock.name, where)
         return Level(refs[0], z, z + rod.thickness)
     front = _front(setter, space, "shelves", like.setback)
     width = like.width if like.width is not None else RAIL_WIDTH
@@ -339,15 +347,19 @@ def _between(
             "Make it narrower, or put a shelf there.",
         )
         return None
-    reach = rod.housing
+    joint = rod.joint(like.ends)
+    left, right = _reaches(setter, space, joint)
     rail = Part(
         setter.bench.next_ref(Role.CARCASS_RAIL), "Rail", Role.CARCASS_RAIL, "Carcass",
-        blank(space.width + 2 * reach, width, rod.stock),
-        level_placement(space.left.right - reach, front, z),
+        blank(space.width + left + right, width, rod.stock),
+        level_placement(space.left.right - left, front, z),
     )  # fmt: skip
     setter.bench.add(rail)
     for upright in (space.left, space.right):
-        house(setter.bench, reach, upright.ref, rail.ref)
+        make_joint(
+            setter.bench, joint, upright.ref, rail.ref, problems, _ends_place(like.ends, where),
+            unit=rod.unit,
+        )  # fmt: skip
     setter.shelves.append(Lipped((rail.ref,), (space.left, space.right), space.front))
     return Level(rail.ref, z, z + rod.thickness, panel=False)
 
@@ -377,7 +389,7 @@ def _shelves(setter: _Setter, space: Space, wish: ShelvesSpec, where: KeyPath) -
         _loose_shelves(setter, space, wish, heights, stock, where)
     elif wish.fixed:
         for height in heights:
-            _fixed_shelf(setter, space, wish, space.low + height, stock.name)
+            _fixed_shelf(setter, space, wish, space.low + height, stock.name, where)
 
 
 def _has_depth(setter: _Setter, space: Space, wish: ShelvesSpec, where: KeyPath) -> bool:
@@ -410,13 +422,19 @@ def _named_stock(setter: _Setter, name: str | None, where: KeyPath) -> Stock | N
 
 
 def _layers(
-    setter: _Setter, space: Space, wish: ShelvesSpec, z: float, stock_name: str, reach: float
+    setter: _Setter,
+    space: Space,
+    wish: ShelvesSpec,
+    z: float,
+    stock_name: str,
+    reaches: tuple[float, float],
 ) -> tuple[str, ...]:
-    """Lay the layers of one shelf on the bench; it reaches ``reach`` mm into each upright."""
+    """Lay the layers of one shelf on the bench; it reaches so many mm into the left and the right
+    upright."""
     rod, bench = setter.rod, setter.bench
     stock = rod.stocks[stock_name]
     front = _front(setter, space, "shelves", wish.setback)
-    length, width = space.width + 2 * reach, rod.shelf_rear - front
+    length, width = space.width + sum(reaches), rod.shelf_rear - front
     glued = wish.layers > 1
     body = blank(length, width, stock, trim=GLUE_UP_TRIM if glued else 0.0)
     ref = bench.next_ref(Role.SHELF)
@@ -438,7 +456,7 @@ def _layers(
             Role.SHELF,
             "Shelves",
             replace(body, show_surfaces=outward),
-            level_placement(space.left.right - reach, front, z + number * stock.thickness),
+            level_placement(space.left.right - reaches[0], front, z + number * stock.thickness),
             withdraw=Z if number else NOWHERE,
         )
         bench.add(layer)
@@ -452,15 +470,32 @@ def _layers(
 
 
 def _fixed_shelf(
-    setter: _Setter, space: Space, wish: ShelvesSpec, z: float, stock_name: str
+    setter: _Setter, space: Space, wish: ShelvesSpec, z: float, stock_name: str, where: KeyPath
 ) -> tuple[str, ...]:
-    rod, bench = setter.rod, setter.bench
-    ends = wish.ends or setter.spec.carcass.corners
-    reach = rod.housing_for_shelves if ends == "housed" else 0.0
-    refs = _layers(setter, space, wish, z, stock_name, reach)
+    joint = setter.rod.joint(wish.ends)
+    reaches = _reaches(setter, space, joint)
+    refs = _layers(setter, space, wish, z, stock_name, reaches)
     for upright in (space.left, space.right):
-        house(bench, reach, upright.ref, *refs, stopped=wish.stopped)
+        make_joint(
+            setter.bench, joint, upright.ref, refs[0], setter.problems,
+            _ends_place(wish.ends, where), layers=refs[1:], stopped=wish.stopped or None,
+            unit=setter.rod.unit,
+        )  # fmt: skip
     return refs
+
+
+def _reaches(setter: _Setter, space: Space, joint: JointSpec) -> tuple[float, float]:
+    """How far a part across a space reaches into its left and its right upright."""
+    left, right = (
+        setter.rod.reach(joint, upright.right - upright.left)
+        for upright in (space.left, space.right)
+    )
+    return left, right
+
+
+def _ends_place(ends: JointSpec | None, where: KeyPath) -> KeyPath:
+    """Where in the spec the joint of some ends is wished."""
+    return ("carcass", "corners") if ends is None else (*where, "ends")
 
 
 def _loose_shelves(
@@ -488,7 +523,7 @@ def _loose_shelves(
     thick = f"{wish.holes.diameter:g} mm"
     pins = Fixing("shelf pin", 2, thick, "" if wish.holes.sleeves else thick)
     for z in rows.undersides:
-        refs = _layers(setter, space, wish, z, stock.name, -wish.clearance)
+        refs = _layers(setter, space, wish, z, stock.name, (-wish.clearance, -wish.clearance))
         middle = bench.parts[refs[0]].bounds().centre[1]
         for upright, face in zip(uprights, (space.left.right, space.right.left), strict=True):
             bench.join(JointKind.RESTING, upright.ref, refs[0], (face, middle, z), pins)

@@ -7,9 +7,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from math import inf
+from typing import Literal
 
 from rodwright.parts import Opening, Stock
 from rodwright.problems import Problems
+from rodwright.setout.joints import joint_of, reach
 from rodwright.setout.lines import (
     BackLines,
     FrameLines,
@@ -28,6 +30,7 @@ from rodwright.setout.sizes import (
 )
 from rodwright.setout.stocks import find_stock, stocks
 from rodwright.site.opening import measure, standing, usable
+from rodwright.spec.joints import JointSpec
 from rodwright.spec.models import UnitSpec
 
 HEAD_GAP = 3.0
@@ -42,10 +45,12 @@ class Rod:
     ``base`` and ``height`` are where the carcass begins and ends, ``overall`` is the top of
     the whole piece.  ``floor`` and ``ceiling`` bound the clear space inside, ``shelf_rear``
     is where shelves and dividers end at the back.  ``toe`` is the height of a notch at the
-    foot of the sides (0: none); the front of the carcass begins above it.  ``housing`` is
-    the depth of housings, 0 where corners are butted.  ``head`` is how high door and drawer
-    fronts may reach because of what stands out above them, ``rear`` the y of the rear of
-    the back; ``gap_behind`` is what an opening leaves there (None: not known).
+    foot of the sides (0: none); the front of the carcass begins above it.  ``corners`` is
+    how top and bottom meet the sides, ``inner`` how dividers and shelves meet what carries
+    them unless said; ``housing`` is the depth of housings, if it is given.  ``head`` is
+    how high door and drawer fronts may reach because of what stands out above them,
+    ``rear`` the y of the rear of the back; ``gap_behind`` is what an opening leaves there
+    (None: not known).
     """
 
     stocks: dict[str, Stock]
@@ -59,8 +64,10 @@ class Rod:
     gap_behind: float | None
     toe: float
     head: float
-    housing: float
-    housing_for_shelves: float
+    corners: JointSpec
+    inner: JointSpec
+    housing: float | None
+    unit: Literal["mm", "in"]
     has_top: bool
     has_bottom: bool
     bottom_underside: float
@@ -94,6 +101,14 @@ class Rod:
     def face(self) -> float:
         """The y of the front of the face frame, or of the carcass where there is none."""
         return -self.frame.thickness if self.frame is not None else 0.0
+
+    def joint(self, wish: JointSpec | None) -> JointSpec:
+        """A joint inside as it is wished, or the usual one."""
+        return _housed_to(wish, self.housing) if wish is not None else self.inner
+
+    def reach(self, joint: JointSpec, thickness: float) -> float:
+        """How far a part reaches into one of this thickness that carries it."""
+        return reach(joint, thickness, self.unit)
 
     def front(self, edge: str) -> float:
         """Where the panels named by ``edge`` end at the front: behind their lipping, if any."""
@@ -146,6 +161,9 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
         - (back_thickness if applied else 0.0)
     )
     housing = _housing(spec, stock, problems)
+    corners = inner = _housed_to(spec.carcass.corners, housing)
+    if corners.joint in ("rebated", "mitred"):
+        inner = _housed_to(joint_of("housed"), housing)
     back = back_lines(spec, back_stock, stock, depth, problems)
     rod = Rod(
         stocks=named,
@@ -159,8 +177,10 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
         gap_behind=_gap_behind(spec, opening, overall_front_to_rear),
         toe=toe,
         head=_head(spec, height),
-        housing=housing if spec.carcass.corners == "housed" else 0.0,
-        housing_for_shelves=housing,
+        corners=corners,
+        inner=inner,
+        housing=housing,
+        unit=spec.unit,
         has_top=spec.carcass.top != "none",
         has_bottom=spec.carcass.bottom != "none",
         bottom_underside=foot + _bottom_height(spec, problems),
@@ -208,21 +228,24 @@ def _no_carcass(spec: UnitSpec, overall: float, problems: Problems) -> None:
     )
 
 
-def _housing(spec: UnitSpec, stock: Stock, problems: Problems) -> float:
-    """Depth of housings: about a third of the thickness unless given.
+def _housed_to(joint: JointSpec, depth: float | None) -> JointSpec:
+    """A housed joint whose own depth isn't given, to this depth."""
+    if joint.joint != "housed" or joint.depth is not None or depth is None:
+        return joint
+    return joint.model_copy(update={"depth": depth})
 
-    Common practice, no source.
-    """
+
+def _housing(spec: UnitSpec, stock: Stock, problems: Problems) -> float | None:
+    """Depth of housings, if it is given and the carcass stock can take it."""
     say = problems.length
     depth = spec.carcass.housing_depth
-    if depth is None:
-        return handy(stock.thickness / 3, spec.unit)
-    if depth > stock.thickness / 2:
+    if depth is not None and depth > stock.thickness / 2:
         problems.add(
             ("carcass", "housing_depth"),
             f"housings {say(depth)} deep are more than half of {say(stock.thickness)} stock",
             f"Make them {say(handy(stock.thickness / 3, spec.unit))} deep, or use thicker stock.",
         )
+        return None
     return depth
 
 

@@ -15,6 +15,7 @@ from rodwright.spec.doors import DoorsSpec
 from rodwright.spec.drawers import DrawersSpec
 from rodwright.spec.edging import EdgingSpec
 from rodwright.spec.fields import Colour, Length, LengthOrShare, LengthOrZero, SpecModel, Text
+from rodwright.spec.joints import JointField
 from rodwright.spec.moisture import MoistureSpec
 from rodwright.spec.opening import FitSpec, OpeningSpec
 from rodwright.spec.scribes import ScribesSpec
@@ -92,8 +93,9 @@ class CarcassSpec(SpecModel):
 
     stock: str
     """Name of the stock for sides, top, bottom, dividers and shelves."""
-    corners: Literal["butted", "housed"] = "butted"
-    """How top, bottom, dividers and fixed shelves meet what carries them (housed, US: dadoed)."""
+    corners: JointField = Field(default="butted", validate_default=True)
+    """How top and bottom meet the sides, and dividers and fixed shelves what carries them (housed,
+    US: dadoed); where corners are rebated or mitred, dividers and shelves are housed."""
     housing_depth: Length | None = None
     """Depth of the housings (US: dadoes); unless said, a third of the thickness, rounded to a whole
     millimetre or sixteenth of an inch."""
@@ -125,7 +127,7 @@ class ShelvesSpec(SpecModel):
     """With loose shelves: the rows of holes for their pins."""
     stock: str | None = None
     """Name of the shelf stock, if it isn't the carcass's."""
-    ends: Literal["butted", "housed"] | None = None
+    ends: JointField | None = None
     """How the ends of fixed shelves meet the uprights; like `carcass.corners` unless said."""
     stopped: LengthOrZero = 0.0
     """Housings stop this far behind the shelf's front, and the shelf is notched to cover that."""
@@ -145,6 +147,8 @@ class DividersSpec(SpecModel):
     """How far their fronts stand behind the front of what is round them."""
     stock: str | None = None
     """Name of their stock, if it isn't the carcass's."""
+    ends: JointField | None = None
+    """How their ends meet what is below and above; like `carcass.corners` unless said."""
 
 
 class BetweenSpec(SpecModel):
@@ -156,6 +160,8 @@ class BetweenSpec(SpecModel):
     """Width of rails, front to rear; 70 mm unless said."""
     setback: LengthOrZero = 0.0
     """How far their fronts stand behind the front of what is round them."""
+    ends: JointField | None = None
+    """How their ends meet the uprights; like `carcass.corners` unless said."""
 
 
 class SpaceSpec(SpecModel):
