@@ -5,6 +5,7 @@ All lengths in mm, unit frame.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import product
 
@@ -16,6 +17,7 @@ from rodwright.setout.carcass import BOTH_FACES
 from rodwright.setout.joints import make_joint, reach
 from rodwright.setout.sizes import handy
 from rodwright.spec.drawers import DrawersSpec
+from rodwright.spec.joints import JointSpec
 
 LEAST_INSIDE = 40.0
 """Narrowest drawer inside, mm, half a hand (common practice, no source)."""
@@ -148,18 +150,23 @@ def _corner(
     like: BoxWish, side: str, end: str, bench: Bench, problems: Problems, where: KeyPath
 ) -> None:
     """Joint an end to a side; fixings stand as near their usual place as the groove lets them."""
-    wish, unit = like.wish.corners, problems.unit
-    tries = [wish]
-    if wish.edge is None:
-        half = bench.parts[end].bounds().size[2] / 2
-        steps = range(1, 1 + max(0, int((half - like.above) / EDGE_STEP)))
-        tries += [wish.model_copy(update={"edge": like.above + step * EDGE_STEP}) for step in steps]
-    for each in tries:
-        tried = Problems(unit)
-        make_joint(bench, each, side, end, tried, where, unit=unit)
+    wish = like.wish.corners
+    half = bench.parts[end].bounds().size[2] / 2
+    for each in _spread(wish, like.above, half):
+        tried = Problems(problems.unit)
+        make_joint(bench, each, side, end, tried, where, unit=problems.unit)
         if not len(tried):
             return
-    make_joint(bench, wish, side, end, problems, where, unit=unit)
+    make_joint(bench, wish, side, end, problems, where, unit=problems.unit)
+
+
+def _spread(wish: JointSpec, above: float, half: float) -> Iterator[JointSpec]:
+    """The joint as it is wished, and then with its outermost fixings farther and farther in."""
+    yield wish
+    edge = above + EDGE_STEP
+    while wish.edge is None and edge <= half:
+        yield wish.model_copy(update={"edge": edge})
+        edge += EDGE_STEP
 
 
 def _bottom(like: BoxWish, box: Box, group: str, bench: Bench) -> str:

@@ -133,7 +133,8 @@ class _Drawers:
                 f"Make the front at least {say(self.like.above + LEAST_ABOVE - high)} higher.",
             )
             return False
-        group = f"Drawer {1 + sum(p.role is Role.DRAWER_FRONT for p in self.bench.parts.values())}"
+        drawers = sum(isinstance(motion, Slide) for motion in self.bench.motions)
+        group = f"Drawer {drawers + 1}"
         front = lay_board(
             self.bench, Role.DRAWER_FRONT, "Drawer front", group,
             Box(

@@ -11,7 +11,7 @@ from math import floor
 from rodwright.parts import Box, Fixing, JointKind, Role
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import NOWHERE, TOUCH, Bench, Y, Z
-from rodwright.setout.boards import lay_board, screw_on
+from rodwright.setout.boards import lay_board, refs_of, screw_on
 from rodwright.setout.carcass import Upright
 from rodwright.setout.rod import Rod
 from rodwright.setout.spaces import Space
@@ -256,12 +256,9 @@ def _runner(
         else (way.right - wide, upright.left)
     )
     box = Box((x[0], at[1], at[0]), (x[1], way.rear, at[0] + rod.thickness))
-    for ref, part in bench.parts.items():
-        bounds = part.bounds()
-        if part.role is Role.RUNNER and all(
-            bounds.low[i] < box.high[i] - TOUCH and box.low[i] < bounds.high[i] - TOUCH
-            for i in range(3)
-        ):
+    for ref in refs_of(bench, Role.RUNNER):
+        there = bench.parts[ref].placement.origin
+        if abs(there[0] - box.high[0]) < wide and abs(there[2] - box.low[2]) < rod.thickness:
             return ref
     return _strip(bench, rod, Role.RUNNER, name, box, upright)
 
