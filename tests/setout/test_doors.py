@@ -211,11 +211,25 @@ def test_hinges_keep_clear_of_shelves() -> None:
     assert check_solids(unit) == ()
 
 
+def test_cups_keep_clear_of_a_wide_rails_joints() -> None:
+    """A bottom rail of 130 has dowels where a cup would be, 100 up: the cup moves."""
+    unit = _unit(
+        "{kind: framed, stock: ash, panel: {stock: thin}, hinge: {count: 2},"
+        " frame: {joint: dowelled, rail_width: 70, bottom_rail_width: 130}}"
+    )
+    stile = of_role(unit, Role.DOOR_STILE)[0]
+    cup = min(place[2] for place in _holes(stile, 35))
+    dowels = {place[2] for place in _holes(stile, 8)}
+    assert cup != 120
+    assert all(abs(cup - z) >= (35 + 8) / 2 + 1.5 for z in dowels)
+    assert check_solids(unit) == ()
+
+
 def test_no_room_for_a_hinge() -> None:
     found = problems_of(
         SIZE + "interior: {shelves: {count: 11}, doors: {hung: overlay, hinge: {count: 2}}}"
     )
-    assert found and "a shelf or holes are in the way" in found[0]
+    assert found and "a shelf or joints are in the way" in found[0]
 
 
 def test_plates_back_to_back_do_not_meet() -> None:

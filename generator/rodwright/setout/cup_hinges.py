@@ -7,7 +7,6 @@ from rodwright.setout.bench import FORWARD, LEFT, TOUCH, X
 from rodwright.setout.hinge_places import (
     LEAST_FLOOR,
     LEAST_WALL,
-    PLATE_DEPTH,
     PLATE_HOLE,
     PLATE_PITCH,
     Hinge,
@@ -34,8 +33,7 @@ def cups(hinge: Hinge, count: int) -> Made | None:
         return None
     inward = hinge.inwards
     x = hinge.edge + inward * (wish.edge + wish.cup / 2)
-    part = hinge.bench.parts[hinge.upright.ref]
-    depth = min(PLATE_DEPTH, 0.45 * part.blank.thickness)
+    depth = hinge.plate_depth
     for z in heights:
         hinge.bench.drill(hinge.hung.near, (x, outline.rear, z), FORWARD, wish.cup, wish.cup_depth)
         for half in (-PLATE_PITCH / 2, PLATE_PITCH / 2):

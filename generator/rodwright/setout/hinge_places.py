@@ -5,7 +5,18 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
-from rodwright.parts import Box, Fixing, Hole, Part, Role, Surface, Vector
+from rodwright.parts import (
+    Box,
+    Fixing,
+    Groove,
+    Hole,
+    Housing,
+    Mortise,
+    Notch,
+    Rebate,
+    Role,
+    Vector,
+)
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import TOUCH, Bench, to_part
 from rodwright.setout.carcass import Upright
@@ -113,7 +124,7 @@ class Hinge:
                 self.problems.add(
                     (*self.where, "ends"),
                     f"a hinge {say(z - outline.low)} up the door has no room beside the upright "
-                    f"{self.upright.ref}: a shelf or holes are in the way",
+                    f"{self.upright.ref}: a shelf or joints are in the way",
                     "Move the shelf, or change `ends` or `count`.",
                 )
                 return None
@@ -131,41 +142,71 @@ class Hinge:
         return None
 
     def _free(self, z: float, plate: float) -> bool:
-        """Whether nothing level stands beside a hinge, and its plate's holes meet no others."""
-        rear = self.hung.outline.rear
+        """Whether nothing level stands beside a hinge, and its borings meet nothing that is cut
+        into the door and the upright."""
+        outline, wish = self.hung.outline, self.wish.hinge
         low, high = sorted((self.face, self.face + self.inwards * HINGE_DEPTH))
-        room = Box((low, rear, z - HALF_HINGE), (high, plate + PLATE_PITCH / 2, z + HALF_HINGE))
+        room = Box(
+            (low, outline.rear, z - HALF_HINGE), (high, plate + PLATE_PITCH / 2, z + HALF_HINGE)
+        )
         if any(
             part.role in _LEVELS and shared(part.bounds(), room) is not None
             for part in self.bench.parts.values()
         ):
             return False
-        part = self.bench.parts[self.upright.ref]
+        middle = self.edge + self.inwards * (wish.edge + wish.cup / 2)
+        cup = _round((middle, outline.rear, z), wish.cup, (0.0, -wish.cup_depth, 0.0))
+        if self._cut(self.hung.near, cup):
+            return False
+        deep = (-self.inwards * self.plate_depth, 0.0, 0.0)
         return not any(
-            _meets(part, (self.face, plate, z + half), hole)
+            self._cut(self.upright.ref, _round((self.face, plate, z + half), PLATE_HOLE, deep))
             for half in (-PLATE_PITCH / 2, PLATE_PITCH / 2)
-            for hole in self.bench.workings_of(self.upright.ref)
-            if isinstance(hole, Hole)
+        )
+
+    @property
+    def plate_depth(self) -> float:
+        """How deep a plate's holes are: two from both faces of a panel don't meet."""
+        return min(PLATE_DEPTH, 0.45 * self.bench.parts[self.upright.ref].blank.thickness)
+
+    def _cut(self, ref: str, box: Box) -> bool:
+        """Whether anything is cut into a part within ``LEAST_FLOOR`` of a box (unit frame)."""
+        part = self.bench.parts[ref]
+        local = to_part(part.placement, box)
+        x, y, z = (low - LEAST_FLOOR + TOUCH for low in local.low)
+        a, b, c = (high + LEAST_FLOOR - TOUCH for high in local.high)
+        near = Box((x, y, z), (a, b, c))
+        return any(
+            shared(near, _taken(working, part.blank.size)) is not None
+            for working in self.bench.workings_of(ref)
+            if isinstance(working, Hole | Rebate | Groove | Housing | Notch | Mortise)
         )
 
 
-def _meets(part: Part, at: Vector, hole: Hole) -> bool:
-    """Whether a plate's hole at a point of a panel's face comes too near another hole there, or
-    one from the other face."""
-    if hole.surface not in (Surface.FACE, Surface.REVERSE):
-        return False
-    x, y, z = to_part(part.placement, Box(at, at)).low
-    across = (hole.position[0] - x) ** 2 + (hole.position[1] - y) ** 2
-    reach = (hole.diameter + PLATE_HOLE) / 2 + LEAST_FLOOR
-    if across >= reach * reach:
-        return False
-    thickness = part.blank.thickness
-    depth = min(PLATE_DEPTH, 0.45 * thickness)
-    same = (z > thickness / 2) == hole.surface.at_high
-    if same:
-        alike = across < TOUCH and hole.diameter == PLATE_HOLE and hole.depth == depth
-        return not alike
-    return hole.depth is None or hole.depth + depth > thickness - LEAST_FLOOR
+def _round(at: Vector, diameter: float, deep: Vector) -> Box:
+    """The box round a boring from a point of a surface so deep."""
+    axis = next(i for i in range(3) if deep[i])
+    half = [0.0 if i == axis else diameter / 2 for i in range(3)]
+    low, high = (
+        [
+            choose(place, place + into) + sign * reach
+            for place, into, reach in zip(at, deep, half, strict=True)
+        ]
+        for choose, sign in ((min, -1), (max, 1))
+    )
+    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+
+
+def _taken(working: Hole | Rebate | Groove | Housing | Notch | Mortise, size: Vector) -> Box:
+    """The box round what a working takes out, part frame."""
+    if not isinstance(working, Hole):
+        return working.removal(size)
+    axis, at = working.surface.axis, list(working.position)
+    at.insert(axis, size[axis] if working.surface.at_high else 0.0)
+    into = size[axis] if working.depth is None else working.depth
+    deep = [0.0, 0.0, 0.0]
+    deep[axis] = -into if working.surface.at_high else into
+    return _round((at[0], at[1], at[2]), working.diameter, (deep[0], deep[1], deep[2]))
 
 
 def shared(first: Box, second: Box) -> Box | None:
