@@ -8,7 +8,7 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from rodwright.spec.fields import Length, LengthOrShare, LengthOrZero, SpecModel, Text
-from rodwright.spec.joints import JointField, JointSpec
+from rodwright.spec.joints import JointField
 
 
 class SlidesSpec(SpecModel):
@@ -88,7 +88,7 @@ class DrawersSpec(SpecModel):
     """Thickness of fronts of solid wood; the stock's unless said."""
     stock: str | None = None
     """Name of the box's stock; the carcass's unless said."""
-    corners: JointField = JointSpec(joint="rebated")
+    corners: JointField = Field(default="rebated", validate_default=True)
     """How the ends of a box meet its sides, which run through."""
     bottom: DrawerBottomSpec = DrawerBottomSpec()
     """The bottom of the box."""
