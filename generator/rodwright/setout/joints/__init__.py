@@ -84,7 +84,8 @@ def make_joint(
         case "screwed":
             screwed(work)
         case "tongued":
-            tongued(work, tongue_of(work.meeting.thickness, unit), stop)
+            tongued(work, layers, tongue_of(work.meeting.thickness, unit), stop)
+            return
         case "dowelled":
             dowelled(work)
         case "biscuited":

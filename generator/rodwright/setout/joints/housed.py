@@ -56,10 +56,15 @@ def rebated(work: Work, layers: tuple[str, ...]) -> None:
         _let_in(work, (meeting.left, meeting.right), layers, 0.0, None)
 
 
-def tongued(work: Work, unit_thickness: float, stopped: float) -> None:
+def tongued(work: Work, layers: tuple[str, ...], usual: float, stopped: float) -> None:
     """A tongue on the second, left by one rebate or two, in a groove of the first."""
     meeting, wish = work.meeting, work.wish
-    tongue = wish.thickness if wish.thickness is not None else unit_thickness
+    tongue = wish.thickness if wish.thickness is not None else usual
+    if layers:
+        work.refuse(
+            "joint", "a shelf of several layers can't be tongued", "Choose `housed` for its ends."
+        )
+        return
     if not LEAST_TONGUE <= tongue <= meeting.thickness - LEAST_TONGUE:
         work.refuse(
             "thickness",

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from itertools import pairwise
 from math import ceil
 
 from rodwright.parts import Box, Groove, Hole, Housing, Mortise, Notch, Rebate, Vector
 from rodwright.setout.bench import TOUCH, to_part
 from rodwright.setout.joints.meet import Work
 
-WOOD_BETWEEN = 2.0
+WOOD_BETWEEN = 3.0
 """Wood left between workings of two joints in one part, mm (common practice, no source)."""
 
 
@@ -99,23 +100,25 @@ def clear_of_others(
     ``taken`` gives the box (unit frame) that a fixing at a place takes out of the first part.
     What is cut there already, such as for the neighbour on the other side of a divider, is
     kept ``WOOD_BETWEEN`` mm off: the whole row moves to the rear, or to the front, by as
-    little as clears it.  Nothing is left of the row where neither helps, which is noted.
+    little as clears it, or else stands half-way between its own places, with one fewer.
+    Nothing is left of the row where neither helps, which is noted.
     """
-    meeting, step = work.meeting, rule.least_apart / 2
+    meeting = work.meeting
+    size = taken(places[0]).size[meeting.run]
+    step = ceil(size + WOOD_BETWEEN)
     room = [min(places) - meeting.low - rule.least_edge, meeting.high - max(places) -
             rule.least_edge]  # fmt: skip
     cut = _cut_boxes(work)
-    shifts = [0.0]
-    number = 1
-    while number * step <= max(room) + TOUCH:
-        shifts += [
-            sign * number * step
+    rows = [places]
+    for number in range(1, int(max(room) / step + TOUCH) + 1):
+        rows += [
+            tuple(place + sign * number * step for place in places)
             for sign, there in ((1, room[1]), (-1, room[0]))
             if number * step <= there + TOUCH
         ]
-        number += 1
-    for shift in shifts:
-        moved = tuple(place + shift for place in places)
+    if len(places) > rule.least:
+        rows.append(tuple((one + other) / 2 for one, other in pairwise(places)))
+    for moved in rows:
         boxes = [to_part(work.first.placement, taken(place)) for place in moved]
         if not any(_near(box, other) for box in boxes for other in cut):
             return moved
@@ -123,8 +126,8 @@ def clear_of_others(
         "joint",
         f"{name}s in {work.first.name.lower()} {work.first.ref} for {work.second.ref} run into "
         f"what is cut there for its neighbour",
-        "Set the two at different heights, choose another joint for one of them, or use thicker "
-        "stock.",
+        "Set the two at different heights, make `spacing` greater, choose another joint for one "
+        "of them, or use thicker stock.",
     )
     return ()
 

@@ -106,7 +106,8 @@ class Work:
 
     def refuse(self, key: str, message: str, remedy: str) -> None:
         """Note that the joint can't be made, once for all meetings that say the same."""
-        where = (*self.where, key) if key in self.wish.model_fields_set else self.where
+        given = key != "joint" and key in self.wish.model_fields_set
+        where = (*self.where, key) if given else self.where
         if Problem(message, remedy, where) not in self.problems.error().problems:
             self.problems.add(where, message, remedy)
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from math import radians, sin, tan
+from math import cos, radians, sin, tan
 
 from rodwright.parts import Fixing, JointKind, Part, PocketHole, Surface
 from rodwright.setout.bench import TOUCH
@@ -22,8 +22,10 @@ POCKET_ANGLE = 15.0
 """Between a pocket and the face, degrees (common practice, no source)."""
 POCKET_DIAMETER = 9.5
 """Diameter of a pocket, mm (common practice, no source)."""
-POCKET_SCREWS = ((13.0, 25), (20.0, 32), (26.0, 38), (33.0, 51), (45.0, 64))
-"""Greatest thickness and the screw for it, mm (from memory)."""
+POCKET_SCREWS = ((0.0, 25.0), (16.0, 32.0), (20.0, 38.0), (26.0, 51.0), (33.0, 64.0))
+"""Pocket screws: what a part has to be thicker than, and the screw's length, mm (from memory)."""
+POCKET_FLOOR = 1.5
+"""Wood left before the tip of a pocket screw, mm (common practice, no source)."""
 POCKET_SCREW_DIAMETER = 4.0
 """Diameter of a pocket screw, mm (common practice, no source)."""
 
@@ -152,24 +154,27 @@ def pocket_screwed(work: Work) -> None:
         )
         return
     t = second.blank.thickness
-    usual = next((length for most, length in POCKET_SCREWS if t <= most), 0)
-    if t < 12.0 - TOUCH or not (usual or wish.length):
-        work.refuse(
-            "joint",
-            f"pockets don't suit parts {work.say(t)} thick",
-            f"Use 12 to {POCKET_SCREWS[-1][0]:g} mm, or choose another joint.",
-        )
-        return
-    length = wish.length if wish.length is not None else float(usual)
-    into = min(2 / 3 * m.through, length / 2)
-    stop = length - into
-    if stop * sin(radians(POCKET_ANGLE)) >= t / 2 + POCKET_DIAMETER / 2:
+    slope = radians(POCKET_ANGLE)
+    # The pocket's floor has to lie in the wood: its upper rim comes to the face at most.
+    most = int(2 * (t / 2 - POCKET_DIAMETER / 2 * cos(slope)) / sin(slope)) / 2
+    fits = [
+        (length, stop)
+        for thick, length in POCKET_SCREWS
+        if wish.length in (None, length)
+        for stop in (min(most, length / 2),)
+        if stop > 0 and (length - stop) * cos(slope) <= m.through - POCKET_FLOOR
+        and (wish.length is not None or t > thick)
+    ]  # fmt: skip
+    if not fits:
+        lengths = ", ".join(f"{each:g}" for _, each in POCKET_SCREWS)
         work.refuse(
             "length",
-            f"screws {work.say(length)} long stand out of a part {work.say(t)} thick",
-            "Use shorter ones.",
+            f"no pocket screw out of a part {work.say(t)} thick holds in {work.say(m.through)} "
+            f"without coming out, of those that come in {lengths} mm",
+            "Use parts 15 mm thick at least, or choose another joint.",
         )
         return
+    length, stop = fits[-1]
     rule = Rule(50.0, 15.0, 175.0, 20.0)
     places = lay_out(work, rule, "pocket screw")
     face = hidden_face(second)
@@ -186,7 +191,7 @@ def pocket_screwed(work: Work) -> None:
             ),
         )  # fmt: skip
     if places:
-        from_end = (t / 2) / tan(radians(POCKET_ANGLE))
+        from_end = (t / 2) / tan(slope)
         screws = Fixing(
             "pocket screw", len(places), f"{POCKET_SCREW_DIAMETER:g} x {length:g} mm",
             f"pocket {POCKET_DIAMETER:g} mm at {POCKET_ANGLE:g} degrees, "
