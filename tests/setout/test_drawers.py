@@ -370,7 +370,7 @@ def test_fixings_of_a_corner_keep_clear_of_the_groove() -> None:
         if isinstance(hole, Hole) and hole.position[0] < 18
     ]  # fmt: skip
     assert side.blank.width == 70.0
-    assert min(heights) - 4 >= 16 + 2
+    assert min(heights) - 4 >= 16 + 3
     assert check_solids(unit) == ()
     low: dict[str, Any] = {"fronts": [90, "1 share"], "corners": "dowelled"}
     (told,) = _told(**low)

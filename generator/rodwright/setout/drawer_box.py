@@ -27,7 +27,7 @@ LEAST_GROOVE = 3.0
 """Shallowest groove that holds a bottom, mm (common practice, no source)."""
 PLAY = 1.0
 """Left between a bottom and the floor of its groove, mm (common practice, no source)."""
-EDGE_STEP = 3.0
+EDGE_STEP = 1.0
 """Steps (mm) in which the outermost fixings of a corner are moved away from the bottom's groove."""
 HEIGHT = {"side": 10.0, "under": 13.0, "runners": 10.0}
 """From the lower edge of a box to its bottom, mm (common practice, no source; under slides take up
