@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import Any, get_args
 
 import pytest
 from hypothesis import HealthCheck, assume, given, settings
@@ -13,6 +13,7 @@ from rodwright.mass import mass_of, unit_weight, weight
 from rodwright.parts import Role, Unit
 from rodwright.problems import ProblemsError
 from rodwright.solids import solid_of
+from rodwright.spec.joints import JointWord
 from specs import STOCK, unit_from
 
 LEGS = "  leg: {kind: board, material: oak, thickness: 60}\n"
@@ -74,7 +75,7 @@ def wishes(draw: st.DrawFn) -> dict[str, Any]:
     wish: dict[str, Any] = {
         "carcass": {
             "stock": "ply",
-            "corners": draw(st.sampled_from(["butted", "housed"])),
+            "corners": draw(st.sampled_from(get_args(JointWord))),
             "top": draw(st.sampled_from(["between", "over", "none"])),
             "bottom": draw(st.sampled_from(["between", "over", "none"])),
         },

@@ -109,6 +109,7 @@ def carry(bench: Bench, ref: str, screwed: bool = True) -> None:
             screw_on(bench, bottom, ref)
         else:
             meet(bench, JointKind.BUTT, bottom, ref)
+        return
     for upright in refs_of(bench, Role.SIDE, *([] if bottoms else [Role.DIVIDER])):
         other = bench.parts[upright].bounds()
         half = other.size[0] / 2 if bottoms else 0.0

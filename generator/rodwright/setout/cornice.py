@@ -190,7 +190,13 @@ def _between_mitres(part: Part) -> Box:
 def _fix(bench: Bench, board: str, lapped: bool) -> None:
     """Screw a board on from behind or below where something solid is; glue it to edges."""
     box = _between_mitres(bench.parts[board])
-    for ref in refs_of(bench, Role.SIDE, Role.TOP, Role.RAIL, Role.STILE, Role.LIPPING):
+    roles = [Role.SIDE, Role.TOP, Role.RAIL, Role.STILE, Role.LIPPING]
+    if not lapped and any(
+        meeting(bench.parts[ref].bounds(), box) is not None for ref in refs_of(bench, Role.TOP)
+    ):
+        # Beside a top that it stands on, sides may be cut away.
+        roles.remove(Role.SIDE)
+    for ref in refs_of(bench, *roles):
         part = bench.parts[ref]
         other = part.bounds()
         if meeting(other, box) is None:
