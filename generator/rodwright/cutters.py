@@ -105,9 +105,31 @@ def _cut_profile(size: Triple, cut: Mitre | Bevel) -> list[tuple[float, float]]:
     return profile
 
 
+def _mitre_profile(size: Triple, mitre: Mitre) -> list[tuple[float, float]]:
+    """What a mitre takes off, always drawn along the cut first and then back outside the end.
+
+    Open CASCADE divides the rounds that a cut crosses from where its outline begins: drawn so,
+    the facets of two members that meet at a mitre come out alike, and share their corners.
+    """
+    end, long = mitre.end, mitre.long
+    across, slope = size[long.axis] + 2 * _BEYOND, math.tan(math.radians(mitre.angle))
+    end_at, inward = (size[end.axis], -1.0) if end.at_high else (0.0, 1.0)
+    long_at, away = (size[long.axis], -1.0) if long.at_high else (0.0, 1.0)
+    outside = end_at - inward * (_BEYOND + _BEYOND * slope)
+    near, far = long_at - away * _BEYOND, long_at + away * (across - _BEYOND)
+    profile = [
+        (end_at - inward * _BEYOND * slope, near),
+        (end_at + inward * (across - _BEYOND) * slope, far),
+        (outside, far),
+        (outside, near),
+    ]
+    return profile if end.axis < long.axis else [point[::-1] for point in profile]
+
+
 def _cut_off(size: Triple, cut: Mitre | Bevel) -> Solid:
     third = _third(cut)
-    points = [Vector(*point[:third], -_BEYOND, *point[third:]) for point in _cut_profile(size, cut)]
+    profile = _mitre_profile(size, cut) if isinstance(cut, Mitre) else _cut_profile(size, cut)
+    points = [Vector(*point[:third], -_BEYOND, *point[third:]) for point in profile]
     outline = Wire.makePolygon(points, close=True)
     return Solid.extrudeLinear(outline, [], along(third, size[third] + 2 * _BEYOND))
 
