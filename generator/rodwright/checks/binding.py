@@ -7,8 +7,11 @@ from collections.abc import Iterator
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
 from rodwright.movement import TABLE, stock_swelling
+from rodwright.nearby import Nearby
 from rodwright.parts import Box, Part, Role, Swing, Unit
 
+NEAR = 100.0
+"""No slab swells by more than this, mm."""
 _ROUNDING = 1e-6
 
 
@@ -19,13 +22,16 @@ def binding(unit: Unit) -> Iterator[Finding]:
     swelling goes to the other.  Two slabs that close against each other share the gap.
     Frames move by their stiles alone, and are left out.
     """
+    if not unit.motions:
+        return
+    parts = Nearby((part.bounds(), part) for part in unit.parts)
     for swing in unit.motions:
         if not isinstance(swing, Swing):
             continue
         door = unit.part(swing.refs[0])
         if door.role is not Role.DOOR or door.blank.stock.kind != "board":
             continue
-        beside = _beside(unit, door, swing)
+        beside = _beside(door, swing, parts)
         if beside is None:
             continue
         gap, neighbour = beside
@@ -47,12 +53,13 @@ def binding(unit: Unit) -> Iterator[Finding]:
             )
 
 
-def _beside(unit: Unit, door: Part, swing: Swing) -> tuple[float, Part] | None:
-    """The gap at a door's closing edge (mm), and what lies beyond it."""
+def _beside(door: Part, swing: Swing, parts: Nearby[Part]) -> tuple[float, Part] | None:
+    """The gap at a door's closing edge (mm), and what lies beyond it, if it is near."""
     box = door.bounds()
+    (x, y, z), (u, v, w) = box.low, box.high
     rightwards = swing.hinge[0] < box.centre[0]
     gaps = []
-    for other in unit.parts:
+    for other in parts.within(Box((x - NEAR, y, z), (u + NEAR, v, w))):
         there = other.bounds()
         gap = there.low[0] - box.high[0] if rightwards else box.low[0] - there.high[0]
         if gap >= -_ROUNDING and other.ref not in swing.refs and _level(box, there):

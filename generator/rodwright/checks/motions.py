@@ -9,11 +9,11 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 from dataclasses import dataclass
-from itertools import combinations
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.sweeping import Polygon, first_contact, overlap, rectangle, turned
 from rodwright.checks.wording import length_in, named
+from rodwright.nearby import Nearby
 from rodwright.parts import Box, Slide, Swing, Unit
 
 NEEDED = 90.0
@@ -35,32 +35,53 @@ class _Obstacle:
     box: Box
 
 
+@dataclass(frozen=True, slots=True)
+class _Door:
+    """A swing, and the box round what swings."""
+
+    swing: Swing
+    box: Box
+
+    @property
+    def reach(self) -> Box:
+        """The box that holds all it sweeps."""
+        (x, y), (a, b, z), (c, d, v) = self.swing.hinge, self.box.low, self.box.high
+        far = max(math.hypot(u - x, w - y) for u in (a, c) for w in (b, d))
+        return Box((x - far, y - far, z), (x + far, y + far, v))
+
+
 def motions(unit: Unit) -> Iterator[Finding]:
     """Findings about each door and drawer of a unit."""
     if not unit.motions:
         return
-    swings = [motion for motion in unit.motions if isinstance(motion, Swing)]
-    slides = [motion for motion in unit.motions if isinstance(motion, Slide)]
     parts = [_Obstacle(named(part), (part.ref,), part.bounds()) for part in unit.parts]
-    for swing in swings:
-        yield from _swings(unit, swing, parts)
-        yield from _over_floor(unit, swing)
-    for first, second in combinations(swings, 2):
-        yield from _neighbours(unit, first, second)
-    doors = {ref for swing in swings for ref in swing.refs}
-    fixed = [part for part in parts if part.refs[0] not in doors]
-    for slide in slides:
-        yield from _slides(unit, slide, fixed)
-        for swing in swings:
-            yield from _past_door(unit, slide, swing)
+    doors = [
+        _Door(swing, _round(unit, swing.refs)) for swing in unit.motions if isinstance(swing, Swing)
+    ]
+    all_parts = Nearby((part.box, part) for part in parts)
+    all_doors = Nearby((door.reach, (number, door)) for number, door in enumerate(doors))
+    for number, door in enumerate(doors):
+        yield from _swings(unit, door, all_parts)
+        yield from _over_floor(unit, door)
+        for other_number, other in all_doors.within(door.reach):
+            if other_number > number:
+                yield from _neighbours(unit, door, other)
+    turning = {ref for door in doors for ref in door.swing.refs}
+    fixed = Nearby((part.box, part) for part in parts if part.refs[0] not in turning)
+    for slide in unit.motions:
+        if isinstance(slide, Slide):
+            whole = _swept(_round(unit, slide.refs), slide)
+            yield from _slides(unit, slide, whole, fixed)
+            for _, door in all_doors.within(whole):
+                yield from _past_door(unit, slide, door)
 
 
-def _swings(unit: Unit, swing: Swing, parts: list[_Obstacle]) -> Iterator[Finding]:
+def _swings(unit: Unit, turning: _Door, parts: Nearby[_Obstacle]) -> Iterator[Finding]:
     """What a door strikes first."""
-    door, own = _round(unit, swing.refs), set(swing.refs)
+    swing, door, own = turning.swing, turning.box, set(turning.swing.refs)
     plan = _plan(door)
     hits = []
-    for other in (*parts, *_walls(unit, door)):
+    for other in (*parts.within(turning.reach), *_walls(unit, door)):
         if own.intersection(other.refs) or not _share(door, other.box, 2):
             continue
         met = first_contact(plan, swing.hinge, swing.angle, _plan(other.box, TOUCHING))
@@ -90,8 +111,8 @@ def _swings(unit: Unit, swing: Swing, parts: list[_Obstacle]) -> Iterator[Findin
     )
 
 
-def _over_floor(unit: Unit, swing: Swing) -> Iterator[Finding]:
-    low = _round(unit, swing.refs).low[2]
+def _over_floor(unit: Unit, door: _Door) -> Iterator[Finding]:
+    swing, low = door.swing, door.box.low[2]
     if low < ABOVE_FLOOR - TOUCHING:
         yield Finding(
             Severity.WARNING,
@@ -106,24 +127,23 @@ def _over_floor(unit: Unit, swing: Swing) -> Iterator[Finding]:
         )
 
 
-def _neighbours(unit: Unit, first: Swing, second: Swing) -> Iterator[Finding]:
+def _neighbours(unit: Unit, one: _Door, other: _Door) -> Iterator[Finding]:
     """Two doors that can't both stand open."""
-    one, other = _round(unit, first.refs), _round(unit, second.refs)
-    if not _share(one, other, 2):
+    if not _share(one.box, other.box, 2):
         return
+    first, second = one.swing, other.swing
     met = [
         angle
-        for still, box, swing, plan in (
-            (first, one, second, _plan(other)),
-            (second, other, first, _plan(one)),
-        )
+        for still, moving in ((one, other), (other, one))
         if (
             angle := first_contact(
-                plan, swing.hinge, swing.angle,
-                turned(_plan(box, TOUCHING), still.hinge, still.angle),
+                _plan(moving.box),
+                moving.swing.hinge,
+                moving.swing.angle,
+                turned(_plan(still.box, TOUCHING), still.swing.hinge, still.swing.angle),
             )
         )
-    ]  # fmt: skip
+    ]
     if met:
         least = min(met)
         yield Finding(
@@ -140,11 +160,10 @@ def _neighbours(unit: Unit, first: Swing, second: Swing) -> Iterator[Finding]:
         )
 
 
-def _slides(unit: Unit, slide: Slide, fixed: list[_Obstacle]) -> Iterator[Finding]:
+def _slides(unit: Unit, slide: Slide, whole: Box, fixed: Nearby[_Obstacle]) -> Iterator[Finding]:
     """What stands in a drawer's way."""
     own = set(slide.refs)
-    whole = _swept(_round(unit, slide.refs), slide)
-    for other in (*fixed, *_walls(unit, whole)):
+    for other in (*fixed.within(whole), *_walls(unit, whole)):
         if own.intersection(other.refs) or _reach(whole, other.box) <= TOUCHING:
             continue
         boxes = [unit.part(ref).bounds() for ref in slide.refs]
@@ -166,9 +185,9 @@ def _slides(unit: Unit, slide: Slide, fixed: list[_Obstacle]) -> Iterator[Findin
             )
 
 
-def _past_door(unit: Unit, slide: Slide, swing: Swing) -> Iterator[Finding]:
+def _past_door(unit: Unit, slide: Slide, turning: _Door) -> Iterator[Finding]:
     """A drawer against a door that stands open."""
-    door = _round(unit, swing.refs)
+    swing, door = turning.swing, turning.box
     opened = turned(_plan(door), swing.hinge, swing.angle)
     boxes = [_swept(unit.part(ref).bounds(), slide) for ref in slide.refs]
     depth = max((overlap(_plan(box), opened) for box in boxes if _share(door, box, 2)), default=0.0)

@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from rodwright.parts import Box, Fixing, Role
+from rodwright.parts import Box, Fixing
 from rodwright.setout.bench import LEFT, TOUCH, X
-from rodwright.setout.hinge_places import LEAST_WALL, Hinge, Made, shared
+from rodwright.setout.hinge_places import CARRIERS, LEAST_WALL, Hinge, Made, shared
 
 SCREWS_PER_BUTT = 6
 """Three a leaf (common practice, no source)."""
-
-_CARRIERS = (Role.SIDE, Role.DIVIDER, Role.STILE, Role.LIPPING)
 
 
 def butts(hinge: Hinge, count: int) -> Made | None:
@@ -74,8 +72,9 @@ def _facing(hinge: Hinge, heights: list[float]) -> tuple[str, ...] | None:
         leaf = _leaf(hinge, x, away, z)
         there = {
             ref: patch
-            for ref, part in hinge.bench.parts.items()
-            if part.role in _CARRIERS and (patch := shared(part.bounds(), leaf)) is not None
+            for ref in hinge.around.within(leaf)
+            if (part := hinge.bench.parts[ref]).role in CARRIERS
+            and (patch := shared(part.bounds(), leaf)) is not None
         }
         area = sum(box.size[1] * box.size[2] for box in there.values())
         if area < leaf.size[1] * leaf.size[2] - TOUCH:

@@ -5,12 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Literal
 
+from rodwright.nearby import Nearby
 from rodwright.parts import Blank, Fixing, Grain, Part, Placement, Role, Stock, Surface
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import FORWARD, LEFT, TOUCH, Bench, Y, Z
 from rodwright.setout.door_panel import Outline
 from rodwright.setout.framed_panel import set_out_framed
-from rodwright.setout.hinge_places import Hung
+from rodwright.setout.hinge_places import Hung, surroundings
 from rodwright.setout.hinges import hang
 from rodwright.setout.rod import Rod
 from rodwright.setout.spaces import Front, Space
@@ -45,13 +46,16 @@ def set_out_doors(
     problems: Problems,
     where: KeyPath,
     moisture: tuple[float, float],
+    around: Nearby[str] | None = None,
 ) -> None:
     """Lay the doors of a space on the bench, hung on what stands beside it.
 
     Everything that carries or surrounds them, and what stands behind them, lies there
-    already.  ``moisture`` is the least and most moisture content (%) that solid wood lives
-    with.  What can't be made is noted under ``where``.
+    already; ``around`` is where, if that was found before (`surroundings`).  ``moisture`` is
+    the least and most moisture content (%) that solid wood lives with.  What can't be made
+    is noted under ``where``.
     """
+    around = around if around is not None else surroundings(bench)
     body = _body(wish, rod, problems, where)
     whole = _whole(wish, space, rod, problems, where)
     if body is None or whole is None:
@@ -72,7 +76,7 @@ def set_out_doors(
             near, far = stiles if hinges == "left" else stiles[::-1]
             clear = wish.frame.stile_width - wish.frame.groove
             hung = Hung(outline, hinges, near, far, made.refs, clear)
-        hang(wish, hung, space, bench, problems, where)
+        hang(wish, hung, space, bench, problems, where, around)
         if wish.handle is not None:
             _handle(wish.handle, wish, hung, bench, problems, (*where, "handle"))
 

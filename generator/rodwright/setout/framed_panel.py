@@ -111,7 +111,7 @@ def _fasten(
     whole = bench.parts[rail]
     clear = replace(whole.blank, width=whole.blank.width - wish.frame.groove)
     bench.parts[rail] = replace(whole, blank=clear)
-    make_joint(bench, wish.frame.joint, stile, rail, problems, where)
+    make_joint(bench, wish.frame.joint, stile, rail, problems, where, unit=problems.unit)
     bench.parts[rail] = whole
 
 

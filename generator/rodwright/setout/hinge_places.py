@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from rodwright.nearby import Nearby
 from rodwright.parts import (
     Box,
     Fixing,
@@ -34,6 +35,7 @@ HALF_HINGE, HINGE_DEPTH = 32.0, 60.0
 """What a concealed hinge takes up above and below its middle, and into the unit beside its
 upright, mm (from memory)."""
 
+CARRIERS = (Role.SIDE, Role.DIVIDER, Role.STILE, Role.LIPPING)
 _LEVELS = (Role.SHELF, Role.TOP, Role.BOTTOM, Role.CARCASS_RAIL)
 
 
@@ -58,6 +60,15 @@ class Hung:
     clear: float
 
 
+def surroundings(bench: Bench) -> Nearby[str]:
+    """Refs of all that carries hinges or is in their way, by where it stands."""
+    return Nearby(
+        (part.bounds(), ref)
+        for ref, part in bench.parts.items()
+        if part.role in CARRIERS or part.role in _LEVELS
+    )
+
+
 @dataclass(frozen=True, slots=True)
 class Hinge:
     """Everything that hanging one door needs."""
@@ -68,6 +79,7 @@ class Hinge:
     bench: Bench
     problems: Problems
     where: KeyPath
+    around: Nearby[str]
 
     @property
     def inwards(self) -> float:
@@ -151,7 +163,7 @@ class Hinge:
         )
         if any(
             part.role in _LEVELS and shared(part.bounds(), room) is not None
-            for part in self.bench.parts.values()
+            for part in map(self.bench.parts.__getitem__, self.around.within(room))
         ):
             return False
         middle = self.edge + self.inwards * (wish.edge + wish.cup / 2)

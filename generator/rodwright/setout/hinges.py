@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from rodwright.nearby import Nearby
 from rodwright.parts import JointKind, Part, Swing
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import TOUCH, Bench
@@ -27,14 +28,23 @@ def hinge_count(height: float, weight: float) -> int | None:
 
 
 def hang(
-    wish: DoorsSpec, hung: Hung, space: Space, bench: Bench, problems: Problems, where: KeyPath
+    wish: DoorsSpec,
+    hung: Hung,
+    space: Space,
+    bench: Bench,
+    problems: Problems,
+    where: KeyPath,
+    around: Nearby[str],
 ) -> None:
-    """Cut door and carrier for the hinges, join them, and note how the door turns."""
+    """Cut door and carrier for the hinges, join them, and note how the door turns.
+
+    ``around`` are the refs of what may carry the hinges or be in their way.
+    """
     where = (*where, "hinge")
     count = _count(wish.hinge, hung, bench, problems, where)
     if count is None:
         return
-    hinge = Hinge(wish, hung, space, bench, problems, where)
+    hinge = Hinge(wish, hung, space, bench, problems, where, around)
     made = cups(hinge, count) if wish.hinge.kind == "cup" else butts(hinge, count)
     if made is None:
         return
