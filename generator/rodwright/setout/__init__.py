@@ -13,6 +13,7 @@ from rodwright.setout.doors import set_out_doors
 from rodwright.setout.drawers import set_out_drawers
 from rodwright.setout.edging import set_out_edging
 from rodwright.setout.face_frame import set_out_face_frame
+from rodwright.setout.hinge_places import surroundings
 from rodwright.setout.interior import set_out_interior
 from rodwright.setout.lipping import set_out_lippings
 from rodwright.setout.rod import draw_rod
@@ -49,10 +50,12 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         set_out_drawers(
             chest.wish, chest.space, rod, bench, problems, chest.where, spec.moisture.range
         )
+    around = surroundings(bench) if interior.doorways else None
     for doorway in interior.doorways:
         set_out_doors(
-            doorway.wish, doorway.space, rod, bench, problems, doorway.where, spec.moisture.range
-        )
+            doorway.wish, doorway.space, rod, bench, problems, doorway.where, spec.moisture.range,
+            around,
+        )  # fmt: skip
     if spec.base is not None:
         set_out_base(spec.base, rod, carcass, bench, problems)
     if spec.worktop is not None:
