@@ -60,3 +60,12 @@ def test_a_width_in_another_unit(width: str, small: bool) -> None:
     for each in found:
         assert each.severity is Severity.WARNING
         assert "`249 cm`" in each.remedy
+
+
+def test_a_frame_under_a_worktop_has_nothing_to_cover_over_it() -> None:
+    """1990 of 2000 high: 10 stay open over the worktop, however low the frame ends."""
+    frame = "face_frame: {stock: ash, width: 45, overhang: {sides: 8}}\nworktop: {stock: ply}\n"
+    text = _opening(size="height: 1990", fit="overlap: 3", frame=frame)
+    assert not [each for each in _found(text, "frame overlap") if "top" in each.message]
+    (gap,) = [each for each in _found(text, "open gap") if "top" in each.message]
+    assert gap.figure == pytest.approx(10.0)

@@ -55,7 +55,8 @@ def frame_reach(unit: Unit) -> dict[str, float]:
     return {
         "left": -min(box.low[0] for box in boxes),
         "right": max(box.high[0] for box in boxes) - width,
-        "top": max(box.high[2] for box in boxes) - height,
+        # Under a worktop or a cornice it ends below the top of the whole.
+        "top": max(0.0, max(box.high[2] for box in boxes) - height),
     }
 
 
@@ -165,11 +166,13 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
     """Gaps at the front that the face frame doesn't cover as asked, or that caulk can't bridge."""
     reach = frame_reach(unit)
     closed = {part.name for part in unit.parts if part.role is Role.SCRIBE}
+    headed = any(part.role in (Role.WORKTOP, Role.CORNICE) for part in unit.parts)
     for closing in closings(shape.front, carcass_size(unit), reach):
         if f"{closing.side.capitalize()} scribe" in closed:
             continue
         place = "over the top" if closing.side == "top" else f"at the {closing.side} wall"
-        if reach and shape.overlap and closing.overlap < shape.overlap - _ROUNDING:
+        framed = reach and not (headed and closing.side == "top")
+        if framed and shape.overlap and closing.overlap < shape.overlap - _ROUNDING:
             short = shape.overlap - closing.overlap + closing.rest
             yield Finding(
                 Severity.WARNING,
