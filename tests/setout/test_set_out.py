@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from rodwright.checks import check_solids
 from rodwright.parts import Easing, Groove, Hole, Housing, JointKind, Mitre, Notch, Rebate, Role
 from specs import of_role, problems_of, unit_from
 
@@ -87,6 +88,23 @@ def test_loose_shelf_rests_on_four_pins() -> None:
     pins = [fixing for joint in unit.joints for fixing in joint.fixings]
     assert sum(fixing.count for fixing in pins) == 4
     assert {clearance.least for clearance in unit.clearances} == {2.0}
+
+
+@pytest.mark.parametrize(
+    ("fixing", "widths", "seam"),
+    [("applied", [309.0, 491.0], 0.0), ("rebated", [309 - 18 + 9 - 1.5, 491 - 18 + 9 - 1.5], 1.0)],
+)
+def test_a_split_back_meets_behind_the_divider(
+    fixing: str, widths: list[float], seam: float
+) -> None:
+    # The divider's middle is at 18 + 282 + 9 = 309.
+    interior = {"columns": [{"width": 282}, {"width": "1 share", "shelves": {"count": 1}}]}
+    back = {"stock": "thin", "fixing": fixing, "split": True}
+    unit = unit_from(SIZE, interior=interior, back=back)
+    left, right = of_role(unit, Role.BACK)
+    assert [left.blank.width, right.blank.width] == widths
+    assert right.bounds().low[0] - left.bounds().high[0] == pytest.approx(seam)
+    assert check_solids(unit) == ()
 
 
 def test_stopped_housing_and_its_notch() -> None:
@@ -196,7 +214,7 @@ def test_rebate_at_the_corner_of_a_housed_carcass() -> None:
          "carcass.bottom_height"),
         ({"interior": {"columns": [{"width": 300}, {"width": 300}]}}, "interior.columns"),
         ({"interior": {"shelves": {"count": 60}}}, "interior.shelves.count"),
-        ({"interior": {"shelves": {"count": 1, "stock": "oak"}}}, "interior.shelves.stock"),
+        ({"interior": {"shelves": {"count": 1, "stock": "elm"}}}, "interior.shelves.stock"),
         ({"interior": {"shelves": {"count": 1, "setback": 400}}}, "interior.shelves.setback"),
         ({"interior": {"shelves": {"count": 1}, "columns": [{"width": 1}, {"width": 1}]}},
          "interior.shelves"),

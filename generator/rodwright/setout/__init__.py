@@ -19,6 +19,9 @@ from rodwright.setout.lipping import set_out_lippings
 from rodwright.setout.rod import draw_rod
 from rodwright.setout.scribes import set_out_scribes
 from rodwright.setout.shelf_drilling import drill_shelf_rows
+from rodwright.setout.slope import cut_to_slope
+from rodwright.setout.slope_boards import lay_slope
+from rodwright.setout.slope_lines import slope_lines, under_slope
 from rodwright.setout.worktop import set_out_worktop
 from rodwright.site.way_readings import read_way
 from rodwright.spec.models import UnitSpec
@@ -37,25 +40,32 @@ def set_out_unit(spec: UnitSpec) -> Unit:
     """
     problems = Problems(spec.unit)
     rod = draw_rod(spec, problems)
+    slope = slope_lines(spec, rod, problems) if spec.slope else None
+    if slope is not None:
+        rod = under_slope(spec, rod, slope, problems)
     bench = Bench()
     carcass = set_out_carcass(spec, rod, bench, problems)
+    bench.note_places(("carcass",))
     interior = set_out_interior(spec, rod, carcass, bench, problems)
     if spec.back is not None and rod.back is not None:
-        set_out_back(spec.back.fixing, rod, carcass, bench)
+        set_out_back(spec.back, rod, carcass, interior, bench)
     if spec.face_frame is not None and rod.frame is not None:
         set_out_face_frame(spec.face_frame, rod, carcass, interior, bench)
     if rod.lipping is not None:
         set_out_lippings(rod, carcass, interior, bench, problems)
+    bench.note_places(())
     for chest in interior.chests:
         set_out_drawers(
             chest.wish, chest.space, rod, bench, problems, chest.where, spec.moisture.range
         )
+        bench.note_places(chest.where)
     around = surroundings(bench) if interior.doorways else None
     for doorway in interior.doorways:
         set_out_doors(
             doorway.wish, doorway.space, rod, bench, problems, doorway.where, spec.moisture.range,
             around,
         )  # fmt: skip
+        bench.note_places(doorway.where)
     if spec.base is not None:
         set_out_base(spec.base, rod, carcass, bench, problems)
     if spec.worktop is not None:
@@ -68,6 +78,11 @@ def set_out_unit(spec: UnitSpec) -> Unit:
     if spec.edging is not None:
         set_out_edging(spec, spec.edging, bench, problems)
     drill_shelf_rows(interior.rows, bench, problems)
+    if slope is not None and not len(problems):
+        cut_to_slope(spec, rod, slope, bench, problems)
+    problems.raise_if_any()
+    if slope is not None:
+        lay_slope(spec, rod, slope, bench)
     way_in = read_way(spec.way_in, rod.opening, problems) if spec.way_in else None
     problems.raise_if_any()
     parts = bench.finished()

@@ -5,19 +5,24 @@ from __future__ import annotations
 from rodwright.parts import Box, JointKind, Part, Placement, Role, Surface
 from rodwright.setout.bench import LEFT, Bench, Y, Z, meeting
 from rodwright.setout.carcass import Carcass, blank
+from rodwright.setout.interior import Interior
 from rodwright.setout.lines import BackLines
 from rodwright.setout.rod import Rod
+from rodwright.spec.models import BackSpec
 
 _MEETS = {"applied": JointKind.BUTT, "rebated": JointKind.REBATE, "grooved": JointKind.GROOVE}
 
 
-def set_out_back(fixing: str, rod: Rod, carcass: Carcass, bench: Bench) -> None:
+def set_out_back(
+    wish: BackSpec, rod: Rod, carcass: Carcass, interior: Interior, bench: Bench
+) -> None:
     """Lay the back on the bench, and cut the rebates or grooves that take it.
 
     Its grain stands upright.  It ends at the top and bottom panels, or at the ends of the
-    sides where there is no such panel.
+    sides where there is no such panel; split, its panels meet behind the middle of each
+    divider that goes all the way.
     """
-    lines = rod.back
+    lines, fixing = rod.back, wish.fixing
     assert lines is not None
     inside = (carcass.left.right, carcass.right.left)
     held = _held(rod, lines, inside, fixing)
@@ -27,30 +32,43 @@ def set_out_back(fixing: str, rod: Rod, carcass: Carcass, bench: Bench) -> None:
         held.low[2] + (gap if carcass.bottom else 0.0),
         held.high[2] - (gap if carcass.top else 0.0),
     )
-    panel = Part(
-        bench.next_ref(Role.BACK),
-        "Back",
-        Role.BACK,
-        "Back",
-        blank(z[1] - z[0], x[1] - x[0], lines.stock, (Surface.FACE,)),
-        Placement((x[1], lines.rear, z[0]), Z, LEFT),
-        withdraw=Y,
-    )
     framing = [carcass.left.ref, carcass.right.ref]
     framing += [level.ref for level in (carcass.bottom, carcass.top) if level]
     others = [
         ref for ref, part in bench.parts.items()
         if part.role in (Role.SHELF, Role.DIVIDER)
     ]  # fmt: skip
-    bench.add(panel)
-    for ref in framing:
-        if fixing != "applied":
+    if fixing != "applied":
+        for ref in framing:
             _let_in(bench, ref, held, fixing)
-        _meet(bench, _MEETS[fixing], ref, panel.ref)
     resting = {joint.second for joint in bench.joints if joint.kind is JointKind.RESTING}
-    for ref in others:
-        if ref not in resting:
-            _meet(bench, JointKind.BUTT, ref, panel.ref)
+    seams = _seams(rod, interior) if wish.split else []
+    edges = [x[0], *(at + way for at in seams for way in (-gap / 2, gap / 2)), x[1]]
+    for left, right in zip(edges[::2], edges[1::2], strict=True):
+        panel = Part(
+            bench.next_ref(Role.BACK),
+            "Back",
+            Role.BACK,
+            "Back",
+            blank(z[1] - z[0], right - left, lines.stock, (Surface.FACE,)),
+            Placement((right, lines.rear, z[0]), Z, LEFT),
+            withdraw=Y,
+        )
+        bench.add(panel)
+        for ref in framing:
+            _meet(bench, _MEETS[fixing], ref, panel.ref)
+        for ref in others:
+            if ref not in resting:
+                _meet(bench, JointKind.BUTT, ref, panel.ref)
+
+
+def _seams(rod: Rod, interior: Interior) -> list[float]:
+    """Where (x) the panels of a split back meet: behind the dividers from floor to ceiling."""
+    return sorted(
+        (upright.left + upright.right) / 2
+        for upright, space in interior.dividers
+        if (space.low, space.high) == (rod.floor, rod.ceiling)
+    )
 
 
 def _held(rod: Rod, lines: BackLines, inside: tuple[float, float], fixing: str) -> Box:

@@ -20,6 +20,7 @@ from rodwright.spec.moisture import MoistureSpec
 from rodwright.spec.opening import FitSpec, OpeningSpec
 from rodwright.spec.scribes import ScribesSpec
 from rodwright.spec.shelf_holes import ShelfHolesSpec
+from rodwright.spec.slope import SlopeSpec
 from rodwright.spec.way import WaySpec
 from rodwright.spec.worktop import WorktopSpec
 
@@ -212,6 +213,8 @@ class BackSpec(SpecModel):
     """Grooved: from the carcass's rear to the groove."""
     clearance: LengthOrZero = 1.0
     """Gap left all round in a rebate or groove."""
+    split: bool = False
+    """In panels that meet behind the dividers that go all the way, where one would be too wide."""
 
 
 class Overhang(SpecModel):
@@ -305,6 +308,8 @@ class UnitSpec(SpecModel):
     """Boards round the head of the unit."""
     scribes: ScribesSpec | None = None
     """Strips that close the gap between the unit and the walls."""
+    slope: SlopeSpec | None = None
+    """A sloping ceiling that the unit is cut to."""
     way_in: WaySpec | None = None
     """The way in, if it is known: doorways, corners, ceiling, and what narrows the opening."""
     clearance: LengthOrZero = 0.0
