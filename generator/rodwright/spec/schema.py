@@ -130,8 +130,11 @@ class Shape:
     @property
     def discriminator(self) -> str | None:
         """The key that says which of several groups of keys is meant."""
-        found = self.schema.get("discriminator")
-        return str(found["propertyName"]) if isinstance(found, dict) else None
+        # Where the groups may be left out, they are one of two choices.
+        for each in (self.schema, *self.schema.get("anyOf", ())):
+            if isinstance(found := each.get("discriminator"), dict):
+                return str(found["propertyName"])
+        return None
 
     def choices(self) -> list[str]:
         """The words to choose from here, or in the key that tells groups of keys apart."""
