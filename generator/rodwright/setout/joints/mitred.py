@@ -66,16 +66,20 @@ def mitred(work: Work) -> None:
             "Choose another joint there.",
         )
         return
+    held = _reinforced(work)
+    if held is None:
+        return
     for part, way, face in zip((one, other), ways, faces, strict=True):
         end = surface_towards(part, way, 1 if ends[1][way] else -1)
         outer = surface_towards(part, face, 1 if ends[1][face] else -1)
         bench.work(part.ref, Mitre(end, 45.0, outer))
     at = meeting(*boxes)
     assert at is not None
-    bench.join(JointKind.MITRE, m.first, m.second, at, *_reinforced(work))
+    bench.join(JointKind.MITRE, m.first, m.second, at, *held)
 
 
-def _reinforced(work: Work) -> tuple[Fixing, ...]:
+def _reinforced(work: Work) -> tuple[Fixing, ...] | None:
+    """What is let in across the mitre; None where there is no room for it."""
     m, kind = work.meeting, work.wish.reinforced
     t = work.first.blank.thickness
     if kind == "nothing":
@@ -90,8 +94,10 @@ def _reinforced(work: Work) -> tuple[Fixing, ...]:
             f"a mitre in {work.say(t)} stock has no room for {kind}",
             "Use a loose tongue, or 15 mm stock at least.",
         )
-        return ()
+        return None
     places = lay_out(work, _RULES[kind], kind[:-1])
+    if not places:
+        return None
     if kind == "biscuits":
         text = "slot 4 mm wide, 8.5 mm deep, square to the mitre near its inner corner"
         return (Fixing("biscuit", len(places), "size 0, 47 x 15 mm", text),)

@@ -24,7 +24,7 @@ POCKET_DIAMETER = 9.5
 """Diameter of a pocket, mm (common practice, no source)."""
 POCKET_SCREWS = ((0.0, 25.0), (16.0, 32.0), (20.0, 38.0), (26.0, 51.0), (33.0, 64.0))
 """Pocket screws: what a part has to be thicker than, and the screw's length, mm (from memory)."""
-POCKET_FLOOR = 1.5
+POCKET_FLOOR = 1.0
 """Wood left before the tip of a pocket screw, mm (common practice, no source)."""
 POCKET_SCREW_DIAMETER = 4.0
 """Diameter of a pocket screw, mm (common practice, no source)."""
