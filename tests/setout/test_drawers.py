@@ -327,6 +327,7 @@ def test_behind_a_door_drawers_begin_at_its_setback() -> None:
         ({"hung": "overlay", "setback": 18}, "setback", "says nothing"),
         ({"setback": 275}, "slides", "too little for drawers"),
         ({"handle": {"spacing": 500}}, "handle", "don't go into a front"),
+        ({"handle": {"spacing": 455}}, "handle", "where the side of the box stands"),
         ({"corners": "mitred"}, "corners", "no bottom goes in under it"),
     ],
 )  # fmt: skip

@@ -149,7 +149,9 @@ class _Drawers:
         )
         before = len(self.problems)
         laid = lay_box(self.like, box, group, self.bench, self.problems, self.where)
-        fixing = FrontFixing(wish.handle, like.above, self.moisture)
+        fixing = FrontFixing(
+            wish.handle, (box.low[0], box.high[0]), like.stock.thickness, like.above, self.moisture
+        )
         fixing.fix(front.ref, laid.front, self.bench, self.problems, (*self.where, "handle"))
         lay_slides(run, place, laid.sides, self.space, way, self.rod, self.bench, self.problems)
         self.bench.motions.append(Slide((front.ref, *laid.refs), (0.0, -run.travel, 0.0)))

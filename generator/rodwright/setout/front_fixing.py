@@ -38,18 +38,21 @@ STILL = 0.5
 
 @dataclass(frozen=True, slots=True)
 class FrontFixing:
-    """What holds a front: the handle, what the bottom takes of the box's lower edge, and the
-    moisture range (%) between which a front of solid wood moves."""
+    """What holds a front: the handle, what sides and bottom take of the box's front end, and the
+    moisture range (%) between which a front of solid wood moves.  ``box`` is the x of the
+    box's left and right, ``side`` how thick its sides are."""
 
     handle: DrawerHandleSpec | None
+    box: tuple[float, float]
+    side: float
     above: float
     moisture: tuple[float, float]
 
     def fix(self, front: str, end: str, bench: Bench, problems: Problems, where: KeyPath) -> None:
         """Drill front and box end for screws and handle, and join them.
 
-        Where the front moves more than the box, across the grain, the lowest row of screws
-        holds it and everything above goes through slots or larger holes.  What doesn't go
+        Where front and box don't move alike across the grain, the lowest row of screws holds
+        the front and everything above goes through slots or larger holes.  What doesn't go
         into the front is noted at ``where``.
         """
         handles = self._handles(bench.parts[front], bench.parts[end], problems, where)
@@ -98,11 +101,12 @@ class FrontFixing:
         return [(box.low[2] + self.above + box.high[2]) / 2]
 
     def _moves(self, front: Part, end: Part, apart: float) -> float:
-        """How much more the front moves than the box between two heights so far apart."""
+        """How much more the front or the box moves than the other between two heights so far
+        apart."""
         one, other = (
             stock_swelling(part.blank.stock, apart, self.moisture) for part in (front, end)
         )
-        return max(0.0, one - other)
+        return abs(one - other)
 
     def _handles(
         self, front: Part, end: Part, problems: Problems, where: KeyPath
@@ -126,7 +130,21 @@ class FrontFixing:
             return []
         z = min(max(bounds.centre[2], low), high)
         middles = [bounds.low[0] + width * (i + 0.5) / wish.count for i in range(wish.count)]
-        return [(x, z) for middle in middles for x in sorted({middle - half, middle + half})]
+        xs = [x for middle in middles for x in sorted({middle - half, middle + half})]
+        if any(not self._inside(x) and self.box[0] - d < x < self.box[1] + d for x in xs):
+            problems.add(
+                where,
+                "a hole for it comes where the side of the box stands behind the front",
+                "Choose another `spacing` or `count`.",
+            )
+            return []
+        return [(x, z) for x in xs]
+
+    def _inside(self, x: float) -> bool:
+        """Whether a hole for the handle at this x comes out inside the box."""
+        assert self.handle is not None
+        inset = self.side + self.handle.hole
+        return self.box[0] + inset <= x <= self.box[1] - inset
 
     def _drill_for_handle(
         self, front: str, end: str, x: float, z: float, apart: float, bench: Bench
@@ -137,7 +155,7 @@ class FrontFixing:
         bench.drill(front, (x, bench.parts[front].bounds().low[1], z), Y, d, None)
         moves = self._moves(bench.parts[front], bench.parts[end], apart)
         wide = d if moves <= STILL else ceil(d + 2 * moves)
-        if box.low[0] + wide < x < box.high[0] - wide:
+        if self._inside(x):
             bench.drill(end, (x, box.low[1], z), Y, wide, None)
 
 
