@@ -378,6 +378,11 @@ def test_fixings_of_a_corner_keep_clear_of_the_groove() -> None:
     assert told.startswith("interior.drawers.corners")
 
 
+def test_stock_that_is_not_there_is_told_once_without_a_back() -> None:
+    (told,) = problems_of(SIZE, interior={"drawers": {"count": 1, "stock": "oack"}})
+    assert told.startswith("interior.drawers.stock: ")
+
+
 def test_in_a_face_frame_each_stack_needs_members_round_it() -> None:
     rows = {"rows": [{"height": 300, "drawers": {"count": 1}}, {"height": "1 share"}]}
     (told,) = problems_of(SIZE, interior=rows, face_frame=FRAME)

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from rodwright.parts import Box, Role, Slide
+from rodwright.parts import Box, Role, Slide, Stock
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import FORWARD, Bench, X
 from rodwright.setout.boards import lay_board
@@ -41,19 +41,14 @@ def set_out_drawers(
     Each is a group of its own, and slides forward.  Fronts of solid wood are held so that they
     can move between the least and the most ``moisture`` (%).
     """
-    named = {
-        key: find_stock(rod.stocks, name, (*where, *key), problems)
-        for key, name in (
-            (("front_stock",), wish.front_stock or rod.stock.name),
-            (("stock",), wish.stock or rod.stock.name),
-            (
-                ("bottom", "stock"),
-                wish.bottom.stock
-                or (rod.back.stock.name if rod.back else wish.stock or rod.stock.name),
-            ),
-        )
-    }
-    front, stock, bottom = named.values()
+
+    def of(name: str | None, usual: str, *key: str) -> Stock | None:
+        return find_stock(rod.stocks, name or usual, (*where, *key), problems)
+
+    front = of(wish.front_stock, rod.stock.name, "front_stock")
+    stock = of(wish.stock, rod.stock.name, "stock")
+    usual = rod.back.stock if rod.back else stock or rod.stock
+    bottom = of(wish.bottom.stock, usual.name, "bottom", "stock")
     if front is None or stock is None or bottom is None:
         return
     fronts = set_out_fronts(wish, front, space, rod, problems, where)
