@@ -128,17 +128,17 @@ def test_legs_and_what_holds_them() -> None:
 
 
 def test_dowels_from_two_sides_of_a_leg_miss_each_other() -> None:
-    """45 square: dowels of 8 that reach 22.5 - 4 - 3 = 15.5 in, 31 long."""
+    """45 square: dowels of 8 that reach 22.5 - 4 - 3 - 1 = 14.5 in, 29 long; holes 1 deeper."""
     unit = _unit(base=BASES["legs on rails"] | {"span": 900})
     dowelled = [joint for joint in unit.joints if joint.kind is JointKind.DOWEL]
     assert len(dowelled) == 2 * 4  # four rails
     assert {(each.name, each.count, each.size) for joint in dowelled for each in joint.fixings} == {
-        ("dowel", 2, "8 x 31 mm")
+        ("dowel", 2, "8 x 29 mm")
     }
     for leg in _named(unit, "Leg"):
         holes = [each for each in leg.workings if isinstance(each, Hole)]
         assert len(holes) == 4
-        assert {each.depth for each in holes} == {16.5}
+        assert {each.depth for each in holes} == {15.5}
 
 
 @pytest.mark.parametrize(

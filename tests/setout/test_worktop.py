@@ -143,7 +143,7 @@ def test_buttons_have_slots_in_both_sides() -> None:
 def test_overlay_fronts_stay_under_what_stands_out(more: dict[str, Any], cover: float) -> None:
     spec, problems, bench = spec_from(SIZE, **more), Problems(), Bench()
     rod = draw_rod(spec, problems)
-    front = whole_space(rod, set_out_carcass(spec, rod, bench)).front
+    front = whole_space(rod, set_out_carcass(spec, rod, bench, problems)).front
     assert front.cover_high == pytest.approx(cover)
     assert front.cover_low == 18.0
 

@@ -9,6 +9,8 @@ from rodwright.problems import Problems
 from rodwright.setout.bench import DOWN, FORWARD, TOUCH, Bench, X, Y, Z
 from rodwright.setout.boards import carry, lay_board, screw_on, spread
 from rodwright.setout.joints import make_joint
+from rodwright.setout.joints.dowels import ALLOWANCE
+from rodwright.setout.joints.layout import WOOD_BETWEEN
 from rodwright.setout.rod import Rod
 from rodwright.setout.stocks import find_stock
 from rodwright.spec.base import LegsSpec
@@ -17,9 +19,6 @@ from rodwright.spec.joints import JointSpec
 GROUP = "Base"
 _DOWELS = (10.0, 8.0, 6.0)
 """Diameters of dowels, mm."""
-_BETWEEN_DOWELS = 3.0
-"""From a hole's end to the next dowel, mm, with what holes are deeper than dowels (common practice,
-no source)."""
 
 
 def set_out_legs(wish: LegsSpec, rod: Rod, bench: Bench, problems: Problems) -> None:
@@ -77,7 +76,7 @@ def _dowels(section: float, rail: float) -> JointSpec | None:
     Lengths in mm; None where none are.
     """
     for diameter in _DOWELS:
-        reach = section / 2 - diameter / 2 - _BETWEEN_DOWELS
+        reach = section / 2 - diameter / 2 - WOOD_BETWEEN - ALLOWANCE
         if rail / 3 <= diameter <= rail / 2 and reach >= diameter:
             return JointSpec.model_validate(
                 {"joint": "dowelled", "diameter": diameter, "length": float(floor(2 * reach))}
