@@ -2,15 +2,26 @@
 
 from __future__ import annotations
 
-from rodwright.parts import Box, JointKind, Part, Placement, Role, Surface
-from rodwright.setout.bench import LEFT, Bench, Y, Z, meeting
+from math import ceil
+
+from rodwright.parts import Box, Fixing, JointKind, Part, Placement, Role, Surface
+from rodwright.setout.bench import LEFT, TOUCH, Bench, Y, Z, meeting
 from rodwright.setout.carcass import Carcass, blank
 from rodwright.setout.interior import Interior
+from rodwright.setout.joints.meet import find_meeting
+from rodwright.setout.joints.screws import DIAMETERS, LENGTHS, SIDE, pilot_for
 from rodwright.setout.lines import BackLines
 from rodwright.setout.rod import Rod
 from rodwright.spec.models import BackSpec
 
-_MEETS = {"applied": JointKind.BUTT, "rebated": JointKind.REBATE, "grooved": JointKind.GROOVE}
+BACK_SPACING = 175.0
+"""Greatest distance between the screws of a back, mm (common practice, no source)."""
+BACK_EDGE = 40.0
+"""From the end of a line to the first screw of a back, mm (common practice, no source)."""
+BACK_HOLD = 16.0
+"""How far the screws of a back go into what is behind it, mm (common practice, no source)."""
+
+_MEETS = {"rebated": JointKind.REBATE, "grooved": JointKind.GROOVE}
 
 
 def set_out_back(
@@ -20,7 +31,8 @@ def set_out_back(
 
     Its grain stands upright.  It ends at the top and bottom panels, or at the ends of the
     sides where there is no such panel; split, its panels meet behind the middle of each
-    divider that goes all the way.
+    divider that goes all the way.  One that is laid on is screwed along every line where it
+    meets carcass, dividers and shelves: clearance holes in the back, none in what carries it.
     """
     lines, fixing = rod.back, wish.fixing
     assert lines is not None
@@ -42,6 +54,7 @@ def set_out_back(
         for ref in framing:
             _let_in(bench, ref, held, fixing)
     resting = {joint.second for joint in bench.joints if joint.kind is JointKind.RESTING}
+    layers = {joint.second for joint in bench.joints if joint.kind is JointKind.FACE_GLUED}
     seams = _seams(rod, interior) if wish.split else []
     edges = [x[0], *(at + way for at in seams for way in (-gap / 2, gap / 2)), x[1]]
     for left, right in zip(edges[::2], edges[1::2], strict=True):
@@ -56,9 +69,14 @@ def set_out_back(
         )
         bench.add(panel)
         for ref in framing:
-            _meet(bench, _MEETS[fixing], ref, panel.ref)
+            if fixing == "applied":
+                _screw(bench, ref, panel.ref)
+            else:
+                _meet(bench, _MEETS[fixing], ref, panel.ref)
         for ref in others:
-            if ref not in resting:
+            if fixing == "applied" and ref not in (*resting, *layers):
+                _screw(bench, ref, panel.ref)
+            elif ref not in resting:
                 _meet(bench, JointKind.BUTT, ref, panel.ref)
 
 
@@ -98,3 +116,35 @@ def _meet(bench: Bench, kind: JointKind, ref: str, back: str) -> None:
     at = meeting(bench.parts[ref].bounds(), bench.parts[back].bounds())
     if at is not None:
         bench.join(kind, ref, back, at)
+
+
+def _screw(bench: Bench, ref: str, back: str) -> None:
+    """Screw the back on along its meeting with a part; edges too thin for screws are butted."""
+    if meeting(bench.parts[ref].bounds(), bench.parts[back].bounds()) is None:
+        return
+    line = find_meeting(bench, ref, back)
+    fits = [each for each in DIAMETERS[:2] if 2 * SIDE * each <= line.thickness + TOUCH]
+    if not fits or line.length < 2 * SIDE * fits[-1]:
+        _meet(bench, JointKind.BUTT, ref, back)
+        return
+    diameter, thickness = fits[-1], bench.parts[back].blank.thickness
+    length = next(each for each in LENGTHS if each >= thickness + BACK_HOLD)
+    pilot = pilot_for(diameter, bench.parts[ref].blank.stock.material)
+    places = _spread(line.low, line.high)
+    for place in places:
+        at = line.point(place, line.middle, -thickness)
+        bench.drill(back, at, line.way(), diameter + 0.5, None)
+    text = f"clearance {diameter + 0.5:g} mm, pilot {pilot:g} mm"
+    screws = Fixing("wood screw", len(places), f"{diameter:g} x {length:g} mm", text)
+    middle = line.point((line.low + line.high) / 2, line.middle)
+    bench.join(JointKind.SCREWED, ref, back, middle, screws)
+
+
+def _spread(low: float, high: float) -> tuple[float, ...]:
+    """Places of screws along a line, evenly; one in the middle of a short line."""
+    if high - low < 2 * BACK_EDGE:
+        return ((low + high) / 2,)
+    edge = min(BACK_EDGE, (high - low) / 4)
+    between = high - low - 2 * edge
+    gaps = max(1, ceil(between / BACK_SPACING - TOUCH))
+    return tuple(low + edge + number * between / gaps for number in range(gaps + 1))

@@ -37,6 +37,11 @@ def splits(material: str) -> bool:
     return any(name in material.lower() for name in _SPLITTING)
 
 
+def pilot_for(diameter: float, material: str) -> float:
+    """The pilot hole's diameter (mm) for a screw: larger where edges split."""
+    return round(2 * (0.75 if splits(material) else 0.6) * diameter) / 2
+
+
 def screwed(work: Work) -> None:
     """A clearance hole through the first, a pilot in the second, for each screw.
 
@@ -82,7 +87,7 @@ def screwed(work: Work) -> None:
                         (m.middle - clearance / 2, m.middle + clearance / 2), (0.0, m.through)),
         "screw",
     )  # fmt: skip
-    pilot = _half((0.75 if fragile else 0.6) * diameter)
+    pilot = pilot_for(diameter, work.second.blank.stock.material)
     into = length - m.through
     deep = into if fragile else 2 / 3 * into
     for y in places:
@@ -206,8 +211,3 @@ def hidden_face(part: Part) -> Surface:
     shows = part.blank.show_surfaces
     turned = Surface.FACE not in shows and Surface.REVERSE in shows
     return Surface.FACE if turned else Surface.REVERSE
-
-
-def _half(length: float) -> float:
-    """To the nearest half millimetre, as drills come."""
-    return round(length * 2) / 2
