@@ -128,10 +128,31 @@ def _over_floor(unit: Unit, door: _Door) -> Iterator[Finding]:
 
 
 def _neighbours(unit: Unit, one: _Door, other: _Door) -> Iterator[Finding]:
-    """Two doors that can't both stand open."""
+    """Two doors that can't both stand open: worth a warning if not even square, else a note."""
     if not _share(one.box, other.box, 2):
         return
+    least = _clash(one, other, math.inf)
+    if least is None:
+        return
+    grave = _clash(one, other, NEEDED) is not None
     first, second = one.swing, other.swing
+    yield Finding(
+        Severity.WARNING if grave else Severity.NOTE,
+        "open neighbours",
+        f"{_door(unit, first)} and {_door(unit, second)} can't both stand open: with one open "
+        f"{abs(first.angle):g} degrees, the other strikes it at {least:.0f}",
+        "Hang one of them on its other side, or limit how far they open (`hinge.opens`).",
+        (first.refs[0], second.refs[0]),
+        least,
+        abs(second.angle),
+        "degrees",
+        _SOURCE,
+    )
+
+
+def _clash(one: _Door, other: _Door, most: float) -> float | None:
+    """How far the one of two doors opens that is stopped first by the other standing open, where
+    each opens so many degrees at most; None where neither is."""
     met = [
         angle
         for still, moving in ((one, other), (other, one))
@@ -139,25 +160,20 @@ def _neighbours(unit: Unit, one: _Door, other: _Door) -> Iterator[Finding]:
             angle := first_contact(
                 _plan(moving.box),
                 moving.swing.hinge,
-                moving.swing.angle,
-                turned(_plan(still.box, TOUCHING), still.swing.hinge, still.swing.angle),
+                _limited(moving.swing.angle, most),
+                turned(
+                    _plan(still.box, TOUCHING),
+                    still.swing.hinge,
+                    _limited(still.swing.angle, most),
+                ),
             )
         )
     ]
-    if met:
-        least = min(met)
-        yield Finding(
-            Severity.WARNING,
-            "open neighbours",
-            f"{_door(unit, first)} and {_door(unit, second)} can't both stand open: with one open "
-            f"{abs(first.angle):g} degrees, the other strikes it at {least:.0f}",
-            "Hang one of them on its other side, or limit how far they open (`hinge.opens`).",
-            (first.refs[0], second.refs[0]),
-            least,
-            abs(second.angle),
-            "degrees",
-            _SOURCE,
-        )
+    return min(met, default=None)
+
+
+def _limited(angle: float, most: float) -> float:
+    return math.copysign(min(abs(angle), most), angle)
 
 
 def _slides(unit: Unit, slide: Slide, whole: Box, fixed: Nearby[_Obstacle]) -> Iterator[Finding]:
@@ -186,23 +202,33 @@ def _slides(unit: Unit, slide: Slide, whole: Box, fixed: Nearby[_Obstacle]) -> I
 
 
 def _past_door(unit: Unit, slide: Slide, turning: _Door) -> Iterator[Finding]:
-    """A drawer against a door that stands open."""
+    """A drawer against a door that stands open: it must pass one that it lies behind."""
     swing, door = turning.swing, turning.box
-    opened = turned(_plan(door), swing.hinge, swing.angle)
     boxes = [_swept(unit.part(ref).bounds(), slide) for ref in slide.refs]
-    depth = max((overlap(_plan(box), opened) for box in boxes if _share(door, box, 2)), default=0.0)
-    if depth <= TOUCHING:
+    plans = [_plan(box) for box in boxes if _share(door, box, 2)]
+
+    def depth(angle: float) -> float:
+        opened = turned(_plan(door), swing.hinge, angle)
+        return max((overlap(plan, opened) for plan in plans), default=0.0)
+
+    found = depth(swing.angle)
+    if found <= TOUCHING:
         return
-    behind = any(_reach(box, door) > TOUCHING for box in boxes)
-    words = "behind" if behind else "beside"
+    severity, words = Severity.NOTE, "beside"
+    if any(_reach(box, door) > TOUCHING for box in boxes):
+        severity, words = Severity.ERROR, "behind"
+    elif depth(_limited(swing.angle, NEEDED)) > TOUCHING:
+        severity = Severity.WARNING
     yield Finding(
-        Severity.ERROR if behind else Severity.WARNING,
+        severity,
         "a drawer and a door",
-        f"{_drawer(unit, slide)} {words} {_door(unit, swing)} runs {length_in(unit, depth)} into "
+        f"{_drawer(unit, slide)} {words} {_door(unit, swing)} runs {length_in(unit, found)} into "
         f"it when that stands open {abs(swing.angle):g} degrees",
-        "Let the door open further, or keep the drawer clear of it on packers (`drawers.packing`).",
+        "Let the door open further, or keep the drawer clear of it on packers (`drawers.packing`)."
+        if severity is Severity.ERROR
+        else "Close one before the other, or limit how far the door opens (`hinge.opens`).",
         (slide.refs[0], swing.refs[0]),
-        depth,
+        found,
         0.0,
         source=_SOURCE,
     )
