@@ -9,6 +9,7 @@ from itertools import chain
 from rodwright.checks.binding import binding
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.fit import fit
+from rodwright.checks.fixings import fixings
 from rodwright.checks.levelling import levelling
 from rodwright.checks.lipping import lippings
 from rodwright.checks.motions import motions
@@ -27,6 +28,7 @@ _CHECKS = (
     fit,
     levelling,
     workings,
+    fixings,
     lippings,
     stock_sizes,
     way_in,
