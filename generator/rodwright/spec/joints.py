@@ -90,9 +90,8 @@ class JointSpec(SpecModel):
         if joint is not None and joint not in owners:
             raise PydanticCustomError(
                 "joint_figure",
-                "`{key}` says nothing about a {joint} joint",
+                "it says nothing about a {joint} joint",
                 {
-                    "key": info.field_name,
                     "joint": joint,
                     "remedy": f"Leave it out; it goes with {' or '.join(owners)} ones.",
                 },
