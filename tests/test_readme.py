@@ -7,6 +7,8 @@ from pathlib import Path
 
 import pytest
 
+from rodwright.checks import check_parts
+from rodwright.checks.findings import Severity
 from rodwright.spec import UnitSpec
 from rodwright.spec.reference import with_table
 from specs import unit_from
@@ -20,9 +22,12 @@ def test_the_table_of_keys_is_current() -> None:
     assert with_table(README, UnitSpec) == README
 
 
-def test_the_short_spec_makes_a_unit() -> None:
-    (text,) = re.findall(r"```yaml\n(.*?)```", README, flags=re.DOTALL)
-    assert len(unit_from(text).parts) == 6
+def test_the_specs_make_units() -> None:
+    short, bench = re.findall(r"```yaml\n(.*?)```", README, flags=re.DOTALL)
+    assert len(unit_from(short).parts) == 6
+    unit = unit_from(bench)
+    assert not [each for each in check_parts(unit) if each.severity is Severity.ERROR]
+    assert len(unit.motions) == 6
 
 
 @pytest.mark.parametrize("page", ["README.md", "DEVELOPERS.md", "gallery/README.md"])

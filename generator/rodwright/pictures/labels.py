@@ -11,7 +11,8 @@ from rodwright.pictures.tags import Tag
 MANY = 40
 """Units of more parts than this share tags among equal parts in a row."""
 LISTED = 3
-"""A shared tag lists up to this many refs, and names the first and last of more."""
+"""A shared tag lists up to this many refs; of more it names the first and last where their numbers
+follow each other, else the first."""
 LEADER = 1.2
 DOT = 4.0
 HIDDEN_DASHES = (7.0, 6.0)
@@ -32,11 +33,17 @@ def rows(parts: Sequence[Part]) -> tuple[tuple[str, tuple[int, ...]], ...]:
     for row in gathered.values():
         row.sort(key=lambda number: parts[number].bounds().centre[0])
         refs = [parts[number].ref for number in row]
-        text = (
-            " ".join(refs) if len(refs) <= LISTED else f"{refs[0]} to {refs[-1]}, {len(refs)} off"
-        )
-        found.append((text, tuple(row)))
+        found.append((_listed(refs), tuple(row)))
     return tuple(found)
+
+
+def _listed(refs: Sequence[str]) -> str:
+    if len(refs) <= LISTED:
+        return " ".join(refs)
+    numbers = [int("".join(filter(str.isdigit, ref))) for ref in refs]
+    if sorted(numbers) == list(range(min(numbers), max(numbers) + 1)):
+        return f"{refs[0]} to {refs[-1]}, {len(refs)} off"
+    return f"{refs[0]} and {len(refs) - 1} like it"
 
 
 def tag_marks(tags: Sequence[Tag], size: float) -> tuple[Mark, ...]:
