@@ -17,7 +17,6 @@ from rodwright.parts import (
     Fixing,
     Groove,
     Hole,
-    Housing,
     Joint,
     JointKind,
     Mortise,
@@ -112,20 +111,6 @@ class Bench:
         """Cut a working into a part; the same one twice is cut once."""
         if working not in self._workings[ref]:
             self._workings[ref].append(working)
-
-    def cut_across(self, ref: str, box: Box) -> JointKind:
-        """House ``box`` (unit frame) across the width of a part; at its end it is a rebate."""
-        part = self.parts[ref]
-        size, local = part.blank.size, to_part(part.placement, box)
-        surface = _broken(local, size, (Surface.FACE, Surface.REVERSE))
-        start, stop = _run(local, size, 1)
-        depth = local.size[2]
-        for end in (Surface.NEAR_END, Surface.FAR_END):
-            if _touches(local, size, end):
-                self.work(ref, Rebate(surface, end, local.size[0], depth, start, stop))
-                return JointKind.REBATE
-        self.work(ref, Housing(surface, local.low[0], local.size[0], depth, start, stop))
-        return JointKind.HOUSING
 
     def rebate_along(self, ref: str, box: Box) -> None:
         """Rebate ``box`` (unit frame) along an edge of a part."""
