@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from rodwright.lengths import format_length
-from rodwright.parts import Part, Unit
+from rodwright.parts import Part, PocketHole, Unit, Working
 
 
 def named(part: Part) -> str:
@@ -14,3 +14,8 @@ def named(part: Part) -> str:
 def length_in(unit: Unit, length: float) -> str:
     """A length (mm) in the unit of measure that the spec uses, with that unit."""
     return f"{format_length(length, unit.display_unit)} {unit.display_unit}"
+
+
+def words(working: Working) -> str:
+    """What kind of working it is."""
+    return "pocket hole" if isinstance(working, PocketHole) else type(working).__name__.lower()

@@ -6,8 +6,9 @@ import math
 from collections.abc import Iterator
 from itertools import combinations, product
 
+from rodwright.checks.bores import bores
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.wording import length_in, named
+from rodwright.checks.wording import length_in, named, words
 from rodwright.parts import (
     Bevel,
     Box,
@@ -16,11 +17,10 @@ from rodwright.parts import (
     Hole,
     Housing,
     Mitre,
-    Notch,
+    Mortise,
     Part,
     PocketHole,
     Rebate,
-    Surface,
     Unit,
     Vector,
     Working,
@@ -28,15 +28,10 @@ from rodwright.parts import (
 
 LEAST_TONGUE = 3.0
 """Wood left between two channels, or beside a channel at an edge, mm."""
-LEAST_FLOOR = 1.5
-"""Wood left under a blind hole, mm."""
-LEAST_BORING, LEAST_RIM = 20.0, 2.0
-"""From this diameter on a hole holds a cup or the like, which needs only so much wood beside its
-rim, mm."""
 _ROUNDING = 1e-6
 _GEOMETRY = "geometry of the part"
 
-Channel = Rebate | Groove | Housing
+Channel = Rebate | Groove | Housing | Mortise
 
 
 def workings(unit: Unit) -> Iterator[Finding]:
@@ -48,11 +43,7 @@ def workings(unit: Unit) -> Iterator[Finding]:
             yield from _deep(unit, part)
             yield from _thin_tongues(unit, part)
             yield from _crossing_mitres(unit, part)
-            yield from _holes(unit, part)
-
-
-def _words(working: object) -> str:
-    return type(working).__name__.lower()
+            yield from bores(unit, part)
 
 
 def _outside(unit: Unit, part: Part) -> Iterator[Finding]:
@@ -63,7 +54,7 @@ def _outside(unit: Unit, part: Part) -> Iterator[Finding]:
             yield Finding(
                 Severity.ERROR,
                 "working outside the blank",
-                f"a {_words(working)} reaches {length_in(unit, over)} past the edge of "
+                f"a {words(working)} reaches {length_in(unit, over)} past the edge of "
                 f"{named(part)}",
                 "Move it in, or make the part larger.",
                 (part.ref,),
@@ -101,7 +92,7 @@ def _deep(unit: Unit, part: Part) -> Iterator[Finding]:
             yield Finding(
                 Severity.ERROR,
                 "depth",
-                f"a {_words(working)} {length_in(unit, working.depth)} deep goes right through "
+                f"a {words(working)} {length_in(unit, working.depth)} deep goes right through "
                 f"{named(part)}, which is {length_in(unit, through)} there",
                 "Make it shallower, or use thicker stock.",
                 (part.ref,),
@@ -113,7 +104,7 @@ def _deep(unit: Unit, part: Part) -> Iterator[Finding]:
             yield Finding(
                 Severity.WARNING,
                 "depth",
-                f"a {_words(working)} in {named(part)} is {length_in(unit, working.depth)} deep, "
+                f"a {words(working)} in {named(part)} is {length_in(unit, working.depth)} deep, "
                 f"more than half of {length_in(unit, through)}",
                 "Keep housings and grooves to a third of the thickness, a half at the most.",
                 (part.ref,),
@@ -128,7 +119,7 @@ def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
     channels = [
         (working, working.removal(size))
         for working in part.workings
-        if isinstance(working, Rebate | Groove | Housing)
+        if isinstance(working, Channel)
     ]
     for working, box in channels:
         beside = _left_beside(size, working, box)
@@ -136,7 +127,7 @@ def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
             yield Finding(
                 Severity.WARNING,
                 "thin tongue",
-                f"beside a {_words(working)} in {named(part)} only {length_in(unit, beside)} of "
+                f"beside a {words(working)} in {named(part)} only {length_in(unit, beside)} of "
                 "wood is left at the edge",
                 f"Leave at least {length_in(unit, LEAST_TONGUE)}, or cut it out to the edge.",
                 (part.ref,),
@@ -149,7 +140,7 @@ def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
             yield Finding(
                 Severity.WARNING,
                 "thin tongue",
-                f"between a {_words(first)} and a {_words(second)} in {named(part)} only "
+                f"between a {words(first)} and a {words(second)} in {named(part)} only "
                 f"{length_in(unit, left)} of wood is left",
                 f"Leave at least {length_in(unit, LEAST_TONGUE)}: cut them shallower or apart.",
                 (part.ref,),
@@ -205,58 +196,3 @@ def _taken(mitre: Mitre, section: list[float], corner: tuple[bool, ...]) -> floa
     if corner[across] == mitre.long.at_high:
         return 0.0
     return section[across] * math.tan(math.radians(mitre.angle))
-
-
-def _holes(unit: Unit, part: Part) -> Iterator[Finding]:
-    size = part.blank.size
-    notched = any(isinstance(working, Notch) for working in part.workings)
-    for hole in part.workings:
-        if not isinstance(hole, Hole):
-            continue
-        across = [axis for axis in range(3) if axis != hole.surface.axis]
-        edge = min(
-            min(centre, size[axis] - centre)
-            for centre, axis in zip(hole.position, across, strict=True)
-        )
-        least = 0.0
-        if hole.surface in (Surface.FACE, Surface.REVERSE):
-            # Nothing is driven into a wide boring that would wedge its rim off.
-            bored = hole.diameter >= LEAST_BORING
-            least = hole.diameter / 2 + LEAST_RIM if bored else hole.diameter
-        if edge < least - _ROUNDING and not notched:
-            yield Finding(
-                Severity.WARNING,
-                "hole near an edge",
-                f"a {length_in(unit, hole.diameter)} hole in {named(part)} is "
-                f"{length_in(unit, edge)} from an edge",
-                f"Keep its middle at least {length_in(unit, least)} from the edge, or it may "
-                "break out.",
-                (part.ref,),
-                edge,
-                least,
-            )
-        if hole.depth is not None:
-            through = size[hole.surface.axis]
-            floor = through - hole.depth
-            if floor <= _ROUNDING:
-                yield Finding(
-                    Severity.ERROR,
-                    "depth",
-                    f"a hole {length_in(unit, hole.depth)} deep goes right through {named(part)}, "
-                    f"which is {length_in(unit, through)} there",
-                    "Drill it shallower, or use thicker stock.",
-                    (part.ref,),
-                    hole.depth,
-                    through,
-                    source=_GEOMETRY,
-                )
-            elif floor < LEAST_FLOOR - _ROUNDING:
-                yield Finding(
-                    Severity.WARNING,
-                    "hole nearly through",
-                    f"under a hole in {named(part)} only {length_in(unit, floor)} are left",
-                    "Drill it shallower, or use thicker stock.",
-                    (part.ref,),
-                    floor,
-                    LEAST_FLOOR,
-                )

@@ -1,0 +1,182 @@
+"""Holes, mortises and pocket holes: is enough wood left round them, and do they stay apart?"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+
+import numpy as np
+
+from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.meetings import Cut, runs_into, wood_between
+from rodwright.checks.wording import length_in, named, words
+from rodwright.parts import Hole, Mortise, Notch, Part, PocketHole, Surface, Unit
+
+LEAST_FLOOR = 1.5
+"""Wood left under a blind hole or a pocket, or between two from opposite surfaces, mm."""
+LEAST_BORING, LEAST_RIM = 20.0, 2.0
+"""From this diameter on a hole holds a cup or the like, which needs only so much wood beside its
+rim, mm."""
+_ROUNDING = 1e-6
+_GEOMETRY = "geometry of the part"
+
+
+def bores(unit: Unit, part: Part) -> Iterator[Finding]:
+    """Findings about a part's holes, mortises and pocket holes; limits are common practice, no
+    source."""
+    notched = any(isinstance(working, Notch) for working in part.workings)
+    for working in part.workings:
+        if isinstance(working, Hole) and not notched:
+            yield from _near_an_edge(unit, part, working)
+        if isinstance(working, Hole | Mortise) and working.depth is not None:
+            yield from _deep(unit, part, working, working.depth)
+        if isinstance(working, PocketHole):
+            yield from _pocket(unit, part, working)
+    yield from _meetings(unit, part)
+
+
+def _near_an_edge(unit: Unit, part: Part, hole: Hole) -> Iterator[Finding]:
+    if hole.surface not in (Surface.FACE, Surface.REVERSE):
+        return
+    across = [axis for axis in range(3) if axis != hole.surface.axis]
+    edge = min(
+        min(centre, part.blank.size[axis] - centre)
+        for centre, axis in zip(hole.position, across, strict=True)
+    )
+    # Nothing is driven into a wide boring that would wedge its rim off.
+    bored = hole.diameter >= LEAST_BORING
+    least = hole.diameter / 2 + LEAST_RIM if bored else hole.diameter
+    if edge < least - _ROUNDING:
+        yield Finding(
+            Severity.WARNING,
+            "hole near an edge",
+            f"a {length_in(unit, hole.diameter)} hole in {named(part)} is "
+            f"{length_in(unit, edge)} from an edge",
+            f"Keep its middle at least {length_in(unit, least)} from the edge, or it may "
+            "break out.",
+            (part.ref,),
+            edge,
+            least,
+        )
+
+
+def _deep(unit: Unit, part: Part, working: Hole | Mortise, depth: float) -> Iterator[Finding]:
+    through, what = part.blank.size[working.surface.axis], words(working)
+    floor, how = through - depth, "Drill" if isinstance(working, Hole) else "Cut"
+    if floor <= _ROUNDING:
+        yield Finding(
+            Severity.ERROR,
+            "depth",
+            f"a {what} {length_in(unit, depth)} deep goes right through {named(part)}, "
+            f"which is {length_in(unit, through)} there",
+            f"{how} it shallower, or use thicker stock.",
+            (part.ref,),
+            depth,
+            through,
+            source=_GEOMETRY,
+        )
+    elif floor < LEAST_FLOOR - _ROUNDING:
+        yield Finding(
+            Severity.WARNING,
+            f"{what} nearly through",
+            f"under a {what} in {named(part)} only {length_in(unit, floor)} are left",
+            f"{how} it shallower, or use thicker stock.",
+            (part.ref,),
+            floor,
+            LEAST_FLOOR,
+        )
+
+
+def _pocket(unit: Unit, part: Part, pocket: PocketHole) -> Iterator[Finding]:
+    """Where a pocket hole leaves the wood other than by its face and its end."""
+    size, surface, end = part.blank.size, pocket.surface, pocket.end
+    slope, radius, screw = math.radians(pocket.angle), pocket.diameter / 2, pocket.screw / 2
+    through, along = size[surface.axis], size[3 - surface.axis - end.axis]
+    # Depths below the face of the middle and the lowest point of the pocket's floor.
+    floor = pocket.exit - pocket.stop * math.sin(slope)
+    low = floor + radius * math.cos(slope)
+    mouth = (pocket.exit + radius / math.cos(slope)) / math.tan(slope)
+    room = {
+        "its pocket runs out at the side": min(pocket.position, along - pocket.position) - radius,
+        "its screw comes out through the face": pocket.exit - screw / math.cos(slope),
+        "its screw comes out at the back": through - pocket.exit - screw / math.cos(slope),
+        "its pocket comes out through the back": through - low,
+        "its pocket comes out at the end": pocket.stop * math.cos(slope) - radius * math.sin(slope),
+        "the middle of its floor isn't in the wood": floor,
+        "its mouth runs off the far side": size[end.axis] - mouth,
+    }
+    worst = min(room, key=lambda each: room[each])
+    if room[worst] < -_ROUNDING:
+        yield Finding(
+            Severity.ERROR,
+            "pocket hole outside the wood",
+            f"a pocket hole in {named(part)} breaks out: {worst}, by "
+            f"{length_in(unit, -room[worst])}",
+            "Change how deep it leaves the end or where it stops, or use thicker stock.",
+            (part.ref,),
+            room[worst],
+            0.0,
+            source=_GEOMETRY,
+        )
+    elif through - low < LEAST_FLOOR - _ROUNDING:
+        yield Finding(
+            Severity.WARNING,
+            "pocket hole nearly through",
+            f"under a pocket hole in {named(part)} only {length_in(unit, through - low)} are left",
+            "Stop it farther from the end, or let it leave the end less deep.",
+            (part.ref,),
+            through - low,
+            LEAST_FLOOR,
+        )
+
+
+def _meetings(unit: Unit, part: Part) -> Iterator[Finding]:
+    """Bores that meet other workings, or nearly; one finding for all alike, at the worst."""
+    cuts = [cut for working in part.workings if (cut := Cut.of(part.blank.size, working))]
+    thin: dict[tuple[str, str], list[float]] = {}
+    running: dict[tuple[str, str], int] = {}
+    for first, second in _close(cuts):
+        one, other = words(first.working), words(second.working)
+        left = wood_between(first, second)
+        if left is not None and left < LEAST_FLOOR - _ROUNDING:
+            thin.setdefault((one, other), []).append(left)
+        elif left is None and runs_into(first, second):
+            running[one, other] = running.get((one, other), 0) + 1
+    for (one, other), lefts in thin.items():
+        least = min(lefts)
+        meets = least <= _ROUNDING
+        yield Finding(
+            Severity.ERROR if meets else Severity.WARNING,
+            "bores meet" if meets else "thin wood between bores",
+            f"in {named(part)} a {one} and a {other} from opposite surfaces "
+            + ("meet" if meets else f"leave only {length_in(unit, least)} of wood between them")
+            + (f", and so in {len(lefts)} places" if len(lefts) > 1 else ""),
+            f"Leave at least {length_in(unit, LEAST_FLOOR)}: move one, or make them shallower.",
+            (part.ref,),
+            least,
+            LEAST_FLOOR,
+        )
+    for (one, other), count in running.items():
+        yield Finding(
+            Severity.WARNING,
+            "bores run into each other",
+            f"in {named(part)} a {one} and a {other} run into each other"
+            + (f" in {count} places" if count > 1 else ""),
+            "Move one of them: a bit wanders where it breaks into a cut, and holds little there.",
+            (part.ref,),
+            source=_GEOMETRY,
+        )
+
+
+def _close(cuts: Sequence[Cut]) -> Iterator[tuple[Cut, Cut]]:
+    """Pairs of a bore and another cut whose bounds lie less than the least floor apart."""
+    bores_too = [isinstance(cut.working, Hole | Mortise) for cut in cuts]
+    bored = [number for number, is_bore in enumerate(bores_too) if is_bore]
+    if not bored:
+        return
+    lows, highs = (np.array([getattr(cut.box, end) for cut in cuts]) for end in ("low", "high"))
+    apart = np.maximum(lows[bored, None] - highs, lows - highs[bored, None])
+    for row, other in np.argwhere(apart.max(axis=2) < LEAST_FLOOR).tolist():
+        # Two bores come up twice.
+        if other < bored[row] or (other > bored[row] and not bores_too[other]):
+            yield cuts[bored[row]], cuts[other]

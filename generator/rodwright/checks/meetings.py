@@ -1,0 +1,160 @@
+"""Whether two cuts into one piece meet, and how much wood is left between them."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from rodwright.parts import (
+    Box,
+    Groove,
+    Hole,
+    Housing,
+    Mortise,
+    Rebate,
+    Surface,
+    Vector,
+    Working,
+)
+
+_ROUNDING = 1e-6
+_SAME_AXIS = 0.5
+"""mm.  Bores whose axes pass so close belong to one fitting, as a bolt and its nut do."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cut:
+    """A working that a bore may meet, and the box round it; ``bore`` where it is one itself."""
+
+    working: Hole | Mortise | Rebate | Groove | Housing
+    box: Box
+
+    @classmethod
+    def of(cls, size: Vector, working: Working) -> Cut | None:
+        """The cut of a working; None for those that bores may run into."""
+        if isinstance(working, Hole):
+            return cls(working, _round_hole(size, working))
+        if isinstance(working, Mortise | Rebate | Groove | Housing):
+            return cls(working, working.removal(size))
+        return None
+
+    @property
+    def surface(self) -> Surface:
+        """The surface it is cut in from."""
+        return self.working.surface
+
+
+def _round_hole(size: Vector, hole: Hole) -> Box:
+    """The box round a hole, part frame."""
+    radius, axis = hole.diameter / 2, hole.surface.axis
+    corner = (hole.position[0] - radius, hole.position[1] - radius)
+    depth = size[axis] if hole.depth is None else hole.depth
+    return Mortise(hole.surface, corner, (2 * radius, 2 * radius), depth).removal(size)
+
+
+def wood_between(first: Cut, second: Cut) -> float | None:
+    """Wood (mm) between a bore and another cut from the opposite surface, negative where they
+    overlap; None where they don't face each other, or one is a hole right through."""
+    axis = first.surface.axis
+    if second.surface.axis != axis or second.surface is first.surface:
+        return None
+    bored = [cut.working for cut in (first, second) if isinstance(cut.working, Hole | Mortise)]
+    if not bored or any(working.depth is None for working in bored):
+        return None
+    if not _overlap_across(first, second, axis):
+        return None
+    low, high = (second, first) if first.surface.at_high else (first, second)
+    left = high.box.low[axis] - low.box.high[axis]
+    # Two channels' and mortises' tongues have a limit of their own, which is higher.
+    holes = any(isinstance(working, Hole) for working in bored)
+    return left if holes or left <= _ROUNDING else None
+
+
+def runs_into(first: Cut, second: Cut) -> bool:
+    """Whether a hole and another cut break into each other, one not lying within the other.
+
+    Bores of one fitting, whose axes meet, and holes on the middle line of a channel or
+    wholly in its floor are meant to.
+    """
+    if not isinstance(first.working, Hole):
+        first, second = second, first
+    hole, other = first.working, second.working
+    if not isinstance(hole, Hole) or not _boxes_overlap(first.box, second.box):
+        return False
+    axis = first.surface.axis
+    if isinstance(other, Hole):
+        return _holes_collide(first, second)
+    if axis in _open_axes(other):
+        within = all(
+            second.box.low[i] - _ROUNDING <= first.box.low[i]
+            and first.box.high[i] <= second.box.high[i] + _ROUNDING
+            for i in range(3)
+            if i != axis
+        )
+        if within:
+            return False
+    return not _on_middle_line(first, second) and _overlap_across(first, second, axis)
+
+
+def _open_axes(channel: Mortise | Rebate | Groove | Housing) -> set[int]:
+    """The axes of the surfaces that a cut is open to all along."""
+    if isinstance(channel, Rebate):
+        return {channel.surface.axis, channel.edge.axis}
+    return {channel.surface.axis}
+
+
+def _boxes_overlap(first: Box, second: Box) -> bool:
+    return all(
+        first.low[i] < second.high[i] - _ROUNDING and second.low[i] < first.high[i] - _ROUNDING
+        for i in range(3)
+    )
+
+
+def _on_middle_line(hole: Cut, other: Cut) -> bool:
+    """Whether a hole's axis meets the middle line of a channel or a mortise."""
+    size = other.box.size
+    run = max((i for i in range(3) if i != other.surface.axis), key=lambda i: size[i])
+    free = {run, other.surface.axis, hole.surface.axis}
+    return (
+        all(
+            abs(hole.box.centre[i] - other.box.centre[i]) <= _SAME_AXIS
+            for i in range(3)
+            if i not in free
+        )
+        and len(free) < 3
+    )
+
+
+def _holes_collide(first: Cut, second: Cut) -> bool:
+    axis, across = first.surface.axis, second.surface.axis
+    one, other = first.box.centre, second.box.centre
+    radii = [cut.working.diameter / 2 for cut in (first, second) if isinstance(cut.working, Hole)]
+    if axis == across:
+        apart = math.dist(*([at[i] for i in range(3) if i != axis] for at in (one, other)))
+        # One within the other is a stepped or a deepened hole.
+        return abs(radii[0] - radii[1]) + _SAME_AXIS < apart < sum(radii) - _ROUNDING
+    third = 3 - axis - across
+    return _SAME_AXIS < abs(one[third] - other[third]) < sum(radii) - _ROUNDING
+
+
+def _overlap_across(first: Cut, second: Cut, axis: int) -> bool:
+    """Whether two cuts overlap seen along an axis, holes along it as discs."""
+    if not all(
+        first.box.low[i] < second.box.high[i] - _ROUNDING
+        and second.box.low[i] < first.box.high[i] - _ROUNDING
+        for i in range(3)
+        if i != axis
+    ):
+        return False
+    discs = [c for c in (first, second) if isinstance(c.working, Hole) and c.surface.axis == axis]
+    if not discs:
+        return True
+    disc = discs[0]
+    other = second if disc is first else first
+    reach = disc.box.size[(axis + 1) % 3] / 2
+    places = [i for i in range(3) if i != axis]
+    if len(discs) == 2:
+        apart = math.dist(*([c.box.centre[i] for i in places] for c in (first, second)))
+        return apart < reach + other.box.size[(axis + 1) % 3] / 2 - _ROUNDING
+    nearest = [min(max(disc.box.centre[i], other.box.low[i]), other.box.high[i]) for i in places]
+    return math.dist(nearest, [disc.box.centre[i] for i in places]) < reach - _ROUNDING
