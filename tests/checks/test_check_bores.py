@@ -114,7 +114,7 @@ def test_a_row_of_meetings_is_one_finding_at_its_worst() -> None:
     [
         (Mortise(F, (90.0, 40.0), (40.0, 8.0), 16.5), []),
         (Mortise(F, (90.0, 40.0), (40.0, 8.0), 16.6), [("mortise nearly through", "warning")]),
-        (Mortise(F, (90.0, 40.0), (40.0, 8.0), 18.0), [("depth", "error")]),
+        (Mortise(F, (90.0, 40.0), (40.0, 8.0), 18.0), []),
         (Mortise(E, (90.0, 3.0), (40.0, 8.0), 30.0), []),
         (Mortise(E, (90.0, 2.9), (40.0, 8.0), 30.0), [("thin tongue", "warning")]),
         (Mortise(E, (90.0, -1.0), (40.0, 8.0), 30.0), [("working outside the blank", "error")]),
@@ -128,17 +128,18 @@ def pocket(exit_at: float = 9.0, stop: float = 20.0, position: float = 60.0) -> 
     return PocketHole(R, N, position, exit_at, stop, 9.5, 4.0)
 
 
-# At 15 degrees: the floor's middle is stop x sin 15 higher, its edges 4.75 x cos 15 either way.
-FLOOR = 9.0 - 20.0 * math.sin(math.radians(15)) + 4.75 * math.cos(math.radians(15))
+# At 15 degrees the floor's middle is stop x sin 15 higher than the screw comes out, and its edge
+# 4.75 x cos 15 lower again: from 14 deep, this stop leaves just 1.5 of 18.
+STOP = (14.0 + 4.75 * math.cos(math.radians(15)) - 16.5) / math.sin(math.radians(15))
 
 
 @pytest.mark.parametrize(
     ("cut", "expected"),
     [
         (pocket(), []),
-        (pocket(9.0 + 16.5 - FLOOR - 0.01), []),
-        (pocket(9.0 + 16.5 - FLOOR + 0.01), [("pocket hole nearly through", "warning")]),
-        (pocket(9.0 + 18.0 - FLOOR + 0.01), [("pocket hole outside the wood", "error")]),
+        (pocket(14.0, STOP + 0.01), []),
+        (pocket(14.0, STOP - 0.01), [("pocket hole nearly through", "warning")]),
+        (pocket(14.0, STOP - 5.9), [("pocket hole outside the wood", "error")]),
         (pocket(position=4.7), [("pocket hole outside the wood", "error")]),
         (pocket(stop=40.0), [("pocket hole outside the wood", "error")]),
         (pocket(stop=1.2), [("pocket hole outside the wood", "error")]),
