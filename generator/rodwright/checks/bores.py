@@ -63,6 +63,9 @@ def _near_an_edge(unit: Unit, part: Part, hole: Hole) -> Iterator[Finding]:
 def _deep(unit: Unit, part: Part, working: Hole | Mortise, depth: float) -> Iterator[Finding]:
     through, what = part.blank.size[working.surface.axis], words(working)
     floor, how = through - depth, "Drill" if isinstance(working, Hole) else "Cut"
+    # A mortise as deep as its part is a slot, which lets a screw follow the wood.
+    if abs(floor) <= _ROUNDING and isinstance(working, Mortise):
+        return
     if floor <= _ROUNDING:
         yield Finding(
             Severity.ERROR,
