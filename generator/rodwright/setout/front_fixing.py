@@ -154,7 +154,7 @@ class FrontFixing:
         box = bench.parts[end].bounds()
         bench.drill(front, (x, bench.parts[front].bounds().low[1], z), Y, d, None)
         moves = self._moves(bench.parts[front], bench.parts[end], apart)
-        wide = d if moves <= STILL else ceil(d + 2 * moves)
+        wide = d if moves <= STILL else float(ceil(d + 2 * moves))
         if self._inside(x):
             bench.drill(end, (x, box.low[1], z), Y, wide, None)
 
