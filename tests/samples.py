@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from rodwright.parts import (
+    Bevel,
     Blank,
     Box,
     Easing,
@@ -13,9 +14,11 @@ from rodwright.parts import (
     Joint,
     JointKind,
     Mitre,
+    Mortise,
     Notch,
     Part,
     Placement,
+    PocketHole,
     Rebate,
     Role,
     Stock,
@@ -139,5 +142,9 @@ def worked_part() -> Part:
             Hole(Surface.FACE, (320.0, 60.0), 8.0),
             Hole(Surface.REVERSE, (280.0, 20.0), 5.0, 12.0),
             Hole(Surface.FAR_END, (60.0, 8.0), 6.0, 25.0),
+            Bevel(Surface.REVERSE, Surface.FACE_EDGE, 5.0, 4.0),
+            Mortise(Surface.FACE, (180.0, 70.0), (40.0, 8.0), 9.0, round_ends=True),
+            Mortise(Surface.BACK_EDGE, (310.0, 6.0), (30.0, 8.0), 20.0),
+            PocketHole(Surface.REVERSE, Surface.BACK_EDGE, 240.0, 10.0, 20.0, 9.5, 4.0),
         ),
     )  # fmt: skip

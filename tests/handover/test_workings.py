@@ -170,8 +170,8 @@ def test_inches_are_fractions() -> None:
 def test_no_working_is_left_out() -> None:
     texts = "\n".join(describe_workings([worked_part()], "mm"))
     for word, count in (
-        ("rebate", 1), ("groove", 2), ("housing", 2), ("notch", 1), ("mitre", 1), ("bevel", 1),
-        ("eased", 1), ("hole", 3),
+        ("rebate", 1), ("groove", 2), ("housing", 2), ("notch", 1), ("mitre", 1), ("bevel", 2),
+        ("eased", 1), ("hole", 4), ("mortise", 2),
     ):  # fmt: skip
         assert texts.count(word) == count
 
