@@ -88,7 +88,7 @@ def test_a_placement_is_a_rigid_motion_without_mirroring(placement: Placement) -
 @settings(max_examples=60, deadline=None)
 @given(placements())
 def test_bounds_hold_the_blanks_corners(placement: Placement) -> None:
-    part = replace(worked_part(), placement=placement)
+    part = replace(worked_part(), placement=placement, workings=())
     corners = np.array(
         [
             placement.to_unit((x, y, z))
