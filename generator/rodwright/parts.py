@@ -21,6 +21,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from typing import Literal
 
+from rodwright.halfspaces import bounds_of, box_planes, vertices
 from rodwright.ways import WayIn
 
 Vector = tuple[float, float, float]
@@ -534,9 +535,13 @@ class Part:
         return (self.blank.size, self.workings)
 
     def bounds(self) -> Box:
-        """The placed blank's bounding box, unit frame."""
+        """The placed blank's bounding box, unit frame; of what its bevels leave if it lies askew."""
         placed, blank = self.placement, self.blank
         u, v, w = placed.length, placed.width, placed.thickness
+        if max(map(abs, u)) < 1 - 1e-9 or max(map(abs, v)) < 1 - 1e-9:
+            cuts = [each.plane(blank.size) for each in self.workings if isinstance(each, Bevel)]
+            planes = [*box_planes((0.0, 0.0, 0.0), blank.size), *cuts]
+            return Box(*bounds_of(placed.to_unit(corner) for corner in vertices(planes)))
         reaches = [
             (blank.length * u[i], blank.width * v[i], blank.thickness * w[i]) for i in range(3)
         ]
@@ -696,7 +701,8 @@ class Unit:
     ``motions`` are how doors and drawers move; ``fixings`` are bought in and belong to no
     joint, such as feet and handles.  ``levelling`` is how far, in mm, its base can follow a
     floor that falls away (None: not said).  ``moisture`` is the least and most moisture
-    content, in %, of its solid wood in use.
+    content, in %, of its solid wood in use; ``services`` are what it is cut out round, such
+    as a socket or a pipe.
     """
 
     title: str
@@ -711,6 +717,7 @@ class Unit:
     motions: tuple[Motion, ...] = ()
     fixings: tuple[Fixing, ...] = ()
     levelling: float | None = None
+    services: tuple[str, ...] = ()
     moisture: tuple[float, float] = (6.0, 12.0)
     _by_ref: dict[str, Part] = field(init=False, repr=False, compare=False, hash=False)
 

@@ -25,6 +25,16 @@ def safety(unit: Unit) -> Iterator[Finding]:
             "Leave wiring, pipes and anything structural to licensed people; follow local codes.",
             measure="",
         )
+    for service, who in (("socket", "electrician"), ("pipe", "plumber")):
+        if service in unit.services:
+            yield Finding(
+                Severity.NOTE,
+                "services",
+                f"a {service} stays where the unit is cut out round it",
+                f"Leave it in reach, and leave work on it to a licensed {who}; turn the supply off "
+                "before you cut or drill near it, and follow local codes.",
+                measure="",
+            )
     stocks = [part.blank.stock for part in unit.parts]
     dusty = sorted({stock.material for stock in stocks if stock.kind == "sheet"})
     if dusty:

@@ -114,6 +114,7 @@ def unit_json(unit: Unit) -> bytes:
         ],
         "fixings": [asdict(fixing) for fixing in unit.fixings],
         "levelling": unit.levelling,
+        "services": unit.services,
         "moisture": unit.moisture,
     }
     return json_text(document)
@@ -207,6 +208,7 @@ def _unit(document: Mapping[str, Any]) -> Unit:
         motions=tuple(map(_motion, document.get("motions", []))),
         fixings=tuple(Fixing(**fixing) for fixing in document.get("fixings", [])),
         levelling=document.get("levelling"),
+        services=tuple(document.get("services", ())),
         moisture=tuple(document.get("moisture", (6.0, 12.0))),
     )
 

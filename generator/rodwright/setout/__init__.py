@@ -10,6 +10,7 @@ from rodwright.setout.bench import Bench
 from rodwright.setout.carcass import set_out_carcass
 from rodwright.setout.cornice import set_out_cornice
 from rodwright.setout.doors import set_out_doors
+from rodwright.setout.cutouts import cut_out
 from rodwright.setout.drawers import set_out_drawers
 from rodwright.setout.edging import set_out_edging
 from rodwright.setout.face_frame import set_out_face_frame
@@ -77,6 +78,7 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         set_out_scribes(spec.scribes, rod, bench, problems)
     if spec.edging is not None:
         set_out_edging(spec, spec.edging, bench, problems)
+    cut_out(spec.cutouts, rod, bench, problems)
     drill_shelf_rows(interior.rows, bench, problems)
     if slope is not None and not len(problems):
         cut_to_slope(spec, rod, slope, bench, problems)
@@ -103,4 +105,7 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         fixings=tuple(bench.fixings),
         levelling=levelling_of(spec.base),
         moisture=spec.moisture.range,
+        services=tuple(
+            dict.fromkeys(wish.kind for wish in spec.cutouts if wish.kind != "skirting")
+        ),
     )

@@ -159,6 +159,7 @@ def _fill(setter: _Setter, space: Space, wish: SpaceSpec, where: KeyPath) -> Non
         _rows(setter, space, wish, where)
     elif wish.shelves is not None:
         _shelves(setter, space, wish.shelves, (*where, "shelves"))
+        setter.bench.note_places((*where, "shelves"))
     elif wish.drawers is not None:
         place = (*where, "drawers")
         if space.closed or _is_framed_round(setter, space, place):
@@ -262,6 +263,7 @@ def _columns(setter: _Setter, space: Space, wish: SpaceSpec, where: KeyPath) -> 
         members.append(mid_stile(space, upright, setter.mid_stiles) if whole else None)
         x += t
     setter.members.extend(member for member in members if member)
+    setter.bench.note_places((*where, "dividers"))
     inner = columns_of(space, dividers, members, high, rod.frame is not None)
     for number, (column, each) in enumerate(zip(wish.columns, inner, strict=True)):
         _fill(setter, each, column, (*where, "columns", number))
@@ -310,6 +312,7 @@ def _rows(setter: _Setter, space: Space, wish: SpaceSpec, where: KeyPath) -> Non
         bounds.append((z - height, z))
         z -= height + t
         level = _between(setter, space, like, z, (*where, "between"))
+        setter.bench.note_places((*where, "between"))
         levels.append(level)
         member = mid_rail(space, level, setter.mid_rails) if level else None
         if member:

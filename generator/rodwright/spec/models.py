@@ -11,6 +11,7 @@ from pydantic import Field
 
 from rodwright.spec.base import BaseSpec
 from rodwright.spec.cornice import CorniceSpec
+from rodwright.spec.cutouts import CutoutSpec
 from rodwright.spec.doors import DoorsSpec
 from rodwright.spec.drawers import DrawersSpec
 from rodwright.spec.edging import EdgingSpec
@@ -310,6 +311,8 @@ class UnitSpec(SpecModel):
     """Strips that close the gap between the unit and the walls."""
     slope: SlopeSpec | None = None
     """A sloping ceiling that the unit is cut to."""
+    cutouts: Annotated[tuple[CutoutSpec, ...], Field(strict=False)] = ()
+    """What stays where it is, and the unit is cut out round."""
     way_in: WaySpec | None = None
     """The way in, if it is known: doorways, corners, ceiling, and what narrows the opening."""
     clearance: LengthOrZero = 0.0
