@@ -39,4 +39,5 @@ class Nearby(Generic[Thing]):
 
 def _touched(box: Box) -> Iterator[tuple[int, int]]:
     (x, _, z), (u, _, v) = box.low, box.high
-    return product(*(range(floor(a / _CELL), floor(b / _CELL) + 1) for a, b in ((x, u), (z, v))))
+    across, up = (range(floor(a / _CELL), floor(b / _CELL) + 1) for a, b in ((x, u), (z, v)))
+    return product(across, up)

@@ -535,7 +535,7 @@ class Part:
         return (self.blank.size, self.workings)
 
     def bounds(self) -> Box:
-        """The placed blank's bounding box, unit frame; of what its bevels leave if it lies askew."""
+        """The box round the placed blank, unit frame; round what bevels leave if it lies askew."""
         placed, blank = self.placement, self.blank
         u, v, w = placed.length, placed.width, placed.thickness
         if max(map(abs, u)) < 1 - 1e-9 or max(map(abs, v)) < 1 - 1e-9:

@@ -80,9 +80,13 @@ def _meet(first: Part, second: Part, axis: int) -> float:
 
 
 def _moves(part: Part, axis: int, length: float, moisture: tuple[float, float]) -> float:
-    """What a part moves over a length along an axis of the unit frame, mm."""
-    along_width = part.placement.width[axis] ** 2
-    return along_width * stock_swelling(part.blank.stock, length, moisture)
+    """What a part moves over a length along an axis of the unit frame, mm.
+
+    A part that lies askew has no more of its width there than reaches along that axis.
+    """
+    along_width = abs(part.placement.width[axis])
+    over = min(length, along_width * part.blank.width)
+    return along_width**2 * stock_swelling(part.blank.stock, over, moisture)
 
 
 def _confined(unit: Unit, panel: Part) -> Iterator[Finding]:

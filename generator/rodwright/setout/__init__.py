@@ -9,8 +9,8 @@ from rodwright.setout.base import levelling_of, set_out_base
 from rodwright.setout.bench import Bench
 from rodwright.setout.carcass import set_out_carcass
 from rodwright.setout.cornice import set_out_cornice
-from rodwright.setout.doors import set_out_doors
 from rodwright.setout.cutouts import cut_out
+from rodwright.setout.doors import set_out_doors
 from rodwright.setout.drawers import set_out_drawers
 from rodwright.setout.edging import set_out_edging
 from rodwright.setout.face_frame import set_out_face_frame

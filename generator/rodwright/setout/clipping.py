@@ -119,9 +119,7 @@ def removal_of(working: Working, size: Vector) -> Box | None:
             return working.removal(size)
 
 
-def _kept(
-    working: Working, size: Vector, kept: Box, planes: Sequence[Plane]
-) -> Working | None:
+def _kept(working: Working, size: Vector, kept: Box, planes: Sequence[Plane]) -> Working | None:
     """A working moved to the new blank, clipped to it; None where it goes."""
     box = removal_of(working, size)
     assert box is not None

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from math import ceil, dist
+from typing import Any
 
 from rodwright.halfspaces import Plane, Vector, beyond, bounds_of, moved, patch, vertices
 from rodwright.parts import Bevel, Fixing, Hole, Joint, JointKind, Mitre, Part, Role, Working
@@ -40,6 +41,9 @@ _PLACES: dict[Role, KeyPath] = {
     Role.WORKTOP: ("worktop",), Role.CORNICE: ("cornice",), Role.PLINTH: ("base",),
     Role.LEG: ("base",),
 }  # fmt: skip
+
+_PIN_REACH = 9.0
+"""mm: the middle of a pin's hole lies no further than this below the shelf on it."""
 
 Laid = tuple[Part, tuple[Working, ...]]
 
@@ -132,9 +136,9 @@ class _Cutter:
         return moved(lines.inner, back.reach - back.clearance)
 
     def _door(self, ref: str) -> DoorsSpec:
-        found: object = self.spec
+        found: Any = self.spec
         for key in self.bench.places[ref]:
-            found = found[key] if isinstance(found, tuple) else getattr(found, str(key))
+            found = getattr(found, key) if isinstance(key, str) else found[key]
         assert isinstance(found, DoorsSpec)
         return found
 
@@ -191,23 +195,9 @@ class _Cutter:
             if joint.kind is not JointKind.RESTING or {joint.first, joint.second} & gone:
                 continue
             shelf, old = self.bench.parts[joint.second].bounds(), before[joint.second][0].bounds()
-            z = joint.at[2]
-
-            def pins(part: Part, workings: Sequence[Working], low: float, high: float) -> int:
-                places = [
-                    part.placement.to_unit(_mouth(hole, part))
-                    for hole in workings if isinstance(hole, Hole)
-                ]  # fmt: skip
-                return sum(
-                    z - 1.5 * 6.0 < at[2] < z and low <= at[1] <= high
-                    and abs(at[0] - joint.at[0]) < TOUCH for at in places
-                )  # fmt: skip
-
-            whole = pins(*before[joint.first], old.low[1], old.high[1])
+            whole = _pins(joint, *before[joint.first], old)
             upright = self.bench.parts[joint.first]
-            now = pins(
-                upright, self.bench.workings_of(joint.first), shelf.low[1], shelf.high[1]
-            )
+            now = _pins(joint, upright, self.bench.workings_of(joint.first), shelf)
             if now < whole or beyond(self.lines.inner, joint.at) > -TOUCH:
                 self._note(
                     self.bench.places.get(joint.second, ("slope",)),
@@ -260,6 +250,20 @@ def _high_end(rod: Rod, lines: SlopeLines) -> tuple[float, float]:
         "left": (rod.width, 0.0), "right": (0.0, 0.0),
         "front": (0.0, rod.depth), "rear": (0.0, 0.0),
     }[lines.falls]  # fmt: skip
+
+
+def _pins(joint: Joint, part: Part, workings: Sequence[Working], shelf: Box) -> int:
+    """How many pin holes of an upright lie just under a shelf that rests on it there."""
+    places = [
+        part.placement.to_unit(_mouth(hole, part)) for hole in workings if isinstance(hole, Hole)
+    ]
+    x, _, z = joint.at
+    return sum(
+        z - _PIN_REACH < at[2] < z
+        and shelf.low[1] <= at[1] <= shelf.high[1]
+        and abs(at[0] - x) < TOUCH
+        for at in places
+    )
 
 
 def _mouth(hole: Hole, part: Part) -> Vector:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from rodwright.halfspaces import Plane, Vector, beyond, bounds_of, patch, turned, vertices
+from rodwright.halfspaces import Plane, Vector, bounds_of, patch, turned, vertices
 from rodwright.parts import (
     Blank,
     Easing,
@@ -96,8 +96,13 @@ def _let_back_in(rod: Rod, lines: SlopeLines, board: Part, bench: Bench) -> None
     panels = [ref for ref, part in bench.parts.items() if part.role is Role.BACK]
     if not lines.sideways or not panels:
         return
-    corners = vertices(planes_of(bench.parts[panels[0]], bench.workings_of(panels[0])))
-    inside = [_along(board, corner) for corner in corners if beyond(lines.inner, corner) > TOUCH]
+    at, (x, y, z) = lines.inner
+    into: Plane = (at, (-x, -y, -z))
+    inside = [
+        _along(board, corner)
+        for ref in panels
+        for corner in vertices([*planes_of(bench.parts[ref], bench.workings_of(ref)), into])
+    ]
     start = max(0.0, min(inside) - back.clearance)
     far = max(inside) + back.clearance
     stop = None if far > board.blank.length - TOUCH else far
@@ -120,8 +125,7 @@ def _touching(bench: Bench, part: Part) -> list[tuple[str, Vector, float]]:
     for ref, other in bench.parts.items():
         near = other.bounds()
         if ref == part.ref or any(
-            near.low[i] > box.high[i] + TOUCH or near.high[i] < box.low[i] - TOUCH
-            for i in range(3)
+            near.low[i] > box.high[i] + TOUCH or near.high[i] < box.low[i] - TOUCH for i in range(3)
         ):
             continue
         shared = vertices([*own, *planes_of(other, bench.workings_of(ref))])
@@ -173,9 +177,10 @@ def _lip(rod: Rod, lines: SlopeLines, board: Part, bench: Bench) -> None:
         body = Blank(rod.width, high - low, lipping.thickness, lipping.stock, Grain.LENGTHWISE)
         placement = Placement((0.0, y, low), X, Z)
         ends += [lines.outer, turned(lines.inner)]
-    strip = Part(
-        ref, "Lipping", Role.LIPPING, "Lippings", body, placement, withdraw=FORWARD
-    )
+    strip = Part(ref, "Lipping", Role.LIPPING, "Lippings", body, placement, withdraw=FORWARD)
+    if cut_back(strip, (), ends) is None:
+        # The board begins behind the level top, whose own lipping is all that shows.
+        return
     strip = _lay(bench, strip, (), ends)
     for other, middle, _ in _touching(bench, strip):
         if other == board.ref:
