@@ -12,7 +12,7 @@ from math import ceil, dist
 from typing import Any
 
 from rodwright.halfspaces import Plane, Vector, beyond, bounds_of, moved, patch, vertices
-from rodwright.parts import Bevel, Fixing, Hole, Joint, JointKind, Mitre, Part, Role, Working
+from rodwright.parts import Bevel, Box, Fixing, Hole, Joint, JointKind, Mitre, Part, Role, Working
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import TOUCH, Bench
 from rodwright.setout.clipping import cut_back, planes_of
