@@ -8,15 +8,19 @@ from hypothesis import strategies as st
 
 Wish = dict[str, Any]
 
-JOINTS = ["butted", "housed"]
+JOINTS = [
+    "butted", "housed", "housed", "screwed", "rebated", "tongued", "dowelled", "biscuited",
+    "loose-tenoned", "pocket-screwed", "knock-down", "mitred",
+]  # fmt: skip
+ENDS = [joint for joint in JOINTS if joint not in ("rebated", "mitred")]
 
 shelves = st.fixed_dictionaries(
     {
         "count": st.integers(1, 3),
         "layers": st.integers(1, 2),
         "fixed": st.booleans(),
-        "ends": st.sampled_from(JOINTS),
-        "stopped": st.sampled_from([0, 10]),
+        "ends": st.sampled_from([*ENDS, "housed", "butted"]),
+        "stopped": st.sampled_from([0, 0, 0, 10]),
         "setback": st.sampled_from([0, 15]),
         "spacing": st.sampled_from(["openings", "centres"]),
     }
@@ -32,6 +36,18 @@ doors = st.builds(
         optional={"handle": st.just({}), "hung": st.just("overlay")},
     ),
     st.sampled_from([{}, {"kind": "framed", "panel": {"stock": "thin"}}]),
+)
+drawers = st.fixed_dictionaries(
+    {
+        "count": st.integers(1, 3),
+        "stock": st.sampled_from(["ply", "ash"]),
+        "bottom": st.just({"stock": "thin"}),
+        "hung": st.sampled_from(["inset", "overlay"]),
+        "slides": st.sampled_from(
+            [{"kind": "side"}, {"kind": "under", "below": 20}, {"kind": "runners"}]
+        ),
+        "corners": st.sampled_from(["rebated", "dowelled", "screwed", "housed"]),
+    }
 )
 dividers = st.one_of(
     st.fixed_dictionaries(
@@ -50,7 +66,8 @@ def space(depth: int) -> st.SearchStrategy[Wish]:
     """A space of the interior, divided up to ``depth`` times."""
     open_leaf = st.one_of(st.just({}), st.builds(lambda each: {"shelves": each}, shelves))
     shut_leaf = st.builds(lambda each, front: each | {"doors": front}, open_leaf, doors)
-    leaf = st.one_of(open_leaf, open_leaf, shut_leaf)
+    chest = st.builds(lambda each: {"drawers": each}, drawers)
+    leaf = st.one_of(open_leaf, open_leaf, shut_leaf, chest)
     if depth == 0:
         return leaf
     inner = space(depth - 1)
@@ -106,10 +123,10 @@ frames = st.one_of(
             "stock": st.just("ash"),
             "width": st.integers(30, 70),
             "corners": st.sampled_from(["mitred", "butted"]),
-            "rails": st.sampled_from(["both", "both", "top", "bottom"]),
+            "rails": st.sampled_from(["both", "both", "both", "both", "top", "bottom"]),
             "eased": st.sampled_from([0, 4]),
-            "mid_stiles": st.sampled_from([None, 40]),
-            "mid_rails": st.sampled_from([None, 30]),
+            "mid_stiles": st.sampled_from([None, 40, 40, 40]),
+            "mid_rails": st.sampled_from([None, 30, 30, 30]),
         }
     ),
 )
@@ -137,6 +154,35 @@ heads = st.one_of(
 )
 
 
+slopes = st.builds(
+    lambda falls, low, pitch: {"slope": {"falls": falls, "low": low, "pitch": pitch}},
+    st.sampled_from(["left", "right", "front", "rear"]),
+    st.integers(500, 2300),
+    st.integers(10, 70),
+)
+cutouts = st.builds(
+    lambda each: {"cutouts": [each]},
+    st.one_of(
+        st.fixed_dictionaries(
+            {
+                "kind": st.just("skirting"),
+                "height": st.integers(40, 150),
+                "depth": st.integers(10, 25),
+            }
+        ),
+        st.fixed_dictionaries(
+            {
+                "kind": st.just("pipe"),
+                "runs": st.sampled_from(["upright", "back", "across"]),
+                "at": st.tuples(st.integers(40, 600), st.integers(40, 600)).map(list),
+                "diameter": st.integers(15, 40),
+            }
+        ),
+    ),
+)
+rooms = st.one_of(st.just({}), st.just({}), st.just({}), slopes, cutouts)
+
+
 @st.composite
 def wishes(draw: st.DrawFn) -> Wish:
     """A whole unit."""
@@ -154,10 +200,11 @@ def wishes(draw: st.DrawFn) -> Wish:
         },
         "interior": draw(space(2)),
     }
+    stands = wish["carcass"]["bottom"] != "none"
     chosen = {
-        "base": draw(bases),
+        "base": draw(bases) if stands else None,
         "back": draw(backs),
         "face_frame": draw(frames),
         "lipping": draw(lippings),
     }
-    return wish | draw(heads) | {key: value for key, value in chosen.items() if value}
+    return wish | draw(heads) | draw(rooms) | {key: value for key, value in chosen.items() if value}

@@ -24,7 +24,7 @@ def _unit(wish: Wish) -> Unit:
 
 
 @settings(
-    max_examples=120,
+    max_examples=500,
     deadline=None,
     suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow],
 )

@@ -1,0 +1,154 @@
+"""Units under a sloping ceiling, against plane trigonometry."""
+
+from __future__ import annotations
+
+from itertools import product
+from math import cos, radians, sqrt, tan
+from typing import Any
+
+import pytest
+from hypothesis import HealthCheck, assume, given, settings
+from hypothesis import strategies as st
+
+from rodwright.checks import check_parts, check_solids
+from rodwright.checks.findings import Severity
+from rodwright.parts import Bevel, Part, Role, Unit
+from rodwright.problems import ProblemsError
+from specs import of_role, problems_of, unit_from
+
+SIZE = "size: {width: 1200, height: 2000, depth: 300}\n"
+LOW = 1400.0
+
+
+def _under(pitch: float, falls: str = "right", **more: Any) -> Unit:
+    slope = {"falls": falls, "low": LOW, "pitch": pitch, "clearance": 0}
+    interior = more.pop("interior", {"shelves": {"at": [1582]}})
+    return unit_from(SIZE, slope=slope, interior=interior, **more)
+
+
+def _bevels(part: Part) -> list[Bevel]:
+    return [each for each in part.workings if isinstance(each, Bevel)]
+
+
+@pytest.mark.parametrize("pitch", [35.0, 45.0, 52.5])
+def test_sides_shelves_and_top_end_at_the_sloping_board(pitch: float) -> None:
+    unit = _under(pitch)
+    rise, board = tan(radians(pitch)), 18 / cos(radians(pitch))
+
+    def under(x: float) -> float:
+        """Height of the sloping board's underside."""
+        return LOW + (1200 - x) * rise - board
+
+    left, right = of_role(unit, Role.SIDE)
+    assert left.blank.length == 2000.0 and not _bevels(left)
+    # The long point of the right side is at its inner face, 18 mm from the low end.
+    assert right.blank.length == pytest.approx(under(1182))
+    (bevel,) = _bevels(right)
+    assert min(bevel.angle, 90 - bevel.angle) == pytest.approx(min(pitch, 90 - pitch))
+    (shelf,) = of_role(unit, Role.SHELF)
+    # Its underside, 1600 up, is its longer face.
+    assert under(1182) < 1600
+    assert shelf.blank.length == pytest.approx(1200 - (1600 + board - LOW) / rise - 18)
+    flat, sloping = of_role(unit, Role.TOP)
+    assert flat.blank.length == pytest.approx(1200 - (1982 + board - LOW) / rise - 18)
+    # Cut level at the top and plumb at the low end, its underside is the longer by both cuts.
+    upper = (2000 - LOW) / rise / cos(radians(pitch))
+    lower = (2000 - LOW + board) / rise / cos(radians(pitch))
+    assert sloping.blank.length == pytest.approx(max(upper, lower))
+    assert check_solids(unit) == ()
+
+
+def test_a_back_laid_on_is_cut_across_its_corner() -> None:
+    unit = _under(45.0, back={"stock": "thin", "fixing": "applied"})
+    (back,) = of_role(unit, Role.BACK)
+    (bevel,) = _bevels(back)
+    assert (bevel.width, bevel.depth) == (pytest.approx(600), pytest.approx(600))
+    assert back.blank.size == (2000.0, 1200.0, 6.0)
+
+
+def test_the_clearance_is_square_to_the_slope() -> None:
+    def top(clearance: float) -> float:
+        slope = {"falls": "right", "low": LOW, "pitch": 45, "clearance": clearance}
+        return of_role(unit_from(SIZE, slope=slope), Role.SIDE)[1].blank.length
+
+    assert top(0) - top(10) == pytest.approx(10 * sqrt(2))
+
+
+def test_a_run_says_the_same_as_a_pitch() -> None:
+    steep = unit_from(SIZE, slope={"falls": "left", "low": LOW, "pitch": 45})
+    run = unit_from(SIZE, slope={"falls": "left", "low": LOW, "run": 600, "high": 2000})
+    assert {part.shape for part in steep.parts} == {part.shape for part in run.parts}
+
+
+def test_a_sloping_rail_follows_in_the_frame() -> None:
+    frame = {"stock": "ash", "width": 50, "corners": "butted"}
+    unit = _under(45.0, face_frame=frame)
+    (rail,) = [part for part in of_role(unit, Role.RAIL) if part.name == "Sloping rail"]
+    assert rail.blank.width == pytest.approx(50.0)
+    assert not [each for each in check_parts(unit) if each.severity is Severity.ERROR]
+    assert check_solids(unit) == ()
+
+
+def test_shelves_that_the_slope_leaves_nothing_are_told() -> None:
+    shelves = {"shelves": {"count": 1}}
+    space = {"columns": [{"width": "1 share"}, {"width": 200, **shelves}]}
+    slope = {"falls": "right", "low": 600, "pitch": 30}
+    said = problems_of(SIZE, slope=slope, interior=space)
+    assert said and all(each.startswith("interior.columns.1.shelves") for each in said)
+
+
+@pytest.mark.parametrize(
+    ("slope", "where"),
+    [
+        ({"falls": "right", "low": 2100, "pitch": 45}, "slope"),
+        ({"falls": "right", "low": 1400}, "slope"),
+        ({"falls": "right", "low": 1400, "pitch": 45, "run": 300}, "slope"),
+        ({"falls": "right", "low": 40, "pitch": 10}, "slope"),
+    ],
+)
+def test_slopes_that_say_too_little_or_too_much(slope: dict[str, Any], where: str) -> None:
+    said = problems_of(SIZE, slope=slope)
+    assert said and all(each.startswith(where) for each in said)
+
+
+@settings(
+    max_examples=60, deadline=None,
+    suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow],
+)  # fmt: skip
+@given(
+    falls=st.sampled_from(["left", "right", "front", "rear"]),
+    low=st.integers(700, 1900),
+    pitch=st.integers(12, 75),
+    corners=st.sampled_from(["butted", "housed"]),
+    fixing=st.sampled_from([None, "applied", "rebated", "grooved"]),
+    front=st.sampled_from(["bare", "lipped", "framed"]),
+)
+def test_units_under_any_slope_are_whole(
+    falls: str, low: int, pitch: int, corners: str, fixing: str | None, front: str
+) -> None:
+    more: dict[str, Any] = {"carcass": {"stock": "ply", "corners": corners}}
+    if fixing:
+        more["back"] = {"stock": "thin", "fixing": fixing}
+    if front == "lipped":
+        edges = ["shelves", "dividers", "sides", "top"]
+        more["lipping"] = {"stock": "ash", "thickness": 10, "edges": edges}
+    elif front == "framed":
+        more["face_frame"] = {"stock": "ash", "width": 45, "corners": "butted", "mid_stiles": 40}
+    columns = [{"width": "1 share"} | {"shelves": {"at": at}} for at in ([300, 600], [250])]
+    slope = {"falls": falls, "low": low, "pitch": pitch}
+    try:
+        unit = unit_from(SIZE, slope=slope, interior={"columns": columns}, **more)
+    except ProblemsError:
+        assume(False)
+        raise
+    assert check_solids(unit) == ()
+    assert not [each for each in check_parts(unit) if each.severity is Severity.ERROR]
+
+
+@pytest.mark.parametrize(("falls", "fixing"), product(("front", "rear"), ("applied", "grooved")))
+def test_ceilings_that_fall_to_the_front_or_the_rear(falls: str, fixing: str) -> None:
+    unit = _under(60.0, falls, interior={}, back={"stock": "thin", "fixing": fixing})
+    sides = of_role(unit, Role.SIDE)
+    assert len({part.blank.length for part in sides}) == 1
+    assert all(_bevels(side) for side in sides)
+    assert check_solids(unit) == ()
