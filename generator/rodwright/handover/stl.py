@@ -23,6 +23,9 @@ _GRID = 1 / 1024
 """Mm.  A power of two: STL's single precision holds its multiples exactly up to 16 m, where a
 decimal grid would leave gaps between faces that ought to touch."""
 
+_HAIR = _GRID
+"""Mm: how far the surfaces of a part that lies askew are moved out in the whole unit."""
+
 
 @lru_cache(maxsize=4096)
 def part_stl(shape: ShapeKey) -> bytes:
@@ -46,7 +49,12 @@ def unit_stl(unit: Unit) -> bytes:
     bodies = []
     for part in unit.parts:
         mesh, matrix = mesh_of(part.shape), np.array(part.placement.matrix())
-        placed = np.asarray(mesh.vertices) @ matrix[:3, :3].T + matrix[:3, 3]
+        vertices = np.asarray(mesh.vertices)
+        if not (np.abs(matrix[:3, :3]).max(axis=0) > 1.0 - 1e-9).all():
+            # Off the grid, faces that touch aren't quite in one plane: a hair of overlap unites.
+            size = np.array(part.blank.size)
+            vertices = size / 2 + (vertices - size / 2) * (1.0 + 2 * _HAIR / size)
+        placed = vertices @ matrix[:3, :3].T + matrix[:3, 3]
         faces = np.asarray(mesh.faces, dtype=np.uint32)
         bodies.append(manifold3d.Manifold(manifold3d.Mesh(_snapped(placed), faces)))
     united = manifold3d.Manifold.batch_boolean(bodies, manifold3d.OpType.Add).to_mesh()

@@ -292,7 +292,8 @@ def _rejoined(joint: Joint, before: Mapping[str, Laid], bench: Bench) -> Joint |
     new = _shared(first, second)
     middle = patch(new)
     if patch(old) is None:
-        return joint
+        # They only touched along an edge, or don't meet at all: as pins and hinges have it.
+        return joint if new or not joint.kind.meets else None
     if middle is None:
         return None
     before_low, before_high = bounds_of(old)
