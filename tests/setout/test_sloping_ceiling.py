@@ -89,6 +89,17 @@ def test_a_sloping_rail_follows_in_the_frame() -> None:
     assert check_solids(unit) == ()
 
 
+@pytest.mark.parametrize("falls", ["left", "right"])
+def test_no_joint_is_left_to_a_mitre_that_the_slope_takes(falls: str) -> None:
+    # The level top and a mitred stile touch along the arris at the corner, and there alone.
+    unit = _under(60.0, falls, interior={}, face_frame={"stock": "ash", "width": 45})
+    near = "Left stile" if falls == "left" else "Right stile"
+    stile = next(part.ref for part in unit.parts if part.name == near)
+    flat = next(part.ref for part in unit.parts if part.name == "Top")
+    assert not [joint for joint in unit.joints if {joint.first, joint.second} == {stile, flat}]
+    assert check_solids(unit) == ()
+
+
 def test_shelves_that_the_slope_leaves_nothing_are_told() -> None:
     shelves = {"shelves": {"count": 1}}
     space = {"columns": [{"width": "1 share"}, {"width": 200, **shelves}]}
