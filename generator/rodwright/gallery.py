@@ -61,13 +61,14 @@ def gallery_page() -> str:
 def _section(name: str, unit: Unit) -> str:
     size = " x ".join(format_length(length, unit.display_unit) for length in unit.size)
     opening = f"\n![{unit.title}, its opening]({name}/opening.png)\n" if unit.opening else ""
+    opened = f"\n![{unit.title}, open]({name}/opened.png)\n" if unit.motions else ""
     return f"""## {unit.title}
 
 `{name}`: {size} {unit.display_unit} (width x height x depth), {len(unit.parts)} parts, \
 {unit_weight(unit):.0f} kg.
 
 ![{unit.title}, assembled]({name}/assembled.png)
-
+{opened}
 ![{unit.title}, taken apart]({name}/exploded.png)
 
 ![{unit.title}, front, side and plan]({name}/views.png)

@@ -28,8 +28,8 @@ from rodwright.parts import (
     Unit,
 )
 from rodwright.problems import ProblemsError
-from rodwright.setout.doors import AIR, behind
 from rodwright.setout.hinges import hinge_count
+from rodwright.setout.spaces import AIR, behind
 from rodwright.spec.doors import DoorsSpec
 from specs import of_role, problems_of, unit_from
 

@@ -1,4 +1,7 @@
-"""The set-out: wishes and sizes become parts and joints, by arithmetic alone."""
+"""The set-out: wishes and sizes become parts and joints, by arithmetic alone.
+
+What only some units have is loaded when one asks for it: the shortest check should be quick.
+"""
 
 from __future__ import annotations
 
@@ -8,22 +11,10 @@ from rodwright.setout.back import set_out_back
 from rodwright.setout.base import levelling_of, set_out_base
 from rodwright.setout.bench import Bench
 from rodwright.setout.carcass import set_out_carcass
-from rodwright.setout.cornice import set_out_cornice
-from rodwright.setout.cutouts import cut_out
-from rodwright.setout.doors import set_out_doors
-from rodwright.setout.drawers import set_out_drawers
-from rodwright.setout.edging import set_out_edging
 from rodwright.setout.face_frame import set_out_face_frame
-from rodwright.setout.hinge_places import surroundings
-from rodwright.setout.interior import set_out_interior
+from rodwright.setout.interior import Interior, set_out_interior
 from rodwright.setout.lipping import set_out_lippings
-from rodwright.setout.rod import draw_rod
-from rodwright.setout.scribes import set_out_scribes
-from rodwright.setout.shelf_drilling import drill_shelf_rows
-from rodwright.setout.slope import cut_to_slope
-from rodwright.setout.slope_boards import lay_slope
-from rodwright.setout.slope_lines import slope_lines, under_slope
-from rodwright.setout.worktop import set_out_worktop
+from rodwright.setout.rod import Rod, draw_rod
 from rodwright.site.way_readings import read_way
 from rodwright.spec.models import UnitSpec
 
@@ -41,9 +32,13 @@ def set_out_unit(spec: UnitSpec) -> Unit:
     """
     problems = Problems(spec.unit)
     rod = draw_rod(spec, problems)
-    slope = slope_lines(spec, rod, problems) if spec.slope else None
-    if slope is not None:
-        rod = under_slope(spec, rod, slope, problems)
+    slope = None
+    if spec.slope is not None:
+        from rodwright.setout.slope_lines import slope_lines, under_slope
+
+        slope = slope_lines(spec, rod, problems)
+        if slope is not None:
+            rod = under_slope(spec, rod, slope, problems)
     bench = Bench()
     carcass = set_out_carcass(spec, rod, bench, problems)
     bench.note_places(("carcass",))
@@ -55,35 +50,21 @@ def set_out_unit(spec: UnitSpec) -> Unit:
     if rod.lipping is not None:
         set_out_lippings(rod, carcass, interior, bench, problems)
     bench.note_places(())
-    for chest in interior.chests:
-        set_out_drawers(
-            chest.wish, chest.space, rod, bench, problems, chest.where, spec.moisture.range
-        )
-        bench.note_places(chest.where)
-    around = surroundings(bench) if interior.doorways else None
-    for doorway in interior.doorways:
-        set_out_doors(
-            doorway.wish, doorway.space, rod, bench, problems, doorway.where, spec.moisture.range,
-            around,
-        )  # fmt: skip
-        bench.note_places(doorway.where)
+    _fill_fronts(spec, rod, interior, bench, problems)
     if spec.base is not None:
         set_out_base(spec.base, rod, carcass, bench, problems)
-    if spec.worktop is not None:
-        set_out_worktop(spec.worktop, rod, bench, spec.moisture.range, problems)
-    if spec.cornice is not None:
-        scribed = spec.scribes.edges if spec.scribes else ()
-        set_out_cornice(spec.cornice, rod, scribed, bench, problems)
-    if spec.scribes is not None:
-        set_out_scribes(spec.scribes, rod, bench, problems)
-    if spec.edging is not None:
-        set_out_edging(spec, spec.edging, bench, problems)
-    cut_out(spec.cutouts, rod, bench, problems)
-    drill_shelf_rows(interior.rows, bench, problems)
-    if slope is not None and not len(problems):
-        cut_to_slope(spec, rod, slope, bench, problems)
+    _finish_round(spec, rod, bench, problems)
+    if interior.rows:
+        from rodwright.setout.shelf_drilling import drill_shelf_rows
+
+        drill_shelf_rows(interior.rows, bench, problems)
     problems.raise_if_any()
     if slope is not None:
+        from rodwright.setout.slope import cut_to_slope
+        from rodwright.setout.slope_boards import lay_slope
+
+        cut_to_slope(spec, rod, slope, bench, problems)
+        problems.raise_if_any()
         lay_slope(spec, rod, slope, bench)
     way_in = read_way(spec.way_in, rod.opening, problems) if spec.way_in else None
     problems.raise_if_any()
@@ -109,3 +90,49 @@ def set_out_unit(spec: UnitSpec) -> Unit:
             dict.fromkeys(wish.kind for wish in spec.cutouts if wish.kind != "skirting")
         ),
     )
+
+
+def _fill_fronts(
+    spec: UnitSpec, rod: Rod, interior: Interior, bench: Bench, problems: Problems
+) -> None:
+    """Lay drawers and doors on the bench."""
+    moisture = spec.moisture.range
+    if interior.chests:
+        from rodwright.setout.drawers import set_out_drawers
+
+        for chest in interior.chests:
+            set_out_drawers(chest.wish, chest.space, rod, bench, problems, chest.where, moisture)
+            bench.note_places(chest.where)
+    if interior.doorways:
+        from rodwright.setout.doors import set_out_doors
+        from rodwright.setout.hinge_places import surroundings
+
+        around = surroundings(bench)
+        for door in interior.doorways:
+            set_out_doors(door.wish, door.space, rod, bench, problems, door.where, moisture, around)
+            bench.note_places(door.where)
+
+
+def _finish_round(spec: UnitSpec, rod: Rod, bench: Bench, problems: Problems) -> None:
+    """Lay what stands over and beside the carcass on the bench, and cut all out for the room."""
+    if spec.worktop is not None:
+        from rodwright.setout.worktop import set_out_worktop
+
+        set_out_worktop(spec.worktop, rod, bench, spec.moisture.range, problems)
+    if spec.cornice is not None:
+        from rodwright.setout.cornice import set_out_cornice
+
+        scribed = spec.scribes.edges if spec.scribes else ()
+        set_out_cornice(spec.cornice, rod, scribed, bench, problems)
+    if spec.scribes is not None:
+        from rodwright.setout.scribes import set_out_scribes
+
+        set_out_scribes(spec.scribes, rod, bench, problems)
+    if spec.edging is not None:
+        from rodwright.setout.edging import set_out_edging
+
+        set_out_edging(spec, spec.edging, bench, problems)
+    if spec.cutouts:
+        from rodwright.setout.cutouts import cut_out
+
+        cut_out(spec.cutouts, rod, bench, problems)

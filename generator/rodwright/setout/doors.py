@@ -18,24 +18,11 @@ from rodwright.setout.spaces import Front, Space
 from rodwright.setout.stocks import find_stock
 from rodwright.spec.doors import DoorsSpec, HandleSpec
 
-AIR = 2.0
-"""Left between an inset door and what stands behind it, mm (common practice, no source)."""
 HINGE_REACH = 13.0
 """How far a concealed hinge lets a door cover its upright, less the distance from the door's edge
 to the cup's rim, mm (the tables that makers of hinges print, from memory)."""
 HANDLE_EDGE = 40.0
 """From the edge of a slab to its handle, mm (common practice, no source)."""
-
-
-def behind(wish: DoorsSpec, front_plane: float, thickness: float) -> float:
-    """The y (>= 0, mm, unit frame) that the contents of a space stay behind.
-
-    ``front_plane`` is the y of the front of what surrounds the door, ``thickness`` the
-    door's.  An overlay door takes nothing of the space.
-    """
-    if wish.hung == "overlay":
-        return 0.0
-    return max(0.0, front_plane + thickness + AIR)
 
 
 def set_out_doors(

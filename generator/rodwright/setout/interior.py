@@ -24,7 +24,6 @@ from rodwright.setout.carcass import (
     upright_placement,
 )
 from rodwright.setout.division import divide, shelf_heights
-from rodwright.setout.doors import behind
 from rodwright.setout.joints import joint_of, make_joint
 from rodwright.setout.rod import Rod
 from rodwright.setout.shelf_rows import ShelfRows, lay_rows
@@ -32,6 +31,7 @@ from rodwright.setout.spaces import (
     Front,
     Member,
     Space,
+    behind,
     columns_of,
     mid_rail,
     mid_stile,

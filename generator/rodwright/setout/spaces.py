@@ -8,8 +8,13 @@ from typing import Literal
 
 from rodwright.setout.carcass import Carcass, Level, Upright
 from rodwright.setout.rod import Rod
+from rodwright.spec.doors import DoorsSpec
 
 Edge = Literal["left", "right", "low", "high"]
+
+
+AIR = 2.0
+"""Left between an inset door and what stands behind it, mm (common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,6 +90,17 @@ class Member:
     right: float
     low: float
     high: float
+
+
+def behind(wish: DoorsSpec, front_plane: float, thickness: float) -> float:
+    """The y (>= 0, mm, unit frame) that the contents of a space stay behind.
+
+    ``front_plane`` is the y of the front of what surrounds the door, ``thickness`` the
+    door's.  An overlay door takes nothing of the space.
+    """
+    if wish.hung == "overlay":
+        return 0.0
+    return max(0.0, front_plane + thickness + AIR)
 
 
 def whole_space(rod: Rod, carcass: Carcass) -> Space:
