@@ -251,3 +251,15 @@ def test_problems_are_reported_together() -> None:
         "face_frame.eased",
         "interior.columns",
     ]
+
+
+@pytest.mark.parametrize("width", [13, 16, 18, 24, 45])
+@pytest.mark.parametrize("corners", ["butted", "housed"])
+def test_a_narrow_frame_claims_no_joint_where_the_sides_are_housed_out(
+    width: int, corners: str
+) -> None:
+    frame = {"stock": "ash", "width": width, "corners": "butted"}
+    unit = unit_from(SIZE, carcass={"stock": "ply", "corners": corners}, face_frame=frame)
+    assert check_solids(unit) == ()
+    met = {(joint.first, joint.second) for joint in unit.joints}
+    assert {("SD1", "ST1"), ("SD2", "ST2"), ("ST1", "RL1"), ("ST2", "RL2")} <= met

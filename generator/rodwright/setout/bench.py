@@ -43,7 +43,7 @@ NOWHERE: Vector = (0.0, 0.0, 0.0)
 TOUCH = 1e-6
 """Lengths closer than this (mm) are the same place; far below any saw, far above rounding."""
 
-_SURFACES = (
+SURFACES = (
     (Surface.NEAR_END, Surface.FAR_END),
     (Surface.FACE_EDGE, Surface.BACK_EDGE),
     (Surface.REVERSE, Surface.FACE),
@@ -142,7 +142,7 @@ class Bench:
         local = to_part(part.placement, Box(at, at)).low
         turned = [sum(into[i] * axis[i] for i in range(3)) for axis in _axes(part.placement)]
         axis = max(range(3), key=lambda i: abs(turned[i]))
-        surface = _SURFACES[axis][turned[axis] < 0]
+        surface = SURFACES[axis][turned[axis] < 0]
         across = [local[i] for i in range(3) if i != axis]
         self.work(ref, Hole(surface, (across[0], across[1]), diameter, depth))
 
@@ -156,7 +156,7 @@ class Bench:
         self.work(
             ref,
             Mortise(
-                _SURFACES[axis][turned[axis] < 0],
+                SURFACES[axis][turned[axis] < 0],
                 (local.low[first], local.low[second]),
                 (local.size[first], local.size[second]),
                 local.size[axis],

@@ -24,17 +24,10 @@ from rodwright.parts import (
     Placement,
     PocketHole,
     Rebate,
-    Surface,
     Vector,
     Working,
 )
-from rodwright.setout.bench import TOUCH
-
-_SURFACES = (
-    (Surface.NEAR_END, Surface.FAR_END),
-    (Surface.FACE_EDGE, Surface.BACK_EDGE),
-    (Surface.REVERSE, Surface.FACE),
-)
+from rodwright.setout.bench import SURFACES, TOUCH
 
 
 def planes_of(part: Part, workings: Sequence[Working]) -> list[Plane]:
@@ -188,7 +181,7 @@ def _cut_of(cut: Plane, size: Vector, workings: Sequence[Working]) -> Mitre | Be
         return None
     if len(axes) == 3:
         raise AssertionError("a compound cut is no bevel")
-    surfaces = [_SURFACES[axis][normal[axis] > 0] for axis in axes]
+    surfaces = [SURFACES[axis][normal[axis] > 0] for axis in axes]
     corner = _vector([size[i] if normal[i] > 0 else 0.0 for i in range(3)])
     reach = beyond(cut, corner)
     if reach < TOUCH:

@@ -49,10 +49,11 @@ def set_out_face_frame(
     behind += [level.ref for level in (carcass.bottom, carcass.top) if level]
     behind += [upright.ref for upright, _ in interior.dividers]
     behind += [ref for level in interior.levels for ref in level]
+    let_in = max(rod.reach(joint, rod.thickness) for joint in (rod.corners, rod.inner))
     for ref in behind:
         for member in refs:
             if not (mitred and _missed(bench.parts[ref].bounds(), bench.parts[member], lines)):
-                _meet(bench, JointKind.BUTT, ref, member)
+                _meet(bench, JointKind.BUTT, ref, member, let_in)
 
 
 def _missed(panel: Box, member: Part, lines: FrameLines) -> bool:
@@ -189,7 +190,18 @@ def _free(
     return free
 
 
-def _meet(bench: Bench, kind: JointKind, first: str, second: str) -> None:
-    at = meeting(bench.parts[first].bounds(), bench.parts[second].bounds())
-    if at is not None:
+def _meet(
+    bench: Bench, kind: JointKind, first: str, second: str, let_in: float | None = None
+) -> None:
+    """Note that two parts meet.
+
+    A panel and a member before it don't where they overlap by no more than ``let_in`` mm, the
+    depth to which the panel's edge may be housed out there.
+    """
+    one, other = bench.parts[first].bounds(), bench.parts[second].bounds()
+    at = meeting(one, other)
+    if at is None:
+        return
+    over = min(min(one.high[i], other.high[i]) - max(one.low[i], other.low[i]) for i in (0, 2))
+    if let_in is None or over > let_in:
         bench.join(kind, first, second, at)

@@ -9,7 +9,7 @@ from rodwright.spec.fields import Length, LengthOrZero, SpecModel
 
 class ShelfHolesSpec(SpecModel):
     """The rows of holes that loose shelves rest on; shelves go to the hole nearest to where they
-    are wished, never more than half a pitch away."""
+    are wished, half a pitch away at the most unless the row ends there."""
 
     pitch: Length = 32.0
     """From centre to centre of the holes in a row."""
