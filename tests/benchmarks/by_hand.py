@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import csv
 import json
+import math
 import sys
 from pathlib import Path
 
@@ -18,7 +19,7 @@ import openpyxl
 
 W, H, D, T, HD = 2982.0, 2378.0, 317.5, 18.0, 6.0
 FLOOR, CEILING, BAY = 58.0, 2360.0, 723.0
-FT, FW, MW, R = 25.0, 60.0, 44.0, 5.0
+FT, FW, MW, R, END = 25.0, 60.0, 44.0, 5.0, 34.0
 DIVIDERS = [T + BAY + i * (BAY + T) for i in range(3)]
 OUTER = [478.0, 854.0, 1356.0, 1858.0]
 STEP_UP = (CEILING - FLOOR - 5 * 36.0) / 6
@@ -87,6 +88,25 @@ def frame() -> dict[str, cq.Workplane]:
     return parts
 
 
+def spread(low: float, high: float) -> list[float]:
+    """Screws from one place to another, 175 mm apart at the most."""
+    count = math.ceil((high - low) / 175.0)
+    return [low + i * (high - low) / count for i in range(count + 1)]
+
+
+def back() -> cq.Workplane:
+    """The back, with a clearance hole for every screw into what is in front of it."""
+    points = [(x, z) for z in (49.0, H - 9.0) for x in spread(52, W - 52)]
+    points += [(x, z) for x in (9.0, W - 9.0) for z in spread(80, H - 40)]
+    points += [(x + T / 2, z) for x in DIVIDERS for z in spread(92, H - 52)]
+    for bay, heights in enumerate((OUTER, INNER, INNER, OUTER)):
+        x = T + bay * (BAY + T)
+        points += [(each, z + T / 2) for z in heights for each in spread(x + END, x + BAY - END)]
+    sheet = cq.Workplane("XZ", origin=(0, D, 0)).center(W / 2, (H + 40) / 2).rect(W, H - 40)
+    sheet = sheet.center(-W / 2, -(H + 40) / 2).pushPoints(points).circle(2.0)
+    return sheet.extrude(-6.5)
+
+
 def solids() -> dict[str, dict[str, cq.Workplane]]:
     groups: dict[str, dict[str, cq.Workplane]] = {
         "Carcass": {}, "Shelves": {}, "Back": {}, "Face frame": {}, "Lippings": {}
@@ -98,7 +118,7 @@ def solids() -> dict[str, dict[str, cq.Workplane]]:
         zip(DIVIDERS, (OUTER, INNER, INNER), (INNER, INNER, OUTER), strict=True), start=1
     ):
         carcass[f"DV{number}"] = upright(x, FLOOR - HD, CEILING + HD, left, right)
-    groups["Back"]["BK1"] = box(0, D, 40, W, 6.5, H - 40)
+    groups["Back"]["BK1"] = back()
     groups["Face frame"] = frame()
     faces = [FW, *(x + T / 2 + s * MW / 2 for x in DIVIDERS for s in (-1, 1)), W - FW]
     count = 0
