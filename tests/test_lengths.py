@@ -135,14 +135,14 @@ def inches(draw):
 
 
 @given(inches(), st.sampled_from(["mm", "in"]))
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=300)
 def test_inches_are_exact(length, unit):
     written, value = length
     assert parse_length(written, unit) == float(value * INCH)
 
 
 @given(st.integers(0, 300), st.sampled_from(["ft", "foot", "feet", "'", "′"]))
-@settings(max_examples=50, deadline=None)
+@settings(max_examples=50)
 def test_feet_are_exact(feet, mark):
     assert parse_length(f"{feet} {mark}", "mm") == float(feet * FOOT)
 
@@ -150,7 +150,7 @@ def test_feet_are_exact(feet, mark):
 @given(
     st.integers(0, 9999), st.integers(0, 999), st.sampled_from(["mm", "cm", "m", "in", "ft", ""])
 )
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=200)
 def test_decimals_are_exact(whole, thousandths, mark):
     factor = {"mm": 1, "cm": 10, "m": 1000, "in": INCH, "ft": FOOT, "": INCH}[mark]
     exact = (whole + Fraction(thousandths, 1000)) * factor
@@ -159,21 +159,21 @@ def test_decimals_are_exact(whole, thousandths, mark):
 
 
 @given(st.integers(0, 20_000))
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=200)
 def test_tenths_of_a_millimetre_come_back(tenths):
     mm = tenths / 10
     assert parse_length(format_length(mm, "mm"), "mm") == mm
 
 
 @given(st.integers(0, 64 * 400))
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=200)
 def test_sixty_fourths_of_an_inch_come_back(sixty_fourths):
     mm = float(Fraction(sixty_fourths, 64) * INCH)
     assert parse_length(format_length(mm, "in"), "in") == mm
 
 
 @given(st.floats(0, 20_000), st.sampled_from(["mm", "in"]))
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=300)
 def test_what_is_shown_reads_back_to_a_tenth_of_a_millimetre(mm, unit):
     slack = {"mm": Fraction(1, 20), "in": Fraction(1, 10)}[unit]
     shown = parse_length(format_length(mm, unit), unit)
@@ -181,7 +181,7 @@ def test_what_is_shown_reads_back_to_a_tenth_of_a_millimetre(mm, unit):
 
 
 @given(st.text(max_size=30), st.sampled_from(["mm", "in"]))
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=300)
 def test_any_text_is_a_length_or_a_plain_refusal(text, unit):
     try:
         length = parse_length(text, unit)

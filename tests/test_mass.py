@@ -140,7 +140,6 @@ def _assert_measures_agree(shape: ShapeKey) -> None:
 
 @settings(
     max_examples=80,
-    deadline=None,
     suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large],
 )
 @given(shapes())
@@ -148,7 +147,9 @@ def test_random_shapes_measure_alike(shape: ShapeKey) -> None:
     _assert_measures_agree(shape)
 
 
-@settings(max_examples=100, deadline=None, suppress_health_check=[HealthCheck.data_too_large])
+@settings(
+    max_examples=100, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large]
+)
 @given(shapes(most=6), st.integers(0, 2**32 - 1))
 def test_random_shapes_hold_their_share_of_points(shape: ShapeKey, seed: int) -> None:
     """Monte Carlo, straight from what each working means: within six standard errors."""
@@ -170,7 +171,7 @@ def test_sample_parts_measure_alike(part: Part) -> None:
     _assert_measures_agree(part.shape)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(st.data())
 def test_the_order_of_workings_does_not_matter(data: st.DataObject) -> None:
     size, workings = data.draw(shapes())

@@ -32,7 +32,7 @@ def test_sample_meshes_are_sound(part: Part) -> None:
     _assert_sound(placed_mesh(part))
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(shapes())
 def test_random_meshes_are_sound_and_inside_their_blanks(shape: ShapeKey) -> None:
     mesh = mesh_of(shape)
@@ -66,7 +66,7 @@ def test_a_placed_mesh_fills_the_parts_bounds(part: Part) -> None:
     np.testing.assert_allclose(placed_mesh(part).bounds, [bounds.low, bounds.high], atol=1e-6)
 
 
-@settings(max_examples=30, deadline=None)
+@settings(max_examples=30)
 @given(placements())
 def test_a_placed_mesh_is_where_the_placed_solid_is(placement: Placement) -> None:
     part = replace(worked_part(), placement=placement)

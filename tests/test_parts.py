@@ -73,7 +73,7 @@ def test_boxes() -> None:
     assert box.centre == (6.0, 12.0, 18.0)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(placements())
 def test_a_placement_is_a_rigid_motion_without_mirroring(placement: Placement) -> None:
     matrix = np.array(placement.matrix())
@@ -85,7 +85,7 @@ def test_a_placement_is_a_rigid_motion_without_mirroring(placement: Placement) -
     assert placement.thickness == pytest.approx(tuple(np.cross(*turn.T[:2])))
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(placements())
 def test_bounds_hold_the_blanks_corners(placement: Placement) -> None:
     part = replace(worked_part(), placement=placement, workings=())

@@ -53,13 +53,13 @@ def test_sample_parts_are_sound(part: Part) -> None:
     _assert_sound(part.shape)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(shapes())
 def test_random_shapes_are_sound(shape: ShapeKey) -> None:
     _assert_sound(shape)
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=25)
 @given(shapes())
 def test_the_order_of_workings_does_not_matter(shape: ShapeKey) -> None:
     size, workings = shape
@@ -194,7 +194,7 @@ def test_two_mitred_members_close_a_corner(corner: float, frame: bool) -> None:
 # --- placing -------------------------------------------------------------------------
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(placements())
 def test_placements_and_locations_agree(placement: Placement) -> None:
     part = replace(worked_part(), placement=placement)
@@ -211,7 +211,7 @@ def test_placements_and_locations_agree(placement: Placement) -> None:
         assert placement.to_unit(point) == pytest.approx(moved.toTuple(), abs=1e-9)
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 @given(placements())
 def test_bounds_are_the_placed_blanks(placement: Placement) -> None:
     part = replace(worked_part(), placement=placement, workings=())

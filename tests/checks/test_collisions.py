@@ -161,7 +161,7 @@ def test_findings_keep_the_order_of_the_parts() -> None:
     assert pairs == [("D", "B"), ("D", "A"), ("B", "C"), ("C", "A")]
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(st.floats(-150, 150), st.floats(-150, 150), st.floats(0, 180))
 def test_turned_blocks_against_shapely(x: float, y: float, turn: float) -> None:
     """Volume of overlap and distance of blocks turned in plan, by plane geometry."""
@@ -191,7 +191,7 @@ def _thinnest(shape: Polygon) -> float:
     return float(min(sides))
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=25)
 @given(st.floats(1, 30), st.floats(1, 30), st.floats(1, 15), st.floats(5, 85))
 def test_overlap_volume_against_manifold_and_cadquery(
     x: float, y: float, z: float, turn: float

@@ -78,7 +78,7 @@ def test_rough_sizes_carry_what_is_trimmed_off() -> None:
     assert (row.width, row.rough_width) == (45.0, 50.0)
 
 
-@settings(max_examples=30, deadline=None)
+@settings(max_examples=30)
 @given(st.permutations(bookcase().parts))
 def test_every_part_is_on_the_list_once_and_the_weights_add_up(parts: list[Part]) -> None:
     unit = replace(bookcase(), parts=tuple(parts))

@@ -174,7 +174,7 @@ def units(draw: st.DrawFn) -> Unit:
     )
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(unit=units())
 def test_any_unit_reads_back_equal(unit: Unit, tmp_path_factory: pytest.TempPathFactory) -> None:
     path = tmp_path_factory.getbasetemp() / "any-unit.json"

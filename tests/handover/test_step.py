@@ -266,7 +266,7 @@ def test_texts_are_encoded(plain: str, encoded: str) -> None:
     assert text(plain) == encoded
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=200)
 @given(st.text())
 def test_any_text_is_one_plain_string(plain: str) -> None:
     encoded = text(plain)
@@ -274,7 +274,7 @@ def test_any_text_is_one_plain_string(plain: str) -> None:
     assert ALPHABET.fullmatch(encoded)
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=200)
 @given(st.floats(allow_nan=False, allow_infinity=False))
 def test_any_real_is_written_exactly(value: float) -> None:
     written = reals([value])[1:-1]

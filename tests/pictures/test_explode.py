@@ -113,7 +113,7 @@ def test_glued_layers_part_upwards_and_stay_in_their_space() -> None:
     assert moves["A1"] == moves["B1"] == NONE
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 @given(
     st.lists(
         st.tuples(

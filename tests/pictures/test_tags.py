@@ -18,7 +18,7 @@ from rodwright.spec import read_spec
 from rodwright.steps import set_out
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(
     st.floats(300, 3000),
     st.floats(300, 3000),

@@ -102,7 +102,7 @@ def test_what_shows_of_a_unit_is_its_silhouette(perspective: bool) -> None:
     assert shapely.area(seen.areas).sum() == pytest.approx(silhouette.area, rel=1e-4)
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=25)
 @given(
     st.lists(
         st.tuples(

@@ -30,7 +30,7 @@ def test_shares_take_what_given_lengths_leave() -> None:
     assert _divide(1000.0, 20.0, Share(1), 300.0, Share(2)) == pytest.approx((220, 300, 440))
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=200)
 @given(
     st.floats(500, 5000),
     st.floats(0, 30),
@@ -72,7 +72,7 @@ def test_equal_centres() -> None:
     assert (first, second) == pytest.approx((47.0, 94.0))
 
 
-@settings(max_examples=100, deadline=None)
+@settings(max_examples=100)
 @given(st.integers(1, 20), st.floats(5, 40), st.floats(900, 3000))
 def test_equal_openings_are_equal(count: int, thickness: float, clear: float) -> None:
     heights = _heights(clear, thickness, count=count)

@@ -484,7 +484,7 @@ def test_solid_slab_binds(width: int, gap: float, binds: bool) -> None:
     assert (grows > gap) == binds
 
 
-@settings(max_examples=8, deadline=None)
+@settings(max_examples=8)
 @given(
     st.sampled_from(["inset", "overlay"]),
     st.sampled_from(["slab", "framed"]),

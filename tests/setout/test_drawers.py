@@ -218,7 +218,7 @@ def test_every_corner_joint(corners: str) -> None:
     assert check_solids(unit) == ()
 
 
-@settings(max_examples=40, deadline=None, derandomize=True)
+@settings(max_examples=40, derandomize=True)
 @given(
     width=st.floats(160, 1200), height=st.floats(200, 1200), depth=st.floats(150, 700),
     frame=st.booleans(), hung=st.sampled_from(("inset", "overlay")),

@@ -38,7 +38,7 @@ THICK = st.integers(20, 90).map(lambda half: half / 2)
 
 
 @pytest.mark.parametrize(("joint", "figures"), WISHES)
-@settings(max_examples=8, deadline=None)
+@settings(max_examples=8)
 @given(first=THICK, second=THICK, depth=st.integers(40, 700), high=st.booleans())
 def test_made_joints_fit_and_others_are_refused(
     joint: str, figures: dict[str, Any], first: float, second: float, depth: int, high: bool

@@ -131,7 +131,6 @@ def _unit(wish: dict[str, Any]) -> Unit:
 
 @settings(
     max_examples=60,
-    deadline=None,
     suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow],
 )
 @given(wishes())

@@ -25,7 +25,6 @@ def _unit(wish: Wish) -> Unit:
 
 @settings(
     max_examples=500,
-    deadline=None,
     suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow],
 )
 @given(wishes())

@@ -298,7 +298,7 @@ def units(draw: st.DrawFn) -> dict[str, Any]:
     }  # fmt: skip
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(units())
 def test_holes_keep_clear_of_each_other_and_of_everything_else(wish: dict[str, Any]) -> None:
     """Discs and rectangles by shapely; depths overlap where less than 3 is left between them."""

@@ -83,7 +83,7 @@ def test_grid_search(seed: int) -> None:
     assert best >= rectangle.width + rectangle.height - 8.0
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(MOVES, MOVES, st.floats(-5, 5), st.floats(1150, 1300), st.floats(1900, 2100))
 def test_two_planes_by_scipy(
     front: tuple[float, ...], rear: tuple[float, ...], shift: float, width: float, height: float
@@ -111,7 +111,7 @@ def test_two_planes_by_scipy(
     assert rectangle.height <= height + 1e-6
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 @given(MOVES, st.floats(1100, 1250), st.floats(1850, 2050))
 def test_what_is_spared_just_goes_in(moves: tuple[float, ...], width: float, height: float) -> None:
     corners = quadrilateral(1200.0, 2000.0, moves)  # type: ignore[arg-type]

@@ -47,7 +47,7 @@ def test_butted_rails_by_plane_trigonometry(angle: float) -> None:
     assert (left.start_cut, left.end_cut) == pytest.approx((90 - angle, angle - 90))
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(st.tuples(*[st.floats(-80, 80)] * 6), st.floats(20, 120), st.floats(20, 120))
 def test_members_fill_the_frame(moves: tuple[float, ...], stile: float, rail: float) -> None:
     """By shapely: the frame's area is the opening's less that of the inset one; a member's area

@@ -48,7 +48,7 @@ def test_the_map_goes_all_round_every_plane() -> None:
     }
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=200)
 @given(st.floats(0, 60))
 def test_packers_come_within_half_a_step(gap: float) -> None:
     """Sizes up to 6 mm are 1 mm apart, those above 2 mm, so half of that is left at most."""
@@ -68,7 +68,7 @@ def test_a_schedule() -> None:
     assert {each.gap.side for each in found} == {"left", "right", "bottom"}
 
 
-@settings(max_examples=50, deadline=None)
+@settings(max_examples=50)
 @given(st.floats(50, 4000), st.floats(50, 900))
 def test_fixing_points_are_no_further_apart_than_asked(length: float, spacing: float) -> None:
     points = fixing_points(length, spacing)

@@ -44,7 +44,7 @@ def test_the_rear_counts_too() -> None:
     assert (opening.width, opening.height) == (893.0, 1985.0)
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 @given(st.tuples(*[st.floats(-6, 6)] * 6), st.floats(1000, 3000), st.floats(1000, 2600))
 def test_the_unit_goes_into_the_true_opening(moves: Any, width: float, height: float) -> None:
     """By shapely: with every reading exact, the unit in its place crosses nothing."""

@@ -65,7 +65,7 @@ def _scipy(plane: Plane) -> Any:
     return least_squares(residuals, start, jac="3-point", xtol=1e-14, ftol=1e-14, gtol=1e-14)
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=25)
 @given(st.floats(1000, 3000), st.floats(1000, 2600), MOVES, st.integers(0, 999))
 def test_corners_and_their_errors_are_those_of_scipy(
     width: float, height: float, moves: Any, seed: int
@@ -82,7 +82,7 @@ def test_corners_and_their_errors_are_those_of_scipy(
     assert plane.misfit == pytest.approx(2 * other.cost, rel=1e-6, abs=1e-9)
 
 
-@settings(max_examples=30, deadline=None)
+@settings(max_examples=30)
 @given(st.floats(1000, 3000), st.floats(1000, 2600), MOVES)
 def test_exact_readings_give_the_opening_back(width: float, height: float, moves: Any) -> None:
     """What the assumptions pull away from the truth stays within the errors they leave."""
@@ -160,7 +160,7 @@ def test_any_wrong_reading_is_named(name: str, where: str) -> None:
     assert found == where or what in remedy
 
 
-@settings(max_examples=30, deadline=None)
+@settings(max_examples=30)
 @given(MOVES, st.randoms(use_true_random=False))
 def test_good_readings_are_not_doubted(moves: Any, chance: random.Random) -> None:
     """Within what a tape errs at most, however far out of square the opening is."""

@@ -20,7 +20,7 @@ from rodwright.site.way_exact import (
 )
 
 corridors = st.floats(600, 2500)
-some = settings(max_examples=50, deadline=None)
+some = settings(max_examples=50)
 
 
 def test_ladder_round_a_corner() -> None:

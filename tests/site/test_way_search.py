@@ -36,7 +36,7 @@ def free_throughout(scene: Scene, poses: tuple[Pose, ...]) -> bool:
     return True
 
 
-@settings(max_examples=15, deadline=None)
+@settings(max_examples=15)
 @given(st.floats(700, 1500), st.floats(700, 1500), st.floats(0.1, 0.95), st.floats(0.8, 1.2))
 def test_round_a_corner(before: float, after: float, part: float, near: float) -> None:
     """Never a yes where the formula says no; always one where it leaves the tolerance."""
@@ -53,7 +53,7 @@ def test_round_a_corner(before: float, after: float, part: float, near: float) -
         assert free_throughout(scene, path)
 
 
-@settings(max_examples=15, deadline=None)
+@settings(max_examples=15)
 @given(st.floats(500, 2600), st.floats(150, 900), st.floats(-60, 60))
 def test_standing_up_under_a_ceiling(height: float, depth: float, spare: float) -> None:
     depth = min(depth, 0.9 * height)
@@ -87,7 +87,7 @@ def niche(**given: float | None) -> Niche:
     return Niche(**{**WALLS, **mouth, **given})  # type: ignore[arg-type]
 
 
-@settings(max_examples=10, deadline=None)
+@settings(max_examples=10)
 @given(st.floats(-30, 30), st.floats(-30, 30), st.floats(0, 20), st.floats(0, 40))
 def test_straight_in_agrees_with_the_search(
     wide: float, deep: float, frame: float, skirting: float

@@ -250,7 +250,7 @@ VALUES = st.recursive(
 
 
 @given(st.dictionaries(KEYS, VALUES, min_size=1, max_size=5))
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150)
 def test_data_is_what_json_says(data):
     """JSON is YAML (YAML 1.2.2, section 1.2), so Python's json module is the judge."""
     document = read_document(json.dumps(data, indent=1), "a.yaml")
@@ -259,7 +259,7 @@ def test_data_is_what_json_says(data):
 
 
 @given(st.dictionaries(KEYS, VALUES, min_size=1, max_size=5))
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150)
 def test_every_place_is_where_the_text_is(data):
     text = json.dumps(data, indent=1, ensure_ascii=True)
     lines = text.splitlines()

@@ -65,18 +65,18 @@ def mutated_texts(draw):
 
 
 @given(mutated_texts())
-@settings(max_examples=400, deadline=None)
+@settings(max_examples=400)
 def test_a_spec_with_accidents(text):
     assert_read_or_refused(text)
 
 
 @given(st.lists(st.sampled_from(TOKENS), max_size=30).map("".join))
-@settings(max_examples=400, deadline=None)
+@settings(max_examples=400)
 def test_bits_of_yaml_in_any_order(text):
     assert_read_or_refused(text)
 
 
 @given(st.text(max_size=60))
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=200)
 def test_any_text(text):
     assert_read_or_refused(text.encode(errors="ignore").decode())
