@@ -13,6 +13,9 @@ def check(
     solids: Annotated[
         bool, typer.Option("--solids", help="Build the solids too, and look for collisions.")
     ] = False,
+    notes: Annotated[
+        bool, typer.Option("--notes", help="Give the usual cautions in full.")
+    ] = False,
 ) -> None:
     """Show sizes and findings; write nothing.  Leaves with 1 when something must be mended."""
     import rodwright
@@ -25,7 +28,7 @@ def check(
         with show.progress() as step:
             step(f"building {len(unit.shapes)} solids and looking for collisions")
             findings += rodwright.check_solids(unit)
-    show.findings(findings)
+    show.findings(findings, in_full=notes)
     if solids:
         typer.echo("Every pair of parts was looked at for collisions.")
     else:

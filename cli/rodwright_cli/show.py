@@ -8,6 +8,7 @@ from contextlib import contextmanager
 from rich.box import SIMPLE_HEAD
 from rich.console import Console
 from rich.markup import escape
+from rich.padding import Padding
 from rich.table import Table
 
 import rodwright
@@ -16,7 +17,12 @@ from rodwright.checks.fit import fitted_size
 from rodwright.lengths import format_length
 from rodwright.parts import Unit
 
-_COLOURS = {Severity.ERROR: "red", Severity.WARNING: "yellow", Severity.NOTE: "cyan"}
+_COLOURS = {
+    Severity.ERROR: "red",
+    Severity.WARNING: "yellow",
+    Severity.NOTE: "cyan",
+    Severity.CAUTION: "magenta",
+}
 
 
 def _console() -> Console:
@@ -48,20 +54,36 @@ def sizes(unit: Unit) -> None:
     console.print(f"  weight    {rodwright.unit_weight(unit):.1f} kg")
 
 
-def findings(found: Sequence[Finding]) -> None:
-    """Every finding, the gravest first."""
+def findings(found: Sequence[Finding], *, in_full: bool = False) -> None:
+    """Every finding, the gravest first; cautions under a heading of their own, each in a line
+    unless they are wanted in full."""
     console = _console()
     order = list(Severity)
+    cautions = [finding for finding in found if finding.severity is Severity.CAUTION]
+    others = [finding for finding in found if finding.severity is not Severity.CAUTION]
+    if others:
+        console.print(_told(sorted(others, key=lambda each: order.index(each.severity))))
+    if cautions:
+        more = "" if in_full else " (in full with --notes)"
+        console.print(f"[bold]Take care[/bold]; local codes come first{more}:")
+        console.print(_told(cautions) if in_full else _in_short(cautions))
+    console.print(_counted(found))
+
+
+def _in_short(cautions: Sequence[Finding]) -> Padding:
+    briefs = dict.fromkeys(finding.brief for finding in cautions)
+    return Padding("\n".join(map(escape, briefs)), (0, 0, 0, 2))
+
+
+def _told(found: Sequence[Finding]) -> Table:
     grid = Table.grid(padding=(0, 2, 0, 0))
-    for finding in sorted(found, key=lambda each: order.index(each.severity)):
+    for finding in found:
         colour = _COLOURS[finding.severity]
         grid.add_row(
             f"[{colour}]{finding.severity.value}[/{colour}]",
             f"{escape(finding.message)}\n[dim]{escape(finding.remedy)}[/dim]",
         )
-    if found:
-        console.print(grid)
-    console.print(_counted(found))
+    return grid
 
 
 def errors(found: Sequence[Finding]) -> None:

@@ -8,6 +8,7 @@ from dataclasses import replace
 
 import pytest
 
+import rodwright
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.workings import workings
@@ -33,6 +34,7 @@ from rodwright.parts import (
     Unit,
     Working,
 )
+from rodwright.ready_models import model_names, model_path
 from samples import ASH, PLYWOOD, X, Y, Z, bookcase
 from specs import unit_from
 
@@ -223,10 +225,32 @@ def test_cautions() -> None:
     heavy = _panel(length=2400.0, width=1000.0)
     wide = Unit("Test", Box((0, 0, 0), (1000, 300, 601)), (heavy,))
     rules = [(finding.rule, finding.severity.value) for finding in check_parts(wide)]
-    assert rules == [("tipping", "warning"), ("lifting", "note"), ("lifting", "note"),
-                     ("dust", "note")]  # fmt: skip
+    assert rules == [("tipping", "warning"), ("lifting", "caution"), ("lifting", "caution"),
+                     ("dust", "caution")]  # fmt: skip
     low = Unit("Test", Box((0, 0, 0), (1000, 300, 600)), (_panel(),))
     assert [finding.rule for finding in check_parts(low)] == ["dust"]
+
+
+def test_heavy_parts_are_one_caution() -> None:
+    heavy = [_panel(length=2400.0, width=1000.0), _panel(length=2400.0, width=900.0)]
+    heavy[1] = replace(heavy[1], ref="P2")
+    unit = Unit("Test", Box((0, 0, 0), (1000, 300, 500)), tuple(heavy))
+    first, whole = (each for each in check_parts(unit) if each.rule == "lifting")
+    assert first.parts == ("P1", "P2")
+    assert first.figure == pytest.approx(2.4 * 1.0 * 0.018 * 680.0)
+    assert "P1" in first.brief and "1 more" in first.brief
+    assert whole.figure == pytest.approx(2.4 * 1.9 * 0.018 * 680.0)
+
+
+def test_every_caution_has_a_short_line_of_its_own() -> None:
+    """The longest line still goes on a terminal of 80 columns."""
+    for name in model_names():
+        found = check_parts(rodwright.set_out(rodwright.read_spec(model_path(name))))
+        briefs = [each.brief for each in found if each.severity is Severity.CAUTION]
+        assert briefs
+        assert len(set(briefs)) == len(briefs)
+        assert all(0 < len(brief) <= 78 for brief in briefs)
+        assert not any(each.brief for each in found if each.severity is not Severity.CAUTION)
 
 
 def test_the_same_is_said_once() -> None:

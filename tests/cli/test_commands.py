@@ -152,6 +152,23 @@ def test_check_leaves_with_1_when_the_unit_is_larger_than_its_opening(maker: Mak
     assert said.err == ""
 
 
+def test_cautions_come_last_and_short(maker: Maker) -> None:
+    opening = "opening: {width: 790, height: 910, depth: 260}\n"
+    said = maker.run("check", maker.write(SPEC + opening)).out
+    assert said.index("error") < said.index("Take care") < said.index("Findings: ")
+    assert said.count("Take care") == 1
+    take_care = said[said.index("Take care") : said.index("Findings: ")].splitlines()
+    assert all(re.match(r"  [A-Z][\w -]+: ", line) for line in take_care[1:])
+    assert "Never widen" not in said
+
+
+def test_notes_give_cautions_in_full(maker: Maker) -> None:
+    opening = "opening: {width: 810, height: 910, depth: 260}\n"
+    said = maker.run("check", "--notes", maker.write(SPEC + opening)).out
+    assert "Never widen or notch it without a structural engineer's word" in said
+    assert "Leave wiring, pipes and anything structural to licensed people" in said
+
+
 # --- parts and schema ----------------------------------------------------------------
 
 

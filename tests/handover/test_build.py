@@ -69,7 +69,7 @@ def test_findings_are_written_gravest_first(tmp_path: Path) -> None:
     ]
     write_build(bookcase(), tmp_path / "out", findings=findings)
     document = json.loads((tmp_path / "out" / "findings.json").read_text(encoding="utf-8"))
-    assert document["counts"] == {"error": 1, "warning": 0, "note": 1}
+    assert document["counts"] == {"error": 1, "warning": 0, "note": 1, "caution": 0}
     assert [each["message"] for each in document["findings"]] == ["too wide — by 3", "a note"]
     assert document["findings"][0]["parts"] == ["SD1"]
 

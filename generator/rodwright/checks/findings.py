@@ -9,11 +9,16 @@ from rodwright.parts import Vector
 
 
 class Severity(StrEnum):
-    """How much a finding matters: an error must be mended before anything is cut."""
+    """How much a finding matters: an error must be mended before anything is cut.
+
+    A caution stands for every job of its kind, however well it is set out; notes are about this
+    one.
+    """
 
     ERROR = "error"
     WARNING = "warning"
     NOTE = "note"
+    CAUTION = "caution"
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,6 +28,7 @@ class Finding:
     ``rule`` names the check in a word or two; ``parts`` are refs.  ``figure`` is what was
     found and ``limit`` what it is held against, both in ``measure`` (mm unless said).
     ``place`` is where, in the unit frame.  ``source`` says where the limit comes from.
+    ``brief`` is a caution in one short line, for where there is no room for the whole.
     """
 
     severity: Severity
@@ -35,3 +41,4 @@ class Finding:
     measure: str = "mm"
     source: str = "common practice, no source"
     place: Vector | None = None
+    brief: str = ""

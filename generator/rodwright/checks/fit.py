@@ -33,7 +33,14 @@ def fit(unit: Unit) -> Iterator[Finding]:
         yield from _worst_case(unit, unit.opening.shape)
         yield from _gaps(unit, unit.opening.shape)
     for caution in (STRUCTURE, OLD_MATERIALS):
-        yield Finding(Severity.NOTE, "the opening", caution.danger, caution.remedy, measure="")
+        yield Finding(
+            Severity.CAUTION,
+            "the opening",
+            caution.danger,
+            caution.remedy,
+            measure="",
+            brief=caution.brief,
+        )
 
 
 def carcass_size(unit: Unit) -> tuple[float, float]:

@@ -8,6 +8,7 @@ from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import named
 from rodwright.mass import unit_weight, weight
 from rodwright.parts import Unit
+from rodwright.site.cautions import SERVICES
 
 TWO_PERSON_LIFT = 25.0
 """Weight (kg) from which two people lift: the figure for men lifting close to the body at waist
@@ -19,53 +20,63 @@ def safety(unit: Unit) -> Iterator[Finding]:
     yield from _lifting(unit)
     if unit.opening is not None:
         yield Finding(
-            Severity.NOTE,
+            Severity.CAUTION,
             "walls",
             "before drilling into a wall, find the cables and pipes in it",
             "Leave wiring, pipes and anything structural to licensed people; follow local codes.",
             measure="",
+            brief=SERVICES.brief,
         )
     for service, who in (("socket", "electrician"), ("pipe", "plumber")):
         if service in unit.services:
             yield Finding(
-                Severity.NOTE,
+                Severity.CAUTION,
                 "services",
                 f"a {service} stays where the unit is cut out round it",
                 f"Leave it in reach, and leave work on it to a licensed {who}; turn the supply off "
                 "before you cut or drill near it, and follow local codes.",
                 measure="",
+                brief=f"The {service}: supply off before cutting near it; work on it is for a "
+                f"licensed {who}.",
             )
     stocks = [part.blank.stock for part in unit.parts]
     dusty = sorted({stock.material for stock in stocks if stock.kind == "sheet"})
     if dusty:
         yield Finding(
-            Severity.NOTE,
+            Severity.CAUTION,
             "dust",
             f"cutting {' and '.join(dusty)} makes fine dust that harms the lungs",
             "Extract it at the saw and wear a fitted mask.",
             measure="",
+            brief="Dust: extract it at the saw and wear a fitted mask.",
         )
 
 
 def _lifting(unit: Unit) -> Iterator[Finding]:
     whole = unit_weight(unit)
     source = "HSE INDG143, guideline figure (from memory)"
-    heavy = [part for part in unit.parts if weight(part) > TWO_PERSON_LIFT]
-    for part in heavy:
+    heavy = sorted(
+        (part for part in unit.parts if weight(part) > TWO_PERSON_LIFT), key=weight, reverse=True
+    )
+    if heavy:
+        first, *others = heavy
+        most = f"{weight(first):.0f} kg"
+        more = f", and {len(others)} more than {TWO_PERSON_LIFT:.0f} kg" if others else ""
         yield Finding(
-            Severity.NOTE,
+            Severity.CAUTION,
             "lifting",
-            f"{named(part)} weighs {weight(part):.0f} kg",
-            "Have two people lift it.",
-            (part.ref,),
-            weight(part),
+            f"{named(first)} weighs {most}{more}",
+            "Have two people lift each.",
+            tuple(part.ref for part in heavy),
+            weight(first),
             TWO_PERSON_LIFT,
             "kg",
             source,
+            brief=f"Lifting: {first.ref} weighs {most}{more}; two people lift each.",
         )
     if whole > TWO_PERSON_LIFT:
         yield Finding(
-            Severity.NOTE,
+            Severity.CAUTION,
             "lifting",
             f"the whole unit weighs {whole:.0f} kg",
             "Assemble it where it will stand, or lift it with enough people.",
@@ -74,4 +85,5 @@ def _lifting(unit: Unit) -> Iterator[Finding]:
             TWO_PERSON_LIFT,
             "kg",
             source,
+            brief=f"Lifting: the whole weighs {whole:.0f} kg; assemble it where it will stand.",
         )

@@ -33,12 +33,13 @@ def way_in(unit: Unit) -> Iterator[Finding]:
             source=_SOURCE,
         )
     yield Finding(
-        Severity.NOTE,
+        Severity.CAUTION,
         "way in",
         "turning a large piece on stairs and round corners crushes hands and backs",
         "Walk the way empty first, agree on who leads, keep nobody below the load on stairs, and "
         "take doors off their hinges; stairs are not worked out here.",
         measure="",
+        brief="Carrying in: walk the way empty first; nobody below the load on stairs.",
     )
 
 
