@@ -168,3 +168,87 @@ def test_unit_json_from_before_there_was_a_way_in(tmp_path: Path) -> None:
     path = tmp_path / "unit.json"
     path.write_text(json.dumps(document), encoding="utf-8")
     assert read_unit_json(path) == bookcase()
+
+
+CUPBOARD = """
+size: {width: 1000, height: 2200, depth: 620}
+carcass: {stock: ply}
+base: {kind: plinth, height: 120, toe_space: 40}
+interior: {doors: {hung: overlay, count: 2}}
+"""
+PLINTH = "bring the plinth separately, and stand the unit on it in place"
+DOORS = "take the doors off their hinges"
+
+
+def cupboard(ceiling: float, text: str = CUPBOARD) -> Unit:
+    """Carried lying through a low doorway, and stood up under a ceiling."""
+    way = f"way_in: {{ceiling: {ceiling}, doors: [{{width: 1200, height: 1100}}]}}\n"
+    return unit_from(f"{text}{way}")
+
+
+@pytest.mark.parametrize(
+    ("height", "depth", "what"),
+    [
+        # By Pythagoras: the carcass stands on a plinth of 120, its doors 18 before it.
+        (2080.0, 638.0, PLINTH),
+        (2200.0, 620.0, DOORS),
+        (2080.0, 620.0, f"{DOORS}, and {PLINTH}"),
+    ],
+)
+def test_standing_it_up_without_its_plinth_or_its_doors(
+    height: float, depth: float, what: str
+) -> None:
+    for more, goes in ((0.5, True), (-0.5, False)):
+        unit = cupboard(hypot(height, depth) + more)
+        assert unit.way_in is not None
+        assert not all(step.passes for step in steps_for(unit, unit.way_in))
+        assert (what in works(remedies(unit, unit.way_in))) is goes
+
+
+def test_the_remedies_tell_of_plinth_and_doors_in_check() -> None:
+    unit = cupboard(hypot(2080.0, 620.0) + 0.5)
+    (found,) = [
+        each
+        for each in check_parts(unit)
+        if each.rule == "way in" and each.severity is Severity.WARNING
+    ]
+    assert f"{DOORS}, and {PLINTH}" in found.remedy
+
+
+def test_a_plinth_has_to_pass_the_doorway_too() -> None:
+    """A carcass lying on its side is 500 high, and its plinth as wide as it is."""
+    unit = unit_from(CUPBOARD)
+    way = WayIn(None, (Doorway(900.0, 115.0 + 20.0),), hands=20.0)
+    tried = {remedy.what: remedy.still for remedy in remedies(unit, way)}
+    assert any("doorway" in step.place for step in tried[PLINTH])
+
+
+def test_what_is_not_a_frame_of_its_own_is_not_left_off() -> None:
+    boards = ("{kind: toe_board, height: 120}", "{kind: levellers, height: 120, board: {}}")
+    for base in boards:
+        text = CUPBOARD.replace("{kind: plinth, height: 120, toe_space: 40}", base)
+        unit = cupboard(2100.0, text)
+        assert unit.way_in is not None
+        tried = [remedy.what for remedy in remedies(unit, unit.way_in)]
+        assert not any("plinth" in what for what in tried)
+        assert any(DOORS in what for what in tried)
+
+
+def test_a_carcass_is_lifted_over_its_plinth_into_its_opening() -> None:
+    """2193 in all under 2200; standing on a plinth of 120 there must be room for the rest."""
+    text = CUPBOARD.replace("size: {width: 1000, height: 2200, depth: 620}", "").strip()
+    opening = "opening: {width: 1007, height: 2207, depth: 640}\nsize: {depth: 620}\n"
+    unit = cupboard(hypot(2080.0, 638.0) + 0.5, f"{opening}{text}\n")
+    assert unit.way_in is not None
+    assert PLINTH in works(remedies(unit, unit.way_in))
+    low = replace(unit.way_in, mouth=Mouth(None, 2190.0, 25.0))
+    still = {remedy.what: remedy.still for remedy in remedies(unit, low)}[PLINTH]
+    (step,) = [each for each in still if each.place.startswith("the opening")]
+    assert step.spare == pytest.approx(2190.0 - unit.size[1])
+
+
+def test_four_boxes_are_no_remedy() -> None:
+    unit = alcove("{doors: [{width: 310, height: 700}], hands: 0}")
+    assert unit.way_in is not None
+    tried = [remedy.what for remedy in remedies(unit, unit.way_in)]
+    assert not any("4 boxes" in what for what in tried)

@@ -69,7 +69,10 @@ class Niche:
 
 
 def body_of(unit: Unit, without: Iterable[Role] = ()) -> Body:
-    """The unit's carcass and face frame, some roles left off; scribes are fitted in place."""
+    """The unit's carcass and face frame, some roles left off; scribes are fitted in place.
+
+    It stands on the floor, or without its plinth on its underside.
+    """
     left_off = {*without, Role.SCRIBE}
     frame = [part for part in unit.parts if part.role in FACE_FRAME and part.role not in left_off]
     case = [
@@ -77,7 +80,9 @@ def body_of(unit: Unit, without: Iterable[Role] = ()) -> Body:
     ]
     around = _around(case)
     width, depth, _ = around.size
-    body = Body(width, around.high[2], depth)
+    # Adjustable feet are no parts, and yet are under it.
+    foot = around.low[2] if Role.PLINTH in left_off else 0.0
+    body = Body(width, around.high[2] - foot, depth)
     if not frame:
         return body
     box = _around(frame)

@@ -13,7 +13,14 @@ from rodwright.ways import WayIn
 
 IntoOpening = Callable[[Body, Niche, LengthUnit], Step]
 """How putting a body into its opening is judged."""
-_MOST_SECTIONS = 4
+_MOST_SECTIONS = 3
+"""More boxes than this are no remedy: carrying the parts in is less trouble (common practice, no
+source)."""
+_LEAST_FRAME = 4
+"""Boards that a plinth's frame has at least."""
+_DOORS = (Role.DOOR, Role.DOOR_STILE, Role.DOOR_RAIL, Role.DOOR_PANEL)
+_DRAWERS = (Role.DRAWER_FRONT, Role.DRAWER_SIDE, Role.DRAWER_END, Role.DRAWER_BOTTOM)
+_FRONTS = (*_DOORS, *_DRAWERS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,9 +70,16 @@ def remedies(unit: Unit, way: WayIn, into_opening: IntoOpening = straight_in) ->
 def _tried(unit: Unit, way: WayIn, into_opening: IntoOpening) -> list[Remedy]:
     """Everything that is done to the unit itself."""
     found = []
-    for what, body in _left_off(unit):
+    for what, body, plinth in _left_off(unit):
         steps = carry(body.load(what), way, unit.display_unit)
-        found.append(_remedy(what, steps + _placed(unit, way, body, into_opening)))
+        if plinth is not None:
+            # It is carried in flat and never stood up.
+            lying = replace(way, ceiling=None)
+            steps += carry(plinth.load("the plinth"), lying, unit.display_unit)
+            steps += _onto(plinth.height, unit, way, body, into_opening)
+        else:
+            steps += _placed(unit, way, body, into_opening)
+        found.append(_remedy(what, steps))
     found += [_sections(unit, way, into_opening, across) for across in (True, False)]
     found.append(_in_place(unit, way))
     return found
@@ -75,18 +89,82 @@ def _remedy(what: str, steps: tuple[Step, ...]) -> Remedy:
     return Remedy(what, tuple(step for step in steps if not step.passes))
 
 
-def _left_off(unit: Unit) -> Iterator[tuple[str, Body]]:
-    """Bodies with something left off until it stands in its place, where that makes it smaller."""
+def _left_off(unit: Unit) -> Iterator[tuple[str, Body, Body | None]]:
+    """Bodies with something left off until it stands in its place, where that makes it smaller;
+    and the plinth that waits for it there, if that is what is left off.
+
+    Doors and drawers in a face frame come off with it.
+    """
     whole = body_of(unit)
     roles = {part.role for part in unit.parts}
-    framed = bool(roles & set(FACE_FRAME))
-    if framed:
-        yield "bring the face frame separately and fit it in place", body_of(unit, FACE_FRAME)
+    bare = _FRONTS if body_of(unit, _FRONTS) != whole else ()
+    if bare:
+        yield _off(roles), body_of(unit, bare), None
+    plinth = _plinth(unit)
+    if plinth is not None:
+        yield _PLINTH, body_of(unit, (Role.PLINTH,)), plinth
+        if bare:
+            yield f"{_off(roles)}, and {_PLINTH}", body_of(unit, (Role.PLINTH, *bare)), plinth
+    if framed := bool(roles & set(FACE_FRAME)):
+        frame = "bring the face frame separately and fit it in place"
+        yield frame, body_of(unit, (*FACE_FRAME, *_FRONTS)), None
+        if plinth is not None:
+            left_off = (Role.PLINTH, *FACE_FRAME, *_FRONTS)
+            yield f"{frame}, and {_PLINTH}", body_of(unit, left_off), plinth
     if Role.TOP in roles:
-        topless = body_of(unit, (Role.TOP, *FACE_FRAME))
+        topless = body_of(unit, (Role.TOP, *FACE_FRAME, *(_FRONTS if framed else ())))
         if topless.height < whole.height:
             frame = " and the face frame" if framed else ""
-            yield f"fit the top{frame} last, in place", topless
+            yield f"fit the top{frame} last, in place", topless, None
+
+
+_PLINTH = "bring the plinth separately, and stand the unit on it in place"
+
+
+def _off(roles: set[Role]) -> str:
+    """Taking off what comes off without a tool or with a screwdriver, in words."""
+    off = []
+    if roles & set(_DOORS):
+        off.append("the doors off their hinges")
+    if roles & set(_DRAWERS):
+        off.append("the drawers out")
+    return f"take {' and '.join(off)}"
+
+
+def _plinth(unit: Unit) -> Body | None:
+    """The plinth as a body of its own, where the carcass stands on one whole."""
+    boards = [part for part in unit.parts if part.role is Role.PLINTH]
+    # A toe board between the sides, or one clipped to feet, is no frame to stand on.
+    if len(boards) < _LEAST_FRAME:
+        return None
+    return body_of(unit, {part.role for part in unit.parts} - {Role.PLINTH})
+
+
+def _onto(
+    height: float, unit: Unit, way: WayIn, body: Body, into_opening: IntoOpening
+) -> tuple[Step, ...]:
+    """Putting a body into the opening over a plinth of this height that stands there: as if the
+    floor, before the opening too, were so much higher."""
+    if unit.opening is None:
+        return ()
+    skirting, mouth = way.skirting, way.mouth
+    raised = replace(
+        way,
+        ceiling=None if way.ceiling is None else way.ceiling - height,
+        skirting=(
+            replace(skirting, height=skirting.height - height)
+            if skirting is not None and skirting.height > height
+            else None
+        ),
+        mouth=(
+            replace(mouth, height=mouth.height - height)
+            if mouth is not None and mouth.height is not None
+            else mouth
+        ),
+    )
+    opening = replace(unit.opening, height=unit.opening.height - height)
+    niche = niche_of(opening, raised, body)
+    return (into_opening(body, niche, unit.display_unit),)
 
 
 def _sections(unit: Unit, way: WayIn, into_opening: IntoOpening, across: bool) -> Remedy:
