@@ -8,16 +8,18 @@ import math
 import numpy as np
 import pytest
 import trimesh
+from hypothesis import given
 from stl.mesh import Mesh
 
-from rodwright.handover.stl import part_stl, unit_stl
+from rodwright.handover.stl import part_stl, unit_normals, unit_stl
 from rodwright.mass import mass_of
-from rodwright.parts import Notch, Part, Unit
+from rodwright.parts import Notch, Part, ShapeKey, Unit
 from rodwright.ready_models import model_names, model_path
 from rodwright.setout import set_out_unit
 from rodwright.spec import read_spec
 from samples import bookcase, worked_part
 from specs import unit_from
+from strategies import shapes
 
 
 def volume_and_centre(content: bytes) -> tuple[float, list[float]]:
@@ -77,6 +79,47 @@ def test_the_whole_unit_is_watertight_and_has_the_arithmetic_volume_and_centre(u
     # A plinth is made lower than its base by what levelling may take, and stands on packers.
     low = (*unit.envelope.low[:2], min(part.bounds().low[2] for part in unit.parts))
     np.testing.assert_allclose(mesh.bounds, [low, unit.envelope.high], atol=2e-3)
+
+
+def normals_and_corners(content: bytes) -> tuple[np.ndarray, np.ndarray]:
+    """By the layout of a binary STL alone: 80 + 4 bytes, then 12 floats and 2 bytes a triangle."""
+    layout = np.dtype([("normal", "<f4", 3), ("corners", "<f4", (3, 3)), ("colour", "<u2")])
+    triangles = np.frombuffer(content, dtype=layout, offset=84)
+    assert len(triangles) == int.from_bytes(content[80:84], "little")
+    return triangles["normal"].astype(float), triangles["corners"].astype(float)
+
+
+def check_normals(content: bytes) -> None:
+    """Every normal is a unit vector and is its triangle's, by the right-hand rule."""
+    normals, corners = normals_and_corners(content)
+    np.testing.assert_allclose(np.linalg.norm(normals, axis=1), 1.0, atol=1e-6)
+    expected = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
+    area = np.linalg.norm(expected, axis=1)
+    wide = area > 0.0  # single precision may bring the corners of a sliver into one line
+    np.testing.assert_allclose(normals[wide], expected[wide] / area[wide, None], atol=1e-6)
+
+
+@pytest.mark.parametrize("part", [*bookcase().parts, worked_part()], ids=lambda part: part.ref)
+def test_a_parts_normals_are_unit_vectors_that_agree_with_their_triangles(part: Part) -> None:
+    check_normals(part_stl(part.shape))
+
+
+@pytest.mark.parametrize("unit", whole_units(), ids=lambda unit: unit.title)
+def test_a_units_normals_are_unit_vectors_that_agree_with_their_triangles(unit: Unit) -> None:
+    check_normals(unit_stl(unit))
+
+
+@given(shapes(most=3))
+def test_the_normals_of_any_part_are_unit_vectors(shape: ShapeKey) -> None:
+    check_normals(part_stl(shape))
+
+
+def test_a_triangle_without_area_has_a_unit_normal_too() -> None:
+    line = [[0.0, 0.0, 0.0], [10.0, 0.0, 0.0], [4.0, 0.0, 0.0]]
+    point = [[1.0, 2.0, 3.0]] * 3
+    normals = unit_normals(np.array([line, point]))
+    np.testing.assert_allclose(np.linalg.norm(normals, axis=1), 1.0)
+    assert normals[0] @ [1.0, 0.0, 0.0] == 0.0
 
 
 def test_the_file_is_binary_and_dateless() -> None:

@@ -1,7 +1,8 @@
 """STL, binary, in mm.
 
 One file for each row of the parts list, in the part frame, and one of the whole unit in
-the unit frame.  STL knows neither units nor names; the header says mm.
+the unit frame.  STL knows neither units nor names; the header says mm.  Normals have unit
+length, as the format asks, and follow from the corners by the right-hand rule.
 """
 
 from __future__ import annotations
@@ -25,6 +26,9 @@ decimal grid would leave gaps between faces that ought to touch."""
 
 _HAIR = _GRID
 """Mm: how far the surfaces of a part that lies askew are moved out in the whole unit."""
+
+_NO_AREA = 1e-12
+"""Mm2: half of it is less than any triangle has whose corners single precision tells apart."""
 
 
 @lru_cache(maxsize=4096)
@@ -78,8 +82,29 @@ def _snapped(vertices: NDArray[np.float64]) -> NDArray[np.float32]:
 def _binary(triangles: NDArray[np.floating[Any]]) -> bytes:
     data: Any = np.zeros(len(triangles), dtype=_Dateless.dtype)
     data["vectors"] = triangles
+    data["normals"] = unit_normals(data["vectors"])
     file = io.BytesIO()
-    _Dateless(data, remove_empty_areas=False, calculate_normals=False).save(
-        "unit", fh=file, mode=Mode.BINARY
-    )
+    mesh = _Dateless(data, remove_empty_areas=False, calculate_normals=False)
+    # Unless told otherwise, saving writes vector products over the normals: as long as the
+    # triangles are large.
+    mesh.save("unit", fh=file, mode=Mode.BINARY, update_normals=False)
     return file.getvalue()
+
+
+def unit_normals(triangles: NDArray[np.floating[Any]]) -> NDArray[np.float64]:
+    """Unit normals of triangles (n x 3 corners x 3), by the right-hand rule.
+
+    A triangle without area gets a direction square to its longest side.
+    """
+    corners = np.asarray(triangles, dtype=np.float64)
+    sides = np.roll(corners, -1, axis=1) - corners
+    normals = np.cross(sides[:, 0], sides[:, 1])
+    lengths = np.linalg.norm(normals, axis=1)
+    flat = lengths < _NO_AREA
+    if flat.any():
+        squared = (sides[flat] ** 2).sum(axis=2)
+        longest = sides[flat, squared.argmax(axis=1)]
+        normals[flat] = np.cross(longest, np.eye(3)[np.abs(longest).argmin(axis=1)])
+        normals[flat & ~normals.any(axis=1)] = (0.0, 0.0, 1.0)  # three corners in one place
+        lengths[flat] = np.linalg.norm(normals[flat], axis=1)
+    return np.asarray(normals / lengths[:, None])
