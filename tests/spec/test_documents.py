@@ -1,5 +1,9 @@
+import contextlib
+import errno
 import json
+import os
 import string
+import threading
 from pathlib import Path
 
 import pytest
@@ -195,6 +199,16 @@ def test_aliases_cannot_blow_up():
     assert problem.line is not None
 
 
+@pytest.mark.parametrize("item", ["1, ", "*x, ", "{}, ", "[], "])
+def test_a_text_with_too_many_values_is_left_where_that_is_clear(item):
+    """The place shows that the reading stopped there instead of at the end of the text."""
+    head = "a: &x 1\nb: ["
+    (problem,) = problems_of(head + item * 200_000 + "1]\n")
+    assert "more than 20,000 keys and values" in problem.message
+    assert problem.line == 2
+    assert 20_000 < problem.column < 25_000 * len(item)
+
+
 def refusal_of(path):
     with pytest.raises(ProblemsError) as caught:
         read_text(path)
@@ -232,6 +246,75 @@ def test_a_file_that_is_not_utf_8(tmp_path):
     problem = refusal_of(path)
     assert "isn't UTF-8" in problem.message
     assert (problem.line, problem.column) == (2, 4)
+
+
+@pytest.mark.parametrize("device", ["/dev/zero", "/dev/null", "/dev/random"])
+def test_a_device_is_no_spec(device):
+    if not Path(device).is_char_device():
+        pytest.skip("there are no such devices here")
+    assert "isn't a file, but a device" in refusal_of(Path(device)).message
+
+
+@pytest.fixture
+def pipe(tmp_path):
+    if not hasattr(os, "mkfifo"):
+        pytest.skip("there are no pipes here")
+    os.mkfifo(tmp_path / "pipe")
+    return tmp_path / "pipe"
+
+
+def written_to(pipe, content):
+    """Lets a thread write to a pipe, until all is read or nobody reads on."""
+
+    def write():
+        with contextlib.suppress(BrokenPipeError), pipe.open("wb") as file:
+            file.write(content)
+
+    thread = threading.Thread(target=write)
+    thread.start()
+    return thread
+
+
+def test_a_pipe_is_read_to_its_end(pipe):
+    # Held open, so that the reader finds somebody at the other end.
+    held = os.open(pipe, os.O_RDWR)
+    thread = written_to(pipe, b"title: x\n" * 30_000)
+    text = []
+    reader = threading.Thread(target=lambda: text.append(read_text(pipe)))
+    reader.start()
+    thread.join()
+    os.close(held)
+    reader.join()
+    assert text == ["title: x\n" * 30_000]
+
+
+def test_a_pipe_without_an_end_is_left(pipe):
+    held = os.open(pipe, os.O_RDWR)
+    thread = written_to(pipe, b"# for ever\n" * 1_000_000)
+    assert "larger than 1 MB" in refusal_of(pipe).message
+    os.close(held)
+    thread.join()
+
+
+def test_a_pipe_that_nobody_writes_to_is_empty(pipe):
+    assert read_text(pipe) == ""
+
+
+def test_a_file_in_a_folder_one_may_not_enter(tmp_path, monkeypatch):
+    """Root may enter everywhere, so the system's answer is put in by hand."""
+    path = tmp_path / "a.yaml"
+    path.write_text("title: x\n")
+
+    def refuse(*_, **__):
+        raise PermissionError(errno.EACCES, "Permission denied")
+
+    monkeypatch.setattr(Path, "stat", refuse)
+    monkeypatch.setattr(os, "open", refuse)
+    assert "can't be opened: Permission denied" in refusal_of(path).message
+
+
+def test_a_name_longer_than_any_file_has(tmp_path):
+    assert "can't be opened: File name too long" in refusal_of(tmp_path / ("x" * 300)).message
 
 
 KEYS = st.text(string.ascii_lowercase, min_size=1, max_size=8).filter(

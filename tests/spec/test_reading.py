@@ -84,3 +84,28 @@ def test_every_model_reads(path):
     spec_file = read_spec(path)
     assert spec_file.spec.title
     assert spec_file.places.of_key(("title",)).column == 1
+
+
+@pytest.mark.parametrize("items", [
+    "{width: x}, ", "{shelves: {count: 0}}, ", "{width: 1, wid: 2}, ", "{doors: {hinge: [1]}}, ",
+])  # fmt: skip
+def test_of_very_many_problems_the_first_are_told(items):
+    text = SPEC.replace("shelves: {count: 3}", f"columns: [{items * 1500}]")
+    with pytest.raises(ProblemsError) as caught:
+        parse_spec(text, "niche.yaml")
+    problems = caught.value.problems
+    assert len(problems) == 101
+    assert {problem.line for problem in problems} == {7}
+    columns = [problem.column for problem in problems]
+    assert columns == sorted(columns)
+    assert problems[-1].message == "there is more that is wrong, from here on"
+    assert "100 problems above" in problems[-1].remedy
+
+
+def test_faults_in_many_variants_are_told_of_the_nearest_one_each():
+    stock = ", ".join(f"s{number}: {{kind: sheet}}" for number in range(40))
+    text = SPEC.replace("stock:\n", f"stock:\n  {stock.replace(', ', chr(10) + '  ')}\n", 1)
+    with pytest.raises(ProblemsError) as caught:
+        parse_spec(text, "niche.yaml")
+    assert len(caught.value.problems) == 80
+    assert all("needs `" in problem.message for problem in caught.value.problems)

@@ -7,12 +7,14 @@ plain aliases may be used; tags, merge keys and directives may not.
 from __future__ import annotations
 
 import math
+import os
+import stat
 from dataclasses import dataclass
 from pathlib import Path
-from typing import NoReturn
+from typing import Any, NoReturn
 
 from ruamel.yaml import YAML
-from ruamel.yaml.composer import MaxDepthExceededError
+from ruamel.yaml.composer import Composer, MaxDepthExceededError
 from ruamel.yaml.error import MarkedYAMLError, StringMark
 from ruamel.yaml.nodes import MappingNode, Node, ScalarNode, SequenceNode
 from ruamel.yaml.reader import ReaderError
@@ -26,7 +28,7 @@ Data = None | bool | int | float | str | list["Data"] | dict[str, "Data"]
 
 _LARGEST_FILE = 1_000_000
 _DEEPEST = 40
-_MOST_VALUES = 200_000
+_MOST_VALUES = 20_000
 _LONGEST_NUMBER = 40
 _TAG = "tag:yaml.org,2002:"
 
@@ -47,22 +49,25 @@ class Document:
 def read_text(path: Path) -> str:
     """The text of a spec file.
 
+    A pipe is read to its end; of neither is more read than a spec may hold.
+
     Raises:
-        ProblemsError: there is no such file, it can't be opened, it is larger than 1 MB, or
-            it isn't UTF-8.
+        ProblemsError: there is no such file, it can't be opened, it is a device, larger than
+            1 MB, or not UTF-8.
     """
     file = str(path)
-    if path.is_dir():
-        _stop(file, f"`{file}` is a folder", "Give the name of a spec file.")
     try:
-        size = path.stat().st_size
-        content = path.read_bytes() if size <= _LARGEST_FILE else b""
+        content = _read(path)
     except FileNotFoundError:
         _stop(file, f"there is no file `{file}`", "Check the name and the folder you are in.")
+    except IsADirectoryError:
+        _stop(file, f"`{file}` is a folder", "Give the name of a spec file.")
     except (OSError, ValueError) as error:
         reason = getattr(error, "strerror", None) or "its name isn't a file's name"
         _stop(file, f"`{file}` can't be opened: {reason}", "Check its name and who may read it.")
-    if size > _LARGEST_FILE:
+    if content is None:
+        _stop(file, f"`{file}` isn't a file, but a device", "Give the name of a spec file.")
+    if len(content) > _LARGEST_FILE:
         _stop(file, "the file is larger than 1 MB", "Give a spec file; they are much smaller.")
     try:
         return content.decode("utf-8-sig")
@@ -74,6 +79,29 @@ def read_text(path: Path) -> str:
             "Save the file as UTF-8 in your editor.",
             _place_after(before),
         )
+
+
+def _read(path: Path) -> bytes | None:
+    """The content of a file or pipe, cut off once it is too large; None for a device."""
+    # Opening a pipe that nobody writes to would wait for ever.
+    with open(path, "rb", buffering=0, opener=_open_at_once) as file:
+        kind = os.fstat(file.fileno()).st_mode
+        if not (stat.S_ISREG(kind) or stat.S_ISFIFO(kind)):
+            return None
+        content = bytearray()
+        while len(content) <= _LARGEST_FILE:
+            some = file.read(_LARGEST_FILE + 1 - len(content))
+            if some is None:  # somebody writes to the pipe, but hasn't yet
+                os.set_blocking(file.fileno(), True)
+            elif not some:
+                break
+            else:
+                content += some
+        return bytes(content)
+
+
+def _open_at_once(name: str, flags: int) -> int:
+    return os.open(name, flags | getattr(os, "O_NONBLOCK", 0))
 
 
 def read_document(text: str, file: str) -> Document:
@@ -116,12 +144,20 @@ def _compose(text: str, file: str) -> Node | None:
         if line.strip() and not line.startswith("#"):
             break
     yaml = YAML(typ="safe", pure=True)
+    yaml.Composer = _CountingComposer
     yaml.max_depth = _DEEPEST
     yaml.composer.warn_double_anchors = False
     try:
         node: Node | None = yaml.compose(text)
     except MaxDepthExceededError as error:
         _stop(file, *_TOO_DEEP, _place(error.problem_mark))
+    except _TooManyError as error:
+        _stop(
+            file,
+            f"the file holds more than {_MOST_VALUES:,} keys and values",
+            "Give a spec file; they are much smaller.",
+            _place(error.problem_mark),
+        )
     except MarkedYAMLError as error:
         message, remedy, mark = explain_syntax(error, text)
         _stop(file, message, remedy, _place(mark))
@@ -133,6 +169,24 @@ def _compose(text: str, file: str) -> Node | None:
             _place_after(text[: error.position]),
         )
     return node
+
+
+class _TooManyError(MarkedYAMLError):
+    """Raised in the midst of a text that holds too many values."""
+
+
+class _CountingComposer(Composer):
+    """Stops once there are more keys, values and aliases than any spec needs."""
+
+    count = 0
+
+    def compose_node(self, parent: Any, index: Any) -> Any:
+        """Make the next node."""
+        self.count += 1
+        if self.count > _MOST_VALUES:
+            mark = self.parser.peek_event().start_mark
+            raise _TooManyError(None, None, "too many values", mark)
+        return super().compose_node(parent, index)
 
 
 _TOO_DEEP = ("this is nested too deeply", "Take some levels out; a spec needs far fewer.")

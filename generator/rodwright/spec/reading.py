@@ -13,6 +13,9 @@ from rodwright.spec.models import UnitSpec
 from rodwright.spec.places import Places
 from rodwright.spec.validation import in_file_order, validate
 
+_MOST_TOLD = 100
+"""Problems told at a time: nobody mends more before looking again."""
+
 
 @dataclass(frozen=True, slots=True)
 class SpecFile:
@@ -68,7 +71,19 @@ def parse_spec(text: str, path: str | Path) -> SpecFile:
     else:
         if not problems:
             return SpecFile(Path(path), spec, document.places)
-    raise ProblemsError(in_file_order(problems))
+    raise ProblemsError(_cut_short(in_file_order(problems)))
+
+
+def _cut_short(problems: list[Problem]) -> list[Problem]:
+    """The first of very many problems, and a word on how many there are."""
+    if len(problems) <= _MOST_TOLD:
+        return problems
+    more = replace(
+        problems[_MOST_TOLD],
+        message="there is more that is wrong, from here on",
+        remedy=f"Mend the {_MOST_TOLD} problems above first.",
+    )
+    return [*problems[:_MOST_TOLD], more]
 
 
 def _lies_in(path: KeyPath, spoilt: tuple[KeyPath, ...]) -> bool:

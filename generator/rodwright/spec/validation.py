@@ -17,6 +17,9 @@ from rodwright.spec.wording import Fault, Wording, word
 
 ModelT = TypeVar("ModelT", bound=BaseModel)
 
+_MOST_FAULTS = 500
+"""Faults that are looked into; a spec with more is another kind of file."""
+
 
 def validate(model: type[ModelT], data: Mapping[str, Data], places: Places, file: str) -> ModelT:
     """The data as a model.
@@ -31,7 +34,7 @@ def validate(model: type[ModelT], data: Mapping[str, Data], places: Places, file
     try:
         return model.model_validate(data, context={"unit": unit})
     except ValidationError as error:
-        details = error.errors(include_url=False)
+        details = error.errors(include_url=False)[:_MOST_FAULTS]
     faults = _of_one_variant([_fault(detail, model, data) for detail in details])
     raise ProblemsError(
         in_file_order(
@@ -105,7 +108,8 @@ def _of_one_variant(faults: list[Fault]) -> list[Fault]:
                 tried.setdefault(fault.variants[path], []).append(fault)
         if tried:
             nearest = min(tried.values(), key=lambda group: _distance(group, path))
-            faults = [fault for fault in faults if path not in fault.variants or fault in nearest]
+            kept = {id(fault) for fault in nearest}
+            faults = [fault for fault in faults if path not in fault.variants or id(fault) in kept]
     return faults
 
 
