@@ -15,8 +15,8 @@ from rodwright.spec.doors import DoorsSpec, HingeSpec
 MOST = ((900.0, 6.0, 2), (1600.0, 12.0, 3), (2000.0, 17.0, 4), (2400.0, 22.0, 5))
 """Greatest height (mm) and weight (kg) of a door on so many hinges; from the tables that
 makers of hinges print for doors up to 600 mm wide (from memory)."""
-OPENS = 110.0
-"""How far hinges open unless said, degrees (common practice, no source)."""
+OPENS = {"cup": 110.0, "butt": 180.0}
+"""How far hinges of each kind open unless said, degrees (common practice, no source)."""
 
 
 def hinge_count(height: float, weight: float) -> int | None:
@@ -50,7 +50,7 @@ def hang(
         return
     carrier, axis, at, fixings = made
     bench.join(JointKind.HINGED, carrier, hung.near, at, *fixings)
-    angle = wish.hinge.opens if wish.hinge.opens is not None else OPENS
+    angle = wish.hinge.opens if wish.hinge.opens is not None else OPENS[wish.hinge.kind]
     bench.motions.append(Swing(hung.refs, axis, -angle if hung.hinges == "left" else angle))
 
 

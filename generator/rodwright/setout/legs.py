@@ -24,13 +24,14 @@ _DOWELS = (10.0, 8.0, 6.0)
 def set_out_legs(wish: LegsSpec, rod: Rod, bench: Bench, problems: Problems) -> None:
     """Lay legs on the bench, in a row near the front and one near the rear, and what holds them."""
     say = problems.length
-    stock = find_stock(rod.stocks, wish.stock, ("base", "stock"), problems) if wish.stock else None
-    if stock is None and wish.stock:
+    place = ("base", "stock") if wish.stock else ("base",)
+    stock = find_stock(rod.stocks, wish.stock, place, problems) if wish.stock else rod.stock
+    if stock is None:
         return
-    if stock is None or stock.kind != "board":
+    if stock.kind != "board":
         problems.add(
-            ("base", "stock") if wish.stock else ("base",),
-            "square legs come out of solid wood, and no `board` is named for them",
+            place,
+            f"square legs come out of solid wood, and `{stock.name}` is a sheet",
             "Name a stock of kind `board` in `base.stock`.",
         )
         return

@@ -52,7 +52,7 @@ class LegsSpec(SpecModel):
     height: Length
     """From the floor to the underside of the carcass."""
     stock: str | None = None
-    """Name of its stock; the carcass's unless said."""
+    """Name of their stock, a board; the carcass's unless said."""
     section: Length | None = None
     """Width and thickness of a leg; the stock's thickness unless said."""
     inset: LengthOrZero = 0.0

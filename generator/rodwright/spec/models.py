@@ -134,7 +134,8 @@ class ShelvesSpec(SpecModel):
     stopped: LengthOrZero = 0.0
     """Housings stop this far behind the shelf's front, and the shelf is notched to cover that."""
     setback: LengthOrZero = 0.0
-    """How far the shelves' fronts stand behind the carcass's front."""
+    """How far their fronts stand behind the carcass's front, or behind the 2 mm of air that is left
+    behind an inset door."""
     clearance: LengthOrZero = 1.0
     """Gap at each end of a loose shelf."""
 
@@ -146,7 +147,8 @@ class DividersSpec(SpecModel):
     """Height of dividers that stand on the floor of their space and end below its ceiling; unless
     said, they go all the way."""
     setback: LengthOrZero = 0.0
-    """How far their fronts stand behind the front of what is round them."""
+    """How far their fronts stand behind the front of what is round them, or behind the 2 mm of air
+    that is left behind an inset door."""
     stock: str | None = None
     """Name of their stock, if it isn't the carcass's."""
     ends: JointField | None = None
@@ -161,7 +163,8 @@ class BetweenSpec(SpecModel):
     width: Length | None = None
     """Width of rails, front to rear; 70 mm unless said."""
     setback: LengthOrZero = 0.0
-    """How far their fronts stand behind the front of what is round them."""
+    """How far their fronts stand behind the front of what is round them, or behind the 2 mm of air
+    that is left behind an inset door."""
     ends: JointField | None = None
     """How their ends meet the uprights; like `carcass.corners` unless said."""
 

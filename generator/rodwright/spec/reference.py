@@ -43,20 +43,36 @@ def _homes(top: Shape) -> dict[int, str]:
 
 
 def _rows(shape: Shape, path: str, homes: dict[int, str]) -> Iterator[tuple[str, ...]]:
-    required = shape.required()
-    keys = shape.key_names()
-    for key in sorted(keys, key=lambda key: key != shape.discriminator):
-        value = shape.key(key)
-        held, below = _held(value, _joined(path, key))
+    for key in sorted(shape.key_names(), key=lambda key: key != shape.discriminator):
+        held, below = _held(shape.key(key), _joined(path, key))
         home = next((homes[id(group)] for group in held.groups()), below)
         group = "the keys below" if home == below else f"the keys of `{home}`"
-        choices = [f"`{choice}`" for choice in shape.choices()]
-        takes = " or ".join(choices) if key == shape.discriminator else value.takes(group)
-        default = "required" if key in required else _default(value)
-        cells = (f"`{_joined(path, key)}`", takes, default, _meaning(shape, key))
-        yield tuple(cell.replace("|", "\\|") for cell in cells)
+        for cells in _cells(shape, key, group):
+            yield tuple(cell.replace("|", "\\|") for cell in (f"`{_joined(path, key)}`", *cells))
         if home == below:
             yield from _rows(held, below, homes)
+
+
+def _cells(shape: Shape, key: str, group: str) -> Iterator[tuple[str, str, str]]:
+    """What a key takes, its default and its meaning: once for all the choices for which they are
+    the same, with these named where there are others."""
+    name = shape.discriminator
+    if key == name:
+        choices = " or ".join(f"`{choice}`" for choice in shape.choices())
+        yield choices, "required", "What the other keys are about."
+        return
+    owners: dict[tuple[str, str, str], list[str]] = {}
+    for choice in shape.choices() if name else [""]:
+        data = {name: choice} if name else None
+        value = shape.at(key, data) if key in shape.key_names(data) else None
+        if value is not None:
+            default = "required" if key in shape.required(data) else _default(value)
+            cells = (value.takes(group), default, value.description)
+            owners.setdefault(cells, []).append(choice)
+    for (takes, default, meaning), choices_with in owners.items():
+        if name and len(choices_with) < len(shape.choices()):
+            meaning = f"With `{name}: {' or '.join(choices_with)}`. {meaning}"
+        yield takes, default, meaning
 
 
 def _held(shape: Shape, path: str) -> tuple[Shape, str]:
@@ -73,22 +89,6 @@ def _held(shape: Shape, path: str) -> tuple[Shape, str]:
 
 def _joined(path: str, key: str) -> str:
     return f"{path}.{key}" if path else key
-
-
-def _meaning(shape: Shape, key: str) -> str:
-    """The key's description, and the choice it goes with if it doesn't go with all."""
-    name = shape.discriminator
-    if name is None or key == name:
-        return shape.key(key).description if key != name else "What the other keys are about."
-    owners = [
-        choice
-        for choice in shape.choices()
-        if all(key in group["properties"] for group in shape.groups({name: choice}))
-    ]
-    text = shape.key(key).description
-    if len(owners) == len(shape.choices()):
-        return text
-    return f"With `{name}: {' or '.join(owners)}`. {text}"
 
 
 def _default(shape: Shape) -> str:
