@@ -32,8 +32,9 @@ _MM_PER: dict[str, Fraction] = {
 }
 _LONGEST = 1_000_000
 _LONGEST_TEXT = 60
-_SMALLEST_INCH_FRACTION = 64
-_LARGEST_INCH_ERROR = Fraction(1, 10)  # mm; half of 1/64 in is 0.2, too slack for a housing
+INCH_PARTS = 64
+"""Inches are shown to this part of one: the finest that rules are divided into (common practice,
+no source)."""
 
 _EXAMPLES = {
     "mm": "`18`, `18 mm`, `1.2 m` or `3/4 in`",
@@ -82,21 +83,27 @@ def parse_length(value: float | str, unit: LengthUnit) -> float:
     return float(amount)
 
 
+def to_inches(mm: float) -> Fraction:
+    """A length in mm in inches, to the nearest 1/64: the one rounding of all inches shown."""
+    return Fraction(round(Fraction(mm) / _INCH * INCH_PARTS), INCH_PARTS)
+
+
+def from_inches(inches: str) -> float:
+    """Millimetres from inches as a maker writes them (``1 1/2``), for sizes given in a program."""
+    return parse_length(inches, "in")
+
+
 def format_length(mm: float, unit: LengthUnit) -> str:
     """A length in mm as text in ``unit``, without the unit itself.
 
     Millimetres are rounded to one decimal, which is dropped where it is 0 (``602.5``,
-    ``18``).  Inches are the nearest 1/64 as a reduced fraction (``23 5/8``, ``3/4``, ``0``)
-    where that is true to 0.1 mm, else a decimal of three places (``0.709`` for 18 mm).
+    ``18``), inches to the nearest 1/64 as a reduced fraction (``23 5/8``, ``3/4``, ``0``).
     """
     if unit == "mm":
         return f"{round(mm, 1) or 0.0:.1f}".removesuffix(".0")
-    inches = Fraction(mm) / _INCH
-    nearest = Fraction(round(inches * _SMALLEST_INCH_FRACTION), _SMALLEST_INCH_FRACTION)
-    if abs(nearest - inches) * _INCH > _LARGEST_INCH_ERROR:
-        return f"{float(inches):.3f}"
-    whole, rest = divmod(abs(nearest), 1)
-    sign = "-" if nearest < 0 else ""
+    inches = to_inches(mm)
+    whole, rest = divmod(abs(inches), 1)
+    sign = "-" if inches < 0 else ""
     if rest == 0:
         return f"{sign}{whole}"
     return f"{sign}{whole} {rest}" if whole else f"{sign}{rest}"

@@ -38,6 +38,52 @@ def test_first_angle_layout() -> None:
     assert above[1] > front[1]
 
 
+def test_third_angle_layout_in_inches() -> None:
+    """ISO 5456-2 and ASME Y14.3: in third-angle projection the view from the left stands to the
+    left of the front view, the view from above on top of it."""
+    unit = replace(samples.bookcase(), display_unit="in")
+    drawing = draw_views(unit)
+    at = {text.text: text.at for text in _texts(drawing)}
+    front, left, above = at["Front"], at["From the left"], at["From above"]
+    assert left[0] < front[0]
+    assert left[1] == pytest.approx(front[1])
+    assert above[0] == pytest.approx(front[0])
+    assert above[1] < front[1]
+    # The depth's dimension goes with the side view: 328 mm is 12.913 in, 12 29/32 or 58/64.
+    assert at["12 29/32"][0] == pytest.approx(left[0])
+    assert at["39 3/8"][0] < front[0]  # the height's, left of the front view
+
+
+@pytest.mark.parametrize(("display", "angle"), [("mm", "first"), ("in", "third")])
+def test_the_sheet_says_its_projection_and_bears_its_symbol(display: str, angle: str) -> None:
+    """ISO 5456-2, figures of the graphical symbols: the frustum's small end points left; its
+    end view stands right of it in first angle, left in third (from memory)."""
+    drawing = draw_views(replace(samples.bookcase(), display_unit=display))
+    assert f"{angle}-angle projection" in [text.text for text in _texts(drawing)]
+    assert f"{angle}-angle projection" in drawing.description
+    (symbol,) = (mark for mark in drawing.marks if isinstance(mark, Stroke) and mark.width == 0.35)
+    side, *rings = symbol.lines
+    heights: dict[float, list[float]] = {}
+    for x, y in side:
+        heights.setdefault(x, []).append(y)
+    small, large = sorted(heights)
+    spans = [max(heights[x]) - min(heights[x]) for x in (small, large)]
+    assert spans == [pytest.approx(5.0), pytest.approx(10.0)]
+    middle = sum(x for x, _ in rings[0][:-1]) / len(rings[0][:-1])
+    assert middle > large if angle == "first" else middle < small
+
+
+def test_sheets_in_inches_are_of_letter_size() -> None:
+    """Size A of ASME Y14.1 is 8 1/2 x 11 in (from memory)."""
+    drawing = draw_views(replace(samples.bookcase(), display_unit="in"))
+    assert sorted((drawing.width / 25.4, drawing.height / 25.4)) == [
+        pytest.approx(8.5), pytest.approx(11.0)
+    ]  # fmt: skip
+    assert any("on Letter" in text.text for text in _texts(drawing))
+    metric = draw_views(samples.bookcase())
+    assert sorted((metric.width, metric.height)) == [210.0, 297.0]
+
+
 def test_largest_standard_scale_is_taken() -> None:
     # At 1:5 the views alone would need 1128 / 5 + 328 / 5 > 277 mm; at 1:10 they fit.
     notes = [text.text for text in _texts(draw_views(samples.bookcase()))]

@@ -1,10 +1,12 @@
 """Front, side and plan on one sheet, with hidden lines and overall dimensions.
 
-First-angle projection (ISO 5456-2): the view from the left stands to the right of the front
-view, the view from above stands below it.  Scales are those of ISO 5455, sheets A4 and
-A3 of ISO 5457; visible edges are wide lines, hidden ones narrow and dashed, dimension lines narrow
-(ISO 128-2, line types 01.2, 02.1 and 01.1; dashes 12 and gaps 3 line widths).
-Numbers from the standards are given from memory.
+A unit in millimetres is drawn in first-angle projection (ISO 5456-2): the view from the left
+stands to the right of the front view, the view from above below it.  One in inches is drawn in
+third-angle projection (ISO 5456-2, ASME Y14.3): the view from the left stands to the left, the
+view from above on top.  Scales are those of ISO 5455, sheets A4 and A3 of ISO 5457, or Letter
+(size A of ASME Y14.1) with the scales of inch rules; visible edges are wide
+lines, hidden ones narrow and dashed, dimension lines narrow (ISO 128-2, line types 01.2, 02.1 and
+01.1; dashes 12 and gaps 3 line widths).  Numbers from the standards are given from memory.
 """
 
 from __future__ import annotations
@@ -13,7 +15,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from rodwright.lengths import format_length
+from rodwright.lengths import LengthUnit, format_length
 from rodwright.parts import Unit
 from rodwright.pictures.camera import FROM_LEFT, FRONT, PLAN, Array, Camera
 from rodwright.pictures.facets import Facets
@@ -22,8 +24,17 @@ from rodwright.pictures.linework import Line, tidy
 from rodwright.pictures.stage import placed
 from rodwright.pictures.visible import LEAST_LENGTH, edges_shown, see, split
 
-SCALES = (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000)
-A4, A3 = (210.0, 297.0), (297.0, 420.0)
+SCALES: dict[LengthUnit, tuple[int, ...]] = {
+    "mm": (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000),
+    "in": (1, 2, 4, 8, 12, 16, 24, 32, 48, 96, 192, 480, 960, 1920, 4800),
+}
+"""What one mm of paper stands for; of inch rules, down to 1/8 in to the foot (common practice, no
+source) and what is even beyond."""
+PAPERS: dict[LengthUnit, tuple[tuple[str, float, float], ...]] = {
+    "mm": (("A4", 210.0, 297.0), ("A3", 297.0, 420.0)),
+    "in": (("Letter", 215.9, 279.4),),
+}
+"""Sheets from the smallest up: name, and sides in mm."""
 BORDER, FILING = 10.0, 20.0
 """From the sheet's edges to the frame, mm; the left edge is the filing edge."""
 TITLE_HEIGHT = 24.0
@@ -60,6 +71,8 @@ class _View:
 
 
 _MEASURES = {"mm": "mm", "in": "inches"}
+_PROJECTIONS: dict[LengthUnit, str] = {"mm": "first", "in": "third"}
+"""Angle of projection: what readers of each unit are used to."""
 
 
 def draw_views(unit: Unit) -> Drawing:
@@ -80,7 +93,7 @@ def draw_views(unit: Unit) -> Drawing:
         sheet.width,
         sheet.height,
         f"{unit.title}, front, side and plan",
-        f"{unit.title} in three views at 1:{scale}, first-angle projection. Overall {figures} "
+        f"{unit.title} in three views at 1:{scale}, {_projection(unit)}. Overall {figures} "
         f"{unit.display_unit} (width x height x depth). Dashed lines are hidden.",
         tuple(marks),
         "mm",
@@ -88,16 +101,20 @@ def draw_views(unit: Unit) -> Drawing:
 
 
 def _sheet_and_scale(unit: Unit) -> tuple[_Sheet, int]:
-    """The largest scale that fits A3, and the smallest sheet for it."""
+    """The largest scale that fits the larger paper, and the smallest sheet for it."""
     width, height, depth = unit.size
-    for scale in SCALES:
+    for scale in SCALES[unit.display_unit]:
         across = (width + depth) / scale + 2 * GAP + BORDER + FILING
         down = (height + depth) / scale + 2 * GAP + TITLE_HEIGHT + 2 * BORDER
-        for name, sides in (("A4", A4), ("A3", A3)):
-            for sheet in (_Sheet(name, *sides[::-1]), _Sheet(name, *sides)):
+        for name, short, long in PAPERS[unit.display_unit]:
+            for sheet in (_Sheet(name, long, short), _Sheet(name, short, long)):
                 if across <= sheet.width and down <= sheet.height:
                     return sheet, scale
-    raise ValueError(f"no scale brings {width:g} x {height:g} x {depth:g} mm on an A3 sheet")
+    raise ValueError(f"no scale brings {width:g} x {height:g} x {depth:g} mm on a sheet")
+
+
+def _projection(unit: Unit) -> str:
+    return f"{_PROJECTIONS[unit.display_unit]}-angle projection"
 
 
 def _laid_out(unit: Unit, sheet: _Sheet, scale: int) -> tuple[_View, _View, _View]:
@@ -106,13 +123,19 @@ def _laid_out(unit: Unit, sheet: _Sheet, scale: int) -> tuple[_View, _View, _Vie
     across, down = (width + depth) / scale + GAP, (height + depth) / scale + GAP
     left = (FILING + sheet.width - BORDER - across) / 2 + GAP / 4
     top = (BORDER + sheet.height - BORDER - TITLE_HEIGHT - down) / 2
-    foot = top + height / scale
-    right = left + width / scale + GAP
+    # Lower left corners on paper: a view stands where it is seen from (third angle) or across.
+    front, beside = (left, top + height / scale), left + width / scale + GAP
+    above = (left, top + down)
+    if _PROJECTIONS[unit.display_unit] == "third":
+        front, beside = (left + depth / scale + GAP, top + down), left
+        above = (front[0], top + depth / scale)
     return (
-        _View("Front", FRONT, (width, height), (low_x, low_z), (left, foot)),
-        _View("From the left", FROM_LEFT, (depth, height), (-high_y, low_z), (right, foot)),
-        _View("From above", PLAN, (width, depth), (low_x, low_y), (left, top + down)),
-    )
+        _View("Front", FRONT, (width, height), (low_x, low_z), front),
+        _View(
+            "From the left", FROM_LEFT, (depth, height), (-high_y, low_z), (beside, front[1])
+        ),
+        _View("From above", PLAN, (width, depth), (low_x, low_y), above),
+    )  # fmt: skip
 
 
 def _view_marks(facets: Facets, view: _View, scale: int) -> list[Mark]:
@@ -208,28 +231,38 @@ def _title(unit: Unit, sheet: _Sheet, scale: int) -> list[Mark]:
     symbol = right - 34.0
     width, height, depth = (format_length(v, unit.display_unit) for v in unit.size)
     size = f"{width} wide, {height} high, {depth} deep; lengths in {_MEASURES[unit.display_unit]}"
-    note = f"Scale 1:{scale} on {sheet.name}"
     return [
         Stroke((frame,), WIDE),
         Stroke((((left, line), (right, line)), ((symbol, line), (symbol, foot))), NARROW),
-        Lettering((left + 6.0, line + 10.5), unit.title, 1.5 * LETTER, "start"),
-        Lettering((left + 6.0, line + 19.0), f"{size}. {note}.", 0.85 * LETTER, "start"),
-        *_first_angle((symbol + 17.0, (line + foot) / 2)),
+        Lettering((left + 6.0, line + 9.0), unit.title, 1.4 * LETTER, "start"),
+        Lettering((left + 6.0, line + 15.0), f"{size}.", 0.85 * LETTER, "start"),
+        Lettering(
+            (left + 6.0, line + 21.0), f"Scale 1:{scale} on {sheet.name}.", 0.85 * LETTER, "start"
+        ),
+        *_symbol((symbol + 17.0, line + 9.5), _PROJECTIONS[unit.display_unit]),
+        Lettering((symbol + 17.0, foot - 3.0), f"{_projection(unit)}", 0.7 * LETTER),
     ]
 
 
-def _first_angle(centre: Point) -> list[Mark]:
-    """The symbol of first-angle projection: the cone's side left, its end right (ISO 5456-2)."""
-    x, y = centre
-    side = ((x - 11, y - 2.5), (x - 1, y - 5), (x - 1, y + 5), (x - 11, y + 2.5), (x - 11, y - 2.5))
+def _symbol(centre: Point, angle: str) -> list[Mark]:
+    """The symbol of the projection: a frustum from its side and from its small end (ISO 5456-2).
+
+    Its small end points left: seen from there it stands to the right in first-angle projection
+    and to the left in third-angle projection.
+    """
+    # Middle of the end view, and the left and right of the side view.
+    ends = {"first": (7.0, -11.0, -1.0), "third": (-7.0, 1.0, 11.0)}
+    ring, small, large = (centre[0] + each for each in ends[angle])
+    y = centre[1]
+    side = ((small, y - 2.5), (large, y - 5), (large, y + 5), (small, y + 2.5), (small, y - 2.5))
     turns = np.linspace(0.0, 2 * np.pi, 49)
     rings = tuple(
-        tuple((float(x + 7 + r * np.cos(t)), float(y + r * np.sin(t))) for t in turns)
+        tuple((float(ring + r * np.cos(t)), float(y + r * np.sin(t))) for t in turns)
         for r in (2.5, 5.0)
     )
     axes = (
-        ((x - 13, y), (x + 1, y)),
-        ((x + 1.5, y), (x + 12.5, y)),
-        ((x + 7, y - 5.5), (x + 7, y + 5.5)),
+        ((small - 2, y), (large + 2, y)),
+        ((ring - 5.5, y), (ring + 5.5, y)),
+        ((ring, y - 5.5), (ring, y + 5.5)),
     )
     return [Stroke((side, *rings), 0.35), Stroke(axes, 0.18, dashes=(2.0, 0.6))]
