@@ -12,6 +12,7 @@ from rich.padding import Padding
 from rich.table import Table
 
 import rodwright
+from rodwright.amounts import AREAS, RUNS, VOLUMES, WEIGHTS, format_weight
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.fit import fitted_size
 from rodwright.lengths import format_length
@@ -51,7 +52,7 @@ def sizes(unit: Unit) -> None:
         console.print(f"  opening   {_size(measured, unit)} {unit.display_unit}  at its tightest")
         console.print(f"  to spare  {_size(gaps, unit)} {unit.display_unit}")
     console.print(f"  parts     {len(unit.parts)} of {len(unit.shapes)} shapes")
-    console.print(f"  weight    {rodwright.unit_weight(unit):.1f} kg")
+    console.print(f"  weight    {format_weight(rodwright.unit_weight(unit), unit.display_unit)}")
 
 
 def findings(found: Sequence[Finding], *, in_full: bool = False) -> None:
@@ -107,16 +108,35 @@ def exit_code(found: Sequence[Finding]) -> int:
     return int(any(finding.severity is Severity.ERROR for finding in found))
 
 
+def _list_table(title: str | None = None) -> Table:
+    """A table with two spaces between its columns, narrow enough for a terminal of 80."""
+    return Table(
+        box=SIMPLE_HEAD,
+        padding=(0, 1, 0, 0),
+        pad_edge=False,
+        show_edge=False,
+        title=title,
+        title_justify="left",
+    )
+
+
+def _figures(table: Table, *headings: str) -> None:
+    """Columns of figures: to the right, and never broken."""
+    for heading in headings:
+        table.add_column(heading, justify="right", no_wrap=True)
+
+
 def parts(unit: Unit) -> None:
     """The parts list as a table."""
-    table = Table(box=SIMPLE_HEAD, pad_edge=False)
+    weights = WEIGHTS[unit.display_unit]
+    table = _list_table()
     table.add_column("part")
     table.add_column("name")
-    table.add_column("no.", justify="right")
+    _figures(table, "no.")
     table.add_column(f"size ({unit.display_unit})", no_wrap=True)
     table.add_column("stock")
     table.add_column("edges")
-    table.add_column("kg each", justify="right")
+    _figures(table, f"{weights.symbol} each", f"{weights.symbol} all")
     for row in rodwright.parts_list(unit):
         table.add_row(
             escape(", ".join(row.refs)),
@@ -125,12 +145,13 @@ def parts(unit: Unit) -> None:
             _piece(row, unit),
             escape(row.stock),
             escape(_row_edges(row)),
-            f"{row.weight_each:.2f}",
+            f"{weights.of(row.weight_each):.2f}",
+            f"{weights.of(row.weight):.2f}",
         )
-    _console().print(f"[bold]{escape(unit.title)}[/bold]")
+    _console().print(f"[bold]{escape(unit.title)}[/bold]\n")
     _console().print(table)
     _console().print(
-        f"{len(unit.parts)} parts, {rodwright.unit_weight(unit):.1f} kg; finished sizes, "
+        f"\n{len(unit.parts)} parts, {weights.said(rodwright.unit_weight(unit))}; finished sizes, "
         "length x width x thickness."
     )
     _totals(unit)
@@ -147,39 +168,50 @@ def _piece(row: rodwright.PartsRow, unit: Unit) -> str:
 
 
 def _row_edges(row: rodwright.PartsRow) -> str:
-    edged = [f"edging on {', '.join(row.edged)}"] if row.edged else []
+    names = "all four edges" if len(row.edged) == 4 else ", ".join(row.edged)
+    edged = [f"edging on {names}"] if row.edged else []
     return "; ".join([*(f"{edge} lipped" for edge in row.lipped), *edged])
+
+
+def _print_list(table: Table) -> None:
+    console = _console()
+    console.print()
+    console.print(table)
 
 
 def _totals(unit: Unit) -> None:
     """What the unit takes of each stock."""
-    table = Table(box=SIMPLE_HEAD, pad_edge=False, title="Stock", title_justify="left")
+    shown = unit.display_unit
+    areas, runs, volumes, weights = AREAS[shown], RUNS[shown], VOLUMES[shown], WEIGHTS[shown]
+    table = _list_table("Stock")
     table.add_column("stock")
     table.add_column("material")
-    table.add_column("parts", justify="right")
-    table.add_column("takes", justify="right")
-    table.add_column("kg", justify="right")
+    _figures(table, "parts", "takes", f"{weights.symbol} all")
     for total in rodwright.stock_totals(unit):
-        thick = format_length(total.stock.thickness, unit.display_unit)
+        thick = format_length(total.stock.thickness, shown)
         sheet = total.stock.kind == "sheet"
-        takes = f"{total.area:.2f} m2" if sheet else f"{total.metres:.1f} m, {total.volume:.4f} m3"
+        takes = (
+            areas.said(total.area)
+            if sheet
+            else f"{runs.said(total.metres)}, {volumes.said(total.volume)}"
+        )
         table.add_row(
             escape(total.stock.name),
-            escape(f"{total.stock.material}, {thick} {unit.display_unit}"),
+            escape(f"{total.stock.material}, {thick} {shown}"),
             str(total.parts),
             takes,
-            f"{total.weight:.1f}",
+            f"{weights.of(total.weight):.1f}",
         )
-    _console().print(table)
-    _console().print("Stock as first cut, without saw cuts and offcuts; weights finished.")
+    _print_list(table)
+    _console().print("\nStock as first cut, without saw cuts and offcuts; weights finished.")
 
 
 def _hardware(unit: Unit) -> None:
     """What is bought to hold it together."""
-    table = Table(box=SIMPLE_HEAD, pad_edge=False, title="Hardware", title_justify="left")
+    table = _list_table("Hardware")
     table.add_column("hardware")
     table.add_column("size")
-    table.add_column("no.", justify="right")
+    _figures(table, "no.")
     table.add_column("holes")
     table.add_column("for")
     for row in rodwright.hardware_list(unit):
@@ -191,30 +223,30 @@ def _hardware(unit: Unit) -> None:
             escape("; ".join(row.uses)),
         )
     if table.rows:
-        _console().print(table)
+        _print_list(table)
 
 
 def _edges(unit: Unit) -> None:
-    """Lippings and edging, in metres."""
-    table = Table(box=SIMPLE_HEAD, pad_edge=False, title="Edges", title_justify="left")
+    """Lippings and edging, in metres or feet."""
+    runs = RUNS[unit.display_unit]
+    table = _list_table("Edges")
     table.add_column("kind")
     table.add_column("material")
     table.add_column(f"section ({unit.display_unit})", no_wrap=True)
-    table.add_column("strips", justify="right")
-    table.add_column("net m", justify="right")
-    table.add_column("to get m", justify="right")
+    _figures(table, "strips", f"net {runs.symbol}", f"to get {runs.symbol}")
     for row in rodwright.edge_list(unit):
         table.add_row(
             row.kind,
             escape(row.material),
             _size((row.width, row.thickness), unit),
             str(row.strips),
-            f"{row.net:.2f}",
-            f"{row.to_get:.1f}",
+            f"{runs.of(row.net):.2f}",
+            f"{row.run_to_get(runs):.1f}",
         )
     if table.rows:
-        _console().print(table)
-        _console().print("Metres to get are a tenth more, for trimming.")
+        _print_list(table)
+        name = "Metres" if unit.display_unit == "mm" else "Feet"
+        _console().print(f"\n{name} to get are a tenth more, for trimming.")
 
 
 def way_in(answer: rodwright.WayInAnswer) -> None:

@@ -2,8 +2,14 @@
 
 from __future__ import annotations
 
+import re
+from dataclasses import replace
+from itertools import takewhile
+
 import pytest
 
+import rodwright
+from rodwright.ready_models import model_path
 from rodwright_cli import show
 from specs import unit_from
 
@@ -18,36 +24,35 @@ edging: {material: birch veneer, thickness: 0.6, edges: [bottom]}
 SHOWN = """\
 Alcove shelf
 
- part            name      no.   size (mm)         stock   edges                  kg each
- ────────────────────────────────────────────────────────────────────────────────────────
- SD1, SD2        Side        2   1000 x 300 x 18   ply                               3.67
- BT1             Bottom      1   764 x 300 x 18    ply     edging on front edge      2.81
-                                 cut 764 x 299.4
- TP1             Top         1   764 x 300 x 18    ply                               2.81
- SH1, SH2, SH3   Shelf       3   762 x 290 x 18    ply     front lipped              2.70
- LP1, LP2, LP3   Lipping     3   762 x 18 x 10     ash                               0.09
+part           name     no.  size (mm)        stock  edges                 kg each  kg all
+──────────────────────────────────────────────────────────────────────────────────────────
+SD1, SD2       Side       2  1000 x 300 x 18  ply                             3.67    7.34
+BT1            Bottom     1  764 x 300 x 18   ply    edging on front edge     2.81    2.81
+                             cut 764 x 299.4
+TP1            Top        1  764 x 300 x 18   ply                             2.81    2.81
+SH1, SH2, SH3  Shelf      3  762 x 290 x 18   ply    front lipped             2.70    8.11
+LP1, LP2, LP3  Lipping    3  762 x 18 x 10    ash                             0.09    0.28
 
 10 parts, 21.3 kg; finished sizes, length x width x thickness.
-Stock
 
- stock   material               parts              takes     kg
- ──────────────────────────────────────────────────────────────
- ply     birch plywood, 18 mm       7            1.72 m2   21.1
- ash     ash, 22 mm                 3   2.3 m, 0.0004 m3    0.3
+Stock
+stock  material              parts             takes  kg all
+────────────────────────────────────────────────────────────
+ply    birch plywood, 18 mm      7           1.72 m2    21.1
+ash    ash, 22 mm                3  2.3 m, 0.0004 m3     0.3
 
 Stock as first cut, without saw cuts and offcuts; weights finished.
-Hardware
 
- hardware    size   no.   holes   for
- ───────────────────────────────────────────────────────────────
- shelf pin   5 mm    12   5 mm    resting on pins: SH1, SH2, SH3
+Hardware
+hardware   size  no.  holes  for
+───────────────────────────────────────────────────────────
+shelf pin  5 mm   12  5 mm   resting on pins: SH1, SH2, SH3
 
 Edges
-
- kind      material       section (mm)   strips   net m   to get m
- ─────────────────────────────────────────────────────────────────
- lipping   ash            18 x 10             3    2.29        2.6
- edging    birch veneer   18 x 0.6            1    0.76        0.9
+kind     material      section (mm)  strips  net m  to get m
+────────────────────────────────────────────────────────────
+lipping  ash           18 x 10            3   2.29       2.6
+edging   birch veneer  18 x 0.6           1   0.76       0.9
 
 Metres to get are a tenth more, for trimming.
 """
@@ -60,6 +65,48 @@ def test_the_lists_on_the_terminal(
     show.parts(unit_from(SPEC))
     lines = [line.rstrip() for line in capsys.readouterr().out.splitlines()]
     assert lines == SHOWN.splitlines()
+
+
+@pytest.mark.parametrize("name", ["tape-drawers", "linen-cupboard", "hallway-bookcase"])
+def test_columns_stay_apart_in_a_narrow_terminal(
+    name: str, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """At 80 columns nothing is cut off, and two spaces stand between any two columns."""
+    monkeypatch.setenv("COLUMNS", "80")
+    unit = rodwright.set_out(rodwright.read_spec(model_path(name)))
+    show.parts(unit)
+    lines = capsys.readouterr().out.splitlines()
+    assert max(map(len, lines)) <= 80
+    assert not any("…" in line for line in lines)
+    for at, rule in enumerate(lines):
+        if not rule.startswith("─"):
+            continue
+        rows = list(takewhile(str.strip, lines[at + 1 :]))
+        # A column of blanks from the heading to the last row is two characters wide or more.
+        table = [line.ljust(80) for line in (lines[at - 1], *rows)]
+        blank = "".join(" " if not "".join(x).strip() else "x" for x in zip(*table, strict=True))
+        columns = re.split("  +", lines[at - 1].strip())
+        assert sum(len(gap) >= 2 for gap in re.findall("(?<=x) +(?=x)", blank)) == len(columns) - 1
+
+
+def test_weights_are_of_each_and_of_all(capsys: pytest.CaptureFixture[str]) -> None:
+    unit = unit_from(SPEC)
+    show.parts(unit)
+    said = capsys.readouterr().out
+    # A side is 1000 x 300 x 18 of 680 kg/m3 less its holes, 3.67 kg; there are two.
+    assert re.search(r"^part .* kg each +kg all$", said, re.MULTILINE)
+    assert re.search(r"^SD1, SD2 .* 3\.67 +7\.3[345]$", said, re.MULTILINE)
+
+
+def test_a_maker_in_inches_reads_pounds_and_feet(capsys: pytest.CaptureFixture[str]) -> None:
+    show.parts(replace(unit_from(SPEC), display_unit="in"))
+    said = capsys.readouterr().out
+    # 3.67 kg are 8.1 lb, 1.72 m2 are 18.5 sq ft, 2.3 m 7.5 ft (NIST SP 811, appendix B.8).
+    assert re.search(r"^SD1, .* 8\.\d\d +16\.\d\d$", said, re.MULTILINE)
+    assert "18.5 sq ft" in said
+    assert "7.5 ft, 0.2 board ft" in said
+    assert "Feet to get are a tenth more" in said
+    assert not re.search(r"\bkg\b|\bm2\b|\bm\b", said)
 
 
 def test_a_unit_without_hardware_or_strips_has_no_tables_of_them(

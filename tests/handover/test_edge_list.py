@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+from dataclasses import replace
 from typing import Any
 
 import openpyxl
@@ -37,6 +38,15 @@ def test_metres_of_lipping_and_edging() -> None:
     assert (edging.kind, edging.material, edging.stock) == ("edging", "veneer, birch", "")
     assert (edging.width, edging.thickness, edging.refs) == (18.0, 0.6, ("SD1", "SD2"))
     assert (edging.net, edging.to_get) == (2.0, 2.2)
+
+
+def test_edges_of_a_maker_in_inches_are_in_feet() -> None:
+    """2292 mm are 7.52 ft (the foot is 304.8 mm), 8.27 with a tenth more."""
+    unit = replace(unit_from(SIZE, **LIPPED), display_unit="in")
+    lipping, edging = csv.DictReader(io.StringIO(edges_csv(unit).decode("utf-8-sig")))
+    assert (lipping["net ft"], lipping["to get ft (with 10%)"]) == ("7.52", "8.3")
+    assert (edging["net ft"], edging["to get ft (with 10%)"]) == ("6.56", "7.3")
+    assert (lipping["thickness in"], lipping["thickness in as fraction"]) == ("0.3937", "25/64 in")
 
 
 def test_layers_share_a_strip() -> None:

@@ -52,8 +52,8 @@ def test_csv_figures() -> None:
     assert (side["length mm"], side["width mm"], side["thickness mm"]) == ("1000", "300", "18")
     assert side["quantity"] == "2"
     # 1000 x 300 x 18 less three housings of 300 x 18 x 6, at 680 kg/m3.
-    assert side["weight each kg"] == "3.606"
-    assert float(side["weight kg"]) == 7.212
+    assert side["kg each"] == "3.606"
+    assert float(side["kg all"]) == 7.212
     assert "housing 18 x 6 deep at 482 from the bottom end, on the reverse" in side["workings"]
 
 
@@ -64,28 +64,47 @@ def test_csv_tenths_of_a_millimetre() -> None:
     assert read(parts_csv(replace(unit, parts=(changed,))))[0]["length mm"] == "602.5"
 
 
-def test_csv_inches_read_back_to_a_tenth_of_a_millimetre() -> None:
+def test_csv_inches_are_decimals_with_fractions_beside_them() -> None:
     unit = replace(bookcase(), display_unit="in")
     records = read(parts_csv(unit))
-    assert records[0]["length in"] == "39.370"  # 1000 mm is 39.3701 in; 39 3/8 in is 1000.125 mm
+    # 1000 mm is 39.37008 in (NIST SP 811: 1 in = 25.4 mm); the nearest 64th is 39 24/64.
+    assert (records[0]["length in"], records[0]["length in as fraction"]) == (
+        "39.3701",
+        "39 3/8 in",
+    )
     for record, row in zip(records, parts_list(unit), strict=True):
         for key, size in (
             ("length in", row.length),
             ("width in", row.width),
             ("thickness in", row.thickness),
+            ("rough length in", row.rough_length),
+            ("rough width in", row.rough_width),
         ):
-            assert abs(parse_length(record[key], "in") - size) <= 0.1 + 1e-9
+            assert abs(float(record[key]) * 25.4 - size) <= 0.0026
+            fraction = parse_length(record[f"{key} as fraction"], "mm")  # it names its own unit
+            assert abs(fraction - size) <= 25.4 / 128 + 1e-9
 
 
 def test_csv_fractions_below_one_are_not_taken_for_dates() -> None:
     unit = replace(bookcase(), display_unit="in")
     shelf = unit.part("SH1")
+    stock = replace(shelf.blank.stock, name="3/4")
     changed = replace(
-        shelf, blank=replace(shelf.blank, length=25.4 * 23.625, thickness=25.4 * 0.875)
+        shelf,
+        blank=replace(shelf.blank, length=25.4 * 23.625, thickness=25.4 * 23 / 32, stock=stock),
     )
     record = read(parts_csv(replace(unit, parts=(changed,))))[0]
-    assert (record["length in"], record["thickness in"]) == ("23 5/8", "0 7/8")
-    assert parse_length(record["thickness in"], "in") == 22.225
+    assert (record["length in"], record["length in as fraction"]) == ("23.625", "23 5/8 in")
+    assert (record["thickness in"], record["thickness in as fraction"]) == ("0.7188", "23/32 in")
+    assert record["stock"] == "'3/4"
+
+
+def test_csv_weights_and_edges_in_inches_are_pounds_and_feet() -> None:
+    unit = replace(bookcase(), display_unit="in")
+    side, *_ = read(parts_csv(unit))
+    # 3.605904 kg / 0.45359237 (NIST SP 811, appendix B.8).
+    assert (side["lb each"], side["lb all"]) == ("7.95", "15.899")
+    assert "kg each" not in side
 
 
 def test_csv_text_that_looks_like_a_formula_gets_an_apostrophe() -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 import xml.etree.ElementTree as ElementTree
 from dataclasses import replace
+from fractions import Fraction
 from typing import Any
 from zipfile import ZipFile
 
@@ -14,6 +15,7 @@ import pytest
 import samples
 from rodwright.handover.list_files import lists_xlsx
 from rodwright.handover.lists import parts_list
+from rodwright.lengths import format_length
 from rodwright.mass import unit_weight
 from rodwright.parts import Fixing, Joint, JointKind, Unit
 
@@ -51,17 +53,74 @@ def test_rows_are_the_parts_list_and_a_total() -> None:
     assert (
         column(content, "quantity")[-1] == len(unit.parts) == sum(column(content, "quantity")[:-1])
     )
-    assert column(content, "weight kg")[-1] == pytest.approx(unit_weight(unit), abs=5e-4)
-    assert sum(column(content, "weight kg")[:-1]) == pytest.approx(unit_weight(unit), abs=5e-3)
+    assert column(content, "kg all")[-1] == pytest.approx(unit_weight(unit), abs=5e-4)
+    assert sum(column(content, "kg all")[:-1]) == pytest.approx(unit_weight(unit), abs=5e-3)
 
 
-def test_numbers_are_numbers_and_inches_are_text() -> None:
+def test_millimetres_are_numbers() -> None:
     metric = lists_xlsx(samples.bookcase())
     assert {type(value) for value in column(metric, "width mm")[:-1]} == {int}
-    assert {type(value) for value in column(metric, "weight kg")[:-1]} == {float}
-    imperial = lists_xlsx(replace(samples.bookcase(), display_unit="in"))
-    assert column(imperial, "length in")[0] == "39.370"
-    assert column(imperial, "rough width in")[0] == "11 13/16"  # 300 mm; 11 13/16 in is 300.04
+    assert {type(value) for value in column(metric, "kg all")[:-1]} == {float}
+
+
+def shown_as_fraction(number: float) -> str:
+    """What a spreadsheet shows for a number in the format ``# ??/??``: the nearest fraction of at
+    most two digits below (ECMA-376 part 1, 18.8.31, fractions), spaces left out."""
+    value = Fraction(number).limit_denominator(99)
+    whole, rest = divmod(value, 1)
+    return " ".join([str(whole)] * (whole > 0 or rest == 0) + [str(rest)] * (rest > 0))
+
+
+def test_inches_are_numbers_shown_as_fractions() -> None:
+    unit = replace(samples.bookcase(), display_unit="in")
+    content = lists_xlsx(unit)
+    cells = list(sheet(content, "Parts").iter_rows(min_row=2))[:-1]
+    headings = [cell.value for cell in next(sheet(content, "Parts").iter_rows(max_row=1))]
+    sizes = {
+        "length in": lambda row: row.length,
+        "width in": lambda row: row.width,
+        "thickness in": lambda row: row.thickness,
+        "rough length in": lambda row: row.rough_length,
+        "rough width in": lambda row: row.rough_width,
+    }
+    for heading, size in sizes.items():
+        at = headings.index(heading)
+        for line, row in zip(cells, parts_list(unit), strict=True):
+            cell = line[at]
+            assert cell.data_type == "n"
+            assert cell.number_format == "# ??/??"
+            assert cell.value * 64 == int(cell.value * 64)
+            assert abs(cell.value * 25.4 - size(row)) <= 25.4 / 128 + 1e-9
+            assert shown_as_fraction(cell.value) == format_length(size(row), "in")
+    assert column(content, "lb all")[-1] == pytest.approx(unit_weight(unit) / 0.45359237, abs=1e-3)
+
+
+@pytest.mark.parametrize(("unit", "paper"), [("mm", "9"), ("in", "1")])
+def test_paper_is_a4_or_letter(unit: str, paper: str) -> None:
+    """ECMA-376 part 1, 18.3.1.63: paper size 1 is Letter, 9 is A4."""
+    content = lists_xlsx(replace(awkward(), display_unit=unit))
+    with ZipFile(io.BytesIO(content)) as archive:
+        for number in (1, 2, 3):
+            tree = ElementTree.fromstring(archive.read(f"xl/worksheets/sheet{number}.xml"))
+            page = tree.find("m:pageSetup", SHEET)
+            assert page is not None
+            assert page.get("paperSize") == paper
+            assert (page.get("fitToWidth"), page.get("fitToHeight")) == ("1", "0")
+
+
+def test_neighbouring_columns_dont_run_together() -> None:
+    """Figures end and text begins a character within their cells, and nothing fills its column."""
+    for content in (
+        lists_xlsx(samples.bookcase()),
+        lists_xlsx(replace(awkward(), display_unit="in")),
+    ):
+        parts = sheet(content, "Parts")
+        for cell in (cell for row in parts.iter_rows() for cell in row if cell.value is not None):
+            assert cell.alignment.indent == 1
+            assert cell.alignment.horizontal in ("left", "right")
+            text = shown_as_fraction(cell.value) if "/" in cell.number_format else str(cell.value)
+            longest = max(map(len, text.split()))
+            assert parts.column_dimensions[cell.column_letter].width >= longest + 3
 
 
 def test_the_cutting_sheet_has_what_is_needed_for_cutting() -> None:
@@ -69,7 +128,7 @@ def test_the_cutting_sheet_has_what_is_needed_for_cutting() -> None:
     assert [cell.value for cell in parts[1]] == [
         "refs", "name", "quantity", "length mm", "width mm", "thickness mm", "rough length mm",
         "rough width mm", "stock", "material", "grain", "shows", "edges lipped", "edging on",
-        "weight kg",
+        "kg each", "kg all",
     ]  # fmt: skip
 
 

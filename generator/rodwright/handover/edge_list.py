@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from math import ceil
 from typing import Literal
 
+from rodwright.amounts import RUNS, Measure
 from rodwright.parts import Edging, JointKind, Part, Role, Surface, Unit
 
 ALLOWANCE = 0.1
@@ -35,7 +36,11 @@ class EdgeRow:
     @property
     def to_get(self) -> float:
         """Metres to get: a tenth more, rounded up to 0.1 m."""
-        return ceil(round(self.net * (1 + ALLOWANCE) * 10, 6)) / 10
+        return self.run_to_get(RUNS["mm"])
+
+    def run_to_get(self, run: Measure) -> float:
+        """How much to get in metres or feet: a tenth more, rounded up to a tenth of one."""
+        return ceil(round(run.of(self.net) * (1 + ALLOWANCE) * 10, 6)) / 10
 
 
 _Section = tuple[Literal["lipping", "edging"], str, str, float, float]

@@ -1,8 +1,9 @@
 """The lists as CSV, XLSX and JSON.
 
 Every writer gives bytes, the same for the same unit.  Lengths are in the unit's display
-unit: numbers of millimetres to a tenth, or inches as text, with fractions to a 64th where these
-are true.  Metres of edging are metres whatever the unit.  Weights are in kg to a gram.
+unit: numbers of millimetres to a tenth, or of inches, which a workbook shows as fractions to the
+nearest 64th and CSV gives as decimals with the fraction beside them.  Metres of edging and kg, or
+feet and pounds.  JSON is in mm, metres and kg whatever the unit.
 """
 
 from __future__ import annotations
@@ -13,6 +14,7 @@ from typing import Any
 
 from openpyxl.styles import Alignment, Border, Font, Side
 
+from rodwright.amounts import RUNS, WEIGHTS
 from rodwright.handover.edge_list import ALLOWANCE, EdgeRow, edge_list
 from rodwright.handover.json_text import json_text
 from rodwright.handover.lie import OWN_WORDS
@@ -41,7 +43,6 @@ def parts_csv(unit: Unit) -> bytes:
         (
             [
                 *_cutting_cells(row, unit.display_unit),
-                round(row.weight_each, 3),
                 "\n".join(row.workings),
                 "\n".join(row.lie),
             ]
@@ -74,7 +75,7 @@ def lists_xlsx(unit: Unit) -> bytes:
     total: dict[str, Cell] = {
         "name": "total",
         "quantity": len(unit.parts),
-        "weight kg": round(unit_weight(unit), 3),
+        f"{WEIGHTS[shown].symbol} all": _weight(unit_weight(unit), shown),
     }
     sheet: Any = book.active
     fill_sheet(
@@ -85,12 +86,13 @@ def lists_xlsx(unit: Unit) -> bytes:
             *(_cutting_cells(row, shown) for row in rows),
             [total.get(column.heading, "") for column in columns],
         ],
+        shown,
     )
     for cell in sheet[sheet.max_row]:
         cell.font = Font(bold=True)
         cell.border = Border(top=Side("thin"))
     workings: Any = book.create_sheet()
-    fill_sheet(workings, "Workings", _WORKINGS_COLUMNS, list(_workings_cells(rows)))
+    fill_sheet(workings, "Workings", _WORKINGS_COLUMNS, list(_workings_cells(rows)), shown)
     note = workings.cell(workings.max_row + 2, 1, OWN_WORDS)
     workings.merge_cells(None, note.row, 1, note.row, len(_WORKINGS_COLUMNS))
     note.font = Font(italic=True)
@@ -99,10 +101,10 @@ def lists_xlsx(unit: Unit) -> bytes:
     hardware, edges = hardware_list(unit), edge_list(unit)
     if hardware:
         cells = list(map(_hardware_cells, hardware))
-        fill_sheet(book.create_sheet(), "Hardware", _HARDWARE_COLUMNS, cells)
+        fill_sheet(book.create_sheet(), "Hardware", _HARDWARE_COLUMNS, cells, shown)
     if edges:
         cells = [_edge_cells(row, shown) for row in edges]
-        fill_sheet(book.create_sheet(), "Edges", _edge_columns(shown), cells)
+        fill_sheet(book.create_sheet(), "Edges", _edge_columns(shown), cells, shown)
     return workbook_bytes(book)
 
 
@@ -128,7 +130,7 @@ _WORKINGS_COLUMNS = (
     Column("working", widest=80),
     Column("how it lies", widest=40),
 )
-_FURTHER_COLUMNS = (Column("weight each kg", 3), Column("workings"), Column("how it lies"))
+_FURTHER_COLUMNS = (Column("workings"), Column("how it lies"))
 _HARDWARE_COLUMNS = (
     Column("hardware", widest=30),
     Column("size"),
@@ -154,7 +156,8 @@ def _cutting_columns(unit: LengthUnit) -> tuple[Column, ...]:
         Column("shows"),
         Column("edges lipped"),
         Column("edging on"),
-        Column("weight kg", 3),
+        Column(f"{WEIGHTS[unit].symbol} each", 3),
+        Column(f"{WEIGHTS[unit].symbol} all", 3),
     )
 
 
@@ -174,8 +177,13 @@ def _cutting_cells(row: PartsRow, unit: LengthUnit) -> list[Cell]:
         ", ".join(row.shows),
         ", ".join(row.lipped),
         ", ".join(row.edged),
-        round(row.weight, 3),
+        _weight(row.weight_each, unit),
+        _weight(row.weight, unit),
     ]
+
+
+def _weight(kg: float, unit: LengthUnit) -> float:
+    return round(WEIGHTS[unit].of(kg), 3)
 
 
 def _workings_cells(rows: Iterable[PartsRow]) -> Iterable[list[Cell]]:
@@ -198,8 +206,8 @@ def _edge_columns(unit: LengthUnit) -> tuple[Column, ...]:
         length_column("thickness", unit),
         length_column("width", unit),
         Column("strips", 0),
-        Column("net m", 2),
-        Column(f"to get m (with {ALLOWANCE:.0%})", 1),
+        Column(f"net {RUNS[unit].symbol}", 2),
+        Column(f"to get {RUNS[unit].symbol} (with {ALLOWANCE:.0%})", 1),
         Column("on", widest=50),
     )
 
@@ -212,8 +220,8 @@ def _edge_cells(row: EdgeRow, unit: LengthUnit) -> list[Cell]:
         length_cell(row.thickness, unit),
         length_cell(row.width, unit),
         row.strips,
-        round(row.net, 2),
-        row.to_get,
+        round(RUNS[unit].of(row.net), 2),
+        row.run_to_get(RUNS[unit]),
         ", ".join(row.refs),
     ]
 

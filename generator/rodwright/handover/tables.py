@@ -18,16 +18,38 @@ from openpyxl.utils import get_column_letter
 from openpyxl.worksheet.worksheet import Worksheet
 from openpyxl.writer.excel import ExcelWriter
 
-from rodwright.lengths import LengthUnit, format_length
+from rodwright.lengths import LengthUnit, format_length, to_inches
 
-Cell = str | int | float
+
+@dataclass(frozen=True, slots=True)
+class Inches:
+    """A length in mm that is shown in inches."""
+
+    mm: float
+
+    def __str__(self) -> str:
+        return format_length(self.mm, "in")
+
+    @property
+    def decimal(self) -> float:
+        """Inches, true to a ten-thousandth."""
+        return round(self.mm / 25.4, 4)
+
+
+Cell = str | int | float | Inches
 
 _FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")
 _NOT_XML = re.compile("[^\t\n\r\x20-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
 """Characters that no XML document can hold: XML 1.0, production 2 (Char)."""
 _LONE_FRACTION = re.compile("[0-9]+/[0-9]+")
+"""What a spreadsheet takes for a date."""
+_AS_FRACTION = "# ??/??"
+"""Number format (ECMA-376, 18.8.31) that shows every 64th as its reduced fraction."""
 _FIXED_DATE = datetime(2000, 1, 1)
 _LEAST_WIDTH, _MOST_WIDTH = 8, 80  # characters
+_INDENT = 4
+"""Characters that a cell is wider than what is in it: indented at one side, so that a column of
+figures and the text beside it don't run together, and some air."""
 LINE_HEIGHT = 15
 """Height of a line of text in a sheet, points."""
 _LONGEST_HEADER = 120
@@ -46,15 +68,15 @@ class Column:
 
 
 def length_column(name: str, unit: LengthUnit) -> Column:
-    """A column of lengths: numbers of millimetres, or inches as text."""
+    """A column of lengths: numbers of millimetres, or inches."""
     return Column(f"{name} {unit}", 1 if unit == "mm" else None)
 
 
 def length_cell(mm: float, unit: LengthUnit) -> Cell:
     """A length in mm as a cell of such a column."""
-    text = format_length(mm, unit)
     if unit == "in":
-        return text
+        return Inches(mm)
+    text = format_length(mm, unit)
     return float(text) if "." in text else int(text)
 
 
@@ -82,33 +104,58 @@ def csv_bytes(columns: Sequence[Column], rows: Iterable[Sequence[Cell]]) -> byte
     """A heading row and a record for each row.
 
     UTF-8 with a byte order mark, by which spreadsheets know it, and CRLF, quoted as RFC
-    4180 has it.  Text that a spreadsheet would take for a formula gets an apostrophe in
-    front, the usual guard; a lone fraction, which it would take for a date, is written with
-    a whole number (``0 7/8``).
+    4180 has it.  Inches have two columns: a decimal number, and the fraction that is marked
+    out (``23 5/8 in``).  Text that a spreadsheet would take for a formula or a date gets an
+    apostrophe in front, the usual guard.
     """
+    listed = [list(row) for row in rows]
+    twice = {
+        number
+        for number in range(len(columns))
+        if any(isinstance(row[number], Inches) for row in listed)
+    }
     text = io.StringIO(newline="")
     writer = csv.writer(text)
-    writer.writerow([column.heading for column in columns])
-    writer.writerows([_guarded(cell) for cell in row] for row in rows)
+    writer.writerow(
+        [
+            heading
+            for number, column in enumerate(columns)
+            for heading in (
+                (column.heading, f"{column.heading} as fraction")
+                if number in twice
+                else (column.heading,)
+            )
+        ]
+    )
+    writer.writerows([written for cell in row for written in _written(cell)] for row in listed)
     return text.getvalue().encode("utf-8-sig")
 
 
-def _guarded(cell: Cell) -> Cell:
-    if not isinstance(cell, str):
-        return cell
-    if _LONE_FRACTION.fullmatch(cell):
-        return f"0 {cell}"
-    line = cell.replace("\n", "; ")
-    return f"'{line}" if line.startswith(_FORMULA_STARTS) else line
+def _written(cell: Cell) -> tuple[str | float, ...]:
+    if isinstance(cell, Inches):
+        return (f"{cell.decimal:g}", f"{cell} in")
+    return (_guarded(cell) if isinstance(cell, str) else cell,)
+
+
+def _guarded(text: str) -> str:
+    line = text.replace("\n", "; ")
+    risky = line.startswith(_FORMULA_STARTS) or _LONE_FRACTION.fullmatch(line)
+    return f"'{line}" if risky else line
 
 
 def fill_sheet(
-    sheet: Worksheet, title: str, columns: Sequence[Column], rows: Sequence[Sequence[Cell]]
+    sheet: Worksheet,
+    title: str,
+    columns: Sequence[Column],
+    rows: Sequence[Sequence[Cell]],
+    unit: LengthUnit,
 ) -> None:
     """Fill a sheet with a heading row and a row of cells for each row, ready to be printed.
 
-    Text is stored as text whatever it begins with, so that none is taken for a formula;
-    characters that XML can't hold are shown as U+FFFD.
+    It prints on A4, or on Letter for a maker in inches, as wide as the paper and with the heading
+    row on every page.  Inches are numbers, to the nearest 64th, shown as fractions.  Text is
+    stored as text whatever it begins with, so that none is taken for a formula; characters that
+    XML can't hold are shown as U+FFFD.
     """
     sheet.title = title
     lines = [1] * (1 + len(rows))
@@ -116,21 +163,26 @@ def fill_sheet(
         heading = sheet.cell(1, number, column.heading)
         heading.font = Font(bold=True)
         heading.fill = PatternFill("solid", fgColor="E8E8E8")
-        heading.alignment = Alignment(wrap_text=True, vertical="bottom")
+        figures = column.decimals is not None or any(
+            isinstance(row[number - 1], Inches) for row in rows
+        )
+        heading.alignment = Alignment(
+            horizontal="right" if figures else "left", indent=1, wrap_text=True, vertical="bottom"
+        )
         for at, row in enumerate(rows, start=2):
             _put(sheet.cell(at, number), row[number - 1], column)
         texts = [str(row[number - 1]) for row in rows]
         width = _width(column, texts)
         sheet.column_dimensions[get_column_letter(number)].width = width
         for at, text in enumerate((column.heading, *texts)):
-            wrapped = (math.ceil((len(line) or 1) / (width - 1)) for line in text.split("\n"))
+            wrapped = (math.ceil((len(line) or 1) / (width - _INDENT)) for line in text.split("\n"))
             lines[at] = max(lines[at], sum(wrapped))
     for at, count in enumerate(lines, start=1):
         sheet.row_dimensions[at].height = LINE_HEIGHT * count
     sheet.freeze_panes = "A2"
     sheet.print_title_rows = "1:1"
     sheet.page_setup.orientation = "landscape"
-    sheet.page_setup.paperSize = sheet.PAPERSIZE_A4
+    sheet.page_setup.paperSize = sheet.PAPERSIZE_A4 if unit == "mm" else sheet.PAPERSIZE_LETTER
     sheet.page_setup.fitToWidth, sheet.page_setup.fitToHeight = 1, 0
     sheet.sheet_properties.pageSetUpPr.fitToPage = True
 
@@ -140,7 +192,7 @@ def _width(column: Column, texts: Sequence[str]) -> int:
     words = [word for text in (column.heading, *texts) for word in text.split()]
     lines = [line for text in texts for line in text.split("\n")]
     longest_word, longest_line = max(map(len, words)), max(map(len, lines), default=0)
-    width = max(min(longest_line, column.widest), longest_word) + 2
+    width = max(min(longest_line, column.widest), longest_word) + _INDENT
     return min(max(width, _LEAST_WIDTH), _MOST_WIDTH)
 
 
@@ -150,13 +202,17 @@ def _put(cell: Any, value: Cell, column: Column) -> None:
     if isinstance(value, str):
         cell.value = xml_text(value)
         cell.data_type = "s"
-        cell.alignment = Alignment(wrap_text=True, vertical="top")
-    else:
-        cell.value = value
-        decimals = column.decimals or 0
-        whole = decimals == 0 or (column.decimals == 1 and value == int(value))
-        cell.number_format = "0" if whole else f"0.{'0' * decimals}"
-        cell.alignment = Alignment(vertical="top")
+        cell.alignment = Alignment(horizontal="left", indent=1, wrap_text=True, vertical="top")
+        return
+    cell.alignment = Alignment(horizontal="right", indent=1, vertical="top")
+    if isinstance(value, Inches):
+        cell.value = float(to_inches(value.mm))
+        cell.number_format = _AS_FRACTION
+        return
+    cell.value = value
+    decimals = column.decimals or 0
+    whole = decimals == 0 or (column.decimals == 1 and value == int(value))
+    cell.number_format = "0" if whole else f"0.{'0' * decimals}"
 
 
 def xml_text(text: str) -> str:
