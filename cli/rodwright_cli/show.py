@@ -197,7 +197,7 @@ def _totals(unit: Unit) -> None:
         )
         table.add_row(
             escape(total.stock.name),
-            escape(f"{total.stock.material}, {thick} {shown}"),
+            escape(f"{total.stock.described}, {thick} {shown}"),
             str(total.parts),
             takes,
             f"{weights.of(total.weight):.1f}",

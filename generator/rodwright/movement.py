@@ -14,10 +14,13 @@ the listed one that is nearest to it, which ``Wood.listed_as`` names.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from rodwright.parts import Stock
+
+Rings = Literal["tangential", "radial"]
+"""How the rings of a board lie: along its width, or square to it."""
 
 DRIEST, DAMPEST = 6.0, 14.0
 """Moisture contents, %, between which the formula holds (Wood Handbook, ch. 13)."""
@@ -102,7 +105,7 @@ def swelling(
     width: float,
     low: float,
     high: float,
-    rings: Literal["tangential", "radial"] = "tangential",
+    rings: Rings = "tangential",
 ) -> float:
     """By how much a solid board ``width`` mm across the grain swells from ``low`` to ``high`` %.
 
@@ -124,10 +127,21 @@ def swelling(
 def stock_swelling(stock: Stock, width: float, moisture: tuple[float, float]) -> float:
     """By how much ``width`` mm of a stock, across its grain, swells between two moisture contents.
 
-    Sheet goods count as still: their crossed veneers or fibres hold them, and what is left
-    is small beside the saw's own error (common practice, no source).
+    Quarter-sawn boards move by their radial coefficient, others by their tangential one.  Sheet
+    goods count as still: their crossed veneers or fibres hold them, and what is left is small
+    beside the saw's own error (common practice, no source).
 
     Raises:
         ValueError: as :func:`swelling`.
     """
-    return swelling(stock.material, width, *moisture) if stock.kind == "board" else 0.0
+    if stock.kind != "board":
+        return 0.0
+    rings: Rings = "radial" if stock.sawn == "quarter" else "tangential"
+    return swelling(stock.material, width, *moisture, rings)
+
+
+def quarter_sawn(stock: Stock) -> Stock | None:
+    """The same boards quarter-sawn; None for sheets, and for boards that are so already."""
+    if stock.kind != "board" or stock.sawn == "quarter":
+        return None
+    return replace(stock, sawn="quarter")

@@ -139,7 +139,8 @@ class Stock:
     ``thickness`` is the real thickness in mm, ``density`` in kg/m3 (``density_source``
     says where it comes from), ``colour`` is ``#rrggbb``.  ``size`` is one sheet's length
     and width; ``pieces`` are the boards at hand; ``price`` is for one sheet, or for one
-    metre of board, in the spec's currency.
+    metre of board, in the spec's currency.  ``sawn`` says how the rings of boards lie: along
+    their width (flat) or square to it (quarter).
     """
 
     name: str
@@ -153,6 +154,13 @@ class Stock:
     size: tuple[float, float] | None = None
     pieces: tuple[Piece, ...] = ()
     price: float | None = None
+    sawn: Literal["flat", "quarter"] = "flat"
+
+    @property
+    def described(self) -> str:
+        """The material as it is asked for: quarter-sawn where it has to be."""
+        said = self.sawn == "flat" or "quarter" in self.material.lower()
+        return self.material if said else f"{self.material}, quarter-sawn"
 
 
 @dataclass(frozen=True, slots=True)

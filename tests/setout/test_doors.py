@@ -424,9 +424,8 @@ def test_clean(kind: str, hung: str, more: str, count: int, hinge: str) -> None:
         more + "base: {kind: plinth, height: 80}\n",
     )
     assert check_solids(unit) == ()
-    found = [
-        each for each in check_parts(unit) if each.severity in (Severity.ERROR, Severity.WARNING)
-    ]
+    grave = (Severity.ERROR, Severity.WARNING)
+    found = [each for each in check_parts(unit) if each.severity in grave]
     binds = {"a door binds"} if kind == "slab" else set()
     assert {each.rule for each in found} - binds <= {"tipping"}, found
 
@@ -513,3 +512,30 @@ def test_random_doors(
         assert all(each.where[:2] == ("interior", "doors") for each in error.problems)
         return
     assert check_solids(unit) == ()
+
+
+# --- quarter-sawn wood ------------------------------------------------------------------
+
+WIDE_PANEL = """
+size: {width: 800, height: 900, depth: 400}
+interior:
+  doors: {kind: framed, stock: board, hinge: {kind: butt}, frame: {groove: 10}}
+stock:
+  ply: {kind: sheet, material: birch plywood, thickness: 18, size: [2440, 1220]}
+  board: {kind: board, material: %s, thickness: 22, density: 720%s}
+"""
+
+
+def test_a_quarter_sawn_panel_is_not_refused_for_what_flat_sawn_wood_would_do() -> None:
+    """By hand: 640 + 2 x 10 of oak moves 14.5 mm flat-sawn and 7.1 mm quarter-sawn (Wood Handbook
+    table 13-5: 660 x 0.00365 x 6, 660 x 0.00180 x 6); a groove of 10 loses the former."""
+    (problem,) = problems_of(WIDE_PANEL % ("oak", ""))
+    assert "doors.panel.clearance" in problem and "14.5 mm" in problem
+    for material, sawn in (("oak", ", sawn: quarter"), ("quarter-sawn oak", "")):
+        unit = unit_from(WIDE_PANEL % (material, sawn))
+        (panel,) = of_role(unit, Role.DOOR_PANEL)
+        assert panel.blank.stock.sawn == "quarter"
+        # Half of 7.13 mm goes to each side, up to the next half millimetre.
+        assert panel.blank.width == pytest.approx(640 + 2 * (10 - 4.0))
+    (problem,) = problems_of(WIDE_PANEL % ("quarter-sawn oak", ", sawn: flat"))
+    assert "14.5 mm" in problem

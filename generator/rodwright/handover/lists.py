@@ -158,7 +158,7 @@ def _row(parts: tuple[Part, ...], unit: Unit) -> PartsRow:
         rough_length=rough[0],
         rough_width=rough[1],
         stock=first.blank.stock.name,
-        material=first.blank.stock.material,
+        material=first.blank.stock.described,
         grain=first.blank.grain,
         shows=describe_shows(parts),
         lipped=first.lipped,

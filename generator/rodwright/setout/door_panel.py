@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from rodwright.movement import stock_swelling
+from rodwright.movement import quarter_sawn, stock_swelling
 from rodwright.parts import Stock
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import TOUCH
@@ -135,12 +135,13 @@ def _gap(
         needed = math.ceil(gap + grows / 2 + LEAST_LAP)
         shrunk = f" and shrunk by {say(grows)} as it dries to {dry:g} %" if grows else ""
         left = "nothing" if lap <= 0 else say(lap)
+        calmer = quarter_sawn(stock) is not None
         problems.add(
             (*where, "clearance"),
             f"with gaps of {say(gap)} at each side{shrunk}, the panel keeps {left} in a groove "
             f"{say(groove)} deep and can fall out",
             f"Make `frame.groove` at least {say(needed)}, the panel narrower (two doors), or take "
-            "a sheet.",
+            + ("quarter-sawn wood (`sawn: quarter`) or a sheet." if calmer else "a sheet."),
         )
         return None
     return gap

@@ -87,7 +87,10 @@ class FrontFixing:
             fixings.append(Fixing(wish.name, wish.count, apart if wish.spacing else "1 hole"))
         at = meeting(bench.parts[end].bounds(), bench.parts[front].bounds())
         assert at is not None
-        kind = JointKind.BUTTONED if slots else JointKind.SCREWED
+        kind = JointKind.SCREWED
+        if slots:
+            # It swells from the row that holds it.
+            kind, at = JointKind.BUTTONED, (at[0], at[1], rows[0])
         bench.join(kind, end, front, at, *fixings)
 
     def _rows(self, front: Part, end: Part) -> list[float]:

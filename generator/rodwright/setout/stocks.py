@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from difflib import get_close_matches
+from typing import Literal
 
 from rodwright.materials import MATERIALS
 from rodwright.parts import Grain, Piece, Stock
@@ -52,7 +53,16 @@ def _stock(name: str, spec: SheetSpec | BoardSpec, problems: Problems) -> Stock:
         size,
         pieces,
         spec.price,
+        _sawn(spec),
     )
+
+
+def _sawn(spec: SheetSpec | BoardSpec) -> Literal["flat", "quarter"]:
+    """How boards are sawn: as the spec says, or else its material's name."""
+    if isinstance(spec, SheetSpec):
+        return "flat"
+    words = spec.material.lower().replace("-", " ").split()
+    return spec.sawn or ("quarter" if "quarter" in words else "flat")
 
 
 def find_stock(

@@ -85,6 +85,9 @@ class BoardSpec(StockCommon):
     pieces: Annotated[tuple[Boards, ...], Field(strict=False)] = ()
     """The boards in the rack, if they are already there; parts longer or wider than every one of
     them are reported."""
+    sawn: Literal["flat", "quarter"] | None = None
+    """How the rings lie in a board: along its width (`flat`, which moves most) or square to it
+    (`quarter`); flat unless said here or in the material's name."""
 
 
 StockSpec = Annotated[SheetSpec | BoardSpec, Field(discriminator="kind")]
