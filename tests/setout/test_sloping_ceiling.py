@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from itertools import product
 from math import cos, radians, sqrt, tan
 from typing import Any
@@ -106,6 +107,55 @@ def test_shelves_that_the_slope_leaves_nothing_are_told() -> None:
     slope = {"falls": "right", "low": 600, "pitch": 30}
     said = problems_of(SIZE, slope=slope, interior=space)
     assert said and all(each.startswith("interior.columns.1.shelves") for each in said)
+
+
+def _limit(slope: dict[str, Any], **more: Any) -> float:
+    """The height that the one problem's remedy gives, mm."""
+    with pytest.raises(ProblemsError) as told:
+        unit_from(SIZE, slope=slope, **more)
+    (problem,) = told.value.problems
+    (limit,) = re.findall(r"([\d.]+) mm up", problem.remedy)
+    return float(limit)
+
+
+def _shelf(height: float, *, fixed: bool) -> dict[str, Any]:
+    """A shelf whose underside is so high above the floor: the bottom is 18 mm thick."""
+    holes = {} if fixed else {"holes": {"near": 2}}
+    return {"interior": {"shelves": {"at": [height - 18], "fixed": fixed} | holes}}
+
+
+@pytest.mark.parametrize("falls", ["left", "right", "front", "rear"])
+def test_a_shelf_as_high_as_the_limit_says_can_be_made(falls: str) -> None:
+    """The limit told for a shelf too high is the last whole millimetre that will do."""
+    slope = {"falls": falls, "low": 900, "pitch": 40}
+    limit = _limit(slope, **_shelf(1940, fixed=True))
+    assert not problems_of(SIZE, slope=slope, **_shelf(limit, fixed=True))
+    assert problems_of(SIZE, slope=slope, **_shelf(limit + 1, fixed=True))
+
+
+@pytest.mark.parametrize("falls", ["left", "right", "front", "rear"])
+def test_a_loose_shelf_is_told_what_its_pins_need(falls: str) -> None:
+    slope = {"falls": falls, "low": 900, "pitch": 40}
+    some = _limit(slope, **_shelf(1940, fixed=False))
+    pins = _limit(slope, **_shelf(some, fixed=False))
+    assert not problems_of(SIZE, slope=slope, **_shelf(pins, fixed=False))
+
+
+def test_drawers_under_a_slope_are_told_how_high_they_may_go() -> None:
+    slope = {"falls": "right", "low": 1200, "pitch": 45}
+
+    def drawers(top: float) -> dict[str, Any]:
+        bay = {"rows": [{"height": "1 share"}, {"height": top, "drawers": {"count": 2}}]}
+        columns = [{"width": "1 share"}, {"width": 300, **bay}]
+        return {"interior": {"columns": columns}, "back": {"stock": "thin"}}
+
+    limit = _limit(slope, **drawers(1300))
+    assert not problems_of(SIZE, slope=slope, **drawers(limit - 40))
+
+
+def test_the_pitches_that_are_worked_out_are_told() -> None:
+    (said,) = problems_of(SIZE, slope={"falls": "right", "low": 1400, "pitch": 2})
+    assert "from 3 to 87 degrees" in said
 
 
 @pytest.mark.parametrize(

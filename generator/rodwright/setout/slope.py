@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
-from math import ceil, dist
+from math import ceil, dist, floor
 from typing import Any
 
 from rodwright.halfspaces import Plane, Vector, beyond, bounds_of, moved, patch, vertices
@@ -60,7 +60,7 @@ def cut_to_slope(
         if plane is None or not _reaches(laid, plane):
             continue
         left = cut_back(*laid, [plane])
-        if not cutter.is_useful(ref, laid, left):
+        if not cutter.is_useful(ref, laid, left, plane):
             continue
         if left is None:
             gone.add(ref)
@@ -142,34 +142,58 @@ class _Cutter:
         assert isinstance(found, DoorsSpec)
         return found
 
-    def is_useful(self, ref: str, laid: Laid, left: tuple[Part, list[Working]] | None) -> bool:
-        """Whether a part can be as the slope leaves it; what can't is noted."""
-        part = laid[0]
+    def is_useful(
+        self, ref: str, laid: Laid, left: tuple[Part, list[Working]] | None, plane: Plane
+    ) -> bool:
+        """Whether a part can be as the slope leaves it; what can't is noted with its limit."""
+        part, say = laid[0], self.problems.length
+        box = part.bounds()
         place = _PLACES.get(part.role) or self.bench.places.get(ref, ("slope",))
         if part.role in _UNCUT:
             self._note(
-                place, f"{_UNCUT[part.role]}: {_said(part)} reaches past it",
-                "Keep it to where the unit has its full height, or lower.",
-            )  # fmt: skip
+                place,
+                f"{_UNCUT[part.role]}: {_said(part)} is {say(box.high[2])} up at its top, and at "
+                f"its low side the slope leaves {say(_lowest(plane, box))}",
+                f"Keep it to where the unit has its full height, or end it at "
+                f"{say(floor(_lowest(plane, box)))} up.",
+            )
             return False
         if part.role in (Role.SHELF, Role.CARCASS_RAIL, Role.DIVIDER, Role.TOP, Role.DOOR):
             axis = 0 if self.lines.sideways else 1
             reach = 0.0 if left is None else left[0].bounds().size[axis]
-            whole = min(USEFUL, part.bounds().size[axis] - TOUCH)
+            whole = min(USEFUL, box.size[axis] - TOUCH)
             if part.role is Role.TOP and left is None:
                 return True
             if reach < whole:
-                self._short(part, place, reach)
+                self._short(part, place, reach, self._height_leaving(whole, box, plane))
                 return False
         if part.role is Role.DOOR and left is not None and self._loses_fittings(laid, left[1]):
             self._note(
-                place, f"the slope cuts off the hinges or handle of {_said(part)}",
-                "Hang it at the high side, move `hinge.ends` or `handle.height`, or end it below.",
-            )  # fmt: skip
+                place,
+                f"the slope cuts off the hinges or handle of {_said(part)}: at its low side it "
+                f"leaves {say(_lowest(plane, box))} up",
+                f"Hang it at the high side, move `hinge.ends` or `handle.height`, or end it at "
+                f"{say(floor(_lowest(plane, box)))} up.",
+            )
             return False
         return True
 
-    def _short(self, part: Part, place: KeyPath, reach: float) -> None:
+    def _height_leaving(self, reach: float, box: Box, plane: Plane) -> float:
+        """The height below which the underside of a part has to be, if the slope is to leave so
+        much of it along its fall."""
+        x, y = box.centre[:2]
+        match self.lines.falls:
+            case "left":
+                x = box.high[0] - reach
+            case "right":
+                x = box.low[0] + reach
+            case "front":
+                y = box.high[1] - reach
+            case "rear":
+                y = box.low[1] + reach
+        return height_at(plane, x, y)
+
+    def _short(self, part: Part, place: KeyPath, reach: float, most: float) -> None:
         say = self.problems.length
         if part.role is Role.TOP:
             high = height_at(self.lines.outer, *_high_end(self.rod, self.lines))
@@ -181,9 +205,11 @@ class _Cutter:
             return
         what = "lies wholly above the slope" if reach == 0 else f"has only {say(reach)} left"
         self._note(
-            place, f"under the slope {_said(part)} {what}",
-            f"Put it lower, or leave it out; {say(USEFUL)} are the least.",
-        )  # fmt: skip
+            place,
+            f"under the slope {_said(part)} {what}: its underside is "
+            f"{say(part.bounds().low[2])} up, and {say(USEFUL)} are the least that is of use",
+            f"Put its underside at {say(floor(most))} up at most, or leave it out.",
+        )
 
     def _loses_fittings(self, laid: Laid, left: Sequence[Working]) -> bool:
         kept = sum(not isinstance(working, Mitre | Bevel) for working in left)
@@ -199,10 +225,14 @@ class _Cutter:
             upright = self.bench.parts[joint.first]
             now = _pins(joint, upright, self.bench.workings_of(joint.first), shelf)
             if now < whole or beyond(self.lines.inner, joint.at) > -TOUCH:
+                say, part = self.problems.length, self.bench.parts[joint.second]
+                most = _lowest(self.lines.inner, old) - part.blank.thickness
                 self._note(
                     self.bench.places.get(joint.second, ("slope",)),
-                    f"the slope cuts off the pins of {_said(self.bench.parts[joint.second])}",
-                    "Make it fixed (`fixed: true`), set it back, or put it lower.",
+                    f"the slope cuts off the pins of {_said(part)}: its underside is "
+                    f"{say(old.low[2])} up",
+                    f"Make it fixed (`fixed: true`), set it back, or put its underside at "
+                    f"{say(floor(most))} up.",
                 )
 
     def frame_fits(self) -> None:
@@ -230,7 +260,7 @@ class _Cutter:
                     self._note(
                         ("face_frame",),
                         f"the slope leaves the face frame's top rail {say(max(0.0, free))} between "
-                        f"sloping rail and stile",
+                        f"sloping rail and stile; {say(frame.rail_width)} are the least",
                         "Make the unit lower or higher, or the frame's members narrower.",
                     )
 
@@ -239,6 +269,12 @@ class _Cutter:
         if (where, message.split(":")[0]) not in self.noted:
             self.noted.add((where, message.split(":")[0]))
             self.problems.add(where, message, remedy)
+
+
+def _lowest(plane: Plane, box: Box) -> float:
+    """The height of a plane where it is lowest over a box."""
+    (x0, y0, _), (x1, y1, _) = box.low, box.high
+    return min(height_at(plane, x, y) for x in (x0, x1) for y in (y0, y1))
 
 
 def _said(part: Part) -> str:

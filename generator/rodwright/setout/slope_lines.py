@@ -100,7 +100,8 @@ def under_slope(spec: UnitSpec, rod: Rod, lines: SlopeLines, problems: Problems)
             ("slope", "low"),
             f"under the slope the face frame is {say(top - frame.bottom)} high: its rails leave "
             f"no opening",
-            "Measure again, or make the rails narrower.",
+            f"Measure again, or make the rails narrower: together less than "
+            f"{say(top - frame.bottom)}.",
         )
     return replace(rod, frame=replace(frame, top=top))
 
@@ -143,7 +144,8 @@ def _pitch(wish: SlopeSpec, rod: Rod, problems: Problems) -> float | None:
         problems.add(
             ("slope", "pitch") if wish.pitch is not None else ("slope", "run"),
             f"a pitch of {pitch:.3g} degrees is as good as "
-            f"{'level' if pitch < _LEAST_PITCH else 'plumb'}",
+            f"{'level' if pitch < _LEAST_PITCH else 'plumb'}: a slope is cut from "
+            f"{_LEAST_PITCH:g} to {_MOST_PITCH:g} degrees",
             "Measure again, or leave the slope out and make the unit smaller.",
         )
         return None
