@@ -112,7 +112,7 @@ def test_fosters_tool_cabinet() -> None:
     - Length of top and bottom: dovetails need it whole, butted they stand between the sides,
       two thicknesses shorter.
     - The front is a lid of the whole size there; here it is a door, which stays half a gap
-      (2 mm) inside the rim on each side.
+      of 3/32 in inside the rim on each side.
     """
     unit = unit_from("""
 title: Tool cabinet
@@ -134,7 +134,9 @@ interior: {doors: {hung: overlay, hinge: {cup_depth: 8 mm}}}
     assert _inches("30") - top.blank.length == pytest.approx(2 * _inches("1/2"))
     (door,) = of_role(unit, Role.DOOR)
     wide, _, high = door.bounds().size
-    assert (_inches("30") - wide, _inches("20") - high) == pytest.approx((2.0, 2.0))
+    assert (_inches("30") - wide, _inches("20") - high) == pytest.approx(
+        (_inches("3/32"), _inches("3/32"))
+    )
     assert check_solids(unit) == ()
 
 

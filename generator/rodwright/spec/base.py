@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from rodwright.spec.fields import Length, LengthOrZero, SpecModel
+from rodwright.spec.fields import Length, LengthOrZero, SpecModel, default
 
 
 class PlinthSpec(SpecModel):
@@ -19,7 +19,7 @@ class PlinthSpec(SpecModel):
     """From the floor to the underside of the carcass."""
     stock: str | None = None
     """Name of its stock; the carcass's unless said."""
-    toe_space: LengthOrZero = 50.0
+    toe_space: LengthOrZero = default(50.0, "2")
     """How far its front stands behind the front of the carcass or face frame."""
     sides: LengthOrZero = 0.0
     """How far its ends stand in from the carcass's sides."""
@@ -27,7 +27,7 @@ class PlinthSpec(SpecModel):
     """How far its rear stands in front of the carcass's rear, to clear a skirting."""
     levelling: LengthOrZero = 0.0
     """It is made so much lower than `height`, and packed up to it where the floor is high."""
-    spacing: Length = 600.0
+    spacing: Length = default(600.0, "24")
     """Largest distance between cross members, or between feet."""
 
 
@@ -40,7 +40,7 @@ class ToeBoardSpec(SpecModel):
     """From the floor to the underside of the carcass."""
     stock: str | None = None
     """Name of its stock; the carcass's unless said."""
-    toe_space: Length = 50.0
+    toe_space: Length = default(50.0, "2")
     """How far its front stands behind the front of the carcass or face frame."""
 
 
@@ -57,12 +57,12 @@ class LegsSpec(SpecModel):
     """Width and thickness of a leg; the stock's thickness unless said."""
     inset: LengthOrZero = 0.0
     """How far they stand in from the carcass's front, rear and sides."""
-    span: Length = 900.0
+    span: Length = default(900.0, "36")
     """Largest clear distance between legs, side by side."""
     held_by: Literal["blocks", "rails"] = "blocks"
     """What holds them: a block behind each, or rails dowelled between them, screwed to the
     bottom."""
-    rail_width: Length = 60.0
+    rail_width: Length = default(60.0, "2 1/2")
     """Width of the rails, seen from the front."""
     rail_stock: str | None = None
     """Name of the rails' stock; the carcass's unless said."""
@@ -82,7 +82,7 @@ class ClipOnBoard(SpecModel):
 
     stock: str | None = None
     """Name of its stock; the carcass's unless said."""
-    toe_space: LengthOrZero = 50.0
+    toe_space: LengthOrZero = default(50.0, "2")
     """How far it stands behind the front of the carcass or face frame."""
 
 
@@ -94,8 +94,8 @@ class LevellersSpec(SpecModel):
     height: Length
     """From the floor to the underside of the carcass."""
     range: HeightRange | None = None
-    """Heights they can be set to; 15 mm either way unless said."""
-    spacing: Length = 600.0
+    """Heights they can be set to; 15 mm (9/16 in) either way unless said."""
+    spacing: Length = default(600.0, "24")
     """Largest distance between cross members, or between feet."""
     board: ClipOnBoard | None = None
     """A plinth board clipped to the front feet."""

@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from rodwright.spec.fields import Length, LengthOrZero, SpecModel
+from rodwright.spec.fields import Length, LengthOrZero, SpecModel, default
 
 Place = Annotated[tuple[LengthOrZero, ...], Field(min_length=2, max_length=2, strict=False)]
 
@@ -21,7 +21,7 @@ class SkirtingCutout(SpecModel):
     """How high it is."""
     depth: Length
     """How far it stands off the wall."""
-    clearance: LengthOrZero = 3.0
+    clearance: LengthOrZero = default(3.0, "1/8")
     """Gap left round it."""
 
 
@@ -37,9 +37,9 @@ class PipeCutout(SpecModel):
     floor if through the back, from the rear and above the floor if across."""
     diameter: Length
     """Its diameter, lagging included."""
-    clearance: LengthOrZero = 5.0
+    clearance: LengthOrZero = default(5.0, "3/16")
     """Gap left round it."""
-    least_rim: Length = 15.0
+    least_rim: Length = default(15.0, "5/8")
     """A hole nearer than this to an edge is opened to it as a notch, so that the pipe can stay."""
 
 
@@ -54,7 +54,7 @@ class SocketCutout(SpecModel):
     """Width of its plate."""
     height: Length
     """Height of its plate."""
-    clearance: LengthOrZero = 5.0
+    clearance: LengthOrZero = default(5.0, "3/16")
     """Gap left round it."""
 
 

@@ -8,7 +8,7 @@ from typing import Annotated, Literal
 from pydantic import Field, ValidationInfo, field_validator
 from pydantic_core import PydanticCustomError
 
-from rodwright.spec.fields import Length, LengthOrZero, SpecModel, Text
+from rodwright.spec.fields import Length, LengthOrZero, SpecModel, Text, default
 from rodwright.spec.joints import JointField, JointSpec
 
 _CUPS = ("edge", "cup", "cup_depth", "plate")
@@ -26,16 +26,16 @@ def _refuse(info: ValidationInfo, about: str, remedy: str) -> None:
 class DoorFrameSpec(SpecModel):
     """The frame of a frame-and-panel door."""
 
-    stile_width: Length = 60.0
+    stile_width: Length = default(60.0, "2 1/4")
     """Width of the stiles, which run through from top to bottom."""
-    rail_width: Length = 60.0
+    rail_width: Length = default(60.0, "2 1/4")
     """Width of the rails between the stiles."""
     bottom_rail_width: Length | None = None
     """Width of the bottom rail, if it differs."""
     joint: JointField = JointSpec(joint="tongued")
     """How rails meet stiles: `tongued` (a stub tongue in the panel's groove), `dowelled`, or
     `loose-tenoned`."""
-    groove: Length = 12.0
+    groove: Length = default(12.0, "1/2")
     """Depth of the groove for the panel; a stub tongue is as long."""
 
 
@@ -48,8 +48,8 @@ class DoorPanelSpec(SpecModel):
     """Thickness, and width of the groove; unless said, a sheet's own, or of a board at most a third
     of the frame's."""
     clearance: LengthOrZero | None = None
-    """Gap to the bottom of the groove at each side; 1 mm for sheets, what swelling asks for
-    otherwise."""
+    """Gap to the bottom of the groove at each side; 1 mm (1/32 in) for sheets, what swelling asks
+    for otherwise."""
 
 
 class HingeSpec(SpecModel):
@@ -60,25 +60,25 @@ class HingeSpec(SpecModel):
     count: Annotated[int, Field(ge=2, le=8)] | None = None
     """How many a door; by its height and weight unless said."""
     ends: Length | None = None
-    """From the door's ends to the middle of the outer hinges; 100 mm, or a sixth of a lower door,
-    unless said."""
+    """From the door's ends to the middle of the outer hinges; 100 mm (4 in), or a sixth of a lower
+    door, unless said."""
     opens: Annotated[float, Field(gt=0, le=180, strict=False)] | None = None
     """How far they let the door open, in degrees; 110 with cups, 180 with butts unless said."""
-    edge: Length = 5.0
+    edge: Length = default(5.0, "3/16")
     """Cups: from the door's edge to the rim of the boring."""
     cup: Length = 35.0
     """Cups: diameter of the boring."""
-    cup_depth: Length = 12.5
+    cup_depth: Length = default(12.5, "1/2")
     """Cups: depth of the boring."""
-    plate: Length = 37.0
+    plate: Length = default(37.0, "1 7/16")
     """Cups: from the front of the carcass, or the rear of an inset door, to the plate's holes."""
-    length: Length = 65.0
+    length: Length = default(65.0, "2 1/2")
     """Butts: length of a leaf."""
-    leaf: Length = 15.0
+    leaf: Length = default(15.0, "5/8")
     """Butts: how far a leaf reaches onto the edge of the door."""
-    leaf_thickness: Length = 2.0
+    leaf_thickness: Length = default(2.0, "5/64")
     """Butts: thickness of a leaf; it is let in by what the gap doesn't take."""
-    knuckle: Length = 9.0
+    knuckle: Length = default(9.0, "5/16")
     """Butts: diameter of the knuckle, which stands in front of the door."""
 
     @field_validator(*_CUPS, *_BUTTS)
@@ -98,10 +98,11 @@ class HandleSpec(SpecModel):
     height: Length | None = None
     """From the door's lower edge to its middle; half the door's height unless said."""
     edge: Length | None = None
-    """From the door's edge to its holes; the middle of a stile, or 40 mm, unless said."""
+    """From the door's edge to its holes; the middle of a stile, or 40 mm (1 1/2 in), unless
+    said."""
     spacing: LengthOrZero = 0.0
     """From hole to hole of an upright handle; 0 for one hole."""
-    hole: Length = 5.0
+    hole: Length = default(5.0, "3/16")
     """Diameter of its holes."""
 
 
@@ -120,7 +121,7 @@ class DoorsSpec(SpecModel):
     """Name of its stock, or its frame's; the carcass's unless said."""
     thickness: Length | None = None
     """Thickness; the stock's unless said."""
-    gap: Length = 2.0
+    gap: Length = default(2.0, "3/32")
     """Gap round an inset door, between overlay doors next to each other, and in a pair."""
     overlay: LengthOrZero | None = None
     """How far an overlay door covers what is round it; unless said all it can, less half a gap, as

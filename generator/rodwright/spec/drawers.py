@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from rodwright.spec.fields import Length, LengthOrShare, LengthOrZero, SpecModel, Text
+from rodwright.spec.fields import Length, LengthOrShare, LengthOrZero, SpecModel, Text, default
 from rodwright.spec.joints import JointField
 
 
@@ -17,20 +17,21 @@ class SlidesSpec(SpecModel):
     kind: Literal["side", "under", "runners"] = "side"
     """Slides at the sides of the box, slides under its bottom, or wooden runners."""
     clearance: Length | None = None
-    """Gap at each side of the box: 12.7 mm for side slides, 1 mm for runners unless said."""
-    deduction: Length = 42.0
+    """Gap at each side of the box: 12.7 mm (1/2 in) for side slides, 1 mm (1/32 in)
+    for runners unless said."""
+    deduction: Length = default(42.0, "1 21/32")
     """Under slides: how much narrower the box is inside than the opening is."""
     length: Length | None = None
     """Length of the slides and the box; unless said, the longest that goes in, in steps of 50 mm or
     2 in, or for runners all there is."""
-    rear: LengthOrZero = 10.0
+    rear: LengthOrZero = default(10.0, "3/8")
     """Least gap behind the box."""
     below: LengthOrZero | None = None
-    """From the lower edge of the front, or of the opening, up to the box; 12 mm for side slides,
-    15 mm for under slides unless said.  Runners take their own thickness."""
+    """From the lower edge of the front, or of the opening, up to the box; 12 mm (1/2 in) for
+    side slides, 15 mm (9/16 in) for under slides unless said.  Runners take their own thickness."""
     above: LengthOrZero | None = None
-    """From the box up to the upper edge of the front, or of the opening; 12 mm for slides, 2 mm for
-    runners unless said."""
+    """From the box up to the upper edge of the front, or of the opening; 12 mm (1/2 in) for
+    slides, 2 mm (1/16 in) for runners unless said."""
 
 
 class DrawerBottomSpec(SpecModel):
@@ -42,7 +43,8 @@ class DrawerBottomSpec(SpecModel):
     """Depth of the grooves; unless said, a third of the box's thickness, rounded to a whole
     millimetre or sixteenth of an inch."""
     height: Length | None = None
-    """From the lower edge of the box to the bottom; 10 mm, or 13 mm over under slides, unless
+    """From the lower edge of the box to the bottom; 10 mm (3/8 in), or 13 mm (1/2 in) over under
+    slides, unless
     said."""
     held: Literal["from_rear", "all_round"] = "from_rear"
     """Slid in from the rear under a lower back, or caught in grooves in all four."""
@@ -57,9 +59,9 @@ class DrawerHandleSpec(SpecModel):
     """How many on each front, evenly spread."""
     spacing: LengthOrZero = 0.0
     """From hole to hole of a handle; 0 for one hole."""
-    hole: Length = 5.0
+    hole: Length = default(5.0, "3/16")
     """Diameter of its holes."""
-    projection: Length = 30.0
+    projection: Length = default(30.0, "1 1/4")
     """How far it stands out; behind a door the fronts are set back as much."""
 
 
@@ -72,7 +74,7 @@ class DrawersSpec(SpecModel):
     """Heights of the fronts from the top down; lengths or shares."""
     hung: Literal["inset", "overlay"] = "inset"
     """Fronts stand in the opening, or lie over the edges round it."""
-    gap: Length = 2.0
+    gap: Length = default(2.0, "3/32")
     """Gap round each front and between fronts; an overlay front leaves half of it to its
     neighbour."""
     overlay: LengthOrZero | None = None

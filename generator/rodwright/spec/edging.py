@@ -13,8 +13,8 @@ class EdgingSpec(SpecModel):
     material: Text
     """What it is: `birch veneer`, `abs` ..."""
     thickness: Length
-    """Its thickness, 3 mm at the most; parts are cut smaller by it and have their finished size
-    with it on."""
+    """Its thickness, 3 mm (1/8 in) at the most; parts are cut smaller by it and have their
+    finished size with it on."""
     colour: Text | None = None
     """Colour to order it in, if the material doesn't say it."""
     edges: Annotated[

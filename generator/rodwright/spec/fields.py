@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 import unicodedata
 from dataclasses import dataclass
-from typing import Annotated, Any
+from typing import Annotated, Any, TypeVar
 
 from pydantic import (
     AfterValidator,
@@ -18,7 +18,7 @@ from pydantic import (
 )
 from pydantic_core import PydanticCustomError, PydanticKnownError
 
-from rodwright.lengths import parse_length
+from rodwright.lengths import from_inches, parse_length
 
 
 class SpecModel(BaseModel):
@@ -29,6 +29,49 @@ class SpecModel(BaseModel):
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid", strict=True, defer_build=True)
+
+
+DEFAULT_IN = "x-default-in"
+"""In the JSON Schema, beside a default in mm: the default of a file in inches."""
+
+
+def default(mm: float | tuple[float, ...], inches: str | tuple[str, ...]) -> Any:
+    """The default of a length, or of a list of them: in mm, and round in a file in inches."""
+    return Field(default=mm, json_schema_extra={DEFAULT_IN: inches})  # type: ignore[dict-item]
+
+
+ModelT = TypeVar("ModelT", bound=SpecModel)
+
+
+def in_inches(model: ModelT) -> ModelT:
+    """The same wishes, with the defaults of a file in inches for all that wasn't said."""
+    changes: dict[str, Any] = {}
+    for name, field in type(model).model_fields.items():
+        value = getattr(model, name)
+        if name in model.model_fields_set:
+            changes[name] = _inside(value)
+        elif isinstance(extra := field.json_schema_extra, dict) and DEFAULT_IN in extra:
+            changes[name] = _read_inches(extra[DEFAULT_IN])
+        else:
+            changes[name] = _inside(value)
+    said = {type(model).model_fields[name].alias or name: changes[name] for name in changes}
+    return type(model).model_construct(model.model_fields_set, **said)
+
+
+def _inside(value: Any) -> Any:
+    if isinstance(value, SpecModel):
+        return in_inches(value)
+    if isinstance(value, tuple):
+        return tuple(map(_inside, value))
+    if isinstance(value, dict):
+        return {key: _inside(each) for key, each in value.items()}
+    return value
+
+
+def _read_inches(inches: Any) -> Any:
+    if isinstance(inches, str):
+        return from_inches(inches)
+    return tuple(map(from_inches, inches))
 
 
 def _length(value: Any, info: ValidationInfo) -> Any:

@@ -7,7 +7,7 @@ the unit (do the columns add up, is the stock thick enough) is judged by the set
 
 from typing import Annotated, Literal
 
-from pydantic import Field
+from pydantic import Field, model_validator
 
 from rodwright.spec.base import BaseSpec
 from rodwright.spec.cornice import CorniceSpec
@@ -15,7 +15,16 @@ from rodwright.spec.cutouts import CutoutSpec
 from rodwright.spec.doors import DoorsSpec
 from rodwright.spec.drawers import DrawersSpec
 from rodwright.spec.edging import EdgingSpec
-from rodwright.spec.fields import Colour, Length, LengthOrShare, LengthOrZero, SpecModel, Text
+from rodwright.spec.fields import (
+    Colour,
+    Length,
+    LengthOrShare,
+    LengthOrZero,
+    SpecModel,
+    Text,
+    default,
+    in_inches,
+)
 from rodwright.spec.joints import JointField
 from rodwright.spec.moisture import MoistureSpec
 from rodwright.spec.opening import FitSpec, OpeningSpec
@@ -137,9 +146,9 @@ class ShelvesSpec(SpecModel):
     stopped: LengthOrZero = 0.0
     """Housings stop this far behind the shelf's front, and the shelf is notched to cover that."""
     setback: LengthOrZero = 0.0
-    """How far their fronts stand behind the carcass's front, or behind the 2 mm of air that is left
-    behind an inset door."""
-    clearance: LengthOrZero = 1.0
+    """How far their fronts stand behind the carcass's front, or behind the air of 2 mm
+    (1/16 in) that is left behind an inset door."""
+    clearance: LengthOrZero = default(1.0, "1/32")
     """Gap at each end of a loose shelf."""
 
 
@@ -150,8 +159,8 @@ class DividersSpec(SpecModel):
     """Height of dividers that stand on the floor of their space and end below its ceiling; unless
     said, they go all the way."""
     setback: LengthOrZero = 0.0
-    """How far their fronts stand behind the front of what is round them, or behind the 2 mm of air
-    that is left behind an inset door."""
+    """How far their fronts stand behind the front of what is round them, or behind the air of 2 mm
+    (1/16 in) that is left behind an inset door."""
     stock: str | None = None
     """Name of their stock, if it isn't the carcass's."""
     ends: JointField | None = None
@@ -164,10 +173,10 @@ class BetweenSpec(SpecModel):
     kind: Literal["shelf", "rail", "nothing"] = "shelf"
     """A fixed shelf, a rail at the front only, or nothing."""
     width: Length | None = None
-    """Width of rails, front to rear; 70 mm unless said."""
+    """Width of rails, front to rear; 70 mm (2 3/4 in) unless said."""
     setback: LengthOrZero = 0.0
-    """How far their fronts stand behind the front of what is round them, or behind the 2 mm of air
-    that is left behind an inset door."""
+    """How far their fronts stand behind the front of what is round them, or behind the air of 2 mm
+    (1/16 in) that is left behind an inset door."""
     ends: JointField | None = None
     """How their ends meet the uprights; like `carcass.corners` unless said."""
 
@@ -216,9 +225,9 @@ class BackSpec(SpecModel):
     depth: Length | None = None
     """How far the rebate or groove reaches into the carcass; unless said, half its thickness in a
     rebate, a third in a groove, rounded to a whole millimetre or sixteenth of an inch."""
-    inset: Length = 10.0
+    inset: Length = default(10.0, "3/8")
     """Grooved: from the carcass's rear to the groove."""
-    clearance: LengthOrZero = 1.0
+    clearance: LengthOrZero = default(1.0, "1/32")
     """Gap left all round in a rebate or groove."""
     split: bool = False
     """In panels that meet behind the dividers that go all the way, where one would be too wide."""
@@ -260,7 +269,7 @@ class FaceFrameSpec(SpecModel):
     """How far the frame's face stands behind the front of the opening."""
     overhang: Overhang = Overhang()
     """How far the frame reaches past the carcass."""
-    trim: LengthOrZero = 4.0
+    trim: LengthOrZero = default(4.0, "1/8")
     """Extra length each member is cut with, to be trimmed when it is fitted."""
 
 
@@ -284,7 +293,9 @@ class UnitSpec(SpecModel):
     title: Annotated[Text, Field(max_length=80)]
     """What the piece is called."""
     unit: Literal["mm", "in"] = "mm"
-    """Unit of every length written as a bare number, and of the lists and drawings."""
+    """Unit of every length written as a bare number, and of lists and drawings.  With `in`, what
+    isn't said takes round inches, hardware comes in inch sizes, weights are in pounds, and views
+    are in third angle."""
     opening: OpeningSpec | None = None
     """The opening the unit goes into; leave it out for a freestanding piece."""
     fit: FitSpec = FitSpec()
@@ -323,3 +334,7 @@ class UnitSpec(SpecModel):
     """The way in, if it is known: doorways, corners, ceiling, and what narrows the opening."""
     clearance: LengthOrZero = 0.0
     """Least gap between parts that neither touch nor are joined; closer ones are reported."""
+
+    @model_validator(mode="after")
+    def _in_its_unit(self) -> "UnitSpec":
+        return in_inches(self) if self.unit == "in" else self

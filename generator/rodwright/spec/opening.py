@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from rodwright.spec.fields import Length, LengthOrZero, SpecModel
+from rodwright.spec.fields import Length, LengthOrZero, SpecModel, default
 
 
 class WidthAt(SpecModel):
@@ -151,17 +151,18 @@ class OpeningSpec(SpecModel):
 class FitSpec(SpecModel):
     """The gaps left between the unit and the opening, to be packed."""
 
-    sides: LengthOrZero = 3.5
+    sides: LengthOrZero = default(3.5, "1/8")
     """Gap at each side."""
-    top: LengthOrZero = 7.0
+    top: LengthOrZero = default(7.0, "1/4")
     """Gap over the top."""
     back: LengthOrZero = 0.0
     """Gap behind the unit."""
-    packers: Annotated[tuple[Length, ...], Field(min_length=1, strict=False)] = (
-        1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0,
-    )  # fmt: skip
+    packers: Annotated[tuple[Length, ...], Field(min_length=1, strict=False)] = default(
+        (1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0),
+        ("1/32", "1/16", "1/8", "3/16", "1/4", "5/16", "3/8"),
+    )
     """Thicknesses of the packers at hand (US: shims)."""
-    fixing_spacing: Length = 600.0
+    fixing_spacing: Length = default(600.0, "24")
     """Largest distance between fixing points, where packers go."""
     overlap: LengthOrZero = 0.0
     """How far the face frame's edges must reach past the gaps, to be scribed to the walls."""

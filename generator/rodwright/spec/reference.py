@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections import deque
 from collections.abc import Iterator
+from typing import Any
 
 from pydantic import BaseModel
 
+from rodwright.spec.fields import DEFAULT_IN
 from rodwright.spec.schema import Shape
 
 _HEAD = "| Key | Takes | Default | Meaning |\n| --- | --- | --- | --- |\n"
@@ -92,7 +94,9 @@ def _joined(path: str, key: str) -> str:
 
 
 def _default(shape: Shape) -> str:
-    value = shape.schema.get("default")
+    value, inches = shape.schema.get("default"), shape.schema.get(DEFAULT_IN)
+    if inches is not None:
+        return f"{_lengths(value, 'mm')}, or {_lengths(inches, 'in')}"
     if value is None or isinstance(value, dict) or value == []:
         return ""
     if isinstance(value, bool):
@@ -102,6 +106,17 @@ def _default(shape: Shape) -> str:
     if isinstance(value, int | float):
         return f"{value:g} mm" if shape.is_length else f"{value:g}"
     return f"`{value}`"
+
+
+def _lengths(values: Any, unit: str) -> str:
+    """A length, or several, as a default is shown."""
+    if isinstance(values, list):
+        return f"`[{', '.join(map(_shown, values))}]` {unit}"
+    return f"{_shown(values)} {unit}"
+
+
+def _shown(value: float | str) -> str:
+    return value if isinstance(value, str) else f"{value:g}"
 
 
 def with_table(page: str, model: type[BaseModel]) -> str:

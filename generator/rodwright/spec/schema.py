@@ -12,6 +12,8 @@ from typing import Any, get_args
 
 from pydantic import BaseModel
 
+from rodwright.spec.fields import DEFAULT_IN
+
 Schema = dict[str, Any]
 """A JSON Schema object."""
 
@@ -79,11 +81,30 @@ def json_schema(model: type[BaseModel]) -> Schema:
     Keys come in the order in which the model has them, so that the same model gives the
     same text.
     """
-    schema = _generated(model)
+    schema = _with_units(_generated(model))
     title = (model.__doc__ or model.__name__).strip().splitlines()[0].rstrip(".")
     return {"$schema": _DIALECT, "title": title} | {
         key: value for key, value in schema.items() if key != "title"
     }
+
+
+def _with_units(node: Any) -> Any:
+    """A schema whose defaults of lengths name their unit: a bare number would mean inches in a
+    file in inches.  Those of such a file are told in the description."""
+    if isinstance(node, list):
+        return [_with_units(each) for each in node]
+    if not isinstance(node, dict):
+        return node
+    changed = {key: _with_units(value) for key, value in node.items() if key != DEFAULT_IN}
+    default = node.get("default")
+    if isinstance(default, int | float) and _is_length(node):
+        changed["default"] = f"{default:g} mm"
+    inches = node.get(DEFAULT_IN)
+    if inches is not None:
+        said = ", ".join(inches) if isinstance(inches, list) else inches
+        also = f"In a file in inches {said} in unless said."
+        changed["description"] = f"{node.get('description', '')}  {also}".strip()
+    return changed
 
 
 class Shape:

@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from rodwright.spec.fields import Length, LengthOrZero, SpecModel
+from rodwright.spec.fields import Length, LengthOrZero, SpecModel, default
 
 
 class ScribesSpec(SpecModel):
@@ -23,7 +23,7 @@ class ScribesSpec(SpecModel):
     """Width of the gap they close, where no opening says it."""
     thickness: Length | None = None
     """Thickness, front to back; the stock's unless said."""
-    allowance: LengthOrZero = 6.0
+    allowance: LengthOrZero = default(6.0, "1/4")
     """How much wider than the gap they are made, to be scribed to the wall."""
     setback: LengthOrZero = 0.0
     """How far their faces stand behind the front of the carcass or face frame."""

@@ -4,22 +4,22 @@ from typing import Annotated
 
 from pydantic import Field
 
-from rodwright.spec.fields import Length, LengthOrZero, SpecModel
+from rodwright.spec.fields import Length, LengthOrZero, SpecModel, default
 
 
 class ShelfHolesSpec(SpecModel):
     """The rows of holes that loose shelves rest on; shelves go to the hole nearest to where they
     are wished, half a pitch away at the most unless the row ends there."""
 
-    pitch: Length = 32.0
+    pitch: Length = default(32.0, "1 1/4")
     """From centre to centre of the holes in a row."""
     setback: Length | None = None
-    """From the front edge of the uprights and the rear edge of the shelf to the rows; 37 mm unless
-    said, on narrow shelves a quarter of their depth."""
-    diameter: Length = 5.0
-    """Diameter of the pins, and of their holes; holes for sleeves are 2 mm wider."""
+    """From the front edge of the uprights and the rear edge of the shelf to the rows; 37 mm (1 7/16
+    in) unless said, on narrow shelves a quarter of their depth."""
+    diameter: Length = default(5.0, "1/4")
+    """Diameter of the pins, and of their holes; holes for sleeves are 2 mm (1/32 in) wider."""
     depth: Length | None = None
-    """Depth of the holes; unless said, 10 mm or what the uprights allow."""
+    """Depth of the holes; unless said, 10 mm (3/8 in) or what the uprights allow."""
     start: LengthOrZero | None = Field(default=None, alias="from")
     """Height of the first hole's centre above the floor of the space; unless said, the row is laid
     so that it suits the shelves, and begins two pitches above the floor."""

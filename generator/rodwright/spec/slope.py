@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from rodwright.spec.fields import Length, LengthOrZero, SpecModel
+from rodwright.spec.fields import Length, LengthOrZero, SpecModel, default
 
 
 class SlopeSpec(SpecModel):
@@ -25,5 +25,5 @@ class SlopeSpec(SpecModel):
     """With `run`: height of the ceiling there; the opening's (or the unit's) unless said."""
     pitch: Annotated[float, Field(gt=0, lt=90, strict=False)] | None = None
     """Instead of `run`: degrees between the slope and level."""
-    clearance: LengthOrZero = 7.0
+    clearance: LengthOrZero = default(7.0, "1/4")
     """Gap left under the slope, square to it."""

@@ -4,7 +4,7 @@ from typing import Annotated
 
 from pydantic import Field
 
-from rodwright.spec.fields import Length, LengthOrZero, SpecModel
+from rodwright.spec.fields import Length, LengthOrZero, SpecModel, default
 
 
 class DoorwaySpec(SpecModel):
@@ -62,5 +62,5 @@ class WaySpec(SpecModel):
     """The front of the opening, where it is narrower or lower than inside."""
     front: Length | None = None
     """Clear floor before the opening, to the wall opposite; plenty unless said."""
-    hands: LengthOrZero = 20.0
+    hands: LengthOrZero = default(20.0, "3/4")
     """Room for hands and straps at each side and below while the unit is carried."""

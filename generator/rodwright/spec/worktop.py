@@ -7,13 +7,13 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from rodwright.spec.fields import LengthOrZero, SpecModel
+from rodwright.spec.fields import LengthOrZero, SpecModel, default
 
 
 class WorktopOverhang(SpecModel):
     """How far a worktop reaches past what is under it."""
 
-    front: LengthOrZero = 20.0
+    front: LengthOrZero = default(20.0, "3/4")
     """Past the front of the carcass or face frame; doors lying on it take up some of that."""
     sides: LengthOrZero = 0.0
     """Past each side."""
