@@ -1,18 +1,24 @@
 """Common materials: their densities, with sources, and colours of our own.
 
 Densities are in kg/m3 at the moisture content of a heated room.  Solid wood follows the
-USDA Forest Products Laboratory's Wood Handbook (FPL-GTR-282, 2021, chapter 5): specific
-gravity at 12 % moisture (oven-dry mass, volume at 12 %) times 1120.  The specific
-gravities are quoted from memory, and so are the panel densities, which are usual
-catalogue figures: weigh a sheet where it matters, and give ``density`` in the spec.
+USDA Forest Products Laboratory's Wood Handbook (FPL-GTR-190, 2010): specific gravity at
+12 % moisture (chapter 5, oven-dry mass, volume at 12 %) times 1120.  Imported woods are
+listed there by their basic specific gravity, turned into that at 12 % by the handbook's
+relation (chapter 4).  Panel densities are usual catalogue figures: weigh a sheet where it
+matters, and give ``density`` in the spec.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+import re
+from dataclasses import dataclass, replace
+from itertools import product
+from typing import Literal
 
-WOOD_HANDBOOK = "Wood Handbook FPL-GTR-282 ch. 5, specific gravity at 12 % x 1120 (from memory)"
-USUAL_FIGURE = "usual catalogue figure (from memory)"
+_AT_12 = "Wood Handbook FPL-GTR-190 (2010) ch. 5, specific gravity at 12 % x 1120"
+_BASIC = "Wood Handbook FPL-GTR-190 (2010) ch. 5, basic specific gravity by ch. 4 at 12 % x 1120"
+_LAVERS = "Lavers, The strength properties of timber (1983), UK grown at 12 % (from memory)"
+_USUAL = "usual catalogue figure (from memory)"
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,32 +31,145 @@ class Material:
     grained: bool = True
 
 
-def _wood(specific_gravity: float, colour: str) -> Material:
-    return Material(round(specific_gravity * 1120.0), WOOD_HANDBOOK, colour)
+def _wood(specific_gravity: float, colour: str, *, seen: bool = True) -> Material:
+    source = _AT_12 if seen else f"{_AT_12} (from memory)"
+    return Material(round(specific_gravity * 1120.0), source, colour)
 
 
-MATERIALS: dict[str, Material] = {
+def density_at_12(basic: float) -> float:
+    """Density, kg/m3, at 12 % moisture of a wood of this basic specific gravity (oven-dry mass,
+    green volume): ``G = basic / (1 - 0.265 a basic)`` with ``a = (30 - 12) / 30``, times 1120
+    (Wood Handbook, chapter 4; from memory)."""
+    return 1120.0 * basic / (1.0 - 0.265 * (30.0 - 12.0) / 30.0 * basic)
+
+
+def _imported(basic: float, colour: str, *, seen: bool = False) -> Material:
+    source = _BASIC if seen else f"{_BASIC} (from memory)"
+    return Material(round(density_at_12(basic)), source, colour)
+
+
+def _panel(density: float, colour: str, source: str = _USUAL, *, grained: bool = True) -> Material:
+    return Material(density, source, colour, grained)
+
+
+_WOODS = {
+    "alder": _wood(0.41, "#c99b6d"),
     "ash": _wood(0.60, "#dcc7a1"),
+    "basswood": _wood(0.37, "#e6d6b0"),
     "beech": _wood(0.64, "#d8b48c"),
     "birch": _wood(0.62, "#e2cda4"),
     "cherry": _wood(0.50, "#b9794f"),
+    "chestnut": _wood(0.43, "#b98f62"),
     "douglas fir": _wood(0.48, "#cf9f6c"),
+    "elm": _wood(0.50, "#b98d63"),
+    "hemlock": _wood(0.45, "#d9bd8f"),
+    "hickory": _wood(0.72, "#c39a6b"),
+    "larch": _wood(0.52, "#c98f5a"),
     "maple": _wood(0.63, "#e6d3b1"),
     "oak": _wood(0.68, "#c8a271"),
     "pine": _wood(0.40, "#e4c48e"),
     "poplar": _wood(0.42, "#cfc49a"),
+    "red oak": _wood(0.63, "#c99a72"),
+    "soft maple": _wood(0.54, "#e0caa6"),
+    "spruce": _wood(0.40, "#e8d3a6", seen=False),
+    "tulipwood": _wood(0.42, "#cfc49a"),
     "walnut": _wood(0.55, "#7a5840"),
-    "european ash": Material(700.0, USUAL_FIGURE, "#dcc7a1"),
-    "european oak": Material(720.0, USUAL_FIGURE, "#c8a271"),
-    "scots pine": Material(520.0, USUAL_FIGURE, "#e4c48e"),
-    "birch plywood": Material(680.0, USUAL_FIGURE, "#e5cfa3"),
-    "oak plywood": Material(650.0, USUAL_FIGURE, "#cba878"),
-    "poplar plywood": Material(450.0, USUAL_FIGURE, "#e6d9b8"),
-    "softwood plywood": Material(550.0, USUAL_FIGURE, "#d9b982"),
-    "oak-veneered mdf": Material(750.0, USUAL_FIGURE, "#cba878"),
-    "mdf": Material(750.0, USUAL_FIGURE, "#b79a78", grained=False),
-    "chipboard": Material(660.0, USUAL_FIGURE, "#c2a57c", grained=False),
-    "melamine-faced chipboard": Material(680.0, USUAL_FIGURE, "#efece6", grained=False),
-    "hardboard": Material(950.0, USUAL_FIGURE, "#8a6544", grained=False),
+    "western red cedar": _wood(0.32, "#a9704c", seen=False),
+    "white oak": _wood(0.68, "#c8a271"),
+    "iroko": _imported(0.54, "#a8763c"),
+    "mahogany": _imported(0.45, "#8f4f32"),
+    "meranti": _imported(0.46, "#9c5b41", seen=True),
+    "sapele": _imported(0.55, "#8a4a31"),
+    "teak": _imported(0.55, "#a9793f", seen=True),
+    "european ash": _panel(700.0, "#dcc7a1"),
+    "european beech": Material(689.0, _LAVERS, "#d8b48c"),
+    "european oak": _panel(720.0, "#c8a271"),
+    "norway spruce": Material(417.0, _LAVERS, "#e8d3a6"),
+    "scots pine": _panel(520.0, "#e4c48e"),
+    "sycamore": Material(561.0, _LAVERS, "#ead9bb"),
 }
+_PANELS = {
+    "beech plywood": _panel(720.0, "#d8b48c"),
+    "birch plywood": _panel(680.0, "#e5cfa3"),
+    "okoume plywood": _panel(500.0, "#c99a7b"),
+    "poplar plywood": _panel(450.0, "#e6d9b8"),
+    "softwood plywood": _panel(550.0, "#d9b982"),
+    "blockboard": _panel(450.0, "#dcc08d", "a panel merchant's page, European softwood core"),
+    "mdf": _panel(750.0, "#b79a78", grained=False),
+    "mr mdf": _panel(750.0, "#9fae86", grained=False),
+    "melamine-faced mdf": _panel(780.0, "#efece6", grained=False),
+    "hdf": _panel(870.0, "#a68662", grained=False),
+    "chipboard": _panel(660.0, "#c2a57c", grained=False),
+    "melamine-faced chipboard": _panel(680.0, "#efece6", grained=False),
+    "hardboard": _panel(950.0, "#8a6544", grained=False),
+    "osb": _panel(620.0, "#cfae77", grained=False),
+    "glass": _panel(2500.0, "#cfe4e2", "EN 572-1, soda lime glass (from memory)", grained=False),
+}
+_VENEERS = ("oak", "ash", "beech", "birch", "cherry", "maple", "walnut", "sapele")
+_CORES = {"mdf": "mdf", "chipboard": "chipboard", "plywood": "birch plywood"}
+# A veneer of 0.6 mm on both faces changes a panel's weight by less than its maker does.
+_VENEERED = {
+    f"{veneer}-veneered {core}": replace(_PANELS[panel], colour=_WOODS[veneer].colour, grained=True)
+    for (core, panel), veneer in product(_CORES.items(), _VENEERS)
+} | {
+    f"{veneer} plywood": _panel(650.0, _WOODS[veneer].colour)
+    for veneer in _VENEERS
+    if f"{veneer} plywood" not in _PANELS
+}
+
+MATERIALS: dict[str, Material] = _WOODS | _PANELS | _VENEERED
 """Materials by the name a spec calls them, in lower case."""
+
+_SAME = {
+    "american black walnut": "walnut",
+    "black walnut": "walnut",
+    "deal": "scots pine",
+    "european redwood": "scots pine",
+    "fibreboard": "mdf",
+    "float glass": "glass",
+    "hard maple": "maple",
+    "laminboard": "blockboard",
+    "lime": "basswood",
+    "moisture resistant mdf": "mr mdf",
+    "particle board": "chipboard",
+    "particleboard": "chipboard",
+    "safety glass": "glass",
+    "toughened glass": "glass",
+    "tulip": "tulipwood",
+    "whitewood": "norway spruce",
+    "yellow poplar": "poplar",
+}
+"""Other names of the same materials, without hyphens."""
+
+
+_SAWN = re.compile(r"\b(quarter|flat|plain)[ -]?sawn\b")
+
+
+def _plain(name: str) -> str:
+    words = _SAWN.sub(" ", name.lower()).replace("-", " ").split()
+    return " ".join(words).replace("plywood", "ply")
+
+
+_BY_PLAIN_NAME = {_plain(name): name for name in MATERIALS} | {
+    _plain(other): name for other, name in _SAME.items()
+}
+
+
+def material_called(name: str) -> Material | None:
+    """The material that a name means, whatever its capitals and hyphens, how it says the wood was
+    sawn, and whether it says ply or plywood; None where it isn't known."""
+    known = _BY_PLAIN_NAME.get(_plain(name))
+    return MATERIALS[known] if known else None
+
+
+def known_materials(kind: Literal["sheet", "board"]) -> str:
+    """What is known of solid wood (``board``) or of sheets, as a list in words."""
+    if kind == "board":
+        return ", ".join(sorted(_WOODS))
+    veneered = f"{'-, '.join(_VENEERS)}-veneered {', '.join(_CORES)}"
+    return f"{', '.join(sorted(_PANELS))}; {veneered}"
+
+
+def is_glass(name: str) -> bool:
+    """Whether a material's name means glass."""
+    return material_called(name) is MATERIALS["glass"]

@@ -47,6 +47,7 @@ _ASH = Wood("ash, white", 0.00169, 0.00274)
 _BASSWOOD = Wood("basswood, American", 0.00230, 0.00330)
 _PINE = Wood("pine, red", 0.00130, 0.00252, FROM_MEMORY)
 _SUGAR_MAPLE = Wood("maple, sugar", 0.00165, 0.00353)
+_YELLOW_POPLAR = Wood("yellow-poplar", 0.00158, 0.00289, FROM_MEMORY)
 _WHITE_OAK = Wood("white oak, commercial", 0.00180, 0.00365)
 
 WOODS: dict[str, Wood] = {
@@ -63,18 +64,23 @@ WOODS: dict[str, Wood] = {
     "douglas fir": Wood("Douglas-fir, coast-type", 0.00165, 0.00267, FROM_MEMORY),
     "elm": Wood("elm, American", 0.00144, 0.00338),
     "european oak": _WHITE_OAK,
+    "hemlock": Wood("hemlock, western", 0.00144, 0.00274, FROM_MEMORY),
+    "hickory": Wood("hickory, true", 0.00259, 0.00411, FROM_MEMORY),
     "larch": Wood("larch, western", 0.00155, 0.00323, FROM_MEMORY),
     "lime": _BASSWOOD,
     "mahogany": Wood("mahogany", 0.00172, 0.00238, FROM_MEMORY),
     "maple": _SUGAR_MAPLE,
+    "meranti": Wood("lauan, dark red", 0.00133, 0.00267, FROM_MEMORY),
     "oak": _WHITE_OAK,
     "pine": _PINE,
-    "poplar": Wood("yellow-poplar", 0.00158, 0.00289, FROM_MEMORY),
+    "poplar": _YELLOW_POPLAR,
     "red oak": Wood("red oak, commercial", 0.00158, 0.00369),
     "scots pine": _PINE,
     "spruce": Wood("spruce, Sitka", 0.00148, 0.00263, FROM_MEMORY),
     "sycamore": _SUGAR_MAPLE,
     "teak": Wood("teak", 0.00101, 0.00186, FROM_MEMORY),
+    "tulip": _YELLOW_POPLAR,
+    "tulipwood": _YELLOW_POPLAR,
     "walnut": Wood("walnut, black", 0.00190, 0.00274),
     "white fir": Wood("fir, white", 0.00112, 0.00245),
     "white oak": _WHITE_OAK,

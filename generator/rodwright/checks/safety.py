@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import named
 from rodwright.mass import unit_weight, weight
+from rodwright.materials import is_glass
 from rodwright.parts import Unit
 from rodwright.site.cautions import SERVICES
 
@@ -40,7 +41,18 @@ def safety(unit: Unit) -> Iterator[Finding]:
                 f"licensed {who}.",
             )
     stocks = [part.blank.stock for part in unit.parts]
-    dusty = sorted({stock.material for stock in stocks if stock.kind == "sheet"})
+    sheets = {stock.material for stock in stocks if stock.kind == "sheet"}
+    if any(is_glass(material) for material in sheets):
+        yield Finding(
+            Severity.CAUTION,
+            "glass",
+            "glass that breaks in a door or a low shelf cuts",
+            "Order it as safety glass, toughened or laminated, cut, drilled and polished by the "
+            "glazier; local codes say where it must be.",
+            measure="",
+            brief="Glass: order safety glass, cut, drilled and polished by the glazier.",
+        )
+    dusty = sorted(material for material in sheets if not is_glass(material))
     if dusty:
         yield Finding(
             Severity.CAUTION,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from difflib import get_close_matches
 from typing import Literal
 
-from rodwright.materials import MATERIALS
+from rodwright.materials import MATERIALS, known_materials, material_called
 from rodwright.parts import Grain, Piece, Stock
 from rodwright.problems import KeyPath, Problems
 from rodwright.spec.models import BoardSpec, SheetSpec
@@ -19,7 +19,7 @@ def stocks(specs: dict[str, SheetSpec | BoardSpec], problems: Problems) -> dict[
 
 
 def _stock(name: str, spec: SheetSpec | BoardSpec, problems: Problems) -> Stock:
-    known = MATERIALS.get(spec.material.strip().lower())
+    known = material_called(spec.material)
     density, source = spec.density, "given in the spec"
     if density is None and known is not None:
         density, source = known.density, known.source
@@ -29,7 +29,8 @@ def _stock(name: str, spec: SheetSpec | BoardSpec, problems: Problems) -> Stock:
         problems.add(
             ("stock", name, "material"),
             f"the density of `{spec.material}` isn't known",
-            f"{hint} `density`, in kg/m3 (weigh a piece and divide by its volume).",
+            f"{hint} `density: ` with its kg/m3 to this stock (weigh a piece and divide by its "
+            f"volume).  Known are: {known_materials(spec.kind)}.",
         )
         density = 0.0
     grained = known.grained if known is not None else True
