@@ -72,9 +72,9 @@ def test_a_length_is_read_as_it_is_written(written, unit, expected):
         ("3/0 in", "mm", "divides by zero"),
         ("23 9/8 in", "mm", "check the fraction"),
         ("3/4", "mm", "if inches are meant, write `3/4 in`"),
-        ("1216 m", "mm", "more than a kilometre"),
-        (1e300, "in", "more than a kilometre"),
-        (10**400, "in", "more than a kilometre"),
+        ("1216 m", "mm", "more than 100 m"),
+        (1e300, "in", "more than 100 m"),
+        (10**400, "in", "more than 100 m"),
         (float("nan"), "mm", "`nan` can't be read"),
         (float("inf"), "mm", "`inf` can't be read"),
         (float("-inf"), "mm", "`-inf` can't be read"),
@@ -158,7 +158,7 @@ def test_feet_are_exact(feet, mark):
 def test_decimals_are_exact(whole, thousandths, mark):
     factor = {"mm": 1, "cm": 10, "m": 1000, "in": INCH, "ft": FOOT, "": INCH}[mark]
     exact = (whole + Fraction(thousandths, 1000)) * factor
-    if exact <= 1_000_000:
+    if exact <= 100_000:
         assert parse_length(f"{whole}.{thousandths:03}{mark}", "in") == float(exact)
 
 
@@ -192,4 +192,4 @@ def test_any_text_is_a_length_or_a_plain_refusal(text, unit):
     except ValueError as error:
         assert "length" in str(error) or "`" in str(error)
     else:
-        assert 0 <= length <= 1_000_000
+        assert 0 <= length <= 100_000

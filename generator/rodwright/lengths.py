@@ -30,7 +30,7 @@ _MM_PER: dict[str, Fraction] = {
     "feet": 12 * _INCH,
     "'": 12 * _INCH,
 }
-_LONGEST = 1_000_000
+_LONGEST = 100_000
 _LONGEST_TEXT = 60
 INCH_PARTS = 64
 """Inches are shown to this part of one: the finest that rules are divided into (common practice,
@@ -79,7 +79,8 @@ def parse_length(value: float | str, unit: LengthUnit) -> float:
         if amount < 0:
             raise ValueError(_negative(written))
     if amount > _LONGEST:
-        raise ValueError(f"`{_shown(str(value))}` is more than a kilometre long; check its unit")
+        hint = "is it in mm?" if unit == "in" else "check its unit"
+        raise ValueError(f"`{_shown(str(value))}` is more than 100 m long; {hint}")
     return float(amount)
 
 

@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from rodwright.spec.fields import Length, LengthOrZero, SpecModel, default
+from rodwright.spec.fields import Length, LengthOrZero, Spacing, SpecModel, default
 
 
 class PlinthSpec(SpecModel):
@@ -27,7 +27,7 @@ class PlinthSpec(SpecModel):
     """How far its rear stands in front of the carcass's rear, to clear a skirting."""
     levelling: LengthOrZero = 0.0
     """It is made so much lower than `height`, and packed up to it where the floor is high."""
-    spacing: Length = default(600.0, "24")
+    spacing: Spacing = default(600.0, "24")
     """Largest distance between cross members, or between feet."""
 
 
@@ -57,7 +57,7 @@ class LegsSpec(SpecModel):
     """Width and thickness of a leg; the stock's thickness unless said."""
     inset: LengthOrZero = 0.0
     """How far they stand in from the carcass's front, rear and sides."""
-    span: Length = default(900.0, "36")
+    span: Spacing = default(900.0, "36")
     """Largest clear distance between legs, side by side."""
     held_by: Literal["blocks", "rails"] = "blocks"
     """What holds them: a block behind each, or rails dowelled between them, screwed to the
@@ -95,7 +95,7 @@ class LevellersSpec(SpecModel):
     """From the floor to the underside of the carcass."""
     range: HeightRange | None = None
     """Heights they can be set to; 15 mm (9/16 in) either way unless said."""
-    spacing: Length = default(600.0, "24")
+    spacing: Spacing = default(600.0, "24")
     """Largest distance between cross members, or between feet."""
     board: ClipOnBoard | None = None
     """A plinth board clipped to the front feet."""

@@ -70,7 +70,10 @@ class DrawersSpec(SpecModel):
 
     count: Annotated[int, Field(ge=1, le=50)] | None = None
     """How many, with equal fronts."""
-    fronts: Annotated[tuple[LengthOrShare, ...], Field(min_length=1, strict=False)] | None = None
+    fronts: (
+        Annotated[tuple[LengthOrShare, ...], Field(min_length=1, max_length=50, strict=False)]
+        | None
+    ) = None
     """Heights of the fronts from the top down; lengths or shares."""
     hung: Literal["inset", "overlay"] = "inset"
     """Fronts stand in the opening, or lie over the edges round it."""

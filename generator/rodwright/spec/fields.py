@@ -97,6 +97,9 @@ Length = Annotated[
 ]
 """A length above zero, mm once read."""
 
+Spacing = Annotated[Length, Field(ge=50)]
+"""A greatest distance between things that repeat; closer ones would be too many."""
+
 LengthOrZero = Annotated[
     float,
     BeforeValidator(_length),

@@ -126,9 +126,14 @@ class ShelvesSpec(SpecModel):
 
     count: Annotated[int, Field(ge=1, le=200)] | None = None
     """How many, equally spaced."""
-    at: Annotated[tuple[Length, ...], Field(min_length=1, strict=False)] | None = None
+    at: Annotated[tuple[Length, ...], Field(min_length=1, max_length=200, strict=False)] | None = (
+        None
+    )
     """Heights of their undersides above the floor of the space."""
-    openings: Annotated[tuple[LengthOrShare, ...], Field(min_length=2, strict=False)] | None = None
+    openings: (
+        Annotated[tuple[LengthOrShare, ...], Field(min_length=2, max_length=201, strict=False)]
+        | None
+    ) = None
     """Clear openings in the carcass from the top down, one more than there are shelves; lengths or
     shares.  What a face frame hides of them isn't taken off."""
     spacing: Literal["openings", "centres"] = "openings"
@@ -184,11 +189,16 @@ class BetweenSpec(SpecModel):
 class SpaceSpec(SpecModel):
     """A space of the interior: divided by `columns` or `rows`, or fitted with `shelves`."""
 
-    columns: Annotated[tuple["ColumnSpec", ...], Field(min_length=2, strict=False)] | None = None
+    columns: (
+        Annotated[tuple["ColumnSpec", ...], Field(min_length=2, max_length=100, strict=False)]
+        | None
+    ) = None
     """Spaces side by side from the left, with a divider between each two."""
     dividers: DividersSpec = DividersSpec()
     """With `columns`: what the dividers are like."""
-    rows: Annotated[tuple["RowSpec", ...], Field(min_length=2, strict=False)] | None = None
+    rows: (
+        Annotated[tuple["RowSpec", ...], Field(min_length=2, max_length=100, strict=False)] | None
+    ) = None
     """Spaces one above the other from the top down, with a fixed shelf between each two, or what
     `between` says."""
     between: BetweenSpec = BetweenSpec()
@@ -328,7 +338,7 @@ class UnitSpec(SpecModel):
     """Strips that close the gap between the unit and the walls."""
     slope: SlopeSpec | None = None
     """A sloping ceiling that the unit is cut to."""
-    cutouts: Annotated[tuple[CutoutSpec, ...], Field(strict=False)] = ()
+    cutouts: Annotated[tuple[CutoutSpec, ...], Field(max_length=50, strict=False)] = ()
     """What stays where it is, and the unit is cut out round."""
     way_in: WaySpec | None = None
     """The way in, if it is known: doorways, corners, ceiling, and what narrows the opening."""

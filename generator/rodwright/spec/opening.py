@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from rodwright.spec.fields import Length, LengthOrZero, SpecModel, default
+from rodwright.spec.fields import Length, LengthOrZero, Spacing, SpecModel, default
 
 
 class WidthAt(SpecModel):
@@ -28,7 +28,7 @@ class WidthReadings(SpecModel):
     """Half-way up."""
     top: Length | None = None
     """Just under the top."""
-    others: Annotated[tuple[WidthAt, ...], Field(strict=False)] = ()
+    others: Annotated[tuple[WidthAt, ...], Field(max_length=50, strict=False)] = ()
     """At other heights."""
 
 
@@ -50,7 +50,7 @@ class HeightReadings(SpecModel):
     """Half-way across."""
     right: Length | None = None
     """At the right wall."""
-    others: Annotated[tuple[HeightAt, ...], Field(strict=False)] = ()
+    others: Annotated[tuple[HeightAt, ...], Field(max_length=50, strict=False)] = ()
     """At other places."""
 
 
@@ -157,12 +157,15 @@ class FitSpec(SpecModel):
     """Gap over the top."""
     back: LengthOrZero = 0.0
     """Gap behind the unit."""
-    packers: Annotated[tuple[Length, ...], Field(min_length=1, strict=False)] = default(
+    packers: Annotated[
+        tuple[Annotated[Length, Field(ge=0.1)], ...],
+        Field(min_length=1, max_length=50, strict=False),
+    ] = default(
         (1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0),
         ("1/32", "1/16", "1/8", "3/16", "1/4", "5/16", "3/8"),
     )
     """Thicknesses of the packers at hand (US: shims)."""
-    fixing_spacing: Length = default(600.0, "24")
+    fixing_spacing: Spacing = default(600.0, "24")
     """Largest distance between fixing points, where packers go."""
     overlap: LengthOrZero = 0.0
     """How far the face frame's edges must reach past the gaps, to be scribed to the walls."""

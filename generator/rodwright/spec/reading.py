@@ -9,6 +9,7 @@ from pathlib import Path
 
 from rodwright.problems import KeyPath, Problem, ProblemsError
 from rodwright.spec.documents import read_document, read_text
+from rodwright.spec.limits import beyond_limits
 from rodwright.spec.models import UnitSpec
 from rodwright.spec.places import Places
 from rodwright.spec.validation import in_file_order, validate
@@ -69,8 +70,12 @@ def parse_spec(text: str, path: str | Path) -> SpecFile:
     except ProblemsError as error:
         problems += [each for each in error.problems if not _lies_in(each.where, document.spoilt)]
     else:
+        found = SpecFile(Path(path), spec, document.places)
+        with found.located():
+            if not problems and (beyond := beyond_limits(spec)):
+                raise ProblemsError(beyond)
         if not problems:
-            return SpecFile(Path(path), spec, document.places)
+            return found
     raise ProblemsError(_cut_short(in_file_order(problems)))
 
 

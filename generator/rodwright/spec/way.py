@@ -52,9 +52,9 @@ class WaySpec(SpecModel):
 
     ceiling: Length | None = None
     """Height of the room where the unit is stood up."""
-    doors: Annotated[tuple[DoorwaySpec, ...], Field(strict=False)] = ()
+    doors: Annotated[tuple[DoorwaySpec, ...], Field(max_length=50, strict=False)] = ()
     """Doorways, in the order in which they are passed."""
-    corners: Annotated[tuple[CornerSpec, ...], Field(strict=False)] = ()
+    corners: Annotated[tuple[CornerSpec, ...], Field(max_length=50, strict=False)] = ()
     """Right-angled corners of corridors, in the order in which they are passed."""
     skirting: SkirtingSpec | None = None
     """Skirting (US: baseboard) left on the opening's walls, which were measured above it."""
