@@ -2,10 +2,18 @@
 
 from __future__ import annotations
 
+from enum import StrEnum
 from pathlib import Path
 from typing import Annotated
 
 import typer
+
+
+class PartsKind(StrEnum):
+    """What the files of single parts are."""
+
+    CUT = "cut"
+    FINISHED = "finished"
 
 
 def build(
@@ -16,6 +24,13 @@ def build(
     pictures: Annotated[
         bool, typer.Option("--pictures/--no-pictures", help="Make the pictures too.")
     ] = True,
+    parts: Annotated[
+        PartsKind,
+        typer.Option(
+            help="Single parts and workings as the machine cuts them, or as finished, for a shop "
+            "that trims and edges before it bores."
+        ),
+    ] = PartsKind.CUT,
 ) -> None:
     """Write solids, lists, the whole model and pictures.  Leaves with 1 on an error finding."""
     import rodwright
@@ -23,7 +38,7 @@ def build(
 
     unit = rodwright.set_out(rodwright.read_spec(spec))
     with show.progress() as step:
-        made = rodwright.build(unit, out, pictures=pictures, progress=step)
+        made = rodwright.build(unit, out, pictures=pictures, parts=parts.value, progress=step)
     show.sizes(unit)
     show.findings(made.findings)
     show.made(unit, made)

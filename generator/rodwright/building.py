@@ -9,6 +9,7 @@ from pathlib import Path
 
 from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Finding
+from rodwright.handover.shop_part import PartsKind
 from rodwright.parts import Unit
 
 _KINDS = {
@@ -51,10 +52,13 @@ def build(
     folder: Path | str,
     *,
     pictures: bool = True,
+    parts: PartsKind = "cut",
     progress: Callable[[str], None] | None = None,
 ) -> Build:
     """Check a unit and write every file of it into a folder.
 
+    ``parts`` says whether the files of single parts, and the workings in the lists, are as
+    ``cut`` (what a machine gets: less edging, with what is trimmed later) or ``finished``.
     Findings stop nothing: they are written beside the files and returned.  Files of an
     earlier build that haven't been changed since are replaced; anything else is left alone.
 
@@ -70,7 +74,7 @@ def build(
     findings = (*check_parts(unit), *check_solids(unit))
     extras = [partial(_pictures, step)] if pictures else []
     target = Path(folder)
-    files = write_build(unit, target, findings=findings, extras=extras, progress=step)
+    files = write_build(unit, target, parts=parts, findings=findings, extras=extras, progress=step)
     names = sorted(path.relative_to(target).as_posix() for path in files)
     return Build(target, tuple(names), findings)
 

@@ -7,7 +7,8 @@ solid is derived from these; nothing measures a solid to find out a size.
 Frames
     Part frame: x along the length (with the grain where there is one), y across the
     width, z through the thickness.  The blank fills ``[0, length] x [0, width] x
-    [0, thickness]``; the face is +z (``show_surfaces`` say what is seen).
+    [0, thickness]``; the face is +z (``show_surfaces`` say what is seen).  A unit that is set
+    out has its parts' frames as :mod:`rodwright.laid` lays them, the most worked side up.
     Unit frame: x to the right seen from the front, y from the front to the back, z up;
     the origin is the carcass's front lower left corner on the floor line.
 Units
@@ -168,7 +169,8 @@ class Blank:
     """The box a part is worked from, at its finished length, width and thickness in mm.
 
     ``trim_length`` and ``trim_width`` are what is left on when the blank is first cut, to
-    be trimmed away later; they are no part of the solid.
+    be trimmed away later; they are no part of the solid.  ``trim_at`` are the ends and edges
+    at which it is, where that isn't a matter of course.
     """
 
     length: float
@@ -179,6 +181,7 @@ class Blank:
     show_surfaces: tuple[Surface, ...] = (Surface.FACE,)
     trim_length: float = 0.0
     trim_width: float = 0.0
+    trim_at: tuple[Surface, ...] = ()
 
     @property
     def size(self) -> Vector:

@@ -18,6 +18,7 @@ from rodwright.checks.findings import Finding, Severity
 from rodwright.handover import write_build
 from rodwright.handover.model import read_unit_json
 from rodwright.handover.names import file_stems, slug
+from rodwright.laid import laid_unit
 from rodwright.parts import Fixing, Mitre, Notch, Part, Surface, Unit
 from rodwright.problems import ProblemsError
 from samples import bookcase
@@ -47,7 +48,7 @@ def test_every_row_of_the_list_has_its_files_and_the_model_reads_back(tmp_path: 
     with (tmp_path / "out" / "parts-list.csv").open(encoding="utf-8-sig", newline="") as file:
         refs = [row["refs"].split(", ")[0] for row in csv.DictReader(file)]
     assert [stem.split("-")[0] for stem in STEMS] == refs
-    assert read_unit_json(tmp_path / "out" / "unit.json") == bookcase()
+    assert read_unit_json(tmp_path / "out" / "unit.json") == laid_unit(bookcase())
 
 
 def test_hardware_has_a_list_when_there_are_any(tmp_path: Path) -> None:

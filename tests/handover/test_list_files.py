@@ -54,7 +54,9 @@ def test_csv_figures() -> None:
     # 1000 x 300 x 18 less three housings of 300 x 18 x 6, at 680 kg/m3.
     assert side["kg each"] == "3.606"
     assert float(side["kg all"]) == 7.212
-    assert "housing 18 x 6 deep at 482 from the bottom end, on the reverse" in side["workings"]
+    assert "housing 18 x 6 deep at 482 from the bottom end, on the face" in side["workings"]
+    assert side["measured"] == "as cut"
+    assert side["how it lies"].startswith("face up, x from the bottom end, y from the face edge")
 
 
 def test_csv_tenths_of_a_millimetre() -> None:

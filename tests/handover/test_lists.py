@@ -34,13 +34,17 @@ def test_a_row_in_full() -> None:
     assert (side.length, side.width, side.thickness) == (1000.0, 300.0, 18.0)
     assert (side.stock, side.material, side.grain) == ("case", "birch plywood", "lengthwise")
     assert side.workings == tuple(
-        f"housing 18 x 6 deep at {at} from the bottom end, on the reverse" for at in (0, 482, 982)
+        f"housing 18 x 6 deep at {at} from the bottom end, on the face" for at in (0, 482, 982)
     )
     assert side.lie == (
         "length bottom to top",
-        "SD1: face edge front, face left",
-        "SD2: face edge rear, face right",
+        "SD1: face edge rear, face right",
+        "SD2: face edge front, face left",
     )
+    assert (side.measured, side.up) == ("as cut", "face")
+    assert side.reference == "x from the bottom end, y from the face edge"
+    assert (side.second_side, side.notes) == ("", ())
+    assert side.shows == ("reverse",)
     # 1000 x 300 x 18 less three housings of 300 x 18 x 6, at 680 kg/m3.
     assert math.isclose(side.weight_each, (1000 * 300 * 18 - 3 * 300 * 18 * 6) * 680e-9)
     assert side.weight == 2 * side.weight_each

@@ -13,6 +13,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from rodwright.handover.model import read_unit_json, unit_json
+from rodwright.laid import laid_unit
 from rodwright.mass import unit_weight
 from rodwright.parts import (
     Bevel,
@@ -142,7 +143,7 @@ def units(draw: st.DrawFn) -> Unit:
     blanks = st.builds(
         Blank, lengths, lengths, st.floats(12.0, 40.0), st.sampled_from(stocks),
         st.sampled_from(Grain), st.lists(st.sampled_from(Surface), max_size=3).map(tuple),
-        SMALL, SMALL,
+        SMALL, SMALL, st.lists(st.sampled_from(Surface), max_size=2).map(tuple),
     )  # fmt: skip
     parts = st.builds(
         Part, TEXTS, TEXTS, st.sampled_from(Role), TEXTS, blanks,
@@ -186,7 +187,28 @@ def test_the_document_says_what_its_figures_mean() -> None:
     document = json.loads(unit_json(bookcase()))
     assert document["schema_version"] == 1
     assert document["measures"]["length"] == "mm"
-    assert set(document["frames"]) == {"unit", "part", "matrix"}
+    assert set(document["frames"]) == {"unit", "part", "surfaces", "as_cut", "matrix"}
+
+
+def test_the_show_face_is_what_the_blank_says_and_nothing_else() -> None:
+    """A side that is worked on its inner face lies with its show face down."""
+    document = json.loads(unit_json(laid_unit(bookcase())))
+    assert "show face" not in document["frames"]["part"]
+    side, *_ = document["parts"]
+    assert side["blank"]["show_surfaces"] == ["reverse"]
+    assert {working["surface"] for working in side["workings"]} == {"face"}
+
+
+def test_the_outline_as_cut_says_where_the_part_frame_lies_in_its_file() -> None:
+    unit = bookcase()
+    side = unit.part("SD1")
+    edging = (Edging(Surface.FACE_EDGE, "veneer", 0.6), Edging(Surface.FAR_END, "veneer", 0.6))
+    edged = replace(side, edged=edging)
+    document = json.loads(unit_json(replace(unit, parts=(edged,), joints=())))
+    assert document["parts"][0]["as_cut"] == {
+        "size": [999.4, 299.4, 18.0],
+        "finished": {"low": [0.0, -0.6, 0.0], "high": [1000.0, 299.4, 18.0]},
+    }
 
 
 def test_a_document_from_before_there_were_motions_still_reads(tmp_path: Path) -> None:

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 import pytest
 
+from rodwright.handover.shop_part import shop_part
 from rodwright.handover.workings import describe_workings
+from rodwright.lengths import LengthUnit
 from rodwright.parts import (
     Bevel,
     Blank,
@@ -37,10 +40,13 @@ def part(*workings: Working, placement: Placement = LEVEL) -> Part:
     return Part("X1", "Piece", Role.SHELF, "Sample", blank, placement, workings)
 
 
+def told(pieces: Sequence[Part], unit: LengthUnit = "mm") -> tuple[str, ...]:
+    return describe_workings(shop_part(pieces, "cut", unit), unit)
+
+
 def own_words(*workings: Working) -> tuple[str, ...]:
     """Texts for two pieces that lie differently in every way."""
-    pieces = [part(*workings), part(*workings, placement=Placement((0, 0, 0), Z, X))]
-    return describe_workings(pieces, "mm")
+    return told([part(*workings), part(*workings, placement=Placement((0, 0, 0), Z, X))])
 
 
 @pytest.mark.parametrize(
@@ -48,7 +54,7 @@ def own_words(*workings: Working) -> tuple[str, ...]:
     [
         (
             Housing(Surface.REVERSE, 150.0, 18.0, 6.0),
-            "housing 18 x 6 deep at 150 from the near end, on the reverse",
+            "housing 18 x 6 deep at 150 from the near end, on the face",  # turned over for it
         ),
         (
             Housing(Surface.FACE, 150.0, 18.0, 6.0, 0.0, 110.0),
@@ -67,8 +73,7 @@ def own_words(*workings: Working) -> tuple[str, ...]:
         ),
         (
             Rebate(Surface.REVERSE, Surface.BACK_EDGE, 10.0, 8.0, 0.0, 300.0),
-            "rebate 10 x 8 deep along the back edge, on the reverse, "
-            "stopped 100 short of the far end",
+            "rebate 10 x 8 deep along the face edge, on the face, stopped 100 short of the far end",
         ),
         (
             Notch(370.0, 90.0, 30.0, 30.0),
@@ -111,8 +116,8 @@ def own_words(*workings: Working) -> tuple[str, ...]:
         ),
         (
             PocketHole(Surface.REVERSE, Surface.FAR_END, 30.0, 9.0, 25.0, 9.5, 4.0),
-            "pocket hole 9.5 dia. at 15° on the reverse, at 30 from the face edge, ending 25 "
-            "before the far end, then 4 dia. out of it 9 below the reverse",
+            "pocket hole 9.5 dia. at 15° on the face, at 90 from the face edge, ending 25 "
+            "before the far end, then 4 dia. out of it 9 below the face",
         ),
     ],
 )
@@ -121,11 +126,11 @@ def test_one_working(working: Working, text: str) -> None:
 
 
 def test_holes_in_a_line_are_gathered_and_measured_from_one_end() -> None:
-    holes = [Hole(Surface.REVERSE, (x, y), 5.0, 12.0) for y in (37.0, 83.0) for x in (132.0, 100.0)]
+    holes = [Hole(Surface.FACE, (x, y), 5.0, 12.0) for y in (37.0, 83.0) for x in (132.0, 100.0)]
     assert own_words(*holes) == (
-        "2 holes 5 dia., 12 deep, on the reverse, 37 from the face edge, "
+        "2 holes 5 dia., 12 deep, on the face, 37 from the face edge, "
         "at 100, 132 from the near end",
-        "2 holes 5 dia., 12 deep, on the reverse, 83 from the face edge, "
+        "2 holes 5 dia., 12 deep, on the face, 83 from the face edge, "
         "at 100, 132 from the near end",
     )
 
@@ -152,23 +157,24 @@ def test_lengths_along_both_edges_where_the_mitres_slope_alike() -> None:
 
 
 def test_a_bevel_gives_its_lengths_over_face_and_reverse() -> None:
-    # 20 mm thick: tan 30 degrees is 0.57735, so 11.5 mm comes off.
+    # 20 mm thick: tan 30 degrees is 0.57735, so 11.5 mm comes off.  It is cut from the reverse,
+    # which becomes the face.
     bevel = Mitre(Surface.FAR_END, 30.0, Surface.FACE)
     assert own_words(bevel) == (
-        "bevel 30° at the far end, long point on the face",
-        "388.5 along the reverse, 400 along the face",
+        "bevel 30° at the far end, long point on the reverse",
+        "400 along the reverse, 388.5 along the face",
     )
 
 
 def test_inches_are_fractions() -> None:
-    housing = Housing(Surface.REVERSE, 412.75, 19.05, 6.35)
-    assert describe_workings([part(housing)], "in") == (
-        "housing 3/4 x 1/4 deep at 16 1/4 from the left end, on the underside",
+    housing = Housing(Surface.REVERSE, 311.15, 19.05, 6.35)
+    assert told([part(housing)], "in") == (
+        "housing 3/4 x 1/4 deep at 12 1/4 from the left end, on the underside",
     )
 
 
 def test_no_working_is_left_out() -> None:
-    texts = "\n".join(describe_workings([worked_part()], "mm"))
+    texts = "\n".join(told([worked_part()]))
     for word, count in (
         ("rebate", 1), ("groove", 2), ("housing", 2), ("notch", 1), ("mitre", 1), ("bevel", 2),
         ("eased", 1), ("hole", 4), ("mortise", 2),
@@ -185,7 +191,10 @@ def sides(left: tuple[Working, ...], right: tuple[Working, ...]) -> tuple[Part, 
 
 
 def test_a_pair_of_sides_reads_as_a_pair() -> None:
-    # The right side's face edge is at the rear: 104 + 6 from the front is 10 from there.
+    """Both measured from the bottom, each with its inner face up: so one from the rear edge.
+
+    104 + 6 from the front is 10 from there.
+    """
     left, right = sides(
         (
             Groove(Surface.REVERSE, 104.0, 6.0, 8.0, 10.0, 390.0),
@@ -200,17 +209,21 @@ def test_a_pair_of_sides_reads_as_a_pair() -> None:
             Hole(Surface.REVERSE, (200.0, 37.0), 5.0, 12.0),
         ),
     )
-    said = describe_workings([left], "mm")
-    assert said == (
-        "groove 6 x 8 deep at 104 from the front edge, on the right face, "
+    assert told([left]) == (
+        "groove 6 x 8 deep at 10 from the rear edge, on the right face, "
         "stopped at both ends, from 10 to 390 from the bottom end",
         "housing 18 x 6 deep at 150 from the bottom end, on the right face, "
         "stopped 16 short of the rear edge",
         "2 holes 5 dia., 12 deep, on the right face, 200 from the bottom end, "
-        "at 37, 83 from the front edge",
+        "at 37, 83 from the rear edge",
     )
-    assert describe_workings([right], "mm") == tuple(
-        text.replace("right face", "left face") for text in said
+    assert told([right]) == (
+        "groove 6 x 8 deep at 104 from the front edge, on the left face, "
+        "stopped at both ends, from 10 to 390 from the bottom end",
+        "housing 18 x 6 deep at 150 from the bottom end, on the left face, "
+        "stopped 16 short of the rear edge",
+        "2 holes 5 dia., 12 deep, on the left face, 200 from the bottom end, "
+        "at 37, 83 from the front edge",
     )
 
 
@@ -224,7 +237,7 @@ def test_a_piece_hung_upside_down_is_measured_from_its_bottom() -> None:
         Easing(Surface.FACE, Surface.FACE_EDGE, 4.0),
         Mitre(Surface.NEAR_END, 45.0, Surface.BACK_EDGE),
     )
-    assert describe_workings([part(*workings, placement=hung)], "mm") == (
+    assert told([part(*workings, placement=hung)]) == (
         "mitre 45° at the top end, long point on the right edge",
         "400 over the long point, 280 over the short point",
         "housing 18 x 6 deep at 232 from the bottom end, on the front face",
@@ -241,9 +254,9 @@ def test_a_piece_hung_upside_down_is_measured_from_its_bottom() -> None:
 def test_pieces_that_agree_in_some_ways_share_those_words() -> None:
     """Two equal sides stand on the same end and are turned about it."""
     pair = sides(*(((Housing(Surface.REVERSE, 150.0, 18.0, 6.0, 0.0, 110.0),),) * 2))
-    assert describe_workings(pair, "mm") == (
-        "housing 18 x 6 deep at 150 from the bottom end, on the reverse, "
-        "stopped 10 short of the back edge",
+    assert told(pair) == (
+        "housing 18 x 6 deep at 150 from the bottom end, on the face, "
+        "stopped 10 short of the face edge",
     )
 
 
@@ -256,31 +269,31 @@ def test_notches_out_of_an_end_or_within() -> None:
 def test_long_rows_are_told_by_their_ends_and_pitch() -> None:
     """Fewer than five in equal steps are named one by one."""
     row = (100.0, 132.0, 164.0, 196.0, 228.0)
-    holes = [Hole(Surface.REVERSE, (x, 37.0), 5.0, 12.0) for x in (*row, 300.0, 310.0, 320.0)]
+    holes = [Hole(Surface.FACE, (x, 37.0), 5.0, 12.0) for x in (*row, 300.0, 310.0, 320.0)]
     assert own_words(*holes) == (
-        "3 holes 5 dia., 12 deep, on the reverse, 37 from the face edge, at 300, 310, 320 "
+        "3 holes 5 dia., 12 deep, on the face, 37 from the face edge, at 300, 310, 320 "
         "from the near end",
-        "row of 5 holes 5 dia., 12 deep, on the reverse, 37 from the face edge, 32 apart, "
+        "row of 5 holes 5 dia., 12 deep, on the face, 37 from the face edge, 32 apart, "
         "first at 100 from the near end, last at 228",
     )
     twice = [replace(hole, position=(hole.position[0], y)) for hole in holes[:5] for y in (37, 83)]
     assert own_words(*twice) == (
-        "2 rows of 5 holes 5 dia., 12 deep, on the reverse, 37, 83 from the face edge, 32 apart, "
+        "2 rows of 5 holes 5 dia., 12 deep, on the face, 37, 83 from the face edge, 32 apart, "
         "first at 100 from the near end, last at 228",
     )
-    across = [Hole(Surface.REVERSE, (100.0, y), 5.0, 12.0) for y in (10.0, 30.0, 60.0)]
+    across = [Hole(Surface.FACE, (100.0, y), 5.0, 12.0) for y in (10.0, 30.0, 60.0)]
     assert own_words(*across) == (
-        "3 holes 5 dia., 12 deep, on the reverse, 100 from the near end, "
+        "3 holes 5 dia., 12 deep, on the face, 100 from the near end, "
         "at 10, 30, 60 from the face edge",
     )
     assert own_words(*holes[:4]) == (
-        "4 holes 5 dia., 12 deep, on the reverse, 37 from the face edge, at 100, 132, 164, 196 "
+        "4 holes 5 dia., 12 deep, on the face, 37 from the face edge, at 100, 132, 164, 196 "
         "from the near end",
     )
 
 
 def test_pockets_are_measured_as_the_piece_lies() -> None:
-    """The right side's face edge is at the rear: 120 - 30 - 20 from the front."""
+    """120 - 70 - 20 and 120 - 100 from the rear edge, from which the left side is measured."""
     left, right = sides(
         (
             Mortise(Surface.REVERSE, (100.0, 70.0), (50.0, 20.0), 8.0),
@@ -293,17 +306,21 @@ def test_pockets_are_measured_as_the_piece_lies() -> None:
             Bevel(Surface.REVERSE, Surface.BACK_EDGE, 4.0, 4.0),
         ),
     )
-    said = describe_workings([left], "mm")
-    assert said == (
+    assert told([left]) == (
         "bevel 45° where the right face meets the front edge, 4 over the right face, "
         "4 down the front edge",
-        "mortise 50 x 20, 8 deep, on the right face, at 100 from the bottom end and 70 from the "
-        "front edge",
-        "pocket hole 9.5 dia. at 15° on the right face, at 100 from the front edge, ending 25 "
+        "mortise 50 x 20, 8 deep, on the right face, at 100 from the bottom end and 30 from the "
+        "rear edge",
+        "pocket hole 9.5 dia. at 15° on the right face, at 20 from the rear edge, ending 25 "
         "before the top end, then 4 dia. out of it 9 below the right face",
     )
-    assert describe_workings([right], "mm") == tuple(
-        text.replace("right face", "left face") for text in said
+    assert told([right]) == (
+        "bevel 45° where the left face meets the front edge, 4 over the left face, "
+        "4 down the front edge",
+        "mortise 50 x 20, 8 deep, on the left face, at 100 from the bottom end and 70 from the "
+        "front edge",
+        "pocket hole 9.5 dia. at 15° on the left face, at 100 from the front edge, ending 25 "
+        "before the top end, then 4 dia. out of it 9 below the left face",
     )
 
 

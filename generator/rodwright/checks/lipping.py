@@ -50,12 +50,13 @@ def _eased(member: Part, strip: Part) -> float:
     """Largest radius to which the member's front arris beside the strip is eased, mm; 0 for a
     sharp one."""
     edges = [edge for edge in _EDGES if _beside(member, edge, strip.bounds().centre)]
+    front = Surface.FACE if member.placement.thickness[1] < 0 else Surface.REVERSE
     return max(
         (
             working.radius
             for working in member.workings
             if isinstance(working, Easing)
-            and Surface.FACE in (working.surface, working.edge)
+            and front in (working.surface, working.edge)
             and any(edge in (working.surface, working.edge) for edge in edges)
         ),
         default=0.0,

@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from rodwright.checks.findings import Finding
+from rodwright.handover.shop_part import PartsKind
 from rodwright.parts import Unit
 
 __all__ = ["write_build"]
@@ -18,6 +19,7 @@ def write_build(
     unit: Unit,
     folder: Path,
     *,
+    parts: PartsKind = "cut",
     findings: Sequence[Finding] = (),
     extras: Sequence[Extra] = (),
     progress: Callable[[str], None] | None = None,
@@ -25,7 +27,9 @@ def write_build(
     """Write every file of a unit into ``folder``, whole or not at all.
 
     Lists, the whole model, the findings, then STEP, GLB and STL of the unit, and STEP and
-    STL of each row of the parts list under ``parts/``.  ``extras`` write into the same
+    STL of each row of the parts list under ``parts/``; these and the list's workings are as
+    cut or finished, as ``parts`` says.  Parts' frames are as :mod:`rodwright.laid` lays them.
+    ``extras`` write into the same
     staging folder, so that what they make comes and goes with the rest.  ``progress`` is
     told each step as it begins.
 
@@ -42,7 +46,7 @@ def write_build(
     from rodwright.handover.output import whole_or_nothing
 
     with whole_or_nothing(folder) as staging:
-        write_files(unit, staging, findings, progress or _silent)
+        write_files(unit, staging, parts, findings, progress or _silent)
         for extra in extras:
             extra(unit, staging)
         names = sorted(

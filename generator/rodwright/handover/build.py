@@ -15,19 +15,26 @@ from rodwright.handover.list_files import edges_csv, hardware_csv, lists_xlsx, p
 from rodwright.handover.lists import hardware_list, like_parts
 from rodwright.handover.model import unit_json
 from rodwright.handover.names import file_stems
+from rodwright.handover.shop_part import PartsKind, shop_part
 from rodwright.handover.step import write_step_part, write_step_unit
 from rodwright.handover.stl import part_stl, unit_stl
+from rodwright.laid import laid_unit
 from rodwright.parts import Unit
 
 
 def write_files(
-    unit: Unit, folder: Path, findings: Sequence[Finding], progress: Callable[[str], None]
+    unit: Unit,
+    folder: Path,
+    kind: PartsKind,
+    findings: Sequence[Finding],
+    progress: Callable[[str], None],
 ) -> None:
     """Write a unit's files into an empty folder; see :func:`rodwright.handover.write_build`."""
+    unit = laid_unit(unit)
     progress("writing lists")
-    (folder / "parts-list.csv").write_bytes(parts_csv(unit))
-    (folder / "parts-list.xlsx").write_bytes(lists_xlsx(unit))
-    (folder / "parts-list.json").write_bytes(parts_json(unit))
+    (folder / "parts-list.csv").write_bytes(parts_csv(unit, kind))
+    (folder / "parts-list.xlsx").write_bytes(lists_xlsx(unit, kind))
+    (folder / "parts-list.json").write_bytes(parts_json(unit, kind))
     if hardware_list(unit):
         (folder / "hardware.csv").write_bytes(hardware_csv(unit))
     if edge_list(unit):
@@ -43,8 +50,9 @@ def write_files(
     progress(f"writing {len(rows)} parts")
     (folder / "parts").mkdir()
     for stem, parts in zip(file_stems(unit), rows, strict=True):
-        write_step_part(parts[0], folder / "parts" / f"{stem}.step")
-        (folder / "parts" / f"{stem}.stl").write_bytes(part_stl(parts[0].shape))
+        part = shop_part(parts, kind, unit.display_unit).part
+        write_step_part(part, folder / "parts" / f"{stem}.step")
+        (folder / "parts" / f"{stem}.stl").write_bytes(part_stl(part.shape))
 
 
 def findings_json(findings: Sequence[Finding]) -> bytes:

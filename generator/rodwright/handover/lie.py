@@ -2,43 +2,28 @@
 
 Where every piece of a row runs the same way along an axis of the part frame, the two
 surfaces across that axis are named by where they lie in the unit (``bottom end``, ``front
-edge``, ``left face``), and figures run from its left, front or bottom.  Where the pieces
-don't agree, or lie askew, the part frame's own names and figures stay.
+edge``, ``left face``).  Where the pieces don't agree, or lie askew, the part frame's own names
+stay.  Figures are always the part frame's own.
 """
 
 from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
-from rodwright.parts import (
-    Bevel,
-    Easing,
-    Groove,
-    Hole,
-    Housing,
-    Mitre,
-    Mortise,
-    Notch,
-    Part,
-    Placement,
-    PocketHole,
-    Rebate,
-    Surface,
-    Vector,
-    Working,
-)
+from rodwright.laid import HIGH, LOW
+from rodwright.parts import Part, Placement, Surface, Vector
 
 OWN_WORDS = (
-    "near end, face edge and reverse (opposite: far end, back edge and face) are a piece's own "
-    "words, for rows whose pieces lie different ways: its length is measured from the near end, "
-    "its width from the face edge, its thickness from the reverse; how it lies says where they go."
+    "Pieces are worked with the face that is named as up on top; x runs along the length, y across "
+    "the width and z up from the lower face, in the lists as in the parts' files. Near end, face "
+    "edge and face (opposite: far end, back edge and reverse) are a piece's own words, for rows "
+    "whose pieces lie different ways: the face is up, x is measured from the near end, y from the "
+    "face edge; how it lies says where they go."
 )
-"""What the part frame's names mean, for readers of a list."""
+"""What the lists' frame and the part frame's names mean, for readers of a list."""
 
-LOW = (Surface.NEAR_END, Surface.FACE_EDGE, Surface.REVERSE)
-HIGH = (Surface.FAR_END, Surface.BACK_EDGE, Surface.FACE)
 _RUNS = ("length", "width", "thickness")
 _TOWARDS = (("left", "right"), ("front", "rear"), ("bottom", "top"))
 _PLACED = (
@@ -61,65 +46,12 @@ class Lie:
     turned: tuple[bool, bool, bool]
 
     def name(self, surface: Surface) -> str:
-        """What a surface of a part is called, its figures as the part has them."""
-        return self.low_or_high(surface.axis, surface.at_high is not self.turned[surface.axis])
-
-    def low_or_high(self, axis: int, high: bool) -> str:
-        """What the surface is called that figures across a part axis run from, or run to."""
+        """What a surface of the pieces is called."""
+        axis = surface.axis
         along = self.along[axis]
-        return str((HIGH if high else LOW)[axis]) if along is None else _PLACED[axis][along][high]
-
-    def turn(self, working: Working, size: Vector) -> Working:
-        """A working with its figures run from the unit's left, front and bottom.
-
-        For words only: along a turned axis both figures and surfaces change ends, so the
-        result is true of the piece as it lies, not of the part frame.
-        """
-
-        def low(axis: int, at: float, extent: float = 0.0) -> float:
-            return size[axis] - at - extent if self.turned[axis] else at
-
-        def span(axis: int, start: float, stop: float | None) -> tuple[float, float | None]:
-            if not self.turned[axis]:
-                return start, stop
-            return (
-                0.0 if stop is None else size[axis] - stop,
-                None if start <= 0 else size[axis] - start,
-            )
-
-        def other(surface: Surface) -> Surface:
-            axis = surface.axis
-            return (LOW if surface.at_high else HIGH)[axis] if self.turned[axis] else surface
-
-        match working:
-            case Rebate(surface, edge, _, _, start, stop) | Easing(surface, edge, _, start, stop):
-                start, stop = span(3 - surface.axis - edge.axis, start, stop)
-                return replace(
-                    working, surface=other(surface), edge=other(edge), start=start, stop=stop
-                )
-            case Groove(surface, at, width, _, start, stop):
-                at, (start, stop) = low(3 - surface.axis, at, width), span(0, start, stop)
-                return replace(working, surface=other(surface), position=at, start=start, stop=stop)
-            case Housing(surface, at, width, _, start, stop):
-                at, (start, stop) = low(0, at, width), span(1, start, stop)
-                return replace(working, surface=other(surface), position=at, start=start, stop=stop)
-            case Notch(x, y, length, width):
-                return replace(working, x=low(0, x, length), y=low(1, y, width))
-            case Mitre(end, _, long):
-                return replace(working, end=other(end), long=other(long))
-            case Hole(surface, (along, across)):
-                first, second = (axis for axis in range(3) if axis != surface.axis)
-                place = (low(first, along), low(second, across))
-                return replace(working, surface=other(surface), position=place)
-            case Mortise(surface, (along, across), (length, width)):
-                first, second = (axis for axis in range(3) if axis != surface.axis)
-                place = (low(first, along, length), low(second, across, width))
-                return replace(working, surface=other(surface), position=place)
-            case Bevel(surface, edge):
-                return replace(working, surface=other(surface), edge=other(edge))
-            case PocketHole(surface, end, at):
-                at = low(3 - surface.axis - end.axis, at)
-                return replace(working, surface=other(surface), end=other(end), position=at)
+        if along is None:
+            return str(surface)
+        return _PLACED[axis][along][surface.at_high is not self.turned[axis]]
 
 
 def lie_of(parts: Sequence[Part]) -> Lie:
@@ -133,14 +65,14 @@ def lie_of(parts: Sequence[Part]) -> Lie:
 def describe_lie(parts: Sequence[Part]) -> tuple[str, ...]:
     """Which way equal pieces lie in the unit.
 
-    First what all of them share (``length bottom to top, width front to rear``), then for
-    each piece that isn't square to the unit as the others are where its own near end, face
+    First what all of them share, each from 0 on (``length bottom to top, width rear to front``),
+    then for each piece that isn't square to the unit as the others are where its own near end, face
     edge and face point.  A direction square to nothing is left out.
     """
     lie = lie_of(parts)
     shared = ", ".join(
-        f"{_RUNS[axis]} {' to '.join(_TOWARDS[along])}"
-        for axis, along in enumerate(lie.along)
+        f"{_RUNS[axis]} {' to '.join(reversed(_TOWARDS[along]) if turned else _TOWARDS[along])}"
+        for axis, (along, turned) in enumerate(zip(lie.along, lie.turned, strict=True))
         if along is not None
     )
     ways: dict[str, list[str]] = {}

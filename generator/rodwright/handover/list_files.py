@@ -19,6 +19,7 @@ from rodwright.handover.edge_list import ALLOWANCE, EdgeRow, edge_list
 from rodwright.handover.json_text import json_text
 from rodwright.handover.lie import OWN_WORDS
 from rodwright.handover.lists import HardwareRow, PartsRow, hardware_list, parts_list
+from rodwright.handover.shop_part import PartsKind
 from rodwright.handover.tables import (
     LINE_HEIGHT,
     Cell,
@@ -35,7 +36,7 @@ from rodwright.mass import unit_weight
 from rodwright.parts import Unit
 
 
-def parts_csv(unit: Unit) -> bytes:
+def parts_csv(unit: Unit, kind: PartsKind = "cut") -> bytes:
     """The parts list as CSV, with a record for each row of the list."""
     columns = (*_cutting_columns(unit.display_unit), *_FURTHER_COLUMNS)
     return csv_bytes(
@@ -43,10 +44,11 @@ def parts_csv(unit: Unit) -> bytes:
         (
             [
                 *_cutting_cells(row, unit.display_unit),
+                row.measured,
                 "\n".join(row.workings),
-                "\n".join(row.lie),
+                "\n".join((*row.set_up, *row.lie)),
             ]
-            for row in parts_list(unit)
+            for row in parts_list(unit, kind)
         ),
     )
 
@@ -62,7 +64,7 @@ def edges_csv(unit: Unit) -> bytes:
     return csv_bytes(_edge_columns(shown), (_edge_cells(row, shown) for row in edge_list(unit)))
 
 
-def lists_xlsx(unit: Unit) -> bytes:
+def lists_xlsx(unit: Unit, kind: PartsKind = "cut") -> bytes:
     """The lists as a workbook: parts with totals, workings, and hardware and edges if any.
 
     The parts sheet is for cutting; the workings sheet has a row for each working and says
@@ -70,7 +72,7 @@ def lists_xlsx(unit: Unit) -> bytes:
     """
     shown = unit.display_unit
     book = new_workbook(unit.title)
-    rows = parts_list(unit)
+    rows = parts_list(unit, kind)
     columns = _cutting_columns(shown)
     total: dict[str, Cell] = {
         "name": "total",
@@ -108,7 +110,7 @@ def lists_xlsx(unit: Unit) -> bytes:
     return workbook_bytes(book)
 
 
-def parts_json(unit: Unit) -> bytes:
+def parts_json(unit: Unit, kind: PartsKind = "cut") -> bytes:
     """The lists as JSON: title, rows, hardware, edges and totals; lengths in mm, weights in kg."""
     document = {
         "title": unit.title,
@@ -116,7 +118,7 @@ def parts_json(unit: Unit) -> bytes:
         "weights": "kg",
         "workings_in": unit.display_unit,
         "words": OWN_WORDS,
-        "parts": [_parts_record(row) for row in parts_list(unit)],
+        "parts": [_parts_record(row) for row in parts_list(unit, kind)],
         "hardware": [asdict(row) for row in hardware_list(unit)],
         "edges": [_edge_record(row) for row in edge_list(unit)],
         "totals": {"parts": len(unit.parts), "weight": round(unit_weight(unit), 3)},
@@ -127,10 +129,11 @@ def parts_json(unit: Unit) -> bytes:
 _WORKINGS_COLUMNS = (
     Column("refs"),
     Column("name"),
+    Column("measured"),
     Column("working", widest=80),
-    Column("how it lies", widest=40),
+    Column("how it lies", widest=60),
 )
-_FURTHER_COLUMNS = (Column("workings"), Column("how it lies"))
+_FURTHER_COLUMNS = (Column("measured"), Column("workings"), Column("how it lies"))
 _HARDWARE_COLUMNS = (
     Column("hardware", widest=30),
     Column("size"),
@@ -190,8 +193,8 @@ def _workings_cells(rows: Iterable[PartsRow]) -> Iterable[list[Cell]]:
     """A row for each working; how the pieces lie stands beside the first."""
     for row in rows:
         for at, working in enumerate(row.workings or ("none",)):
-            lie = "" if at else "\n".join(row.lie)
-            yield [", ".join(row.refs), row.name, working, lie]
+            lie = "" if at else "\n".join((*row.set_up, *row.lie))
+            yield [", ".join(row.refs), row.name, row.measured, working, lie]
 
 
 def _hardware_cells(row: HardwareRow) -> list[Cell]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from rodwright.handover.lie import describe_lie, describe_shows, lie_of
+from rodwright.handover.shop_part import PartsKind, shop_part
 from rodwright.handover.workings import describe_workings
 from rodwright.mass import weight
 from rodwright.parts import Blank, Edging, Fixing, Grain, Joint, Part, Role, Unit, Vector, Working
@@ -18,9 +19,13 @@ class PartsRow:
     ``thickness`` are finished sizes (over the long points of a mitred piece), the rough
     ones are what to cut before trimming and before edging is glued on.  ``shows`` names the
     surfaces that show, ``edged`` those under edging;
-    ``workings`` are texts in the unit's display unit; ``lie`` says which way the pieces go,
-    with the refs first where they go more than one way.  Surfaces are named by where they
-    lie in the unit as far as the pieces agree.  ``weight_each`` in kg.
+    ``workings`` are texts in the unit's display unit, their figures in the frame of the
+    part's file: ``measured`` says whether from the edges as cut or the finished ones, ``up``
+    and ``reference`` which face is up and what x and y are measured from, ``second_side`` how
+    the piece is turned over (empty where it needn't be), ``notes`` what is done before or
+    after.  ``lie`` says which way the pieces go in the unit, with the refs first where they
+    go more than one way.  Surfaces are named by where they lie in the unit as far as the
+    pieces agree.  ``weight_each`` in kg.
     """
 
     refs: tuple[str, ...]
@@ -38,6 +43,11 @@ class PartsRow:
     lipped: tuple[str, ...]
     edged: tuple[str, ...]
     workings: tuple[str, ...]
+    measured: str
+    up: str
+    reference: str
+    second_side: str
+    notes: tuple[str, ...]
     lie: tuple[str, ...]
     weight_each: float
 
@@ -50,6 +60,12 @@ class PartsRow:
     def weight(self) -> float:
         """Weight of all of them, kg."""
         return self.weight_each * self.quantity
+
+    @property
+    def set_up(self) -> tuple[str, ...]:
+        """How the pieces are laid to be worked, and what is done before or after, line by line."""
+        over = [f"second side, {self.second_side}"] if self.second_side else []
+        return (f"{self.up} up, {self.reference}", *over, *self.notes)
 
     @property
     def label(self) -> str:
@@ -80,15 +96,16 @@ _MOST_HOLES = 4
 """Ways to drill that are named before the others are only counted."""
 
 
-def parts_list(unit: Unit) -> tuple[PartsRow, ...]:
+def parts_list(unit: Unit, kind: PartsKind = "cut") -> tuple[PartsRow, ...]:
     """The unit's parts by rows of equal pieces, in the order in which they first occur.
 
     Pieces are equal when nothing at the bench tells them apart: the same role and kind (the
     last word of the name), blank (size, stock, grain, trim, show surfaces), workings, lipped
     edges and edging.  A left and a right side that are cut alike are one row, named by the
-    words their names share at the end (``Side``); handed sides are two.
+    words their names share at the end (``Side``); handed sides are two.  ``kind`` says
+    whether workings are measured on the blank as cut or on the finished one.
     """
-    return tuple(_row(parts, unit) for parts in like_parts(unit))
+    return tuple(_row(parts, unit, kind) for parts in like_parts(unit))
 
 
 def like_parts(unit: Unit) -> tuple[tuple[Part, ...], ...]:
@@ -143,11 +160,11 @@ def common_name(names: tuple[str, ...]) -> str:
     return name[:1].upper() + name[1:]
 
 
-def _row(parts: tuple[Part, ...], unit: Unit) -> PartsRow:
-    first = parts[0]
+def _row(parts: tuple[Part, ...], unit: Unit, kind: PartsKind) -> PartsRow:
+    first, shop = parts[0], shop_part(parts, kind, unit.display_unit)
     size: Vector = first.blank.size
     rough: Vector = first.rough_size
-    lie = lie_of(parts)
+    lie = lie_of(shop.pieces)
     return PartsRow(
         refs=tuple(part.ref for part in parts),
         name=common_name(tuple(part.name for part in parts)),
@@ -160,10 +177,15 @@ def _row(parts: tuple[Part, ...], unit: Unit) -> PartsRow:
         stock=first.blank.stock.name,
         material=first.blank.stock.described,
         grain=first.blank.grain,
-        shows=describe_shows(parts),
+        shows=describe_shows(shop.pieces),
         lipped=first.lipped,
-        edged=tuple(lie.name(each.surface) for each in first.edged),
-        workings=describe_workings(parts, unit.display_unit),
-        lie=describe_lie(parts),
+        edged=tuple(lie.name(each.surface) for each in shop.edged),
+        workings=describe_workings(shop, unit.display_unit),
+        measured=shop.state,
+        up=shop.up,
+        reference=shop.reference,
+        second_side=shop.second_side or "",
+        notes=shop.notes,
+        lie=describe_lie(shop.pieces),
         weight_each=weight(first),
     )

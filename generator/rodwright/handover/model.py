@@ -13,6 +13,7 @@ from dataclasses import asdict, fields
 from pathlib import Path
 from typing import Any
 
+from rodwright.handover.cut_edges import outlines
 from rodwright.handover.json_text import json_text
 from rodwright.mass import centre_of_mass, mass_of, unit_weight, weight
 from rodwright.parts import (
@@ -68,8 +69,12 @@ _SURFACE_FIELDS = {"surface", "edge", "end", "long"}
 _FRAMES = {
     "unit": "x to the right seen from the front, y from the front to the back, z up; "
     "origin at the carcass's front lower left corner on the floor line",
-    "part": "x along the length, y across the width, z through the thickness; the blank "
-    "fills 0 to its size and the show face is +z",
+    "part": "x along the length, y across the width, z through the thickness, up as the part is "
+    "laid to be worked; the finished blank fills 0 to its size, and show_surfaces say what is seen",
+    "surfaces": "near end x = 0, face edge y = 0, reverse z = 0; opposite them far end, back edge "
+    "and face",
+    "as_cut": "size of the blank before it is trimmed and edged, and the finished outline in its "
+    "frame: a place of the part frame lies there with the outline's low corner added",
     "matrix": "rows of the 4 x 4 transform from part frame to unit frame",
 }
 _MEASURES = {
@@ -174,6 +179,7 @@ def _part_record(part: Part) -> dict[str, Any]:
         "group": part.group,
         "blank": blank,
         "rough_size": part.rough_size,
+        "as_cut": _as_cut_record(part),
         "workings": [
             {"kind": type(working).__name__.lower(), **asdict(working)} for working in part.workings
         ],
@@ -186,6 +192,11 @@ def _part_record(part: Part) -> dict[str, Any]:
         "volume": round(mass.volume, 3),
         "centroid": [round(each, 4) for each in mass.centroid],
     }
+
+
+def _as_cut_record(part: Part) -> dict[str, Any]:
+    size, finished = outlines(part)
+    return {"size": size, "finished": asdict(finished)}
 
 
 # --- reading ---------------------------------------------------------------------------
@@ -273,6 +284,7 @@ def _part(record: Mapping[str, Any], stocks: Mapping[str, Stock]) -> Part:
                 "stock": stocks[blank["stock"]],
                 "grain": Grain(blank["grain"]),
                 "show_surfaces": tuple(map(Surface, blank["show_surfaces"])),
+                "trim_at": tuple(map(Surface, blank.get("trim_at", ()))),
             }
         ),
         placement=Placement(*(_vector(placement[each]) for each in ("origin", "length", "width"))),

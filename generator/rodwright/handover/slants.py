@@ -6,8 +6,8 @@ import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from rodwright.handover.lie import HIGH, LOW
-from rodwright.handover.words import TOUCH, Words, degrees, opposite
+from rodwright.handover.words import TOUCH, Words, degrees
+from rodwright.laid import HIGH, LOW, opposite
 from rodwright.parts import Bevel, Mitre, Surface
 
 _NOUNS = ("long", "wide", "thick")

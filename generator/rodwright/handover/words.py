@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from rodwright.handover.lie import HIGH, LOW, Lie
+from rodwright.handover.lie import Lie
+from rodwright.laid import HIGH, LOW
 from rodwright.parts import Surface, Vector
 
 TOUCH = 1e-6
@@ -14,7 +15,7 @@ TOUCH = 1e-6
 
 @dataclass(frozen=True, slots=True)
 class Words:
-    """Words for workings whose figures are turned to how the pieces of this size lie."""
+    """Words for workings of pieces of this size, in their own frame."""
 
     lie: Lie
     size: Vector
@@ -22,7 +23,7 @@ class Words:
 
     def name(self, surface: Surface) -> str:
         """What a surface is called."""
-        return self.lie.low_or_high(surface.axis, surface.at_high)
+        return self.lie.name(surface)
 
     def low(self, axis: int) -> str:
         """What the surface is called that figures along an axis run from."""
@@ -48,11 +49,6 @@ class Words:
         if end >= length - TOUCH:
             return f", stopped {say(start)} short of the {low}"
         return f", stopped at both ends, from {say(start)} to {say(end)} from the {low}"
-
-
-def opposite(surface: Surface) -> Surface:
-    """The surface across the piece."""
-    return (LOW if surface.at_high else HIGH)[surface.axis]
 
 
 def degrees(angle: float) -> str:

@@ -1,19 +1,21 @@
 """Workings in words, as a maker would pencil them on a cutting list.
 
 Surfaces are named by where they lie in the unit, as far as the pieces of a row agree (see
-:mod:`rodwright.handover.lie`).  Every place is measured from the bottom or left end and the
-front, lower or left edge, never stepped off from the one before, so that errors don't add up; of
-a long even row, as a drilling guide makes it, the first, the last and the pitch.
+:mod:`rodwright.handover.lie`).  Every place is measured in the frame of the part's file (see
+:mod:`rodwright.handover.shop_part`), never stepped off from the one before, so that errors don't
+add up; of a long even row, as a drilling guide makes it, the first, the last and the pitch.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from rodwright.handover.bores import bores
-from rodwright.handover.lie import HIGH, LOW, lie_of
+from rodwright.handover.lie import lie_of
+from rodwright.handover.shop_part import ShopPart
 from rodwright.handover.slants import slants
 from rodwright.handover.words import TOUCH, Words
+from rodwright.laid import HIGH, LOW
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.parts import (
     Bevel,
@@ -24,32 +26,35 @@ from rodwright.parts import (
     Mitre,
     Mortise,
     Notch,
-    Part,
     PocketHole,
     Rebate,
     Surface,
+    Working,
 )
 
 
-def describe_workings(parts: Sequence[Part], unit: LengthUnit) -> tuple[str, ...]:
+def describe_workings(shop: ShopPart, unit: LengthUnit) -> tuple[str, ...]:
     """The workings of equal pieces, one short text each, lengths in ``unit`` without naming it.
 
     Equal holes in a line are gathered into one text; mitres and bevels over whole ends are
-    followed by the lengths over their long and short points.
+    followed by the lengths over their long and short points.  What waits until the piece is
+    trimmed or edged comes last and says so.
     """
-    lie, size = lie_of(parts), parts[0].blank.size
-    words = Words(lie, size, lambda mm: format_length(mm, unit))
-    turned = [lie.turn(working, size) for working in parts[0].workings]
-    sloping = [each for each in turned if isinstance(each, Mitre | Bevel)]
-    bored = [each for each in turned if isinstance(each, Hole | Mortise | PocketHole)]
+    words = Words(lie_of(shop.pieces), shop.part.blank.size, lambda mm: format_length(mm, unit))
+    last = "once edged" if shop.edged else "once trimmed"
     return (
-        *slants(words, sloping),
-        *(
-            _one(words, working)
-            for working in turned
-            if not isinstance(working, Mitre | Bevel | Hole | Mortise | PocketHole)
-        ),
-        *bores(words, bored),
+        *_told(words, shop.part.workings),
+        *(f"{last}: {text}" for text in _told(words, shop.later)),
+    )
+
+
+def _told(words: Words, workings: Sequence[Working]) -> Iterator[str]:
+    yield from slants(words, [each for each in workings if isinstance(each, Mitre | Bevel)])
+    for each in workings:
+        if not isinstance(each, Mitre | Bevel | Hole | Mortise | PocketHole):
+            yield _one(words, each)
+    yield from bores(
+        words, [each for each in workings if isinstance(each, Hole | Mortise | PocketHole)]
     )
 
 

@@ -46,12 +46,14 @@ def lay_board(
     workings: tuple[Working, ...] = (),
     shows: tuple[Surface, ...] = (Surface.FACE,),
     trim: tuple[float, float] = (0.0, 0.0),
+    trim_at: tuple[Surface, ...] = (),
     withdraw: Vector = NOWHERE,
 ) -> Part:
     """Lay a board that fills ``box`` (unit frame, mm) on the bench.
 
     Its length runs along ``length`` and its face looks along ``face``, both unit vectors
-    along axes of the unit.  ``trim`` is what is left on in length and width.
+    along axes of the unit.  ``trim`` is what is left on in length and width, and
+    ``trim_at`` at which ends and edges.
     """
     width = cross(face, length)
     axes = (length, width, face)
@@ -60,7 +62,7 @@ def lay_board(
     grain = Grain.NONE if stock.grain is Grain.NONE else Grain.LENGTHWISE
     part = Part(
         ref or bench.next_ref(role), name, role, group,
-        Blank(sizes[0], sizes[1], sizes[2], stock, grain, shows, *trim),
+        Blank(sizes[0], sizes[1], sizes[2], stock, grain, shows, *trim, trim_at),
         Placement((origin[0], origin[1], origin[2]), length, width),
         workings,
         withdraw=withdraw,

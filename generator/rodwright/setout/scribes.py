@@ -184,7 +184,8 @@ class _Strips:
         cut = (Bevel(Surface.BACK_EDGE, narrow, length, taper),) if taper > TOUCH else ()
         strip = lay_board(
             bench, Role.SCRIBE, name, GROUP, box, along, FORWARD, self._stock,
-            workings=cut, trim=(0.0, self._wish.allowance), withdraw=FORWARD,
+            workings=cut, trim=(0.0, self._wish.allowance), trim_at=(Surface.BACK_EDGE,),
+            withdraw=FORWARD,
         )  # fmt: skip
         thin = min(start, end) < _SCREWABLE
         for ref in refs_of(bench, Role.SIDE, Role.TOP):
