@@ -15,6 +15,7 @@ from pydantic import ValidationError
 
 from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Severity
+from rodwright.checks.wording import named, opening
 from rodwright.parts import (
     Fixing,
     Groove,
@@ -539,3 +540,21 @@ def test_a_quarter_sawn_panel_is_not_refused_for_what_flat_sawn_wood_would_do() 
         assert panel.blank.width == pytest.approx(640 + 2 * (10 - 4.0))
     (problem,) = problems_of(WIDE_PANEL % ("quarter-sawn oak", ", sawn: flat"))
     assert "14.5 mm" in problem
+
+
+# --- words ------------------------------------------------------------------------------
+
+
+def test_every_piece_says_of_which_door_it_is() -> None:
+    unit = _unit("{kind: framed, count: 2, stock: ash, frame: {groove: 14}}")
+    stiles = of_role(unit, Role.DOOR_STILE)
+    assert [named(stile) for stile in stiles] == [
+        "Left door stile of door 1 (DOS1)",
+        "Right door stile of door 1 (DOS2)",
+        "Left door stile of door 2 (DOS3)",
+        "Right door stile of door 2 (DOS4)",
+    ]
+    assert {part.group for part in of_role(unit, Role.DOOR_PANEL)} == {"Door 1", "Door 2"}
+    assert [opening(unit, motion) for motion in unit.motions] == ["door 1 (DOS1)", "door 2 (DOS4)"]
+    (door,) = of_role(_unit("{}"), Role.DOOR)
+    assert (door.group, named(door)) == ("Door 1", "Door (DO1)")

@@ -13,6 +13,8 @@ from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Severity
 from rodwright.checks.motions import motions
 from rodwright.checks.movement import cross_grain
+from rodwright.checks.wording import named
+from rodwright.handover.lists import parts_list
 from rodwright.parts import Fixing, Groove, Hole, JointKind, Mortise, Part, Role, Slide, Unit
 from specs import of_role, problems_of, unit_from
 
@@ -201,8 +203,9 @@ def test_solids_are_clean_and_drawers_come_out(
     assert check_solids(unit) == ()
     grave = (Severity.ERROR, Severity.WARNING)
     said = {each.rule for each in check_parts(unit) if each.severity in grave}
-    # The fronts are of solid ash, some 420 high.
-    assert said == {"tipping", "a drawer binds"}
+    # The fronts are of solid ash, some 350 high; overlay ones hang just over the floor.
+    low = {"a drawer over the floor"} if hung == "overlay" else set()
+    assert said == {"tipping", "a drawer binds", *low}
     slides = [each for each in unit.motions if isinstance(each, Slide)]
     assert [len(slide.refs) for slide in slides] == [6, 6]
     assert {unit.part(ref).group for ref in slides[1].refs} == {"Drawer 2"}
@@ -248,7 +251,7 @@ def test_boxes_stay_inside_and_clear_by_what_slides_take(
         # Drawn out, the whole box stands before what it passed through, or two thirds of it.
         out = -slide.travel[1] / (max(each.high[1] for each in box) - box[0].low[1])
         assert out == pytest.approx(2 / 3 if kind == "runners" else 1.0)
-    assert list(motions(unit)) == []
+    assert {each.rule for each in motions(unit)} <= {"a drawer over the floor"}
 
 
 def test_handles_are_drilled_through_front_and_box() -> None:
@@ -392,3 +395,40 @@ def test_in_a_face_frame_each_stack_needs_members_round_it() -> None:
     (told,) = problems_of(SIZE, interior=rows, face_frame=FRAME)
     assert told.startswith("interior.rows.0.drawers: ") and "no member below" in told
     assert not problems_of(SIZE, interior=rows, face_frame=FRAME | {"mid_rails": 30})
+
+
+def test_marks_and_names_are_words_of_the_trade() -> None:
+    """DR for drawer, then front, side, end or bottom: the words that the names end with."""
+    unit = _unit(bottom={"held": "all_round"})
+    marks = {part.role: part.ref.rstrip("0123456789") for part in unit.parts}
+    assert marks[Role.DRAWER_FRONT] == "DRF"
+    assert marks[Role.DRAWER_SIDE] == "DRS"
+    assert marks[Role.DRAWER_END] == "DRE"
+    assert marks[Role.DRAWER_BOTTOM] == "DRB"
+    names = {row.name for row in parts_list(unit) if row.refs[0].startswith("DR")}
+    assert names == {
+        "Drawer front", "Drawer side", "Front drawer end", "Back drawer end", "Drawer bottom"
+    }  # fmt: skip
+    (front,) = of_role(unit, Role.DRAWER_FRONT)
+    assert named(front) == "Drawer front of drawer 1 (DRF1)"
+
+
+@pytest.mark.parametrize(
+    ("more", "said"),
+    [
+        ({}, True),
+        ({"carcass": {"stock": "ply", "bottom_height": 3.9}}, True),
+        ({"carcass": {"stock": "ply", "bottom_height": 4}}, False),
+        ({"base": {"kind": "plinth", "height": 60}}, False),
+    ],
+)
+def test_fronts_just_over_the_floor_are_told(more: dict[str, Any], said: bool) -> None:
+    """An overlay front covers the bottom but for half a gap of 2: its edge is 1 over the floor."""
+    wish = {"drawers": {"count": 2, "hung": "overlay"}}
+    unit = unit_from(SIZE, interior=wish, back=BACK, **more)
+    found = [each for each in check_parts(unit) if each.rule == "a drawer over the floor"]
+    assert bool(found) is said
+    if not more:
+        assert (found[0].figure, found[0].limit) == (pytest.approx(1.0), 5.0)
+        assert "drawer 2 (DRF2)" in found[0].message
+        assert "4 mm higher" in found[0].remedy and "base" in found[0].remedy

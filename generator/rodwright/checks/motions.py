@@ -12,16 +12,16 @@ from dataclasses import dataclass
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.sweeping import Polygon, first_contact, overlap, rectangle, turned
-from rodwright.checks.wording import length_in, named
+from rodwright.checks.wording import length_in, named, opening
 from rodwright.nearby import Nearby
-from rodwright.parts import Box, Slide, Swing, Unit
+from rodwright.parts import Box, Motion, Slide, Swing, Unit
 
 NEEDED = 90.0
 """A door that stops short of this, in degrees, is of little use (common practice, no source)."""
 TOUCHING = 0.05
 """Sweeps that come this near (mm) only touch: far below any workshop's reach."""
 ABOVE_FLOOR = 5.0
-"""Left under a door, mm, for a floor that rises (common practice, no source)."""
+"""Left under a door or drawer, mm, for a floor that rises (common practice, no source)."""
 _FAR = 5000.0
 _SOURCE = "geometry of the set-out"
 
@@ -62,7 +62,7 @@ def motions(unit: Unit) -> Iterator[Finding]:
     all_doors = Nearby((door.reach, (number, door)) for number, door in enumerate(doors))
     for number, door in enumerate(doors):
         yield from _swings(unit, door, all_parts)
-        yield from _over_floor(unit, door)
+        yield from _over_floor(unit, door.swing, door.box)
         for other_number, other in all_doors.within(door.reach):
             if other_number > number:
                 yield from _neighbours(unit, door, other)
@@ -70,7 +70,9 @@ def motions(unit: Unit) -> Iterator[Finding]:
     fixed = Nearby((part.box, part) for part in parts if part.refs[0] not in turning)
     for slide in unit.motions:
         if isinstance(slide, Slide):
-            whole = _swept(_round(unit, slide.refs), slide)
+            box = _round(unit, slide.refs)
+            yield from _over_floor(unit, slide, box)
+            whole = _swept(box, slide)
             yield from _slides(unit, slide, whole, fixed)
             for _, door in all_doors.within(whole):
                 yield from _past_door(unit, slide, door)
@@ -90,7 +92,7 @@ def _swings(unit: Unit, turning: _Door, parts: Nearby[_Obstacle]) -> Iterator[Fi
     if not hits:
         return
     met, other = min(hits, key=lambda hit: hit[0])
-    words = _door(unit, swing)
+    words = opening(unit, swing)
     remedy = (
         "Set the doors further forward, hang it on the other side, or limit how far it opens "
         "(`hinge.opens`)."
@@ -111,17 +113,19 @@ def _swings(unit: Unit, turning: _Door, parts: Nearby[_Obstacle]) -> Iterator[Fi
     )
 
 
-def _over_floor(unit: Unit, door: _Door) -> Iterator[Finding]:
-    swing, low = door.swing, door.box.low[2]
+def _over_floor(unit: Unit, motion: Motion, box: Box) -> Iterator[Finding]:
+    """What opens close over the floor."""
+    low, what = box.low[2], "door" if isinstance(motion, Swing) else "drawer"
     if low < ABOVE_FLOOR - TOUCHING:
         yield Finding(
             Severity.WARNING,
-            "a door over the floor",
-            f"{_door(unit, swing)} hangs {length_in(unit, low)} over the floor: where that rises, "
-            "it scrapes",
-            f"Leave at least {length_in(unit, ABOVE_FLOOR)}: give the unit a base, or let the "
-            "doors cover less.",
-            swing.refs[:1],
+            f"a {what} over the floor",
+            f"{opening(unit, motion)} hangs {length_in(unit, low)} over the floor: where that "
+            "rises, it scrapes",
+            f"Leave at least {length_in(unit, ABOVE_FLOOR)}: give the unit a `base`, or let the "
+            f"{what} end {length_in(unit, ABOVE_FLOOR - low)} higher (`carcass.bottom_height`, "
+            "less `overlay`, or a wider `gap`).",
+            motion.refs[:1],
             low,
             ABOVE_FLOOR,
         )
@@ -139,7 +143,7 @@ def _neighbours(unit: Unit, one: _Door, other: _Door) -> Iterator[Finding]:
     yield Finding(
         Severity.WARNING if grave else Severity.NOTE,
         "open neighbours",
-        f"{_door(unit, first)} and {_door(unit, second)} can't both stand open: with one open "
+        f"{opening(unit, first)} and {opening(unit, second)} can't both stand open: with one open "
         f"{abs(first.angle):g} degrees, the other strikes it at {least:.0f}",
         "Hang one of them on its other side, or limit how far they open (`hinge.opens`).",
         (first.refs[0], second.refs[0]),
@@ -191,7 +195,7 @@ def _slides(unit: Unit, slide: Slide, whole: Box, fixed: Nearby[_Obstacle]) -> I
             yield Finding(
                 Severity.ERROR,
                 "a drawer's way",
-                f"{_drawer(unit, slide)} runs {length_in(unit, depth)} into {other.words} as it is "
+                f"{opening(unit, slide)} runs {length_in(unit, depth)} into {other.words} as it is "
                 "drawn out",
                 "Move one of them, or make the drawer smaller.",
                 (*slide.refs[:1], *other.refs),
@@ -222,7 +226,7 @@ def _past_door(unit: Unit, slide: Slide, turning: _Door) -> Iterator[Finding]:
     yield Finding(
         severity,
         "a drawer and a door",
-        f"{_drawer(unit, slide)} {words} {_door(unit, swing)} runs {length_in(unit, found)} into "
+        f"{opening(unit, slide)} {words} {opening(unit, swing)} runs {length_in(unit, found)} into "
         f"it when that stands open {abs(swing.angle):g} degrees",
         "Let the door open further, or keep the drawer clear of it on packers (`drawers.packing`)."
         if severity is Severity.ERROR
@@ -287,12 +291,3 @@ def _reach(first: Box, second: Box) -> float:
     """How deep two boxes reach into each other, mm; 0 or less where they don't."""
     return min(min(first.high[i], second.high[i]) - max(first.low[i], second.low[i])
                for i in range(3))  # fmt: skip
-
-
-def _door(unit: Unit, swing: Swing) -> str:
-    part = unit.part(swing.refs[0])
-    return named(part) if len(swing.refs) == 1 else f"the door of {named(part)}"
-
-
-def _drawer(unit: Unit, slide: Slide) -> str:
-    return f"the drawer of {named(unit.part(slide.refs[0]))}"

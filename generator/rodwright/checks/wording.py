@@ -3,12 +3,27 @@
 from __future__ import annotations
 
 from rodwright.lengths import format_length
-from rodwright.parts import Part, PocketHole, Unit, Working
+from rodwright.parts import Motion, Part, PocketHole, Role, Unit, Working
+
+_OPENING = ("Door ", "Drawer ")
+"""How the groups of what opens begin; a number follows."""
 
 
 def named(part: Part) -> str:
-    """A part as the maker finds it: its name and the ref pencilled on it."""
-    return f"{part.name} ({part.ref})"
+    """A part as the maker finds it: its name, the door or drawer it belongs to, and the ref
+    pencilled on it."""
+    of = f" of {part.group.lower()}" if _opens(part) and part.role is not Role.DOOR else ""
+    return f"{part.name}{of} ({part.ref})"
+
+
+def opening(unit: Unit, motion: Motion) -> str:
+    """The door or drawer that a motion opens, with the ref of the first part that moves."""
+    part = unit.part(motion.refs[0])
+    return f"{part.group.lower()} ({part.ref})" if _opens(part) else named(part)
+
+
+def _opens(part: Part) -> bool:
+    return part.group.startswith(_OPENING)
 
 
 def length_in(unit: Unit, length: float) -> str:

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from rodwright.nearby import Nearby
-from rodwright.parts import Blank, Fixing, Grain, Part, Placement, Role, Stock, Surface
+from rodwright.parts import Blank, Fixing, Grain, Part, Placement, Role, Stock, Surface, Swing
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import FORWARD, LEFT, TOUCH, Bench, Y, Z
 from rodwright.setout.door_panel import Outline
@@ -37,10 +37,10 @@ def set_out_doors(
 ) -> None:
     """Lay the doors of a space on the bench, hung on what stands beside it.
 
-    Everything that carries or surrounds them, and what stands behind them, lies there
-    already; ``around`` is where, if that was found before (`surroundings`).  ``moisture`` is
-    the least and most moisture content (%) that solid wood lives with.  What can't be made
-    is noted under ``where``.
+    Each is a group of its own.  Everything that carries or surrounds them, and what stands
+    behind them, lies there already; ``around`` is where, if that was found before
+    (`surroundings`).  ``moisture`` is the least and most moisture content (%) that solid wood
+    lives with.  What can't be made is noted under ``where``.
     """
     around = around if around is not None else surroundings(bench)
     body = _body(wish, rod, problems, where)
@@ -52,11 +52,14 @@ def set_out_doors(
     for hinges, left, right in _leaves(wish, space.front, whole, problems, where):
         rear = plane + (thickness if wish.hung == "inset" else -wish.bumper)
         outline = Outline(left, right, whole.low, whole.high, rear - thickness, rear)
+        group = f"Door {sum(isinstance(motion, Swing) for motion in bench.motions) + 1}"
         if wish.kind == "slab":
-            ref = _slab(outline, stock, bench)
+            ref = _slab(outline, group, stock, bench)
             hung = Hung(outline, hinges, ref, ref, (ref,), outline.width)
         else:
-            made = set_out_framed(wish, outline, stock, rod, bench, problems, where, moisture)
+            made = set_out_framed(
+                wish, outline, group, stock, rod, bench, problems, where, moisture
+            )
             if made is None:
                 return
             stiles = made.left, made.right
@@ -195,7 +198,7 @@ def _leaves(
     return [("left", left, left + width), ("right", right - width, right)]
 
 
-def _slab(outline: Outline, stock: Stock, bench: Bench) -> str:
+def _slab(outline: Outline, group: str, stock: Stock, bench: Bench) -> str:
     """Lay a slab on the bench, its length upright, its face forward."""
     blank = Blank(
         outline.height,
@@ -207,7 +210,7 @@ def _slab(outline: Outline, stock: Stock, bench: Bench) -> str:
     )
     placement = Placement((outline.right, outline.rear, outline.low), Z, LEFT)
     part = Part(
-        bench.next_ref(Role.DOOR), "Door", Role.DOOR, "Doors", blank, placement, withdraw=FORWARD
+        bench.next_ref(Role.DOOR), "Door", Role.DOOR, group, blank, placement, withdraw=FORWARD
     )
     return bench.add(part).ref
 

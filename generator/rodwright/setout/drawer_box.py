@@ -126,8 +126,8 @@ def lay_box(
             LEFT if face is Y else X, face, stock, shows=BOTH_FACES, withdraw=FORWARD,
         ).ref
         for name, y, z, face in (
-            ("Drawer front end", front, low, Y),
-            ("Drawer back", rear - t, back_low, FORWARD),
+            ("Front drawer end", front, low, Y),
+            ("Back drawer end", rear - t, back_low, FORWARD),
         )
     )  # fmt: skip
     bottom = _bottom(like, box, group, bench)

@@ -40,6 +40,7 @@ class Framed:
 def set_out_framed(
     wish: DoorsSpec,
     outline: Outline,
+    group: str,
     stock: Stock,
     rod: Rod,
     bench: Bench,
@@ -47,7 +48,8 @@ def set_out_framed(
     where: KeyPath,
     moisture: tuple[float, float],
 ) -> Framed | None:
-    """Lay a frame and its panel on the bench; None where it can't be made, which is noted."""
+    """Lay a frame and its panel on the bench, in a group of their own; None where it can't be
+    made, which is noted."""
     frame = wish.frame
     low_rail = frame.bottom_rail_width if frame.bottom_rail_width is not None else frame.rail_width
     inner = replace(
@@ -62,8 +64,8 @@ def set_out_framed(
     panel = fit_panel(wish, outline, inner, stock, rod, problems, where, moisture)
     if panel is None:
         return None
-    refs = _stiles(wish, outline, inner, stock, panel, bench)
-    rails = _rails(wish, outline, inner, stock, panel, bench)
+    refs = _stiles(wish, outline, inner, group, stock, panel, bench)
+    rails = _rails(wish, outline, inner, group, stock, panel, bench)
     kind = Grain.NONE if panel.stock.grain is Grain.NONE else Grain.LENGTHWISE
     reach, up = frame.groove - panel.beside, frame.groove - panel.ends
     blank = Blank(
@@ -80,7 +82,7 @@ def set_out_framed(
             bench.next_ref(Role.DOOR_PANEL),
             "Door panel",
             Role.DOOR_PANEL,
-            "Doors",
+            group,
             blank,
             Placement((inner.right + reach, rear, inner.low - up), Z, LEFT),
             withdraw=FORWARD,
@@ -172,8 +174,9 @@ def _blank(length: float, width: float, thickness: float, stock: Stock) -> Blank
 
 
 def _stiles(
-    wish: DoorsSpec, outline: Outline, inner: Outline, stock: Stock, panel: Panel, bench: Bench
-) -> tuple[str, str]:
+    wish: DoorsSpec, outline: Outline, inner: Outline, group: str, stock: Stock, panel: Panel,
+    bench: Bench,
+) -> tuple[str, str]:  # fmt: skip
     """Both stiles, grooved in their inner edges; right through where the rails' tongues fill
     the grooves, else as far as the panel reaches.
 
@@ -195,7 +198,7 @@ def _stiles(
         if wish.frame.joint.joint != "tongued":
             groove = replace(whole, start=start, stop=outline.height - end)
         part = Part(
-            bench.next_ref(Role.DOOR_STILE), name, Role.DOOR_STILE, "Doors", blank, placement,
+            bench.next_ref(Role.DOOR_STILE), name, Role.DOOR_STILE, group, blank, placement,
             (groove,), withdraw=FORWARD,
         )  # fmt: skip
         refs.append(bench.add(part).ref)
@@ -203,8 +206,9 @@ def _stiles(
 
 
 def _rails(
-    wish: DoorsSpec, outline: Outline, inner: Outline, stock: Stock, panel: Panel, bench: Bench
-) -> tuple[str, str]:
+    wish: DoorsSpec, outline: Outline, inner: Outline, group: str, stock: Stock, panel: Panel,
+    bench: Bench,
+) -> tuple[str, str]:  # fmt: skip
     """Both rails, grooved in their inner edges; with a tongue at each end where that is the joint.
 
     The top one is the bottom one turned end for end.
@@ -228,7 +232,7 @@ def _rails(
          Placement((right, outline.rear, outline.high), LEFT, DOWN)),
     ):  # fmt: skip
         part = Part(
-            bench.next_ref(Role.DOOR_RAIL), name, Role.DOOR_RAIL, "Doors",
+            bench.next_ref(Role.DOOR_RAIL), name, Role.DOOR_RAIL, group,
             _blank(right - left, width, thick, stock), placement, workings, withdraw=FORWARD,
         )  # fmt: skip
         refs.append(bench.add(part).ref)
