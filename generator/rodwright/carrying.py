@@ -44,7 +44,7 @@ def write_way_in(answer: WayInAnswer, folder: Path) -> tuple[str, ...]:
             nothing is written then.
     """
     # The pictures bring VTK and CadQuery along; the answer alone needs neither.
-    from rodwright.pictures.paint import to_image
+    from rodwright.pictures.paint import write_png
     from rodwright.pictures.svg import to_svg
     from rodwright.pictures.way import way_drawings
 
@@ -52,7 +52,7 @@ def write_way_in(answer: WayInAnswer, folder: Path) -> tuple[str, ...]:
         for name, drawing in way_drawings(answer).items():
             svg = staging / f"{name}.svg"
             svg.write_text(to_svg(drawing), encoding="utf-8", newline="\n")
-            to_image(drawing, 1.0).save(staging / f"{name}.png")
+            write_png(drawing, 1.0, staging / f"{name}.png")
         (staging / "way-in.json").write_bytes(json_text(_document(answer)))
         names = sorted(path.name for path in staging.iterdir())
     return tuple(names)

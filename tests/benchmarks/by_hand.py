@@ -3,7 +3,8 @@
 Every size is worked out here from models/library-wall.yaml, as somebody would who draws
 just this one piece.  Run as a script with a folder, it writes the same files as a build
 without pictures: STEP, STL and GLB of the unit, STEP and STL of each distinct part, and
-the parts list.
+the parts list.  Every mesh has the tolerances of Rodwright's own, which the exporters'
+defaults are up to hundreds of times finer than.
 """
 
 from __future__ import annotations
@@ -22,6 +23,8 @@ FLOOR, CEILING, BAY = 58.0, 2360.0, 723.0
 FT, FW, MW, R, END = 25.0, 60.0, 44.0, 5.0, 34.0
 DIVIDERS = [T + BAY + i * (BAY + T) for i in range(3)]
 OUTER = [478.0, 854.0, 1356.0, 1858.0]
+LINEAR, ANGULAR = 0.02, 0.4
+"""What `rodwright.meshes` gives to Open CASCADE's mesher: mm, absolute, and radians."""
 STEP_UP = (CEILING - FLOOR - 5 * 36.0) / 6
 INNER = [FLOOR + STEP_UP + i * (STEP_UP + 36.0) for i in range(5)]
 
@@ -134,6 +137,10 @@ def solids() -> dict[str, dict[str, cq.Workplane]]:
     return groups
 
 
+def mesh(shape: cq.Shape, path: Path) -> None:
+    shape.exportStl(str(path), LINEAR, ANGULAR, relative=False)
+
+
 def main(folder: Path) -> None:
     parts = folder / "parts"
     parts.mkdir(parents=True)
@@ -150,11 +157,12 @@ def main(folder: Path) -> None:
             if volume not in seen:
                 seen.add(volume)
                 cq.exporters.export(body, str(parts / f"{ref}.step"))
-                cq.exporters.export(body, str(parts / f"{ref}.stl"), tolerance=0.02)
+                mesh(solid, parts / f"{ref}.stl")
         whole.add(branch)
     whole.export(str(folder / "unit.step"))
-    whole.export(str(folder / "unit.glb"), tolerance=0.02, angularTolerance=0.2)
-    cq.exporters.export(cq.Workplane(whole.toCompound()), str(folder / "unit.stl"), tolerance=0.02)
+    # The GLB takes the meshes that the STL leaves on the solids.
+    mesh(whole.toCompound(), folder / "unit.stl")
+    whole.export(str(folder / "unit.glb"), tolerance=LINEAR, angularTolerance=ANGULAR)
     with (folder / "parts-list.csv").open("w", newline="") as file:
         csv.writer(file).writerows(rows)
     (folder / "parts-list.json").write_text(json.dumps(rows))

@@ -7,7 +7,8 @@ import pytest
 from openings import FULLY_READ
 from rodwright.drawings.opening import EXAGGERATION, draw_opening
 from rodwright.drawings.paper import wrapped
-from rodwright.pictures.ink import Drawing, Fill, Lettering, text_width
+from rodwright.pictures.glyphs import text_width
+from rodwright.pictures.ink import Drawing, Fill, Lettering
 from rodwright.pictures.svg import to_svg
 from rodwright.surveying import SurveySheet, survey
 from specs import spec_from

@@ -12,7 +12,7 @@ from rodwright.drawings.paper import HEAVY, SMALL, THIN, Block, Map, Window, not
 from rodwright.lengths import format_length
 from rodwright.parts import Quadrilateral
 from rodwright.pictures.ink import Drawing, Fill, Lettering, Mark, Point, Stroke
-from rodwright.pictures.paint import to_image
+from rodwright.pictures.paint import write_png
 from rodwright.pictures.svg import to_svg
 from rodwright.site.frames import fit_frame
 from rodwright.site.gaps import CAULK_LIMIT, Closing, Gap, Packing
@@ -49,7 +49,7 @@ def write_opening(sheet: SurveySheet, folder: Path) -> tuple[Path, ...]:
         stem = "opening" if plane.name == "front" else f"opening-{plane.name}"
         svg, png = folder / f"{stem}.svg", folder / f"{stem}.png"
         svg.write_text(to_svg(drawing), encoding="utf-8", newline="\n")
-        to_image(drawing, _PIXELS_PER_MM).save(png)
+        write_png(drawing, _PIXELS_PER_MM, png)
         written += [svg, png]
     return tuple(written)
 

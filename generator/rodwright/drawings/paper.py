@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 
-from rodwright.pictures.ink import DARK, Fill, Lettering, Mark, Point, text_width
+from rodwright.pictures.glyphs import text_width
+from rodwright.pictures.ink import DARK, Fill, Lettering, Mark, Point
 
 HEAVY, THIN = 0.5, 0.2
 """Widths of lines (ISO 128-2, from memory)."""

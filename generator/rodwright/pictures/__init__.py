@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 from pathlib import Path
 
 from rodwright.lengths import format_length
@@ -11,7 +12,7 @@ from rodwright.pictures.explode import explode
 from rodwright.pictures.ink import Drawing, Lettering, Mark
 from rodwright.pictures.labels import rows, tag_marks
 from rodwright.pictures.opened import opened
-from rodwright.pictures.paint import to_image
+from rodwright.pictures.paint import write_png
 from rodwright.pictures.photo import photograph
 from rodwright.pictures.sheet import draw_views
 from rodwright.pictures.stage import (
@@ -146,6 +147,6 @@ def _write(
     svg, png = path.with_suffix(".svg"), path.with_suffix(".png")
     svg.write_text(to_svg(drawing), encoding="utf-8", newline="\n")
     under = photograph(*photo) if photo else None
-    painted = Drawing(drawing.width, drawing.height, drawing.title, drawing.description, over)
-    to_image(painted, per_unit, under).save(png)
+    painted = replace(drawing, marks=over)
+    write_png(painted, per_unit, png, under)
     return [png, svg]

@@ -7,10 +7,7 @@ y down, from the upper left corner; what a unit of length is, is the drawing's o
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import lru_cache
 from typing import Literal
-
-from PIL import ImageFont
 
 Point = tuple[float, float]
 
@@ -65,20 +62,6 @@ class Drawing:
     description: str
     marks: tuple[Mark, ...]
     physical: Literal["px", "mm"] = "px"
-
-
-@lru_cache(maxsize=32)
-def font(size: float) -> ImageFont.FreeTypeFont:
-    """The font all lettering is drawn and measured with; it comes with Pillow."""
-    found = ImageFont.load_default(size)
-    if not isinstance(found, ImageFont.FreeTypeFont):
-        raise RuntimeError("this Pillow was built without FreeType, which lettering needs")
-    return found
-
-
-def text_width(text: str, size: float) -> float:
-    """How wide text of this size is."""
-    return font(100.0).getlength(text) * size / 100.0
 
 
 def rounded(low: Point, high: Point, radius: float) -> tuple[Point, ...]:

@@ -4,13 +4,32 @@ from __future__ import annotations
 
 import math
 from itertools import pairwise
+from pathlib import Path
 
 from PIL import Image, ImageChops, ImageDraw
 
-from rodwright.pictures.ink import Drawing, Fill, Lettering, Point, Stroke, font
+from rodwright.pictures.glyphs import font
+from rodwright.pictures.ink import Drawing, Fill, Lettering, Point, Stroke
 
+MM_PER_INCH = 25.4
 FINE = 3
 """Everything is drawn this many times larger and averaged down."""
+
+
+def write_png(
+    drawing: Drawing, per_unit: float, path: Path, under: Image.Image | None = None
+) -> None:
+    """The drawing as a PNG file (see ``to_image``); one on paper says how large its pixels are,
+    so that it is shown and printed at its scale.
+
+    Raises:
+        OSError: the file can't be written.
+    """
+    image = to_image(drawing, per_unit, under)
+    if drawing.physical == "mm":
+        image.save(path, dpi=(per_unit * MM_PER_INCH, per_unit * MM_PER_INCH))
+    else:
+        image.save(path)
 
 
 def to_image(drawing: Drawing, per_unit: float, under: Image.Image | None = None) -> Image.Image:
@@ -82,7 +101,7 @@ def _dashed(line: tuple[Point, ...], dashes: tuple[float, float]) -> list[tuple[
 
 
 def _letter(image: Image.Image, pen: ImageDraw.ImageDraw, mark: Lettering, scale: float) -> None:
-    face = font(mark.size * scale)
+    face = font(mark.text, mark.size * scale)
     x, y = mark.at[0] * scale, mark.at[1] * scale
     place = {"start": "ls", "middle": "ms", "end": "rs"}[mark.anchor]
     if not mark.upwards:

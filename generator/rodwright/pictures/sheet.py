@@ -19,7 +19,8 @@ from rodwright.lengths import LengthUnit, format_length
 from rodwright.parts import Unit
 from rodwright.pictures.camera import FROM_LEFT, FRONT, PLAN, Array, Camera
 from rodwright.pictures.facets import Facets
-from rodwright.pictures.ink import Drawing, Fill, Lettering, Mark, Point, Stroke, text_width
+from rodwright.pictures.glyphs import text_width
+from rodwright.pictures.ink import Drawing, Fill, Lettering, Mark, Point, Stroke
 from rodwright.pictures.linework import Line, tidy
 from rodwright.pictures.stage import placed
 from rodwright.pictures.visible import LEAST_LENGTH, edges_shown, see, split

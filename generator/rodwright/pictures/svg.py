@@ -1,12 +1,11 @@
-"""Drawings as SVG 1.1: vectors and text only."""
+"""Drawings as SVG 1.1: paths only, of lettering too, so that no reader's fonts matter."""
 
 from __future__ import annotations
 
 from xml.sax.saxutils import escape, quoteattr
 
+from rodwright.pictures.glyphs import outline, text_width
 from rodwright.pictures.ink import Drawing, Fill, Lettering, Mark, Point, Stroke
-
-_FONTS = "Helvetica, Arial, 'Liberation Sans', sans-serif"
 
 
 def to_svg(drawing: Drawing) -> str:
@@ -16,7 +15,7 @@ def to_svg(drawing: Drawing) -> str:
     unit = "" if drawing.physical == "px" else drawing.physical
     head = (
         f'<svg xmlns="http://www.w3.org/2000/svg" width="{width}{unit}" height="{height}{unit}" '
-        f'viewBox="0 0 {width} {height}" role="img" aria-labelledby="title desc">'
+        f'viewBox="0 0 {width} {height}" role="graphics-document" aria-labelledby="title desc">'
     )
     return "\n".join(
         [
@@ -57,13 +56,14 @@ def _element(mark: Mark, places: int) -> str:
 
 
 def _text(mark: Lettering, places: int) -> str:
-    x, y = (_number(value, places) for value in mark.at)
-    turn = f' transform="rotate(-90 {x} {y})"' if mark.upwards else ""
-    return (
-        f'<text x="{x}" y="{y}" font-size="{_number(mark.size, places)}" '
-        f'font-family={quoteattr(_FONTS)} text-anchor="{mark.anchor}" fill="{mark.colour}"{turn}>'
-        f"{escape(mark.text)}</text>"
-    )
+    """A text's outlines, named by the text for those who have it read to them or search for it."""
+    x, y = mark.at
+    share = {"start": 0.0, "middle": 0.5, "end": 1.0}[mark.anchor]
+    path = outline(mark.text, x - share * text_width(mark.text, mark.size), y, mark.size, places)
+    at = f"{_number(x, places)} {_number(y, places)}"
+    turn = f' transform="rotate(-90 {at})"' if mark.upwards else ""
+    name = f'role="img" aria-label={quoteattr(mark.text)}'
+    return f'<path {name} d="{path}" fill="{mark.colour}"{turn}/>'
 
 
 def _path(points: tuple[Point, ...], places: int) -> str:

@@ -15,7 +15,8 @@ from typing import Literal
 import numpy as np
 from scipy.optimize import linear_sum_assignment
 
-from rodwright.pictures.ink import Point, text_width
+from rodwright.pictures.glyphs import text_width
+from rodwright.pictures.ink import Point
 
 PADDING = 0.45
 """Room left and right of a tag's text, as a share of the text's size."""

@@ -13,7 +13,8 @@ from math import hypot
 import shapely
 from shapely import MultiPolygon, Polygon, box
 
-from rodwright.pictures.ink import Drawing, Fill, Lettering, Mark, Point, Stroke, text_width
+from rodwright.pictures.glyphs import text_width
+from rodwright.pictures.ink import Drawing, Fill, Lettering, Mark, Point, Stroke
 from rodwright.site.way_carry import said
 from rodwright.site.way_in import Path, WayInAnswer
 from rodwright.site.way_search import Pose, Scene, placed

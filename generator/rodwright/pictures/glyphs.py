@@ -1,0 +1,102 @@
+"""Letters: which font draws a text, how wide it is, and its outlines.
+
+Files carry outlines and no text set in the reader's fonts, so that what was measured is what is
+seen.  The fonts come with libraries: Aileron (dedicated to the public domain) with Pillow, and
+for what it lacks DejaVu Sans (a free licence, its makers' own) with matplotlib.
+"""
+
+from __future__ import annotations
+
+from functools import lru_cache
+from importlib.util import find_spec
+from io import BytesIO
+from pathlib import Path
+
+from fontTools.pens.recordingPen import DecomposingRecordingPen
+from fontTools.pens.svgPathPen import SVGPathPen
+from fontTools.pens.transformPen import TransformPen
+from fontTools.ttLib import TTFont
+from PIL import ImageFont
+
+_MEASURED = 100.0
+"""Text is measured at this size, at which rounding to pixels matters little."""
+
+
+def font(text: str, size: float) -> ImageFont.FreeTypeFont:
+    """The font that a text is drawn and measured with, at a size in pixels."""
+    return _font(_face(text), size)
+
+
+def text_width(text: str, size: float) -> float:
+    """How wide text of this size is."""
+    return font(text, _MEASURED).getlength(text) * size / _MEASURED
+
+
+def outline(text: str, left: float, base: float, size: float, places: int) -> str:
+    """A text's outlines as SVG path data: from ``left`` on the baseline at ``base``, y down,
+    ``size`` being the height of a line of type and ``places`` the decimals written.
+
+    Each letter stands where the font that measures it puts it, kerning included.
+    """
+    name = _face(text)
+    face, measured, scale = _outlines(name), _font(name, _MEASURED), size / _MEASURED
+    em = size / face["head"].unitsPerEm
+    letters, shapes = face.getBestCmap(), face.getGlyphSet()
+    pen = SVGPathPen(shapes, lambda value: f"{value:.{places}f}".rstrip("0").rstrip("."))
+    for number, letter in enumerate(text, 1):
+        at = measured.getlength(text[:number]) - measured.getlength(letter)
+        glyph = letters.get(ord(letter), ".notdef")
+        _recorded(name, glyph).replay(
+            TransformPen(pen, (em, 0.0, 0.0, -em, left + at * scale, base))
+        )
+    return str(pen.getCommands())
+
+
+def _face(text: str) -> str:
+    """The name of the first font that has every letter of a text, or else the widest one."""
+    for name in ("Aileron", "DejaVu Sans"):
+        if _path(name) is not None and {ord(each) for each in text} <= _covered(name):
+            return name
+    return "DejaVu Sans" if _path("DejaVu Sans") else "Aileron"
+
+
+@lru_cache(maxsize=2)
+def _path(name: str) -> Path | BytesIO | None:
+    if name == "Aileron":
+        found = ImageFont.load_default(_MEASURED)
+        if not isinstance(found, ImageFont.FreeTypeFont):
+            raise RuntimeError("this Pillow was built without FreeType, which lettering needs")
+        assert isinstance(found.path, BytesIO)
+        return found.path
+    # Found without importing matplotlib, which would take longer than all the lettering.
+    package = find_spec("matplotlib")
+    places = (package.submodule_search_locations if package else None) or ()
+    fonts = (Path(each) / "mpl-data" / "fonts" / "ttf" / "DejaVuSans.ttf" for each in places)
+    return next((each for each in fonts if each.is_file()), None)
+
+
+@lru_cache(maxsize=64)
+def _font(name: str, size: float) -> ImageFont.FreeTypeFont:
+    path = _path(name)
+    assert path is not None
+    return ImageFont.truetype(BytesIO(path.getvalue()) if isinstance(path, BytesIO) else path, size)
+
+
+@lru_cache(maxsize=2)
+def _outlines(name: str) -> TTFont:
+    path = _path(name)
+    assert path is not None
+    return TTFont(BytesIO(path.getvalue()) if isinstance(path, BytesIO) else path)
+
+
+@lru_cache(maxsize=2)
+def _covered(name: str) -> frozenset[int]:
+    return frozenset(_outlines(name).getBestCmap())
+
+
+@lru_cache(maxsize=1024)
+def _recorded(name: str, glyph: str) -> DecomposingRecordingPen:
+    shapes = _outlines(name).getGlyphSet()
+    pen = DecomposingRecordingPen(shapes)
+    shapes[glyph].draw(pen)
+    return pen
