@@ -80,7 +80,9 @@ def test_a_file_in_inches_gets_them() -> None:
 
 
 def test_a_file_in_millimetres_keeps_its_own() -> None:
-    spec = parse_spec(SPEC.replace("unit: in", "unit: mm"), "niche.yaml").spec
+    text = SPEC.replace("unit: in", "unit: mm")
+    text = text.replace("{width: 36, height: 72, depth: 12}", "{width: 900, height: 1800}")
+    spec = parse_spec(text.replace("width: 12,", "width: 300,"), "niche.yaml").spec
     assert (spec.fit.sides, spec.fit.top) == (3.5, 7.0)
 
 

@@ -157,8 +157,8 @@ ONE_PROBLEM = [
     (
         "title: x\nunit: inch",
         (2, 7),
-        "`unit` takes `mm` or `in`; `inch` isn't one of them",
-        "Did you mean `in`?",
+        "`unit` takes `mm` or `in`; `inch` is called `in` here",
+        "Write `in`.",
     ),
     (
         "title: x\ncount: three",

@@ -13,12 +13,33 @@ from pydantic import (
     BeforeValidator,
     ConfigDict,
     Field,
+    GetCoreSchemaHandler,
     ValidationInfo,
     WithJsonSchema,
 )
-from pydantic_core import PydanticCustomError, PydanticKnownError
+from pydantic_core import CoreSchema, PydanticCustomError, PydanticKnownError, core_schema
 
 from rodwright.lengths import from_inches, parse_length
+
+
+class InShort:
+    """Takes one value for a group of keys of which that alone is written, and gives the group.
+
+    ``kind`` is what that value may be, ``key`` the key it stands for.
+    """
+
+    def __init__(self, kind: Any, key: str) -> None:
+        self._kind, self._key = kind, key
+
+    def __get_pydantic_core_schema__(
+        self, source: Any, handler: GetCoreSchemaHandler
+    ) -> CoreSchema:
+        def whole(value: Any) -> Any:
+            return value if isinstance(value, source) else source.model_validate({self._key: value})
+
+        return core_schema.no_info_after_validator_function(
+            whole, handler.generate_schema(self._kind | source)
+        )
 
 
 class SpecModel(BaseModel):

@@ -6,12 +6,12 @@ A joint is written as a bare word (`dowelled`), or as keys where some figure of 
 
 from __future__ import annotations
 
-from typing import Annotated, Any, Literal
+from typing import Annotated, Literal
 
-from pydantic import GetCoreSchemaHandler, ValidationInfo, field_validator
-from pydantic_core import CoreSchema, PydanticCustomError, core_schema
+from pydantic import ValidationInfo, field_validator
+from pydantic_core import PydanticCustomError
 
-from rodwright.spec.fields import Length, LengthOrZero, SpecModel
+from rodwright.spec.fields import InShort, Length, LengthOrZero, SpecModel
 
 JointWord = Literal[
     "butted",
@@ -99,19 +99,5 @@ class JointSpec(SpecModel):
         return value
 
 
-def _as_joint(value: str | JointSpec) -> JointSpec:
-    return JointSpec.model_validate({"joint": value}) if isinstance(value, str) else value
-
-
-class _WordOrKeys:
-    """Takes a bare word or the keys of a joint, and gives the joint."""
-
-    @classmethod
-    def __get_pydantic_core_schema__(cls, source: Any, handler: GetCoreSchemaHandler) -> CoreSchema:
-        return core_schema.no_info_after_validator_function(
-            _as_joint, handler.generate_schema(JointWord | JointSpec)
-        )
-
-
-JointField = Annotated[JointSpec, _WordOrKeys]
+JointField = Annotated[JointSpec, InShort(JointWord, "joint")]
 """A joint in a spec: one of the words, or keys of which `joint` is one."""

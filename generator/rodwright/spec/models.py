@@ -17,6 +17,7 @@ from rodwright.spec.drawers import DrawersSpec
 from rodwright.spec.edging import EdgingSpec
 from rodwright.spec.fields import (
     Colour,
+    InShort,
     Length,
     LengthOrShare,
     LengthOrZero,
@@ -33,6 +34,9 @@ from rodwright.spec.shelf_holes import ShelfHolesSpec
 from rodwright.spec.slope import SlopeSpec
 from rodwright.spec.way import WaySpec
 from rodwright.spec.worktop import WorktopSpec
+
+HowMany = Annotated[int, Field(ge=1)]
+"""How many there are, where nothing else is wished of them."""
 
 
 class SizeSpec(SpecModel):
@@ -203,12 +207,12 @@ class SpaceSpec(SpecModel):
     `between` says."""
     between: BetweenSpec = BetweenSpec()
     """With `rows`: what lies between them."""
-    shelves: ShelvesSpec | None = None
-    """Shelves in this space."""
-    doors: DoorsSpec | None = None
-    """A door or a pair of doors before this space, whatever else is in it."""
-    drawers: DrawersSpec | None = None
-    """Drawers in this space."""
+    shelves: Annotated[ShelvesSpec, InShort(HowMany, "count")] | None = None
+    """Shelves in this space: how many, or keys."""
+    doors: Annotated[DoorsSpec, InShort(Literal[1, 2], "count")] | None = None
+    """A door or a pair of doors before this space, whatever else is in it: one or two, or keys."""
+    drawers: Annotated[DrawersSpec, InShort(HowMany, "count")] | None = None
+    """Drawers in this space: how many, or keys."""
 
 
 class ColumnSpec(SpaceSpec):

@@ -12,9 +12,11 @@ from pydantic_core.core_schema import ErrorType
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.problems import KeyPath
 from rodwright.spec.schema import Shape, both, either
+from rodwright.spec.trade_words import choice_for, key_for
 
 _PYDANTIC_KINDS = frozenset(get_args(ErrorType))
 _LONGEST_SHOWN = 40
+_AT_TOP = " at the top of the spec"
 
 
 class Wording(NamedTuple):
@@ -142,6 +144,10 @@ def _unknown_key(fault: Fault) -> Wording:
             f"a space is missing after `{name}:`", f"Write `{name}: {_shortened(value.strip())}`."
         )
     message = f"`{_shortened(key)}` isn't a key of {holder}"
+    if word := key_for(key, fault.known_keys):
+        place = "" if word.under is None else f" under `{word.under}`" if word.under else _AT_TOP
+        shown = word.name if ":" in word.name else f"{word.name}:"
+        return Wording(f"{message}; it is called `{shown}` here", f"Write `{shown}`{place}.")
     if fault.meant:
         return Wording(f"{message}; did you mean `{fault.meant}`?", f"Write `{fault.meant}:`.")
     return Wording(
@@ -151,7 +157,14 @@ def _unknown_key(fault: Fault) -> Wording:
 
 def _not_a_choice(fault: Fault, name: str) -> Wording:
     takes = _quoted_choices(fault.shape) if fault.shape else "something else"
-    meant = _nearest(str(fault.value), fault.shape.choices() if fault.shape else [])
+    choices = fault.shape.choices() if fault.shape else []
+    meant = choice_for(str(fault.value), choices)
+    if meant is not None:
+        shown = _shortened(str(fault.value))
+        return Wording(
+            f"{name} takes {takes}; `{shown}` is called `{meant}` here", f"Write `{meant}`."
+        )
+    meant = _nearest(str(fault.value), choices)
     found = written(fault.value)
     if isinstance(fault.value, str) and fault.value.strip():
         found = f"`{_shortened(fault.value)}` isn't one of them"
