@@ -261,6 +261,17 @@ def test_the_same_is_said_once() -> None:
     assert finding.message.endswith("more than half of 18 mm; likewise P2")
 
 
+def test_the_same_of_two_doors_is_said_once() -> None:
+    """A pair 2 mm over the floor: one finding that names both, each once."""
+    text = "size: {width: 800, height: 900, depth: 300}\n"
+    doors = {"count": 2, "hung": "overlay"}
+    unit = unit_from(text, interior={"doors": doors})
+    found = [each for each in check_parts(unit) if "over the floor" in each.rule]
+    assert len(found) == 1
+    assert found[0].parts == ("DO1", "DO2")
+    assert found[0].message.count("DO1") == found[0].message.count("DO2") == 1
+
+
 def test_checks_on_parts_load_no_geometry_library() -> None:
     code = (
         "import sys, rodwright.checks; "

@@ -18,7 +18,7 @@ from rodwright.checks.safety import safety
 from rodwright.checks.stock import stock_sizes
 from rodwright.checks.tipping import tipping
 from rodwright.checks.way_in import way_in
-from rodwright.checks.wording import named
+from rodwright.checks.wording import named, opened
 from rodwright.checks.workings import workings
 from rodwright.parts import Unit
 
@@ -71,9 +71,9 @@ def _said_once(unit: Unit, found: Iterable[Finding]) -> list[Finding]:
         plain = finding.message
         for ref in finding.parts:
             part = unit.part(ref)
-            plain = plain.replace(
-                named(part), part.name.removeprefix("Left ").removeprefix("Right ")
-            )
+            kind = part.name.removeprefix("Left ").removeprefix("Right ")
+            for name in (named(part), opened(part)):
+                plain = plain.replace(name, kind)
         key = (finding.severity, finding.rule, plain, finding.figure, finding.limit)
         first = gathered.get(key)
         if first is None:
@@ -81,11 +81,11 @@ def _said_once(unit: Unit, found: Iterable[Finding]) -> list[Finding]:
         else:
             new = tuple(ref for ref in finding.parts if ref not in first.parts)
             gathered[key] = replace(first, parts=first.parts + new)
-    return [_with_others(unit, finding) for finding in gathered.values()]
+    return [_with_others(finding) for finding in gathered.values()]
 
 
-def _with_others(unit: Unit, finding: Finding) -> Finding:
-    others = [ref for ref in finding.parts if named(unit.part(ref)) not in finding.message]
+def _with_others(finding: Finding) -> Finding:
+    others = [ref for ref in finding.parts if f"({ref})" not in finding.message]
     if not others:
         return finding
     return replace(finding, message=f"{finding.message}; likewise {', '.join(others)}")

@@ -18,7 +18,12 @@ def named(part: Part) -> str:
 
 def opening(unit: Unit, motion: Motion) -> str:
     """The door or drawer that a motion opens, with the ref of the first part that moves."""
-    part = unit.part(motion.refs[0])
+    return opened(unit.part(motion.refs[0]))
+
+
+def opened(part: Part) -> str:
+    """The door or drawer that a part belongs to, with the part's ref; the part where it is of
+    neither."""
     return f"{part.group.lower()} ({part.ref})" if _opens(part) else named(part)
 
 
