@@ -75,12 +75,13 @@ def _fixings(unit: Unit) -> dict[str, Fixing]:
     [
         ("{}", "", (20, 0, 20), (780, 18, 880)),
         ("{gap: 3}", "", (21, 0, 21), (779, 18, 879)),
-        ("{hung: overlay}", "", (1, -18, 1), (799, 0, 899)),
+        ("{hung: overlay}", "", (1, -20, 1), (799, -2, 899)),
+        ("{hung: overlay, bumper: 0}", "", (1, -18, 1), (799, 0, 899)),
         ("{hung: overlay, overlay: 10, bumper: 1.5}", "", (8, -19.5, 8), (792, -1.5, 892)),
-        ("{hung: overlay, width: 780}", "", (10, -18, 1), (790, 0, 899)),
+        ("{hung: overlay, width: 780}", "", (10, -20, 1), (790, -2, 899)),
         ("{}", FRAME, (47, -22, 47), (753, -4, 853)),
-        ("{hung: overlay}", FRAME, (27, -40, 27), (773, -22, 873)),
-        ("{hung: overlay, overlay: 12}", FRAME, (33, -40, 33), (767, -22, 867)),
+        ("{hung: overlay}", FRAME, (27, -42, 27), (773, -24, 873)),
+        ("{hung: overlay, overlay: 12}", FRAME, (33, -42, 33), (767, -24, 867)),
     ],
 )
 def test_outline(doors: str, more: str, low: tuple[float, ...], high: tuple[float, ...]) -> None:
@@ -169,7 +170,7 @@ def test_cups_of_an_overlay_door() -> None:
     """Plates 37 mm behind the carcass's front; on the right the door is bored from the right."""
     unit = _unit("{hung: overlay, hinges: right, hinge: {count: 3, edge: 4, ends: 90}}")
     (door,) = of_role(unit, Role.DOOR)
-    assert _holes(door, 35) == [(799 - 21.5, 0, z) for z in (91, 450, 809)]
+    assert _holes(door, 35) == [(799 - 21.5, -2, z) for z in (91, 450, 809)]
     side = of_role(unit, Role.SIDE)[1]
     assert [place[:2] for place in _holes(side, 5)] == [(782, 37)] * 6
     fixings = _fixings(unit)
@@ -555,6 +556,26 @@ def test_every_piece_says_of_which_door_it_is() -> None:
         "Right door stile of door 2 (DOS4)",
     ]
     assert {part.group for part in of_role(unit, Role.DOOR_PANEL)} == {"Door 1", "Door 2"}
-    assert [opening(unit, motion) for motion in unit.motions] == ["door 1 (DOS1)", "door 2 (DOS4)"]
+    assert [opening(unit, motion) for motion in unit.motions] == ["door 1 (DOS1)", "door 2 (DOS3)"]
     (door,) = of_role(_unit("{}"), Role.DOOR)
     assert (door.group, named(door)) == ("Door 1", "Door (DO1)")
+
+
+# --- bumpers ----------------------------------------------------------------------------
+
+
+def test_overlay_doors_close_against_bumpers() -> None:
+    """Two a door, 2 mm thick unless said (common practice, no source), and no door touches what it
+    covers."""
+    unit = _unit("{hung: overlay, count: 2, handle: {}}", FRAME)
+    (bumper,) = (each for each in unit.fixings if each.name == "bumper")
+    assert (bumper.count, bumper.size) == (4, "2 mm thick, stuck on")
+    fixed = [part for part in unit.parts if part.role is not Role.DOOR]
+    for door in of_role(unit, Role.DOOR):
+        assert all(part.bounds().low[1] >= door.bounds().high[1] + 2 for part in fixed)
+    assert check_solids(unit) == ()
+    assert not any(
+        each.name == "bumper"
+        for doors in ("{hung: overlay, bumper: 0}", "{}")
+        for each in _unit(doors).fixings
+    )

@@ -123,7 +123,7 @@ def test_overlay_fronts_leave_half_the_gap_to_their_neighbours() -> None:
     # Over the sides up to 2 mm from their outer faces; over the divider 2 mm each from its middle.
     assert {(box.low[0], box.high[0]) for box in boxes} == {(2.0, 507.0), (511.0, 1016.0)}
     assert (max(box.high[2] for box in boxes), min(box.low[2] for box in boxes)) == (734.0, 2.0)
-    assert {(box.low[1], box.high[1]) for box in boxes} == {(-18.0, 0.0)}
+    assert {(box.low[1], box.high[1]) for box in boxes} == {(-20.0, -2.0)}
     narrow = _unit(hung="overlay", overlay=10)
     (front,) = of_role(narrow, Role.DRAWER_FRONT)
     assert (front.bounds().low[0], front.bounds().high[0]) == (8.0, 528.0)
@@ -329,6 +329,7 @@ def test_behind_a_door_drawers_begin_at_its_setback() -> None:
         ({"bottom": {"stock": "oack"}}, "bottom.stock", "no stock is called"),
         ({"front_thickness": 12}, "front_thickness", "can't come out of `ply`"),
         ({"overlay": 10}, "overlay", "inset fronts cover nothing"),
+        ({"bumper": 1}, "bumper", "inset fronts cover nothing"),
         ({"hung": "overlay", "overlay": 18}, "overlay", "there are 17 mm"),
         ({"hung": "overlay", "packing": 18}, "packing", "says nothing"),
         ({"hung": "overlay", "setback": 18}, "setback", "says nothing"),
@@ -432,3 +433,19 @@ def test_fronts_just_over_the_floor_are_told(more: dict[str, Any], said: bool) -
         assert (found[0].figure, found[0].limit) == (pytest.approx(1.0), 5.0)
         assert "drawer 2 (DRF2)" in found[0].message
         assert "4 mm higher" in found[0].remedy and "base" in found[0].remedy
+
+
+@pytest.mark.parametrize("kind", ["side", "under", "runners"])
+@pytest.mark.parametrize("bumper", [None, 3.5, 0])
+def test_overlay_fronts_close_against_bumpers(bumper: float | None, kind: str) -> None:
+    """2 mm unless said (common practice, no source): so far the front stands before the carcass,
+    and its box begins behind it."""
+    wish = {} if bumper is None else {"bumper": bumper}
+    unit = _unit(hung="overlay", count=2, slides={"kind": kind}, **wish)
+    thick = 2.0 if bumper is None else bumper
+    for front in of_role(unit, Role.DRAWER_FRONT):
+        assert front.bounds().high[1] == pytest.approx(-thick)
+    assert {side.bounds().low[1] for side in _sides(unit)} == {-thick}
+    bought = [each for each in unit.fixings if each.name == "bumper"]
+    assert [each.count for each in bought] == ([4] if thick else [])
+    assert check_solids(unit) == ()

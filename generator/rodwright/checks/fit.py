@@ -18,6 +18,7 @@ _ROUNDING = 1e-6
 _STANDS_OUT = (
     Role.SCRIBE, Role.WORKTOP, Role.CORNICE,
     Role.DOOR, Role.DOOR_STILE, Role.DOOR_RAIL, Role.DOOR_PANEL, Role.DRAWER_FRONT,
+    Role.DRAWER_SIDE, Role.DRAWER_END, Role.DRAWER_BOTTOM,
 )  # fmt: skip
 """What reaches past the carcass on purpose; the set-out holds it against the walls."""
 _SURVEY = "the readings with their assumed errors"

@@ -196,6 +196,14 @@ class Bench:
         """Note that two parts meet."""
         self.joints.append(Joint(kind, first, second, at, fixings))
 
+    def buy(self, fixing: Fixing) -> None:
+        """Note something bought that holds no joint; the like of it is counted up."""
+        for number, other in enumerate(self.fixings):
+            if replace(other, count=fixing.count) == fixing:
+                self.fixings[number] = replace(other, count=other.count + fixing.count)
+                return
+        self.fixings.append(fixing)
+
     def keep_apart(self, first: str, second: str, least: float) -> None:
         """Note that two parts must not come closer than ``least`` mm."""
         self.clearances.append(Clearance(first, second, least))

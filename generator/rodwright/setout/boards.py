@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from math import ceil
 
+from rodwright.lengths import LengthUnit, format_length
 from rodwright.parts import (
     Blank,
     Box,
@@ -136,6 +137,12 @@ def wood_screws(through: float, into: float, count: int) -> Fixing:
     longest = min(2.5 * through, through + 0.75 * into)
     length = max((each for each in SCREW_LENGTHS if each <= longest + TOUCH), default=16)
     return Fixing("wood screw", count, f"4 x {length} mm", "clearance 4.5 mm, pilot 2.5 mm")
+
+
+def bumpers(thick: float, unit: LengthUnit) -> Fixing:
+    """What an overlay front closes against: one near each corner that opens first, so that it
+    doesn't strike what it covers (common practice, no source)."""
+    return Fixing("bumper", 2, f"{format_length(thick, unit)} {unit} thick, stuck on")
 
 
 def _along(length: float, spacing: float) -> int:

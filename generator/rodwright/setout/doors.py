@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Literal
 
 from rodwright.nearby import Nearby
 from rodwright.parts import Blank, Fixing, Grain, Part, Placement, Role, Stock, Surface, Swing
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import FORWARD, LEFT, TOUCH, Bench, Y, Z
+from rodwright.setout.boards import bumpers
 from rodwright.setout.door_panel import Outline
 from rodwright.setout.framed_panel import set_out_framed
 from rodwright.setout.hinge_places import Hung, surroundings
@@ -67,6 +68,8 @@ def set_out_doors(
             clear = wish.frame.stile_width - wish.frame.groove
             hung = Hung(outline, hinges, near, far, made.refs, clear)
         hang(wish, hung, space, bench, problems, where, around)
+        if wish.hung == "overlay" and wish.bumper:
+            bench.buy(bumpers(wish.bumper, problems.unit))
         if wish.handle is not None:
             _handle(wish.handle, wish, hung, bench, problems, (*where, "handle"))
 
@@ -252,9 +255,4 @@ def _handle(
     for at in places:
         bench.drill(hung.far, (x, outline.front, at), Y, handle.hole, None)
     size = f"holes {say(handle.spacing)} apart" if handle.spacing else ""
-    fixing = Fixing(handle.name, 1, size, f"hole {say(handle.hole)}, right through")
-    for number, other in enumerate(bench.fixings):
-        if replace(other, count=1) == fixing:
-            bench.fixings[number] = replace(other, count=other.count + 1)
-            return
-    bench.fixings.append(fixing)
+    bench.buy(Fixing(handle.name, 1, size, f"hole {say(handle.hole)}, right through"))

@@ -59,7 +59,7 @@ def set_out_fronts(
         zs.append((z - height, z))
         z -= height + wish.gap
     plane = max(space.front.plane, space.setback) if space.closed else space.front.plane
-    face = plane + wish.setback if wish.hung == "inset" else plane - thickness
+    face = plane + wish.setback if wish.hung == "inset" else plane - wish.bumper - thickness
     return Fronts(stock, left, right, face, thickness, tuple(zs)) if zs else None
 
 
@@ -83,12 +83,13 @@ def _edges(
             "high": space.ceiling is None and space.high < rod.ceiling - TOUCH,
         }
         reach = {edge: -gap / 2 if shared.get(edge) else -gap for edge in covers}
-        if wish.overlay is not None:
-            problems.add(
-                (*where, "overlay"),
-                "inset fronts cover nothing",
-                "Leave `overlay` out, or write `hung: overlay`.",
-            )
+        for key in ("overlay", "bumper"):
+            if key in wish.model_fields_set and getattr(wish, key) is not None:
+                problems.add(
+                    (*where, key),
+                    "inset fronts cover nothing",
+                    f"Leave `{key}` out, or write `hung: overlay`.",
+                )
     elif space.closed or space.covered:
         problems.add(
             (*where, "hung"),

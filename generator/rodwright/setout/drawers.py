@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from rodwright.parts import Box, Role, Slide, Stock
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import FORWARD, Bench, X
-from rodwright.setout.boards import lay_board
+from rodwright.setout.boards import bumpers, lay_board
 from rodwright.setout.drawer_box import (
     LEAST_ABOVE,
     LEAST_INSIDE,
@@ -149,5 +149,7 @@ class _Drawers:
         )
         fixing.fix(front.ref, laid.front, self.bench, self.problems, (*self.where, "handle"))
         lay_slides(run, place, laid.sides, self.space, way, self.rod, self.bench, self.problems)
+        if wish.hung == "overlay" and wish.bumper:
+            self.bench.buy(bumpers(wish.bumper, self.problems.unit))
         self.bench.motions.append(Slide((front.ref, *laid.refs), (0.0, -run.travel, 0.0)))
         return len(self.problems) == before

@@ -11,6 +11,9 @@ from pydantic_core import PydanticCustomError
 from rodwright.spec.fields import Length, LengthOrZero, SpecModel, Text, default
 from rodwright.spec.joints import JointField, JointSpec
 
+BUMPER, BUMPER_IN = 2.0, "1/16"
+"""Thickness of the bumpers that overlay fronts close against, mm and inches (common practice, no
+source)."""
 _CUPS = ("edge", "cup", "cup_depth", "plate")
 _BUTTS = ("length", "leaf", "leaf_thickness", "knuckle")
 
@@ -126,8 +129,8 @@ class DoorsSpec(SpecModel):
     overlay: LengthOrZero | None = None
     """How far an overlay door covers what is round it; unless said all it can, less half a gap, as
     far as its hinges allow."""
-    bumper: LengthOrZero = 0.0
-    """Gap between an overlay door and what it covers."""
+    bumper: LengthOrZero = default(BUMPER, BUMPER_IN)
+    """Gap between an overlay door and what it covers: the thickness of its bumpers; 0 for none."""
     width: Length | None = None
     """Width of each door, if it isn't to follow from the opening."""
     frame: DoorFrameSpec = DoorFrameSpec()

@@ -7,6 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
+from rodwright.spec.doors import BUMPER, BUMPER_IN
 from rodwright.spec.fields import Length, LengthOrShare, LengthOrZero, SpecModel, Text, default
 from rodwright.spec.joints import JointField
 
@@ -82,6 +83,8 @@ class DrawersSpec(SpecModel):
     neighbour."""
     overlay: LengthOrZero | None = None
     """How far an overlay front covers what is round it; unless said all it can, less half a gap."""
+    bumper: LengthOrZero = default(BUMPER, BUMPER_IN)
+    """Gap between an overlay front and what it covers: the thickness of its bumpers; 0 for none."""
     packing: LengthOrZero = 0.0
     """How far inset fronts and boxes stand in from the sides of the opening, on packers, to pass a
     door that stands open before them."""
