@@ -148,7 +148,7 @@ class _Cut:
                 along, across = self._stretch(0, x, length), self._stretch(1, y, width)
                 if along is None or across is None:
                     return None
-                return Notch(along[0], across[0], along[1], across[1])
+                return replace(working, x=along[0], y=across[0], length=along[1], width=across[1])
             case Mitre():
                 return self._mitre(working)
             case Easing(surface, edge, _, start, stop):

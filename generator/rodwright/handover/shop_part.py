@@ -170,7 +170,7 @@ def _trimming(part: Part, left_on: dict[Surface, float], unit: LengthUnit) -> st
     for each in part.edged:
         size[each.surface.axis] -= each.thickness
     length, width = (format_length(each, unit) for each in size[:2])
-    before = " and before it is edged" if part.edged else ""
+    before = ", before edging" if part.edged else ""
     if glued_up(part):
         return f"glue the layers up first, then trim them together to {length} x {width}{before}"
     long = f"{length} long" if any(each.axis == 0 for each in left_on) else ""
