@@ -214,6 +214,27 @@ def test_build_writes_what_it_names(maker: Maker) -> None:
     assert f"{len(named)} files in out:" in said.out
 
 
+EDGED = SPEC.replace("{count: 2}", "{count: 2, fixed: false}") + (
+    "edging: {material: abs, thickness: 2, edges: [sides]}\n"
+)
+
+
+def test_parts_are_written_and_listed_as_cut_or_finished(maker: Maker) -> None:
+    """The front edge as cut is 2 behind the finished one; the rear edge is the same."""
+    assert _build(maker, EDGED).code == 0
+    listed = (maker.folder / "out" / "parts-list.csv").read_text(encoding="utf-8-sig")
+    assert ",as cut," in listed
+    assert ",finished," not in listed
+    words = ("build", "niche.yaml", "-o", "whole", "--no-pictures", "--parts")
+    assert maker.run(*words, "finished").code == 0
+    whole = (maker.folder / "whole" / "parts-list.csv").read_text(encoding="utf-8-sig")
+    assert ",finished," in whole
+    assert ",as cut," not in whole
+    assert "37, 213 from the front edge" in whole
+    assert "35, 211 from the front edge" in listed
+    assert maker.run(*words, "rough").code == 2
+
+
 def test_a_second_build_replaces_the_first_and_leaves_the_makers_files(maker: Maker) -> None:
     assert _build(maker).code == 0
     maker.write("call the plasterer", "out/notes.txt")
