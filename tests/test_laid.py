@@ -108,7 +108,8 @@ def test_the_side_with_the_most_workings_is_up(shape: ShapeKey, placement: Place
         (Rebate(Surface.BACK_EDGE, Surface.FAR_END, 5.0, 9.0), None),
         (Easing(Surface.FACE_EDGE, Surface.FACE, 3.0), Surface.FACE),
         (Bevel(Surface.FACE, Surface.FAR_END, 5.0, 9.0), Surface.FACE),
-        (Mitre(Surface.FAR_END, 45.0, Surface.FACE), Surface.REVERSE),  # slopes under the face
+        (Bevel(Surface.FACE, Surface.FAR_END, 5.0, 20.0), None),  # sawn, the whole end off
+        (Mitre(Surface.FAR_END, 45.0, Surface.FACE), None),
         (Mitre(Surface.FAR_END, 45.0, Surface.FACE_EDGE), None),
     ],
 )

@@ -40,6 +40,8 @@ LOW = (Surface.NEAR_END, Surface.FACE_EDGE, Surface.REVERSE)
 """The surfaces from which x, y and z are measured."""
 HIGH = (Surface.FAR_END, Surface.BACK_EDGE, Surface.FACE)
 """The surfaces opposite."""
+_TOUCH = 1e-6
+"""mm.  Nearer than this to an edge is at it."""
 _DIGITS = 9
 """Decimals of a millimetre that turned figures keep: sums and differences of lengths that
 should be equal differ in later ones."""
@@ -143,7 +145,10 @@ def side_up(part: Part) -> Surface:
 
 
 def face_worked(working: Working, size: Vector) -> Surface | None:
-    """The face from which a working is cut; None where it is cut from either, or from an edge."""
+    """The face from which a working is cut; None where it is cut from either, or from an edge.
+
+    A slanting cut that takes a whole end or edge off is sawn, whichever face is up.
+    """
     match working:
         case Hole(surface, _, _, depth):
             blind = depth is not None and depth < size[surface.axis]
@@ -153,13 +158,26 @@ def face_worked(working: Working, size: Vector) -> Surface | None:
             return surface if blind else None
         case PocketHole(surface):
             return surface
-        case Rebate(surface, edge) | Easing(surface, edge) | Bevel(surface, edge):
+        case Rebate(surface, edge) | Easing(surface, edge):
             return next((each for each in (surface, edge) if each.axis == 2), None)
-        case Mitre(_, _, long):
-            # The cut looks away from its long points.
-            return opposite(long) if long.axis == 2 else None
-        case Notch():
+        case Bevel(surface, edge):
+            sawn = any(takes_off(working, each, size) for each in (surface, edge))
+            return next((each for each in (surface, edge) if each.axis == 2 and not sawn), None)
+        case Mitre() | Notch():
             return None
+
+
+def takes_off(working: Working, surface: Surface, size: Vector) -> bool:
+    """Whether a working is a slanting cut that takes a whole end or edge off."""
+    if isinstance(working, Mitre):
+        return working.end is surface
+    if not isinstance(working, Bevel) or surface not in (working.surface, working.edge):
+        return False
+    other = working.edge if surface is working.surface else working.surface
+    down = working.depth if surface is working.edge else working.width
+    # Of two surfaces that it takes off whole the cut belongs to the end.
+    across = size[other.axis]
+    return down >= across - _TOUCH and not (other.axis == 0 and takes_off(working, other, size))
 
 
 def _turned(working: Working, size: Vector, turn: Turn) -> Working:

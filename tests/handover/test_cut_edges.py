@@ -7,8 +7,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from points import cut_away
-from rodwright.handover.cut_edges import as_cut, outlines, takes_off, waits
-from rodwright.laid import HIGH, LOW
+from rodwright.handover.cut_edges import as_cut, outlines, waits
+from rodwright.laid import HIGH, LOW, takes_off
 from rodwright.parts import (
     Bevel,
     Blank,

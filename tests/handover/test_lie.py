@@ -55,7 +55,10 @@ def test_how_a_part_lies() -> None:
         "length bottom to top, width front to rear, thickness right to left",
     )
     slanted = Placement((0, 0, 0), (0.6, 0.0, 0.8), MINUS_Y)
-    assert describe_lie([placed(slanted)]) == ("width rear to front",)
+    assert describe_lie([placed(slanted)]) == (
+        "width rear to front",
+        "X1: near end bottom and left, face right and bottom",
+    )
     assert lie_of([placed(slanted)]).name(Surface.NEAR_END) == "near end"
 
 

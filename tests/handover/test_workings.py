@@ -157,12 +157,11 @@ def test_lengths_along_both_edges_where_the_mitres_slope_alike() -> None:
 
 
 def test_a_bevel_gives_its_lengths_over_face_and_reverse() -> None:
-    # 20 mm thick: tan 30 degrees is 0.57735, so 11.5 mm comes off.  It is cut from the reverse,
-    # which becomes the face.
+    # 20 mm thick: tan 30 degrees is 0.57735, so 11.5 mm comes off.
     bevel = Mitre(Surface.FAR_END, 30.0, Surface.FACE)
     assert own_words(bevel) == (
-        "bevel 30° at the far end, long point on the reverse",
-        "400 along the reverse, 388.5 along the face",
+        "bevel 30° at the far end, long point on the face",
+        "388.5 along the reverse, 400 along the face",
     )
 
 

@@ -12,7 +12,7 @@ import math
 from collections.abc import Mapping
 from dataclasses import replace
 
-from rodwright.laid import HIGH, LOW, opposite
+from rodwright.laid import HIGH, LOW, opposite, takes_off
 from rodwright.parts import (
     Bevel,
     Box,
@@ -85,19 +85,6 @@ def outlines(part: Part) -> tuple[Vector, Box]:
     length, width, thickness = (_plain(sum(each)) for each in zip(low, size, over, strict=True))
     high = [_plain(a + b) for a, b in zip(low, size, strict=True)]
     return (length, width, thickness), Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
-
-
-def takes_off(working: Working, surface: Surface, size: Vector) -> bool:
-    """Whether a working is a slanting cut that takes a whole end or edge off."""
-    if isinstance(working, Mitre):
-        return working.end is surface
-    if not isinstance(working, Bevel) or surface not in (working.surface, working.edge):
-        return False
-    other = working.edge if surface is working.surface else working.surface
-    down = working.depth if surface is working.edge else working.width
-    # Of two surfaces that it takes off whole the cut belongs to the end.
-    across = size[other.axis]
-    return down >= across - _TOUCH and not (other.axis == 0 and takes_off(working, other, size))
 
 
 def as_cut(size: Vector, working: Working, grown: Growth) -> Working | None:

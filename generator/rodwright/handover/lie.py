@@ -24,6 +24,8 @@ OWN_WORDS = (
 )
 """What the lists' frame and the part frame's names mean, for readers of a list."""
 
+_SQUARE = 1e-9
+"""Components of a unit vector smaller than this are none."""
 _RUNS = ("length", "width", "thickness")
 _TOWARDS = (("left", "right"), ("front", "rear"), ("bottom", "top"))
 _PLACED = (
@@ -67,7 +69,7 @@ def describe_lie(parts: Sequence[Part]) -> tuple[str, ...]:
 
     First what all of them share, each from 0 on (``length bottom to top, width rear to front``),
     then for each piece that isn't square to the unit as the others are where its own near end, face
-    edge and face point.  A direction square to nothing is left out.
+    edge and face point; of a direction askew, the nearest way first (``near end left and top``).
     """
     lie = lie_of(parts)
     shared = ", ".join(
@@ -92,12 +94,16 @@ def describe_shows(parts: Sequence[Part]) -> tuple[str, ...]:
 def _own_way(placement: Placement, lie: Lie) -> str:
     said = []
     for axis, direction in enumerate(_directions(placement)):
-        run = _run(direction)
-        if lie.along[axis] is None and run is not None:
-            along, turned = run
+        if lie.along[axis] is None:
             # The near end and the face edge look back along their axes, the face forward.
             surface, forward = (HIGH[2], True) if axis == 2 else (LOW[axis], False)
-            said.append(f"{surface} {_TOWARDS[along][forward is not turned]}")
+            ways = sorted(enumerate(direction), key=lambda way: -round(abs(way[1]), 6))
+            towards = (
+                _TOWARDS[along][forward is (component > 0)]
+                for along, component in ways
+                if abs(component) > _SQUARE
+            )
+            said.append(f"{surface} {' and '.join(towards)}")
     return ", ".join(said)
 
 
@@ -108,6 +114,6 @@ def _directions(placement: Placement) -> tuple[Vector, Vector, Vector]:
 def _run(direction: Vector) -> tuple[int, bool] | None:
     """The unit axis that a direction is parallel to, and whether it runs against it."""
     for axis, component in enumerate(direction):
-        if math.isclose(abs(component), 1.0, abs_tol=1e-9):
+        if math.isclose(abs(component), 1.0, abs_tol=_SQUARE):
             return axis, component < 0
     return None
