@@ -6,6 +6,8 @@ from functools import lru_cache
 
 import numpy as np
 import trimesh
+from cadquery import Face
+from numpy.typing import NDArray
 from OCP.BRep import BRep_Tool
 from OCP.BRepMesh import BRepMesh_IncrementalMesh
 from OCP.TopAbs import TopAbs_REVERSED
@@ -19,6 +21,9 @@ LINEAR_TOLERANCE = 0.02
 ANGULAR_TOLERANCE = 0.2
 """Largest turn (radians) between neighbouring facets: eight to a quarter round, smooth to see."""
 
+Facets = tuple[NDArray[np.float64], NDArray[np.int64]]
+"""Vertices (mm), and triangles that count them from 0, anticlockwise seen from outside."""
+
 
 @lru_cache(maxsize=4096)
 def mesh_of(shape: ShapeKey) -> trimesh.Trimesh:
@@ -29,28 +34,47 @@ def mesh_of(shape: ShapeKey) -> trimesh.Trimesh:
     Raises:
         ValueError: the shape's workings leave no single solid, or its mesh isn't closed.
     """
+    vertices: list[NDArray[np.float64]] = []
+    triangles: list[NDArray[np.int64]] = []
+    before = 0
+    for own, facets in facets_of(shape):
+        vertices.append(own)
+        triangles.append(facets + before)
+        before += len(own)
+    mesh = trimesh.Trimesh(np.concatenate(vertices), np.concatenate(triangles), process=True)
+    if not mesh.is_volume:
+        raise ValueError("the mesh of a solid isn't closed")
+    return mesh
+
+
+@lru_cache(maxsize=4096)
+def facets_of(shape: ShapeKey) -> tuple[Facets, ...]:
+    """The facets of each face of a shape's solid, in the order of its faces; part frame, mm.
+
+    Raises:
+        ValueError: the shape's workings leave no single solid.
+    """
     solid = solid_of(shape)
     # CadQuery's own tessellate takes the linear tolerance as a part of each edge's length.
     # Open CASCADE turns half the angle it is given from facet to facet (measured on cylinders).
     BRepMesh_IncrementalMesh(solid.wrapped, LINEAR_TOLERANCE, False, 2 * ANGULAR_TOLERANCE)
+    return tuple(map(_facets, solid.Faces()))
+
+
+def _facets(face: Face) -> Facets:
+    location = TopLoc_Location()
+    facets = BRep_Tool.Triangulation_s(face.wrapped, location)
+    move = location.Transformation()
     vertices: list[tuple[float, float, float]] = []
     triangles: list[tuple[int, int, int]] = []
-    for face in solid.Faces():
-        location = TopLoc_Location()
-        facets = BRep_Tool.Triangulation_s(face.wrapped, location)
-        move, before = location.Transformation(), len(vertices) - 1  # OCCT counts from one
-        for number in range(1, facets.NbNodes() + 1):
-            node = facets.Node(number).Transformed(move)
-            vertices.append((node.X(), node.Y(), node.Z()))
-        flipped = face.wrapped.Orientation() == TopAbs_REVERSED
-        for number in range(1, facets.NbTriangles() + 1):
-            a, b, c = facets.Triangle(number).Get()
-            triangles.append((a + before, *((c + before, b + before) if flipped
-                                            else (b + before, c + before))))  # fmt: skip
-    mesh = trimesh.Trimesh(np.array(vertices), np.array(triangles), process=True)
-    if not mesh.is_volume:
-        raise ValueError("the mesh of a solid isn't closed")
-    return mesh
+    for number in range(1, facets.NbNodes() + 1):
+        node = facets.Node(number).Transformed(move)
+        vertices.append((node.X(), node.Y(), node.Z()))
+    flipped = face.wrapped.Orientation() == TopAbs_REVERSED
+    for number in range(1, facets.NbTriangles() + 1):
+        a, b, c = facets.Triangle(number).Get()
+        triangles.append((a, c, b) if flipped else (a, b, c))
+    return np.array(vertices), np.array(triangles) - 1  # Open CASCADE counts from one
 
 
 def placed_mesh(part: Part) -> trimesh.Trimesh:

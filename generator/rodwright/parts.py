@@ -212,6 +212,7 @@ class Rebate:
     depth: float
     start: float = 0.0
     stop: float | None = None
+    use: str = field(default="", compare=False)
 
     def removal(self, size: Vector) -> Box:
         """The box cut from a blank of this size, part frame."""
@@ -263,6 +264,7 @@ class Groove:
     depth: float
     start: float = 0.0
     stop: float | None = None
+    use: str = field(default="", compare=False)
 
     def removal(self, size: Vector) -> Box:
         """The box cut from a blank of this size, part frame."""
@@ -285,6 +287,7 @@ class Housing:
     depth: float
     start: float = 0.0
     stop: float | None = None
+    use: str = field(default="", compare=False)
 
     def removal(self, size: Vector) -> Box:
         """The box cut from a blank of this size, part frame."""
@@ -301,6 +304,7 @@ class Notch:
     y: float
     length: float
     width: float
+    use: str = field(default="", compare=False)
 
     def removal(self, size: Vector) -> Box:
         """The box cut from a blank of this size, part frame."""
@@ -358,6 +362,7 @@ class Hole:
     position: tuple[float, float]
     diameter: float
     depth: float | None = None
+    use: str = field(default="", compare=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -405,6 +410,7 @@ class Mortise:
     extent: tuple[float, float]
     depth: float
     round_ends: bool = False
+    use: str = field(default="", compare=False)
 
     @property
     def long_axis(self) -> int:
@@ -444,11 +450,15 @@ class PocketHole:
     diameter: float
     screw: float
     angle: float = 15.0
+    use: str = field(default="", compare=False)
 
 
 Working = Rebate | Groove | Housing | Notch | Mitre | Easing | Hole | Bevel | Mortise | PocketHole
 """Anything that can be cut into a blank.  Workings only take material away, and what is
-taken is the union of their removals, so their order never changes the shape."""
+taken is the union of their removals, so their order never changes the shape.
+
+``use`` is what one is cut for, in the maker's words (``loose shelves``), empty where nothing says
+so.  It doesn't tell workings apart: pieces that are cut alike are alike."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -713,7 +723,8 @@ class Unit:
     joint, such as feet and handles.  ``levelling`` is how far, in mm, its base can follow a
     floor that falls away (None: not said).  ``moisture`` is the least and most moisture
     content, in %, of its solid wood in use; ``services`` are what it is cut out round, such
-    as a socket or a pipe.
+    as a socket or a pipe.  ``author`` and ``organisation`` are who designed it, ``date`` the
+    day (ISO 8601), each empty where it isn't known.
     """
 
     title: str
@@ -730,6 +741,9 @@ class Unit:
     levelling: float | None = None
     services: tuple[str, ...] = ()
     moisture: tuple[float, float] = (6.0, 12.0)
+    author: str = ""
+    organisation: str = ""
+    date: str = ""
     _by_ref: dict[str, Part] = field(init=False, repr=False, compare=False, hash=False)
 
     def __post_init__(self) -> None:

@@ -17,15 +17,17 @@ import pytest
 from rodwright.checks.findings import Finding, Severity
 from rodwright.handover import write_build
 from rodwright.handover.model import read_unit_json
-from rodwright.handover.names import file_stems, slug
+from rodwright.handover.names import file_paths, slug
 from rodwright.laid import laid_unit
 from rodwright.parts import Fixing, Mitre, Notch, Part, Surface, Unit
 from rodwright.problems import ProblemsError
-from samples import bookcase
+from samples import PLYWOOD, bookcase
 
 STEMS = (
-    "SD1-side", "BT1-bottom", "SH1-shelf", "TP1-top", "BK1-back", "ST1-left-stile",
-    "ST2-right-stile", "RL1-bottom-rail", "RL2-top-rail",
+    "birch-plywood-18/SD1-side-2x", "birch-plywood-18/BT1-bottom-1x",
+    "birch-plywood-18/SH1-shelf-1x", "birch-plywood-18/TP1-top-1x", "birch-plywood-6/BK1-back-1x",
+    "ash-22/ST1-left-stile-1x", "ash-22/ST2-right-stile-1x", "ash-22/RL1-bottom-rail-1x",
+    "ash-22/RL2-top-rail-1x",
 )  # fmt: skip
 WHOLE = (
     "findings.json", "parts-list.csv", "parts-list.json", "parts-list.xlsx",
@@ -47,7 +49,7 @@ def test_every_row_of_the_list_has_its_files_and_the_model_reads_back(tmp_path: 
     write_build(bookcase(), tmp_path / "out")
     with (tmp_path / "out" / "parts-list.csv").open(encoding="utf-8-sig", newline="") as file:
         refs = [row["refs"].split(", ")[0] for row in csv.DictReader(file)]
-    assert [stem.split("-")[0] for stem in STEMS] == refs
+    assert [stem.split("/")[1].split("-")[0] for stem in STEMS] == refs
     assert read_unit_json(tmp_path / "out" / "unit.json") == laid_unit(bookcase())
 
 
@@ -112,7 +114,8 @@ def test_a_second_build_replaces_the_first_and_keeps_the_makers_own_files(tmp_pa
     (target / "notes.txt").write_text("call the plasterer")
     unit = bookcase()
     made = write_build(replace(unit, parts=unit.parts[:2], joints=()), target)
-    assert {path.name for path in (target / "parts").iterdir()} == {"SD1-side.step", "SD1-side.stl"}
+    left = [path.name for path in (target / "parts").rglob("*") if path.is_file()]
+    assert sorted(left) == ["SD1-side-2x.step", "SD1-side-2x.stl"]
     assert (target / "notes.txt").read_text() == "call the plasterer"
     assert target / "notes.txt" not in made
 
@@ -147,56 +150,117 @@ write_build(bookcase(), Path(sys.argv[2]))
 """
 
 
-def test_two_processes_write_the_same_bytes_but_for_the_date(tmp_path: Path) -> None:
+def test_two_processes_write_the_same_bytes(tmp_path: Path) -> None:
     tests = str(Path(__file__).parents[1])
     targets = [tmp_path / seed for seed in ("1", "2")]  # hashes of text differ by seed
+    environment = {key: each for key, each in os.environ.items() if key != "SOURCE_DATE_EPOCH"}
     running = [
         subprocess.Popen(
             [sys.executable, "-c", TWICE, tests, str(target)],
-            env=os.environ | {"PYTHONHASHSEED": target.name},
+            env=environment | {"PYTHONHASHSEED": target.name},
         )
         for target in targets
     ]
     assert [process.wait() for process in running] == [0, 0]
     digests = [
         {
-            path.relative_to(target).as_posix(): hashlib.sha256(dateless(path)).hexdigest()
+            path.relative_to(target).as_posix(): hashlib.sha256(path.read_bytes()).hexdigest()
             for path in target.rglob("*")
-            if path.is_file() and path.name != "manifest.json"  # its digests know the date
+            if path.is_file()
         }
         for target in targets
     ]
     assert digests[0] == digests[1]
-    assert len(digests[0]) == 26
+    assert len(digests[0]) == 27
 
 
-def dateless(path: Path) -> bytes:
-    content = path.read_bytes()
-    if path.suffix == ".step":
-        content, dates = re.subn(rb"'\d{4}-\d\d-\d\dT[0-9:+]*'", b"''", content, count=1)
-        assert dates == 1
-    return content
+@pytest.mark.parametrize("epoch", ["", "soon", "-1", "1.5", "1e9", " 5", "9" * 15, "9" * 400])
+def test_a_bad_source_date_epoch_is_told_before_the_work(
+    epoch: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("SOURCE_DATE_EPOCH", epoch)
+    steps: list[str] = []
+    with pytest.raises(ProblemsError) as caught:
+        write_build(bookcase(), tmp_path / "out", progress=steps.append)
+    [problem] = caught.value.problems
+    assert "SOURCE_DATE_EPOCH" in problem.message
+    assert "unset it" in problem.remedy
+    assert not steps
+    assert list(tmp_path.iterdir()) == []
 
 
-def test_file_stems_are_safe_and_differ() -> None:
+def test_a_dated_unit_asks_for_no_source_date_epoch(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("SOURCE_DATE_EPOCH", "soon")
+    write_build(replace(bookcase(), date="2026-05-31"), tmp_path / "out")
+
+
+def renamed(names: dict[str, tuple[str, str]]) -> Unit:
+    """The bookcase with other refs and names, no two of its parts alike."""
     unit = bookcase()
-    renamed = {
-        "SD1": ("../SD 1", "Seite: links/außen"),
-        "BT1": ("A", "Ящик"),
-        "SH1": ("a", "抽屉"),
-        "TP1": ("Ж", "ф"),
-    }
     parts: list[Part] = []
     for part in unit.parts:
-        ref, name = renamed.get(part.ref, (part.ref, part.name))
+        ref, name = names.get(part.ref, (part.ref, part.name))
         workings = (Mitre(Surface.NEAR_END, 1.0 + len(parts), Surface.FACE),)
         parts.append(replace(part, ref=ref, name=name, workings=workings))
-    stems = file_stems(replace(unit, parts=tuple(parts), joints=()))
-    assert stems[0] == "SD-1-seite-links-aussen"
-    assert {"A", "a-2", "part"} <= set(stems)
-    assert len({stem.casefold() for stem in stems}) == len(stems)
-    for stem in stems:
-        assert re.fullmatch(r"[A-Za-z0-9-]{1,90}", stem)
+    return replace(unit, parts=tuple(parts), joints=())
+
+
+def test_file_names_are_safe_and_differ() -> None:
+    unit = renamed(
+        {
+            "SD1": ("../SD 1", "Seite: links/außen"),
+            "BT1": ("A", "Ящик"),
+            "SH1": ("a", "抽屉"),
+            "TP1": ("Ж", "ф"),
+            "BK1": ("CON", "x" * 300),
+        }
+    )
+    files = file_paths(unit)
+    assert files[0].name == "SD-1-seite-links-aussen-1x"
+    assert {"A-1x", "a-1x-2", "part-1x"} <= {file.name for file in files}
+    assert len({str(file).casefold() for file in files}) == len(files) == len(unit.parts)
+    for file in files:
+        for part in file.parts:
+            assert re.fullmatch(r"[A-Za-z0-9][A-Za-z0-9.-]{0,125}", part)
+        # Windows' MAX_PATH is 260, the folder's own name and drive included.
+        assert len(str(file)) <= 160
+
+
+def stocked(**stocks: str) -> list[str]:
+    """The folders of a unit whose parts are of these stocks and materials."""
+    parts = [
+        replace(
+            bookcase().part("SH1"),
+            ref=f"SH{number}",
+            blank=replace(
+                bookcase().part("SH1").blank,
+                stock=replace(PLYWOOD, name=name, material=material),
+            ),
+        )
+        for number, (name, material) in enumerate(stocks.items())
+    ]
+    unit = Unit("Stocks", parts[0].bounds(), tuple(parts))
+    return [file.parent.as_posix() for file in file_paths(unit)]
+
+
+def test_a_folder_is_named_by_what_the_stock_is_and_its_thickness() -> None:
+    assert stocked(case="Birch plywood", back="MDF") == ["birch-plywood-18", "mdf-18"]
+    assert stocked(case="birch plywood", front="Birch Plywood") == [
+        "birch-plywood-18-case", "birch-plywood-18-front",
+    ]  # fmt: skip
+    assert stocked(case="берёза", Case="дуб") == ["case-18-case", "case-18-Case-2"]
+    assert stocked(**{"бук": "берёза"}) == ["stock-18"]
+
+
+def test_thicknesses_in_folders_are_in_the_makers_unit() -> None:
+    thin = replace(bookcase().part("BK1"), blank=replace(bookcase().part("BK1").blank,
+                   stock=replace(PLYWOOD, thickness=5.5)))  # fmt: skip
+    assert file_paths(Unit("Thin", thin.bounds(), (thin,)))[0].parts[0] == "birch-plywood-5.5"
+    inches = replace(thin, blank=replace(thin.blank, stock=replace(PLYWOOD, thickness=18.25625)))
+    unit = Unit("Inches", inches.bounds(), (inches,), display_unit="in")
+    assert file_paths(unit)[0].parts[0] == "birch-plywood-0.7188in"
 
 
 @pytest.mark.parametrize(

@@ -6,6 +6,7 @@ import os
 import re
 import subprocess
 import sys
+from collections import Counter
 from dataclasses import replace
 from pathlib import Path
 
@@ -16,10 +17,12 @@ from OCP.Interface import Interface_Static
 from OCP.STEPControl import STEPControl_Controller
 
 import samples
-from rodwright.handover import step
+from rodwright.handover.lists import parts_list
 from rodwright.handover.part21 import reals, text
+from rodwright.handover.products import products
 from rodwright.handover.step import write_step_part, write_step_unit
-from rodwright.parts import Part
+from rodwright.handover.step_pieces import piece_of
+from rodwright.parts import Edging, Part, Surface, Unit
 
 # ISO 10303-21:2016, 5.2 and 6.4: every byte of a file, and one entity.
 ALPHABET = re.compile(r"[\x20-\x7e\n]*")
@@ -32,8 +35,13 @@ def unit_text(folder: Path) -> str:
     return (folder / "unit.step").read_text(encoding="ascii")
 
 
+def alone(part: Part) -> Unit:
+    return Unit("Alone", part.bounds(), (part,))
+
+
 def part_text(part: Part, folder: Path) -> str:
-    write_step_part(part, folder / "part.step")
+    unit = alone(part)
+    write_step_part(unit, products(unit)[0], folder / "part.step")
     return (folder / "part.step").read_text(encoding="ascii")
 
 
@@ -55,17 +63,49 @@ def of_type(exchange: str, name: str) -> dict[int, str]:
     }
 
 
-def test_the_header_names_the_schema_the_maker_and_the_date(
+def header_of(unit: Unit, folder: Path) -> str:
+    write_step_unit(unit, folder / "unit.step")
+    exchange = (folder / "unit.step").read_text(encoding="ascii")
+    return exchange.partition("ENDSEC;")[0]
+
+
+def test_the_header_names_the_schema_the_maker_and_the_date(tmp_path: Path) -> None:
+    unit = replace(
+        samples.bookcase(), author="Zoë Carr", organisation="Carr & Sons", date="2026-05-31"
+    )
+    header = header_of(unit, tmp_path)
+    assert header.startswith("ISO-10303-21;\nHEADER;\n")
+    assert re.search(r"FILE_SCHEMA\(\('AP242_\w+ \{ 1 0 10303 442 [0-9 ]+ \}'\)\);", header)
+    assert "FILE_DESCRIPTION(('Sample bookcase: 10 parts, finished'),'2;1');" in header
+    assert (
+        "FILE_NAME('unit.step','2026-05-31T00:00:00+00:00',('Zo\\X2\\00EB\\X0\\ Carr'),"
+        "('Carr & Sons'),'Open CASCADE','Rodwright','');" in header
+    )
+
+
+def test_a_header_without_wishes_is_filled_and_fixed(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.delenv("SOURCE_DATE_EPOCH", raising=False)
+    header = header_of(samples.bookcase(), tmp_path)
+    assert "'1970-01-01T00:00:00+00:00',('not stated'),('not stated')," in header
+
+
+def test_source_date_epoch_dates_what_has_no_date(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.setenv("SOURCE_DATE_EPOCH", "1000000000")
-    header = unit_text(tmp_path).partition("ENDSEC;")[0]
-    assert header.startswith("ISO-10303-21;\nHEADER;\n")
-    assert re.search(r"FILE_SCHEMA\(\('AP242_\w+ \{ 1 0 10303 442 [0-9 ]+ \}'\)\);", header)
-    assert (
-        "FILE_NAME('unit.step','2001-09-09T01:46:40+00:00',(''),(''),"
-        "'Open CASCADE','Rodwright','');" in header
-    )
+    assert "'2001-09-09T01:46:40+00:00'" in header_of(samples.bookcase(), tmp_path)
+    dated = replace(samples.bookcase(), date="2026-05-31")
+    assert "'2026-05-31T00:00:00+00:00'" in header_of(dated, tmp_path)
+
+
+def test_a_parts_header_says_which_part_of_what(tmp_path: Path) -> None:
+    unit = samples.bookcase()
+    write_step_part(unit, products(unit)[0], tmp_path / "part.step")
+    header = (tmp_path / "part.step").read_text(encoding="ascii").partition("ENDSEC;")[0]
+    said = "SD1 Side, 2 off, birch plywood 18 mm; of Sample bookcase"
+    assert f"FILE_DESCRIPTION(('{said}'),'2;1');" in header
 
 
 def test_every_reference_is_defined_and_only_plain_characters_are_used(tmp_path: Path) -> None:
@@ -76,11 +116,11 @@ def test_every_reference_is_defined_and_only_plain_characters_are_used(tmp_path:
     assert {int(each) for body in bare for each in re.findall(r"#(\d+)", body)} <= set(numbered)
 
 
-def test_equal_pieces_are_one_solid(tmp_path: Path) -> None:
+def test_each_row_of_the_list_is_one_solid(tmp_path: Path) -> None:
     exchange = unit_text(tmp_path)
-    pieces = {(part.shape, part.blank.stock) for part in samples.bookcase().parts}
+    rows = parts_list(samples.bookcase())
     for name in ("MANIFOLD_SOLID_BREP", "CLOSED_SHELL", "ADVANCED_BREP_SHAPE_REPRESENTATION"):
-        assert len(of_type(exchange, name)) == len(pieces)
+        assert len(of_type(exchange, name)) == len(rows)
 
 
 def test_equal_shapes_of_other_stock_are_products_of_their_own(tmp_path: Path) -> None:
@@ -117,18 +157,17 @@ def test_uses_nest_as_unit_group_part(tmp_path: Path) -> None:
 
 def test_products_units_colours_and_materials_are_written(tmp_path: Path) -> None:
     exchange = unit_text(tmp_path)
-    names = {
-        body.partition("'")[2].partition("'")[0] for body in of_type(exchange, "PRODUCT").values()
-    }
-    assert {"Sample bookcase", "Face frame", "SD1 Left side / Right side", "BK1 Back"} <= names
+    names = {re.findall(STRING, body)[1][1:-1] for body in of_type(exchange, "PRODUCT").values()}
+    assert {"Sample bookcase", "Face frame", "SD1 Side", "BK1 Back"} <= names
     # sRGB, as the recommended practice for colours in STEP has it (CAx-IF, styling); from memory.
     colours = {
         "#" + "".join(f"{round(float(value) * 255):02x}" for value in re.findall(r"[\d.]+\d", body))
         for body in of_type(exchange, "COLOUR_RGB").values()
     }
     assert colours == {stock.colour for stock in (samples.PLYWOOD, samples.THIN, samples.ASH)}
-    items = set(of_type(exchange, "DESCRIPTIVE_REPRESENTATION_ITEM").values())
-    assert {re.findall(STRING, item)[0] for item in items} == {"'birch plywood'", "'ash'"}
+    items = of_type(exchange, "DESCRIPTIVE_REPRESENTATION_ITEM").values()
+    materials = {re.findall(STRING, item)[0] for item in items if item.endswith(",'')")}
+    assert materials == {"'birch plywood'", "'ash'"}
     lengths = [
         body for body in entities(exchange).values() if "LENGTH_UNIT() " in body and "SI" in body
     ]
@@ -136,6 +175,97 @@ def test_products_units_colours_and_materials_are_written(tmp_path: Path) -> Non
         ".MILLI.,.METRE.",
         ".CENTI.,.METRE.",  # of the density alone
     }
+
+
+def properties_of(exchange: str) -> dict[str, dict[str, str | int]]:
+    """User-defined attributes by product id, found by nothing but the entities' references."""
+    numbered = entities(exchange)
+
+    def refs(number: int) -> list[int]:
+        return [int(each) for each in re.findall(r"#(\d+)", re.sub(STRING, "", numbered[number]))]
+
+    def strings(number: int) -> list[str]:
+        return [each[1:-1].replace("''", "'") for each in re.findall(STRING, numbered[number])]
+
+    found: dict[str, dict[str, str | int]] = {}
+    shown = {
+        refs(number)[0]: refs(number)[1]
+        for number in of_type(exchange, "PROPERTY_DEFINITION_REPRESENTATION")
+    }
+    for number in of_type(exchange, "GENERAL_PROPERTY_ASSOCIATION"):
+        assert strings(number) == ["user defined attribute", ""]
+        general, own = refs(number)
+        # As the entity's own rule has it: both are called the same.
+        [_, name, _] = strings(general)
+        assert strings(own)[0] == name
+        [definition] = refs(own)
+        formation = refs(definition)[0]
+        product = refs(formation)[0]
+        [item, _] = refs(shown[own])
+        assert strings(item)[0] == name
+        whole = re.fullmatch(rf"INTEGER_REPRESENTATION_ITEM\({STRING},(\d+)\)", numbered[item])
+        value: str | int = int(whole[1]) if whole else strings(item)[1]
+        found.setdefault(strings(product)[0], {})[name] = value
+    return found
+
+
+def test_a_product_has_its_row_of_the_list_as_properties(tmp_path: Path) -> None:
+    unit = samples.bookcase()
+    edged = [
+        replace(part, edged=(Edging(Surface.FACE_EDGE, "birch veneer", 0.6),),
+                lipped=("front edge",)) if part.ref == "SH1" else part
+        for part in unit.parts
+    ]  # fmt: skip
+    write_step_unit(replace(unit, parts=tuple(edged)), tmp_path / "unit.step")
+    found = properties_of((tmp_path / "unit.step").read_text(encoding="ascii"))
+    assert list(found) == ["SD1", "BT1", "SH1", "TP1", "BK1", "ST1", "ST2", "RL1", "RL2"]
+    assert found["SD1"] == {
+        "ref": "SD1, SD2",
+        "name": "Side",
+        "quantity": 2,
+        "stock": "case",
+        "material": "birch plywood",
+        "thickness": "18 mm",
+        "grain direction": "lengthwise, along x",
+        "edging": "none",
+        "lipping": "none",
+        "finished size": "1000 x 300 x 18 mm",
+        "cut state": "finished size",
+    }
+    assert found["SH1"]["edging"] == "front edge: birch veneer 0.6 mm"
+    assert found["SH1"]["lipping"] == "front edge"
+
+
+def test_a_part_file_has_the_properties_that_the_unit_has(tmp_path: Path) -> None:
+    unit = samples.bookcase()
+    whole = properties_of(unit_text(tmp_path))
+    for product in products(unit):
+        write_step_part(unit, product, tmp_path / "part.step")
+        found = properties_of((tmp_path / "part.step").read_text(encoding="ascii"))
+        assert found == {product.ref: whole[product.ref]}
+
+
+def test_each_property_is_named_once(tmp_path: Path) -> None:
+    general = of_type(unit_text(tmp_path), "GENERAL_PROPERTY").values()
+    names = [re.findall(STRING, each)[1] for each in general]
+    assert len(names) == len(set(names)) == 11
+
+
+def test_faces_bear_the_names_of_what_left_them(tmp_path: Path) -> None:
+    exchange = part_text(samples.worked_part(), tmp_path)
+    named = Counter(
+        re.findall(STRING, body)[0] for body in of_type(exchange, "ADVANCED_FACE").values()
+    )
+    # A stopped rebate has two walls and an end; a through hole one face, a blind one its floor too.
+    assert named["'hole, 8 mm, right through'"] == 1
+    assert named["'hole, 5 mm, 12 deep'"] == 2
+    assert named["'pocket hole, 9.5 mm, at 15 degrees'"] == 3
+    assert named["'groove, 5 mm, 6 deep'"] == 5
+    for name in ("rebate, 10 mm, 8 deep", "housing, 18 mm, 6 deep", "mitre, 40 degrees",
+                 "bevel, 30 degrees", "bevel, 51.3 degrees", "eased arris, 4 mm radius",
+                 "mortise, 40 x 8 mm, 9 deep", "notch, 30 x 30 mm, right through"):  # fmt: skip
+        assert f"'{name}'" in named, name
+    assert named["''"] >= 4  # what is left of the blank's own surfaces
 
 
 def test_density_is_in_grams_per_cubic_centimetre(tmp_path: Path) -> None:
@@ -158,7 +288,7 @@ def test_a_part_is_one_product_in_its_own_frame(tmp_path: Path) -> None:
     part = samples.bookcase().part("SD1")
     exchange = part_text(part, tmp_path)
     [product] = of_type(exchange, "PRODUCT").values()
-    assert product.startswith("PRODUCT('SD1 Left side',")
+    assert product.startswith("PRODUCT('SD1','SD1 Left side','1 off, birch plywood 18 mm',")
     assert not of_type(exchange, "NEXT_ASSEMBLY_USAGE_OCCURRENCE")
     corners = [
         tuple(map(float, re.findall(r"[-\d.E+]+", body.partition(",(")[2])))
@@ -172,22 +302,24 @@ WRITE = """
 import sys
 from pathlib import Path
 import samples
+from rodwright.handover.products import products
 from rodwright.handover.step import write_step_part, write_step_unit
+from rodwright.parts import Unit
 folder = Path(sys.argv[1])
 folder.mkdir()
 write_step_unit(samples.bookcase(), folder / "unit.step")
-write_step_part(samples.worked_part(), folder / "part.step")
+part = samples.worked_part()
+unit = Unit("Worked", part.bounds(), (part,))
+write_step_part(unit, products(unit)[0], folder / "part.step")
 """
 
 
 def test_two_processes_write_the_same_bytes_and_nothing_on_the_screen(tmp_path: Path) -> None:
-    tests = str(Path(samples.__file__).parent)
     for name, seed in (("first", "1"), ("second", "2")):
         environment = {
             **os.environ,
-            "PYTHONPATH": tests,
+            "PYTHONPATH": os.pathsep.join(sys.path),
             "PYTHONHASHSEED": seed,
-            "SOURCE_DATE_EPOCH": "1700000000",
         }
         done = subprocess.run(
             [sys.executable, "-c", WRITE, str(tmp_path / name)],
@@ -217,7 +349,7 @@ def test_the_process_keeps_its_own_settings(tmp_path: Path) -> None:
     before = {key: Interface_Static.CVal_s(key) for key in ("write.step.schema", "write.step.unit")}
     assert Interface_Static.SetCVal_s("write.step.unit", "INCH")
     try:
-        step._piece_of.cache_clear()
+        piece_of.cache_clear()
         exchange = part_text(samples.worked_part(), tmp_path)
         assert "'INCH'" not in exchange
         assert Interface_Static.CVal_s("write.step.unit") == "INCH"
@@ -229,12 +361,12 @@ def test_the_process_keeps_its_own_settings(tmp_path: Path) -> None:
 def test_a_rebuild_writes_only_what_has_changed(tmp_path: Path) -> None:
     unit = samples.bookcase()
     write_step_unit(unit, tmp_path / "unit.step")
-    before = step._piece_of.cache_info().misses
+    before = piece_of.cache_info().misses
     back = unit.part("BK1")
     longer = replace(back, blank=replace(back.blank, length=1000.5))
     parts = tuple(longer if part is back else part for part in unit.parts)
     write_step_unit(replace(unit, parts=parts), tmp_path / "unit.step")
-    assert step._piece_of.cache_info().misses == before + 1
+    assert piece_of.cache_info().misses == before + 1
 
 
 def test_a_missing_folder_is_an_error(tmp_path: Path) -> None:
@@ -246,7 +378,7 @@ def test_workings_that_leave_nothing_are_an_error(tmp_path: Path) -> None:
     part = samples.bookcase().part("BK1")
     gone = replace(part, workings=(samples.Notch(0.0, 0.0, 1000.0, 800.0),))
     with pytest.raises(ValueError, match="leave nothing"):
-        write_step_part(gone, tmp_path / "part.step")
+        part_text(gone, tmp_path)
 
 
 @pytest.mark.parametrize(

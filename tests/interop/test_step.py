@@ -17,13 +17,16 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from cadquery import Face
 from OCP.IFSelect import IFSelect_RetDone
+from OCP.Interface import Interface_Static
 from OCP.Quantity import Quantity_Color, Quantity_TOC_sRGB
 from OCP.STEPCAFControl import STEPCAFControl_Reader
 from OCP.TCollection import TCollection_ExtendedString
-from OCP.TDataStd import TDataStd_Name
+from OCP.TDataStd import TDataStd_Name, TDataStd_NamedData
 from OCP.TDF import TDF_Label, TDF_LabelSequence
 from OCP.TDocStd import TDocStd_Document
+from OCP.TopAbs import TopAbs_FACE
 from OCP.XCAFApp import XCAFApp_Application
 from OCP.XCAFDoc import (
     XCAFDoc_ColorSurf,
@@ -34,9 +37,12 @@ from OCP.XCAFDoc import (
 
 import samples
 import specs
+from rodwright.handover.lists import parts_list
+from rodwright.handover.names import row_name
+from rodwright.handover.products import products
 from rodwright.handover.step import write_step_part, write_step_unit
 from rodwright.mass import mass_of
-from rodwright.parts import Part, Unit
+from rodwright.parts import Part, Unit, Vector
 from rodwright.ready_models import model_names, model_path
 
 MEASURE = """
@@ -56,6 +62,12 @@ gmsh.finalize()
 print(json.dumps(found))
 """
 
+KEYS = [
+    TCollection_ExtendedString(key)
+    for key in ("ref", "name", "quantity", "stock", "material", "thickness", "grain direction",
+                "edging", "lipping", "finished size", "cut state")
+]  # fmt: skip
+
 Measured = dict[str, list[Any]]
 NAMES = ("sample", *model_names())
 
@@ -66,8 +78,8 @@ def unit_called(name: str) -> Unit:
     return specs.unit_from(model_path(name).read_text(encoding="utf-8"))
 
 
-def distinct(unit: Unit) -> dict[str, Part]:
-    return {parts[0].ref: parts[0] for parts in unit.shapes.values()}
+def alone(part: Part) -> Unit:
+    return Unit("Alone", part.bounds(), (part,))
 
 
 @pytest.fixture(scope="module")
@@ -81,9 +93,10 @@ def folder(units: dict[str, Unit], tmp_path_factory: pytest.TempPathFactory) -> 
     folder = tmp_path_factory.mktemp("step")
     for name, unit in units.items():
         write_step_unit(unit, folder / f"{name}.step")
-        for ref, part in distinct(unit).items():
-            write_step_part(part, folder / f"{name}-{ref}.step")
-    write_step_part(samples.worked_part(), folder / "worked.step")
+        for product in products(unit):
+            write_step_part(unit, product, folder / f"{name}-{product.ref}.step")
+    worked = alone(samples.worked_part())
+    write_step_part(worked, products(worked)[0], folder / "worked.step")
     return folder
 
 
@@ -119,8 +132,9 @@ def test_gmsh_measures_the_unit(name: str, units: dict[str, Unit], measured: Mea
 def test_gmsh_measures_each_distinct_part_in_its_own_frame(
     name: str, units: dict[str, Unit], measured: Measured
 ) -> None:
-    for ref, part in distinct(units[name]).items():
-        [[volume, centre, box]] = measured[f"{name}-{ref}"]
+    for product in products(units[name]):
+        [[volume, centre, box]] = measured[f"{name}-{product.ref}"]
+        part = product.parts[0]
         mass = mass_of(part.shape)
         assert volume == pytest.approx(mass.volume, rel=2e-6)
         assert centre == pytest.approx(mass.centroid, abs=1e-3)
@@ -149,6 +163,8 @@ class Read:
         reader.SetColorMode(True)
         reader.SetNameMode(True)
         reader.SetMatMode(True)
+        reader.SetMetaMode(True)
+        Interface_Static.SetIVal_s("read.stepcaf.subshapes.name", 1)
         assert reader.ReadFile(str(path)) == IFSelect_RetDone
         assert reader.Transfer(self.document)
 
@@ -186,6 +202,26 @@ class Read:
             found.add((material.GetName().ToCString(), round(material.GetDensity(), 6)))
         return found
 
+    def properties(self, product: TDF_Label) -> dict[str, str | int]:
+        """User-defined attributes of a product."""
+        data = TDataStd_NamedData()
+        assert product.FindAttribute(TDataStd_NamedData.GetID_s(), data)
+        texts = {
+            key.ToExtString(): data.GetString(key).ToExtString()
+            for key in KEYS if data.HasString(key)
+        }  # fmt: skip
+        whole = {key.ToExtString(): data.GetInteger(key) for key in KEYS if data.HasInteger(key)}
+        return {**texts, **whole}
+
+    def faces(self, product: TDF_Label) -> list[tuple[str, Face]]:
+        """The named faces of a product."""
+        labels = TDF_LabelSequence()
+        XCAFDoc_ShapeTool.GetSubShapes_s(product, labels)
+        return [
+            (name_of(label), Face(shape)) for label in labels
+            if (shape := XCAFDoc_ShapeTool.GetShape_s(label)).ShapeType() == TopAbs_FACE
+        ]  # fmt: skip
+
 
 def name_of(label: TDF_Label) -> str:
     name = TDataStd_Name()
@@ -200,13 +236,14 @@ def test_names_colours_and_nesting_come_back(
     unit, read = units[name], Read(folder / f"{name}.step")
     [root] = read.roots()
     assert name_of(root) == unit.title
+    listed = {ref: row_name(row) for row in parts_list(unit) for ref in row.refs}
     refs = []
     for group_name, group in read.uses(root):
         assert name_of(group) == group_name
         for ref, product in read.uses(group):
             part = unit.part(ref)
             assert part.group == group_name
-            assert part.name in name_of(product)
+            assert name_of(product) == listed[ref]
             assert read.colour(product) == part.blank.stock.colour
             refs.append(ref)
     assert sorted(refs) == sorted(part.ref for part in unit.parts)
@@ -226,6 +263,64 @@ def test_a_part_comes_back_with_name_and_colour(folder: Path) -> None:
     [root] = read.roots()
     assert name_of(root) == "X1 Worked part"
     assert read.colour(root) == part.blank.stock.colour
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_properties_come_back_from_unit_and_part_files(
+    name: str, units: dict[str, Unit], folder: Path
+) -> None:
+    unit, read = units[name], Read(folder / f"{name}.step")
+    expected = {product.ref: dict(product.properties) for product in products(unit)}
+    [root] = read.roots()
+    found = {}
+    for _, group in read.uses(root):
+        for _, product in read.uses(group):
+            properties = read.properties(product)
+            found[str(properties["ref"]).split(",")[0]] = properties
+    assert found == expected
+    for ref, properties in expected.items():
+        part = Read(folder / f"{name}-{ref}.step")
+        [root] = part.roots()
+        assert part.properties(root) == properties
+
+
+def depths_and_widths(face: Face, size: Vector) -> tuple[float, float]:
+    """How far a round hole's wall goes in from the nearer face, and its diameter."""
+    box = face.BoundingBox()
+    return (min(box.zmax, size[2] - box.zmin), 2 * face._geomAdaptor().Cylinder().Radius())
+
+
+def test_faces_of_a_row_for_loose_shelves_come_back_by_name(tmp_path: Path) -> None:
+    unit = unit_called("boot-room")
+    product = next(each for each in products(unit) if any("loose" in it for it in each.workings))
+    write_step_part(unit, product, tmp_path / "part.step")
+    read = Read(tmp_path / "part.step")
+    [root] = read.roots()
+    part = product.parts[0]
+    holes = [
+        working for working, name in zip(part.workings, product.workings, strict=True)
+        if name == "row for loose shelves, 5 mm, 10 deep"
+    ]  # fmt: skip
+    faces = [face for name, face in read.faces(root) if name.startswith("row for loose shelves")]
+    walls = [face for face in faces if face.geomType() == "CYLINDER"]
+    assert len(holes) >= 5
+    assert len(walls) == len(holes)  # and a floor for each
+    assert len(faces) == 2 * len(holes)
+    for wall in walls:
+        assert depths_and_widths(wall, part.blank.size) == pytest.approx((10.0, 5.0), abs=1e-6)
+    places = sorted((round(wall.Center().x, 4), round(wall.Center().y, 4)) for wall in walls)
+    assert places == sorted(hole.position for hole in holes)
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_every_working_of_a_part_has_a_named_face(
+    name: str, units: dict[str, Unit], folder: Path
+) -> None:
+    for product in products(units[name]):
+        read = Read(folder / f"{name}-{product.ref}.step")
+        [root] = read.roots()
+        names = {each for face, _ in read.faces(root) for each in face.split("; ")}
+        assert names == set(product.workings)
 
 
 @pytest.mark.parametrize("title", ["Bücherwand für Zoë", "L'étagère \\ #12", "書棚", "Shelf 📚 ok"])

@@ -27,9 +27,9 @@ def write_build(
     """Write every file of a unit into ``folder``, whole or not at all.
 
     Lists, the whole model, the findings, then STEP, GLB and STL of the unit, and STEP and
-    STL of each row of the parts list under ``parts/``; these and the list's workings are as
-    cut or finished, as ``parts`` says.  Parts' frames are as :mod:`rodwright.laid` lays them.
-    ``extras`` write into the same
+    STL of each row of the parts list under ``parts/``, by stock; these and the list's workings
+    are as cut or finished, as ``parts`` says.  Parts' frames are as :mod:`rodwright.laid` lays
+    them.  ``extras`` write into the same
     staging folder, so that what they make comes and goes with the rest.  ``progress`` is
     told each step as it begins.
 
@@ -38,13 +38,15 @@ def write_build(
 
     Raises:
         ProblemsError: the folder can't be written, or something that isn't ours is in the
-            way; nothing is written then.
+            way, or SOURCE_DATE_EPOCH is wanted and is no time; nothing is written then.
         ValueError: a part's workings leave no single solid.
     """
     # Loaded here, so that the lists can be had without a geometry kernel.
     from rodwright.handover.build import write_files
     from rodwright.handover.output import whole_or_nothing
+    from rodwright.handover.stamp import time_stamp
 
+    time_stamp(unit)  # refuse before the work rather than after it
     with whole_or_nothing(folder) as staging:
         write_files(unit, staging, parts, findings, progress or _silent)
         for extra in extras:

@@ -56,6 +56,13 @@ def _holes(words: Words, holes: Sequence[Hole]) -> Iterator[str]:
             )
 
 
+def in_rows(positions: Sequence[tuple[float, float]]) -> frozenset[tuple[float, float]]:
+    """Which of the places of equal holes are told as rows."""
+    lines, runs = _lines(positions)
+    found = [(at, place) for at, places in lines for row in _rows(places)[0] for place in row]
+    return frozenset((place, at) if runs == 0 else (at, place) for at, place in found)
+
+
 def _count(count: int, name: str) -> str:
     return f"{count} {name}s" if count > 1 else name
 

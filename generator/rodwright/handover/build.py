@@ -12,12 +12,12 @@ from rodwright.handover.edge_list import edge_list
 from rodwright.handover.gltf import unit_glb
 from rodwright.handover.json_text import json_text
 from rodwright.handover.list_files import edges_csv, hardware_csv, lists_xlsx, parts_csv, parts_json
-from rodwright.handover.lists import hardware_list, like_parts
+from rodwright.handover.lists import hardware_list
 from rodwright.handover.model import unit_json
-from rodwright.handover.names import file_stems
-from rodwright.handover.shop_part import PartsKind, shop_part
+from rodwright.handover.products import products
+from rodwright.handover.shop_part import PartsKind
 from rodwright.handover.step import write_step_part, write_step_unit
-from rodwright.handover.stl import part_stl, unit_stl
+from rodwright.handover.stl import part_stl, titled, unit_stl
 from rodwright.laid import laid_unit
 from rodwright.parts import Unit
 
@@ -46,13 +46,14 @@ def write_files(
     progress("writing GLB and STL")
     (folder / "unit.glb").write_bytes(unit_glb(unit))
     (folder / "unit.stl").write_bytes(unit_stl(unit))
-    rows = like_parts(unit)
-    progress(f"writing {len(rows)} parts")
-    (folder / "parts").mkdir()
-    for stem, parts in zip(file_stems(unit), rows, strict=True):
-        part = shop_part(parts, kind, unit.display_unit).part
-        write_step_part(part, folder / "parts" / f"{stem}.step")
-        (folder / "parts" / f"{stem}.stl").write_bytes(part_stl(part.shape))
+    distinct = products(unit, kind)
+    progress(f"writing {len(distinct)} parts")
+    for product in distinct:
+        place = folder / "parts" / product.file
+        place.parent.mkdir(parents=True, exist_ok=True)
+        write_step_part(unit, product, place.with_suffix(".step"))
+        part = titled(part_stl(product.shop.part.shape), product.title)
+        place.with_suffix(".stl").write_bytes(part)
 
 
 def findings_json(findings: Sequence[Finding]) -> bytes:

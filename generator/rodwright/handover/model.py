@@ -121,6 +121,9 @@ def unit_json(unit: Unit) -> bytes:
         "levelling": unit.levelling,
         "services": unit.services,
         "moisture": unit.moisture,
+        "author": unit.author,
+        "organisation": unit.organisation,
+        "date": unit.date,
     }
     return json_text(document)
 
@@ -221,6 +224,9 @@ def _unit(document: Mapping[str, Any]) -> Unit:
         levelling=document.get("levelling"),
         services=tuple(document.get("services", ())),
         moisture=tuple(document.get("moisture", (6.0, 12.0))),
+        author=document.get("author", ""),
+        organisation=document.get("organisation", ""),
+        date=document.get("date", ""),
     )
 
 
@@ -301,7 +307,11 @@ def _edging(record: Mapping[str, Any]) -> Edging:
 
 def _working(record: Mapping[str, Any]) -> Working:
     kind = _WORKINGS[record["kind"]]
-    values = {each.name: _working_value(each.name, record[each.name]) for each in fields(kind)}
+    values = {
+        each.name: _working_value(each.name, record[each.name])
+        for each in fields(kind)
+        if each.name != "use" or "use" in record  # documents from before there was one
+    }
     make: Callable[..., Working] = kind
     return make(**values)
 

@@ -4,9 +4,13 @@ from __future__ import annotations
 
 import re
 import unicodedata
+from collections import Counter
+from collections.abc import Iterable
+from pathlib import PurePosixPath
 
-from rodwright.handover.lists import parts_list
-from rodwright.parts import Part, Unit
+from rodwright.handover.lists import PartsRow, parts_list
+from rodwright.lengths import LengthUnit, to_inches
+from rodwright.parts import Part, Stock, Unit
 
 _LONGEST_STEM = 60
 # Letters that don't fall apart into a plain one and a mark.
@@ -20,19 +24,63 @@ def slug(text: str) -> str:
     return re.sub(r"[^A-Za-z0-9]+", "-", plain).strip("-")[:_LONGEST_STEM].rstrip("-")
 
 
-def file_stems(unit: Unit) -> tuple[str, ...]:
-    """A file stem for each row of the parts list, such as ``SD1-left-side``, all different."""
-    stems: list[str] = []
+def row_name(row: PartsRow) -> str:
+    """What the pieces of a row are called wherever they are named: first ref and name."""
+    return f"{row.refs[0]} {row.name}".rstrip()
+
+
+def file_paths(unit: Unit) -> tuple[PurePosixPath, ...]:
+    """Where the files of each row of the parts list go, without their ending.
+
+    A folder for each stock and thickness, and in it ref, name and quantity:
+    ``birch-plywood-18/SD1-side-2x``.  Plain letters only, of which no two differ by case
+    alone, so that any file system takes them.
+    """
+    rows, folders = parts_list(unit), _folders(unit)
+    stems = (
+        "-".join(filter(None, (slug(row.refs[0]), slug(row.name).lower()))) or "part"
+        for row in rows
+    )
+    names = _all_different(f"{stem}-{row.quantity}x" for stem, row in zip(stems, rows, strict=True))
+    return tuple(
+        PurePosixPath(folders[row.stock], name) for row, name in zip(rows, names, strict=True)
+    )
+
+
+def _folders(unit: Unit) -> dict[str, str]:
+    """A folder for each stock, by the stock's name: what it is, and how thick.
+
+    Stocks that are the same in both are told apart by their names.
+    """
+    stocks = {part.blank.stock.name: part.blank.stock for part in unit.parts}
+    plain = {name: _folder(stock, unit.display_unit) for name, stock in stocks.items()}
+    shared = Counter(folder.casefold() for folder in plain.values())
+    full = [
+        folder if shared[folder.casefold()] == 1 else "-".join(filter(None, (folder, slug(name))))
+        for name, folder in plain.items()
+    ]
+    return dict(zip(plain, _all_different(full), strict=True))
+
+
+def _folder(stock: Stock, unit: LengthUnit) -> str:
+    what = slug(stock.material).lower() or slug(stock.name).lower() or "stock"
+    if unit == "in":
+        return f"{what}-{float(to_inches(stock.thickness)):.4g}in"
+    return f"{what}-{round(stock.thickness, 2):g}"
+
+
+def _all_different(names: Iterable[str]) -> tuple[str, ...]:
+    """Names that stay apart where capital and small letters are the same."""
+    found: list[str] = []
     taken: set[str] = set()
-    for row in parts_list(unit):
-        plain = "-".join(filter(None, (slug(row.refs[0]), slug(row.name).lower()))) or "part"
-        stem, number = plain, 1
-        while stem.casefold() in taken:
+    for plain in names:
+        name, number = plain, 1
+        while name.casefold() in taken:
             number += 1
-            stem = f"{plain}-{number}"
-        taken.add(stem.casefold())
-        stems.append(stem)
-    return tuple(stems)
+            name = f"{plain}-{number}"
+        taken.add(name.casefold())
+        found.append(name)
+    return tuple(found)
 
 
 def shown_name(part: Part) -> str:

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-import os
 import re
 from collections.abc import Iterable
-from datetime import UTC, datetime
+from dataclasses import dataclass
 from pathlib import Path
 
 _SCHEMA = "AP242_MANAGED_MODEL_BASED_3D_ENGINEERING_MIM_LF { 1 0 10303 442 1 1 4 }"
@@ -14,6 +13,17 @@ _APPLICATION = (
     "'ap242_managed_model_based_3d_engineering',2014,#2);",
     "#2 = APPLICATION_CONTEXT('managed model based 3d engineering');",
 )
+_NOT_STATED = "not stated"
+
+
+@dataclass(frozen=True, slots=True)
+class Header:
+    """What a file says of itself (ISO 10303-21, 8.2): ``time_stamp`` is ISO 8601."""
+
+    description: str
+    time_stamp: str
+    author: str = ""
+    organisation: str = ""
 
 
 class ExchangeFile:
@@ -43,26 +53,34 @@ class ExchangeFile:
         """Append the entity of a reserved name."""
         self._lines.append(f"{name} = {entity};")
 
+    def place(self) -> int:
+        """Where the next entity goes, for :meth:`move_last`."""
+        return len(self._lines)
+
+    def move_last(self, since: int, to: int) -> None:
+        """Move what was added since a place before what was added since an earlier one."""
+        self._lines[to:] = [*self._lines[since:], *self._lines[to:since]]
+
     def append(self, text: str, entities: int) -> None:
         """Append the text of some entities, numbered on from ``last``."""
         self._lines.append(text)
         self.last += entities
 
-    def write(self, path: Path) -> None:
-        """Write the file, stamped with the time now or with SOURCE_DATE_EPOCH.
+    def write(self, path: Path, header: Header) -> None:
+        """Write the file.
 
         Raises:
             OSError: it can't be written.
-            ValueError: SOURCE_DATE_EPOCH isn't a whole number.
         """
-        header = (
-            "ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION((''),'2;1');\n"
-            f"FILE_NAME({text(path.name)},'{_time_stamp()}',(''),(''),"
-            "'Open CASCADE','Rodwright','');\n"
+        opening = (
+            f"ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION(({text(header.description)}),'2;1');\n"
+            f"FILE_NAME({text(path.name)},'{header.time_stamp}',"
+            f"({text(header.author or _NOT_STATED)}),({text(header.organisation or _NOT_STATED)}),"
+            f"'Open CASCADE','Rodwright','');\n"
             f"FILE_SCHEMA(('{_SCHEMA}'));\nENDSEC;\nDATA;\n"
         )
         data = "\n".join(self._lines)
-        path.write_bytes(f"{header}{data}\nENDSEC;\nEND-ISO-10303-21;\n".encode("ascii"))
+        path.write_bytes(f"{opening}{data}\nENDSEC;\nEND-ISO-10303-21;\n".encode("ascii"))
 
 
 def text(plain: str) -> str:
@@ -89,10 +107,3 @@ def _real(value: float) -> str:
     plain = repr(float(value) + 0.0)  # no negative zero
     mantissa, exponent, power = plain.upper().partition("E")
     return (mantissa if "." in mantissa else f"{mantissa}.") + exponent + power
-
-
-def _time_stamp() -> str:
-    """UTC, ISO 8601.  See https://reproducible-builds.org/specs/source-date-epoch/."""
-    epoch = os.environ.get("SOURCE_DATE_EPOCH")
-    moment = datetime.now(UTC) if epoch is None else datetime.fromtimestamp(int(epoch), UTC)
-    return moment.isoformat(timespec="seconds")

@@ -86,6 +86,9 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         fixings=tuple(bench.fixings),
         levelling=levelling_of(spec.base),
         moisture=spec.moisture.range,
+        author=spec.made_by.name or "",
+        organisation=spec.made_by.organisation or "",
+        date=spec.date or "",
         services=tuple(
             dict.fromkeys(wish.kind for wish in spec.cutouts if wish.kind != "skirting")
         ),

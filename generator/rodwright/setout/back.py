@@ -107,9 +107,9 @@ def _let_in(bench: Bench, ref: str, held: Box, fixing: str) -> None:
     high = [min(a, b) for a, b in zip(held.high, bounds.high, strict=True)]
     box = Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
     if fixing == "rebated":
-        bench.rebate_along(ref, box)
+        bench.rebate_along(ref, box, "back")
     else:
-        bench.groove_along(ref, box)
+        bench.groove_along(ref, box, "back")
 
 
 def _meet(bench: Bench, kind: JointKind, ref: str, back: str) -> None:
@@ -133,7 +133,7 @@ def _screw(bench: Bench, ref: str, back: str) -> None:
     places = _spread(line.low, line.high)
     for place in places:
         at = line.point(place, line.middle, -thickness)
-        bench.drill(back, at, line.way(), diameter + 0.5, None)
+        bench.drill(back, at, line.way(), diameter + 0.5, None, "screw")
     text = f"clearance {diameter + 0.5:g} mm, pilot {pilot:g} mm"
     screws = Fixing("wood screw", len(places), f"{diameter:g} x {length:g} mm", text)
     middle = line.point((line.low + line.high) / 2, line.middle)

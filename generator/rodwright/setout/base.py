@@ -162,7 +162,9 @@ def _toe_board(
         )  # fmt: skip
         for side in (carcass.left, carcass.right):
             before = rod.front("sides")
-            bench.notch(side.ref, Box((side.left, before, 0.0), (side.right, front, rod.toe)))
+            bench.notch(
+                side.ref, Box((side.left, before, 0.0), (side.right, front, rod.toe)), "toe space"
+            )
             screw_on(bench, side.ref, board.ref)
         screw_on(bench, carcass.bottom.ref, board.ref)
 

@@ -112,30 +112,38 @@ class Bench:
         if working not in self._workings[ref]:
             self._workings[ref].append(working)
 
-    def rebate_along(self, ref: str, box: Box) -> None:
+    def rebate_along(self, ref: str, box: Box, use: str = "") -> None:
         """Rebate ``box`` (unit frame) along an edge of a part."""
         part = self.parts[ref]
         size, local = part.blank.size, to_part(part.placement, box)
         surface = _broken(local, size, (Surface.FACE, Surface.REVERSE))
         edge = _broken(local, size, (Surface.FACE_EDGE, Surface.BACK_EDGE))
         start, stop = _run(local, size, 0)
-        self.work(ref, Rebate(surface, edge, local.size[1], local.size[2], start, stop))
+        self.work(ref, Rebate(surface, edge, local.size[1], local.size[2], start, stop, use))
 
-    def groove_along(self, ref: str, box: Box) -> None:
+    def groove_along(self, ref: str, box: Box, use: str = "") -> None:
         """Plough ``box`` (unit frame) along the length of a part, in its face or reverse."""
         part = self.parts[ref]
         size, local = part.blank.size, to_part(part.placement, box)
         surface = _broken(local, size, (Surface.FACE, Surface.REVERSE))
         start, stop = _run(local, size, 0)
-        self.work(ref, Groove(surface, local.low[1], local.size[1], local.size[2], start, stop))
+        self.work(
+            ref, Groove(surface, local.low[1], local.size[1], local.size[2], start, stop, use)
+        )
 
-    def notch(self, ref: str, box: Box) -> None:
+    def notch(self, ref: str, box: Box, use: str = "") -> None:
         """Notch ``box`` (unit frame) out of a part, right through its thickness."""
         local = to_part(self.parts[ref].placement, box)
-        self.work(ref, Notch(local.low[0], local.low[1], local.size[0], local.size[1]))
+        self.work(ref, Notch(local.low[0], local.low[1], local.size[0], local.size[1], use))
 
     def drill(
-        self, ref: str, at: Vector, into: Vector, diameter: float, depth: float | None
+        self,
+        ref: str,
+        at: Vector,
+        into: Vector,
+        diameter: float,
+        depth: float | None,
+        use: str = "",
     ) -> None:
         """Drill a hole at a point (unit frame) of a part's surface, in a direction square to it."""
         part = self.parts[ref]
@@ -144,9 +152,11 @@ class Bench:
         axis = max(range(3), key=lambda i: abs(turned[i]))
         surface = SURFACES[axis][turned[axis] < 0]
         across = [local[i] for i in range(3) if i != axis]
-        self.work(ref, Hole(surface, (across[0], across[1]), diameter, depth))
+        self.work(ref, Hole(surface, (across[0], across[1]), diameter, depth, use))
 
-    def mortise(self, ref: str, box: Box, into: Vector, round_ends: bool = False) -> None:
+    def mortise(
+        self, ref: str, box: Box, into: Vector, round_ends: bool = False, use: str = ""
+    ) -> None:
         """Cut a pocket (unit frame) into a part from the surface that ``into`` goes in at."""
         part = self.parts[ref]
         local = to_part(part.placement, box)
@@ -161,6 +171,7 @@ class Bench:
                 (local.size[first], local.size[second]),
                 local.size[axis],
                 round_ends,
+                use,
             ),
         )
 

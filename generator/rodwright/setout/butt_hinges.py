@@ -94,4 +94,4 @@ def _let_in(hinge: Hinge, refs: tuple[str, ...], x: float, reach: float, z: floa
     for ref in refs:
         box = shared(hinge.bench.parts[ref].bounds(), _leaf(hinge, x, reach, z))
         if box is not None:
-            hinge.bench.mortise(ref, box, X if reach > 0 else LEFT)
+            hinge.bench.mortise(ref, box, X if reach > 0 else LEFT, use="hinge leaf")

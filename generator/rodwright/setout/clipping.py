@@ -142,15 +142,18 @@ def _kept(working: Working, size: Vector, kept: Box, planes: Sequence[Plane]) ->
     match working:
         case Rebate(surface, edge):
             start, stop = span(3 - surface.axis - edge.axis)
-            return Rebate(surface, edge, extent(edge.axis), extent(surface.axis), start, stop)
+            width, depth = extent(edge.axis), extent(surface.axis)
+            return Rebate(surface, edge, width, depth, start, stop, working.use)
         case Groove(surface):
             across = 3 - surface.axis
-            return Groove(surface, low[across], extent(across), extent(surface.axis), *span(0))
+            place, depth = (low[across], extent(across)), extent(surface.axis)
+            return Groove(surface, *place, depth, *span(0), working.use)
         case Housing(surface):
             across = 2 - surface.axis
-            return Housing(surface, low[across], extent(across), extent(surface.axis), *span(1))
+            place, depth = (low[across], extent(across)), extent(surface.axis)
+            return Housing(surface, *place, depth, *span(1), working.use)
         case Notch():
-            return Notch(low[0], low[1], extent(0), extent(1))
+            return Notch(low[0], low[1], extent(0), extent(1), working.use)
         case Easing(surface, edge, radius):
             if min(extent(surface.axis), extent(edge.axis)) < radius - TOUCH:
                 return None

@@ -35,11 +35,13 @@ def cups(hinge: Hinge, count: int) -> Made | None:
     x = hinge.edge + inward * (wish.edge + wish.cup / 2)
     depth = hinge.plate_depth
     for z in heights:
-        hinge.bench.drill(hinge.hung.near, (x, outline.rear, z), FORWARD, wish.cup, wish.cup_depth)
+        hinge.bench.drill(
+            hinge.hung.near, (x, outline.rear, z), FORWARD, wish.cup, wish.cup_depth, "hinge cup"
+        )
         for half in (-PLATE_PITCH / 2, PLATE_PITCH / 2):
             into = LEFT if inward > 0 else X
             at = (hinge.face, plate, z + half)
-            hinge.bench.drill(hinge.upright.ref, at, into, PLATE_HOLE, depth)
+            hinge.bench.drill(hinge.upright.ref, at, into, PLATE_HOLE, depth, "hinge plate")
     cover = inward * (hinge.surround - hinge.edge)
     where = f"covering {say(cover)}" if cover > 0 else "for inset doors"
     fixings = [

@@ -160,7 +160,7 @@ def _cut(wish: CutoutSpec, rod: Rod, part: Part, bench: Bench) -> bool:
     for axis in range(2):
         if through[1 - axis]:
             return _cut_off(local, axis, part, bench)
-    return _notch(local, part, bench)
+    return _notch(local, part, bench, wish.kind)
 
 
 def _cut_off(local: Box, axis: int, part: Part, bench: Bench) -> bool:
@@ -181,7 +181,7 @@ def _cut_off(local: Box, axis: int, part: Part, bench: Bench) -> bool:
     return True
 
 
-def _notch(local: Box, part: Part, bench: Bench) -> bool:
+def _notch(local: Box, part: Part, bench: Bench, kind: str) -> bool:
     """Notch a part; what is left beside the notch must hold."""
     size = part.blank.size
     low = [max(0.0, local.low[i]) for i in range(2)]
@@ -194,7 +194,7 @@ def _notch(local: Box, part: Part, bench: Bench) -> bool:
     first, second = ([choose(a, b) for a, b in zip(*corners, strict=True)] for choose in (min, max))
     box = Box((first[0], first[1], first[2]), (second[0], second[1], second[2]))
     _drop_taken(part, local, bench)
-    bench.notch(part.ref, box)
+    bench.notch(part.ref, box, kind)
     return True
 
 
@@ -211,7 +211,7 @@ def _cut_round(wish: PipeCutout, local: Box, rod: Rod, part: Part, bench: Bench)
     (axis, at_high), rim = min(rims.items(), key=lambda each: each[1])
     if rim >= wish.least_rim:
         _drop_taken(part, local, bench)
-        hole = Hole(Surface.FACE, (middle[0], middle[1]), 2 * reach)
+        hole = Hole(Surface.FACE, (middle[0], middle[1]), 2 * reach, use=wish.kind)
         bench.work(part.ref, hole)
         return True
     low, high = list(local.low), list(local.high)
@@ -219,7 +219,8 @@ def _cut_round(wish: PipeCutout, local: Box, rod: Rod, part: Part, bench: Bench)
         high[axis] = _FAR
     else:
         low[axis] = -_FAR
-    return _notch(Box((low[0], low[1], low[2]), (high[0], high[1], high[2])), part, bench)
+    box = Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+    return _notch(box, part, bench, wish.kind)
 
 
 def _drop_taken(part: Part, local: Box, bench: Bench) -> None:

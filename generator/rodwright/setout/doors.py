@@ -253,6 +253,6 @@ def _handle(
     z = outline.low + height
     places = [z] if handle.spacing == 0 else [z - handle.spacing / 2, z + handle.spacing / 2]
     for at in places:
-        bench.drill(hung.far, (x, outline.front, at), Y, handle.hole, None)
+        bench.drill(hung.far, (x, outline.front, at), Y, handle.hole, None, "handle")
     size = f"holes {say(handle.spacing)} apart" if handle.spacing else ""
     bench.buy(Fixing(handle.name, 1, size, f"hole {say(handle.hole)}, right through"))

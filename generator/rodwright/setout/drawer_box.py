@@ -203,4 +203,4 @@ def _grooves(like: BoxWish, box: Box, refs: tuple[str, ...], bench: Bench) -> No
             y0, y1 = box.low[1] + t - d, box.low[1] + t
         else:
             y0, y1 = box.high[1] - t, box.high[1] - t + d
-        bench.groove_along(ref, Box((x0, y0, low), (x1, y1, high)))
+        bench.groove_along(ref, Box((x0, y0, low), (x1, y1, high)), "drawer bottom")

@@ -186,7 +186,7 @@ def _stiles(
     thick, depth = outline.rear - outline.front, wish.frame.groove
     blank = _blank(outline.height, wish.frame.stile_width, thick, stock)
     position = (thick - panel.thickness) / 2
-    whole = Groove(Surface.FACE_EDGE, position, panel.thickness, depth)
+    whole = Groove(Surface.FACE_EDGE, position, panel.thickness, depth, use="door panel")
     ends = inner.low - depth - outline.low, outline.high - inner.high - depth
     refs = []
     for name, placement, (start, end) in (
@@ -216,10 +216,12 @@ def _rails(
     thick, depth = outline.rear - outline.front, wish.frame.groove
     cheek = (thick - panel.thickness) / 2
     tongue = depth if wish.frame.joint.joint == "tongued" else 0.0
-    workings: tuple[Working, ...] = (Groove(Surface.BACK_EDGE, cheek, panel.thickness, depth),)
+    workings: tuple[Working, ...] = (
+        Groove(Surface.BACK_EDGE, cheek, panel.thickness, depth, use="door panel"),
+    )
     if tongue:
         workings += tuple(
-            Rebate(surface, end, tongue, cheek)
+            Rebate(surface, end, tongue, cheek, use="tongue")
             for surface in BOTH_FACES
             for end in (Surface.NEAR_END, Surface.FAR_END)
         )

@@ -67,14 +67,14 @@ class FrontFixing:
                 count += 1
                 moves = self._moves(bench.parts[front], bench.parts[end], z - rows[0])
                 if number == 0 or moves <= STILL:
-                    bench.drill(end, (x, box.low[1], z), Y, HOLE, None)
+                    bench.drill(end, (x, box.low[1], z), Y, HOLE, None, "screw")
                     continue
                 slots += 1
                 half = _slot(moves) / 2
                 slot = Box(
                     (x - HOLE / 2, box.low[1], z - half), (x + HOLE / 2, box.high[1], z + half)
                 )
-                bench.mortise(end, slot, Y, round_ends=True)
+                bench.mortise(end, slot, Y, round_ends=True, use="screw")
         for x, z in handles:
             self._drill_for_handle(front, end, x, z, abs(z - rows[0]), bench)
         through, into = (bench.parts[ref].blank.thickness for ref in (end, front))
@@ -155,11 +155,11 @@ class FrontFixing:
         assert self.handle is not None
         d = self.handle.hole
         box = bench.parts[end].bounds()
-        bench.drill(front, (x, bench.parts[front].bounds().low[1], z), Y, d, None)
+        bench.drill(front, (x, bench.parts[front].bounds().low[1], z), Y, d, None, "handle")
         moves = self._moves(bench.parts[front], bench.parts[end], apart)
         wide = d if moves <= STILL else float(ceil(d + 2 * moves))
         if self._inside(x):
-            bench.drill(end, (x, box.low[1], z), Y, wide, None)
+            bench.drill(end, (x, box.low[1], z), Y, wide, None, "handle")
 
 
 def _slot(moves: float) -> float:

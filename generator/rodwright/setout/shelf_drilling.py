@@ -137,7 +137,8 @@ def _drill(each: ShelfRows, shared: frozenset[str], bench: Bench, problems: Prob
     deep = min(deep, *(row.deep for row in laid))
     for row in laid:
         for hole in row.holes:
-            bench.work(row.face.part.ref, Hole(row.face.surface, hole, hole_diameter(wish), deep))
+            pin_hole = Hole(row.face.surface, hole, hole_diameter(wish), deep, "loose shelves")
+            bench.work(row.face.part.ref, pin_hole)
     if wish.sleeves:
         wide = hole_diameter(wish)
         bench.fixings.append(

@@ -111,10 +111,10 @@ def _let_back_in(rod: Rod, lines: SlopeLines, board: Part, bench: Bench) -> None
     if back.rear > rod.depth - TOUCH:
         bench.work(
             board.ref,
-            Rebate(Surface.REVERSE, Surface.BACK_EDGE, thick, back.reach, start, stop),
+            Rebate(Surface.REVERSE, Surface.BACK_EDGE, thick, back.reach, start, stop, "back"),
         )
     else:
-        bench.work(board.ref, Groove(Surface.REVERSE, near, thick, back.reach, start, stop))
+        bench.work(board.ref, Groove(Surface.REVERSE, near, thick, back.reach, start, stop, "back"))
 
 
 def _touching(bench: Bench, part: Part) -> list[tuple[str, Vector, float]]:

@@ -162,9 +162,9 @@ def _screws(bench: Bench, carrier: str, worktop: str, moisture: tuple[float, flo
                     half = _CLEARANCE_HOLE / 2
                     long = _slot(top, moving, moisture, _CLEARANCE_HOLE, _LEAST_SLOT) / 2
                     box = Box((x - half, y - long, low[2]), (x + half, y + long, high[2]))
-                    bench.mortise(carrier, box, Z, round_ends=True)
+                    bench.mortise(carrier, box, Z, round_ends=True, use="screw")
                 else:
-                    bench.drill(carrier, (x, y, low[2]), Z, _CLEARANCE_HOLE, None)
+                    bench.drill(carrier, (x, y, low[2]), Z, _CLEARANCE_HOLE, None, "screw")
     screws = wood_screws(part.blank.thickness, top.blank.thickness, count)
     fixings = (screws, Fixing("washer", count, "for 4 mm screws")) if slotted else (screws,)
     kind = JointKind.BUTTONED if slotted else JointKind.SCREWED
@@ -230,7 +230,7 @@ def _buttons(
             (outer[0], y - long / 2, height - below - high),
             (outer[1], y + long / 2, height - below),
         )
-        bench.mortise(side, slot, (-1.0 if left else 1.0, 0.0, 0.0), round_ends=True)
+        bench.mortise(side, slot, (-1.0 if left else 1.0, 0.0, 0.0), round_ends=True, use="button")
     at = meeting(box, top)
     assert at is not None
     bench.join(

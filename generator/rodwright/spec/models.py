@@ -27,6 +27,7 @@ from rodwright.spec.fields import (
     in_inches,
 )
 from rodwright.spec.joints import JointField
+from rodwright.spec.made_by import Date, MadeBySpec
 from rodwright.spec.moisture import MoistureSpec
 from rodwright.spec.opening import FitSpec, OpeningSpec
 from rodwright.spec.scribes import ScribesSpec
@@ -306,6 +307,12 @@ class UnitSpec(SpecModel):
 
     title: Annotated[Text, Field(max_length=80)]
     """What the piece is called."""
+    made_by: MadeBySpec = MadeBySpec()
+    """Who made the design."""
+    date: Date | None = None
+    """Day of the design (`2026-05-31`), as the time stamp in STEP files; without it they bear the
+    environment's SOURCE_DATE_EPOCH, or else 1970-01-01, so that they change only as the spec
+    does."""
     unit: Literal["mm", "in"] = "mm"
     """Unit of every length written as a bare number, and of lists and drawings.  With `in`, what
     isn't said takes round inches, hardware comes in inch sizes, weights are in pounds, and views

@@ -65,8 +65,8 @@ def dowelled(work: Work) -> None:
     )  # fmt: skip
     for y in places:
         at = m.point(y, m.middle)
-        work.bench.drill(m.first, at, m.way(), diameter, deep)
-        work.bench.drill(m.second, at, m.way(-1), diameter, in_second + ALLOWANCE)
+        work.bench.drill(m.first, at, m.way(), diameter, deep, "dowel")
+        work.bench.drill(m.second, at, m.way(-1), diameter, in_second + ALLOWANCE, "dowel")
     if places:
         text = f"{diameter:g} mm, {deep:g} and {in_second + ALLOWANCE:g} mm deep"
         dowels = Fixing("dowel", len(places), f"{diameter:g} x {length:g} mm", text)

@@ -133,13 +133,12 @@ def _let_in(
     left = min([sides[0], *(box.low[m.across] for box in boxes[1:])])
     right = max([sides[1], *(box.high[m.across] for box in boxes[1:])])
     low = max(m.low, boxes[0].low[m.run] + stopped)
-    cut = cut_channel(
-        bench, m.first, m.box((low, m.high), (left, right), (0.0, m.reach)), m.axis, m.into
-    )
+    channel = m.box((low, m.high), (left, right), (0.0, m.reach))
+    cut = cut_channel(bench, m.first, channel, m.axis, m.into, use=str(work.second.role))
     for ref, box in zip((m.second, *layers), boxes, strict=True):
         whole = (box.low[m.across], box.high[m.across])
         if low > box.low[m.run] + TOUCH:
-            bench.notch(ref, m.box((box.low[m.run], low), whole, (0.0, m.reach)))
+            bench.notch(ref, m.box((box.low[m.run], low), whole, (0.0, m.reach)), "stopped housing")
         if not layers:
             for step in ((whole[0], left), (right, whole[1])):
                 if step[1] > step[0] + TOUCH:

@@ -91,8 +91,14 @@ def _drums(work: Work, deep: float) -> None:
         "bolt",
     )  # fmt: skip
     for y in places:
-        work.bench.drill(m.first, m.point(y, m.middle), m.way(), diameter, depth)
-    _bore(work, places, (DRUM, DRUM_SETBACK, deep), (BOLT_BORING, DRUM_SETBACK))
+        work.bench.drill(m.first, m.point(y, m.middle), m.way(), diameter, depth, "drum bolt")
+    _bore(
+        work,
+        places,
+        (DRUM, DRUM_SETBACK, deep),
+        (BOLT_BORING, DRUM_SETBACK),
+        ("eccentric drum", "drum bolt"),
+    )
     count, text = len(places), f"boring {DRUM:g} mm, {deep:g} mm deep"
     _note(
         work,
@@ -115,8 +121,16 @@ def _nuts(work: Work, deep: float) -> None:
         "bolt",
     )  # fmt: skip
     for y in places:
-        work.bench.drill(m.first, m.point(y, m.middle, m.through), m.way(-1), hole, None)
-    _bore(work, places, (NUT, NUT_SETBACK, deep), (hole, NUT_SETBACK + NUT))
+        work.bench.drill(
+            m.first, m.point(y, m.middle, m.through), m.way(-1), hole, None, "connecting bolt"
+        )
+    _bore(
+        work,
+        places,
+        (NUT, NUT_SETBACK, deep),
+        (hole, NUT_SETBACK + NUT),
+        ("barrel nut", "connecting bolt"),
+    )
     length = 5 * ceil((m.through + NUT_SETBACK + NUT / 2) / 5)
     text = f"boring {NUT:g} mm, {deep:g} mm deep"
     _note(
@@ -131,6 +145,7 @@ def _bore(
     places: tuple[float, ...],
     face: tuple[float, float, float],
     end: tuple[float, float],
+    uses: tuple[str, str],
 ) -> None:
     """Bore the second: into its hidden face (diameter, setback, depth) and its end."""
     m, second = work.meeting, work.second
@@ -143,9 +158,14 @@ def _bore(
     diameter, setback, depth = face
     for y in places:
         work.bench.drill(
-            m.second, m.point(y, at, -setback), (inward[0], inward[1], inward[2]), diameter, depth
+            m.second,
+            m.point(y, at, -setback),
+            (inward[0], inward[1], inward[2]),
+            diameter,
+            depth,
+            uses[0],
         )
-        work.bench.drill(m.second, m.point(y, m.middle), m.way(-1), *end)
+        work.bench.drill(m.second, m.point(y, m.middle), m.way(-1), *end, uses[1])
 
 
 def _note(work: Work, *fixings: Fixing) -> None:

@@ -166,7 +166,7 @@ def surface_towards(part: Part, axis: int, sign: int) -> Surface:
     return _SURFACES[own][ways[own][axis] * sign > 0]
 
 
-def cut_channel(bench: Bench, ref: str, box: Box, axis: int, into: int) -> JointKind:
+def cut_channel(bench: Bench, ref: str, box: Box, axis: int, into: int, use: str) -> JointKind:
     """Cut ``box`` (unit frame) into a part from the surface that ``into`` along ``axis`` enters.
 
     A housing across, a groove along, a rebate where it reaches an end or an edge, a pocket in
@@ -187,13 +187,15 @@ def cut_channel(bench: Bench, ref: str, box: Box, axis: int, into: int) -> Joint
     stop = None if local.high[along] > size[along] - TOUCH else local.high[along]
     if reaches(other):
         edge = _SURFACES[other][local.low[other] > TOUCH]
-        bench.work(ref, Rebate(surface, edge, local.size[other], depth, start, stop))
+        bench.work(ref, Rebate(surface, edge, local.size[other], depth, start, stop, use))
         return JointKind.REBATE
     if along == 0:
-        bench.work(ref, Groove(surface, local.low[other], local.size[other], depth, start, stop))
+        bench.work(
+            ref, Groove(surface, local.low[other], local.size[other], depth, start, stop, use)
+        )
         return JointKind.GROOVE
     if surface.axis == 2:
-        bench.work(ref, Housing(surface, local.low[0], local.size[0], depth, start, stop))
+        bench.work(ref, Housing(surface, local.low[0], local.size[0], depth, start, stop, use))
         return JointKind.HOUSING
     first, second = (i for i in range(3) if i != surface.axis)
     bench.work(
@@ -203,6 +205,7 @@ def cut_channel(bench: Bench, ref: str, box: Box, axis: int, into: int) -> Joint
             (local.low[first], local.low[second]),
             (local.size[first], local.size[second]),
             depth,
+            use=use,
         ),
     )
     return JointKind.GROOVE
@@ -222,4 +225,6 @@ def cut_step(bench: Bench, ref: str, box: Box, axis: int, into: int, across: int
     run = 3 - edge.axis - own
     start = local.low[run] if local.low[run] > TOUCH else 0.0
     stop = None if local.high[run] > size[run] - TOUCH else local.high[run]
-    bench.work(ref, Rebate(surface, edge, local.size[edge.axis], local.size[own], start, stop))
+    bench.work(
+        ref, Rebate(surface, edge, local.size[edge.axis], local.size[own], start, stop, "tongue")
+    )

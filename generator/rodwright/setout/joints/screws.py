@@ -91,8 +91,10 @@ def screwed(work: Work) -> None:
     into = length - m.through
     deep = into if fragile else 2 / 3 * into
     for y in places:
-        work.bench.drill(m.first, m.point(y, m.middle, m.through), m.way(-1), clearance, None)
-        work.bench.drill(m.second, m.point(y, m.middle), m.way(-1), pilot, deep)
+        work.bench.drill(
+            m.first, m.point(y, m.middle, m.through), m.way(-1), clearance, None, "screw"
+        )
+        work.bench.drill(m.second, m.point(y, m.middle), m.way(-1), pilot, deep, "screw")
     if places:
         text = f"clearance {clearance:g} mm, pilot {pilot:g} mm"
         screws = Fixing("wood screw", len(places), f"{diameter:g} x {length:g} mm", text)
@@ -192,7 +194,7 @@ def pocket_screwed(work: Work) -> None:
             m.second,
             PocketHole(
                 face, end, across, t / 2, stop, POCKET_DIAMETER, POCKET_SCREW_DIAMETER,
-                POCKET_ANGLE,
+                POCKET_ANGLE, "pocket screw",
             ),
         )  # fmt: skip
     if places:

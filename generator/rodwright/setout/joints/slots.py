@@ -125,9 +125,11 @@ def _sink(
             work, places, rule, lambda y: m.box(along(y), across, (0.0, deep[0])), name
         )
     for y in places:
-        work.bench.mortise(m.first, m.box(along(y), across, (0.0, deep[0])), m.way(), round_ends)
         work.bench.mortise(
-            m.second, m.box(along(y), across, (0.0, -deep[1])), m.way(-1), round_ends
+            m.first, m.box(along(y), across, (0.0, deep[0])), m.way(), round_ends, name
+        )
+        work.bench.mortise(
+            m.second, m.box(along(y), across, (0.0, -deep[1])), m.way(-1), round_ends, name
         )
     if places:
         kind = JointKind.LOOSE_TENON if round_ends else JointKind.BISCUIT
