@@ -24,10 +24,10 @@ from rodwright.problems import ProblemsError
 from samples import PLYWOOD, bookcase
 
 STEMS = (
-    "birch-plywood-18/SD1-side-2x", "birch-plywood-18/BT1-bottom-1x",
-    "birch-plywood-18/SH1-shelf-1x", "birch-plywood-18/TP1-top-1x", "birch-plywood-6/BK1-back-1x",
-    "ash-22/ST1-left-stile-1x", "ash-22/ST2-right-stile-1x", "ash-22/RL1-bottom-rail-1x",
-    "ash-22/RL2-top-rail-1x",
+    "birch-plywood-18/SD1-side-2x-cut", "birch-plywood-18/BT1-bottom-1x-cut",
+    "birch-plywood-18/SH1-shelf-1x-cut", "birch-plywood-18/TP1-top-1x-cut",
+    "birch-plywood-6/BK1-back-1x-cut", "ash-22/ST1-left-stile-1x-cut",
+    "ash-22/ST2-right-stile-1x-cut", "ash-22/RL1-bottom-rail-1x-cut", "ash-22/RL2-top-rail-1x-cut",
 )  # fmt: skip
 WHOLE = (
     "findings.json", "parts-list.csv", "parts-list.json", "parts-list.xlsx",
@@ -115,7 +115,7 @@ def test_a_second_build_replaces_the_first_and_keeps_the_makers_own_files(tmp_pa
     unit = bookcase()
     made = write_build(replace(unit, parts=unit.parts[:2], joints=()), target)
     left = [path.name for path in (target / "parts").rglob("*") if path.is_file()]
-    assert sorted(left) == ["SD1-side-2x.step", "SD1-side-2x.stl"]
+    assert sorted(left) == ["SD1-side-2x-cut.step", "SD1-side-2x-cut.stl"]
     assert (target / "notes.txt").read_text() == "call the plasterer"
     assert target / "notes.txt" not in made
 
@@ -217,9 +217,9 @@ def test_file_names_are_safe_and_differ() -> None:
             "BK1": ("CON", "x" * 300),
         }
     )
-    files = file_paths(unit)
-    assert files[0].name == "SD-1-seite-links-aussen-1x"
-    assert {"A-1x", "a-1x-2", "part-1x"} <= {file.name for file in files}
+    files = file_paths(unit, "cut")
+    assert files[0].name == "SD-1-seite-links-aussen-1x-cut"
+    assert {"A-1x-cut", "a-1x-cut-2", "part-1x-cut"} <= {file.name for file in files}
     assert len({str(file).casefold() for file in files}) == len(files) == len(unit.parts)
     for file in files:
         for part in file.parts:
@@ -242,7 +242,7 @@ def stocked(**stocks: str) -> list[str]:
         for number, (name, material) in enumerate(stocks.items())
     ]
     unit = Unit("Stocks", parts[0].bounds(), tuple(parts))
-    return [file.parent.as_posix() for file in file_paths(unit)]
+    return [file.parent.as_posix() for file in file_paths(unit, "cut")]
 
 
 def test_a_folder_is_named_by_what_the_stock_is_and_its_thickness() -> None:
@@ -257,10 +257,12 @@ def test_a_folder_is_named_by_what_the_stock_is_and_its_thickness() -> None:
 def test_thicknesses_in_folders_are_in_the_makers_unit() -> None:
     thin = replace(bookcase().part("BK1"), blank=replace(bookcase().part("BK1").blank,
                    stock=replace(PLYWOOD, thickness=5.5)))  # fmt: skip
-    assert file_paths(Unit("Thin", thin.bounds(), (thin,)))[0].parts[0] == "birch-plywood-5.5"
+    assert (
+        file_paths(Unit("Thin", thin.bounds(), (thin,)), "cut")[0].parts[0] == "birch-plywood-5.5"
+    )
     inches = replace(thin, blank=replace(thin.blank, stock=replace(PLYWOOD, thickness=18.25625)))
     unit = Unit("Inches", inches.bounds(), (inches,), display_unit="in")
-    assert file_paths(unit)[0].parts[0] == "birch-plywood-0.7188in"
+    assert file_paths(unit, "cut")[0].parts[0] == "birch-plywood-0.7188in"
 
 
 @pytest.mark.parametrize(

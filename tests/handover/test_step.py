@@ -41,7 +41,7 @@ def alone(part: Part) -> Unit:
 
 def part_text(part: Part, folder: Path) -> str:
     unit = alone(part)
-    write_step_part(unit, products(unit)[0], folder / "part.step")
+    write_step_part(unit, products(unit, "cut")[0], folder / "part.step")
     return (folder / "part.step").read_text(encoding="ascii")
 
 
@@ -102,9 +102,9 @@ def test_source_date_epoch_dates_what_has_no_date(
 
 def test_a_parts_header_says_which_part_of_what(tmp_path: Path) -> None:
     unit = samples.bookcase()
-    write_step_part(unit, products(unit)[0], tmp_path / "part.step")
+    write_step_part(unit, products(unit, "cut")[0], tmp_path / "part.step")
     header = (tmp_path / "part.step").read_text(encoding="ascii").partition("ENDSEC;")[0]
-    said = "SD1 Side, 2 off, birch plywood 18 mm; of Sample bookcase"
+    said = "SD1 Side, 2 off, birch plywood 18 mm, as cut; of Sample bookcase"
     assert f"FILE_DESCRIPTION(('{said}'),'2;1');" in header
 
 
@@ -229,26 +229,72 @@ def test_a_product_has_its_row_of_the_list_as_properties(tmp_path: Path) -> None
         "grain direction": "lengthwise, along x",
         "edging": "none",
         "lipping": "none",
+        "cut state": "finished",
+        "size as cut": "1000 x 300 x 18 mm",
         "finished size": "1000 x 300 x 18 mm",
-        "cut state": "finished size",
+        "face up": "face",
+        "measured": "x from the bottom end, y from the face edge",
+        "second side": "none",
+        "before and after": "nothing",
+        "worked later": "nothing",
     }
     assert found["SH1"]["edging"] == "front edge: birch veneer 0.6 mm"
     assert found["SH1"]["lipping"] == "front edge"
+    assert found["SH1"]["size as cut"] == "776 x 299.4 x 18 mm"
+    assert found["SH1"]["finished size"] == "776 x 300 x 18 mm"
 
 
 def test_a_part_file_has_the_properties_that_the_unit_has(tmp_path: Path) -> None:
     unit = samples.bookcase()
     whole = properties_of(unit_text(tmp_path))
-    for product in products(unit):
+    for product in products(unit, "cut"):
         write_step_part(unit, product, tmp_path / "part.step")
         found = properties_of((tmp_path / "part.step").read_text(encoding="ascii"))
-        assert found == {product.ref: whole[product.ref]}
+        ref = product.part.ref
+        assert found == {ref: whole[ref] | {"cut state": "as cut"}}
+
+
+def edged_part() -> Part:
+    """The worked part with tape on two edges, so that it is cut smaller than it will be."""
+    part = samples.worked_part()
+    edged = (Edging(Surface.FACE_EDGE, "abs", 2.0), Edging(Surface.FAR_END, "abs", 1.0))
+    return replace(part, workings=part.workings[:4], edged=edged)
+
+
+def test_a_part_that_is_cut_smaller_holds_a_solid_and_the_finished_outline(tmp_path: Path) -> None:
+    exchange = part_text(edged_part(), tmp_path)
+    products_named = [re.findall(STRING, body) for body in of_type(exchange, "PRODUCT").values()]
+    assert [each[:2] for each in products_named] == [
+        ["'X1 as cut'", "'X1 Worked part, as cut'"],
+        ["'X1 finished outline'", "'X1 Worked part, finished outline'"],
+        ["'X1'", "'X1 Worked part'"],
+    ]
+    [solid] = of_type(exchange, "MANIFOLD_SOLID_BREP").values()
+    [sheet] = of_type(exchange, "SHELL_BASED_SURFACE_MODEL").values()
+    assert "'X1 Worked part, as cut'" in solid
+    assert "'finished outline'" in sheet
+    uses = of_type(exchange, "NEXT_ASSEMBLY_USAGE_OCCURRENCE").values()
+    assert [re.findall(STRING, use)[1] for use in uses] == ["'as cut'", "'finished outline'"]
+    found = properties_of(exchange)
+    assert found["X1"]["cut state"] == found["X1 as cut"]["cut state"] == "as cut"
+    assert found["X1 finished outline"] == {"cut state": "finished outline"}
+    assert found["X1"]["size as cut"] == "399 x 118 x 20 mm"
+    assert found["X1"]["finished size"] == "400 x 120 x 20 mm"
+
+
+def test_the_finished_kind_of_a_part_is_one_solid(tmp_path: Path) -> None:
+    unit = alone(edged_part())
+    write_step_part(unit, products(unit, "finished")[0], tmp_path / "part.step")
+    exchange = (tmp_path / "part.step").read_text(encoding="ascii")
+    assert properties_of(exchange)["X1"]["cut state"] == "finished"
+    assert len(of_type(exchange, "PRODUCT")) == 1
+    assert not of_type(exchange, "SHELL_BASED_SURFACE_MODEL")
 
 
 def test_each_property_is_named_once(tmp_path: Path) -> None:
     general = of_type(unit_text(tmp_path), "GENERAL_PROPERTY").values()
     names = [re.findall(STRING, each)[1] for each in general]
-    assert len(names) == len(set(names)) == 11
+    assert len(names) == len(set(names)) == 17
 
 
 def test_faces_bear_the_names_of_what_left_them(tmp_path: Path) -> None:
@@ -288,7 +334,7 @@ def test_a_part_is_one_product_in_its_own_frame(tmp_path: Path) -> None:
     part = samples.bookcase().part("SD1")
     exchange = part_text(part, tmp_path)
     [product] = of_type(exchange, "PRODUCT").values()
-    assert product.startswith("PRODUCT('SD1','SD1 Left side','1 off, birch plywood 18 mm',")
+    assert product.startswith("PRODUCT('SD1','SD1 Left side','1 off, birch plywood 18 mm, as cut',")
     assert not of_type(exchange, "NEXT_ASSEMBLY_USAGE_OCCURRENCE")
     corners = [
         tuple(map(float, re.findall(r"[-\d.E+]+", body.partition(",(")[2])))
@@ -310,7 +356,7 @@ folder.mkdir()
 write_step_unit(samples.bookcase(), folder / "unit.step")
 part = samples.worked_part()
 unit = Unit("Worked", part.bounds(), (part,))
-write_step_part(unit, products(unit)[0], folder / "part.step")
+write_step_part(unit, products(unit, "cut")[0], folder / "part.step")
 """
 
 

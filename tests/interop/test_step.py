@@ -17,7 +17,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from cadquery import Face
+from cadquery import Face, Shape
 from OCP.IFSelect import IFSelect_RetDone
 from OCP.Interface import Interface_Static
 from OCP.Quantity import Quantity_Color, Quantity_TOC_sRGB
@@ -39,10 +39,11 @@ import samples
 import specs
 from rodwright.handover.lists import parts_list
 from rodwright.handover.names import row_name
-from rodwright.handover.products import products
+from rodwright.handover.products import Product, products
 from rodwright.handover.step import write_step_part, write_step_unit
+from rodwright.laid import laid
 from rodwright.mass import mass_of
-from rodwright.parts import Part, Unit, Vector
+from rodwright.parts import Edging, Part, Surface, Unit, Vector
 from rodwright.ready_models import model_names, model_path
 
 MEASURE = """
@@ -65,7 +66,8 @@ print(json.dumps(found))
 KEYS = [
     TCollection_ExtendedString(key)
     for key in ("ref", "name", "quantity", "stock", "material", "thickness", "grain direction",
-                "edging", "lipping", "finished size", "cut state")
+                "edging", "lipping", "cut state", "size as cut", "finished size", "face up",
+                "measured", "second side", "before and after", "worked later")
 ]  # fmt: skip
 
 Measured = dict[str, list[Any]]
@@ -93,10 +95,10 @@ def folder(units: dict[str, Unit], tmp_path_factory: pytest.TempPathFactory) -> 
     folder = tmp_path_factory.mktemp("step")
     for name, unit in units.items():
         write_step_unit(unit, folder / f"{name}.step")
-        for product in products(unit):
-            write_step_part(unit, product, folder / f"{name}-{product.ref}.step")
+        for product in products(unit, "cut"):
+            write_step_part(unit, product, folder / f"{name}-{product.part.ref}.step")
     worked = alone(samples.worked_part())
-    write_step_part(worked, products(worked)[0], folder / "worked.step")
+    write_step_part(worked, products(worked, "cut")[0], folder / "worked.step")
     return folder
 
 
@@ -132,9 +134,10 @@ def test_gmsh_measures_the_unit(name: str, units: dict[str, Unit], measured: Mea
 def test_gmsh_measures_each_distinct_part_in_its_own_frame(
     name: str, units: dict[str, Unit], measured: Measured
 ) -> None:
-    for product in products(units[name]):
-        [[volume, centre, box]] = measured[f"{name}-{product.ref}"]
-        part = product.parts[0]
+    for product in products(units[name], "cut"):
+        # The finished outline is a sheet: it counts as no volume.
+        [[volume, centre, box]] = measured[f"{name}-{product.part.ref}"]
+        part = product.part
         mass = mass_of(part.shape)
         assert volume == pytest.approx(mass.volume, rel=2e-6)
         assert centre == pytest.approx(mass.centroid, abs=1e-3)
@@ -145,7 +148,7 @@ def test_gmsh_measures_a_part_with_every_working(
     measured: Measured,
 ) -> None:
     [[volume, centre, _]] = measured["worked"]
-    mass = mass_of(samples.worked_part().shape)
+    mass = mass_of(laid([samples.worked_part()])[0].shape)
     assert volume == pytest.approx(mass.volume, rel=2e-6)
     assert centre == pytest.approx(mass.centroid, abs=1e-3)
 
@@ -254,7 +257,7 @@ def test_materials_come_back_in_grams_per_cubic_centimetre(
     name: str, units: dict[str, Unit], folder: Path
 ) -> None:
     stocks = {part.blank.stock for part in units[name].parts}
-    expected = {(stock.material, round(stock.density / 1000, 6)) for stock in stocks}
+    expected = {(stock.described, round(stock.density / 1000, 6)) for stock in stocks}
     assert Read(folder / f"{name}.step").materials() == expected
 
 
@@ -270,7 +273,7 @@ def test_properties_come_back_from_unit_and_part_files(
     name: str, units: dict[str, Unit], folder: Path
 ) -> None:
     unit, read = units[name], Read(folder / f"{name}.step")
-    expected = {product.ref: dict(product.properties) for product in products(unit)}
+    expected = {each.part.ref: dict(each.properties) for each in products(unit, "finished")}
     [root] = read.roots()
     found = {}
     for _, group in read.uses(root):
@@ -278,10 +281,11 @@ def test_properties_come_back_from_unit_and_part_files(
             properties = read.properties(product)
             found[str(properties["ref"]).split(",")[0]] = properties
     assert found == expected
-    for ref, properties in expected.items():
-        part = Read(folder / f"{name}-{ref}.step")
+    for each in products(unit, "cut"):
+        part = Read(folder / f"{name}-{each.part.ref}.step")
         [root] = part.roots()
-        assert part.properties(root) == properties
+        assert name_of(root) == each.name
+        assert part.properties(root) == dict(each.properties)
 
 
 def depths_and_widths(face: Face, size: Vector) -> tuple[float, float]:
@@ -292,11 +296,13 @@ def depths_and_widths(face: Face, size: Vector) -> tuple[float, float]:
 
 def test_faces_of_a_row_for_loose_shelves_come_back_by_name(tmp_path: Path) -> None:
     unit = unit_called("boot-room")
-    product = next(each for each in products(unit) if any("loose" in it for it in each.workings))
+    product = next(
+        each for each in products(unit, "cut") if any("loose" in it for it in each.workings)
+    )
     write_step_part(unit, product, tmp_path / "part.step")
     read = Read(tmp_path / "part.step")
     [root] = read.roots()
-    part = product.parts[0]
+    part = product.part
     holes = [
         working for working, name in zip(part.workings, product.workings, strict=True)
         if name == "row for loose shelves, 5 mm, 10 deep"
@@ -316,11 +322,67 @@ def test_faces_of_a_row_for_loose_shelves_come_back_by_name(tmp_path: Path) -> N
 def test_every_working_of_a_part_has_a_named_face(
     name: str, units: dict[str, Unit], folder: Path
 ) -> None:
-    for product in products(units[name]):
-        read = Read(folder / f"{name}-{product.ref}.step")
+    for product in products(units[name], "cut"):
+        read = Read(folder / f"{name}-{product.part.ref}.step")
         [root] = read.roots()
-        names = {each for face, _ in read.faces(root) for each in face.split("; ")}
+        solid = next((each for use, each in read.uses(root) if use == "as cut"), root)
+        names = {each for face, _ in read.faces(solid) for each in face.split("; ")}
         assert names == set(product.workings)
+
+
+def edged() -> Product:
+    """A part with tape on an edge and an end: cut 118 wide, 399 long."""
+    part = samples.worked_part()
+    tape = (Edging(Surface.FACE_EDGE, "abs", 2.0), Edging(Surface.FAR_END, "abs", 1.0))
+    return products(alone(replace(part, workings=part.workings[:5], edged=tape)), "cut")[0]
+
+
+def test_the_finished_outline_comes_back_as_a_sheet_of_its_own(tmp_path: Path) -> None:
+    product = edged()
+    write_step_part(alone(samples.worked_part()), product, tmp_path / "part.step")
+    read = Read(tmp_path / "part.step")
+    [root] = read.roots()
+    assert name_of(root) == "X1 Worked part"
+    bodies = dict(read.uses(root))
+    assert list(bodies) == ["as cut", "finished outline"]
+    solid, sheet = (Shape.cast(XCAFDoc_ShapeTool.GetShape_s(each)) for each in bodies.values())
+    assert [len(solid.Solids()), len(sheet.Solids())] == [1, 0]
+    assert len(sheet.Faces()) == 1
+    cut, outline = product.part.blank.size, product.shop.finished
+    box = solid.BoundingBox()
+    assert (box.xlen, box.ylen, box.zlen) == pytest.approx(cut, abs=1e-5)
+    box = sheet.BoundingBox()
+    assert (box.xmin, box.ymin) == pytest.approx(outline.low[:2], abs=1e-5)
+    assert (box.xmax, box.ymax) == pytest.approx(outline.high[:2], abs=1e-5)
+    assert sheet.Faces()[0].Area() == pytest.approx(400 * 120)
+
+
+NAMED = """
+import json, sys
+import gmsh
+gmsh.initialize(["gmsh", "-v", "1"])
+gmsh.option.setNumber("Geometry.OCCImportLabels", 1)
+gmsh.open(sys.argv[1])
+print(json.dumps({
+    dim: [gmsh.model.getEntityName(dim, tag) for _, tag in gmsh.model.getEntities(dim)]
+    for dim in (2, 3)
+}))
+gmsh.finalize()
+"""
+
+
+def test_gmsh_keeps_solid_and_outline_apart_by_name(tmp_path: Path) -> None:
+    write_step_part(alone(samples.worked_part()), edged(), tmp_path / "part.step")
+    done = subprocess.run(
+        [sys.executable, "-c", NAMED, str(tmp_path / "part.step")],
+        capture_output=True,
+        text=True,
+        check=True,
+    )
+    names = json.loads(done.stdout)
+    [solid] = names["3"]
+    assert "as cut" in solid
+    assert sum("finished outline" in name for name in names["2"]) == 1
 
 
 @pytest.mark.parametrize("title", ["Bücherwand für Zoë", "L'étagère \\ #12", "書棚", "Shelf 📚 ok"])

@@ -9,6 +9,7 @@ from collections.abc import Iterable
 from pathlib import PurePosixPath
 
 from rodwright.handover.lists import PartsRow, parts_list
+from rodwright.handover.shop_part import PartsKind
 from rodwright.lengths import LengthUnit, to_inches
 from rodwright.parts import Part, Stock, Unit
 
@@ -29,19 +30,21 @@ def row_name(row: PartsRow) -> str:
     return f"{row.refs[0]} {row.name}".rstrip()
 
 
-def file_paths(unit: Unit) -> tuple[PurePosixPath, ...]:
+def file_paths(unit: Unit, kind: PartsKind) -> tuple[PurePosixPath, ...]:
     """Where the files of each row of the parts list go, without their ending.
 
-    A folder for each stock and thickness, and in it ref, name and quantity:
-    ``birch-plywood-18/SD1-side-2x``.  Plain letters only, of which no two differ by case
-    alone, so that any file system takes them.
+    A folder for each stock and thickness, and in it ref, name, quantity and whether it is as
+    cut or finished: ``birch-plywood-18/SD1-side-2x-cut``.  Plain letters only, and no two that
+    differ by case alone, so that any file system takes them.
     """
     rows, folders = parts_list(unit), _folders(unit)
     stems = (
         "-".join(filter(None, (slug(row.refs[0]), slug(row.name).lower()))) or "part"
         for row in rows
     )
-    names = _all_different(f"{stem}-{row.quantity}x" for stem, row in zip(stems, rows, strict=True))
+    names = _all_different(
+        f"{stem}-{row.quantity}x-{kind}" for stem, row in zip(stems, rows, strict=True)
+    )
     return tuple(
         PurePosixPath(folders[row.stock], name) for row, name in zip(rows, names, strict=True)
     )
@@ -63,7 +66,7 @@ def _folders(unit: Unit) -> dict[str, str]:
 
 
 def _folder(stock: Stock, unit: LengthUnit) -> str:
-    what = slug(stock.material).lower() or slug(stock.name).lower() or "stock"
+    what = slug(stock.described).lower() or slug(stock.name).lower() or "stock"
     if unit == "in":
         return f"{what}-{float(to_inches(stock.thickness)):.4g}in"
     return f"{what}-{round(stock.thickness, 2):g}"

@@ -1,27 +1,26 @@
 """Distinct parts as other programs see them: what they are called, and what is said of them.
 
-Each row of the parts list is one product.  Its name is made here once, for the unit's STEP
-file, the part's own files and their names; :mod:`rodwright.handover.names` makes the same
-name for the list.
+Each row of the parts list is one product, as cut or finished.  What it is called is made in
+:mod:`rodwright.handover.names`, once for list, unit and part files.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import PurePosixPath
 
 from rodwright.handover.lists import PartsRow, like_parts, parts_list
 from rodwright.handover.names import file_paths, row_name
+from rodwright.handover.shop_part import PartsKind, ShopPart, shop_part
 from rodwright.handover.working_names import working_names
 from rodwright.lengths import LengthUnit, format_length
-from rodwright.parts import Grain, Part, Unit
+from rodwright.parts import Grain, Part, Unit, Vector
 
 Property = tuple[str, str | int]
 """Name and value."""
 
-FINISHED = "finished size"
-"""The cut state of a piece that is drawn as it will be when all is done."""
+CUT_STATE = "cut state"
+"""Name of the property that says whether a piece is as cut or finished."""
 
 _GRAIN = {
     Grain.LENGTHWISE: "lengthwise, along x",
@@ -34,47 +33,56 @@ _GRAIN = {
 class Product:
     """A distinct part: a row of the parts list, one product in STEP, one file of a kind.
 
-    ``parts`` are its pieces, all alike; ``name`` begins with the first one's ref.
+    ``shop`` holds its pieces, all alike; ``name`` begins with the first one's ref.
     ``workings`` are short names of its workings, in their order.  ``file`` is where its
     files go below the folder of parts, without their ending.
     """
 
-    parts: tuple[Part, ...]
-    ref: str
+    shop: ShopPart
     name: str
     description: str
     properties: tuple[Property, ...]
     workings: tuple[str, ...]
     file: PurePosixPath
 
+    @property
+    def part(self) -> Part:
+        """The first of its pieces."""
+        return self.shop.part
 
-def products(unit: Unit) -> tuple[Product, ...]:
-    """The unit's distinct parts, in the order of the parts list."""
+    @property
+    def title(self) -> str:
+        """Name, quantity, stock and state on one line."""
+        return f"{self.name}, {self.description}"
+
+
+def products(unit: Unit, kind: PartsKind) -> tuple[Product, ...]:
+    """The unit's distinct parts as cut or finished, in the order of the parts list."""
     shown = unit.display_unit
-    return tuple(
-        Product(
-            parts=parts,
-            ref=row.refs[0],
-            name=row_name(row),
-            description=_description(row, shown),
-            properties=_properties(row, parts[0], shown),
-            workings=working_names(parts[0].workings, shown),
-            file=file,
+    made = []
+    rows, files = parts_list(unit, kind), file_paths(unit, kind)
+    for parts, row, file in zip(like_parts(unit), rows, files, strict=True):
+        shop = shop_part(parts, kind, shown)
+        stock = f"{row.material} {format_length(row.thickness, shown)} {shown}"
+        made.append(
+            Product(
+                shop=shop,
+                name=row_name(row),
+                description=f"{row.quantity} off, {stock}, {shop.state}",
+                properties=_properties(row, parts[0], shop, shown),
+                workings=working_names(shop.part.workings, shown),
+                file=file,
+            )
         )
-        for parts, row, file in zip(
-            like_parts(unit), parts_list(unit), file_paths(unit), strict=True
-        )
-    )
+    return tuple(made)
 
 
-def _description(row: PartsRow, unit: LengthUnit) -> str:
-    return f"{row.quantity} off, {row.material} {format_length(row.thickness, unit)} {unit}"
-
-
-def _properties(row: PartsRow, part: Part, unit: LengthUnit) -> tuple[Property, ...]:
+def _properties(
+    row: PartsRow, part: Part, shop: ShopPart, unit: LengthUnit
+) -> tuple[Property, ...]:
     edging = [
         f"{where}: {each.called} {format_length(each.thickness, unit)} {unit}"
-        for where, each in zip(row.edged, part.edged, strict=True)
+        for where, each in zip(row.edged, shop.edged, strict=True)
     ]
     return (
         ("ref", ", ".join(row.refs)),
@@ -86,10 +94,16 @@ def _properties(row: PartsRow, part: Part, unit: LengthUnit) -> tuple[Property, 
         ("grain direction", _GRAIN[row.grain]),
         ("edging", "; ".join(edging) or "none"),
         ("lipping", ", ".join(row.lipped) or "none"),
-        ("finished size", _size((row.length, row.width, row.thickness), unit)),
-        ("cut state", FINISHED),
+        (CUT_STATE, shop.state),
+        ("size as cut", _size(part.rough_size, unit)),
+        ("finished size", _size(part.blank.size, unit)),
+        ("face up", row.up),
+        ("measured", row.reference),
+        ("second side", row.second_side or "none"),
+        ("before and after", "; ".join(row.notes) or "nothing"),
+        ("worked later", "; ".join(dict.fromkeys(working_names(shop.later, unit))) or "nothing"),
     )
 
 
-def _size(lengths: Sequence[float], unit: LengthUnit) -> str:
+def _size(lengths: Vector, unit: LengthUnit) -> str:
     return f"{' x '.join(format_length(length, unit) for length in lengths)} {unit}"

@@ -20,12 +20,13 @@ from pathlib import Path
 
 from rodwright.handover.names import groups
 from rodwright.handover.part21 import ExchangeFile, Header, reals, text
-from rodwright.handover.products import Product, Property, products
+from rodwright.handover.products import CUT_STATE, Product, Property, products
 from rodwright.handover.stamp import time_stamp
-from rodwright.handover.step_pieces import Named, piece_of
-from rodwright.parts import Placement, Unit
+from rodwright.handover.step_pieces import Named, Piece, piece_of, sheet_of
+from rodwright.parts import Box, Placement, Unit
 from rodwright.worked_faces import worked_faces
 
+_OUTLINE = "finished outline"
 _HOME = Placement((0.0, 0.0, 0.0), (1.0, 0.0, 0.0), (0.0, 1.0, 0.0))
 
 
@@ -43,22 +44,30 @@ def write_step_unit(unit: Unit, path: Path) -> None:
         ValueError: a part's workings leave no single solid.
     """
     file = _StepFile()
-    product_of: dict[str, _Defined] = {}
-    for product in products(unit):
-        defined = file.add_product(product)
-        product_of |= {part.ref: defined for part in product.parts}
+    use_of: dict[str, _Use] = {}
+    for product in products(unit, "finished"):
+        defined = file.add_part(product)
+        use_of |= {
+            piece.ref: _Use(piece.ref, defined, piece.placement) for piece in product.shop.pieces
+        }
     context = file.add_length_context()
     uses = []
     for name, members in groups(unit).items():
-        pieces = [_Use(part.ref, product_of[part.ref], part.placement) for part in members]
-        uses.append(_Use(name, file.add_assembly(name, pieces, context), _HOME))
-    file.add_assembly(unit.title, uses, context)
+        pieces = [use_of[part.ref] for part in members]
+        uses.append(_Use(name, file.add_assembly(name, name, "", pieces, context), _HOME))
+    file.add_assembly(unit.title, unit.title, "", uses, context)
     count = len(unit.parts)
     file.write(path, _header(unit, f"{unit.title}: {count} part{'s' * (count > 1)}, finished"))
 
 
 def write_step_part(unit: Unit, product: Product, path: Path) -> None:
     """Write one of a unit's distinct parts in its own frame, mm, as one product.
+
+    Where the piece as cut isn't the finished one, the product holds two bodies: the solid
+    that the machine gets, and the finished outline.  The outline is a sheet at the underside,
+    in a product of its own: readers of every sort show products by name and hide them one by
+    one, while many drop the names of bodies; and a sheet can't be taken for a second piece to
+    cut, nor for wood to weigh.
 
     Raises:
         OSError: the file can't be written.
@@ -67,9 +76,12 @@ def write_step_part(unit: Unit, product: Product, path: Path) -> None:
         ValueError: the part's workings leave no single solid.
     """
     file = _StepFile()
-    file.add_product(product)
-    what = f"{product.name}, {product.description}; of {unit.title}"
-    file.write(path, _header(unit, what))
+    outline = product.shop.finished
+    if outline == Box((0.0, 0.0, 0.0), product.part.blank.size):
+        file.add_part(product)
+    else:
+        file.add_part_with_outline(product, outline)
+    file.write(path, _header(unit, f"{product.title}; of {unit.title}"))
 
 
 def _header(unit: Unit, description: str) -> Header:
@@ -103,23 +115,52 @@ class _StepFile(ExchangeFile):
         self._properties: dict[str, str] = {}
         self._plain_context = ""
 
-    def add_product(self, product: Product) -> _Defined:
-        """Add a distinct part: its piece, with names put in, and its properties."""
-        part = product.parts[0]
+    def add_part(self, product: Product) -> _Defined:
+        """Add a distinct part as one product."""
+        ref = product.part.ref
+        return self._add_solid(product, ref, product.name, product.properties)
+
+    def add_part_with_outline(self, product: Product, outline: Box) -> None:
+        """Add a distinct part as a product that holds its solid and the finished outline."""
+        ref, state = product.part.ref, product.shop.state
+        solid = self._add_solid(
+            product, f"{ref} {state}", f"{product.name}, {state}", ((CUT_STATE, state),)
+        )
+        low, high = outline.low, outline.high
+        sheet = self._add_piece(
+            sheet_of((low[0], low[1]), (high[0], high[1])),
+            Named(f"{ref} {_OUTLINE}", f"{product.name}, {_OUTLINE}", "", "", _OUTLINE, [_OUTLINE]),
+            ((CUT_STATE, _OUTLINE),),
+        )
+        whole = self.add_assembly(
+            ref,
+            product.name,
+            product.description,
+            [_Use(state, solid, _HOME), _Use(_OUTLINE, sheet, _HOME)],
+            self.add_length_context(),
+        )
+        self._add_properties(whole.definition, product.properties)
+
+    def _add_solid(
+        self, product: Product, identity: str, name: str, properties: Iterable[Property]
+    ) -> _Defined:
+        part = product.part
         stock = part.blank.stock
-        piece = piece_of(part.shape, stock.colour, stock.density)
         faces = [
             "; ".join(dict.fromkeys(product.workings[index] for index in left))
             for left in worked_faces(part.shape)
         ]
-        named = Named(
-            product.ref, product.name, product.description, stock.material, product.name, faces
-        )
+        named = Named(identity, name, product.description, stock.described, name, faces)
+        piece = piece_of(part.shape, stock.colour, stock.density)
+        return self._add_piece(piece, named, properties)
+
+    def _add_piece(self, piece: Piece, named: Named, properties: Iterable[Property]) -> _Defined:
+        """Add a piece, with names put in, and its properties."""
         shift, start = self.last - piece.before, self.place()
         self.append(piece.renumbered(self.last, named), piece.entities)
         defined = _Defined(*(f"#{number + shift}" for number in piece.anchors))
         end = self.place()
-        self._add_properties(defined.definition, product.properties)
+        self._add_properties(defined.definition, properties)
         # Open CASCADE's reader takes the last text that a product has for its material.
         self.move_last(end, start)
         return defined
@@ -159,11 +200,13 @@ class _StepFile(ExchangeFile):
             "REPRESENTATION_CONTEXT('','3D') )"
         )
 
-    def add_assembly(self, name: str, uses: list[_Use], context: str) -> _Defined:
+    def add_assembly(
+        self, identity: str, name: str, description: str, uses: list[_Use], context: str
+    ) -> _Defined:
         """Add a product that is made of others."""
-        words = text(name)
+        words = ",".join(map(text, (identity, name, description)))
         product_context = self.add(f"PRODUCT_CONTEXT('',{self.context},'mechanical')")
-        item = self.add(f"PRODUCT({words},{words},'',({product_context}))")
+        item = self.add(f"PRODUCT({words},({product_context}))")
         self.add(f"PRODUCT_RELATED_PRODUCT_CATEGORY('part',$,({item}))")
         formation = self.add(f"PRODUCT_DEFINITION_FORMATION('','',{item})")
         stage = self.add(f"PRODUCT_DEFINITION_CONTEXT('part definition',{self.context},'design')")

@@ -8,6 +8,7 @@ length, as the format asks, and follow from the corners by the right-hand rule.
 from __future__ import annotations
 
 import io
+import unicodedata
 from functools import lru_cache
 from typing import Any
 
@@ -26,6 +27,8 @@ decimal grid would leave gaps between faces that ought to touch."""
 
 _HAIR = _GRID
 """Mm: how far the surfaces of a part that lies askew are moved out in the whole unit."""
+
+_HEADER, _HEADER_LENGTH = "Rodwright; millimetres", 80
 
 _NO_AREA = 1e-12
 """Mm2: half of it is less than any triangle has whose corners single precision tells apart."""
@@ -66,12 +69,20 @@ def unit_stl(unit: Unit) -> bytes:
     return _binary(vertices[np.asarray(united.tri_verts)])
 
 
+def titled(content: bytes, title: str) -> bytes:
+    """An STL file with a title in its header, as far as that has room, in plain letters."""
+    plain = unicodedata.normalize("NFKD", title).encode("ascii", "ignore")
+    return (_HEADER.encode() + b"; " + plain)[:_HEADER_LENGTH].ljust(_HEADER_LENGTH) + content[
+        _HEADER_LENGTH:
+    ]
+
+
 class _Dateless(Mesh):  # type: ignore[misc]
     """An STL mesh whose header doesn't change with the time of day."""
 
     def get_header(self, name: str) -> str:  # noqa: ARG002
         """The 80 characters before the triangles."""
-        return "Rodwright; millimetres".ljust(80)
+        return _HEADER.ljust(_HEADER_LENGTH)
 
 
 def _snapped(vertices: NDArray[np.float64]) -> NDArray[np.float32]:
