@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from itertools import product
+from itertools import pairwise, product
 from typing import Any
 
 import pytest
@@ -152,7 +152,8 @@ def test_a_face_frame_inside_the_carcass_is_packed_out() -> None:
     """Stiles of 45 reach 27 past the faces of 18 mm sides."""
     unit = _unit(frame=True)
     packers = of_role(unit, Role.PACKER)
-    assert [part.bounds().size[0] for part in packers] == [27.0, 27.0]
+    assert {part.bounds().size[0] for part in packers} == {27.0}
+    assert len(packers) == 6
     assert _box_width(unit) == pytest.approx(536 - 90 - 25.4)
     assert {(a.first, a.least) for a in unit.clearances} == {(p.ref, 12.7) for p in packers}
 
@@ -300,7 +301,8 @@ def test_behind_a_door_drawers_begin_at_its_setback() -> None:
     fronts = [part.bounds() for part in of_role(unit, Role.DRAWER_FRONT)]
     assert {box.low[1] for box in fronts} == {door.high[1] + 2.0}
     assert {box.low[0] for box in fronts} == {18.0 + 25 + 2}
-    assert len(of_role(unit, Role.PACKER)) == 4
+    # Behind the plates of the door's hinges, which reach 37 + 32 / 2 behind its rear.
+    assert min(part.bounds().low[1] for part in of_role(unit, Role.PACKER)) > door.high[1] + 53
     assert check_solids(unit) == ()
 
 
@@ -320,6 +322,7 @@ def test_behind_a_door_drawers_begin_at_its_setback() -> None:
         ({"slides": {"clearance": 220}}, "", "too narrow"),
         ({"slides": {"kind": "under", "deduction": 37}}, "slides.deduction", "no room there"),
         ({"slides": {"kind": "under", "clearance": 5}}, "slides.clearance", "says nothing"),
+        ({"slides": {"kind": "runners", "height": 35}}, "slides.height", "says nothing"),
         ({"slides": {"deduction": 42}}, "slides.deduction", "says nothing"),
         ({"slides": {"kind": "runners", "below": 9}}, "slides.below", "says nothing"),
         ({"bottom": {"groove": 10}}, "bottom.groove", "more than half of 18 mm"),
@@ -449,3 +452,49 @@ def test_overlay_fronts_close_against_bumpers(bumper: float | None, kind: str) -
     bought = [each for each in unit.fixings if each.name == "bumper"]
     assert [each.count for each in bought] == ([4] if thick else [])
     assert check_solids(unit) == ()
+
+
+SLIDE = 45.0
+"""Height of ball-bearing slides at the sides of a box, mm (from memory)."""
+
+
+@pytest.mark.parametrize("kind", ["side", "under"])
+@pytest.mark.parametrize("count", [1, 3])
+def test_packers_are_fixed_by_themselves_and_slides_go_across_them(kind: str, count: int) -> None:
+    """They reach past every slide above and below, and each has two screws of its own at least;
+    the slides are carried at their first hole (37 from the front, common practice), at their
+    rear, and nowhere more than 300 apart."""
+    unit = _unit(frame=True, count=count, slides={"kind": kind})
+    packers = [part.bounds() for part in of_role(unit, Role.PACKER)]
+    for side in _sides(unit):
+        middle = side.bounds().centre[2]
+        assert all(box.low[2] < middle - SLIDE / 2 - 15 for box in packers)
+        assert all(box.high[2] > middle + SLIDE / 2 + 15 for box in packers)
+    for part in of_role(unit, Role.PACKER):
+        (held,) = (
+            each for each in unit.joints
+            if each.kind is JointKind.SCREWED and each.first == part.ref
+        )  # fmt: skip
+        assert held.second in ("SD1", "SD2")
+        assert held.fixings[0].count >= 2
+    ys = sorted({box.low[1] for box in packers})
+    assert ys[0] < 37 < ys[0] + 18
+    length = _sides(unit)[0].blank.length
+    assert ys[-1] < length - 37 < ys[-1] + 18
+    assert all(after - before - 18 <= 300 for before, after in pairwise(ys))
+    assert check_solids(unit) == ()
+
+
+@pytest.mark.parametrize(("wish", "least"), [({}, 45.0), ({"slides": {"height": 37}}, 37.0)])
+def test_a_box_is_no_lower_than_the_slides_at_its_sides(wish: dict[str, Any], least: float) -> None:
+    """A front loses 12 below and 12 above its box, so that boxes are that much lower."""
+    fronts = [f"{least + 24} mm", "1 share"]
+    assert _sides(_unit(fronts=fronts, count=None, **wish))[0].blank.width == pytest.approx(least)
+    fronts = [f"{least + 23.5} mm", "1 share"]
+    (told,) = _told(fronts=fronts, **wish)
+    assert told.startswith(f"interior.drawers.fronts.0: behind a front {least + 23.5:g} mm high")
+    assert f"a box of {least - 0.5:g} mm is lower than the slides" in told
+    assert f"{least:g} mm high" in told
+    if not wish:
+        assert not _told(fronts=fronts, slides={"kind": "under"})
+        assert not _told(fronts=fronts, slides={"kind": "runners"})

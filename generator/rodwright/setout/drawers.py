@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from rodwright.parts import Box, Role, Slide, Stock
 from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import FORWARD, Bench, X
+from rodwright.setout.bench import FORWARD, TOUCH, Bench, X
 from rodwright.setout.boards import bumpers, lay_board
 from rodwright.setout.drawer_box import (
     LEAST_ABOVE,
@@ -19,6 +19,7 @@ from rodwright.setout.drawer_box import (
     lay_box,
 )
 from rodwright.setout.drawer_fronts import Fronts, set_out_fronts
+from rodwright.setout.drawer_packers import lay_packers
 from rodwright.setout.front_fixing import FrontFixing
 from rodwright.setout.rod import Rod
 from rodwright.setout.slides import Running, Way, lay_kickers, lay_slides, running, stand
@@ -59,7 +60,10 @@ def set_out_drawers(
     run = running(wish.slides, way, stock.thickness, problems, (*where, "slides"))
     if run is None or not _wide_enough(like, run, way, problems, where):
         return
-    drawers = _Drawers(like, fronts, run, way, space, rod, bench, problems, where, moisture)
+    packers = lay_packers(run, space, way, rod, bench) if run.kind != "runners" else ((), ())
+    drawers = _Drawers(
+        like, fronts, run, way, packers, space, rod, bench, problems, where, moisture
+    )
     for number in range(len(fronts.heights)):
         # Equal fronts are all too low, and told once.
         if not drawers.lay(number) and wish.fronts is None:
@@ -104,6 +108,7 @@ class _Drawers:
     fronts: Fronts
     run: Running
     way: Way
+    packers: tuple[tuple[str, ...], ...]
     space: Space
     rod: Rod
     bench: Bench
@@ -113,20 +118,13 @@ class _Drawers:
 
     def lay(self, number: int) -> bool:
         """Lay one drawer, counted from the top, on the bench; whether it can be made."""
-        say, run, way = self.problems.length, self.run, self.way
+        run, way = self.run, self.way
         zone = self.fronts.heights[number]
         like, wish = self.like, self.like.wish
         last = number == len(self.fronts.heights) - 1
         place = stand(wish.slides, zone, last, self.space, way, self.rod, self.bench)
         high = place.high - place.low
-        if high < self.like.above + LEAST_ABOVE:
-            key = "count" if wish.fronts is None else "fronts"
-            self.problems.add(
-                (*self.where, key) if key == "count" else (*self.where, key, number),
-                f"behind a front {say(zone[1] - zone[0])} high a box of {say(max(high, 0.0))} is "
-                f"too low: its bottom alone takes {say(self.like.above)}",
-                f"Make the front at least {say(self.like.above + LEAST_ABOVE - high)} higher.",
-            )
+        if not self._high_enough(number, high):
             return False
         drawers = sum(isinstance(motion, Slide) for motion in self.bench.motions)
         group = f"Drawer {drawers + 1}"
@@ -148,8 +146,30 @@ class _Drawers:
             wish.handle, (box.low[0], box.high[0]), like.stock.thickness, like.above, self.moisture
         )
         fixing.fix(front.ref, laid.front, self.bench, self.problems, (*self.where, "handle"))
-        lay_slides(run, place, laid.sides, self.space, way, self.rod, self.bench, self.problems)
+        lay_slides(
+            run, place, laid.sides, self.packers, self.space, way, self.rod, self.bench,
+            self.problems,
+        )  # fmt: skip
         if wish.hung == "overlay" and wish.bumper:
             self.bench.buy(bumpers(wish.bumper, self.problems.unit))
         self.bench.motions.append(Slide((front.ref, *laid.refs), (0.0, -run.travel, 0.0)))
         return len(self.problems) == before
+
+    def _high_enough(self, number: int, high: float) -> bool:
+        """Whether a box so high holds its bottom, and the slides at its sides."""
+        say, wish, above = self.problems.length, self.like.wish, self.like.above
+        low, top = self.fronts.heights[number]
+        box = f"behind a front {say(top - low)} high a box of {say(max(high, 0.0))} is"
+        slides = wish.slides.height if self.run.kind == "side" else 0.0
+        least = max(above + LEAST_ABOVE, slides)
+        if high >= least - TOUCH:
+            return True
+        help_with = f"Make the front at least {say(least - high)} higher"
+        if high < above + LEAST_ABOVE:
+            why = f"too low: its bottom alone takes {say(above)}"
+        else:
+            why = f"lower than the slides at its sides, which are {say(slides)} high"
+            help_with += ", or take lower slides (`slides.height`) or runners"
+        key = ("count",) if wish.fronts is None else ("fronts", number)
+        self.problems.add((*self.where, *key), f"{box} {why}", f"{help_with}.")
+        return False

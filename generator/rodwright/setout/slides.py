@@ -96,7 +96,7 @@ def _read_in_vain(wish: SlidesSpec, problems: Problems, where: KeyPath) -> None:
     """Note figures that say nothing about this kind of slides."""
     given = wish.model_fields_set
     for key, kinds in (("clearance", ("side", "runners")), ("deduction", ("under",)),
-                       ("below", ("side", "under"))):  # fmt: skip
+                       ("below", ("side", "under")), ("height", ("side",))):  # fmt: skip
         if key in given and wish.kind not in kinds:
             problems.add(
                 (*where, key),
@@ -181,45 +181,51 @@ def stand(
 
 
 def lay_slides(
-    run: Running, place: Stand, sides: tuple[str, str], space: Space, way: Way, rod: Rod,
-    bench: Bench, problems: Problems,
+    run: Running, place: Stand, sides: tuple[str, str], packers: tuple[tuple[str, ...], ...],
+    space: Space, way: Way, rod: Rod, bench: Bench, problems: Problems,
 ) -> None:  # fmt: skip
-    """Lay what carries one drawer on the bench, and join its sides (left, right) to it.
-
-    Where the face frame reaches inside the uprights, packers bring what carries the drawer
-    up to its edge.  They and the runners are ripped from carcass stock.
-    """
-    t = rod.thickness
+    """Join the sides (left, right) of one drawer to what carries it: slides on the uprights, or on
+    the ``packers`` (refs at either side) before them, or runners, which are laid here."""
     thick = bench.parts[sides[0]].blank.thickness
-    for side, upright in zip(sides, (space.left, space.right), strict=True):
-        carrier = upright.ref
-        packed = (upright.right, way.left) if upright is space.left else (way.right, upright.left)
-        if packed[1] - packed[0] > TOUCH:
-            z = {
-                "side": (place.low + place.high - t) / 2,
-                "under": max(place.low - BELOW["under"], way.low),
-                "runners": place.low,
-            }[run.kind]
-            box = Box(
-                (packed[0], way.start, z),
-                (packed[1], min(way.start + run.length, way.rear), z + t),
-            )
-            carrier = _strip(bench, rod, Role.PACKER, "Drawer packer", box, upright)
-        bench.keep_apart(carrier, side, run.clearance)
-        if run.kind != "runners":
-            kind = f"drawer slide, {run.kind}-mounted"
-            screw = max((each for each in _SHORT_SCREWS if each <= thick), default=10)
-            bench.join(
-                JointKind.SLIDING, carrier, side, bench.parts[side].bounds().centre,
-                Fixing(kind, 1, problems.length(run.length)),
-                Fixing("wood screw", SLIDE_SCREWS, f"4 x {screw} mm", "pilot 2.5 mm"),
-            )  # fmt: skip
+    uprights = space.left, space.right
+    for side, upright, packed in zip(sides, uprights, packers, strict=True):
+        if run.kind == "runners":
+            _bear(run, place, side, upright, space, way, rod, bench)
             continue
-        bears = space.floor.ref if space.floor else carrier
-        if place.runner is not None:
-            bears = _runner(bench, rod, "Drawer runner", place.runner, upright, space, way,
-                            run.clearance + thick)  # fmt: skip
-        bench.join(JointKind.SLIDING, bears, side, bench.parts[side].bounds().centre)
+        carriers = packed or (upright.ref,)
+        for carrier in carriers:
+            bench.keep_apart(carrier, side, run.clearance)
+        screw = max((each for each in _SHORT_SCREWS if each <= thick), default=10)
+        bench.join(
+            JointKind.SLIDING, carriers[0], side, bench.parts[side].bounds().centre,
+            Fixing(f"drawer slide, {run.kind}-mounted", 1, problems.length(run.length)),
+            Fixing("wood screw", SLIDE_SCREWS, f"4 x {screw} mm", "pilot 2.5 mm"),
+        )  # fmt: skip
+
+
+def _bear(
+    run: Running, place: Stand, side: str, upright: Upright, space: Space, way: Way, rod: Rod,
+    bench: Bench,
+) -> None:  # fmt: skip
+    """Lay what a drawer's side runs on and along.
+
+    Where the face frame reaches inside the uprights, a strip beside the box brings the
+    upright out to its edge.  It and the runner are ripped from carcass stock.
+    """
+    guide = upright.ref
+    beside = (upright.right, way.left) if upright is space.left else (way.right, upright.left)
+    if beside[1] - beside[0] > TOUCH:
+        box = Box(
+            (beside[0], way.start, place.low),
+            (beside[1], min(way.start + run.length, way.rear), place.low + rod.thickness),
+        )
+        guide = _strip(bench, rod, Role.PACKER, "Drawer guide", box, upright)
+    bench.keep_apart(guide, side, run.clearance)
+    bears = space.floor.ref if space.floor else guide
+    if place.runner is not None:
+        needed = run.clearance + bench.parts[side].blank.thickness
+        bears = _runner(bench, rod, "Drawer runner", place.runner, upright, space, way, needed)
+    bench.join(JointKind.SLIDING, bears, side, bench.parts[side].bounds().centre)
 
 
 def lay_kickers(run: Running, thick: float, space: Space, way: Way, rod: Rod, bench: Bench) -> None:

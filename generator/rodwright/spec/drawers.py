@@ -22,6 +22,8 @@ class SlidesSpec(SpecModel):
     for runners unless said."""
     deduction: Length = default(42.0, "1 21/32")
     """Under slides: how much narrower the box is inside than the opening is."""
+    height: Length = default(45.0, "1 3/4")
+    """Side slides: how high they are, and so the sides of the box at least."""
     length: Length | None = None
     """Length of the slides and the box; unless said, the longest that goes in, in steps of 50 mm or
     2 in, or for runners all there is."""
