@@ -67,13 +67,13 @@ def build(
             nothing is written then.
         ValueError: the workings of a part leave no single solid.
     """
-    from rodwright.handover import write_build
+    from rodwright.handover import look_before, write_build
 
-    step = progress or _silent
+    step, target = progress or _silent, Path(folder)
+    look_before(unit, target)
     step(f"building {len(unit.shapes)} solids and looking for collisions")
     findings = (*check_parts(unit), *check_solids(unit))
     extras = [partial(_pictures, step)] if pictures else []
-    target = Path(folder)
     files = write_build(unit, target, parts=parts, findings=findings, extras=extras, progress=step)
     names = sorted(path.relative_to(target).as_posix() for path in files)
     return Build(target, tuple(names), findings)

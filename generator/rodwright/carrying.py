@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import asdict
 from pathlib import Path
 from typing import Any
@@ -15,6 +16,9 @@ from rodwright.site.way_carry import Step
 from rodwright.site.way_in import WayInAnswer
 
 __all__ = ["way_in", "write_way_in"]
+
+
+_FILES = re.compile(r"way-in\.json|[0-9]+-[a-z0-9-]+\.(?:svg|png)")
 
 
 def way_in(unit: Unit) -> WayInAnswer:
@@ -48,7 +52,7 @@ def write_way_in(answer: WayInAnswer, folder: Path) -> tuple[str, ...]:
     from rodwright.pictures.svg import to_svg
     from rodwright.pictures.way import way_drawings
 
-    with whole_or_nothing(folder) as staging:
+    with whole_or_nothing(folder, ours=_FILES, again=_FILES.fullmatch) as staging:
         for name, drawing in way_drawings(answer).items():
             svg = staging / f"{name}.svg"
             svg.write_text(to_svg(drawing), encoding="utf-8", newline="\n")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from pathlib import Path
 
@@ -22,6 +23,10 @@ Every picture here is made from a spec in [`models/`](../models) by one command:
 Start from one of them with `rodwright new NAME my-unit.yaml`.
 """
 
+_FILES = re.compile(
+    r"README\.md|[a-z0-9-]+/(?:assembled|exploded|opened|views|opening)[a-z0-9-]*\.(?:png|svg)"
+)
+
 
 def write_gallery(folder: Path, progress: Callable[[str], None]) -> Path:
     """Make the pictures of every ready model and a page of them; returns the page.
@@ -34,7 +39,7 @@ def write_gallery(folder: Path, progress: Callable[[str], None]) -> Path:
     from rodwright.pictures import write_pictures
     from rodwright.surveying import survey
 
-    with whole_or_nothing(folder) as staging:
+    with whole_or_nothing(folder, ours=_FILES, again=_FILES.fullmatch) as staging:
         for name in model_names():
             progress(f"pictures of {name}")
             spec = read_spec(model_path(name))

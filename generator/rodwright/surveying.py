@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import asdict, dataclass, replace
 from pathlib import Path
@@ -156,6 +157,8 @@ def _gains(measured: Survey) -> tuple[Gain, ...]:
 
 # --- on file ---------------------------------------------------------------------------
 
+_FILES = re.compile(r"survey\.json|opening(?:-rear)?\.(?:svg|png)")
+
 
 def write_survey(sheet: SurveySheet, folder: Path) -> tuple[Path, ...]:
     """Write ``survey/survey.json`` and the drawing ``survey/opening.svg`` and ``.png``.
@@ -167,7 +170,7 @@ def write_survey(sheet: SurveySheet, folder: Path) -> tuple[Path, ...]:
         ProblemsError: the folder can't be written, or something that isn't ours is in the way.
     """
     target = folder / "survey"
-    with whole_or_nothing(target) as staging:
+    with whole_or_nothing(target, ours=_FILES, again=_FILES.fullmatch) as staging:
         (staging / "survey.json").write_bytes(json_text(record(sheet)))
         if sheet.fit is not None:
             # Pillow and the picture modules are needed for nothing else here.

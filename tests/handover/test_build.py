@@ -14,8 +14,9 @@ from pathlib import Path
 
 import pytest
 
+from rodwright.building import build
 from rodwright.checks.findings import Finding, Severity
-from rodwright.handover import write_build
+from rodwright.handover import BUILD_FILES, write_build
 from rodwright.handover.model import read_unit_json
 from rodwright.handover.names import file_paths, slug
 from rodwright.laid import laid_unit
@@ -144,7 +145,8 @@ TWICE = """
 import sys
 from pathlib import Path
 sys.path.insert(0, sys.argv[1])
-from rodwright.handover import write_build
+from rodwright.building import build
+from rodwright.handover import BUILD_FILES, write_build
 from samples import bookcase
 write_build(bookcase(), Path(sys.argv[2]))
 """
@@ -271,3 +273,49 @@ def test_thicknesses_in_folders_are_in_the_makers_unit() -> None:
 )
 def test_slugs(text: str, safe: str) -> None:
     assert slug(text) == safe
+
+
+def test_every_file_of_a_build_has_a_name_that_builds_have(tmp_path: Path) -> None:
+    made = write_build(bookcase(), tmp_path / "out")
+    names = [path.relative_to(tmp_path / "out").as_posix() for path in made]
+    assert [name for name in names if not BUILD_FILES.fullmatch(name)] == []
+
+
+def test_an_edited_file_is_told_before_the_work(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    target = tmp_path / "out"
+    unit = bookcase()
+    write_build(unit, target)
+    edited = [target / "parts-list.csv", sorted((target / "parts").rglob("SH1*.step"))[0]]
+    for path in edited:
+        path.write_text("mine")
+    # An edited file of a piece that isn't in the unit any more is in nobody's way.
+    gone = next(path for path in sorted((target / "parts").rglob("BK1*.stl")))
+    gone.write_text("mine")
+    unit = replace(unit, parts=tuple(part for part in unit.parts if part.ref != "BK1"))
+    monkeypatch.setattr("rodwright.building.check_parts", _never)
+    with pytest.raises(ProblemsError) as caught:
+        build(unit, target)
+    told = [str(problem).splitlines()[0] for problem in caught.value.problems]
+    assert len(told) == 2
+    assert all(any(str(path) in each for each in told) for path in edited)
+    assert all(path.read_text() == "mine" for path in (*edited, gone))
+
+
+def _never(_: Unit) -> None:
+    raise AssertionError("the work had begun")
+
+
+def test_a_forged_manifest_costs_no_file(tmp_path: Path) -> None:
+    target = tmp_path / "out"
+    mine = {"notes.txt": "mine", "prices.csv": "mine", "parts/bracket.step": "mine"}
+    for name, text in mine.items():
+        (target / name).parent.mkdir(parents=True, exist_ok=True)
+        (target / name).write_text(text)
+    sha = {name: hashlib.sha256(text.encode()).hexdigest() for name, text in mine.items()}
+    manifest = json.dumps({"made_by": "Rodwright", "files": sha})
+    (target / "manifest.json").write_text(manifest)
+    write_build(bookcase(), target)
+    write_build(bookcase(), target)
+    assert {name: (target / name).read_text() for name in mine} == mine

@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 import errno
+import hashlib
 import json
+import re
+from collections.abc import Callable
 from pathlib import Path
+from typing import Any
 
 import pytest
 
-from rodwright.handover.output import MANIFEST, whole_or_nothing
+from rodwright.handover.output import MANIFEST, look_before, whole_or_nothing
 from rodwright.problems import ProblemsError
 
 
@@ -248,3 +252,89 @@ def test_a_folder_that_cant_be_made(tmp_path: Path) -> None:
     # /proc takes no new folders from anyone, root or not (proc(5)).
     with pytest.raises(ProblemsError, match="can't be written"):
         build(Path("/proc/rodwright/out"), {"x.txt": "1"})
+
+
+OURS = re.compile(r"unit\.step|parts/[A-Z]{2}[0-9]+\.step")
+
+
+def forge(target: Path, files: dict[str, str]) -> None:
+    """Files, and a manifest that gives the true digest of each."""
+    for name, text in files.items():
+        (target / name).parent.mkdir(parents=True, exist_ok=True)
+        (target / name).write_text(text)
+    sha = {name: hashlib.sha256(text.encode()).hexdigest() for name, text in files.items()}
+    manifest = json.dumps({"made_by": "Rodwright", "files": sha})
+    (target / MANIFEST).write_text(manifest)
+
+
+def test_a_forged_manifest_takes_no_file_of_another_name(tmp_path: Path) -> None:
+    target = tmp_path / "out"
+    mine = {
+        "notes.txt": "mine",
+        "parts/own.step": "mine",
+        ".git/config": "mine",
+        "a/unit.step": "x",
+    }
+    forge(target, mine)
+    with whole_or_nothing(target, ours=OURS) as staging:
+        (staging / "unit.step").write_text("1")
+    assert files_of(target) == mine | {"unit.step": "1"}
+    assert list(json.loads((target / MANIFEST).read_text())["files"]) == ["unit.step"]
+
+
+def test_a_forged_digest_protects_nothing_of_anothers(tmp_path: Path) -> None:
+    target = tmp_path / "out"
+    forge(target, {"notes.txt": "mine"})
+    with (
+        pytest.raises(ProblemsError, match="in the way"),
+        whole_or_nothing(target, ours=OURS) as staging,
+    ):
+        (staging / "notes.txt").write_text("1")
+    assert files_of(target) == {"notes.txt": "mine"}
+
+
+@pytest.mark.parametrize("ask", [whole_or_nothing, look_before])
+def test_a_changed_file_that_will_be_written_again_stops_the_build_before_it_begins(
+    tmp_path: Path, ask: Callable[..., Any]
+) -> None:
+    target = tmp_path / "out"
+    build(target, {"x.txt": "1", "y.txt": "1", "z.txt": "1"})
+    for name in "xz":
+        (target / f"{name}.txt").write_text("edited")
+    before = tree(tmp_path)
+    begun = False
+    with pytest.raises(ProblemsError) as caught:
+        found = ask(target, again={"x.txt", "y.txt"}.__contains__)
+        if found is not None:
+            with found:
+                begun = True
+    assert not begun
+    assert ["x.txt` is in the way" in str(each) for each in caught.value.problems] == [True]
+    assert tree(tmp_path) == before
+
+
+def test_a_folder_with_a_name_that_is_too_long(tmp_path: Path) -> None:
+    for target in (
+        tmp_path / ("x" * 300),
+        tmp_path / ("x" * 300) / "out",
+        tmp_path / "a" / ("y" * 300),
+    ):
+        with pytest.raises(ProblemsError, match="File name too long") as caught:
+            build(target, {"x.txt": "1"})
+        assert "shorter name" in caught.value.problems[0].remedy
+        assert list(tmp_path.iterdir()) == []
+    build(tmp_path / ("x" * 250), {"x.txt": "1"})
+
+
+def test_a_folder_that_may_not_be_entered(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Root may enter everywhere, so the system's answer is put in by hand."""
+    target = tmp_path / "shut" / "out"
+
+    def refuse(path: Path, **_: object) -> None:
+        raise PermissionError(errno.EACCES, "Permission denied", str(path))
+
+    monkeypatch.setattr(Path, "stat", refuse)
+    with pytest.raises(ProblemsError, match="can't be written: Permission denied"):
+        build(target, {"x.txt": "1"})
+    with pytest.raises(ProblemsError, match="can't be written: Permission denied"):
+        look_before(target)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Sequence
 from pathlib import Path
 
@@ -9,7 +10,15 @@ from rodwright.checks.findings import Finding
 from rodwright.handover.shop_part import PartsKind
 from rodwright.parts import Unit
 
-__all__ = ["write_build"]
+__all__ = ["look_before", "write_build"]
+
+_OF_A_PIECE = re.compile("[A-Z]{2}[0-9]+")
+BUILD_FILES = re.compile(
+    r"(?:parts-list|hardware|edges)\.(?:csv|xlsx|json)|(?:unit|findings)\.(?:json|step|stl|glb)"
+    r"|(?:assembled|exploded|opened|views)[a-z0-9-]*\.(?:png|svg)"
+    rf"|parts/(?:[^/]+/)?{_OF_A_PIECE.pattern}[^/]*\.(?:step|stl)"
+)
+"""The names that files of a build have: nothing of another name is ever taken for one."""
 
 Extra = Callable[[Unit, Path], object]
 """Something else that writes files of a unit into a folder."""
@@ -47,7 +56,7 @@ def write_build(
     from rodwright.handover.stamp import time_stamp
 
     time_stamp(unit)  # refuse before the work rather than after it
-    with whole_or_nothing(folder) as staging:
+    with whole_or_nothing(folder, ours=BUILD_FILES, again=_written_for(unit)) as staging:
         write_files(unit, staging, parts, findings, progress or _silent)
         for extra in extras:
             extra(unit, staging)
@@ -55,6 +64,33 @@ def write_build(
             path.relative_to(staging).as_posix() for path in staging.rglob("*") if path.is_file()
         )
     return tuple(folder / name for name in names)
+
+
+def look_before(unit: Unit, folder: Path) -> None:
+    """Refuse, before any work is done, a folder that the build can't be put into as it is.
+
+    What a killed build left there is put right first.
+
+    Raises:
+        ProblemsError: a file of the last build was changed, the folder can't be used, or
+            SOURCE_DATE_EPOCH is wanted and is no time.
+    """
+    from rodwright.handover import output
+    from rodwright.handover.stamp import time_stamp
+
+    time_stamp(unit)
+    output.look_before(folder, ours=BUILD_FILES, again=_written_for(unit))
+
+
+def _written_for(unit: Unit) -> Callable[[str], bool]:
+    """Whether a file of the last build will most likely be written for this unit too."""
+    refs = {part.ref for part in unit.parts}
+
+    def again(name: str) -> bool:
+        piece = _OF_A_PIECE.match(name.rsplit("/", 1)[-1])
+        return "/" not in name or (piece is not None and piece[0] in refs)
+
+    return again
 
 
 def _silent(what: str) -> None:

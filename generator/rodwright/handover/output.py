@@ -8,61 +8,145 @@ unchanged since are ever replaced or removed.
 from __future__ import annotations
 
 import errno
-import hashlib
 import json
-import shutil
-import tempfile
-from collections.abc import Iterator, Mapping
+import re
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager, suppress
 from pathlib import Path, PurePosixPath
 
+from rodwright.handover.moving import (
+    MANIFEST,
+    NEW,
+    StuckError,
+    clear_left_behind,
+    digest,
+    files_in,
+    is_plain,
+    make_work_folder,
+    move_all,
+    settle,
+)
 from rodwright.problems import Problem, ProblemsError
 
-MANIFEST = "manifest.json"
+__all__ = ["MANIFEST", "look_before", "whole_or_nothing"]
+
 _MAKER = "Rodwright"
 _FULL = (errno.ENOSPC, errno.EDQUOT)
+_ANYTHING = re.compile(".*", re.DOTALL)
 
 
 @contextmanager
-def whole_or_nothing(target: Path) -> Iterator[Path]:
+def whole_or_nothing(
+    target: Path,
+    *,
+    ours: re.Pattern[str] = _ANYTHING,
+    again: Callable[[str], object] | None = None,
+) -> Iterator[Path]:
     """A fresh folder whose files are moved into ``target`` when the block ends well.
 
     When the block raises, or the files can't all be put in place, the target is left as it
     was.  Files in the target that an earlier build listed in its manifest, unchanged since,
-    are replaced, or removed where there is no new one; all others are left alone.
+    are replaced, or removed where there is no new one; all others are left alone.  A process
+    that is killed leaves the last build, the new one, or something that the next call mends.
+
+    A manifest may have been made by anyone, so it is believed only where a whole name matches
+    ``ours``: nothing else is touched, whatever it says.  ``again`` tells which names of the
+    last build will be written again, as far as that is known before the work: one of these
+    that was changed is refused before the block begins.
 
     Raises:
-        ProblemsError: a file that isn't ours (or was changed since) is in the way, or the
-            files can't be written.
+        ProblemsError: a file that isn't ours (or was changed since) is in the way, another
+            process writes to the target, or the files can't be written.
     """
     target = target.absolute()
-    made = _missing_folders(target.parent)
+    may = _matching(ours)
+    made: list[Path] = []
     try:
+        made = _missing_folders(target.parent)
         target.parent.mkdir(parents=True, exist_ok=True)
+        _clear(target, may)
         # Inside a target that is there already: it may be a mounted disk, which nothing can
         # be moved onto from beside it, or the only folder the user may write to.
-        place = target if target.is_dir() else target.parent
-        work = Path(tempfile.mkdtemp(prefix=f".{target.name}-", dir=place))
+        work = make_work_folder(target if target.is_dir() else target.parent)
     except OSError as error:
+        _unmake(made)
         raise _unwritable(target, error) from error
     done = False
     try:
-        staging = work / "new"
+        staging = work / NEW
         staging.mkdir()
-        _old_files(target)  # refuse before the work rather than after it
+        # Refuse before the work rather than after it.
+        _refuse_changed(target, _old_files(target, may), again)
         yield staging
-        _put_in_place(staging, target, work / "old")
+        _put_in_place(work, target, may)
         done = True
     except OSError as error:
         if _within(work, error) or _within(target, error) or error.errno in _FULL:
             raise _unwritable(target, error) from error
         raise
     finally:
-        shutil.rmtree(work, ignore_errors=True)
+        _settle(work, target, may)
         if not done:
-            for folder in made:
-                with suppress(OSError):  # something else may have moved in meanwhile
-                    folder.rmdir()
+            _unmake(made)
+
+
+def look_before(
+    target: Path,
+    *,
+    ours: re.Pattern[str] = _ANYTHING,
+    again: Callable[[str], object] | None = None,
+) -> None:
+    """Mend and refuse what :func:`whole_or_nothing` would, for work that is done before it.
+
+    Raises:
+        ProblemsError: as there, as far as it is known before anything is written.
+    """
+    target, may = target.absolute(), _matching(ours)
+    try:
+        _clear(target, may)
+        _refuse_changed(target, _old_files(target, may), again)
+    except OSError as error:
+        raise _unwritable(target, error) from error
+
+
+def _matching(ours: re.Pattern[str]) -> Callable[[str], bool]:
+    return lambda name: name == MANIFEST or ours.fullmatch(name) is not None
+
+
+def _clear(target: Path, may: Callable[[str], bool]) -> None:
+    """Mend what a killed process left in the target or beside it."""
+    try:
+        clear_left_behind(target.parent, may)
+        busy = target.is_dir() and clear_left_behind(target, may)
+    except StuckError as error:
+        raise ProblemsError([_stuck(error)]) from None
+    if busy:
+        raise ProblemsError(
+            [
+                Problem(
+                    f"something else is being written to `{target}` at this moment",
+                    "Wait until it is done, or give another folder.",
+                )
+            ]
+        )
+
+
+def _settle(work: Path, target: Path, may: Callable[[str], bool]) -> None:
+    try:
+        settle(work, may)
+    except StuckError as error:
+        raise ProblemsError([_stuck(error)]) from None
+    except OSError as error:
+        raise _unwritable(target, error) from error
+
+
+def _stuck(error: StuckError) -> Problem:
+    return Problem(
+        f"a build was broken off, and `{error.path}`, which has come since, is in the way of the "
+        f"one before it",
+        f"Move it away; the file that belongs there is `{error.kept}`, and the next build puts it "
+        "back.",
+    )
 
 
 def _missing_folders(folder: Path) -> list[Path]:
@@ -74,6 +158,12 @@ def _missing_folders(folder: Path) -> list[Path]:
     return missing
 
 
+def _unmake(folders: list[Path]) -> None:
+    for folder in folders:
+        with suppress(OSError):  # something else may have moved in meanwhile
+            folder.rmdir()
+
+
 def _within(folder: Path, error: OSError) -> bool:
     return isinstance(error.filename, str | Path) and Path(error.filename).is_relative_to(folder)
 
@@ -82,12 +172,14 @@ def _unwritable(target: Path, error: OSError) -> ProblemsError:
     reason = error.strerror or str(error)
     if error.errno in _FULL:
         remedy = "Free some space on the disk, or give a folder on another one."
+    elif error.errno == errno.ENAMETOOLONG:
+        remedy = "Give a shorter name."
     else:
         remedy = "Give a folder that you may write to."
     return ProblemsError([Problem(f"`{target}` can't be written: {reason}", remedy)])
 
 
-def _old_files(target: Path) -> dict[str, str]:
+def _old_files(target: Path, may: Callable[[str], bool]) -> dict[str, str]:
     """What the last build wrote: names relative to the target, with their SHA-256."""
     if target.exists() and not target.is_dir():
         raise ProblemsError(
@@ -99,7 +191,7 @@ def _old_files(target: Path) -> dict[str, str]:
     files = _read_manifest(manifest)
     if files is None:
         raise ProblemsError([_in_the_way(manifest)])
-    return files
+    return {name: sha for name, sha in files.items() if may(name)}
 
 
 def _read_manifest(manifest: Path) -> dict[str, str] | None:
@@ -108,60 +200,41 @@ def _read_manifest(manifest: Path) -> dict[str, str] | None:
         return None
     try:
         document = json.loads(manifest.read_bytes())
-    except ValueError:
+    except (ValueError, RecursionError):
         return None
     if not isinstance(document, dict) or document.get("made_by") != _MAKER:
         return None
     files = document.get("files")
     if not isinstance(files, dict):
         return None
-    for name, digest in files.items():
-        path = PurePosixPath(name)
-        if path.is_absolute() or ".." in path.parts or not isinstance(digest, str):
-            return None
+    if not all(is_plain(name) and isinstance(sha, str) for name, sha in files.items()):
+        return None
     return files
 
 
-def _put_in_place(staging: Path, target: Path, backup: Path) -> None:
-    new = {
-        path.relative_to(staging).as_posix(): _digest(path)
-        for path in sorted(staging.rglob("*"))
-        if path.is_file()
-    }
+def _refuse_changed(
+    target: Path, old: Mapping[str, str], again: Callable[[str], object] | None
+) -> None:
+    """Tell of the files of the last build that were changed and would be written again."""
+    changed = [
+        target / name
+        for name, sha in old.items()
+        if again is not None and again(name)
+        if (target / name).exists() and not _is_ours(target / name, sha, None)
+    ]
+    if changed:
+        raise ProblemsError([_in_the_way(path) for path in changed])
+
+
+def _put_in_place(work: Path, target: Path, may: Callable[[str], bool]) -> None:
+    staging = work / NEW
+    new = {name: digest(staging / name) for name in files_in(staging)}
     document = {"made_by": _MAKER, "files": new}
     (staging / MANIFEST).write_text(json.dumps(document, indent=1) + "\n", encoding="utf-8")
-    old = _old_files(target)
-    if not target.exists():
-        staging.rename(target)
-        return
-    leaving = _leaving(target, old, new)
-    moved: list[tuple[Path, Path]] = []
-    made: list[Path] = []
-    try:
-        # The manifest goes first and comes last: without it, nothing left half done is
-        # taken for the whole.
-        for name in leaving:
-            _move(target / name, backup / name, moved, made)
-        for name in (*new, MANIFEST):
-            _move(staging / name, target / name, moved, made)
-    except BaseException:
-        for source, goal in reversed(moved):
-            goal.replace(source)
-        for folder in made:
-            if folder.is_relative_to(target):
-                folder.rmdir()
-        raise
-    for folder in sorted({(target / name).parent for name in leaving}, reverse=True):
-        if folder != target and not any(folder.iterdir()):
-            folder.rmdir()
-
-
-def _move(source: Path, goal: Path, moved: list[tuple[Path, Path]], made: list[Path]) -> None:
-    folders = _missing_folders(goal.parent)
-    goal.parent.mkdir(parents=True, exist_ok=True)
-    made[:0] = folders
-    source.replace(goal)
-    moved.append((source, goal))
+    # The manifest goes first and comes last: without it, nothing left half done is taken for
+    # the whole.
+    leaving = _leaving(target, _old_files(target, may), new)
+    move_all(work, target, leaving, new)
 
 
 def _leaving(target: Path, old: Mapping[str, str], new: Mapping[str, str]) -> list[str]:
@@ -200,7 +273,7 @@ def _blocked_folder(target: Path, name: str) -> Path | None:
 
 def _is_ours(path: Path, old: str | None, new: str | None) -> bool:
     """Whether a file may go: as the last build left it, or the same as the new one."""
-    return path.is_file() and not path.is_symlink() and _digest(path) in (old, new)
+    return path.is_file() and not path.is_symlink() and digest(path) in (old, new)
 
 
 def _in_the_way(path: Path) -> Problem:
@@ -208,8 +281,3 @@ def _in_the_way(path: Path) -> Problem:
         f"`{path}` is in the way: it isn't as the last build left it",
         "Move it away or give another folder; nothing has been written.",
     )
-
-
-def _digest(path: Path) -> str:
-    with path.open("rb") as file:
-        return hashlib.file_digest(file, "sha256").hexdigest()
