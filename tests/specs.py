@@ -23,7 +23,8 @@ stock:
 def spec_from(text: str, **more: Any) -> UnitSpec:
     """A spec from YAML text, with the stock above where it names none."""
     data = YAML(typ="safe", pure=True).load(text if "stock:\n" in text else text + STOCK)
-    data = {"title": "Test", "carcass": {"stock": "ply"}} | data | more
+    carcass = {"stock": "ply", "corners": "butted"}
+    data = {"title": "Test", "carcass": carcass} | data | more
     return UnitSpec.model_validate(data, context={"unit": data.get("unit", "mm")})
 
 

@@ -587,6 +587,7 @@ class JointKind(StrEnum):
     EDGE_GLUED = "glued to the edge"
     RESTING = "resting on pins"
     SCREWED = "butted and screwed"
+    PINNED = "butted and pinned"
     TONGUE = "tongue and groove"
     DOWEL = "dowel"
     BISCUIT = "biscuit"
@@ -597,12 +598,15 @@ class JointKind(StrEnum):
     SLIDING = "on slides"
     FLOATING = "floating in a groove"
     BUTTONED = "held so that it can move"
+    CLIPPED = "clipped on"
+    STANDING = "standing on it"
 
     @property
     def meets(self) -> bool:
         """Whether parts joined so must touch."""
         return self not in (
             JointKind.RESTING, JointKind.HINGED, JointKind.SLIDING, JointKind.FLOATING,
+            JointKind.CLIPPED,
         )  # fmt: skip
 
 

@@ -13,6 +13,7 @@ from rodwright.checks import check_parts
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.workings import workings
 from rodwright.parts import (
+    Bevel,
     Blank,
     Box,
     Easing,
@@ -102,6 +103,28 @@ def test_tongue_between_neighbours(gap: float, found: int) -> None:
     """Housings that share a wall line leave no tongue at all between them."""
     pair = [Housing(Surface.FACE, 100.0, 18.0, 6.0), Housing(Surface.FACE, 118 + gap, 18.0, 6.0)]
     assert len(_check(_panel(*pair))) == found
+
+
+@pytest.mark.parametrize(
+    ("bevel", "tilt"),
+    [
+        (Bevel(Surface.FACE, Surface.FAR_END, 18.0, 18.1), None),
+        (Bevel(Surface.FACE, Surface.FAR_END, 18.1, 18.0), 45.2),
+        (Bevel(Surface.FAR_END, Surface.FACE, 18.1, 18.0), None),
+        (Bevel(Surface.FAR_END, Surface.FACE, 18.0, 20.0), 48.0),
+        (Bevel(Surface.REVERSE, Surface.BACK_EDGE, 20.0, 18.0), 48.0),
+        # Seen on the face: a mitre gauge or a guide, and the saw square.
+        (Bevel(Surface.BACK_EDGE, Surface.FAR_END, 90.0, 60.0), None),
+    ],
+)
+def test_bevels_that_a_saw_cannot_tilt_to(bevel: Bevel, tilt: float | None) -> None:
+    """atan(20 / 18) = 48.0 degrees from square; most saws stop at 45."""
+    found = [each for each in _check(_panel(bevel)) if each.rule == "bevel past the saw"]
+    assert len(found) == (tilt is not None)
+    for each in found:
+        assert each.figure == pytest.approx(tilt, abs=0.05)
+        assert (each.limit, each.measure) == (45.0, "degrees")
+        assert "jig" in each.remedy
 
 
 @pytest.mark.parametrize(("length", "found"), [(240.1, 0), (239.9, 1)])

@@ -69,3 +69,25 @@ def test_a_frame_under_a_worktop_has_nothing_to_cover_over_it() -> None:
     assert not [each for each in _found(text, "frame overlap") if "top" in each.message]
     (gap,) = [each for each in _found(text, "open gap") if "top" in each.message]
     assert gap.figure == pytest.approx(10.0)
+
+
+@pytest.mark.parametrize(("overhang", "size"), [("sides: 8", "width"), ("top: 9", "height")])
+def test_a_frame_that_is_too_large_for_its_opening_names_the_keys(overhang: str, size: str) -> None:
+    """It may be scribed on site, which `fit.overlap` says; or it overhangs too far."""
+    frame = f"face_frame: {{stock: ash, width: 45, overhang: {{{overhang}}}}}\n"
+    (found,) = _found(_opening(frame=frame), "larger than the opening")
+    assert size in found.message
+    assert "`fit.overlap`" in found.remedy
+    assert f"`face_frame.overhang.{overhang.split(':')[0]}`" in found.remedy
+    (found,) = _found(_opening(size=f"{size}: 2100"), "larger than the opening")
+    assert "`fit.overlap`" not in found.remedy
+    scribed = _opening(fit="overlap: 2", frame=frame)
+    assert not _found(scribed, "larger than the opening")
+
+
+def test_too_little_overlap_names_its_keys() -> None:
+    frame = "face_frame: {stock: ash, width: 45, overhang: {sides: 5.3, top: 20}}\n"
+    found = _found(_opening(fit="sides: 3.5, overlap: 2", frame=frame), "frame overlap")
+    for each in found:
+        assert "`face_frame.overhang.sides`" in each.remedy
+        assert "`fit.overlap`" in each.remedy

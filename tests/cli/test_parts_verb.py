@@ -16,7 +16,7 @@ from specs import unit_from
 SPEC = """
 title: Alcove shelf
 size: {width: 800, height: 1000, depth: 300}
-carcass: {stock: ply}
+carcass: {stock: ply, corners: butted}
 interior: {shelves: {count: 3, fixed: false, holes: {near: 1}}}
 lipping: {stock: ash, thickness: 10}
 edging: {material: birch veneer, thickness: 0.6, edges: [bottom]}
@@ -39,7 +39,7 @@ Stock
 stock  material              parts             takes  kg all
 ────────────────────────────────────────────────────────────
 ply    birch plywood, 18 mm      7           1.72 m2    21.1
-ash    ash, 22 mm                3  2.3 m, 0.0004 m3     0.3
+ash    ash, 22 mm                3  2.3 m, 0.0005 m3     0.3
 
 Stock as first cut, without saw cuts and offcuts; weights finished.
 
@@ -101,10 +101,10 @@ def test_weights_are_of_each_and_of_all(capsys: pytest.CaptureFixture[str]) -> N
 def test_a_maker_in_inches_reads_pounds_and_feet(capsys: pytest.CaptureFixture[str]) -> None:
     show.parts(replace(unit_from(SPEC), display_unit="in"))
     said = capsys.readouterr().out
-    # 3.67 kg are 8.1 lb, 1.72 m2 are 18.5 sq ft, 2.3 m 7.5 ft (NIST SP 811, appendix B.8).
+    # 3.67 kg are 8.1 lb, 1.72 m2 are 18.5 sq ft, 2.31 m 7.6 ft (NIST SP 811, appendix B.8).
     assert re.search(r"^SD1, .* 8\.\d\d +16\.\d\d$", said, re.MULTILINE)
     assert "18.5 sq ft" in said
-    assert "7.5 ft, 0.2 board ft" in said
+    assert "7.6 ft, 0.2 board ft" in said
     assert "Feet to get are a tenth more" in said
     assert not re.search(r"\bkg\b|\bm2\b|\bm\b", said)
 

@@ -73,7 +73,7 @@ def test_edges_as_csv_and_sheet() -> None:
 
 def test_totals_of_each_stock() -> None:
     """Two sides of 1000 x 300 cut 0.6 narrower, four panels of 764 x 300 of which three have a
-    strip of 10 in front, and the strips."""
+    strip of 10 in front, and the strips, cut 6 longer and 2 wider."""
     sheet, board = stock_totals(unit_from(SIZE, **LIPPED))
     area = 2 * 1.0 * 0.2994 + 2 * 0.764 * 0.3 + 3 * 0.764 * 0.29
     assert (sheet.stock.name, sheet.parts) == ("ply", 7)
@@ -81,9 +81,9 @@ def test_totals_of_each_stock() -> None:
     finished = area + 2 * 1.0 * 0.0006
     assert sheet.weight == pytest.approx(finished * 0.018 * sheet.stock.density)
     assert (board.stock.name, board.parts) == ("ash", 3)
-    assert board.metres == pytest.approx(3 * 0.764)
-    assert board.volume == pytest.approx(3 * 0.764 * 0.018 * 0.010)
-    assert board.weight == pytest.approx(board.volume * board.stock.density)
+    assert board.metres == pytest.approx(3 * 0.770)
+    assert board.volume == pytest.approx(3 * 0.770 * 0.020 * 0.010)
+    assert board.weight == pytest.approx(3 * 0.764 * 0.018 * 0.010 * board.stock.density)
 
 
 @pytest.mark.parametrize("name", model_names())
@@ -96,5 +96,5 @@ def test_totals_add_up_over_every_model(name: str) -> None:
     rows = [row for row in edge_list(unit) if row.kind == "lipping"]
     assert sorted(ref for row in rows for ref in row.refs) == sorted(p.ref for p in lippings)
     assert sum(row.net for row in rows) == pytest.approx(
-        sum(part.rough_size[0] for part in lippings) / 1000
+        sum(part.blank.length for part in lippings) / 1000
     )

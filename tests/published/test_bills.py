@@ -30,7 +30,7 @@ unit: in
 size: {width: 34 3/4, height: 52, depth: 7 3/4}
 stock:
   pine: {kind: board, material: pine, thickness: 7/8}
-carcass: {stock: pine, top: none, bottom: none}
+carcass: {stock: pine, corners: butted, top: none, bottom: none}
 interior: {shelves: {count: 5}}
 """)
     assert _bill(unit) == Counter(
@@ -52,7 +52,7 @@ unit: in
 size: {{width: 36, depth: 9}}
 stock:
   deal: {{kind: board, material: pine, thickness: {thickness}}}
-carcass: {{stock: deal, top: none, bottom: none}}
+carcass: {{stock: deal, corners: butted, top: none, bottom: none}}
 interior: {{shelves: {{openings: [9 1/2, 10, 10, 10, 12, 14, 6]}}}}
 """)
     uprights = of_role(unit, Role.SIDE)

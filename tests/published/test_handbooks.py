@@ -121,7 +121,7 @@ size: {width: 30, height: 20, depth: 5 1/2}
 stock:
   oak: {kind: board, material: oak, thickness: 1/2}
   pine: {kind: board, material: pine, thickness: 1/2}
-carcass: {stock: oak}
+carcass: {stock: oak, corners: butted}
 back: {stock: pine}
 interior: {doors: {hung: overlay, hinge: {cup_depth: 8 mm}}}
 """)
@@ -149,7 +149,7 @@ stock:
   soft: {kind: board, material: pine, thickness: 1/2}
   backing: {kind: sheet, material: softwood plywood, thickness: 3/8}
   glass: {kind: sheet, material: glass, thickness: 1/8, density: 2500}
-carcass: {stock: oak, top: none, bottom_height: 3 1/2}
+carcass: {stock: oak, corners: butted, top: none, bottom_height: 3 1/2}
 worktop: {stock: oak, overhang: {front: 1, sides: 1/2}}
 back: {stock: backing, fixing: rebated, depth: 1/2, clearance: 0}
 interior:
@@ -236,7 +236,7 @@ size: {height: 39, depth: 3 1/2, width: 23 3/4}
 stock:
   pine: {kind: board, material: pine, thickness: 3/4}
   half: {kind: board, material: pine, thickness: 1/2}
-carcass: {stock: pine}
+carcass: {stock: pine, corners: butted}
 back: {stock: half}
 """)
     assert _bill(unit, Role.SIDE) == Counter({("3/4", "3", "39"): 2})

@@ -10,7 +10,7 @@ from typing import Any
 
 import pytest
 
-from rodwright.checks import check_solids
+from rodwright.checks import check_parts, check_solids
 from rodwright.parts import Hole, JointKind, Notch, Part, Role, Unit
 from specs import STOCK, of_role, problems_of, unit_from
 
@@ -157,9 +157,12 @@ def test_feet_are_counted(width: float, depth: float, feet: int) -> None:
 def test_a_clip_on_board_hangs_on_the_front_feet() -> None:
     unit = _unit(base=BASES["feet"])
     (board,) = of_role(unit, Role.PLINTH)
-    assert board.blank.size == (800.0, 100.0, 18.0)
+    assert board.blank.size == (800.0, 97.0, 18.0)  # 3 of 100 to get it in
     assert board.bounds().low == (0.0, 50.0, 0.0)
-    assert {fixing.name: fixing.count for fixing in unit.fixings}["plinth clip"] == 3
+    (clipped,) = [joint for joint in unit.joints if joint.second == board.ref]
+    assert clipped.kind is JointKind.CLIPPED
+    assert [(fixing.name, fixing.count) for fixing in clipped.fixings] == [("plinth clip", 3)]
+    assert check_solids(unit) == ()
 
 
 @pytest.mark.parametrize("base", BASES)
@@ -253,3 +256,65 @@ def test_a_mitred_frame_that_reaches_past_the_sides_misses_bottom_and_top(
     stiles = {part.ref for part in of_role(unit, Role.STILE)}
     met = [joint for joint in unit.joints if joint.first == bottom.ref and joint.second in stiles]
     assert len(met) == (0 if sides and rails != "top" else 2)
+
+
+OAK = """
+stock:
+  oak: {kind: board, material: european oak, thickness: 22}
+"""
+
+
+@pytest.mark.parametrize("kind", ["plinth", "rails"])
+def test_a_base_leaves_a_solid_bottom_room_from_its_front_on(kind: str) -> None:
+    """500 of oak moves 500 x 0.00365 x 6 = 11 mm: what runs from front to rear, and the rear, go
+    through slots; the front stays put."""
+    base: dict[str, Any] = {"kind": "plinth", "height": 80, "stock": "oak"}
+    stock = OAK
+    if kind == "rails":
+        stock += "  leg: {kind: board, material: european oak, thickness: 45}\n"
+        base = {
+            "kind": "legs", "height": 120, "stock": "leg", "held_by": "rails", "rail_stock": "oak",
+        }  # fmt: skip
+    unit = unit_from(
+        "size: {width: 900, height: 900, depth: 500}\n" + stock,
+        carcass={"stock": "oak"}, base=base,
+    )  # fmt: skip
+    carried = [
+        joint for joint in unit.joints
+        if joint.first == "BT1" and unit.part(joint.second).group == "Base" and joint.fixings
+    ]  # fmt: skip
+    front = min(unit.part(joint.second).bounds().low[1] for joint in carried)
+    for joint in carried:
+        box = unit.part(joint.second).bounds()
+        free = joint.kind is JointKind.BUTTONED
+        assert free == (box.size[1] > 100 or box.low[1] > front + 100)
+        assert ("slots" in joint.fixings[0].pilot) == free
+    assert len({joint.kind for joint in carried}) == 2
+    assert not [each for each in check_parts(unit) if each.rule == "wood held across the grain"]
+
+
+def test_runners_on_solid_sides_go_through_slots() -> None:
+    """A runner lies along 470 of an oak side's width, which moves past it."""
+    text = (
+        "size: {width: 600, height: 700, depth: 500}\n"
+        + OAK
+        + "  thin: {kind: sheet, material: birch plywood, thickness: 6}\n"
+        "  box: {kind: sheet, material: birch plywood, thickness: 12}\n"
+    )
+    drawers = {
+        "count": 2, "stock": "box", "bottom": {"stock": "thin"}, "slides": {"kind": "runners"},
+        "front_stock": "box",
+    }  # fmt: skip
+    unit = unit_from(text, carcass={"stock": "oak"}, interior={"drawers": drawers})
+    runners = {part.ref for part in of_role(unit, Role.RUNNER)}
+    held = [joint for joint in unit.joints if joint.first in runners and joint.fixings]
+    assert runners
+    assert {joint.kind for joint in held} == {JointKind.BUTTONED}
+    for joint in held:
+        screws, washers = joint.fixings
+        assert screws.pilot.startswith("one at the front in a round hole 4.5 mm, the others in")
+        assert washers.count == screws.count
+    assert not [
+        each for each in check_parts(unit)
+        if each.rule == "wood held across the grain" and runners & set(each.parts)
+    ]  # fmt: skip

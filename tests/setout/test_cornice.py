@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from itertools import product
+from math import ceil
 from typing import Any
 
 import pytest
 
 from rodwright.checks import check_parts, check_solids
-from rodwright.parts import JointKind, Mitre, Role, Surface
+from rodwright.parts import Joint, JointKind, Mitre, Role, Surface, Unit
 from specs import STOCK, of_role, problems_of, unit_from
 
 SIZE = "size: {width: 800, height: 2000, depth: 400}\n"
@@ -99,6 +100,86 @@ def test_parts_meet_whatever_is_under_it(place: str) -> None:
         assert check_solids(unit) == ()
         fixed = {joint.second for joint in unit.joints}
         assert {part.ref for part in of_role(unit, Role.CORNICE)} <= fixed
+
+
+def _holding(unit: Unit, ref: str) -> list[Joint]:
+    """What holds a board: joints with fixings, but for its mitres."""
+    return [
+        joint for joint in unit.joints
+        if ref in (joint.first, joint.second) and joint.fixings
+        and joint.kind is not JointKind.MITRE
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize("top", ["between", "over"])
+@pytest.mark.parametrize("projection", [0, 9, 11, 21])
+def test_boards_that_stand_on_too_little_are_held_by_blocks(projection: int, top: str) -> None:
+    """Screws up through the top want 12 of a board 22 thick to stand on it; what stands further
+    out gets blocks behind it, of which 30 lie on the top."""
+    wish = LAPPED | {"place": "standing"} | ({"projection": projection} if projection else {})
+    unit = unit_from(SIZE, cornice=wish, carcass={"stock": "ply", "top": top})
+    boards = [part for part in of_role(unit, Role.CORNICE) if part.name != "Cornice block"]
+    (panel,) = of_role(unit, Role.TOP)
+    front = boards[0].bounds()
+    direct = {
+        joint.second for joint in unit.joints
+        if joint.first == panel.ref and joint.kind is JointKind.SCREWED
+    }  # fmt: skip
+    assert (boards[0].ref in direct) == (22 - projection >= 12)
+    for board in boards:
+        assert _holding(unit, board.ref)
+    for block in (part for part in of_role(unit, Role.CORNICE) if part not in boards):
+        assert block.ref in direct
+        low, high = block.bounds().low, panel.bounds().high
+        across = [
+            min(block.bounds().high[i], high[i]) - max(low[i], panel.bounds().low[i])
+            for i in (0, 1)
+        ]
+        assert min(across) >= 30 - 1e-6
+        assert low[2] == front.low[2]
+    assert check_solids(unit) == ()
+    assert "nothing holds it" not in {each.rule for each in check_parts(unit)}
+
+
+def test_without_a_top_a_board_set_out_too_far_is_told() -> None:
+    wish = LAPPED | {"place": "standing", "projection": 15}
+    carcass = {"stock": "ply", "top": "none"}
+    found = [
+        each for each in check_parts(unit_from(SIZE, cornice=wish, carcass=carcass))
+        if each.rule == "nothing holds it"
+    ]  # fmt: skip
+    assert {ref for each in found for ref in each.parts} == {"CN1", "CN2", "CN3"}
+    assert "`cornice.projection`" in found[0].remedy
+
+
+@pytest.mark.parametrize("lipping", [None, {"stock": "ash", "thickness": 8, "edges": ["top"]}])
+def test_a_lapped_front_takes_biscuits_in_edges(lipping: dict[str, Any] | None) -> None:
+    """No screw is driven from behind a lipping, or along a panel: edges take biscuits."""
+    more = {"lipping": lipping} if lipping else {}
+    unit = unit_from(SIZE, cornice=LAPPED, carcass={"stock": "ply"}, **more)
+    front, *returns = of_role(unit, Role.CORNICE)
+    assert {joint.kind for joint in _holding(unit, front.ref)} == {JointKind.BISCUIT}
+    for each in returns:
+        screwed = [joint for joint in _holding(unit, each.ref) if joint.kind is JointKind.SCREWED]
+        assert [unit.part(joint.first).role for joint in screwed] == [Role.SIDE]
+
+
+def test_a_return_on_a_solid_side_is_screwed_through_slots() -> None:
+    """380 of oak across the grain, 380 x 0.00365 x 6 = 8.3 mm, beside a board along it: slots of
+    4.5 and twice that."""
+    text = SIZE + "stock:\n  oak: {kind: board, material: european oak, thickness: 22}\n"
+    unit = unit_from(
+        text, carcass={"stock": "oak"}, cornice={"stock": "oak", "height": 80},
+    )  # fmt: skip
+    left = of_role(unit, Role.CORNICE)[1]
+    (joint,) = [each for each in _holding(unit, left.ref) if each.first == "SD1"]
+    assert joint.kind is JointKind.BUTTONED
+    meet = 400 - 0
+    assert f"slots 4.5 x {ceil(4.5 + 2 * meet * 0.00365 * 6):g} mm" in joint.fixings[0].pilot
+    assert not [
+        each for each in check_parts(unit)
+        if each.rule == "wood held across the grain" and left.ref in each.parts
+    ]  # fmt: skip
 
 
 @pytest.mark.parametrize(

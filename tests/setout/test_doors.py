@@ -423,7 +423,7 @@ def test_clean(kind: str, hung: str, more: str, count: int, hinge: str) -> None:
     unit = _unit(
         f"{{kind: {kind}, hung: {hung}, count: {count}, stock: ash, hinge: {{kind: {hinge}}},"
         f" handle: {{}}{framed}}}",
-        more + "base: {kind: plinth, height: 80}\n",
+        more + "base: {kind: plinth, height: 80}\ncarcass: {stock: ply}\n",
     )
     assert check_solids(unit) == ()
     grave = (Severity.ERROR, Severity.WARNING)

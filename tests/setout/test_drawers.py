@@ -35,6 +35,7 @@ stock:
 
 def _unit(text: str = SIZE, frame: bool = False, **drawers: Any) -> Unit:
     more: dict[str, Any] = {"face_frame": FRAME} if frame else {}
+    more["carcass"] = {"stock": "ply"}
     return unit_from(text, interior={"drawers": {"count": 1} | drawers}, back=BACK, **more)
 
 

@@ -159,3 +159,22 @@ def test_what_nobody_can_make(
     wish = {"stock": "ash"} | scribes
     found = problems_of(text + STOCK, scribes=wish, **more)
     assert [each.split(":")[0] for each in found] == [where]
+
+
+@pytest.mark.parametrize("top", ["between", "over"])
+def test_no_screw_goes_along_a_panel_into_a_strip(top: str) -> None:
+    """Screws come through the thickness of a side or the top, from inside; ends are glued."""
+    unit = unit_from(ALCOVE, scribes=SCRIBES, carcass={"stock": "ply", "top": top})
+    for joint in unit.joints:
+        if unit.part(joint.second).role is not Role.SCRIBE or not joint.fixings:
+            continue
+        through, strip = unit.part(joint.first), unit.part(joint.second)
+        apart = [
+            min(through.bounds().high[i], strip.bounds().high[i])
+            - max(through.bounds().low[i], strip.bounds().low[i])
+            for i in range(3)
+        ]
+        axis = apart.index(min(apart))
+        assert abs(through.placement.thickness[axis]) == pytest.approx(1.0)
+        assert (through.role is Role.TOP) == (strip.name == "Top scribe")
+    assert check_solids(unit) == ()

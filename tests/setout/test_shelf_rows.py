@@ -188,6 +188,28 @@ def test_a_housing_in_the_far_face_leaves_less_depth() -> None:
     assert check_solids(unit) == ()
 
 
+def test_only_an_upright_drilled_from_both_sides_has_shallow_holes() -> None:
+    """18 thick with 3 left between opposite holes: 7.5 each in the divider, 10 in the sides."""
+    unit = unit_from(SIZE, interior=two_columns(loose(), loose()))
+    (divider,) = of_role(unit, Role.DIVIDER)
+    assert {hole.depth for hole in holes(divider)} == {7.5}
+    for side in of_role(unit, Role.SIDE):
+        assert {hole.depth for hole in holes(side)} == {10.0}
+
+
+def test_rows_at_different_heights_of_a_divider_go_to_full_depth() -> None:
+    low = {"near": 1, "to": 400}
+    high = {"near": 1, "from": 600}
+    unit = unit_from(
+        SIZE,
+        interior=two_columns(
+            loose(count=None, at=[200], holes=low), loose(count=None, at=[700], holes=high)
+        ),
+    )
+    (divider,) = of_role(unit, Role.DIVIDER)
+    assert {hole.depth for hole in holes(divider)} == {10.0}
+
+
 def test_holes_in_the_way_of_a_far_housing_are_left_out() -> None:
     """With 10 asked for there is no room behind the housing from 400 to 418; the shelf stands
     elsewhere.  A hole at 421.5 would leave 1 of wood beside it, one at 389.5 leaves 8."""

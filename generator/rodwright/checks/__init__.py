@@ -10,6 +10,7 @@ from rodwright.checks.binding import binding
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.fit import fit
 from rodwright.checks.fixings import fixings
+from rodwright.checks.holding import holding
 from rodwright.checks.levelling import levelling
 from rodwright.checks.lipping import lippings
 from rodwright.checks.motions import motions
@@ -29,6 +30,7 @@ _CHECKS = (
     levelling,
     workings,
     fixings,
+    holding,
     lippings,
     stock_sizes,
     way_in,

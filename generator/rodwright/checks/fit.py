@@ -120,7 +120,7 @@ def _sizes(unit: Unit) -> Iterator[Finding]:
                 "larger than the opening",
                 f"the unit's {what} of {length_in(unit, size)} is {length_in(unit, -gap)} more "
                 f"than the opening's",
-                f"Make its {what} smaller (`size`, or the frame's `overhang`), or measure again.",
+                _smaller(unit, what, opening),
                 figure=size,
                 limit=opening,
                 source="the opening's readings",
@@ -138,6 +138,20 @@ def _sizes(unit: Unit) -> Iterator[Finding]:
                 figure=gap,
                 limit=USUAL_GAP[0] if gap < USUAL_GAP[0] else USUAL_GAP[1],
             )
+
+
+def _smaller(unit: Unit, what: str, opening: float) -> str:
+    """What to do about a unit that is larger than its opening."""
+    reach = frame_reach(unit)
+    own = dict(zip(("width", "height"), carcass_size(unit), strict=True)).get(what)
+    if not reach or own is None or own > opening + _ROUNDING:
+        return f"Make its {what} smaller (`size`), or measure again."
+    key = "face_frame.overhang.sides" if what == "width" else "face_frame.overhang.top"
+    return (
+        f"Only the frame is too large: if it is to be scribed to the opening on site, write "
+        f"`fit.overlap` (how far it is to reach past the gaps, say 5 mm); else make "
+        f"`{key}` smaller."
+    )
 
 
 def _closed(unit: Unit, what: str) -> bool:
@@ -187,8 +201,8 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
                 "frame overlap",
                 f"the face frame reaches {length_in(unit, closing.reach)} past the carcass "
                 f"{place}, and the gap there is up to {length_in(unit, round(closing.strip, 1))}",
-                f"Give it {length_in(unit, round(short + 0.05, 1))} more overhang, or ask for less "
-                f"overlap.",
+                f"Make `face_frame.overhang.{'top' if closing.side == 'top' else 'sides'}` "
+                f"{length_in(unit, round(short + 0.05, 1))} more, or `fit.overlap` less.",
                 figure=closing.overlap - closing.rest,
                 limit=shape.overlap,
                 source="`fit.overlap`",

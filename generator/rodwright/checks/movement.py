@@ -6,12 +6,9 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
+from rodwright.crossing import ACCEPTED, crossing
 from rodwright.movement import TABLE, stock_swelling
 from rodwright.parts import Box, Groove, Joint, JointKind, Part, Role, Unit
-
-ACCEPTED = 2.5
-"""Movement, mm, that a rigid joint lives with: about that of an oak rail 115 mm wide across the
-grain of a stile, such as frames have always been made with (common practice, no source)."""
 
 _FREE = {
     JointKind.RESTING,
@@ -19,6 +16,8 @@ _FREE = {
     JointKind.SLIDING,
     JointKind.FLOATING,
     JointKind.BUTTONED,
+    JointKind.CLIPPED,
+    JointKind.STANDING,
 }
 _ROUNDING = 1e-6
 _RULE = "wood held across the grain"
@@ -46,14 +45,9 @@ def _grooved_back(unit: Unit, joint: Joint) -> bool:
 
 
 def _held(unit: Unit, joint: Joint) -> Iterator[Finding]:
-    parts = unit.part(joint.first), unit.part(joint.second)
-    worst, mover, holder = 0.0, *parts
-    for axis in range(3):
-        meet = _meet(*parts, axis)
-        first, second = (_moves(part, axis, meet, unit.moisture) for part in parts)
-        if abs(first - second) > worst:
-            worst = abs(first - second)
-            mover, holder = parts if first > second else parts[::-1]
+    worst, _, mover, holder = crossing(
+        unit.part(joint.first), unit.part(joint.second), unit.moisture
+    )
     if worst <= ACCEPTED:
         return
     low, high = unit.moisture
@@ -71,22 +65,6 @@ def _held(unit: Unit, joint: Joint) -> Iterator[Finding]:
         source=f"movement: {TABLE}; limit: common practice, no source",
         place=joint.at,
     )
-
-
-def _meet(first: Part, second: Part, axis: int) -> float:
-    """Length over which two parts lie side by side along an axis of the unit frame, mm."""
-    one, other = first.bounds(), second.bounds()
-    return max(0.0, min(one.high[axis], other.high[axis]) - max(one.low[axis], other.low[axis]))
-
-
-def _moves(part: Part, axis: int, length: float, moisture: tuple[float, float]) -> float:
-    """What a part moves over a length along an axis of the unit frame, mm.
-
-    A part that lies askew has no more of its width there than reaches along that axis.
-    """
-    along_width = abs(part.placement.width[axis])
-    over = min(length, along_width * part.blank.width)
-    return along_width**2 * stock_swelling(part.blank.stock, over, moisture)
 
 
 def _confined(unit: Unit, panel: Part) -> Iterator[Finding]:

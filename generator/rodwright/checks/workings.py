@@ -21,14 +21,19 @@ from rodwright.parts import (
     Part,
     PocketHole,
     Rebate,
+    Surface,
     Unit,
     Vector,
     Working,
 )
 
+STEEPEST = 45.0
+"""How far most saws tilt away from square, degrees; many go 1 or 2 further (common practice, no
+source)."""
 LEAST_TONGUE = 3.0
 """Wood left between two channels, or beside a channel at an edge, mm."""
 _ROUNDING = 1e-6
+_DEGREES = 0.05
 _GEOMETRY = "geometry of the part"
 
 Channel = Rebate | Groove | Housing | Mortise
@@ -43,6 +48,7 @@ def workings(unit: Unit) -> Iterator[Finding]:
             yield from _deep(unit, part)
             yield from _thin_tongues(unit, part)
             yield from _crossing_mitres(unit, part)
+            yield from _past_the_saw(part)
             yield from bores(unit, part)
 
 
@@ -188,6 +194,45 @@ def _crossing_mitres(unit: Unit, part: Part) -> Iterator[Finding]:
             0.0,
             source=_GEOMETRY,
         )
+
+
+def _past_the_saw(part: Part) -> Iterator[Finding]:
+    """Bevels that want a saw tilted further from square than it goes.
+
+    A cut across the whole end or edge is tried from its other surface too: flat on its face a
+    board needs the saw tilted by the bevel's angle, on its edge by what is left to 90 degrees.
+    Wherever the cut lies in the plane of a face (an upright end cut to a slope, a tapered
+    strip), a mitre gauge or a guide sets it, and the saw stands square.
+    """
+    bevels = [each for each in part.workings if isinstance(each, Bevel)]
+    for bevel in bevels:
+        tilt = bevel_tilt(bevel)
+        if tilt is None or tilt <= STEEPEST + _DEGREES:
+            continue
+        yield Finding(
+            Severity.WARNING,
+            "bevel past the saw",
+            f"the bevel on {named(part)} wants a saw tilted {tilt:.1f} degrees from square; most "
+            f"stop at {STEEPEST:g}",
+            f"Stand the board on that edge against a tall fence and tilt the saw {90 - tilt:.1f} "
+            f"degrees, with the piece held in a jig; or plane the bevel by hand to a line.",
+            (part.ref,),
+            tilt,
+            STEEPEST,
+            "degrees",
+        )
+
+
+def bevel_tilt(bevel: Bevel) -> float | None:
+    """Degrees by which a saw tilts from square to cut a bevel with the part flat on its face.
+
+    None where the cut is square to the faces, so that the saw needs no tilt.
+    """
+    axes = {bevel.surface.axis, bevel.edge.axis}
+    if Surface.FACE.axis not in axes:
+        return None
+    # ``angle`` is measured from the edge; a saw stands square to the face.
+    return bevel.angle if bevel.surface.axis == Surface.FACE.axis else 90.0 - bevel.angle
 
 
 def _taken(mitre: Mitre, section: list[float], corner: tuple[bool, ...]) -> float:

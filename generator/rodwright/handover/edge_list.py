@@ -74,7 +74,7 @@ def _lippings(unit: Unit) -> Iterator[tuple[_Section, str, float]]:
             section: _Section = (
                 "lipping", stock.material, stock.name, blank.thickness, blank.width,
             )  # fmt: skip
-            yield section, part.ref, part.rough_size[0]
+            yield section, part.ref, part.blank.length
 
 
 def _edgings(unit: Unit) -> Iterator[tuple[_Section, str, float]]:

@@ -21,6 +21,18 @@ BACK_EDGE = 40.0
 BACK_HOLD = 16.0
 """How far the screws of a back go into what is behind it, mm (common practice, no source)."""
 
+PINS = (1.6, 1.4, 1.25, 1.0)
+"""Diameters of panel pins, mm (common practice, no source)."""
+PIN_EDGE = 3.0
+"""Least distance of a pin from an edge, in diameters, where it is predrilled: EN 1995-1-1, table
+8.2 (from memory)."""
+PIN_HOLD = 12.0
+"""How far a pin goes into what is behind a back, in diameters (EN 1995-1-1, 8.3.2, from memory)."""
+PIN_LENGTHS = (15, 20, 25, 30, 40)
+"""Lengths of panel pins, mm (common practice, no source)."""
+PIN_SPACING = 100.0
+"""Greatest distance between pins, mm (common practice, no source)."""
+
 _MEETS = {"rebated": JointKind.REBATE, "grooved": JointKind.GROOVE}
 
 
@@ -31,8 +43,9 @@ def set_out_back(
 
     Its grain stands upright.  It ends at the top and bottom panels, or at the ends of the
     sides where there is no such panel; split, its panels meet behind the middle of each
-    divider that goes all the way.  One that is laid on is screwed along every line where it
-    meets carcass, dividers and shelves: clearance holes in the back, none in what carries it.
+    divider that goes all the way, and are pinned to it there.  One that is laid on is screwed
+    along every line where it meets carcass, dividers and shelves: clearance holes in the back,
+    none in what carries it.  Edges too thin for screws take pins.
     """
     lines, fixing = rod.back, wish.fixing
     assert lines is not None
@@ -56,7 +69,8 @@ def set_out_back(
     resting = {joint.second for joint in bench.joints if joint.kind is JointKind.RESTING}
     layers = {joint.second for joint in bench.joints if joint.kind is JointKind.FACE_GLUED}
     seams = _seams(rod, interior) if wish.split else []
-    edges = [x[0], *(at + way for at in seams for way in (-gap / 2, gap / 2)), x[1]]
+    behind = {ref for ref, _ in seams}
+    edges = [x[0], *(at + way for _, at in seams for way in (-gap / 2, gap / 2)), x[1]]
     for left, right in zip(edges[::2], edges[1::2], strict=True):
         panel = Part(
             bench.next_ref(Role.BACK),
@@ -76,17 +90,21 @@ def set_out_back(
         for ref in others:
             if fixing == "applied" and ref not in (*resting, *layers):
                 _screw(bench, ref, panel.ref)
+            elif ref in behind:
+                _pin(bench, ref, panel.ref)
             elif ref not in resting:
                 _meet(bench, JointKind.BUTT, ref, panel.ref)
 
 
-def _seams(rod: Rod, interior: Interior) -> list[float]:
-    """Where (x) the panels of a split back meet: behind the dividers from floor to ceiling."""
-    return sorted(
-        (upright.left + upright.right) / 2
+def _seams(rod: Rod, interior: Interior) -> list[tuple[str, float]]:
+    """Where the panels of a split back meet: behind which dividers from floor to ceiling, and the
+    x of their middles."""
+    found = [
+        (upright.ref, (upright.left + upright.right) / 2)
         for upright, space in interior.dividers
         if (space.low, space.high) == (rod.floor, rod.ceiling)
-    )
+    ]
+    return sorted(found, key=lambda seam: seam[1])
 
 
 def _held(rod: Rod, lines: BackLines, inside: tuple[float, float], fixing: str) -> Box:
@@ -119,13 +137,13 @@ def _meet(bench: Bench, kind: JointKind, ref: str, back: str) -> None:
 
 
 def _screw(bench: Bench, ref: str, back: str) -> None:
-    """Screw the back on along its meeting with a part; edges too thin for screws are butted."""
+    """Screw the back on along its meeting with a part, or pin it where that is too narrow."""
     if meeting(bench.parts[ref].bounds(), bench.parts[back].bounds()) is None:
         return
     line = find_meeting(bench, ref, back)
     fits = [each for each in DIAMETERS[:2] if 2 * SIDE * each <= line.thickness + TOUCH]
     if not fits or line.length < 2 * SIDE * fits[-1]:
-        _meet(bench, JointKind.BUTT, ref, back)
+        _pin(bench, ref, back)
         return
     diameter, thickness = fits[-1], bench.parts[back].blank.thickness
     length = next(each for each in LENGTHS if each >= thickness + BACK_HOLD)
@@ -138,6 +156,27 @@ def _screw(bench: Bench, ref: str, back: str) -> None:
     screws = Fixing("wood screw", len(places), f"{diameter:g} x {length:g} mm", text)
     middle = line.point((line.low + line.high) / 2, line.middle)
     bench.join(JointKind.SCREWED, ref, back, middle, screws)
+
+
+def _pin(bench: Bench, ref: str, back: str) -> None:
+    """Pin the back to the middle of its meeting with a part; what is too narrow is butted."""
+    if meeting(bench.parts[ref].bounds(), bench.parts[back].bounds()) is None:
+        return
+    line = find_meeting(bench, ref, back)
+    fits = [each for each in PINS if 2 * PIN_EDGE * each <= line.thickness + TOUCH]
+    if not fits or line.length < 2 * BACK_EDGE:
+        _meet(bench, JointKind.BUTT, ref, back)
+        return
+    diameter, thickness = fits[0], bench.parts[back].blank.thickness
+    needed = thickness + PIN_HOLD * diameter
+    length = next((each for each in PIN_LENGTHS if each >= needed), PIN_LENGTHS[-1])
+    count = max(2, ceil((line.length - 2 * BACK_EDGE) / PIN_SPACING - TOUCH) + 1)
+    pins = Fixing(
+        "panel pin", count, f"{diameter:g} x {length:g} mm",
+        f"{round(0.8 * diameter, 1):g} mm, in the middle of the {line.thickness:g} mm it lies on",
+    )  # fmt: skip
+    middle = line.point((line.low + line.high) / 2, line.middle)
+    bench.join(JointKind.PINNED, ref, back, middle, pins)
 
 
 def _spread(low: float, high: float) -> tuple[float, ...]:

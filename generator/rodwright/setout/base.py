@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import ceil
 
-from rodwright.parts import Box, Fixing, Role, Stock, Surface
+from rodwright.parts import Box, Fixing, JointKind, Role, Stock, Surface
 from rodwright.problems import Problems
 from rodwright.setout.bench import DOWN, FORWARD, LEFT, TOUCH, Bench, X, Y
 from rodwright.setout.boards import carry, lay_board, refs_of, screw_on, spread
@@ -19,6 +19,9 @@ FOOT = "adjustable foot"
 """What an adjustable foot is called in the hardware list."""
 FOOT_INSET = 60.0
 """From the carcass's edges to the middle of an adjustable foot, mm (common practice, no source)."""
+BOARD_ROOM = 3.0
+"""Left over a board that is clipped to feet, mm, so that it goes in under the carcass on a floor
+that isn't quite flat (common practice, no source)."""
 _FOOT_SCREWS = 4
 """Screws that hold one adjustable foot (common practice, no source)."""
 _FOOT_RANGE = 15.0
@@ -122,9 +125,9 @@ def _plinth(
             shows=(Surface.FACE,) if outer else (), withdraw=DOWN,
         )  # fmt: skip
         for board in long:
-            screw_on(bench, board, cross.ref)
+            screw_on(bench, board, cross.ref, rod.moisture)
     for part in refs_of(bench, Role.PLINTH):
-        carry(bench, part)
+        carry(bench, part, rod.moisture, anchor=front)
 
 
 def _toe_board(
@@ -165,8 +168,8 @@ def _toe_board(
             bench.notch(
                 side.ref, Box((side.left, before, 0.0), (side.right, front, rod.toe)), "toe space"
             )
-            screw_on(bench, side.ref, board.ref)
-        screw_on(bench, carcass.bottom.ref, board.ref)
+            screw_on(bench, side.ref, board.ref, rod.moisture)
+        screw_on(bench, carcass.bottom.ref, board.ref, rod.moisture)
 
 
 def _levellers(wish: LevellersSpec, rod: Rod, bench: Bench, problems: Problems) -> None:
@@ -203,13 +206,16 @@ def _levellers(wish: LevellersSpec, rod: Rod, bench: Bench, problems: Problems) 
             "Make it smaller or the unit deeper.",
         )
         return
+    room = min(BOARD_ROOM, rod.base / 2)
     board = lay_board(
         bench, Role.PLINTH, "Plinth board", GROUP,
-        Box((0.0, front, 0.0), (rod.width, front + t, rod.base)), X, FORWARD, stock,
+        Box((0.0, front, 0.0), (rod.width, front + t, rod.base - room)), X, FORWARD, stock,
         withdraw=FORWARD,
     )  # fmt: skip
-    bench.fixings.append(Fixing("plinth clip", across))
-    carry(bench, board.ref, screwed=False)
+    for ref in refs_of(bench, Role.BOTTOM):
+        at = (rod.width / 2, front + t / 2, rod.base)
+        bench.join(JointKind.CLIPPED, ref, board.ref, at, Fixing("plinth clip", across))
+        bench.keep_apart(ref, board.ref, room)
 
 
 def _range(wish: LevellersSpec) -> tuple[float, float]:

@@ -5,7 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 from math import ceil
 
+from rodwright.crossing import ACCEPTED, crossing
 from rodwright.lengths import LengthUnit, format_length
+from rodwright.movement import stock_swelling
 from rodwright.parts import (
     Blank,
     Box,
@@ -27,8 +29,17 @@ SCREW_LENGTHS = (16, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 100)
 """Lengths wood screws are sold in, mm (common practice, no source)."""
 _FROM_END = 50.0
 """From the end of a meeting to its first screw, mm (common practice, no source)."""
-_SCREWABLE = 12.0
-"""Something narrower than this (mm) can't be screwed down to (common practice, no source)."""
+SCREWABLE = 12.0
+"""Something narrower than this (mm) can't be screwed to: a screw would split it, or miss (common
+practice, no source)."""
+_MOST_THROUGH = 70.0
+"""The most wood, mm, that the longest of those screws goes through and still holds behind; where
+there is more, its head is sunk in a counterbore (common practice, no source)."""
+CLEARANCE_HOLE = 4.5
+"""Diameter of a hole that a 4 mm screw goes through freely, mm (common practice, no source)."""
+_LEAST_SLOT = 10.0
+"""Length of a slot, mm, where the wood's movement doesn't ask for more (common practice, no
+source)."""
 SCREW_SPACING = 300.0
 """Largest distance between screws along a meeting, mm (common practice, no source)."""
 
@@ -79,39 +90,86 @@ def meet(bench: Bench, kind: JointKind, first: str, second: str, *fixings: Fixin
     return at is not None
 
 
-def screw_on(bench: Bench, through: str, into: str, spacing: float = SCREW_SPACING) -> bool:
-    """Screw a part through another, along the meeting of the two; whether they touch.
+def screw_on(
+    bench: Bench,
+    through: str,
+    into: str,
+    moisture: tuple[float, float] | None = None,
+    spacing: float = SCREW_SPACING,
+    anchor: float | None = None,
+) -> bool:
+    """Screw a part to another through it, along the meeting of the two; whether that can be.
 
-    The screw goes through ``through`` and as far again and a half into ``into``, which has
-    to be that deep (common practice, no source).
+    The screw goes through the thickness or the width of ``through``, never along its grain, and
+    as far again and a half into ``into``, which has to be that deep (common practice, no
+    source).  Where solid wood moves across the other's grain by more than a rigid joint lives
+    with, between the least and the most ``moisture`` (%), the screws go through slots, all but
+    one; and all, where what is screwed is held at ``anchor`` (y) by what it moves past.
     """
-    first, second = (bench.parts[ref].bounds() for ref in (through, into))
+    one, other = bench.parts[through], bench.parts[into]
+    first, second = one.bounds(), other.bounds()
     at = meeting(first, second)
     if at is None:
         return False
     extents = _shared(first, second)
     axis = min(range(3), key=lambda i: extents[i])
+    if abs(one.placement.length[axis]) > 0.5:
+        return False
     screws = wood_screws(first.size[axis], second.size[axis], _along(max(extents), spacing))
-    bench.join(JointKind.SCREWED, through, into, at, screws)
+    moves, way = _moves(one, other, moisture, anchor) if moisture else (0.0, 0)
+    if moves <= ACCEPTED:
+        bench.join(JointKind.SCREWED, through, into, at, screws)
+        return True
+    long = max(_LEAST_SLOT, ceil(CLEARANCE_HOLE + 2 * moves - TOUCH))
+    slots = f"slots {CLEARANCE_HOLE:g} x {long:g} mm {_WAYS[way]}"
+    if crossing(one, other, moisture or (0.0, 0.0))[0] > ACCEPTED:
+        slots = f"one {_ENDS[way]} in a round hole {CLEARANCE_HOLE:g} mm, the others in {slots}"
+    slotted = replace(screws, pilot=f"{slots}, pilot 2.5 mm")
+    washers = Fixing("washer", screws.count, "for 4 mm screws")
+    bench.join(JointKind.BUTTONED, through, into, at, slotted, washers)
     return True
 
 
-def carry(bench: Bench, ref: str, screwed: bool = True) -> None:
+_WAYS = ("from side to side", "from front to rear", "up and down")
+_ENDS = ("at the left", "at the front", "at the foot")
+
+
+def _moves(
+    first: Part, second: Part, moisture: tuple[float, float], anchor: float | None
+) -> tuple[float, int]:
+    """What two parts move past each other, and along which axis: where they meet, or from where
+    they are held (y) to there."""
+    moves, way, *_ = crossing(first, second, moisture)
+    if anchor is None or abs(first.placement.width[1]) < 0.5:
+        return moves, way
+    box = second.bounds()
+    far = stock_swelling(first.blank.stock, abs(box.low[1] - anchor), moisture)
+    return max((moves, way), (far, 1))
+
+
+def carry(
+    bench: Bench,
+    ref: str,
+    moisture: tuple[float, float],
+    screwed: bool = True,
+    anchor: float | None = None,
+) -> None:
     """Join a part of the base to the carcass that stands on it.
 
     To the bottom, by screws down through it or not, where it covers enough of the part for
     them; else to the sides, of which a joint with the bottom leaves at least the outer half,
-    or where there is no bottom to all that stands there.
+    or where there is no bottom to all that stands there.  Parts of a frame that is rigid in
+    itself are held at its front, ``anchor`` (y), and leave a bottom of solid wood room from there.
     """
     box = bench.parts[ref].bounds()
     bottoms = refs_of(bench, Role.BOTTOM)
     for bottom in bottoms:
-        if min(_shared(bench.parts[bottom].bounds(), box)[:2]) < _SCREWABLE:
+        if min(_shared(bench.parts[bottom].bounds(), box)[:2]) < SCREWABLE:
             continue
         if screwed:
-            screw_on(bench, bottom, ref)
+            screw_on(bench, bottom, ref, moisture, anchor=anchor)
         else:
-            meet(bench, JointKind.BUTT, bottom, ref)
+            meet(bench, JointKind.STANDING, bottom, ref)
         return
     for upright in refs_of(bench, Role.SIDE, *([] if bottoms else [Role.DIVIDER])):
         other = bench.parts[upright].bounds()
@@ -121,7 +179,7 @@ def carry(bench: Bench, ref: str, screwed: bool = True) -> None:
         else:
             other = replace(other, low=(other.low[0] + half, *other.low[1:]))
         if meeting(other, box) is not None:
-            meet(bench, JointKind.BUTT, upright, ref)
+            meet(bench, JointKind.STANDING, upright, ref)
 
 
 def _shared(first: Box, second: Box) -> list[float]:
@@ -132,11 +190,18 @@ def _shared(first: Box, second: Box) -> list[float]:
 def wood_screws(through: float, into: float, count: int) -> Fixing:
     """Screws through one thickness (mm) into another, whose far side they don't break.
 
-    4 mm screws with a clearance hole and a pilot hole for them (common practice, no source).
+    4 mm screws with a clearance hole and a pilot hole for them, and a counterbore where they
+    are too short for all of it (common practice, no source).
     """
-    longest = min(2.5 * through, through + 0.75 * into)
+    sunk = max(0.0, through - _MOST_THROUGH)
+    left = through - sunk
+    longest = min(2.5 * left, left + 0.75 * into)
     length = max((each for each in SCREW_LENGTHS if each <= longest + TOUCH), default=16)
-    return Fixing("wood screw", count, f"4 x {length} mm", "clearance 4.5 mm, pilot 2.5 mm")
+    bored = f"counterbore 10 mm, {sunk:g} mm deep, " if sunk else ""
+    return Fixing(
+        "wood screw", count, f"4 x {length} mm",
+        f"{bored}clearance {CLEARANCE_HOLE:g} mm, pilot 2.5 mm",
+    )  # fmt: skip
 
 
 def bumpers(thick: float, unit: LengthUnit) -> Fixing:

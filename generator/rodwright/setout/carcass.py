@@ -117,6 +117,8 @@ def set_out_carcass(spec: UnitSpec, rod: Rod, bench: Bench, problems: Problems) 
         Upright(left.ref, 0.0, t), Upright(right.ref, rod.width - t, rod.width), bottom, top
     )
     for level, over in ((bottom, over_bottom), (top, over_top)):
+        if level is bottom and over and rod.toe:
+            continue  # Sides can't run past a toe board and stand on the bottom: the base says so.
         for side in (carcass.left, carcass.right):
             if level is not None:
                 _corner(rod, bench, side, level, over, problems)

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Collection
 from dataclasses import replace
+from math import ceil
 
 from rodwright.parts import Box, JointKind, Mitre, Part, Role, Stock, Surface
 from rodwright.problems import Problems
 from rodwright.setout.bench import FORWARD, LEFT, TOUCH, Bench, X, Y, Z, meeting
-from rodwright.setout.boards import lay_board, meet, refs_of, screw_on
+from rodwright.setout.boards import SCREW_SPACING, SCREWABLE, lay_board, meet, refs_of, screw_on
+from rodwright.setout.edge_biscuits import edge_biscuits
 from rodwright.setout.rod import Rod
 from rodwright.setout.stocks import find_stock
 from rodwright.setout.walls import gap_over, side_gap
@@ -16,6 +18,11 @@ from rodwright.spec.cornice import CorniceSpec
 
 GROUP = "Cornice"
 _MITRE = 45.0
+_BISCUIT_ROOM = 60.0
+"""A meeting shorter than this (mm) has no room for a biscuit (common practice, no source)."""
+_BLOCK, _BLOCK_BEARING, _BLOCK_INSET = 60.0, 30.0, 40.0
+"""Length of a block behind a standing cornice, how much of it lies on the top at the least, and
+its distance from a corner, mm (common practice, no source)."""
 _FRONTS = (Role.DOOR, Role.DOOR_STILE, Role.DOOR_RAIL, Role.DRAWER_FRONT)
 
 
@@ -57,7 +64,8 @@ def set_out_cornice(
         meet(bench, JointKind.MITRE, front.ref, board.ref)
         boards.append(board.ref)
     for ref in boards:
-        _fix(bench, ref, lines.lapped)
+        if not _fix(rod, bench, ref, lines.lapped) and not lines.lapped:
+            _block(bench, bench.parts[ref], stock)
 
 
 class _Lines:
@@ -187,9 +195,13 @@ def _between_mitres(part: Part) -> Box:
     ).bounds()
 
 
-def _fix(bench: Bench, board: str, lapped: bool) -> None:
-    """Screw a board on from behind or below where something solid is; glue it to edges."""
-    box = _between_mitres(bench.parts[board])
+def _fix(rod: Rod, bench: Bench, board: str, lapped: bool) -> bool:
+    """Fix a board to what it touches, from inside or with what is let in; whether that holds it.
+
+    Screws go through a face behind or below it, where enough of both lies on each other and
+    the heads can be reached; edges take biscuits.
+    """
+    box, held = _between_mitres(bench.parts[board]), False
     roles = [Role.SIDE, Role.TOP, Role.RAIL, Role.STILE, Role.LIPPING]
     if not lapped and any(
         meeting(bench.parts[ref].bounds(), box) is not None for ref in refs_of(bench, Role.TOP)
@@ -201,12 +213,74 @@ def _fix(bench: Bench, board: str, lapped: bool) -> None:
         other = part.bounds()
         if meeting(other, box) is None:
             continue
+        shared = [min(other.high[i], box.high[i]) - max(other.low[i], box.low[i]) for i in range(3)]
+        thin = min(range(3), key=lambda i: shared[i])
+        narrow, long = sorted(shared[i] for i in range(3) if i != thin)
         # A panel's face takes screws through it; its edge doesn't.
-        thin = min(
-            range(3), key=lambda i: min(other.high[i], box.high[i]) - max(other.low[i], box.low[i])
-        )
         through_face = abs(part.placement.thickness[thin]) > 0.5
-        if through_face and (lapped or part.role is Role.TOP):
-            screw_on(bench, ref, board)
+        behind = part.role in (Role.SIDE, Role.TOP) or (
+            part.role in (Role.STILE, Role.RAIL) and _reached(rod, part, other, box) >= SCREWABLE
+        )
+        if (
+            through_face and behind and (lapped or part.role is Role.TOP)
+            and narrow >= SCREWABLE - TOUCH
+        ):  # fmt: skip
+            held |= screw_on(bench, ref, board, rod.moisture)
+        elif narrow >= SCREWABLE - TOUCH and long >= _BISCUIT_ROOM:
+            at = meeting(other, box)
+            assert at is not None
+            # Through a lipping they go on into the panel behind it.
+            deep = box.size[thin]
+            if part.role is not Role.LIPPING:
+                deep = min(deep, other.size[thin])
+            bench.join(JointKind.BISCUIT, ref, board, at, edge_biscuits(long, deep))
+            held = True
         else:
             meet(bench, JointKind.BUTT, ref, board)
+    return held
+
+
+def _reached(rod: Rod, part: Part, member: Box, board: Box) -> float:
+    """How much (mm) of the rear of a frame member, behind the board, lies open to the inside."""
+    if part.role is Role.STILE:
+        inside = (rod.thickness, rod.width - rod.thickness)
+        return min(member.high[0], inside[1]) - max(member.low[0], inside[0])
+    low, high = max(member.low[2], board.low[2]), min(member.high[2], board.high[2])
+    return min(high, rod.ceiling) - low
+
+
+def _block(bench: Bench, board: Part, stock: Stock) -> None:
+    """Blocks in the corner between a standing board and the top, screwed to both."""
+    box = _between_mitres(board)
+    tops = [bench.parts[ref].bounds() for ref in refs_of(bench, Role.TOP)]
+    if not tops:
+        return
+    t, across = board.blank.thickness, abs(board.placement.thickness[1]) > 0.5
+    run = 0 if across else 1
+    low, high = box.low[run] + t, min(box.high[run], tops[0].high[run])
+    if high - low < _BLOCK:
+        return
+    # Behind a front, to the inner side of a return: out to where enough of it lies on the top.
+    if across:
+        near, edge, sign = box.high[1], tops[0].low[1], 1.0
+    elif board.placement.thickness[0] < 0:
+        near, edge, sign = box.high[0], tops[0].low[0], 1.0
+    else:
+        near, edge, sign = box.low[0], tops[0].high[0], -1.0
+    far = sign * (max(sign * near, sign * edge) + _BLOCK_BEARING)
+    depth = (min(near, far), max(near, far))
+    tall = min(t, box.size[2])
+    inset = min(_BLOCK_INSET, (high - low - _BLOCK) / 2)
+    steps = max(1, ceil((high - low - _BLOCK - 2 * inset) / SCREW_SPACING - TOUCH))
+    reach = (high - low - _BLOCK - 2 * inset) / steps
+    for start in [low + inset + number * reach for number in range(steps + 1 if reach else 1)]:
+        along = (start, start + _BLOCK)
+        (x, y) = (along, depth) if across else (depth, along)
+        block = lay_board(
+            bench, Role.CORNICE, "Cornice block", GROUP,
+            Box((x[0], y[0], box.low[2]), (x[1], y[1], box.low[2] + tall)), X if across else Y, Z,
+            stock, shows=(), withdraw=Z,
+        )  # fmt: skip
+        screw_on(bench, block.ref, board.ref)
+        for ref in refs_of(bench, Role.TOP):
+            screw_on(bench, ref, block.ref)

@@ -104,7 +104,7 @@ class _Feet:
                     self._bench, Role.LEG, "Leg", GROUP, box, Z, FORWARD, stock, withdraw=DOWN
                 )
                 laid[i, j] = leg.ref
-                carry(self._bench, leg.ref, screwed=False)
+                carry(self._bench, leg.ref, self._rod.moisture, screwed=False)
         return laid
 
     def blocks(self, stock: Stock, legs: dict[tuple[int, int], str], problems: Problems) -> None:
@@ -128,8 +128,8 @@ class _Feet:
                 self._bench, Role.LEG, "Leg block", GROUP, box, Y, DOWN, stock,
                 shows=(), withdraw=DOWN,
             )  # fmt: skip
-            screw_on(self._bench, block.ref, leg)
-            carry(self._bench, block.ref)
+            screw_on(self._bench, block.ref, leg, self._rod.moisture)
+            carry(self._bench, block.ref, self._rod.moisture)
 
     def rails(
         self, wish: LegsSpec, stock: Stock, legs: dict[tuple[int, int], str], problems: Problems
@@ -178,4 +178,4 @@ class _Feet:
                 make_joint(
                     self._bench, dowels, legs[end_of], rail.ref, problems, ("base", "rail_width")
                 )
-            carry(self._bench, rail.ref)
+            carry(self._bench, rail.ref, self._rod.moisture, anchor=self._ys[0])

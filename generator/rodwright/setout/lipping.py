@@ -48,8 +48,19 @@ def set_out_lippings(
             strip.level(shelf.refs, (left.right, right.left), gap, shelf.front)
 
 
+TRIM_LENGTH, TRIM_WIDTH = 6.0, 2.0
+"""Left on a strip in length and in width, mm, planed flush once it is glued on (common practice,
+no source)."""
 LEAST_STRIP = 3.0
 """A strip narrower than this (mm) isn't worth ripping; what shows is left bare."""
+
+
+def strip_blank(lines: LippingLines, length: float, width: float) -> Blank:
+    """A strip's blank: it is cut longer and wider, and trimmed on the panel."""
+    return Blank(
+        length, width, lines.thickness, lines.stock, Grain.LENGTHWISE,
+        trim_length=TRIM_LENGTH, trim_width=TRIM_WIDTH,
+    )  # fmt: skip
 
 
 class _Strips:
@@ -121,7 +132,7 @@ class _Strips:
             "Lipping",
             Role.LIPPING,
             "Lippings",
-            Blank(length, width, lines.thickness, lines.stock, Grain.LENGTHWISE),
+            strip_blank(lines, length, width),
             placement,
             withdraw=FORWARD,
         )

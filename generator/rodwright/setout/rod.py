@@ -50,7 +50,8 @@ class Rod:
     them unless said; ``housing`` is the depth of housings, if it is given.  ``head`` is
     how high door and drawer fronts may reach because of what stands out above them,
     ``rear`` the y of the rear of the back; ``gap_behind`` is what an opening leaves there
-    (None: not known).
+    (None: not known).  ``moisture`` is the least and the most moisture content (%) of solid
+    wood in use.
     """
 
     stocks: dict[str, Stock]
@@ -67,6 +68,7 @@ class Rod:
     corners: JointSpec
     inner: JointSpec
     housing: float | None
+    moisture: tuple[float, float]
     unit: Literal["mm", "in"]
     has_top: bool
     has_bottom: bool
@@ -180,6 +182,7 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
         corners=corners,
         inner=inner,
         housing=housing,
+        moisture=spec.moisture.range,
         unit=spec.unit,
         has_top=spec.carcass.top != "none",
         has_bottom=spec.carcass.bottom != "none",

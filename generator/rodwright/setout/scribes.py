@@ -8,7 +8,7 @@ from typing import Literal
 from rodwright.parts import Bevel, Box, JointKind, Role, Stock, Surface, Vector
 from rodwright.problems import Problems
 from rodwright.setout.bench import DOWN, FORWARD, TOUCH, Bench, X, Z
-from rodwright.setout.boards import lay_board, meet, refs_of, screw_on
+from rodwright.setout.boards import SCREWABLE, lay_board, meet, refs_of, screw_on
 from rodwright.setout.rod import Rod
 from rodwright.setout.stocks import find_stock
 from rodwright.site.gaps import gap_at
@@ -19,8 +19,6 @@ GROUP = "Scribes"
 LEAST_GAP = 3.0
 """A gap narrower than this (mm) takes no strip: none so thin can be ripped (common practice, no
 source)."""
-_SCREWABLE = 12.0
-"""A strip narrower than this (mm) is glued: a screw would split it (common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -187,9 +185,10 @@ class _Strips:
             workings=cut, trim=(0.0, self._wish.allowance), trim_at=(Surface.BACK_EDGE,),
             withdraw=FORWARD,
         )  # fmt: skip
-        thin = min(start, end) < _SCREWABLE
+        # Screws come from inside, through a side or the top; an end is only glued.
+        thin = min(start, end) < SCREWABLE
         for ref in refs_of(bench, Role.SIDE, Role.TOP):
-            if thin or not screw_on(bench, ref, strip.ref):
+            if thin or not screw_on(bench, ref, strip.ref, self._rod.moisture):
                 meet(bench, JointKind.EDGE_GLUED, ref, strip.ref)
         for ref in refs_of(bench, Role.STILE, Role.RAIL):
             meet(bench, JointKind.EDGE_GLUED, ref, strip.ref)

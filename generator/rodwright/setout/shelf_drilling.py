@@ -25,7 +25,7 @@ from rodwright.parts import (
     Vector,
     Working,
 )
-from rodwright.problems import Problems
+from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import Bench, to_part
 from rodwright.setout.carcass import Upright
 from rodwright.setout.shelf_rows import WEB, ShelfRows, hole_diameter
@@ -91,7 +91,8 @@ class _Row:
 def drill_shelf_rows(rows: Sequence[ShelfRows], bench: Bench, problems: Problems) -> None:
     """Drill the holes of every row, and note the sleeves that they take.
 
-    Holes keep 3 mm of wood to every other working, those on the far face too.  A row moves
+    Holes keep 3 mm of wood to every other working, those on the far face too: an upright that
+    is drilled from both sides at one height gets shallower ones, and only it.  A row moves
     inwards where it must so that its shelves can rest on it; other holes that have no place
     are left out.  What can't be drilled at all is noted, and so are holes in the way of
     another working where the maker said how far the row goes.
@@ -101,18 +102,34 @@ def drill_shelf_rows(rows: Sequence[ShelfRows], bench: Bench, problems: Problems
         _drill(each, shared, bench, problems)
 
 
-def _drilled_from_both_sides(rows: Sequence[ShelfRows]) -> frozenset[str]:
-    """Refs of uprights that have rows on both faces."""
-    lefts = {each.space.left.ref for each in rows}
-    return frozenset(lefts & {each.space.right.ref for each in rows})
+def _drilled_from_both_sides(rows: Sequence[ShelfRows]) -> frozenset[tuple[str, KeyPath]]:
+    """Refs of uprights that have rows on both faces at one height, with the way to either row."""
+    found = set()
+    right_of: dict[str, list[ShelfRows]] = {}
+    for each in rows:
+        right_of.setdefault(each.space.left.ref, []).append(each)
+    for one in rows:
+        upright = one.space.right.ref
+        for other in right_of.get(upright, ()):
+            if _side_by_side(one, other):
+                found |= {(upright, one.where), (upright, other.where)}
+    return frozenset(found)
 
 
-def _drill(each: ShelfRows, shared: frozenset[str], bench: Bench, problems: Problems) -> None:
+def _side_by_side(one: ShelfRows, other: ShelfRows) -> bool:
+    """Whether two rows reach past the same height."""
+    near = (hole_diameter(one.wish) + hole_diameter(other.wish)) / 2 + WEB
+    return one.heights[0] < other.heights[-1] + near and other.heights[0] < one.heights[-1] + near
+
+
+def _drill(
+    each: ShelfRows, shared: frozenset[tuple[str, KeyPath]], bench: Bench, problems: Problems
+) -> None:
     wish = each.wish
     needed = wish.depth if wish.depth is not None else LEAST_DEPTH
-    deep = wish.depth if wish.depth is not None else DEPTH
-    laid: list[_Row] = []
+    faces: list[tuple[list[_Row], float]] = []
     for upright in each.uprights:
+        deep = wish.depth if wish.depth is not None else DEPTH
         face = _face(bench, each, upright)
         thickness = face.part.blank.thickness
         if thickness - WEB < needed:
@@ -127,26 +144,31 @@ def _drill(each: ShelfRows, shared: frozenset[str], bench: Bench, problems: Prob
             )
             return
         half = (thickness - WEB) / 2
-        if wish.depth is None and upright.ref in shared and half >= LEAST_DEPTH:
+        if wish.depth is None and (upright.ref, each.where) in shared and half >= LEAST_DEPTH:
             deep = min(deep, half)
+        laid: list[_Row] = []
         for y, inward in ((each.front, 1), (each.rear, -1)):
             row = _lay(each, face, y, inward, needed, problems)
             if row is None:
                 return
             laid.append(row)
-    deep = min(deep, *(row.deep for row in laid))
-    for row in laid:
-        for hole in row.holes:
-            pin_hole = Hole(row.face.surface, hole, hole_diameter(wish), deep, "loose shelves")
-            bench.work(row.face.part.ref, pin_hole)
+        faces.append((laid, min(deep, *(row.deep for row in laid))))
+    wide = hole_diameter(wish)
+    drilled: dict[float, int] = {}
+    for laid, deep in faces:
+        for row in laid:
+            drilled[deep] = drilled.get(deep, 0) + len(row.holes)
+            for hole in row.holes:
+                pin_hole = Hole(row.face.surface, hole, wide, deep, "loose shelves")
+                bench.work(row.face.part.ref, pin_hole)
     if wish.sleeves:
-        wide = hole_diameter(wish)
-        bench.fixings.append(
+        bench.fixings.extend(
             Fixing(
-                "sleeve for a shelf pin", sum(len(row.holes) for row in laid),
+                "sleeve for a shelf pin", count,
                 f"{wish.diameter:g} mm inside, {wide:g} mm outside",
                 f"{wide:g} mm, {deep:g} mm deep",
             )
+            for deep, count in drilled.items()
         )  # fmt: skip
 
 

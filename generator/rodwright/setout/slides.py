@@ -274,5 +274,5 @@ def _strip(bench: Bench, rod: Rod, role: Role, name: str, box: Box, upright: Upr
     strip = lay_board(
         bench, role, name, _GROUP, box, Y, Z, rod.stock, shows=(), withdraw=NOWHERE
     )  # fmt: skip
-    screw_on(bench, strip.ref, upright.ref)
+    screw_on(bench, strip.ref, upright.ref, rod.moisture)
     return strip.ref

@@ -22,6 +22,7 @@ from rodwright.setout.bench import FORWARD, TOUCH, Bench, X, Y, Z
 from rodwright.setout.boards import SCREW_SPACING, wood_screws
 from rodwright.setout.carcass import BOTH_FACES, blank
 from rodwright.setout.clipping import cut_back, planes_of
+from rodwright.setout.lipping import strip_blank
 from rodwright.setout.rod import Rod
 from rodwright.setout.slope_lines import SlopeLines, height_at
 from rodwright.spec.models import UnitSpec
@@ -163,9 +164,7 @@ def _lip(rod: Rod, lines: SlopeLines, board: Part, bench: Bench) -> None:
     ends: list[Plane] = [((0.0, 0.0, rod.height), Z)]
     if lines.sideways:
         at, way = board.placement.origin, board.placement.length
-        body = Blank(
-            board.blank.length, rod.thickness, lipping.thickness, lipping.stock, Grain.LENGTHWISE
-        )
+        body = strip_blank(lipping, board.blank.length, rod.thickness)
         placement = Placement((at[0], board.placement.origin[1], at[2]), way, up)
         ends += [((0.0, 0.0, 0.0), (-1.0, 0.0, 0.0)), ((rod.width, 0.0, 0.0), X)]
     else:
@@ -174,7 +173,7 @@ def _lip(rod: Rod, lines: SlopeLines, board: Part, bench: Bench) -> None:
         at_edge = [corner[2] for corner in corners if corner[1] < y + TOUCH]
         low = min(at_edge) - lipping.thickness * lines.rise
         high = max(at_edge) + lipping.thickness * lines.rise
-        body = Blank(rod.width, high - low, lipping.thickness, lipping.stock, Grain.LENGTHWISE)
+        body = strip_blank(lipping, rod.width, high - low)
         placement = Placement((0.0, y, low), X, Z)
         ends += [lines.outer, turned(lines.inner)]
     strip = Part(ref, "Lipping", Role.LIPPING, "Lippings", body, placement, withdraw=FORWARD)

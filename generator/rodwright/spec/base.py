@@ -78,7 +78,7 @@ class HeightRange(SpecModel):
 
 
 class ClipOnBoard(SpecModel):
-    """A board clipped to adjustable feet."""
+    """A board clipped to adjustable feet, 3 mm lower than the gap it goes into."""
 
     stock: str | None = None
     """Name of its stock; the carcass's unless said."""
@@ -98,7 +98,7 @@ class LevellersSpec(SpecModel):
     spacing: Spacing = default(600.0, "24")
     """Largest distance between cross members, or between feet."""
     board: ClipOnBoard | None = None
-    """A plinth board clipped to the front feet."""
+    """A plinth board clipped to the front feet; 3 mm are left over it to get it in."""
 
 
 BaseSpec = Annotated[

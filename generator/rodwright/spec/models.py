@@ -112,9 +112,10 @@ class CarcassSpec(SpecModel):
 
     stock: str
     """Name of the stock for sides, top, bottom, dividers and shelves."""
-    corners: JointField = Field(default="butted", validate_default=True)
+    corners: JointField = Field(default="housed", validate_default=True)
     """How top and bottom meet the sides, and dividers and fixed shelves what carries them (housed,
-    US: dadoed); where corners are rebated or mitred, dividers and shelves are housed."""
+    US: dadoed); where corners are rebated or mitred, dividers and shelves are housed.  Nothing
+    holds what is `butted` but what you add yourself."""
     housing_depth: Length | None = None
     """Depth of the housings (US: dadoes); unless said, a third of the thickness, rounded to a whole
     millimetre or sixteenth of an inch."""

@@ -1,0 +1,160 @@
+"""What nothing holds: parts that only butt, seams over too little wood, a carcass that racks."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.wording import length_in, named
+from rodwright.parts import Joint, JointKind, Part, Role, Unit
+
+_CARCASS = (
+    Role.SIDE, Role.TOP, Role.BOTTOM, Role.DIVIDER, Role.SHELF, Role.CARCASS_RAIL,
+)  # fmt: skip
+_LEVEL = (Role.TOP, Role.BOTTOM, Role.SHELF, Role.CARCASS_RAIL)
+_LOOSE = (JointKind.BUTT, JointKind.RESTING)
+_SEAM = 12.0
+"""The least width of a divider, mm, that two panels can be pinned to: three diameters of a 1 mm pin
+to either edge (EN 1995-1-1, table 8.2, from memory)."""
+
+
+def holding(unit: Unit) -> Iterator[Finding]:
+    """Findings about parts and whole carcasses that no joint holds."""
+    yield from _butted(unit)
+    yield from _cornices(unit)
+    yield from _seams(unit)
+    yield from _racking(unit)
+
+
+def _in_carcass(unit: Unit, joint: Joint) -> bool:
+    return all(unit.part(ref).role in _CARCASS for ref in (joint.first, joint.second))
+
+
+def _butted(unit: Unit) -> Iterator[Finding]:
+    """Parts of the carcass that only butt against what carries them."""
+    held: dict[str, bool] = {}
+    for joint in unit.joints:
+        if joint.kind is JointKind.FACE_GLUED:
+            held[joint.second] = True
+        elif joint.kind is not JointKind.RESTING and _in_carcass(unit, joint):
+            holds = joint.kind is not JointKind.BUTT or bool(joint.fixings)
+            held[joint.second] = held.get(joint.second, False) or holds
+    for ref in (ref for ref, holds in held.items() if not holds):
+        part = unit.part(ref)
+        yield Finding(
+            Severity.WARNING,
+            "nothing holds it",
+            f"{named(part)} is butted: no screw holds it, and nothing marks its place",
+            "Choose `housed`, `screwed` or `dowelled` (`carcass.corners`, or its own `ends`); or "
+            "see to it yourself with nails, cleats or brackets.",
+            (ref,),
+            measure="",
+        )
+
+
+def _cornices(unit: Unit) -> Iterator[Finding]:
+    """Boards of a cornice that nothing but their mitres holds."""
+    boards = [part for part in unit.parts if part.role is Role.CORNICE]
+    held = {
+        ref
+        for joint in unit.joints
+        if joint.fixings and joint.kind is not JointKind.MITRE
+        for ref in (joint.first, joint.second)
+    }
+    for part in boards:
+        if part.ref not in held:
+            yield Finding(
+                Severity.WARNING,
+                "nothing holds it",
+                f"{named(part)} lies on too little to be screwed or to take biscuits",
+                "Give the carcass a top (`carcass.top`), make `cornice.projection` smaller, or "
+                "write `place: lapped`.",
+                (part.ref,),
+                measure="",
+            )
+
+
+def _seams(unit: Unit) -> Iterator[Finding]:
+    """Panels of a back that meet over a divider too thin to be pinned to."""
+    behind: dict[str, list[str]] = {}
+    for joint in unit.joints:
+        one, other = unit.part(joint.first), unit.part(joint.second)
+        if (one.role, other.role, joint.kind) == (Role.DIVIDER, Role.BACK, JointKind.BUTT):
+            behind.setdefault(one.ref, []).append(other.ref)
+    for ref, panels in behind.items():
+        if len(panels) < 2 or not _side_by_side([unit.part(each) for each in panels]):
+            continue
+        divider = unit.part(ref)
+        thick = divider.blank.thickness
+        yield Finding(
+            Severity.WARNING,
+            "back meets unfixed",
+            f"two panels of the back meet behind {named(divider)}, and its "
+            f"{length_in(unit, thick)} are too thin to fix both to",
+            f"Make the dividers of stock {length_in(unit, _SEAM)} thick at least "
+            f"(`dividers.stock`), or leave `back.split` out.",
+            (ref, *panels),
+            thick,
+            _SEAM,
+            source="EN 1995-1-1, table 8.2 (from memory): 3 diameters from pin to edge",
+        )
+
+
+def _side_by_side(panels: list[Part]) -> bool:
+    boxes = sorted((part.bounds() for part in panels), key=lambda box: box.low[0])
+    return boxes[0].high[0] < boxes[-1].high[0]
+
+
+def _racking(unit: Unit) -> Iterator[Finding]:
+    """A carcass whose sides nothing ties together, or that nothing keeps square.
+
+    A back that is fixed or let in, and a face frame with its corners jointed, keep it square;
+    top and bottom together go some way, with their joints.
+    """
+    sides = [part for part in unit.parts if part.role is Role.SIDE]
+    if len(sides) < 2:
+        return
+    tied = {
+        joint.second if unit.part(joint.second).role in _LEVEL else joint.first
+        for joint in unit.joints
+        if joint.kind not in _LOOSE
+        and _in_carcass(unit, joint)
+        and Role.SIDE in (unit.part(joint.first).role, unit.part(joint.second).role)
+    }
+    levels = [unit.part(ref) for ref in tied if unit.part(ref).role in _LEVEL]
+    roles = {part.role for part in unit.parts}
+    if Role.BACK in roles or {Role.STILE, Role.RAIL} <= roles:
+        return
+    ends = {part.role for part in levels} & {Role.TOP, Role.BOTTOM}
+    refs = tuple(part.ref for part in sides)
+    if len(ends) == 2:
+        if unit.opening is None:
+            yield Finding(
+                Severity.NOTE,
+                "open back",
+                "without a back, only the carcass's joints keep it square",
+                "Fix it to the wall, or give it a `back`, if it is to carry much or stands high.",
+                refs,
+                measure="",
+            )
+        return
+    lacking = " or ".join(
+        role.value for role in (Role.TOP, Role.BOTTOM, Role.BACK) if role not in roles
+    )
+    what = (
+        "nothing ties its sides together"
+        if not levels
+        else "it racks sideways: only the ends of its shelves keep it square"
+    )
+    fix = "Fix each upright to the wall, or add" if unit.opening is not None else "Add"
+    yield Finding(
+        Severity.WARNING,
+        "nothing braces it",
+        f"without {lacking or 'a back'} the carcass isn't braced: {what}",
+        f"{fix} a `back` (it braces best), a `face_frame`, or both `carcass.top` and "
+        "`carcass.bottom`.",
+        refs,
+        float(len(ends)),
+        2.0,
+        "ends",
+    )
