@@ -15,6 +15,7 @@ from rodwright.checks.levelling import levelling
 from rodwright.checks.lipping import lippings
 from rodwright.checks.motions import motions
 from rodwright.checks.movement import cross_grain
+from rodwright.checks.open_below import open_below
 from rodwright.checks.safety import safety
 from rodwright.checks.stock import stock_sizes
 from rodwright.checks.tipping import tipping
@@ -32,6 +33,7 @@ _CHECKS = (
     fixings,
     holding,
     lippings,
+    open_below,
     stock_sizes,
     way_in,
     motions,

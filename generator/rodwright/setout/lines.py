@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from rodwright.parts import Stock
 from rodwright.problems import Problems
+from rodwright.setout.bench import TOUCH
 from rodwright.setout.sizes import handy
 from rodwright.spec.models import UnitSpec
 
@@ -15,6 +16,7 @@ class FrameLines:
     """Main lines of the face frame: stock and thickness, outline, widths of its members.
 
     ``bottom`` is where its stiles end: at the foot of the carcass, or over its toe.
+    ``bottom_rail`` is how wide the bottom rail is, if there is one.
     """
 
     stock: Stock
@@ -25,6 +27,7 @@ class FrameLines:
     top: float
     stile_width: float
     rail_width: float
+    bottom_rail: float
     has_top_rail: bool
     has_bottom_rail: bool
 
@@ -41,7 +44,7 @@ class FrameLines:
     @property
     def inner_bottom(self) -> float:
         """Upper edge of the bottom rail, or the frame's bottom."""
-        return self.bottom + self.rail_width if self.has_bottom_rail else self.bottom
+        return self.bottom + self.bottom_rail if self.has_bottom_rail else self.bottom
 
     @property
     def inner_top(self) -> float:
@@ -74,11 +77,14 @@ def frame_lines(
     stock: Stock | None,
     width: float,
     between: tuple[float, float],
+    floor: tuple[float, float],
     problems: Problems,
 ) -> FrameLines | None:
     """The face frame's lines on a carcass of this width; None if there is no frame.
 
-    ``between`` are the heights at which the carcass's front begins and ends.
+    ``between`` are the heights at which the carcass's front begins and ends, ``floor`` those of
+    the two faces of its bottom.  A butted bottom rail that would leave a hole below a raised
+    bottom reaches up to its upper face; mitred rails are as wide as the stiles.
     """
     say = problems.length
     wish = spec.face_frame
@@ -106,9 +112,12 @@ def frame_lines(
             f"{say(wish.width)} x {say(thickness)}",
             "Make the radius smaller than the thickness and half the width.",
         )
+    bottom_rail = rail_width
+    if wish.corners == "butted" and floor[0] > between[0] + rail_width + TOUCH:
+        bottom_rail = floor[1] - between[0]
     left, right = -wish.overhang.sides, width + wish.overhang.sides
     bottom, top = between[0], between[1] + wish.overhang.top
-    if 2 * wish.width >= right - left or 2 * rail_width >= top - bottom:
+    if 2 * wish.width >= right - left or rail_width + bottom_rail >= top - bottom:
         problems.add(
             ("face_frame", "width"),
             f"members {say(wish.width)} wide leave no opening in a frame {say(right - left)} x "
@@ -124,6 +133,7 @@ def frame_lines(
         top=top,
         stile_width=wish.width,
         rail_width=rail_width,
+        bottom_rail=bottom_rail,
         has_top_rail=wish.rails in ("both", "top"),
         has_bottom_rail=wish.rails in ("both", "bottom"),
     )

@@ -152,7 +152,11 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
         _no_carcass(spec, overall, problems)
         raise problems.error()
     toe = foot if spec.base is not None and spec.base.kind == "toe_board" else 0.0
-    frame = frame_lines(spec, frame_stock, width, (foot, height), problems)
+    underside = foot + _bottom_height(spec, problems)
+    floor = underside, underside + stock.thickness
+    if spec.carcass.bottom == "none":
+        floor = foot, foot
+    frame = frame_lines(spec, frame_stock, width, (foot, height), floor, problems)
     if opening is not None:
         opening = replace(opening, front=_opening_front(spec, frame))
     back_thickness = back_stock.thickness if back_stock else 0.0
@@ -186,7 +190,7 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
         unit=spec.unit,
         has_top=spec.carcass.top != "none",
         has_bottom=spec.carcass.bottom != "none",
-        bottom_underside=foot + _bottom_height(spec, problems),
+        bottom_underside=underside,
         shelf_rear=min(depth, back.front) if back else depth,
         opening=opening,
         frame=frame,

@@ -127,7 +127,7 @@ def whole_space(rod: Rod, carcass: Carcass) -> Space:
             -frame.thickness,
             frame.stile_width,
             frame.stile_width,
-            frame.rail_width if frame.has_bottom_rail else t if behind[0] else 0.0,
+            frame.bottom_rail if frame.has_bottom_rail else t if behind[0] else 0.0,
             frame.rail_width if frame.has_top_rail else t if behind[1] else 0.0,
             frozenset(bare),
         )

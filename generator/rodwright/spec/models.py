@@ -266,7 +266,8 @@ class FaceFrameSpec(SpecModel):
     width: Length
     """Width of stiles and rails, seen from the front."""
     rail_width: Length | None = None
-    """Width of the rails, if it differs (butted corners only)."""
+    """Width of the rails, if it differs (butted corners only).  The bottom rail is wider where it
+    would leave a hole below a raised bottom (`carcass.bottom_height`)."""
     thickness: Length | None = None
     """Thickness; the stock's unless said."""
     corners: Literal["mitred", "butted"] = "mitred"

@@ -1,0 +1,37 @@
+"""Does a face frame leave a hole between its bottom rail and a bottom that stands off the floor?"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.wording import length_in, named
+from rodwright.parts import Role, Unit
+
+_ROUNDING = 1e-6
+
+
+def open_below(unit: Unit) -> Iterator[Finding]:
+    """A bottom whose underside is above the bottom rail: one looks, or opens a front, onto what is
+    under it."""
+    bottom = next((part for part in unit.parts if part.role is Role.BOTTOM), None)
+    rail = next((part for part in unit.parts if part.name == "Bottom rail"), None)
+    if bottom is None or rail is None:
+        return
+    under, over = bottom.bounds(), rail.bounds()
+    hole = under.low[2] - over.high[2]
+    if hole <= _ROUNDING:
+        return
+    flush = under.low[2] - (under.high[2] - over.high[2])
+    lower = f"lower the bottom to {length_in(unit, flush)} (`carcass.bottom_height`)"
+    yield Finding(
+        Severity.WARNING,
+        "open below the bottom",
+        f"between {named(rail)} and {named(bottom)} {length_in(unit, hole)} stay open: doors and "
+        f"drawers open onto a hole, and one looks in under the bottom",
+        "Write `face_frame.corners: butted`, so that the rail reaches up to the bottom"
+        + (f"; or {lower}, which is flush." if flush >= 0 else "."),
+        (rail.ref, bottom.ref),
+        hole,
+        0.0,
+    )
