@@ -42,7 +42,12 @@ def written(files: Sequence[Path]) -> None:
 
 
 def _length(value: float, unit: LengthUnit) -> str:
-    return format_length(round(value, 1) + 0.0, unit)
+    return format_length(value, unit)
+
+
+def _signed(value: float, unit: LengthUnit) -> str:
+    text = _length(value, unit)
+    return text if text.startswith("-") or text == "0" else f"+{text}"
 
 
 def _readings(console: Console, plane: Plane, unit: LengthUnit) -> None:
@@ -56,8 +61,8 @@ def _readings(console: Console, plane: Plane, unit: LengthUnit) -> None:
         table.add_row(
             name or escape(reading.name),
             _said(reading, unit),
-            f"{round(residual, 1) + 0.0:+.1f} mm",
-            f"{reading.error:.1f} mm",
+            _signed(residual, unit),
+            _length(reading.error, unit),
         )
     console.print(table)
     if plane.looseness > 1.0:
@@ -68,8 +73,8 @@ def _readings(console: Console, plane: Plane, unit: LengthUnit) -> None:
     corners = zip(_CORNERS, plane.corners, plane.corner_errors, strict=True)
     for name, (x, z), (across, up) in corners:
         console.print(
-            f"  {name:13} {x:8.1f} {round(z, 1) + 0.0:8.1f} mm  "
-            f"right to {across:.1f} across, {up:.1f} up"
+            f"  {name:13} {_length(x, unit):>10} {_length(z, unit):>10} {unit}  "
+            f"right to {_length(across, unit)} across, {_length(up, unit)} up"
         )
 
 

@@ -6,6 +6,7 @@ import re
 from collections.abc import Callable
 from pathlib import Path
 
+from rodwright.amounts import format_weight
 from rodwright.handover.output import whole_or_nothing
 from rodwright.lengths import format_length
 from rodwright.mass import unit_weight
@@ -70,7 +71,7 @@ def _section(name: str, unit: Unit) -> str:
     return f"""## {unit.title}
 
 `{name}`: {size} {unit.display_unit} (width x height x depth), {len(unit.parts)} parts, \
-{unit_weight(unit):.0f} kg.
+{format_weight(unit_weight(unit), unit.display_unit, 0)}.
 
 ![{unit.title}, assembled]({name}/assembled.png)
 {opened}

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 import unicodedata
 from fractions import Fraction
+from math import ceil
 from typing import Literal
 
 LengthUnit = Literal["mm", "in"]
@@ -108,6 +109,12 @@ def format_length(mm: float, unit: LengthUnit) -> str:
     if rest == 0:
         return f"{sign}{whole}"
     return f"{sign}{whole} {rest}" if whole else f"{sign}{rest}"
+
+
+def at_least(mm: float, unit: LengthUnit) -> float:
+    """A length (mm) up to the next that is shown: what is said to be enough has to be enough."""
+    step = Fraction(1, 10) if unit == "mm" else _INCH / INCH_PARTS
+    return float(ceil(round(Fraction(mm) / step, 9)) * step)
 
 
 def _read(text: str, unit: LengthUnit) -> Fraction:

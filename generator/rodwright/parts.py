@@ -614,13 +614,15 @@ class JointKind(StrEnum):
 class Fixing:
     """Bought-in pieces that hold a joint: what, how many, and of what size.
 
-    ``pilot`` says in words what is drilled for each (``pilot 2.5 mm, clearance 4.5 mm``).
+    ``pilot`` says in words what is drilled for each (``pilot 2.5 mm, clearance 4.5 mm``), ``on``
+    which pieces it goes on, where that isn't just the second part of its joint.
     """
 
     name: str
     count: int
     size: str = ""
     pilot: str = ""
+    on: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -121,7 +121,9 @@ def _fit_sheet(spec: UnitSpec, measured: Survey) -> FitSheet:
     fills = spec.base is None and spec.worktop is None
     if wish is not None and wish.rails == "both" and fills:
         rail_width = wish.width if wish.rail_width is None else wish.rail_width
-        frame = fit_frame(shape.front, wish.width, rail_width, wish.corners == "mitred", wish.trim)
+        frame = fit_frame(
+            shape.front, wish.width, rail_width, wish.corners == "mitred", wish.trim, spec.unit
+        )
     return FitSheet(
         size,
         unit.opening,

@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import re
 import xml.etree.ElementTree as ET
 
 import pytest
@@ -70,6 +71,25 @@ def test_gaps_are_ten_times_too_large_and_said_to_be() -> None:
     assert left_gap == pytest.approx(EXAGGERATION * told, rel=0.01)
     said = [words for words, *_ in _boxes(drawing)]
     assert any("GAPS DRAWN 10 TIMES TOO LARGE" in words for words in said)
+
+
+@pytest.mark.parametrize(("text", "paper"), [(FEW, (420.0, 297.0)), (INCHES, (279.4, 215.9))])
+def test_the_sheet_is_a3_or_letter(text: str, paper: tuple[float, float]) -> None:
+    """A3 of ISO 216 is 297 x 420 mm; Letter is 8 1/2 x 11 in (ASME Y14.1, from memory)."""
+    sheet = _sheet(text)
+    drawing = draw_opening(sheet, sheet.planes[0])
+    assert (drawing.width, drawing.height) == paper
+    assert min(mark.size for mark in drawing.marks if isinstance(mark, Lettering)) >= 2.3
+
+
+def test_lengths_on_a_sheet_in_inches_are_fractions() -> None:
+    sheet = _sheet(INCHES)
+    said = [words for words, *_ in _boxes(draw_opening(sheet, sheet.planes[0]))]
+    assert "Lengths in inches" in said
+    assert any(words.startswith("36 3/4 (") for words in said)
+    for words in said:
+        assert not re.search(r"\d\.\d+(?!°)(?!\d)", words), words
+        assert "mm" not in words
 
 
 def test_every_reading_is_on_the_sheet() -> None:

@@ -82,7 +82,8 @@ def test_slides_come_in_steps_of_50_mm_or_2_in() -> None:
     """From the rear of an 18 mm inset front to the back are 482: less 10 behind, 450 go in."""
     unit = _unit()
     assert {part.blank.length for part in _sides(unit)} == {450.0}
-    assert Fixing("drawer slide, side-mounted", 1, "450 mm") in _fixings(unit)
+    pair = Fixing("pair of side-mounted drawer slides", 1, "450 mm", on="DRS1 and DRS2")
+    assert pair in _fixings(unit)
     # An overlay front stands before the carcass: 490 of 500 are left.
     assert _sides(_unit(hung="overlay", slides={"rear": 0}))[0].blank.length == 500.0
     inches = unit_from(
@@ -270,7 +271,11 @@ def test_handles_are_drilled_through_front_and_box() -> None:
         return found
 
     assert places(front) == places(end) == {(268.0 - 64, 368.0), (268.0 + 64, 368.0)}
-    assert Fixing("bow handle", 1, "2 holes 128 mm apart") in _fixings(unit)
+    assert unit.fixings[:2] == (
+        Fixing("bow handle", 1, "2 holes 128 mm apart", "6 mm, right through", "DRF1"),
+        # Through a front and a box end of 18 each, and 5 into the handle at least.
+        Fixing("handle screw", 2, "M4 x 45 mm", "through 36 mm", "DRF1"),
+    )
 
 
 def test_solid_fronts_are_held_at_their_lower_edge_and_slide_above() -> None:

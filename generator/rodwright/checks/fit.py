@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in
+from rodwright.lengths import at_least
 from rodwright.parts import OpeningShape, Part, Role, Unit, Vector
 from rodwright.site.cautions import OLD_MATERIALS, STRUCTURE
 from rodwright.site.gaps import CAULK_LIMIT, Closing, closings
@@ -200,9 +201,10 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
                 Severity.WARNING,
                 "frame overlap",
                 f"the face frame reaches {length_in(unit, closing.reach)} past the carcass "
-                f"{place}, and the gap there is up to {length_in(unit, round(closing.strip, 1))}",
+                f"{place}, and the gap there is up to {length_in(unit, closing.strip)}",
                 f"Make `face_frame.overhang.{'top' if closing.side == 'top' else 'sides'}` "
-                f"{length_in(unit, round(short + 0.05, 1))} more, or `fit.overlap` less.",
+                f"{length_in(unit, at_least(short, unit.display_unit))} more, or `fit.overlap` "
+                "less.",
                 figure=closing.overlap - closing.rest,
                 limit=shape.overlap,
                 source="`fit.overlap`",
@@ -211,7 +213,7 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
             yield Finding(
                 Severity.NOTE,
                 "open gap",
-                f"{place} a gap of up to {length_in(unit, round(closing.rest, 1))} stays open: "
+                f"{place} a gap of up to {length_in(unit, closing.rest)} stays open: "
                 f"more than the {length_in(unit, CAULK_LIMIT)} that caulk bridges",
                 f"Fit a cover strip, or {_strip(unit, closing)}.",
                 figure=closing.rest,
@@ -220,8 +222,8 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
 
 
 def _strip(unit: Unit, closing: Closing) -> str:
-    wide = length_in(unit, round(closing.strip, 1))
+    wide = length_in(unit, closing.strip)
     if closing.cut < 0.5:
         return f"a strip {wide} wide"
-    narrow = length_in(unit, round(closing.strip - closing.cut, 1))
+    narrow = length_in(unit, closing.strip - closing.cut)
     return f"a scribe ripped to {wide} and planed to {narrow} at one end"

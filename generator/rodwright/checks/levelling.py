@@ -41,7 +41,7 @@ def levelling(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             Severity.WARNING,
             "levelling",
-            f"under the unit the floor falls by {length_in(unit, round(fall, 1))}, and its base "
+            f"under the unit the floor falls by {length_in(unit, fall)}, and its base "
             f"levels out {length_in(unit, unit.levelling)}",
             "Give the base more (`base.levelling`, or feet with a larger range), or scribe it.",
             figure=round(fall, 1),

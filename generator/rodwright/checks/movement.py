@@ -54,7 +54,7 @@ def _held(unit: Unit, joint: Joint) -> Iterator[Finding]:
     yield Finding(
         Severity.WARNING,
         _RULE,
-        f"{named(mover)} moves {length_in(unit, round(worst, 1))} across its grain between "
+        f"{named(mover)} moves {length_in(unit, worst)} across its grain between "
         f"{low:g} and {high:g} % moisture, and {named(holder)} holds it: it will split or bow, or "
         f"its joint will give",
         "Leave it room: buttons, screws in slots, or a groove without glue; or make both of solid "
@@ -89,8 +89,8 @@ def _confined(unit: Unit, panel: Part) -> Iterator[Finding]:
         yield Finding(
             Severity.WARNING,
             _RULE,
-            f"{named(panel)} swells {length_in(unit, round(grows, 1))} between {dry:g} and "
-            f"{wet:g} % moisture, and its grooves leave it {length_in(unit, round(room, 1))}: it "
+            f"{named(panel)} swells {length_in(unit, grows)} between {dry:g} and "
+            f"{wet:g} % moisture, and its grooves leave it {length_in(unit, room)}: it "
             f"will push the unit apart",
             "Make it of sheet material, or of narrower boards that aren't glued to each other; or "
             "give `back` more `depth` and `clearance`.",

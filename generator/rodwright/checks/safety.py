@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.wording import named
+from rodwright.checks.wording import named, weight_in
 from rodwright.mass import unit_weight, weight
 from rodwright.materials import is_glass
 from rodwright.parts import Unit
@@ -72,8 +72,8 @@ def _lifting(unit: Unit) -> Iterator[Finding]:
     )
     if heavy:
         first, *others = heavy
-        most = f"{weight(first):.0f} kg"
-        more = f", and {len(others)} more than {TWO_PERSON_LIFT:.0f} kg" if others else ""
+        most = weight_in(unit, weight(first))
+        more = f", and {len(others)} more than {weight_in(unit, TWO_PERSON_LIFT)}" if others else ""
         yield Finding(
             Severity.CAUTION,
             "lifting",
@@ -90,12 +90,13 @@ def _lifting(unit: Unit) -> Iterator[Finding]:
         yield Finding(
             Severity.CAUTION,
             "lifting",
-            f"the whole unit weighs {whole:.0f} kg",
+            f"the whole unit weighs {weight_in(unit, whole)}",
             "Assemble it where it will stand, or lift it with enough people.",
             (),
             whole,
             TWO_PERSON_LIFT,
             "kg",
             source,
-            brief=f"Lifting: the whole weighs {whole:.0f} kg; assemble it where it will stand.",
+            brief=f"Lifting: the whole weighs {weight_in(unit, whole)}; assemble it where it will "
+            "stand.",
         )

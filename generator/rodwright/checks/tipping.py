@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.wording import length_in
+from rodwright.checks.wording import length_in, weight_in
 from rodwright.mass import centre_of_mass, unit_weight
 from rodwright.parts import Notch, Part, Slide, Unit, Vector
 from rodwright.setout.base import FOOT, FOOT_INSET
@@ -52,7 +52,7 @@ def tipping(unit: Unit) -> Iterator[Finding]:
         return
     balance = stability(unit)
     if balance is not None:
-        yield _drawn_out(balance)
+        yield _drawn_out(balance, unit)
         return
     height = unit.size[1]
     if height > TIPPING_HEIGHT:
@@ -86,14 +86,14 @@ def stability(unit: Unit) -> Stability | None:
     return Stability(unit_weight(drawn), centre_of_mass(drawn)[1], feet, edge)
 
 
-def _drawn_out(balance: Stability) -> Finding:
+def _drawn_out(balance: Stability, unit: Unit) -> Finding:
     load = balance.load
     if load <= 0:
         said = "freestanding, it tips over by its own weight when every drawer is drawn out"
     else:
         said = (
-            f"freestanding, empty and with every drawer drawn out, {load:.1f} kg on the front of "
-            f"one tips it over"
+            f"freestanding, empty and with every drawer drawn out, "
+            f"{weight_in(unit, load, 1)} on the front of one tips it over"
         )
     return Finding(
         Severity.WARNING,

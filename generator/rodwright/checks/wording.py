@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from rodwright.amounts import format_weight
 from rodwright.lengths import format_length
 from rodwright.parts import Motion, Part, PocketHole, Role, Unit, Working
 
@@ -34,6 +35,11 @@ def _opens(part: Part) -> bool:
 def length_in(unit: Unit, length: float) -> str:
     """A length (mm) in the unit of measure that the spec uses, with that unit."""
     return f"{format_length(length, unit.display_unit)} {unit.display_unit}"
+
+
+def weight_in(unit: Unit, kg: float, decimals: int = 0) -> str:
+    """A weight in kilograms, or in pounds for a maker in inches."""
+    return format_weight(kg, unit.display_unit, decimals)
 
 
 def words(working: Working) -> str:

@@ -1,6 +1,6 @@
 """The opening on one sheet: the readings in it, and the unit with its gaps ten times too large.
 
-A3 lying (ISO 5457), lengths of the paper in mm.
+A3 lying (ISO 5457), made smaller on Letter for a maker in inches; lengths of the paper in mm.
 """
 
 from __future__ import annotations
@@ -8,7 +8,17 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
-from rodwright.drawings.paper import HEAVY, SMALL, THIN, Block, Map, Window, note_marks, tag_marks
+from rodwright.drawings.paper import (
+    HEAVY,
+    SMALL,
+    THIN,
+    Block,
+    Map,
+    Window,
+    note_marks,
+    on_paper,
+    tag_marks,
+)
 from rodwright.lengths import format_length
 from rodwright.parts import Quadrilateral
 from rodwright.pictures.ink import Drawing, Fill, Lettering, Mark, Point, Stroke
@@ -16,13 +26,15 @@ from rodwright.pictures.paint import write_png
 from rodwright.pictures.svg import to_svg
 from rodwright.site.frames import fit_frame
 from rodwright.site.gaps import CAULK_LIMIT, Closing, Gap, Packing
-from rodwright.site.readings import Reading
+from rodwright.site.readings import FLOOR_ASSUMED, PLUMB_ASSUMED, TAPE_ERROR, Reading
 from rodwright.site.survey import Plane
 from rodwright.surveying import FitSheet, SurveySheet
 
 EXAGGERATION = 10.0
 """How many times too large gaps are drawn."""
 WIDTH, HEIGHT = 420.0, 297.0
+LETTER = (279.4, 215.9)
+"""A sheet of Letter (ASME Y14.1, size A, from memory), lying."""
 _PIXELS_PER_MM = 7.0
 _WALL, _WOOD, _PACKER, _READING = "#e4e0d8", "#f3e7cf", "#b5762a", "#2b5f8a"
 _LEFT_PANEL = Window(34.0, 48.0, 190.0, 204.0)
@@ -73,7 +85,7 @@ def draw_opening(sheet: SurveySheet, plane: Plane) -> Drawing:
         Stroke((((14.0, _FOOT - 8.0), (WIDTH - 14.0, _FOOT - 8.0)),), THIN),
         *_notes(sheet, fit, plane, say),
     ]
-    return Drawing(
+    drawing = Drawing(
         WIDTH,
         HEIGHT,
         f"{sheet.title}: the opening{whose}",
@@ -83,6 +95,7 @@ def draw_opening(sheet: SurveySheet, plane: Plane) -> Drawing:
         tuple(marks),
         "mm",
     )
+    return on_paper(drawing, *LETTER) if sheet.unit == "in" else drawing
 
 
 class _Lengths:
@@ -92,7 +105,12 @@ class _Lengths:
         self._unit = sheet.unit
 
     def __call__(self, length: float) -> str:
-        return format_length(round(length, 1) + 0.0, self._unit)
+        return format_length(length, self._unit)
+
+    def signed(self, length: float) -> str:
+        """A difference, with its sign."""
+        text = self(length)
+        return text if text.startswith("-") or text == "0" else f"+{text}"
 
 
 # --- the readings ------------------------------------------------------------------------
@@ -102,7 +120,7 @@ def _as_measured(plane: Plane, say: _Lengths) -> Iterator[Mark]:
     to_paper = _LEFT_PANEL.scale_for(plane.corners)
     yield Lettering(
         (_LEFT_PANEL.middle, 30.0),
-        "As measured; in brackets, by how many mm the tape says more than the drawn shape",
+        "As measured; in brackets, by how much the tape says more than the drawn shape",
         SMALL,
     )
     yield from _walls([to_paper(corner) for corner in plane.corners])
@@ -112,7 +130,7 @@ def _as_measured(plane: Plane, say: _Lengths) -> Iterator[Mark]:
     for reading, residual in read:
         # A slope the other way is read as so much that way: more of it is a larger reading.
         more = residual if reading.value >= 0 else -residual
-        text = f"{say(abs(reading.value))} ({_signed(more)})"
+        text = f"{say(abs(reading.value))} ({say.signed(more)})"
         if reading.kind == "distance":
             line, at, upwards = _reading_line(plane.corners, reading)
             yield Stroke((tuple(to_paper(point) for point in line),), THIN, _READING)
@@ -127,11 +145,6 @@ def _as_measured(plane: Plane, say: _Lengths) -> Iterator[Mark]:
         anchor = "end" if x < 0 else "start"
         at = (px + 2.0 * x, py + (10.0 if y > 0 else -7.0))
         yield Lettering(at, f"{angle:.2f}°", SMALL, anchor)  # type: ignore[arg-type]
-
-
-def _signed(residual: float) -> str:
-    rounded = round(residual, 1) + 0.0
-    return f"{rounded:+.1f}" if rounded else "0"
 
 
 def _reading_line(
@@ -291,8 +304,9 @@ def _notes(sheet: SurveySheet, fit: FitSheet, plane: Plane, say: _Lengths) -> It
             f"{say(survey.least[1])} high.",
             f"To spare in width: {say(spare.width)} (tight: {spare.tight_width}).",
             f"To spare in height: {say(spare.height)} (tight: {spare.tight_height}).",
-            f"Corners are known to within {say(errors)}. Assumed: tape right to 1 mm, walls plumb "
-            f"to 4 mm and floor level to 2 mm in a metre where not read.",
+            f"Corners are known to within {say(errors)}. Assumed: tape right to "
+            f"{say(TAPE_ERROR)}, walls plumb to {PLUMB_ASSUMED:g} and floor level to "
+            f"{FLOOR_ASSUMED:g} in a thousand where not read.",
         ),
     )
     closing = Block(

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from rodwright.pictures.glyphs import text_width
-from rodwright.pictures.ink import DARK, Fill, Lettering, Mark, Point
+from rodwright.pictures.ink import DARK, Drawing, Fill, Lettering, Mark, Point, Stroke
 
 HEAVY, THIN = 0.5, 0.2
 """Widths of lines (ISO 128-2, from memory)."""
@@ -54,6 +54,34 @@ class Block:
 
     heading: str
     notes: tuple[str, ...]
+
+
+def on_paper(drawing: Drawing, width: float, height: float) -> Drawing:
+    """A drawing made larger or smaller, lettering and lines and all, and put in the middle of a
+    sheet of this size."""
+    scale = min(width / drawing.width, height / drawing.height)
+    left, top = (width - scale * drawing.width) / 2, (height - scale * drawing.height) / 2
+
+    def place(point: Point) -> Point:
+        return left + scale * point[0], top + scale * point[1]
+
+    def along(lines: tuple[tuple[Point, ...], ...]) -> tuple[tuple[Point, ...], ...]:
+        return tuple(tuple(map(place, line)) for line in lines)
+
+    def moved(mark: Mark) -> Mark:
+        match mark:
+            case Fill():
+                return replace(mark, rings=along(mark.rings))
+            case Stroke():
+                on, off = mark.dashes or (0.0, 0.0)
+                dashes = (scale * on, scale * off) if mark.dashes else None
+                return replace(
+                    mark, lines=along(mark.lines), width=scale * mark.width, dashes=dashes
+                )
+            case Lettering():
+                return replace(mark, at=place(mark.at), size=scale * mark.size)
+
+    return replace(drawing, width=width, height=height, marks=tuple(map(moved, drawing.marks)))
 
 
 def note_marks(block: Block, at: Point, width: float) -> Iterator[Mark]:

@@ -119,19 +119,26 @@ def like_parts(unit: Unit) -> tuple[tuple[Part, ...], ...]:
 
 
 def hardware_list(unit: Unit) -> tuple[HardwareRow, ...]:
-    """Everything bought in: what the joints need, and feet, handles and the like; by name."""
+    """Everything bought in: what the joints need, and feet, handles and the like; by name.
+
+    An article has one row, wherever it goes and however its name is written.
+    """
     gathered: dict[tuple[str, str], list[tuple[Fixing, Joint | None]]] = {}
+    names: dict[str, str] = {}
     needed = [(fixing, joint) for joint in unit.joints for fixing in joint.fixings]
     for fixing, joint in [*needed, *((fixing, None) for fixing in unit.fixings)]:
-        gathered.setdefault((fixing.name, fixing.size), []).append((fixing, joint))
+        name = names.setdefault(fixing.name.casefold(), fixing.name)
+        gathered.setdefault((name, fixing.size), []).append((fixing, joint))
     return tuple(_hardware_row(*kind, gathered[kind]) for kind in sorted(gathered))
 
 
 def _hardware_row(name: str, size: str, pieces: list[tuple[Fixing, Joint | None]]) -> HardwareRow:
     uses: dict[str, list[str]] = {}
-    for _, joint in pieces:
-        if joint is not None:
-            uses.setdefault(str(joint.kind), []).append(joint.second)
+    for fixing, joint in pieces:
+        use = "on" if joint is None else str(joint.kind)
+        ref = fixing.on or (joint.second if joint is not None else "")
+        if ref:
+            uses.setdefault(use, []).append(ref)
     holes = [fixing.pilot for fixing, _ in pieces if fixing.pilot]
     return HardwareRow(
         name,

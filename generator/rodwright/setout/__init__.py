@@ -15,6 +15,7 @@ from rodwright.setout.face_frame import set_out_face_frame
 from rodwright.setout.interior import Interior, set_out_interior
 from rodwright.setout.lipping import set_out_lippings
 from rodwright.setout.rod import Rod, draw_rod
+from rodwright.setout.trade_sizes import trade_sizes
 from rodwright.site.way_readings import read_way
 from rodwright.spec.models import UnitSpec
 
@@ -39,7 +40,7 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         slope = slope_lines(spec, rod, problems)
         if slope is not None:
             rod = under_slope(spec, rod, slope, problems)
-    bench = Bench()
+    bench = Bench(sizes=trade_sizes(spec.unit))
     carcass = set_out_carcass(spec, rod, bench, problems)
     bench.note_places(("carcass",))
     interior = set_out_interior(spec, rod, carcass, bench, problems)
@@ -84,7 +85,7 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         way_in=way_in,
         motions=tuple(bench.motions),
         fixings=tuple(bench.fixings),
-        levelling=levelling_of(spec.base),
+        levelling=levelling_of(spec.base, bench.sizes),
         moisture=spec.moisture.range,
         author=spec.made_by.name or "",
         organisation=spec.made_by.organisation or "",

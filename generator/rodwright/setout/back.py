@@ -9,9 +9,10 @@ from rodwright.setout.bench import LEFT, TOUCH, Bench, Y, Z, meeting
 from rodwright.setout.carcass import Carcass, blank
 from rodwright.setout.interior import Interior
 from rodwright.setout.joints.meet import find_meeting
-from rodwright.setout.joints.screws import DIAMETERS, LENGTHS, SIDE, pilot_for
+from rodwright.setout.joints.screws import SIDE, splits
 from rodwright.setout.lines import BackLines
 from rodwright.setout.rod import Rod
+from rodwright.setout.trade_sizes import TradeSizes
 from rodwright.spec.models import BackSpec
 
 BACK_SPACING = 175.0
@@ -141,19 +142,19 @@ def _screw(bench: Bench, ref: str, back: str) -> None:
     if meeting(bench.parts[ref].bounds(), bench.parts[back].bounds()) is None:
         return
     line = find_meeting(bench, ref, back)
-    fits = [each for each in DIAMETERS[:2] if 2 * SIDE * each <= line.thickness + TOUCH]
+    sizes = bench.sizes
+    fits = [each for each in sizes.screw_diameters[:2] if 2 * SIDE * each <= line.thickness + TOUCH]
     if not fits or line.length < 2 * SIDE * fits[-1]:
         _pin(bench, ref, back)
         return
     diameter, thickness = fits[-1], bench.parts[back].blank.thickness
-    length = next(each for each in LENGTHS if each >= thickness + BACK_HOLD)
-    pilot = pilot_for(diameter, bench.parts[ref].blank.stock.material)
-    places = _spread(line.low, line.high)
+    length = next(each for each in sizes.screw_lengths if each >= thickness + BACK_HOLD)
+    places = _spread(line.low, line.high, sizes)
     for place in places:
         at = line.point(place, line.middle, -thickness)
-        bench.drill(back, at, line.way(), diameter + 0.5, None, "screw")
-    text = f"clearance {diameter + 0.5:g} mm, pilot {pilot:g} mm"
-    screws = Fixing("wood screw", len(places), f"{diameter:g} x {length:g} mm", text)
+        bench.drill(back, at, line.way(), sizes.clearance(diameter), None, "screw")
+    text = sizes.holes(diameter, splits(bench.parts[ref].blank.stock.material))
+    screws = Fixing("wood screw", len(places), sizes.screw_size(diameter, length), text)
     middle = line.point((line.low + line.high) / 2, line.middle)
     bench.join(JointKind.SCREWED, ref, back, middle, screws)
 
@@ -169,21 +170,24 @@ def _pin(bench: Bench, ref: str, back: str) -> None:
         return
     diameter, thickness = fits[0], bench.parts[back].blank.thickness
     needed = thickness + PIN_HOLD * diameter
-    length = next((each for each in PIN_LENGTHS if each >= needed), PIN_LENGTHS[-1])
+    sizes = bench.sizes
+    sold = [sizes.usual(each) for each in PIN_LENGTHS]
+    length = next((each for each in sold if each >= needed), sold[-1])
     count = max(2, ceil((line.length - 2 * BACK_EDGE) / PIN_SPACING - TOUCH) + 1)
     pins = Fixing(
-        "panel pin", count, f"{diameter:g} x {length:g} mm",
-        f"{round(0.8 * diameter, 1):g} mm, in the middle of the {line.thickness:g} mm it lies on",
+        "panel pin", count, sizes.pin_size(diameter, length),
+        f"{sizes.pin_hole(diameter)}, in the middle of the {sizes.say(line.thickness)} it lies on",
     )  # fmt: skip
     middle = line.point((line.low + line.high) / 2, line.middle)
     bench.join(JointKind.PINNED, ref, back, middle, pins)
 
 
-def _spread(low: float, high: float) -> tuple[float, ...]:
+def _spread(low: float, high: float, sizes: TradeSizes) -> tuple[float, ...]:
     """Places of screws along a line, evenly; one in the middle of a short line."""
-    if high - low < 2 * BACK_EDGE:
+    usual = sizes.usual(BACK_EDGE)
+    if high - low < 2 * usual:
         return ((low + high) / 2,)
-    edge = min(BACK_EDGE, (high - low) / 4)
+    edge = min(usual, (high - low) / 4)
     between = high - low - 2 * edge
-    gaps = max(1, ceil(between / BACK_SPACING - TOUCH))
+    gaps = max(1, ceil(between / sizes.usual(BACK_SPACING) - TOUCH))
     return tuple(low + edge + number * between / gaps for number in range(gaps + 1))

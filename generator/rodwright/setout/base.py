@@ -12,6 +12,7 @@ from rodwright.setout.carcass import Carcass
 from rodwright.setout.legs import set_out_legs
 from rodwright.setout.rod import Rod
 from rodwright.setout.stocks import find_stock
+from rodwright.setout.trade_sizes import TradeSizes
 from rodwright.spec.base import BaseSpec, LegsSpec, LevellersSpec, PlinthSpec, ToeBoardSpec
 
 GROUP = "Base"
@@ -22,6 +23,8 @@ FOOT_INSET = 60.0
 BOARD_ROOM = 3.0
 """Left over a board that is clipped to feet, mm, so that it goes in under the carcass on a floor
 that isn't quite flat (common practice, no source)."""
+_FOOT_SCREW = 16.0
+"""Length of a foot's screws, mm (common practice, no source)."""
 _FOOT_SCREWS = 4
 """Screws that hold one adjustable foot (common practice, no source)."""
 _FOOT_RANGE = 15.0
@@ -55,12 +58,12 @@ def set_out_base(
         _toe_board(wish, rod, carcass, stock, bench, problems)
 
 
-def levelling_of(wish: BaseSpec | None) -> float | None:
+def levelling_of(wish: BaseSpec | None, sizes: TradeSizes) -> float | None:
     """How far (mm) the base can follow a floor that falls away; None where it isn't said."""
     if isinstance(wish, PlinthSpec):
         return wish.levelling
     if isinstance(wish, LevellersSpec):
-        return _range(wish)[1] - wish.height
+        return _range(wish, sizes.usual(_FOOT_RANGE))[1] - wish.height
     return None
 
 
@@ -175,7 +178,7 @@ def _toe_board(
 def _levellers(wish: LevellersSpec, rod: Rod, bench: Bench, problems: Problems) -> None:
     """Count feet: a row near the front and one near the rear, none farther apart than asked."""
     say = problems.length
-    least, most = _range(wish)
+    least, most = _range(wish, bench.sizes.usual(_FOOT_RANGE))
     if not least <= wish.height <= most:
         problems.add(
             ("base", "range" if wish.range else "height"),
@@ -188,10 +191,17 @@ def _levellers(wish: LevellersSpec, rod: Rod, bench: Bench, problems: Problems) 
         max(2, ceil((size - 2 * FOOT_INSET) / wish.spacing - TOUCH) + 1)
         for size in (rod.width, rod.depth)
     )
-    count = across * deep
+    count, sizes = across * deep, bench.sizes
     reach = f"{say(least)} to {say(most)} high"
     bench.fixings.append(Fixing(FOOT, count, reach))
-    bench.fixings.append(Fixing("wood screw", _FOOT_SCREWS * count, "4 x 16 mm", "pilot 2.5 mm"))
+    bench.fixings.append(
+        Fixing(
+            "wood screw",
+            _FOOT_SCREWS * count,
+            sizes.screw_size(sizes.screw, sizes.longest_screw(_FOOT_SCREW)),
+            f"pilot {sizes.say(sizes.pilot(sizes.screw, False))}",
+        )
+    )
     if wish.board is None:
         return
     stock = _stock(wish.board.stock, rod, ("base", "board", "stock"), problems)
@@ -218,8 +228,8 @@ def _levellers(wish: LevellersSpec, rod: Rod, bench: Bench, problems: Problems) 
         bench.keep_apart(ref, board.ref, room)
 
 
-def _range(wish: LevellersSpec) -> tuple[float, float]:
+def _range(wish: LevellersSpec, usual: float) -> tuple[float, float]:
     """The least and the most height that the feet can be set to."""
     if wish.range is not None:
         return wish.range.least, wish.range.most
-    return max(wish.height - _FOOT_RANGE, 0.0), wish.height + _FOOT_RANGE
+    return max(wish.height - usual, 0.0), wish.height + usual

@@ -31,6 +31,7 @@ from rodwright.parts import (
     Working,
 )
 from rodwright.problems import KeyPath
+from rodwright.setout.trade_sizes import METRIC, TradeSizes
 
 X: Vector = (1.0, 0.0, 0.0)
 Y: Vector = (0.0, 1.0, 0.0)
@@ -81,13 +82,14 @@ _MARKS = {
 
 @dataclass
 class Bench:
-    """What has been set out so far."""
+    """What has been set out so far; ``sizes`` are those that its maker buys in."""
 
     parts: dict[str, Part] = field(default_factory=dict)
     joints: list[Joint] = field(default_factory=list)
     clearances: list[Clearance] = field(default_factory=list)
     motions: list[Motion] = field(default_factory=list)
     fixings: list[Fixing] = field(default_factory=list)
+    sizes: TradeSizes = METRIC
     places: dict[str, KeyPath] = field(default_factory=dict)
     _workings: dict[str, list[Working]] = field(default_factory=dict)
     _counts: dict[Role, int] = field(default_factory=dict)

@@ -24,9 +24,8 @@ from rodwright.parts import (
     cross,
 )
 from rodwright.setout.bench import NOWHERE, TOUCH, Bench, meeting
+from rodwright.setout.trade_sizes import TradeSizes
 
-SCREW_LENGTHS = (16, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 100)
-"""Lengths wood screws are sold in, mm (common practice, no source)."""
 _FROM_END = 50.0
 """From the end of a meeting to its first screw, mm (common practice, no source)."""
 SCREWABLE = 12.0
@@ -35,8 +34,8 @@ practice, no source)."""
 _MOST_THROUGH = 70.0
 """The most wood, mm, that the longest of those screws goes through and still holds behind; where
 there is more, its head is sunk in a counterbore (common practice, no source)."""
-CLEARANCE_HOLE = 4.5
-"""Diameter of a hole that a 4 mm screw goes through freely, mm (common practice, no source)."""
+_COUNTERBORE = 10.0
+"""Diameter of a counterbore for the head of such a screw, mm (common practice, no source)."""
 _LEAST_SLOT = 10.0
 """Length of a slot, mm, where the wood's movement doesn't ask for more (common practice, no
 source)."""
@@ -115,18 +114,20 @@ def screw_on(
     axis = min(range(3), key=lambda i: extents[i])
     if abs(one.placement.length[axis]) > 0.5:
         return False
-    screws = wood_screws(first.size[axis], second.size[axis], _along(max(extents), spacing))
+    sizes = bench.sizes
+    screws = wood_screws(sizes, first.size[axis], second.size[axis], _along(max(extents), spacing))
     moves, way = _moves(one, other, moisture, anchor) if moisture else (0.0, 0)
     if moves <= ACCEPTED:
         bench.join(JointKind.SCREWED, through, into, at, screws)
         return True
-    long = max(_LEAST_SLOT, ceil(CLEARANCE_HOLE + 2 * moves - TOUCH))
-    slots = f"slots {CLEARANCE_HOLE:g} x {long:g} mm {_WAYS[way]}"
+    hole = sizes.clearance(sizes.screw)
+    long = max(sizes.usual(_LEAST_SLOT), sizes.round_up(hole + 2 * moves))
+    slots = f"slots {sizes.by(hole, long)} {_WAYS[way]}"
     if crossing(one, other, moisture or (0.0, 0.0))[0] > ACCEPTED:
-        slots = f"one {_ENDS[way]} in a round hole {CLEARANCE_HOLE:g} mm, the others in {slots}"
-    slotted = replace(screws, pilot=f"{slots}, pilot 2.5 mm")
-    washers = Fixing("washer", screws.count, "for 4 mm screws")
-    bench.join(JointKind.BUTTONED, through, into, at, slotted, washers)
+        slots = f"one {_ENDS[way]} in a round hole {sizes.say(hole)}, the others in {slots}"
+    pilot = sizes.say(sizes.pilot(sizes.screw, False))
+    slotted = replace(screws, pilot=f"{slots}, pilot {pilot}")
+    bench.join(JointKind.BUTTONED, through, into, at, slotted, washers(sizes, screws.count))
     return True
 
 
@@ -187,21 +188,24 @@ def _shared(first: Box, second: Box) -> list[float]:
     return [min(first.high[i], second.high[i]) - max(first.low[i], second.low[i]) for i in range(3)]
 
 
-def wood_screws(through: float, into: float, count: int) -> Fixing:
+def wood_screws(sizes: TradeSizes, through: float, into: float, count: int) -> Fixing:
     """Screws through one thickness (mm) into another, whose far side they don't break.
 
-    4 mm screws with a clearance hole and a pilot hole for them, and a counterbore where they
-    are too short for all of it (common practice, no source).
+    4 mm or no. 8 screws with a clearance hole and a pilot hole for them, and a counterbore where
+    they are too short for all of it (common practice, no source).
     """
-    sunk = max(0.0, through - _MOST_THROUGH)
+    sunk = max(0.0, sizes.round_up(through - _MOST_THROUGH))
     left = through - sunk
-    longest = min(2.5 * left, left + 0.75 * into)
-    length = max((each for each in SCREW_LENGTHS if each <= longest + TOUCH), default=16)
-    bored = f"counterbore 10 mm, {sunk:g} mm deep, " if sunk else ""
-    return Fixing(
-        "wood screw", count, f"4 x {length} mm",
-        f"{bored}clearance {CLEARANCE_HOLE:g} mm, pilot 2.5 mm",
-    )  # fmt: skip
+    length = sizes.longest_screw(min(2.5 * left, left + 0.75 * into))
+    wide = sizes.usual(_COUNTERBORE)
+    bored = f"counterbore {sizes.say(wide)}, {sizes.say(sunk)} deep, " if sunk else ""
+    size = sizes.screw_size(sizes.screw, length)
+    return Fixing("wood screw", count, size, f"{bored}{sizes.holes(sizes.screw)}")
+
+
+def washers(sizes: TradeSizes, count: int) -> Fixing:
+    """Washers under the heads of such screws, where they go through slots."""
+    return Fixing("washer", count, f"for {sizes.screw_name(sizes.screw)} screws")
 
 
 def bumpers(thick: float, unit: LengthUnit) -> Fixing:

@@ -6,6 +6,8 @@ from rodwright.parts import Box, Fixing
 from rodwright.setout.bench import LEFT, TOUCH, X
 from rodwright.setout.hinge_places import CARRIERS, LEAST_WALL, Hinge, Made, shared
 
+_SCREW = 16.0
+"""Length of their screws, mm (common practice, no source)."""
 SCREWS_PER_BUTT = 6
 """Three a leaf (common practice, no source)."""
 
@@ -47,9 +49,12 @@ def butts(hinge: Hinge, count: int) -> Made | None:
             _let_in(hinge, carriers, hinge.surround, -hinge.inwards * depth, z)
     name = f"butt hinge, {say(wish.length)}"
     let_in = f"each leaf {'let in' if depth >= 0 else 'packed out'} {say(abs(depth))}"
+    sizes = hinge.bench.sizes
+    screw = sizes.screw_size(sizes.small_screw, sizes.longest_screw(_SCREW))
+    pilot = f"pilot {sizes.say(sizes.pilot(sizes.small_screw, False))}"
     fixings = (
         Fixing(name, count, f"leaf {say(wish.leaf)}, knuckle {say(wish.knuckle)}", let_in),
-        Fixing("countersunk screw", SCREWS_PER_BUTT * count, "3 x 16 mm", "pilot 2 mm"),
+        Fixing("countersunk screw", SCREWS_PER_BUTT * count, screw, pilot),
     )
     x = (hinge.edge + hinge.surround) / 2
     at = (hinge.surround, outline.front + wish.leaf / 2, (outline.low + outline.high) / 2)

@@ -157,7 +157,7 @@ def _can_be_made(
             problems.add(
                 ("cornice", "returns"),
                 f"a return standing {say(out)} out from the {end} side runs into the wall: the gap "
-                f"is down to {say(round(gap, 1))} there",
+                f"is down to {say(gap)} there",
                 "Write `returns: none`, or make `fit.sides` larger.",
             )
     over = gap_over(rod, lines.left, lines.right)
@@ -165,7 +165,7 @@ def _can_be_made(
         key = "height" if wish.place == "standing" else "rise"
         problems.add(
             ("cornice", key),
-            f"the cornice runs {say(round(-over, 1))} into the top of the opening",
+            f"the cornice runs {say(-over)} into the top of the opening",
             "Make the unit's height (`size.height`) smaller.",
         )
     hidden = Box((lines.left, lines.front, lines.low), (lines.right, rod.face, rod.overall))

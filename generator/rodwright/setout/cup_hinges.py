@@ -43,17 +43,18 @@ def cups(hinge: Hinge, count: int) -> Made | None:
             at = (hinge.face, plate, z + half)
             hinge.bench.drill(hinge.upright.ref, at, into, PLATE_HOLE, depth, "hinge plate")
     cover = inward * (hinge.surround - hinge.edge)
+    ware = hinge.bench.sizes.ware
     where = f"covering {say(cover)}" if cover > 0 else "for inset doors"
     fixings = [
         Fixing(
-            f"concealed hinge, {say(wish.cup)} cup", count,
+            f"concealed hinge, {ware(wish.cup)} cup", count,
             f"{where}, rim {say(wish.edge)} from the edge",
-            f"boring {say(wish.cup)}, {say(wish.cup_depth)} deep",
+            f"boring {ware(wish.cup)}, {say(wish.cup_depth)} deep",
         ),
-        Fixing("hinge plate", count, f"holes {say(PLATE_PITCH)} apart"),
+        Fixing("hinge plate", count, f"holes {ware(PLATE_PITCH)} apart"),
         Fixing(
-            "plate screw", 2 * count, f"for {say(PLATE_HOLE)} holes",
-            f"{say(PLATE_HOLE)}, {say(depth)} deep",
+            "plate screw", 2 * count, f"for {ware(PLATE_HOLE)} holes",
+            f"{ware(PLATE_HOLE)}, {say(depth)} deep",
         ),
     ]  # fmt: skip
     packing = inward * (hinge.surround - hinge.face)

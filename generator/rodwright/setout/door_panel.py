@@ -11,6 +11,7 @@ from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import TOUCH
 from rodwright.setout.rod import Rod
 from rodwright.setout.stocks import find_stock
+from rodwright.setout.trade_sizes import trade_sizes
 from rodwright.spec.doors import DoorsSpec
 
 LEAST_CHEEK = 4.0
@@ -99,7 +100,7 @@ def fit_panel(
     beside = _gap(wish, stock, grows, moisture, problems, where)
     if beside is None:
         return None
-    return Panel(stock, thickness, beside, min(beside, SHEET_GAP))
+    return Panel(stock, thickness, beside, min(beside, trade_sizes(problems.unit).usual(SHEET_GAP)))
 
 
 def _gap(
@@ -118,21 +119,23 @@ def _gap(
     """
     say = problems.length
     wished, groove = wish.panel.clearance, wish.frame.groove
-    # Up to the next half millimetre, so that the figure can be measured.
-    gap = math.ceil(grows - TOUCH) / 2 if stock.kind == "board" else SHEET_GAP
-    gap = max(gap, SHEET_GAP) if wished is None else wished
+    sizes = trade_sizes(problems.unit)
+    sheet = sizes.usual(SHEET_GAP)
+    # Up to the next half millimetre, or 32nd, so that the figure can be measured.
+    gap = sizes.round_up(grows) / 2 if stock.kind == "board" else sheet
+    gap = max(gap, sheet) if wished is None else wished
     dry, wet = moisture
     if gap < grows / 2 - TOUCH:
         problems.add(
             (*where, "clearance"),
             f"from {dry:g} to {wet:g} % moisture the panel swells by {say(grows)}: gaps of "
             f"{say(gap)} at each side let it burst the frame",
-            f"Leave at least {say(math.ceil(grows) / 2)}, or leave `clearance` out.",
+            f"Leave at least {say(sizes.round_up(grows) / 2)}, or leave `clearance` out.",
         )
         return None
     lap = groove - gap - grows / 2
     if lap < LEAST_LAP - TOUCH:
-        needed = math.ceil(gap + grows / 2 + LEAST_LAP)
+        needed = sizes.round_up(gap + grows / 2 + LEAST_LAP)
         shrunk = f" and shrunk by {say(grows)} as it dries to {dry:g} %" if grows else ""
         left = "nothing" if lap <= 0 else say(lap)
         calmer = quarter_sawn(stock) is not None

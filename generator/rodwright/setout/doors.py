@@ -6,12 +6,13 @@ from dataclasses import dataclass
 from typing import Literal
 
 from rodwright.nearby import Nearby
-from rodwright.parts import Blank, Fixing, Grain, Part, Placement, Role, Stock, Surface, Swing
+from rodwright.parts import Blank, Grain, Part, Placement, Role, Stock, Surface, Swing
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import FORWARD, LEFT, TOUCH, Bench, Y, Z
 from rodwright.setout.boards import bumpers
 from rodwright.setout.door_panel import Outline
 from rodwright.setout.framed_panel import set_out_framed
+from rodwright.setout.handles import handle_fixings
 from rodwright.setout.hinge_places import Hung, surroundings
 from rodwright.setout.hinges import hang
 from rodwright.setout.rod import Rod
@@ -229,7 +230,7 @@ def _handle(
     """Drill for a handle, and put it on the list."""
     say = problems.length
     outline = hung.outline
-    usual = wish.frame.stile_width / 2 if wish.kind == "framed" else HANDLE_EDGE
+    usual = wish.frame.stile_width / 2 if wish.kind == "framed" else bench.sizes.usual(HANDLE_EDGE)
     edge = handle.edge if handle.edge is not None else min(usual, outline.width / 2)
     if not handle.hole / 2 < edge < hung.clear - handle.hole / 2:
         problems.add(
@@ -254,5 +255,9 @@ def _handle(
     places = [z] if handle.spacing == 0 else [z - handle.spacing / 2, z + handle.spacing / 2]
     for at in places:
         bench.drill(hung.far, (x, outline.front, at), Y, handle.hole, None, "handle")
-    size = f"holes {say(handle.spacing)} apart" if handle.spacing else ""
-    bench.buy(Fixing(handle.name, 1, size, f"hole {say(handle.hole)}, right through"))
+    through = bench.parts[hung.far].blank.thickness
+    bought = handle_fixings(
+        bench.sizes, handle.name, 1, handle.spacing, handle.hole, [through] * len(places), hung.far
+    )
+    for fixing in bought:
+        bench.buy(fixing)

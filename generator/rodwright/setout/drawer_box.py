@@ -16,6 +16,7 @@ from rodwright.setout.boards import lay_board, meet, screw_on
 from rodwright.setout.carcass import BOTH_FACES
 from rodwright.setout.joints import make_joint, reach
 from rodwright.setout.sizes import handy
+from rodwright.setout.trade_sizes import trade_sizes
 from rodwright.spec.drawers import DrawersSpec
 from rodwright.spec.joints import JointSpec
 
@@ -95,7 +96,11 @@ def box_wish(
         return None
     height = wish.bottom.height
     return BoxWish(
-        wish, stock, bottom, groove, HEIGHT[wish.slides.kind] if height is None else height
+        wish,
+        stock,
+        bottom,
+        groove,
+        trade_sizes(problems.unit).usual(HEIGHT[wish.slides.kind]) if height is None else height,
     )
 
 
@@ -152,7 +157,7 @@ def _corner(
     """Joint an end to a side; fixings stand as near their usual place as the groove lets them."""
     wish = like.wish.corners
     half = bench.parts[end].bounds().size[2] / 2
-    for each in _spread(wish, like.above, half):
+    for each in _spread(wish, like.above, half, bench.sizes.usual(EDGE_STEP)):
         tried = Problems(problems.unit)
         make_joint(bench, each, side, end, tried, where, unit=problems.unit)
         if not len(tried):
@@ -160,18 +165,18 @@ def _corner(
     make_joint(bench, wish, side, end, problems, where, unit=problems.unit)
 
 
-def _spread(wish: JointSpec, above: float, half: float) -> Iterator[JointSpec]:
+def _spread(wish: JointSpec, above: float, half: float, step: float) -> Iterator[JointSpec]:
     """The joint as it is wished, and then with its outermost fixings farther and farther in."""
     yield wish
-    edge = above + EDGE_STEP
+    edge = above + step
     while wish.edge is None and edge <= half:
         yield wish.model_copy(update={"edge": edge})
-        edge += EDGE_STEP
+        edge += step
 
 
 def _bottom(like: BoxWish, box: Box, group: str, bench: Bench) -> str:
     """The bottom, its grain from side to side, so that it can shrink and swell to the rear."""
-    t, into = like.stock.thickness, like.groove - PLAY
+    t, into = like.stock.thickness, like.groove - bench.sizes.usual(PLAY)
     captured = like.wish.bottom.held == "all_round"
     low = box.low[2] + like.height
     return lay_board(

@@ -146,10 +146,7 @@ class _Drawers:
             wish.handle, (box.low[0], box.high[0]), like.stock.thickness, like.above, self.moisture
         )
         fixing.fix(front.ref, laid.front, self.bench, self.problems, (*self.where, "handle"))
-        lay_slides(
-            run, place, laid.sides, self.packers, self.space, way, self.rod, self.bench,
-            self.problems,
-        )  # fmt: skip
+        lay_slides(run, place, laid.sides, self.packers, self.space, way, self.rod, self.bench)
         if wish.hung == "overlay" and wish.bumper:
             self.bench.buy(bumpers(wish.bumper, self.problems.unit))
         self.bench.motions.append(Slide((front.ref, *laid.refs), (0.0, -run.travel, 0.0)))

@@ -9,14 +9,14 @@ from dataclasses import dataclass
 from math import ceil
 
 from rodwright.movement import stock_swelling
-from rodwright.parts import Box, Fixing, JointKind, Part
+from rodwright.parts import Box, JointKind, Part
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import TOUCH, Bench, Y, meeting
-from rodwright.setout.boards import SCREW_SPACING, wood_screws
+from rodwright.setout.boards import SCREW_SPACING, washers, wood_screws
+from rodwright.setout.handles import handle_fixings
+from rodwright.setout.trade_sizes import TradeSizes
 from rodwright.spec.drawers import DrawerHandleSpec
 
-HOLE = 4.5
-"""Width of a hole or slot that a 4 mm screw goes through freely, mm (common practice)."""
 LEAST_SLOT = 10.0
 """Length of a slot, mm, where the wood's movement doesn't ask for more (common practice, no
 source)."""
@@ -57,34 +57,39 @@ class FrontFixing:
         """
         handles = self._handles(bench.parts[front], bench.parts[end], problems, where)
         box = bench.parts[end].bounds()
-        rows = self._rows(bench.parts[front], bench.parts[end])
+        rows = self._rows(bench.parts[front], bench.parts[end], bench.sizes)
         slots = count = 0
+        sizes = bench.sizes
+        hole = sizes.clearance(sizes.screw)
         for number, z in enumerate(rows):
-            for x in _places(box.low[0], box.high[0]):
+            for x in _places(box.low[0], box.high[0], sizes):
                 if any(abs(x - a) < _BESIDE_HANDLE and abs(z - b) < _BESIDE_HANDLE
                        for a, b in handles):  # fmt: skip
                     continue
                 count += 1
                 moves = self._moves(bench.parts[front], bench.parts[end], z - rows[0])
                 if number == 0 or moves <= STILL:
-                    bench.drill(end, (x, box.low[1], z), Y, HOLE, None, "screw")
+                    bench.drill(end, (x, box.low[1], z), Y, hole, None, "screw")
                     continue
                 slots += 1
-                half = _slot(moves) / 2
+                half = _slot(moves, sizes) / 2
                 slot = Box(
-                    (x - HOLE / 2, box.low[1], z - half), (x + HOLE / 2, box.high[1], z + half)
+                    (x - hole / 2, box.low[1], z - half), (x + hole / 2, box.high[1], z + half)
                 )
                 bench.mortise(end, slot, Y, round_ends=True, use="screw")
         for x, z in handles:
             self._drill_for_handle(front, end, x, z, abs(z - rows[0]), bench)
         through, into = (bench.parts[ref].blank.thickness for ref in (end, front))
-        fixings = [wood_screws(through, into, count)]
+        fixings = [wood_screws(sizes, through, into, count)]
         if slots:
-            fixings.append(Fixing("washer", slots, "for 4 mm screws"))
+            fixings.append(washers(sizes, slots))
         if self.handle is not None:
             wish = self.handle
-            apart = f"2 holes {problems.length(wish.spacing)} apart"
-            fixings.append(Fixing(wish.name, wish.count, apart if wish.spacing else "1 hole"))
+            woods = [into + (through if self._inside(x) else 0.0) for x, _ in handles]
+            for fixing in handle_fixings(
+                sizes, wish.name, wish.count, wish.spacing, wish.hole, woods, front
+            ):
+                bench.buy(fixing)
         at = meeting(bench.parts[end].bounds(), bench.parts[front].bounds())
         assert at is not None
         kind = JointKind.SCREWED
@@ -93,12 +98,13 @@ class FrontFixing:
             kind, at = JointKind.BUTTONED, (at[0], at[1], rows[0])
         bench.join(kind, end, front, at, *fixings)
 
-    def _rows(self, front: Part, end: Part) -> list[float]:
+    def _rows(self, front: Part, end: Part, sizes: TradeSizes) -> list[float]:
         """Heights of the rows of screws, from the lowest up; slots end below the upper edge."""
         box = end.bounds()
-        low, high = box.low[2] + self.above + _FROM_EDGE, box.high[2] - _FROM_EDGE
+        edge = sizes.usual(_FROM_EDGE)
+        low, high = box.low[2] + self.above + edge, box.high[2] - edge
         if (moves := self._moves(front, end, high - low)) > STILL:
-            high = min(high, box.high[2] - _slot(moves) / 2 - _BESIDE_SLOT)
+            high = min(high, box.high[2] - _slot(moves, sizes) / 2 - sizes.usual(_BESIDE_SLOT))
         if high - low >= _TWO_ROWS:
             return [low, high]
         return [(box.low[2] + self.above + box.high[2]) / 2]
@@ -157,19 +163,20 @@ class FrontFixing:
         box = bench.parts[end].bounds()
         bench.drill(front, (x, bench.parts[front].bounds().low[1], z), Y, d, None, "handle")
         moves = self._moves(bench.parts[front], bench.parts[end], apart)
-        wide = d if moves <= STILL else float(ceil(d + 2 * moves))
+        wide = d if moves <= STILL else bench.sizes.round_up(d + 2 * moves)
         if self._inside(x):
             bench.drill(end, (x, box.low[1], z), Y, wide, None, "handle")
 
 
-def _slot(moves: float) -> float:
+def _slot(moves: float, sizes: TradeSizes) -> float:
     """Length (mm) of a slot in which a screw can follow the front so far either way."""
-    return float(max(LEAST_SLOT, ceil(HOLE + 2 * moves - TOUCH)))
+    free = sizes.clearance(sizes.screw)
+    return max(sizes.usual(LEAST_SLOT), sizes.round_up(free + 2 * moves))
 
 
-def _places(low: float, high: float) -> list[float]:
+def _places(low: float, high: float, sizes: TradeSizes) -> list[float]:
     """Where the screws of a row stand: one near each end, and what is needed between."""
-    inset = min(_FROM_END, (high - low) / 4)
+    inset = min(sizes.usual(_FROM_END), (high - low) / 4)
     length = high - low - 2 * inset
     steps = max(1, ceil(length / SCREW_SPACING - TOUCH))
     return [low + inset + number * length / steps for number in range(steps + 1)]

@@ -114,7 +114,11 @@ class Hinge:
         wish, outline, say = self.wish.hinge, self.hung.outline, self.problems.length
         half = wish.length / 2 if plate is None else wish.cup / 2
         apart = wish.length if plate is None else 2 * HALF_HINGE
-        ends = wish.ends if wish.ends is not None else min(ENDS, outline.height / 6)
+        ends = (
+            wish.ends
+            if wish.ends is not None
+            else min(self.bench.sizes.usual(ENDS), outline.height / 6)
+        )
         ends = ends if wish.ends is not None else max(ends, half + LEAST_WALL)
         run = outline.height - 2 * ends
         if ends < half + LEAST_WALL - TOUCH or run < (count - 1) * apart - TOUCH:

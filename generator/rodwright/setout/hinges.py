@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from rodwright.amounts import format_weight
 from rodwright.nearby import Nearby
 from rodwright.parts import JointKind, Part, Swing
 from rodwright.problems import KeyPath, Problems
@@ -64,8 +65,8 @@ def _count(
     if count is None:
         problems.add(
             (*where, "count"),
-            f"a door {problems.length(hung.outline.height)} high of {weight:.1f} kg is more than "
-            f"five hinges are known to carry",
+            f"a door {problems.length(hung.outline.height)} high of "
+            f"{format_weight(weight, problems.unit)} is more than five hinges are known to carry",
             "Make it smaller or lighter, or give `count` after asking the hinges' maker.",
         )
     return count

@@ -183,7 +183,7 @@ def _behind_doors(setter: _Setter, space: Space, wish: DoorsSpec, where: KeyPath
     if wish.hung == "overlay":
         return replace(space, covered=True)
     thickness = wish.thickness if wish.thickness is not None else stock.thickness
-    least = behind(wish, space.front.plane, thickness)
+    least = behind(wish, space.front.plane, thickness, setter.bench.sizes)
     return replace(space, setback=max(space.setback, least), closed=True)
 
 
@@ -342,7 +342,7 @@ def _between(
         refs = _fixed_shelf(setter, space, shelf, z, rod.stock.name, where)
         return Level(refs[0], z, z + rod.thickness)
     front = _front(setter, space, "shelves", like.setback)
-    width = like.width if like.width is not None else RAIL_WIDTH
+    width = like.width if like.width is not None else setter.bench.sizes.usual(RAIL_WIDTH)
     if front + width > rod.shelf_rear:
         problems.add(
             (*where, "width"),
@@ -439,7 +439,7 @@ def _layers(
     front = _front(setter, space, "shelves", wish.setback)
     length, width = space.width + sum(reaches), rod.shelf_rear - front
     glued = wish.layers > 1
-    body = blank(length, width, stock, trim=GLUE_UP_TRIM if glued else 0.0)
+    body = blank(length, width, stock, trim=bench.sizes.usual(GLUE_UP_TRIM) if glued else 0.0)
     ref = bench.next_ref(Role.SHELF)
     refs: list[str] = []
     name: str
@@ -523,7 +523,7 @@ def _loose_shelves(
     if rows is None:
         return
     setter.rows.append(rows)
-    thick = f"{wish.holes.diameter:g} mm"
+    thick = bench.sizes.say(wish.holes.diameter)
     pins = Fixing("shelf pin", 2, thick, "" if wish.holes.sleeves else thick)
     for z in rows.undersides:
         refs = _layers(setter, space, wish, z, stock.name, (-wish.clearance, -wish.clearance))

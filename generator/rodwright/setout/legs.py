@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from math import floor
-
 from rodwright.parts import Box, Role, Stock
 from rodwright.problems import Problems
 from rodwright.setout.bench import DOWN, FORWARD, TOUCH, Bench, X, Y, Z
@@ -13,12 +11,11 @@ from rodwright.setout.joints.dowels import ALLOWANCE
 from rodwright.setout.joints.layout import WOOD_BETWEEN
 from rodwright.setout.rod import Rod
 from rodwright.setout.stocks import find_stock
+from rodwright.setout.trade_sizes import TradeSizes
 from rodwright.spec.base import LegsSpec
 from rodwright.spec.joints import JointSpec
 
 GROUP = "Base"
-_DOWELS = (10.0, 8.0, 6.0)
-"""Diameters of dowels, mm."""
 
 
 def set_out_legs(wish: LegsSpec, rod: Rod, bench: Bench, problems: Problems) -> None:
@@ -71,16 +68,20 @@ def set_out_legs(wish: LegsSpec, rod: Rod, bench: Bench, problems: Problems) -> 
             feet.rails(wish, rails, legs, problems)
 
 
-def _dowels(section: float, rail: float) -> JointSpec | None:
+def _dowels(section: float, rail: float, sizes: TradeSizes) -> JointSpec | None:
     """The dowels of rails in the middle of two sides of a leg: short enough to miss each other.
 
     Lengths in mm; None where none are.
     """
-    for diameter in _DOWELS:
-        reach = section / 2 - diameter / 2 - WOOD_BETWEEN - ALLOWANCE
+    for diameter in sorted(sizes.dowels, reverse=True)[1:]:
+        reach = section / 2 - diameter / 2 - WOOD_BETWEEN - sizes.usual(ALLOWANCE)
         if rail / 3 <= diameter <= rail / 2 and reach >= diameter:
             return JointSpec.model_validate(
-                {"joint": "dowelled", "diameter": diameter, "length": float(floor(2 * reach))}
+                {
+                    "joint": "dowelled",
+                    "diameter": diameter,
+                    "length": sizes.round_down(2 * reach),
+                }
             )
     return None
 
@@ -151,7 +152,7 @@ class _Feet:
                 "Make them narrower.",
             )
             return
-        dowels = _dowels(s, t)
+        dowels = _dowels(s, t, self._bench.sizes)
         if dowels is None:
             problems.add(
                 ("base", "section"),

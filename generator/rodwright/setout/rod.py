@@ -29,6 +29,7 @@ from rodwright.setout.sizes import (
     overall_width,
 )
 from rodwright.setout.stocks import find_stock, stocks
+from rodwright.setout.trade_sizes import trade_sizes
 from rodwright.site.opening import measure, standing, usable
 from rodwright.spec.joints import JointSpec
 from rodwright.spec.models import UnitSpec
@@ -130,7 +131,7 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
     named = stocks(spec.stock, problems)
     stock = find_stock(named, spec.carcass.stock, ("carcass", "stock"), problems)
     survey = measure(spec.opening, problems) if spec.opening else None
-    opening = usable(survey, spec.fit) if survey else None
+    opening = usable(survey, spec.fit, spec.unit) if survey else None
     frame_stock = back_stock = lipping_stock = None
     if spec.face_frame:
         frame_stock = find_stock(named, spec.face_frame.stock, ("face_frame", "stock"), problems)
@@ -216,10 +217,11 @@ def _gap_behind(spec: UnitSpec, opening: Opening | None, depth: float) -> float 
 
 def _head(spec: UnitSpec, height: float) -> float:
     """How high fronts may reach under a worktop's overhang or a lapped cornice."""
+    gap = trade_sizes(spec.unit).usual(HEAD_GAP)
     if spec.worktop is not None and spec.worktop.overhang.front:
-        return height - HEAD_GAP
+        return height - gap
     if spec.cornice is not None and spec.cornice.place == "lapped":
-        return height + spec.cornice.rise - spec.cornice.height - HEAD_GAP
+        return height + spec.cornice.rise - spec.cornice.height - gap
     return inf
 
 

@@ -54,7 +54,7 @@ def set_out_scribes(wish: ScribesSpec, rod: Rod, bench: Bench, problems: Problem
             say = problems.length
             problems.add(
                 ("scribes", "edges", number),
-                f"the gap {place} is down to {say(round(max(0.0, min(gap.start, gap.end)), 1))}: "
+                f"the gap {place} is down to {say(max(0.0, min(gap.start, gap.end)))}: "
                 f"no strip of wood closes it",
                 "Make the gap wider (`fit`, or the frame's `overhang` smaller), or leave this out.",
             )

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from math import hypot, inf, radians, sin, tan
 
 from rodwright.halfspaces import Plane, beyond
+from rodwright.lengths import LengthUnit
 from rodwright.parts import (
     Bevel,
     Box,
@@ -97,12 +98,14 @@ def drill_shelf_rows(rows: Sequence[ShelfRows], bench: Bench, problems: Problems
     are left out.  What can't be drilled at all is noted, and so are holes in the way of
     another working where the maker said how far the row goes.
     """
-    shared = _drilled_from_both_sides(rows)
+    shared = _drilled_from_both_sides(rows, problems.unit)
     for each in rows:
         _drill(each, shared, bench, problems)
 
 
-def _drilled_from_both_sides(rows: Sequence[ShelfRows]) -> frozenset[tuple[str, KeyPath]]:
+def _drilled_from_both_sides(
+    rows: Sequence[ShelfRows], unit: LengthUnit
+) -> frozenset[tuple[str, KeyPath]]:
     """Refs of uprights that have rows on both faces at one height, with the way to either row."""
     found = set()
     right_of: dict[str, list[ShelfRows]] = {}
@@ -111,25 +114,25 @@ def _drilled_from_both_sides(rows: Sequence[ShelfRows]) -> frozenset[tuple[str, 
     for one in rows:
         upright = one.space.right.ref
         for other in right_of.get(upright, ()):
-            if _side_by_side(one, other):
+            if _side_by_side(one, other, unit):
                 found |= {(upright, one.where), (upright, other.where)}
     return frozenset(found)
 
 
-def _side_by_side(one: ShelfRows, other: ShelfRows) -> bool:
+def _side_by_side(one: ShelfRows, other: ShelfRows, unit: LengthUnit) -> bool:
     """Whether two rows reach past the same height."""
-    near = (hole_diameter(one.wish) + hole_diameter(other.wish)) / 2 + WEB
+    near = (hole_diameter(one.wish, unit) + hole_diameter(other.wish, unit)) / 2 + WEB
     return one.heights[0] < other.heights[-1] + near and other.heights[0] < one.heights[-1] + near
 
 
 def _drill(
     each: ShelfRows, shared: frozenset[tuple[str, KeyPath]], bench: Bench, problems: Problems
 ) -> None:
-    wish = each.wish
-    needed = wish.depth if wish.depth is not None else LEAST_DEPTH
+    wish, sizes = each.wish, bench.sizes
+    needed = wish.depth if wish.depth is not None else sizes.usual(LEAST_DEPTH)
     faces: list[tuple[list[_Row], float]] = []
     for upright in each.uprights:
-        deep = wish.depth if wish.depth is not None else DEPTH
+        deep = wish.depth if wish.depth is not None else sizes.usual(DEPTH)
         face = _face(bench, each, upright)
         thickness = face.part.blank.thickness
         if thickness - WEB < needed:
@@ -153,7 +156,7 @@ def _drill(
                 return
             laid.append(row)
         faces.append((laid, min(deep, *(row.deep for row in laid))))
-    wide = hole_diameter(wish)
+    wide = hole_diameter(wish, problems.unit)
     drilled: dict[float, int] = {}
     for laid, deep in faces:
         for row in laid:
@@ -165,8 +168,8 @@ def _drill(
         bench.fixings.extend(
             Fixing(
                 "sleeve for a shelf pin", count,
-                f"{wish.diameter:g} mm inside, {wide:g} mm outside",
-                f"{wide:g} mm, {deep:g} mm deep",
+                f"{sizes.say(wish.diameter)} inside, {sizes.say(wide)} outside",
+                f"{sizes.say(wide)}, {sizes.say(deep)} deep",
             )
             for deep, count in drilled.items()
         )  # fmt: skip
@@ -191,7 +194,7 @@ def _lay(
 ) -> _Row | None:
     """One row on a face, moved inwards until every shelf has its hole; None where none does."""
     middle = (each.front + each.rear) / 2
-    radius = hole_diameter(each.wish) / 2
+    radius = hole_diameter(each.wish, problems.unit) / 2
     while (middle - y) * inward > radius + WEB / 2 - _ROUNDING:
         if all(
             face.room(_centre(face, y, z), radius)[0] >= needed - _ROUNDING for z in each.bearing
@@ -216,7 +219,7 @@ def _lay(
 
 
 def _row(each: ShelfRows, face: _Face, y: float, needed: float, problems: Problems) -> _Row | None:
-    radius = hole_diameter(each.wish) / 2
+    radius = hole_diameter(each.wish, problems.unit) / 2
     kept: list[tuple[float, float]] = []
     deep = inf
     for z in each.heights:

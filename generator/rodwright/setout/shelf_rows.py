@@ -9,17 +9,18 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from math import floor
 
+from rodwright.lengths import LengthUnit, from_inches
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.carcass import Upright
 from rodwright.setout.spaces import Space
 from rodwright.spec.models import ShelvesSpec
 from rodwright.spec.shelf_holes import ShelfHolesSpec
 
-SETBACK = 37.0
+SETBACK: dict[LengthUnit, float] = {"mm": 37.0, "in": from_inches("1 7/16")}
 """From the front edge of the uprights to the front row, mm ("What all modular 32mm systems have in
 common", davelers.com/32mm); from the rear edge of the shelf to the rear row as much, so that the
 two sides are alike (common practice, no source)."""
-SLEEVE = 2.0
+SLEEVE: dict[LengthUnit, float] = {"mm": 2.0, "in": from_inches("1/32")}
 """How much wider (mm) the hole for a sleeve is than its pin (common practice, no source)."""
 ENDS = 2
 """Pitches kept free at either end of a row that nothing more was said of (common practice, no
@@ -58,14 +59,14 @@ class ShelfRows:
         return tuple(height + self.wish.diameter / 2 for height in self.bearing)
 
 
-def hole_diameter(wish: ShelfHolesSpec) -> float:
+def hole_diameter(wish: ShelfHolesSpec, unit: LengthUnit) -> float:
     """Diameter of the holes: the pin's, or its sleeve's."""
-    return wish.diameter + (SLEEVE if wish.sleeves else 0.0)
+    return wish.diameter + (SLEEVE[unit] if wish.sleeves else 0.0)
 
 
-def end_margin(wish: ShelfHolesSpec) -> float:
+def end_margin(wish: ShelfHolesSpec, unit: LengthUnit) -> float:
     """The least distance from a hole's centre to the end of its space."""
-    wide = hole_diameter(wish)
+    wide = hole_diameter(wish, unit)
     return max(wide, wide / 2 + WEB)
 
 
@@ -111,7 +112,7 @@ def lay_rows(
     steps = _nearest(space.height, wish, wished, datum, thickness, where, problems)
     if not steps:
         return None
-    low, high = _ends(holes, space.height)
+    low, high = _ends(holes, space.height, problems.unit)
     reach = range(floor((low - datum) / holes.pitch), floor((high - datum) / holes.pitch) + 1)
     if holes.near is not None:
         reach = range(-holes.near, holes.near + 1)
@@ -142,10 +143,10 @@ def _across(
     upright, shelf, rear = across
     setback = holes.setback
     if setback is None:
-        setback = min(SETBACK, (rear - shelf) / 4)
-    first = max(upright + setback, shelf + hole_diameter(holes))
+        setback = min(SETBACK[problems.unit], (rear - shelf) / 4)
+    first = max(upright + setback, shelf + hole_diameter(holes, problems.unit))
     last = rear - setback
-    if last - first < hole_diameter(holes) + WEB - _ROUNDING:
+    if last - first < hole_diameter(holes, problems.unit) + WEB - _ROUNDING:
         problems.add(
             (*where, "setback"),
             f"rows set back by {say(setback)} at front and rear run into each other under shelves "
@@ -159,7 +160,7 @@ def _across(
 def _fits(holes: ShelfHolesSpec, clear: float, where: KeyPath, problems: Problems) -> bool:
     """Whether a row's own figures agree with each other and with the height of the space."""
     say, before = problems.length, len(problems)
-    wide = hole_diameter(holes)
+    wide = hole_diameter(holes, problems.unit)
     if holes.pitch < wide + WEB:
         problems.add(
             (*where, "pitch"),
@@ -183,10 +184,10 @@ def _fits(holes: ShelfHolesSpec, clear: float, where: KeyPath, problems: Problem
     return len(problems) == before
 
 
-def _ends(holes: ShelfHolesSpec, clear: float) -> tuple[float, float]:
+def _ends(holes: ShelfHolesSpec, clear: float, unit: LengthUnit) -> tuple[float, float]:
     """The least and the greatest height of a hole above the floor of a space, if no shelf rests
     on it."""
-    margin = ENDS * holes.pitch if holes.near is None else end_margin(holes)
+    margin = ENDS * holes.pitch if holes.near is None else end_margin(holes, unit)
     low = margin if holes.start is None else holes.start
     high = clear - margin if holes.stop is None else holes.stop
     return low, high
@@ -204,7 +205,7 @@ def _nearest(
     """The hole for each shelf, counted from the datum; empty where they can't all have one."""
     say, holes = problems.length, wish.holes
     pitch, pin = holes.pitch, holes.diameter / 2
-    low = end_margin(holes) if holes.start is None else holes.start
+    low = end_margin(holes, problems.unit) if holes.start is None else holes.start
     high = clear - thickness - pin
     if holes.stop is not None:
         high = min(high, holes.stop)

@@ -15,6 +15,7 @@ from rodwright.setout.boards import lay_board, refs_of, screw_on
 from rodwright.setout.carcass import Upright
 from rodwright.setout.rod import Rod
 from rodwright.setout.spaces import Space
+from rodwright.setout.trade_sizes import trade_sizes
 from rodwright.spec.drawers import SlidesSpec
 
 SIDE_CLEARANCE = 12.7
@@ -107,7 +108,11 @@ def _read_in_vain(wish: SlidesSpec, problems: Problems, where: KeyPath) -> None:
 
 def _clearance(wish: SlidesSpec, side: float, problems: Problems, where: KeyPath) -> float:
     if wish.kind != "under":
-        usual = SIDE_CLEARANCE if wish.kind == "side" else RUNNER_CLEARANCE
+        usual = (
+            SIDE_CLEARANCE
+            if wish.kind == "side"
+            else trade_sizes(problems.unit).usual(RUNNER_CLEARANCE)
+        )
         return wish.clearance if wish.clearance is not None else usual
     # The box is ``deduction`` narrower inside than its way, and its sides take their part of it.
     clearance = wish.deduction / 2 - side
@@ -168,9 +173,9 @@ def stand(
     that height, and on runners behind the rail there, or else on runners of its own.
     """
     low, high = max(zone[0], way.low), min(zone[1], way.high)
-    above = wish.above if wish.above is not None else ABOVE[wish.kind]
+    above = wish.above if wish.above is not None else bench.sizes.usual(ABOVE[wish.kind])
     if wish.kind != "runners":
-        below = wish.below if wish.below is not None else BELOW[wish.kind]
+        below = wish.below if wish.below is not None else bench.sizes.usual(BELOW[wish.kind])
         return Stand(low + below, high - above)
     if lowest and space.floor is not None and abs(space.low - way.low) < TOUCH:
         if space.floor.panel:
@@ -182,12 +187,16 @@ def stand(
 
 def lay_slides(
     run: Running, place: Stand, sides: tuple[str, str], packers: tuple[tuple[str, ...], ...],
-    space: Space, way: Way, rod: Rod, bench: Bench, problems: Problems,
+    space: Space, way: Way, rod: Rod, bench: Bench,
 ) -> None:  # fmt: skip
     """Join the sides (left, right) of one drawer to what carries it: slides on the uprights, or on
     the ``packers`` (refs at either side) before them, or runners, which are laid here."""
     thick = bench.parts[sides[0]].blank.thickness
-    uprights = space.left, space.right
+    uprights, sizes = (space.left, space.right), bench.sizes
+    pair = Fixing(
+        f"pair of {run.kind}-mounted drawer slides", 1, sizes.say(run.length),
+        on=" and ".join(sides),
+    )  # fmt: skip
     for side, upright, packed in zip(sides, uprights, packers, strict=True):
         if run.kind == "runners":
             _bear(run, place, side, upright, space, way, rod, bench)
@@ -195,12 +204,17 @@ def lay_slides(
         carriers = packed or (upright.ref,)
         for carrier in carriers:
             bench.keep_apart(carrier, side, run.clearance)
-        screw = max((each for each in _SHORT_SCREWS if each <= thick), default=10)
-        bench.join(
-            JointKind.SLIDING, carriers[0], side, bench.parts[side].bounds().centre,
-            Fixing(f"drawer slide, {run.kind}-mounted", 1, problems.length(run.length)),
-            Fixing("wood screw", SLIDE_SCREWS, f"4 x {screw} mm", "pilot 2.5 mm"),
+        sold = [sizes.usual(each) for each in _SHORT_SCREWS]
+        length = max((each for each in sold if each <= thick), default=sold[0])
+        screws = Fixing(
+            "wood screw", SLIDE_SCREWS, sizes.screw_size(sizes.screw, length),
+            f"pilot {sizes.say(sizes.pilot(sizes.screw, False))}",
         )  # fmt: skip
+        # Slides are bought in pairs: the left one stands for both.
+        fixings = (pair, screws) if side == sides[0] else (screws,)
+        bench.join(
+            JointKind.SLIDING, carriers[0], side, bench.parts[side].bounds().centre, *fixings
+        )
 
 
 def _bear(
@@ -255,7 +269,7 @@ def _runner(
 ) -> str:  # fmt: skip
     """A strip along an upright with its underside and its front at ``at``, as wide as is
     ``needed`` past the way's edge; the one that is there already, if any."""
-    wide = max(RUNNER_WIDTH, needed)
+    wide = max(bench.sizes.usual(RUNNER_WIDTH), needed)
     x = (
         (upright.right, way.left + wide)
         if upright is space.left

@@ -146,7 +146,7 @@ def _join_board(rod: Rod, board: Part, bench: Bench) -> None:
         role = bench.parts[ref].role
         if role in _SCREWED and ref not in loose:
             count = max(2, math.ceil(extent / SCREW_SPACING) + 1)
-            screws = wood_screws(rod.thickness, 2 * rod.thickness, count)
+            screws = wood_screws(bench.sizes, rod.thickness, 2 * rod.thickness, count)
             bench.join(JointKind.SCREWED, board.ref, ref, at, screws)
         elif role is Role.BACK:
             kind = JointKind.REBATE if let_in else JointKind.GROOVE if grooved else JointKind.BUTT

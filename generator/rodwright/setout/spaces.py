@@ -8,6 +8,7 @@ from typing import Literal
 
 from rodwright.setout.carcass import Carcass, Level, Upright
 from rodwright.setout.rod import Rod
+from rodwright.setout.trade_sizes import TradeSizes
 from rodwright.spec.doors import DoorsSpec
 
 Edge = Literal["left", "right", "low", "high"]
@@ -92,7 +93,7 @@ class Member:
     high: float
 
 
-def behind(wish: DoorsSpec, front_plane: float, thickness: float) -> float:
+def behind(wish: DoorsSpec, front_plane: float, thickness: float, sizes: TradeSizes) -> float:
     """The y (>= 0, mm, unit frame) that the contents of a space stay behind.
 
     ``front_plane`` is the y of the front of what surrounds the door, ``thickness`` the
@@ -100,7 +101,7 @@ def behind(wish: DoorsSpec, front_plane: float, thickness: float) -> float:
     """
     if wish.hung == "overlay":
         return 0.0
-    return max(0.0, front_plane + thickness + AIR)
+    return max(0.0, front_plane + thickness + sizes.usual(AIR))
 
 
 def whole_space(rod: Rod, carcass: Carcass) -> Space:

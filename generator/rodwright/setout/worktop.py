@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from math import ceil
 
+from rodwright.lengths import LengthUnit, from_inches
 from rodwright.movement import stock_swelling
 from rodwright.parts import Box, Fixing, JointKind, Part, Role, Stock, Surface
 from rodwright.problems import Problems
 from rodwright.setout.bench import TOUCH, Bench, X, Z, meeting
-from rodwright.setout.boards import lay_board, refs_of, wood_screws
+from rodwright.setout.boards import lay_board, refs_of, washers, wood_screws
 from rodwright.setout.interior import GLUE_UP_TRIM
 from rodwright.setout.rod import Rod
 from rodwright.setout.stocks import find_stock
+from rodwright.setout.trade_sizes import TradeSizes
 from rodwright.setout.walls import side_gap
 from rodwright.spec.worktop import WorktopSpec
 
@@ -25,13 +27,15 @@ _FROM_END = 90.0
 source)."""
 _ONE_ROW = 120.0
 """Something narrower than this (mm) takes one row of screws."""
-_CLEARANCE_HOLE = 5.0
-"""Width of a hole or slot that a 4 mm screw goes through freely, mm (common practice)."""
+_CLEARANCE_HOLE: dict[LengthUnit, float] = {"mm": 5.0, "in": from_inches("13/64")}
+"""Width of a hole or slot that the usual screw goes through freely, mm (common practice)."""
 _LEAST_SLOT = 15.0
 """Length of a slot, mm, where the wood's movement doesn't ask for more (common practice, no
 source)."""
 _BUTTON = 30.0
 """Width of a button, mm (common practice, no source)."""
+_BUTTON_SCREW = 25.0
+"""Length of a button's screw, mm (common practice, no source)."""
 _BUTTON_SLOT = (60.0, 8.0, 10.0, 12.0)
 """Least length, height and depth of a button's slot, and its distance from the worktop, mm (common
 practice, no source)."""
@@ -98,7 +102,7 @@ def _has_place(wish: WorktopSpec, rod: Rod, problems: Problems) -> bool:
         problems.add(
             ("worktop", "overhang", "sides"),
             f"an overhang of {say(over.sides)} runs into the walls: the gap beside the carcass is "
-            f"down to {say(round(gap, 1))} there",
+            f"down to {say(gap)} there",
             "Make it smaller, or `fit.sides` larger.",
         )
     behind = rod.gap_behind
@@ -116,7 +120,7 @@ def _lay(wish: WorktopSpec, rod: Rod, stock: Stock, bench: Bench) -> str:
     """Lay its layers on the bench, from the carcass up; the ref of the lowest."""
     over = wish.overhang
     refs: list[str] = []
-    glued = wish.layers > 1
+    glued, trim = wish.layers > 1, bench.sizes.usual(GLUE_UP_TRIM)
     ref = bench.next_ref(Role.WORKTOP)
     for number in range(wish.layers):
         low = rod.height + number * stock.thickness
@@ -130,7 +134,7 @@ def _lay(wish: WorktopSpec, rod: Rod, stock: Stock, bench: Bench) -> str:
             ref=ref + "abcd"[number] if glued else ref,
             shows=(Surface.FACE, Surface.FACE_EDGE) if number == wish.layers - 1
             else (Surface.FACE_EDGE,),
-            trim=(GLUE_UP_TRIM, GLUE_UP_TRIM) if glued else (0.0, 0.0),
+            trim=(trim, trim) if glued else (0.0, 0.0),
             withdraw=Z,
         )  # fmt: skip
         if refs:
@@ -147,26 +151,27 @@ def _screws(bench: Bench, carrier: str, worktop: str, moisture: tuple[float, flo
     With ``moisture`` they go through slots across the worktop's grain; the front row stays
     put, so that the front does, and a single row has half the worktop to follow.
     """
-    slotted = moisture is not None
+    slotted, sizes = moisture is not None, bench.sizes
+    hole = _CLEARANCE_HOLE[sizes.unit]
     part, top = bench.parts[carrier], bench.parts[worktop]
     low, high = part.bounds().low, part.bounds().high
     deep = high[1] - low[1]
-    rows = [(low[1] + high[1]) / 2] if deep < _ONE_ROW else _places(low[1], high[1])
+    rows = [(low[1] + high[1]) / 2] if deep < _ONE_ROW else _places(low[1], high[1], sizes)
     count = 0
     for start, end in _bays(bench, part):
-        for x in _places(start, end, _FROM_END):
+        for x in _places(start, end, sizes, _FROM_END):
             for number, y in enumerate(rows):
                 count += 1
                 if moisture and (number or len(rows) == 1):
                     moving = y - rows[0] if number else top.blank.width / 2
-                    half = _CLEARANCE_HOLE / 2
-                    long = _slot(top, moving, moisture, _CLEARANCE_HOLE, _LEAST_SLOT) / 2
+                    half = hole / 2
+                    long = _slot(sizes, top, moving, moisture, hole, sizes.usual(_LEAST_SLOT)) / 2
                     box = Box((x - half, y - long, low[2]), (x + half, y + long, high[2]))
                     bench.mortise(carrier, box, Z, round_ends=True, use="screw")
                 else:
-                    bench.drill(carrier, (x, y, low[2]), Z, _CLEARANCE_HOLE, None, "screw")
-    screws = wood_screws(part.blank.thickness, top.blank.thickness, count)
-    fixings = (screws, Fixing("washer", count, "for 4 mm screws")) if slotted else (screws,)
+                    bench.drill(carrier, (x, y, low[2]), Z, hole, None, "screw")
+    screws = wood_screws(sizes, part.blank.thickness, top.blank.thickness, count)
+    fixings = (screws, washers(sizes, count)) if slotted else (screws,)
     kind = JointKind.BUTTONED if slotted else JointKind.SCREWED
     at = meeting(part.bounds(), top.bounds())
     assert at is not None
@@ -191,38 +196,46 @@ def _bays(bench: Bench, carrier: Part) -> list[tuple[float, float]]:
     return bays
 
 
-def _places(low: float, high: float, inset: float = _FROM_EDGE) -> list[float]:
+def _places(low: float, high: float, sizes: TradeSizes, inset: float = _FROM_EDGE) -> list[float]:
     """Where to fix along a stretch: near its ends and evenly between, or in its middle if short."""
-    inset = min(inset, (high - low) / 3)
+    inset = min(sizes.usual(inset), (high - low) / 3)
     length = high - low - 2 * inset
     if high - low < _ONE_ROW:
         return [(low + high) / 2]
-    steps = max(1, ceil(length / _SPACING - TOUCH))
+    steps = max(1, ceil(length / sizes.usual(_SPACING) - TOUCH))
     return [low + inset + number * length / steps for number in range(steps + 1)]
 
 
 def _slot(
-    top: Part, moving: float, moisture: tuple[float, float], wide: float, least: float
+    sizes: TradeSizes,
+    top: Part,
+    moving: float,
+    moisture: tuple[float, float],
+    wide: float,
+    least: float,
 ) -> float:
     """Length (mm) of a slot in which something ``wide`` can follow that much of the worktop's
     width either way."""
-    return max(least, ceil(wide + 2 * stock_swelling(top.blank.stock, moving, moisture) - TOUCH))
+    moves = 2 * stock_swelling(top.blank.stock, moving, moisture)
+    return max(least, sizes.round_up(wide + moves))
 
 
 def _buttons(
     bench: Bench, side: str, worktop: str, height: float, moisture: tuple[float, float]
 ) -> None:
     """Slots for buttons in the inner face of a side, and the buttons."""
-    long, high, deep, below = _BUTTON_SLOT
+    sizes = bench.sizes
+    button = sizes.usual(_BUTTON)
+    long, high, deep, below = map(sizes.usual, _BUTTON_SLOT)
     part = bench.parts[side]
     box, top = part.bounds(), bench.parts[worktop].bounds()
     deep = min(deep, part.blank.thickness / 2)
     board = bench.parts[worktop]
-    long = min(_slot(board, board.blank.width / 2, moisture, _BUTTON, long), box.size[1] / 2)
+    long = min(_slot(sizes, board, board.blank.width / 2, moisture, button, long), box.size[1] / 2)
     left = box.low[0] < TOUCH
     outer = (box.high[0] - deep, box.high[0]) if left else (box.low[0], box.low[0] + deep)
     places = [
-        y for y in _places(box.low[1], box.high[1])
+        y for y in _places(box.low[1], box.high[1], sizes)
         if y - long / 2 > box.low[1] and y + long / 2 < box.high[1]
     ] or [(box.low[1] + box.high[1]) / 2]  # fmt: skip
     for y in places:
@@ -235,6 +248,10 @@ def _buttons(
     assert at is not None
     bench.join(
         JointKind.BUTTONED, side, worktop, at,
-        Fixing("worktop button", len(places), f"{_BUTTON:g} mm wide"),
-        Fixing("wood screw", len(places), "4 x 25 mm", "pilot 2.5 mm"),
+        Fixing("worktop button", len(places), f"{sizes.say(button)} wide"),
+        Fixing(
+            "wood screw", len(places),
+            sizes.screw_size(sizes.screw, sizes.usual(_BUTTON_SCREW)),
+            f"pilot {sizes.say(sizes.pilot(sizes.screw, False))}",
+        ),
     )  # fmt: skip

@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import atan2, degrees, hypot
 
+from rodwright.lengths import LengthUnit, format_length
 from rodwright.parts import Quadrilateral
 
 Point = tuple[float, float]
@@ -48,11 +49,12 @@ class FittedFrame:
     angles: dict[str, float]
     members: tuple[FrameMember, ...]
     trim: float
+    unit: LengthUnit = "mm"
 
     @property
     def order(self) -> tuple[str, ...]:
         """What to do, in order (common practice, no source)."""
-        trim = f"{self.trim:g} mm" if self.trim else "a little"
+        trim = f"{format_length(self.trim, self.unit)} {self.unit}" if self.trim else "a little"
         return (
             "Set a bevel to each corner, halve it, and try the mitres on offcuts first.",
             f"Cut every member {trim} long.",
@@ -62,7 +64,12 @@ class FittedFrame:
 
 
 def fit_frame(
-    corners: Quadrilateral, stile_width: float, rail_width: float, mitred: bool, trim: float
+    corners: Quadrilateral,
+    stile_width: float,
+    rail_width: float,
+    mitred: bool,
+    trim: float,
+    unit: LengthUnit = "mm",
 ) -> FittedFrame:
     """A frame of four members whose outer edges are the opening's.
 
@@ -95,7 +102,7 @@ def fit_frame(
         name: _angle(corners[number - 1], corners[number], corners[(number + 1) % 4])
         for number, name in enumerate(_CORNERS)
     }
-    return FittedFrame(angles, members, trim)
+    return FittedFrame(angles, members, trim, unit)
 
 
 def _member(name: str, outer: Line, inner: Line) -> FrameMember:

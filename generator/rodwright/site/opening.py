@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from math import floor, inf
 
+from rodwright.lengths import LengthUnit
 from rodwright.parts import Opening, OpeningShape, Quadrilateral
 from rodwright.problems import KeyPath, Problems
 from rodwright.site.fit import (
@@ -35,7 +36,7 @@ from rodwright.site.survey import (
 from rodwright.spec.fields import SpecModel
 from rodwright.spec.opening import FitSpec, OpeningSpec
 
-_TAPE = 0.5
+_TAPE: dict[LengthUnit, float] = {"mm": 0.5, "in": 25.4 / 32}
 """A worked-out size is rounded down to this (mm): no tape reads finer."""
 _SAME = 0.1
 """A worked-out size this near the tightest reading (mm) is that reading."""
@@ -131,21 +132,21 @@ def _solved(plane: PlaneReadings) -> Plane:
     return solve_plane(plane.name, with_assumptions(plane, plane.readings))
 
 
-def usable(survey: Survey, fit: FitSpec) -> Opening:
+def usable(survey: Survey, fit: FitSpec, unit: LengthUnit = "mm") -> Opening:
     """The width and height an opening has to give: what is left of them once the gaps asked
     for are taken off goes in even in the worst case; mm."""
     rectangle, limits = survey.rectangle, survey.limits
-    width = _handy(rectangle.width, limits.width, survey.least[0] + 2 * fit.sides)
-    height = _handy(rectangle.height, limits.height, survey.least[1] + fit.top)
+    width = _handy(rectangle.width, limits.width, survey.least[0] + 2 * fit.sides, _TAPE[unit])
+    height = _handy(rectangle.height, limits.height, survey.least[1] + fit.top, _TAPE[unit])
     return Opening(width, height, survey.depth)
 
 
-def _handy(likely: float, reading: float, sure: float) -> float:
+def _handy(likely: float, reading: float, sure: float, step: float) -> float:
     """The likely size, but no more than what is sure, rounded down to what a tape reads."""
     size = reading if reading - likely < _SAME else likely
     if size == reading and reading <= sure:
         return reading
-    return floor(min(size, sure) / _TAPE + 1e-9) * _TAPE
+    return floor(min(size, sure) / step + 1e-9) * step
 
 
 def standing(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from math import ceil
 
+from rodwright.lengths import LengthUnit, from_inches
 from rodwright.parts import Fixing, JointKind
 from rodwright.setout.bench import TOUCH
 from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
@@ -24,14 +25,19 @@ BOLT_HOLE = (5.0, 12.0)
 LEAST_FLOOR = 1.5
 """Wood left under a drum or a bolt hole, mm (common practice, no source)."""
 
-NUT = 10.0
+NUT: dict[LengthUnit, float] = {"mm": 10.0, "in": from_inches("3/8")}
 """Diameter of a barrel nut, mm (from memory)."""
 NUT_SETBACK = 35.0
 """From the end of the part to the middle of the barrel nut, mm (from memory)."""
 NUT_PAST_MIDDLE = 5.0
 """How far the nut's boring goes past the middle of the thickness, mm (from memory)."""
-NUT_BOLT = (6.0, 7.0)
-"""Diameter of the bolt for a barrel nut, and of its hole, mm (from memory)."""
+NUT_BOLT: dict[LengthUnit, tuple[str, float]] = {
+    "mm": ("M6", 7.0),
+    "in": ("1/4-20", from_inches("9/32")),
+}
+"""Thread of the bolt for a barrel nut, and the diameter of its hole, mm (from memory)."""
+BOLT_STEP: dict[LengthUnit, float] = {"mm": 5.0, "in": from_inches("1/4")}
+"""Bolts come in lengths of so many mm (from memory)."""
 
 _RULE = Rule(50.0, 20.0, 350.0, 64.0)
 
@@ -42,7 +48,7 @@ def knock_down(work: Work) -> None:
     t = second.blank.thickness
     drum = work.wish.fitting == "drum"
     past = DRUM_PAST_MIDDLE if drum else NUT_PAST_MIDDLE
-    setback = DRUM_SETBACK if drum else NUT_SETBACK
+    setback = DRUM_SETBACK if drum else work.bench.sizes.usual(NUT_SETBACK)
     if abs(second.placement.thickness[work.meeting.across]) < 0.5:
         work.refuse(
             "joint",
@@ -99,17 +105,21 @@ def _drums(work: Work, deep: float) -> None:
         (BOLT_BORING, DRUM_SETBACK),
         ("eccentric drum", "drum bolt"),
     )
-    count, text = len(places), f"boring {DRUM:g} mm, {deep:g} mm deep"
+    count, ware = len(places), work.bench.sizes.ware
+    text = f"boring {ware(DRUM)}, {work.say(deep)} deep"
+    hole = f"{ware(diameter)}, {work.say(depth)} deep"
     _note(
         work,
-        Fixing("eccentric drum", count, f"{DRUM:g} mm", text),
-        Fixing("drum bolt", count, f"for {DRUM_SETBACK:g} mm", f"{diameter:g} x {depth:g} mm"),
+        Fixing("eccentric drum", count, ware(DRUM), text),
+        Fixing("drum bolt", count, f"for {ware(DRUM_SETBACK)}", hole),
     )
 
 
 def _nuts(work: Work, deep: float) -> None:
     m = work.meeting
-    bolt, hole = NUT_BOLT
+    sizes = work.bench.sizes
+    nut, (bolt, hole) = NUT[sizes.unit], NUT_BOLT[sizes.unit]
+    setback = sizes.usual(NUT_SETBACK)
     places = lay_out(work, _RULE, "knock-down fitting")
     if not places or hidden_behind(work, "bolt", places):
         return
@@ -127,16 +137,17 @@ def _nuts(work: Work, deep: float) -> None:
     _bore(
         work,
         places,
-        (NUT, NUT_SETBACK, deep),
-        (hole, NUT_SETBACK + NUT),
+        (nut, setback, deep),
+        (hole, setback + nut),
         ("barrel nut", "connecting bolt"),
     )
-    length = 5 * ceil((m.through + NUT_SETBACK + NUT / 2) / 5)
-    text = f"boring {NUT:g} mm, {deep:g} mm deep"
+    step = BOLT_STEP[sizes.unit]
+    length = step * ceil((m.through + setback + nut / 2) / step - TOUCH)
+    text = f"boring {sizes.say(nut)}, {sizes.say(deep)} deep"
     _note(
         work,
-        Fixing("connecting bolt", len(places), f"M{bolt:g} x {length} mm", f"{hole:g} mm"),
-        Fixing("barrel nut", len(places), f"M{bolt:g}, {NUT:g} mm", text),
+        Fixing("connecting bolt", len(places), f"{bolt} x {sizes.say(length)}", sizes.say(hole)),
+        Fixing("barrel nut", len(places), f"{bolt}, {sizes.say(nut)}", text),
     )
 
 

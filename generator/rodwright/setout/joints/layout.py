@@ -38,7 +38,7 @@ def lay_out(work: Work, rule: Rule, name: str) -> tuple[float, ...]:
     the same number from the front as from the rear, no farther apart than the greatest
     spacing, the outer ones at the edge distance, or at a quarter of a short meeting.
     """
-    wish, meeting = work.wish, work.meeting
+    wish, meeting, usual = work.wish, work.meeting, work.bench.sizes.usual
     length = meeting.length
     gaps = rule.least - 1
     needed = 2 * rule.least_edge + gaps * rule.least_apart
@@ -69,11 +69,11 @@ def lay_out(work: Work, rule: Rule, name: str) -> tuple[float, ...]:
             )
             return ()
     else:
-        edge = max(rule.least_edge, min(rule.edge, length / 4))
+        edge = max(rule.least_edge, min(usual(rule.edge), length / 4))
         edge = min(edge, (length - gaps * rule.least_apart) / 2)
     if rule.least == 1 and length < 2 * edge + rule.least_apart:
         return ((meeting.low + meeting.high) / 2,)
-    spacing = wish.spacing if wish.spacing is not None else rule.spacing
+    spacing = wish.spacing if wish.spacing is not None else usual(rule.spacing)
     if spacing < rule.least_apart - TOUCH:
         work.refuse(
             "spacing",
@@ -105,7 +105,7 @@ def clear_of_others(
     """
     meeting = work.meeting
     size = taken(places[0]).size[meeting.run]
-    step = ceil(size + WOOD_BETWEEN)
+    step = work.bench.sizes.round_up(size + WOOD_BETWEEN)
     room = [min(places) - meeting.low - rule.least_edge, meeting.high - max(places) -
             rule.least_edge]  # fmt: skip
     cut = _cut_boxes(work)

@@ -8,11 +8,15 @@ from rodwright.parts import Fixing, JointKind, Mitre
 from rodwright.setout.bench import TOUCH, meeting
 from rodwright.setout.joints.layout import Rule, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
+from rodwright.setout.joints.slots import SLOT_WIDTH, slot_depth
 
 _RULES = {
     "biscuits": Rule(60.0, 40.0, 150.0, 70.0),
     "dowels": Rule(32.0, 20.0, 100.0, 24.0),
 }
+
+
+_ACROSS = "square to the mitre near its inner corner"
 
 
 def mitred(work: Work) -> None:
@@ -80,26 +84,31 @@ def mitred(work: Work) -> None:
 
 def _reinforced(work: Work) -> tuple[Fixing, ...] | None:
     """What is let in across the mitre; None where there is no room for it."""
-    m, kind = work.meeting, work.wish.reinforced
+    m, kind, sizes = work.meeting, work.wish.reinforced, work.bench.sizes
     t = work.first.blank.thickness
     if kind == "nothing":
         return ()
     if kind == "loose_tongue":
-        width = round(hypot(t, t) / 2)
-        size = f"{m.length:g} x {width:g} x 4 mm"
-        return (Fixing("loose tongue", 1, size, f"groove 4 mm, {width / 2 + 0.5:g} mm deep"),)
-    if t < 15.0 - TOUCH:
+        width, thick = sizes.round_down(hypot(t, t) / 2 + sizes.step / 2), sizes.usual(4.0)
+        deep = width / 2 + sizes.usual(1.0) / 2
+        groove = f"groove {sizes.say(thick)}, {sizes.say(deep)} deep"
+        return (Fixing("loose tongue", 1, sizes.by(m.length, width, thick), groove),)
+    least = sizes.usual(15.0)
+    if t < least - TOUCH:
         work.refuse(
             "reinforced",
             f"a mitre in {work.say(t)} stock has no room for {kind}",
-            "Use a loose tongue, or 15 mm stock at least.",
+            f"Use a loose tongue, or {work.say(least)} stock at least.",
         )
         return None
     places = lay_out(work, _RULES[kind], kind[:-1])
     if not places:
         return None
     if kind == "biscuits":
-        text = "slot 4 mm wide, 8.5 mm deep, square to the mitre near its inner corner"
-        return (Fixing("biscuit", len(places), "size 0, 47 x 15 mm", text),)
-    text = "6 mm, 10 mm deep each side, square to the mitre near its inner corner"
-    return (Fixing("dowel", len(places), "6 x 18 mm", text),)
+        wide, deep = SLOT_WIDTH[sizes.unit], slot_depth("0", sizes.unit)
+        text = f"slot {sizes.say(wide)} wide, {sizes.say(deep)} deep, {_ACROSS}"
+        sold = "size 0, 47 x 15 mm" if sizes.unit == "mm" else "size 0"
+        return (Fixing("biscuit", len(places), sold, text),)
+    wide, deep = min(sizes.dowels), sizes.usual(10.0)
+    text = f"{sizes.say(wide)}, {sizes.say(deep)} deep each side, {_ACROSS}"
+    return (Fixing("dowel", len(places), sizes.by(wide, 3 * wide), text),)

@@ -4,15 +4,12 @@ from __future__ import annotations
 
 from math import cos, radians, sin, tan
 
+from rodwright.lengths import LengthUnit, from_inches
 from rodwright.parts import Fixing, JointKind, Part, PocketHole, Surface
 from rodwright.setout.bench import TOUCH
 from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
 
-DIAMETERS = (3.0, 3.5, 4.0, 4.5, 5.0, 6.0)
-"""Wood screws' diameters, mm (common practice, no source)."""
-LENGTHS = (16, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 120)
-"""Wood screws' lengths, mm (common practice, no source)."""
 HOLD = 7.0
 """How far a screw goes into the second part, in diameters (common practice, no source)."""
 SIDE = 2.0
@@ -20,14 +17,21 @@ SIDE = 2.0
 (common practice, no source)."""
 POCKET_ANGLE = 15.0
 """Between a pocket and the face, degrees (common practice, no source)."""
-POCKET_DIAMETER = 9.5
+POCKET_DIAMETER: dict[LengthUnit, float] = {"mm": 9.5, "in": from_inches("3/8")}
 """Diameter of a pocket, mm (common practice, no source)."""
-POCKET_SCREWS = ((0.0, 25.0), (16.0, 32.0), (20.0, 38.0), (26.0, 51.0), (33.0, 64.0))
+POCKET_SCREWS: dict[LengthUnit, tuple[tuple[float, float], ...]] = {
+    "mm": ((0.0, 25.0), (16.0, 32.0), (20.0, 38.0), (26.0, 51.0), (33.0, 64.0)),
+    "in": (
+        (0.0, from_inches("1")),
+        (16.0, from_inches("1 1/4")),
+        (20.0, from_inches("1 1/2")),
+        (26.0, from_inches("2")),
+        (33.0, from_inches("2 1/2")),
+    ),
+}
 """Pocket screws: what a part has to be thicker than, and the screw's length, mm (from memory)."""
 POCKET_FLOOR = 1.0
 """Wood left before the tip of a pocket screw, mm (common practice, no source)."""
-POCKET_SCREW_DIAMETER = 4.0
-"""Diameter of a pocket screw, mm (common practice, no source)."""
 
 _SPLITTING = ("mdf", "chipboard", "particle", "fibreboard", "fiberboard")
 
@@ -37,30 +41,26 @@ def splits(material: str) -> bool:
     return any(name in material.lower() for name in _SPLITTING)
 
 
-def pilot_for(diameter: float, material: str) -> float:
-    """The pilot hole's diameter (mm) for a screw: larger where edges split."""
-    return round(2 * (0.75 if splits(material) else 0.6) * diameter) / 2
-
-
 def screwed(work: Work) -> None:
     """A clearance hole through the first, a pilot in the second, for each screw.
 
-    The diameter is the largest that is no more than 4/18 of the edge it goes into, the length
-    the least that holds ``HOLD`` diameters in the second.  Pilots are about 0.6 of the
-    diameter, in MDF and chipboard 0.75 and as deep as the screw goes (common practice, no
-    source).
+    The diameter is the largest that is no more than 4/18 of the edge it goes into (a bit more in
+    inches, where a no. 8 goes into 45/64), the length the least that holds ``HOLD`` diameters in
+    the second.  Pilots are about 0.6 of the diameter, in MDF and chipboard 0.75 and as deep as
+    the screw goes (common practice, no source).
     """
-    m, wish = work.meeting, work.wish
-    least = 2 * SIDE * DIAMETERS[0]
-    usual = [each for each in DIAMETERS if each <= m.thickness * 4 / 18 + TOUCH]
-    diameter = wish.diameter or max(usual, default=DIAMETERS[0])
+    m, wish, sizes = work.meeting, work.wish, work.bench.sizes
+    thinnest = sizes.screw_diameters[0]
+    least = 2 * SIDE * thinnest
+    usual = [d for d in sizes.screw_diameters if d <= m.thickness * sizes.of_edge + TOUCH]
+    diameter = wish.diameter or max(usual, default=thinnest)
     if m.thickness / 2 < SIDE * diameter - TOUCH:
         work.refuse(
             "diameter",
             f"{work.say(diameter)} screws in the middle of an edge {work.say(m.thickness)} thick "
             f"are nearer to its faces than {SIDE:g} diameters",
             f"Use thinner screws, or an edge {work.say(2 * SIDE * diameter)} thick."
-            if diameter > DIAMETERS[0]
+            if diameter > thinnest
             else f"Use an edge {work.say(least)} thick at least, or another joint.",
         )
         return
@@ -80,14 +80,14 @@ def screwed(work: Work) -> None:
     places = lay_out(work, rule, "screw")
     if not places or length is None or hidden_behind(work, "screw", places):
         return
-    clearance = diameter + 0.5
+    clearance = sizes.clearance(diameter)
     places = clear_of_others(
         work, places, rule,
         lambda y: m.box((y - clearance / 2, y + clearance / 2),
                         (m.middle - clearance / 2, m.middle + clearance / 2), (0.0, m.through)),
         "screw",
     )  # fmt: skip
-    pilot = pilot_for(diameter, work.second.blank.stock.material)
+    pilot = sizes.pilot(diameter, fragile)
     into = length - m.through
     deep = into if fragile else 2 / 3 * into
     for y in places:
@@ -96,8 +96,8 @@ def screwed(work: Work) -> None:
         )
         work.bench.drill(m.second, m.point(y, m.middle), m.way(-1), pilot, deep, "screw")
     if places:
-        text = f"clearance {clearance:g} mm, pilot {pilot:g} mm"
-        screws = Fixing("wood screw", len(places), f"{diameter:g} x {length:g} mm", text)
+        text = sizes.holes(diameter, fragile)
+        screws = Fixing("wood screw", len(places), sizes.screw_size(diameter, length), text)
         at = m.point((m.low + m.high) / 2, m.middle)
         work.bench.join(JointKind.SCREWED, m.first, m.second, at, screws)
 
@@ -116,7 +116,8 @@ def _length(work: Work, diameter: float) -> float | None:
             )
             return None
         return wish.length
-    fit = [each for each in LENGTHS if m.through + 4 * diameter <= each <= most]
+    lengths = work.bench.sizes.screw_lengths
+    fit = [each for each in lengths if m.through + 4 * diameter <= each <= most]
     holding = [each for each in fit if each >= m.through + HOLD * diameter]
     if not fit:
         work.refuse(
@@ -152,7 +153,8 @@ def hidden_behind(work: Work, name: str, places: tuple[float, ...]) -> bool:
 
 def pocket_screwed(work: Work) -> None:
     """Pockets in the second's hidden face, from which screws slant through its end."""
-    m, wish, second = work.meeting, work.wish, work.second
+    m, wish, second, sizes = work.meeting, work.wish, work.second, work.bench.sizes
+    pocket, screws_sold = POCKET_DIAMETER[sizes.unit], POCKET_SCREWS[sizes.unit]
     if not work.at_end(second):
         work.refuse(
             "joint",
@@ -163,22 +165,22 @@ def pocket_screwed(work: Work) -> None:
     t = second.blank.thickness
     slope = radians(POCKET_ANGLE)
     # The pocket's floor has to lie in the wood: its upper rim comes to the face at most.
-    most = int(2 * (t / 2 - POCKET_DIAMETER / 2 * cos(slope)) / sin(slope)) / 2
+    most = int(2 * (t / 2 - pocket / 2 * cos(slope)) / sin(slope)) / 2
     fits = [
         (length, stop)
-        for thick, length in POCKET_SCREWS
-        if wish.length in (None, length)
+        for thick, length in screws_sold
+        if wish.length is None or abs(wish.length - length) < TOUCH
         for stop in (min(most, length / 2),)
         if stop > 0 and (length - stop) * cos(slope) <= m.through - POCKET_FLOOR
         and (wish.length is not None or t > thick)
     ]  # fmt: skip
     if not fits:
-        lengths = ", ".join(f"{each:g}" for _, each in POCKET_SCREWS)
+        lengths = ", ".join(work.say(each) for _, each in screws_sold)
         work.refuse(
             "length",
             f"no pocket screw out of a part {work.say(t)} thick holds in {work.say(m.through)} "
-            f"without coming out, of those that come in {lengths} mm",
-            "Use parts 15 mm thick at least, or choose another joint.",
+            f"without coming out, of those that come in {lengths}",
+            f"Use parts {work.say(sizes.usual(15.0))} thick at least, or choose another joint.",
         )
         return
     length, stop = fits[-1]
@@ -193,16 +195,16 @@ def pocket_screwed(work: Work) -> None:
         work.bench.work(
             m.second,
             PocketHole(
-                face, end, across, t / 2, stop, POCKET_DIAMETER, POCKET_SCREW_DIAMETER,
-                POCKET_ANGLE, "pocket screw",
+                face, end, across, t / 2, stop, pocket, sizes.screw, POCKET_ANGLE,
+                "pocket screw",
             ),
         )  # fmt: skip
     if places:
         from_end = (t / 2) / tan(slope)
         screws = Fixing(
-            "pocket screw", len(places), f"{POCKET_SCREW_DIAMETER:g} x {length:g} mm",
-            f"pocket {POCKET_DIAMETER:g} mm at {POCKET_ANGLE:g} degrees, "
-            f"{from_end:.0f} mm from the end",
+            "pocket screw", len(places), sizes.screw_size(sizes.screw, length),
+            f"pocket {work.say(pocket)} at {POCKET_ANGLE:g} degrees, {work.say(from_end)} from "
+            f"the end",
         )  # fmt: skip
         at = m.point((m.low + m.high) / 2, m.middle)
         work.bench.join(JointKind.POCKET_SCREW, m.first, m.second, at, screws)

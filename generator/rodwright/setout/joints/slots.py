@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from math import sqrt
 
+from rodwright.lengths import LengthUnit, format_length, from_inches
 from rodwright.parts import Fixing, JointKind
 from rodwright.setout.bench import TOUCH
 from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
@@ -12,8 +13,10 @@ from rodwright.setout.sizes import handy
 
 BISCUITS = {"20": (56, 23, 12.5), "10": (53, 19, 10.5), "0": (47, 15, 8.5)}
 """Biscuits by size: length, width, and the depth of their slot, mm (from memory); the slot is
-half a biscuit and 1 mm for glue."""
-SLOT_WIDTH = 4.0
+half a biscuit and 1 mm for glue.  Sizes go by the same numbers everywhere."""
+SLOT_DEPTHS_IN = {"20": "1/2", "10": "7/16", "0": "11/32"}
+"""The slots' depths for a maker in inches (from memory)."""
+SLOT_WIDTH: dict[LengthUnit, float] = {"mm": 4.0, "in": from_inches("5/32")}
 """Width of a biscuit's slot, mm (from memory)."""
 CUTTER = 100.0
 """Diameter of the cutter that sinks a slot, mm (from memory)."""
@@ -35,20 +38,28 @@ def slot_length(depth: float) -> float:
     return 2 * sqrt(CUTTER * depth - depth * depth)
 
 
+def slot_depth(size: str, unit: LengthUnit) -> float:
+    """Depth (mm) of a slot for half a biscuit of this size."""
+    return BISCUITS[size][2] if unit == "mm" else from_inches(SLOT_DEPTHS_IN[size])
+
+
 def biscuited(work: Work) -> None:
     """Slots for biscuits in both parts.
 
     They are modelled as boxes of their length at the surface and their full depth, which is
     somewhat more than the arc takes out.
     """
-    m, wish = work.meeting, work.wish
+    m, wish, unit = work.meeting, work.wish, work.bench.sizes.unit
     room = min(m.through, m.behind) - LEAST_FLOOR
-    size: str = wish.size or next((each for each, b in BISCUITS.items() if b[2] <= room), "0")
-    length, width, depth = BISCUITS[size]
-    if m.thickness < 3 * SLOT_WIDTH - TOUCH or depth > room + TOUCH:
+    size: str = wish.size or next(
+        (each for each in BISCUITS if slot_depth(each, unit) <= room), "0"
+    )
+    length, width, _ = BISCUITS[size]
+    depth, wide = slot_depth(size, unit), SLOT_WIDTH[unit]
+    if m.thickness < 3 * wide - TOUCH or depth > room + TOUCH:
         work.refuse(
             "size",
-            f"slots for biscuits of size {size}, {work.say(SLOT_WIDTH)} wide and "
+            f"slots for biscuits of size {size}, {work.say(wide)} wide and "
             f"{work.say(depth)} deep, don't suit an edge {work.say(m.thickness)} thick on "
             f"{work.say(min(m.through, m.behind))}",
             "Use smaller biscuits, thicker stock, or another joint.",
@@ -57,14 +68,16 @@ def biscuited(work: Work) -> None:
     slot = slot_length(depth)
     rule = Rule(60.0, slot / 2 + 3.0, 150.0, slot + 6.0, least=1)
     places = lay_out(work, rule, "biscuit")
-    text = f"slot {SLOT_WIDTH:g} mm wide, {depth:g} mm deep"
-    pieces = (f"size {size}, {length} x {width} mm", text)
-    _sink(work, places, rule, (slot, SLOT_WIDTH), (depth, depth), False, "biscuit", pieces)
+    text = f"slot {work.say(wide)} wide, {work.say(depth)} deep"
+    sold = f", {length} x {width} mm" if unit == "mm" else ""
+    pieces = (f"size {size}{sold}", text)
+    _sink(work, places, rule, (slot, wide), (depth, depth), False, "biscuit", pieces)
 
 
 def loose_tenoned(work: Work, unit: str) -> None:
     """Round-ended mortises in both parts, and a tenon of their shape for each."""
-    m, wish = work.meeting, work.wish
+    m, wish, sizes = work.meeting, work.wish, work.bench.sizes
+    allowance = sizes.usual(ALLOWANCE)
     usual = handy(m.thickness / 3, "in" if unit == "in" else "mm")
     t = wish.thickness if wish.thickness is not None else usual
     if t > m.thickness / 2 + TOUCH:
@@ -75,32 +88,37 @@ def loose_tenoned(work: Work, unit: str) -> None:
             "Make them a third of it.",
         )
         return
-    half = wish.length / 2 if wish.length is not None else TENON_DEPTH
+    half = wish.length / 2 if wish.length is not None else sizes.usual(TENON_DEPTH)
     in_first, in_second = (
-        min(half, depth - ALLOWANCE - LEAST_FLOOR) for depth in (m.through, m.behind)
+        sizes.round_down(min(half, depth - allowance - LEAST_FLOOR))
+        for depth in (m.through, m.behind)
     )
     if wish.length is not None:
         in_second = wish.length - in_first
-    if min(in_first, in_second) < t or in_second > m.behind - ALLOWANCE - LEAST_FLOOR + TOUCH:
+    if min(in_first, in_second) < t or in_second > m.behind - allowance - LEAST_FLOOR + TOUCH:
         work.refuse(
             "length",
             f"loose tenons have no room in {work.say(m.through)} and {work.say(m.behind)}",
             "Use shorter or thinner ones, or thicker stock.",
         )
         return
-    width = min(TENON_WIDTH, m.length - 2 * SHOULDER)
+    shoulder = sizes.usual(SHOULDER)
+    width = min(sizes.usual(TENON_WIDTH), m.length - 2 * shoulder)
     if width < 2 * t - TOUCH:
         work.refuse(
             "joint",
             f"a meeting {work.say(m.length)} long is too short for a loose tenon",
-            f"It needs {work.say(2 * t + 2 * SHOULDER)}; make the parts wider, or use dowels.",
+            f"It needs {work.say(2 * t + 2 * shoulder)}; make the parts wider, or use dowels.",
         )
         return
-    rule = Rule(50.0, width / 2 + SHOULDER, 150.0, width + SHOULDER, least=1)
+    rule = Rule(50.0, width / 2 + shoulder, 150.0, width + shoulder, least=1)
     places = lay_out(work, rule, "loose tenon")
-    deep = (in_first + ALLOWANCE, in_second + ALLOWANCE)
-    text = f"mortises {t:g} mm wide, {deep[0]:g} and {deep[1]:g} mm deep"
-    pieces = (f"{in_first + in_second:g} x {width:g} x {t:g} mm", text)
+    deep = (in_first + allowance, in_second + allowance)
+    text = (
+        f"mortises {work.say(t)} wide, {format_length(deep[0], sizes.unit)} and "
+        f"{work.say(deep[1])} deep"
+    )
+    pieces = (sizes.by(in_first + in_second, width, t), text)
     _sink(work, places, rule, (width, t), deep, True, "loose tenon", pieces)
 
 

@@ -1,0 +1,48 @@
+"""Knobs and handles, and the screws that hold them; lengths in mm."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from rodwright.parts import Fixing
+from rodwright.setout.trade_sizes import TradeSizes
+
+BITE = 5.0
+"""How far a screw goes into a knob or handle at least, mm (common practice, no source)."""
+_ROUNDING = 1e-6
+
+
+def handle_fixings(
+    sizes: TradeSizes,
+    name: str,
+    count: int,
+    spacing: float,
+    hole: float,
+    through: Sequence[float],
+    on: str,
+) -> tuple[Fixing, ...]:
+    """So many knobs or handles on a piece (its ref), and their screws.
+
+    ``spacing`` is from hole to hole, 0 where there is one.  ``through`` has for each screw how
+    much wood lies between its head and the handle; it has the least length that bites.
+    """
+    holes = f"2 holes {sizes.say(spacing)} apart" if spacing else "1 hole"
+    return (
+        Fixing(name, count, holes, f"{sizes.say(hole)}, right through", on),
+        *(
+            Fixing(
+                "handle screw",
+                sum(abs(each - wood) < _ROUNDING for each in through),
+                f"{sizes.handle_thread} x {sizes.say(screw_length(sizes, wood))}",
+                f"through {sizes.say(wood)}",
+                on,
+            )
+            for wood in sorted(set(through))
+        ),
+    )
+
+
+def screw_length(sizes: TradeSizes, through: float) -> float:
+    """Length of a handle's screw through so much wood: the least that bites, of those sold."""
+    fit = [each for each in sizes.handle_lengths if each >= through + BITE - _ROUNDING]
+    return min(fit, default=sizes.round_up(through + BITE))

@@ -1,0 +1,175 @@
+"""The sizes in which screws, dowels and drills are sold, and the round figures makers work to.
+
+A maker in inches buys screws by their gauge and drills by the 64th; what is drilled has the size
+that the list says, so the set-out picks both from here.  All lengths in mm.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import ceil, floor
+
+from rodwright.lengths import LengthUnit, format_length, from_inches
+
+_ROUNDING = 1e-6
+_INCH = 25.4
+
+
+def gauge_diameter(gauge: int) -> float:
+    """Diameter (mm) of the shank of a wood screw of this gauge: 0.060 in and 0.013 in for each
+    number (ASME B18.6.1, from memory)."""
+    return (0.060 + 0.013 * gauge) * _INCH
+
+
+_GAUGES = {gauge_diameter(gauge): gauge for gauge in (4, 6, 8, 10, 12, 14)}
+
+
+def _inches(*sizes: str) -> tuple[float, ...]:
+    return tuple(map(from_inches, sizes))
+
+
+@dataclass(frozen=True, slots=True)
+class TradeSizes:
+    """What is sold to makers in one unit.  Common practice, no source, unless said.
+
+    ``screw_lengths`` and ``screw_diameters`` are those of wood screws, from the least up;
+    ``of_edge`` is the thickest of an edge that a screw into it may be.  ``screw`` is the one for
+    whatever isn't worked out, ``small_screw`` that of butt hinges.  ``dowels`` are lengths by
+    diameter, the usual one first.  ``step`` is what depths and lengths of our own choosing are
+    rounded to, ``drill`` the step between drills.
+    """
+
+    unit: LengthUnit
+    screw_diameters: tuple[float, ...]
+    screw_lengths: tuple[float, ...]
+    of_edge: float
+    screw: float
+    small_screw: float
+    handle_thread: str
+    handle_lengths: tuple[float, ...]
+    dowels: dict[float, float]
+    step: float
+    drill: float
+
+    def say(self, length: float) -> str:
+        """A length with its unit."""
+        return f"{format_length(length, self.unit)} {self.unit}"
+
+    def ware(self, length: float) -> str:
+        """A size of something that is sold in mm everywhere: with its inches, for who works in
+        them."""
+        metric = f"{length:g} mm"
+        return metric if self.unit == "mm" else f"{metric} ({self.say(length)})"
+
+    def by(self, *lengths: float) -> str:
+        """Several lengths, with their unit once: ``8 x 40 mm``."""
+        return f"{' x '.join(format_length(each, self.unit) for each in lengths)} {self.unit}"
+
+    def screw_name(self, diameter: float) -> str:
+        """What a screw of this diameter is called: by its gauge, if it has one."""
+        gauge = next((_GAUGES[d] for d in _GAUGES if abs(d - diameter) < 0.05), None)
+        return self.say(diameter) if self.unit == "mm" or gauge is None else f"no. {gauge}"
+
+    def screw_size(self, diameter: float, length: float) -> str:
+        """What a screw is bought by: ``4 x 40 mm``, ``no. 8 x 1 1/2 in``."""
+        name = self.screw_name(diameter)
+        if name.startswith("no."):
+            return f"{name} x {self.say(length)}"
+        return self.by(diameter, length)
+
+    def clearance(self, diameter: float) -> float:
+        """Drill for a hole that a screw goes through freely: half a millimetre wider, or the next
+        64th over its gauge."""
+        if self.unit == "mm":
+            return diameter + 0.5
+        return ceil(diameter / self.drill - _ROUNDING) * self.drill
+
+    def pilot(self, diameter: float, splits: bool) -> float:
+        """Drill for a screw's pilot hole: 0.6 of its diameter, which is nine tenths of the root
+        of its thread (Wood Handbook, ch. 8, hardwood; roots are two thirds of the shank); three
+        quarters where edges split."""
+        return round((0.75 if splits else 0.6) * diameter / self.drill) * self.drill
+
+    def holes(self, diameter: float, splits: bool = False) -> str:
+        """What is drilled for a screw, in words."""
+        clear, pilot = self.clearance(diameter), self.pilot(diameter, splits)
+        return f"clearance {self.say(clear)}, pilot {self.say(pilot)}"
+
+    def pin_size(self, diameter: float, length: float) -> str:
+        """What a panel pin is bought by: diameter and length, or its length alone in inches."""
+        return self.by(diameter, length) if self.unit == "mm" else self.say(length)
+
+    def pin_hole(self, diameter: float) -> str:
+        """Drill for a panel pin's hole, in words: 0.8 of its diameter (Wood Handbook, ch. 8, gives
+        75 to 90 % for nails)."""
+        drill = round(0.8 * diameter, 1)
+        if self.unit == "in":
+            drill = max(1, floor(0.8 * diameter / self.drill + _ROUNDING)) * self.drill
+        return self.say(drill)
+
+    def longest_screw(self, most: float) -> float:
+        """The longest screw that isn't longer than this, or the shortest there is."""
+        fit = [each for each in self.screw_lengths if each <= most + _ROUNDING]
+        return max(fit, default=self.screw_lengths[0])
+
+    def round_down(self, length: float) -> float:
+        """A length down to what is easily set."""
+        return floor(length / self.step + _ROUNDING) * self.step
+
+    def round_up(self, length: float) -> float:
+        """A length up to what is easily set."""
+        return ceil(length / self.step - _ROUNDING) * self.step
+
+    def usual(self, length: float) -> float:
+        """A figure of our own choosing, given in mm; for a maker in inches the round one near
+        it: in 32nds, 16ths, eighths, quarters, halves or whole inches, as it is small or large."""
+        if self.unit == "mm":
+            return length
+        parts = next(parts for most, parts in _PARTS if length < most)
+        return max(1, round(length / _INCH * parts)) * _INCH / parts
+
+
+_PARTS = ((2.0, 32), (20.0, 16), (50.0, 8), (100.0, 4), (300.0, 2), (float("inf"), 1))
+"""Lengths under so many mm are rounded to such a part of an inch."""
+
+METRIC = TradeSizes(
+    unit="mm",
+    screw_diameters=(3.0, 3.5, 4.0, 4.5, 5.0, 6.0),
+    screw_lengths=(16, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 120),
+    of_edge=4 / 18,
+    screw=4.0,
+    small_screw=3.0,
+    handle_thread="M4",
+    handle_lengths=(16, 18, 20, 22, 25, 28, 30, 35, 40, 45, 50, 60, 70),
+    dowels={8.0: 40.0, 6.0: 30.0, 10.0: 50.0, 12.0: 60.0},
+    step=1.0,
+    drill=0.5,
+)
+INCH = TradeSizes(
+    unit="in",
+    screw_diameters=tuple(_GAUGES),
+    screw_lengths=_inches(
+        "1/2", "5/8", "3/4", "7/8", "1", "1 1/4", "1 1/2", "1 3/4", "2", "2 1/4", "2 1/2", "2 3/4",
+        "3", "3 1/2", "4",
+    ),
+    of_edge=0.164 / (45 / 64),
+    screw=gauge_diameter(8),
+    small_screw=gauge_diameter(4),
+    handle_thread="8-32",
+    handle_lengths=_inches(
+        "5/8", "3/4", "7/8", "1", "1 1/8", "1 1/4", "1 1/2", "1 3/4", "2", "2 1/2", "3"
+    ),
+    dowels=dict(
+        zip(
+            _inches("3/8", "5/16", "1/4", "1/2"), _inches("2", "1 1/2", "1 1/4", "2 1/2"),
+            strict=True,
+        )
+    ),
+    step=_INCH / 16,
+    drill=_INCH / 64,
+)  # fmt: skip
+
+
+def trade_sizes(unit: LengthUnit) -> TradeSizes:
+    """What is sold to makers who work in this unit."""
+    return INCH if unit == "in" else METRIC
