@@ -31,6 +31,8 @@ from rodwright.parts import (
     Working,
 )
 from rodwright.ready_models import model_names, model_path
+from rodwright.spec import read_spec
+from rodwright.steps import set_out
 from samples import ASH, MINUS_X, MINUS_Y, X, Y, Z, bookcase, worked_part
 from specs import unit_from
 from strategies import placements, shapes
@@ -178,3 +180,10 @@ def test_a_laid_unit_is_the_same_unit(name: str) -> None:
         (each.rule, each.message, each.parts) for each in expected
     ]
     assert laid_unit(lying) == lying
+
+
+@pytest.mark.parametrize("name", model_names())
+def test_no_ready_model_has_a_part_worked_face_down(name: str) -> None:
+    for part in set_out(read_spec(model_path(name))).parts:
+        sides = [face_worked(working, part.blank.size) for working in part.workings]
+        assert sides.count(Surface.FACE) >= sides.count(Surface.REVERSE), part.ref

@@ -12,7 +12,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from rodwright.handover.lists import like_parts
 from rodwright.handover.model import read_unit_json, unit_json
+from rodwright.handover.shop_part import shop_part
 from rodwright.laid import laid_unit
 from rodwright.mass import unit_weight
 from rodwright.parts import (
@@ -223,6 +225,25 @@ def test_a_document_from_before_there_were_motions_still_reads(tmp_path: Path) -
     path = tmp_path / "unit.json"
     path.write_text(json.dumps(document))
     assert read_unit_json(path) == bookcase()
+
+
+@pytest.mark.parametrize("name", model_names())
+def test_a_place_in_the_document_is_that_place_in_the_parts_file(name: str) -> None:
+    """Once the finished outline's corner in the blank as cut is added to it."""
+    unit = laid_unit(set_out_unit(read_spec(model_path(name)).spec))
+    recorded = {part["ref"]: part for part in json.loads(unit_json(unit))["parts"]}
+    for parts in like_parts(unit):
+        shop = shop_part(parts)
+        record = recorded[parts[0].ref]
+        assert record["as_cut"]["size"] == pytest.approx(shop.part.blank.size)
+        low = record["as_cut"]["finished"]["low"]
+        bores = [each for each in shop.part.workings if isinstance(each, Hole)]
+        told = [each for each in record["workings"] if each["kind"] == "hole"]
+        for bore, hole in zip(bores, told, strict=True):
+            assert hole["surface"] == bore.surface
+            axes = [axis for axis in range(3) if axis != bore.surface.axis]
+            moved = [at + low[axis] for at, axis in zip(hole["position"], axes, strict=True)]
+            assert moved == pytest.approx(bore.position)
 
 
 def test_matrices_take_the_blank_to_its_place() -> None:

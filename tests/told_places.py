@@ -1,0 +1,256 @@
+"""Places told in a list as points of the part, to be looked for in its solid.
+
+The texts are read as a shop would read them, by their words alone: which face is up, what x
+and y are measured from, and the figures.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
+
+import pytest
+from cadquery import Solid
+from OCP.BRepClass3d import BRepClass3d_SolidClassifier
+from OCP.gp import gp_Pnt
+from OCP.TopAbs import TopAbs_State
+
+from rodwright.handover.lists import PartsRow, like_parts, parts_list
+from rodwright.handover.shop_part import PartsKind, shop_part
+from rodwright.parts import Unit
+from rodwright.ready_models import model_names, model_path
+from rodwright.solids import solid_of
+from rodwright.spec import read_spec
+from rodwright.steps import set_out
+from specs import unit_from
+
+OPPOSITE = {
+    "left end": "right end", "front end": "rear end", "bottom end": "top end",
+    "left edge": "right edge", "front edge": "rear edge", "lower edge": "upper edge",
+    "left face": "right face", "front face": "rear face", "underside": "upper face",
+    "near end": "far end", "face edge": "back edge", "reverse": "face",
+}  # fmt: skip
+OPPOSITE |= {high: low for low, high in OPPOSITE.items()}
+JUST = 0.3
+"""mm.  So far beside a wall of a working is surely in the wood, or surely out of it."""
+
+NUMBER = r"\d+(?:\.\d+)?"
+NUMBERS = rf"{NUMBER}(?:, {NUMBER})*"
+NAME = "|".join(sorted(OPPOSITE, key=len, reverse=True))
+WHAT = (
+    rf"(?P<dia>{NUMBER}) dia\., (?:right through|(?P<deep>{NUMBER}) deep), "
+    rf"(?:on|in) the (?P<on>{NAME}), "
+)
+HOLES = re.compile(
+    rf"(?:\d+ holes|hole) {WHAT}(?P<across>{NUMBER}) from the (?P<side>{NAME}), "
+    rf"at (?P<along>{NUMBERS}) from the (?P<end>{NAME})$"
+)
+ROWS = re.compile(
+    rf"(?:\d+ )?rows? of (?P<count>\d+) holes {WHAT}(?P<across>{NUMBERS}) from the "
+    rf"(?P<side>{NAME}), (?P<pitch>{NUMBER}) apart, first at (?P<first>{NUMBER}) from the "
+    rf"(?P<end>{NAME}), last at (?P<last>{NUMBER})$"
+)
+CHANNEL = re.compile(
+    rf"(?:housing|groove) (?P<width>{NUMBER}) x (?P<deep>{NUMBER}) deep at (?P<at>{NUMBER}) from "
+    rf"the (?P<side>{NAME}), (?:on|in) the (?P<on>{NAME})(?P<rest>.*)$"
+)
+REBATE = re.compile(
+    rf"rebate (?P<width>{NUMBER}) x (?P<deep>{NUMBER}) deep along the (?P<edge>{NAME}), on the "
+    rf"(?P<on>{NAME})(?P<rest>.*)$"
+)
+MORTISES = re.compile(
+    rf"(?:\d+ mortises|mortise) (?P<first>{NUMBER}) x (?P<second>{NUMBER}), "
+    rf"(?P<deep>{NUMBER}) deep, (?:on|in) the (?P<on>{NAME}), "
+    rf"at (?P<along>{NUMBERS}) from the (?P<end>{NAME}) and "
+    rf"(?P<across>{NUMBER}) from the (?P<side>{NAME})(?:, round ends)?$"
+)
+NOTCH = re.compile(
+    rf"notch (?P<long>{NUMBER}) along x (?P<wide>{NUMBER}) across, right through, (?P<rest>.*)$"
+)
+STOPPED_SHORT = re.compile(rf", stopped (?P<by>{NUMBER}) short of the (?P<at>{NAME})$")
+STOPPED_BOTH = re.compile(
+    rf", stopped at both ends, from (?P<start>{NUMBER}) to (?P<stop>{NUMBER}) "
+    rf"from the (?P<at>{NAME})$"
+)
+POCKET, SLOPING = re.compile(r"(?:\d+ )?pocket holes?"), re.compile(
+    r"mitre|bevel|corner of|eased|.* over the (?:long|short) point|.* along the|once "
+)  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Frame:
+    """A part's frame as the list tells it, and its size."""
+
+    low: tuple[str, str, str]
+    size: tuple[float, float, float]
+
+    @classmethod
+    def of(cls, row: PartsRow, size: tuple[float, float, float]) -> Frame:
+        told = re.fullmatch(rf"x from the ({NAME}), y from the ({NAME})", row.reference)
+        assert told, row.reference
+        return cls((told[1], told[2], OPPOSITE[row.up]), size)
+
+    def axis(self, name: str) -> int:
+        return next(axis for axis, low in enumerate(self.low) if name in (low, OPPOSITE[low]))
+
+    def measured_along(self, name: str) -> int:
+        """The axis of a figure: in a list it is measured from where x, y or z is 0."""
+        return self.low.index(name)
+
+    def into(self, name: str, depth: float) -> float:
+        """The coordinate at some depth under a surface."""
+        axis = self.axis(name)
+        return depth if name == self.low[axis] else self.size[axis] - depth
+
+
+def floats(text: str) -> list[float]:
+    return [float(each) for each in text.split(", ")]
+
+
+Point = tuple[float, float, float]
+Probe = tuple[list[Point], list[Point]]
+"""Points that are all cut away, and points of which one at least is wood."""
+
+
+def _point(places: dict[int, float]) -> Point:
+    return (places[0], places[1], places[2])
+
+
+def _walls(places: dict[int, float], halves: dict[int, float]) -> Probe:
+    """Just within the walls of something round a middle, and just beyond them."""
+
+    def at(beyond: float) -> list[Point]:
+        return [
+            _point({**places, axis: places[axis] + sign * (half + beyond)})
+            for axis, half in halves.items()
+            for sign in (-1, 1)
+        ]
+
+    return [_point(places), *at(-JUST)], at(JUST)
+
+
+def _hole(frame: Frame, on: str, deep: str | None, dia: float, places: dict[int, float]) -> Probe:
+    depth = float(deep) / 2 if deep else frame.size[frame.axis(on)] / 2
+    at = {**places, frame.axis(on): frame.into(on, depth)}
+    return _walls(at, dict.fromkeys(places, dia / 2))
+
+
+def probes(frame: Frame, text: str) -> Iterator[Probe]:
+    """Points that a text says are cut away, each with some round it that should not all be."""
+    if found := HOLES.match(text):
+        for along in floats(found["along"]):
+            places = {
+                frame.measured_along(found["end"]): along,
+                frame.measured_along(found["side"]): float(found["across"]),
+            }
+            yield _hole(frame, found["on"], found["deep"], float(found["dia"]), places)
+    elif found := ROWS.match(text):
+        count, first, last = int(found["count"]), float(found["first"]), float(found["last"])
+        assert (last - first) / (count - 1) == pytest.approx(float(found["pitch"]), abs=0.06)
+        for across in floats(found["across"]):
+            for number in range(count):
+                places = {
+                    frame.measured_along(found["end"]): first + number * float(found["pitch"]),
+                    frame.measured_along(found["side"]): across,
+                }
+                yield _hole(frame, found["on"], found["deep"], float(found["dia"]), places)
+    elif found := CHANNEL.match(text):
+        across = frame.measured_along(found["side"])
+        low, high = float(found["at"]), float(found["at"]) + float(found["width"])
+        yield from _long(frame, found, across, low, high)
+    elif found := REBATE.match(text):
+        across, width = frame.axis(found["edge"]), float(found["width"])
+        low, high = sorted((frame.into(found["edge"], 0.0), frame.into(found["edge"], width)))
+        yield from _long(frame, found, across, low, high)
+    elif found := MORTISES.match(text):
+        first, second = frame.measured_along(found["end"]), frame.measured_along(found["side"])
+        into = frame.axis(found["on"])
+        for along in floats(found["along"]):
+            a, b = float(found["first"]), float(found["second"])
+            places = {
+                first: along + a / 2,
+                second: float(found["across"]) + b / 2,
+                into: frame.into(found["on"], float(found["deep"]) / 2),
+            }
+            yield _walls(places, {first: a / 2, second: b / 2})
+    elif found := NOTCH.match(text):
+        yield _notch(frame, float(found["long"]), float(found["wide"]), found["rest"])
+    else:
+        assert SLOPING.match(text) or POCKET.match(text), text
+
+
+def _long(
+    frame: Frame, found: re.Match[str], across: int, low: float, high: float
+) -> Iterator[Probe]:
+    """A channel or a rebate: both its walls, at three places of its run."""
+    into = frame.axis(found["on"])
+    run = 3 - across - into
+    start, stop = 0.0, frame.size[run]
+    if short := STOPPED_SHORT.match(found["rest"]):
+        end = frame.into(short["at"], float(short["by"]))
+        start, stop = (end, stop) if short["at"] == frame.low[run] else (start, end)
+    elif both := STOPPED_BOTH.match(found["rest"]):
+        assert both["at"] == frame.low[run]
+        start, stop = float(both["start"]), float(both["stop"])
+    else:
+        assert found["rest"] == ""
+    depth = frame.into(found["on"], float(found["deep"]) / 2)
+    for share in (0.25, 0.5, 0.75):
+        along = start + share * (stop - start)
+        places = {run: along, into: depth, across: (low + high) / 2}
+        empty, beside = _walls(places, {across: (high - low) / 2})
+        floor = frame.into(found["on"], float(found["deep"]) + JUST)
+        yield empty, [*beside, _point({**places, into: floor})]
+
+
+def _notch(frame: Frame, long: float, wide: float, rest: str) -> Probe:
+    named = re.findall(NAME, rest)
+    places = {2: frame.size[2] / 2}
+    extents = {0: long, 1: wide}
+    figures = dict(re.findall(rf"({NUMBER}) from the ({NAME})", rest))
+    for figure, name in figures.items():
+        axis = frame.measured_along(name)
+        places[axis] = float(figure) + extents[axis] / 2
+    for name in named:
+        if name not in figures.values():
+            places[frame.axis(name)] = frame.into(name, extents[frame.axis(name)] / 2)
+    return _walls(places, {axis: extent / 2 for axis, extent in extents.items()})
+
+
+EDGED = """
+size: {width: 900, height: 902, depth: 400}
+stock:
+  ply: {kind: sheet, material: birch plywood, thickness: 18, size: [2440, 1220]}
+  thin: {kind: sheet, material: birch plywood, thickness: 6, size: [2440, 1220]}
+carcass: {stock: ply, corners: dowelled}
+back: {stock: thin, fixing: grooved}
+interior:
+  columns:
+    - {width: 1 share, shelves: {count: 2, fixed: false}, doors: {hung: overlay, count: 1}}
+    - {width: 1 share, shelves: {count: 2, layers: 2}}
+edging: {material: abs, thickness: 2, edges: [doors, sides, dividers, top, bottom, shelves]}
+"""
+
+
+def misplaced(row: PartsRow, solid: Solid) -> Iterator[str]:
+    """Places of a row's list that aren't so in a solid, and what is there instead."""
+    box = solid.BoundingBox()
+    inside = wood_of(solid)
+    frame = Frame.of(row, (box.xmax, box.ymax, box.zmax))
+    for text in row.workings:
+        for empty, beside in probes(frame, text):
+            yield from (f"{row.label}: {text}: wood at {each}" for each in empty if inside(each))
+            if not any(map(inside, beside)):
+                yield f"{row.label}: {text}: no wood at any of {beside}"
+
+
+def wood_of(solid: Solid) -> Callable[[Point], bool]:
+    """Whether a point is wood."""
+    classifier = BRepClass3d_SolidClassifier(solid.wrapped)
+
+    def inside(point: Point) -> bool:
+        classifier.Perform(gp_Pnt(*point), 1e-6)
+        return bool(classifier.State() == TopAbs_State.TopAbs_IN)
+
+    return inside
