@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 import pytest
 from cadquery import Solid
@@ -16,14 +16,7 @@ from OCP.BRepClass3d import BRepClass3d_SolidClassifier
 from OCP.gp import gp_Pnt
 from OCP.TopAbs import TopAbs_State
 
-from rodwright.handover.lists import PartsRow, like_parts, parts_list
-from rodwright.handover.shop_part import PartsKind, shop_part
-from rodwright.parts import Unit
-from rodwright.ready_models import model_names, model_path
-from rodwright.solids import solid_of
-from rodwright.spec import read_spec
-from rodwright.steps import set_out
-from specs import unit_from
+from rodwright.handover.lists import PartsRow
 
 OPPOSITE = {
     "left end": "right end", "front end": "rear end", "bottom end": "top end",
