@@ -7,6 +7,8 @@ from typing import Annotated
 
 import typer
 
+from rodwright_cli.console import say
+
 
 def check(
     spec: Annotated[Path, typer.Argument(help="The spec file.")],
@@ -30,7 +32,7 @@ def check(
             findings += rodwright.check_solids(unit)
     show.findings(findings, in_full=notes)
     if solids:
-        typer.echo("Every pair of parts was looked at for collisions.")
+        say("Every pair of parts was looked at for collisions.")
     else:
-        typer.echo("Collisions are looked for when solids are built: add --solids, or build.")
+        say("Collisions are looked for when solids are built: add --solids, or build.")
     raise typer.Exit(show.exit_code(findings))

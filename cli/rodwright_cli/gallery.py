@@ -7,6 +7,8 @@ from typing import Annotated
 
 import typer
 
+from rodwright_cli.console import say
+
 
 def gallery(
     out: Annotated[Path, typer.Argument(help="Folder for pictures and their page.")] = Path(
@@ -19,4 +21,4 @@ def gallery(
 
     with show.progress() as step:
         page = write_gallery(out, step)
-    typer.echo(f"The gallery is in {page}")
+    say(f"The gallery is in {page}")

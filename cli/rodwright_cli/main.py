@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import errno
 import os
 import sys
+from contextlib import suppress
 
 import typer
 
 from rodwright_cli import build, check, gallery, new, parts, schema, survey, way_in
+from rodwright_cli.console import OUTPUT_LOST, give_up_output, take_any_text
 
 app = typer.Typer(
     help="From one spec file to checked solids, pictures, lists and files for a fitted unit.",
@@ -29,35 +32,65 @@ for verb in (
 
 _WRONG_INPUT = 2
 _OWN_FAULT = 70
+_OF_STREAMS = (errno.ENOSPC, errno.EDQUOT, errno.EIO, errno.EPIPE, errno.EBADF, errno.EAGAIN)
 
 
 def main() -> None:
     """Run the command; say what is wrong in the maker's words and leave with its exit code.
 
     Exit codes: 0 done, 1 an error finding, 2 something wrong with what was given, 70 a
-    fault of Rodwright's own (set RODWRIGHT_DEBUG to see where).
+    fault of Rodwright's own (set RODWRIGHT_DEBUG to see where), 74 the output can't be written.
     """
-    from rodwright.problems import ProblemsError
+    take_any_text()
+    code = _run()
+    try:
+        if sys.stdout is not None:
+            sys.stdout.flush()
+    except OSError as error:
+        code = _lost(error)
+    sys.exit(code)
+
+
+def _run() -> int | str | None:
+    """Run the command; returns its exit code."""
+    from rodwright.problems import ProblemsError, printable
 
     try:
         app()
+    except SystemExit as leaving:
+        return leaving.code
     except ProblemsError as error:
-        for problem in error.problems:
-            print(problem, file=sys.stderr)
-        sys.exit(_WRONG_INPUT)
+        _tell(*map(str, error.problems))
+        return _WRONG_INPUT
     except Exception as error:
+        if isinstance(error, OSError) and error.errno in _OF_STREAMS and error.filename is None:
+            # Files have names: this one comes from the output.
+            return _lost(error)
         if os.environ.get("RODWRIGHT_DEBUG"):
             raise
         if isinstance(error, ImportError) and ".so" in str(error):
-            print(
-                f"A system library is missing: {error}\n"
+            _tell(
+                f"A system library is missing: {error}",
                 "  On Debian or Ubuntu: apt-get install libgl1 libegl1",
-                file=sys.stderr,
             )
-            sys.exit(_WRONG_INPUT)
-        print(
-            f"Rodwright itself failed: {type(error).__name__}: {error}\n"
+            return _WRONG_INPUT
+        _tell(
+            printable(f"Rodwright itself failed: {type(error).__name__}: {error}"),
             "  Please report it with your spec file; RODWRIGHT_DEBUG=1 shows where it happened.",
-            file=sys.stderr,
         )
-        sys.exit(_OWN_FAULT)
+        return _OWN_FAULT
+    return 0
+
+
+def _lost(error: OSError) -> int:
+    """Say that the output can't be written, unless nobody reads it any more."""
+    give_up_output()
+    if not isinstance(error, BrokenPipeError):
+        reason = error.strerror or str(error)
+        _tell(f"The output can't be written: {reason}", "  Send it somewhere else.")
+    return OUTPUT_LOST
+
+
+def _tell(*lines: str) -> None:
+    with suppress(OSError):
+        print("\n".join(lines), file=sys.stderr, flush=True)

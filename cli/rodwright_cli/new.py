@@ -7,6 +7,8 @@ from typing import Annotated
 
 import typer
 
+from rodwright_cli.console import say
+
 
 def new(
     model: Annotated[
@@ -20,8 +22,8 @@ def new(
     from rodwright.ready_models import copy_model, model_names
 
     if model is None:
-        typer.echo("\n".join(model_names()))
+        say("\n".join(model_names()))
         return
     target = file if file is not None else Path(f"{model}.yaml")
     copy_model(model, target)
-    typer.echo(f"{target} is ready: put your own sizes in, then run  rodwright check {target}")
+    say(f"{target} is ready: put your own sizes in, then run  rodwright check {target}")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-import typer
+from rodwright_cli.console import say
 
 
 def schema() -> None:
@@ -11,4 +11,4 @@ def schema() -> None:
 
     import rodwright
 
-    typer.echo(json.dumps(rodwright.spec_schema(), indent=2, ensure_ascii=False))
+    say(json.dumps(rodwright.spec_schema(), indent=2, ensure_ascii=False))

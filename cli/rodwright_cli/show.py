@@ -6,7 +6,6 @@ from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 
 from rich.box import SIMPLE_HEAD
-from rich.console import Console
 from rich.markup import escape
 from rich.padding import Padding
 from rich.table import Table
@@ -17,6 +16,7 @@ from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.fit import fitted_size
 from rodwright.lengths import format_length
 from rodwright.parts import Unit
+from rodwright_cli.console import PlainConsole
 
 _COLOURS = {
     Severity.ERROR: "red",
@@ -26,8 +26,8 @@ _COLOURS = {
 }
 
 
-def _console() -> Console:
-    return Console(highlight=False)
+def _console() -> PlainConsole:
+    return PlainConsole()
 
 
 def _size(lengths: Sequence[float], unit: Unit) -> str:
@@ -286,14 +286,16 @@ def made(unit: Unit, build: rodwright.Build) -> None:
     for what, files in build.by_kind().items():
         table.add_row(what, escape(", ".join(files)))
     console = _console()
-    console.print(f"{len(unit.parts)} parts in {len(build.files)} files in {build.folder}:")
+    console.print(
+        f"{len(unit.parts)} parts in {len(build.files)} files in {escape(str(build.folder))}:"
+    )
     console.print(table)
 
 
 @contextmanager
 def progress() -> Iterator[Callable[[str], None]]:
     """Show the step under way on the error stream, once it takes longer than a blink."""
-    console = Console(stderr=True, highlight=False)
+    console = PlainConsole(stderr=True)
     with console.status("starting") as status:
 
         def step(what: str) -> None:

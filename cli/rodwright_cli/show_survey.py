@@ -6,7 +6,6 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from rich.box import SIMPLE_HEAD
-from rich.console import Console
 from rich.markup import escape
 from rich.table import Table
 
@@ -16,13 +15,14 @@ from rodwright.site.gaps import Closing
 from rodwright.site.readings import Reading
 from rodwright.site.survey import Plane
 from rodwright.surveying import FitSheet, SurveySheet
+from rodwright_cli.console import PlainConsole
 
 _CORNERS = ("bottom left", "bottom right", "top right", "top left")
 
 
 def survey(sheet: SurveySheet) -> None:
     """The whole sheet: what is wrong with the readings goes to the error stream later."""
-    console = Console(highlight=False, soft_wrap=True)
+    console = PlainConsole(soft_wrap=True)
     console.print(f"[bold]{escape(sheet.title)}[/bold], lengths in {sheet.unit}")
     for plane in sheet.planes:
         _readings(console, plane, sheet.unit)
@@ -38,7 +38,7 @@ def survey(sheet: SurveySheet) -> None:
 def written(files: Sequence[Path]) -> None:
     """Where the files are."""
     names = ", ".join(path.name for path in files)
-    Console(highlight=False, soft_wrap=True).print(escape(f"{names} in {files[0].parent}"))
+    PlainConsole(soft_wrap=True).print(escape(f"{names} in {files[0].parent}"))
 
 
 def _length(value: float, unit: LengthUnit) -> str:
@@ -50,7 +50,7 @@ def _signed(value: float, unit: LengthUnit) -> str:
     return text if text.startswith("-") or text == "0" else f"+{text}"
 
 
-def _readings(console: Console, plane: Plane, unit: LengthUnit) -> None:
+def _readings(console: PlainConsole, plane: Plane, unit: LengthUnit) -> None:
     table = Table(
         box=SIMPLE_HEAD, pad_edge=False, title=f"{plane.name} plane", title_justify="left"
     )
@@ -87,7 +87,7 @@ def _said(reading: Reading, unit: LengthUnit) -> str:
     return f"{out if reading.value else '0'} over {_length(reading.over, unit)}"
 
 
-def _fit(console: Console, fit: FitSheet, unit: LengthUnit) -> None:
+def _fit(console: PlainConsole, fit: FitSheet, unit: LengthUnit) -> None:
     def say(value: float) -> str:
         text = _length(abs(value), unit)
         return f"-{text}" if value < 0 and text != "0" else text
@@ -134,7 +134,7 @@ def _closed(closing: Closing, rest: str, say: Callable[[float], str]) -> str:
     )
 
 
-def _frame(console: Console, frame: FittedFrame, unit: LengthUnit) -> None:
+def _frame(console: PlainConsole, frame: FittedFrame, unit: LengthUnit) -> None:
     table = Table(
         box=SIMPLE_HEAD, pad_edge=False, title="a frame tight in the opening", title_justify="left"
     )

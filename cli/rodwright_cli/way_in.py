@@ -7,6 +7,8 @@ from typing import Annotated
 
 import typer
 
+from rodwright_cli.console import say
+
 
 def way_in(
     spec: Annotated[Path, typer.Argument(help="The spec file, with a `way_in`.")],
@@ -19,12 +21,13 @@ def way_in(
     import rodwright
     from rodwright_cli import show
 
-    unit = rodwright.set_out(rodwright.read_spec(spec))
-    with show.progress() as step:
+    read = rodwright.read_spec(spec)
+    unit = rodwright.set_out(read)
+    with read.located(), show.progress() as step:
         step("looking for a way in")
         answer = rodwright.way_in(unit)
         files = rodwright.write_way_in(answer, out) if out is not None else ()
     show.way_in(answer)
     if out is not None:
-        typer.echo(f"{len(files)} files in {out}.")
+        say(f"{len(files)} files in {out}.")
     raise typer.Exit(int(not answer.goes))

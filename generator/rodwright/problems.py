@@ -11,6 +11,20 @@ KeyPath = tuple[str | int, ...]
 """The way to a value in a spec: keys and list positions from the top of the file."""
 
 
+def printable(text: str) -> str:
+    """Text on one line, with what a terminal might obey instead of showing it written out.
+
+    Those are the control and format characters, and whatever else has no shape of its own
+    (Unicode's categories C, and line and paragraph separators).
+    """
+    if text.isprintable():
+        return text
+    return "".join(
+        each if each == " " or each.isprintable() else each.encode("unicode_escape").decode("ascii")
+        for each in text
+    )
+
+
 @dataclass(frozen=True, slots=True)
 class Problem:
     """One thing that is wrong: what, what to do about it, and where.
@@ -29,7 +43,7 @@ class Problem:
     def __str__(self) -> str:
         place = ":".join(str(item) for item in (self.file, self.line, self.column) if item)
         start = f"{place}: " if place else ""
-        return f"{start}{self.message}\n  {self.remedy}"
+        return f"{printable(f'{start}{self.message}')}\n  {printable(self.remedy)}"
 
 
 class ProblemsError(ValueError):

@@ -7,6 +7,9 @@ import io
 import json
 from dataclasses import replace
 
+import pytest
+from openpyxl import load_workbook
+
 from rodwright.handover.list_files import (
     edges_csv,
     hardware_csv,
@@ -15,6 +18,13 @@ from rodwright.handover.list_files import (
     parts_json,
 )
 from rodwright.handover.lists import parts_list
+from rodwright.handover.tables import (
+    Column,
+    csv_bytes,
+    fill_sheet,
+    new_workbook,
+    workbook_bytes,
+)
 from rodwright.lengths import parse_length
 from rodwright.mass import unit_weight
 from rodwright.parts import Fixing, Joint, JointKind, Unit
@@ -107,6 +117,31 @@ def test_csv_weights_and_edges_in_inches_are_pounds_and_feet() -> None:
     # 3.605904 kg / 0.45359237 (NIST SP 811, appendix B.8).
     assert (side["lb each"], side["lb all"]) == ("7.95", "15.899")
     assert "kg each" not in side
+
+
+# What may begin a formula: OWASP's page "CSV Injection" (from memory), and the same behind spaces
+# or quotes, which spreadsheets drop.
+FORMULAS = [
+    "=1+1", "+1", "-1", "@SUM(A1)", " =1+1", "\u00a0=1", "\t=1", "\r=1", "\n=1", "\ttext",
+    "\u3000@x", "＝1+1", "＋1", "－1", "＠x", '"=1+1', "'=1+1",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("text", FORMULAS)
+def test_no_text_begins_like_a_formula_in_a_list(text: str) -> None:
+    columns = [Column("name")]
+    (record,) = read(csv_bytes(columns, [[text]]))
+    assert record["name"].startswith("'")
+    book = new_workbook("Lists")
+    fill_sheet(book.active, "Lists", columns, [[text]], "mm")
+    cell = load_workbook(io.BytesIO(workbook_bytes(book))).active["A2"]
+    assert cell.data_type == "s"
+    assert cell.quotePrefix
+
+
+@pytest.mark.parametrize("text", ["3 = 1 + 2", "a-b", "side = left", "“=”", "5 mm"])
+def test_other_text_stays_as_it_is(text: str) -> None:
+    assert csv_bytes([Column("name")], [[text]]).decode("utf-8-sig") == f"name\r\n{text}\r\n"
 
 
 def test_csv_text_that_looks_like_a_formula_gets_an_apostrophe() -> None:

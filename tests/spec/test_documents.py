@@ -209,6 +209,20 @@ def test_a_text_with_too_many_values_is_left_where_that_is_clear(item):
     assert 20_000 < problem.column < 25_000 * len(item)
 
 
+def test_characters_written_as_json_writes_them():
+    text = '{"a": "\\ud83e\\udeb5", "\\ud83e\\udeb5": 1}'
+    assert read_document(text, "a.yaml").data == json.loads(text)
+
+
+@pytest.mark.parametrize(
+    ("text", "column"), [('a: "x\\ud83e"', 4), ('"\\udeb5x": 1', 1), ('a: ["\\udeb5\\ud83e"]', 5)]
+)
+def test_half_a_character(text, column):
+    (problem,) = read_document(text, "a.yaml").problems
+    assert "half a character" in problem.message
+    assert (problem.line, problem.column) == (1, column)
+
+
 def refusal_of(path):
     with pytest.raises(ProblemsError) as caught:
         read_text(path)

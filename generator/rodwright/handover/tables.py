@@ -38,7 +38,9 @@ class Inches:
 
 Cell = str | int | float | Inches
 
-_FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")
+_FORMULA = re.compile(r"""[\s"']*[=+@＝＋－＠-]|[\t\r\n]""")
+"""The beginning of what a spreadsheet may take for a formula, once it has dropped spaces and
+quotes: OWASP's page "CSV Injection" (from memory)."""
 _NOT_XML = re.compile("[^\t\n\r\x20-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
 """Characters that no XML document can hold: XML 1.0, production 2 (Char)."""
 _LONE_FRACTION = re.compile("[0-9]+/[0-9]+")
@@ -139,7 +141,7 @@ def _written(cell: Cell) -> tuple[str | float, ...]:
 
 def _guarded(text: str) -> str:
     line = text.replace("\n", "; ")
-    risky = line.startswith(_FORMULA_STARTS) or _LONE_FRACTION.fullmatch(line)
+    risky = _FORMULA.match(text) or _LONE_FRACTION.fullmatch(line)
     return f"'{line}" if risky else line
 
 
@@ -202,6 +204,8 @@ def _put(cell: Any, value: Cell, column: Column) -> None:
     if isinstance(value, str):
         cell.value = xml_text(value)
         cell.data_type = "s"
+        # So that it stays text when somebody edits the cell.
+        cell.quotePrefix = _FORMULA.match(value) is not None
         cell.alignment = Alignment(horizontal="left", indent=1, wrap_text=True, vertical="top")
         return
     cell.alignment = Alignment(horizontal="right", indent=1, vertical="top")

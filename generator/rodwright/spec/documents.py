@@ -262,7 +262,10 @@ class _Builder:
                 path, "this key isn't a name", "Write a name before the `:`, as plain text.", place
             )
             return None
-        key = str(node.value)
+        key = _with_pairs_joined(str(node.value))
+        if key is None:
+            self._spoil(path, *_HALF_A_CHARACTER, place)
+            return None
         if tag not in _TEXT:
             self._note(
                 (*path, key),
@@ -273,7 +276,10 @@ class _Builder:
         return key
 
     def _scalar(self, node: ScalarNode, tag: str, path: KeyPath) -> Data:
-        written = str(node.value)
+        written = _with_pairs_joined(str(node.value))
+        if written is None:
+            self._spoil(path, *_HALF_A_CHARACTER, _place(node.start_mark))
+            return None
         if tag in _TEXT:
             return written
         if tag == "null":
@@ -302,6 +308,23 @@ class _Builder:
 # A timestamp is a date, which a spec takes as text; `=` alone is YAML's "value".
 _TEXT = frozenset({"str", "timestamp", "value"})
 _SCALARS = _TEXT | {"null", "bool", "int", "float"}
+
+
+_HALF_A_CHARACTER = (
+    "a `\\u` here stands for half a character",
+    "Write the character itself, or `\\U` and eight digits.",
+)
+
+
+def _with_pairs_joined(text: str) -> str | None:
+    """Text in which surrogates written as in JSON (RFC 8259, section 7) are the characters they
+    stand for; None where one is alone."""
+    if text.isascii():
+        return text
+    try:
+        return text.encode("utf-16", "surrogatepass").decode("utf-16")
+    except UnicodeDecodeError:
+        return None
 
 
 def _number(written: str, tag: str) -> int | float | None:
