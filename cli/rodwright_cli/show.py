@@ -45,12 +45,18 @@ def sizes(unit: Unit) -> None:
         opening = unit.opening
         width, height, depth = fitted_size(unit)
         gaps = [opening.width - width, opening.height - height]
-        measured = [opening.width, opening.height]
+        read = opening.readings
+        measured = [read.width, read.height] if read else [opening.width, opening.height]
         if opening.depth is not None:
             gaps.append(opening.depth - depth)
             measured.append(opening.depth)
-        console.print(f"  opening   {_size(measured, unit)} {unit.display_unit}  at its tightest")
-        console.print(f"  to spare  {_size(gaps, unit)} {unit.display_unit}")
+        console.print(
+            f"  opening   {_size(measured, unit)} {unit.display_unit}  as read at its tightest"
+        )
+        console.print(
+            f"  to spare  {_size(gaps, unit)} {unit.display_unit}  level and plumb, as the "
+            "readings have it"
+        )
     console.print(f"  parts     {len(unit.parts)} of {len(unit.shapes)} shapes")
     console.print(f"  weight    {format_weight(rodwright.unit_weight(unit), unit.display_unit)}")
 

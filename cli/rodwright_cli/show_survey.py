@@ -11,8 +11,8 @@ from rich.table import Table
 
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.site.frames import FittedFrame
-from rodwright.site.gaps import Closing
-from rodwright.site.readings import Reading
+from rodwright.site.gaps import Closing, is_bent
+from rodwright.site.readings import BOW_ERROR, Reading
 from rodwright.site.survey import Plane
 from rodwright.surveying import FitSheet, SurveySheet
 from rodwright_cli.console import PlainConsole
@@ -70,6 +70,12 @@ def _readings(console: PlainConsole, plane: Plane, unit: LengthUnit) -> None:
             f"  These readings disagree by {plane.looseness:.1f} times what careful ones would; "
             "the corners' errors allow for it."
         )
+    bent = max((-off for off in plane.residuals_of_bows), default=0.0)
+    if bent > BOW_ERROR:
+        console.print(
+            f"  The edges bow in by up to {bent:.1f} mm together, and are taken as lines through "
+            "these readings."
+        )
     corners = zip(_CORNERS, plane.corners, plane.corner_errors, strict=True)
     for name, (x, z), (across, up) in corners:
         console.print(
@@ -105,33 +111,54 @@ def _fit(console: PlainConsole, fit: FitSheet, unit: LengthUnit) -> None:
             f"{say(gain.height)} of the height"
         )
     table = Table(box=SIMPLE_HEAD, pad_edge=False, title="gaps and packers", title_justify="left")
-    for heading in ("side", "plane", "at", "gap", "packers", "left over"):
+    for heading in ("side", "plane", "at", "gap", "up to", "packers", "left over"):
         table.add_column(heading, justify="left" if heading in ("side", "plane") else "right")
     for packing in fit.packing:
         gap = packing.gap
-        packers = " + ".join(say(each) for each in packing.packers) or "none"
+        packers = " + ".join(say(each) for each in packing.packers) or _INSTEAD[packing.by]
         table.add_row(
-            gap.side, gap.plane, say(gap.at), say(gap.gap), packers, say(packing.left_over)
-        )
+            gap.side, gap.plane, say(gap.at), say(gap.gap), say(gap.most), packers,
+            say(packing.left_over),
+        )  # fmt: skip
     for gap in fit.gaps:
-        if gap.side == "top":
-            table.add_row(gap.side, gap.plane, say(gap.at), say(gap.gap), "none", say(gap.gap))
+        if gap.side == "top" or is_bent(fit.shape.planes[gap.plane], fit.size, gap):
+            table.add_row(
+                gap.side, gap.plane, say(gap.at), say(gap.gap), say(gap.most), "none", say(gap.gap)
+            )
     console.print(table)
     for closing in fit.closings:
-        console.print(f"  {closing.side:6} {_closed(closing, say(closing.rest), say)}")
+        console.print(f"  {closing.side:6} {_closed(closing, say)}")
+    console.print(f"  floor  {_floor(fit, say)}")
 
 
-def _closed(closing: Closing, rest: str, say: Callable[[float], str]) -> str:
-    if closing.remedy == "frame":
+_INSTEAD = {
+    "packers": "none",
+    "batten": "a batten",
+    "foot": "foot turned out",
+    "nothing": "more than its base follows",
+}
+"""What fills a gap without packers."""
+
+
+def _floor(fit: FitSheet, say: Callable[[float], str]) -> str:
+    fall = f"falls by {say(fit.fall.gap)} from its high spot, up to {say(fit.fall.most)}"
+    if fit.stands.levelling is None:
+        return fall
+    turned = "be turned out" if fit.stands.feet else "be packed up"
+    return f"{fall}; the base may {turned} by {say(fit.stands.levelling)}"
+
+
+def _closed(closing: Closing, say: Callable[[float], str]) -> str:
+    if closing.remedy == closing.worst_remedy == "frame":
         return f"covered by the face frame, which may need {say(closing.trim)} scribed off"
-    if closing.remedy == "caulk":
-        return f"{rest} at most stays open: a bead of caulk"
-    if closing.cut < 0.5:
-        return f"{rest} stays open: a cover strip, or a strip {say(closing.strip)} wide"
-    return (
-        f"up to {rest} stays open: a cover strip, or a scribe from {say(closing.start)} to "
-        f"{say(closing.end)}, {say(closing.cut)} the largest cut"
-    )
+    stays = f"up to {say(closing.most)} stays open, likely {say(closing.rest)} at its widest"
+    if closing.worst_remedy == "caulk":
+        return f"{stays}: a bead of caulk"
+    strip = f"a scribe ripped to {say(closing.strip)}, {say(closing.cut)} the largest cut"
+    if closing.remedy == "scribe":
+        return f"{stays}: a cover strip, or {strip}"
+    by = "the face frame covers it" if closing.remedy == "frame" else "a bead of caulk"
+    return f"{stays}: {by} if it proves no more, else a cover strip, or {strip}"
 
 
 def _frame(console: PlainConsole, frame: FittedFrame, unit: LengthUnit) -> None:

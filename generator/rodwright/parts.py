@@ -682,6 +682,53 @@ Quadrilateral = tuple[
 
 
 @dataclass(frozen=True, slots=True)
+class LinePoint:
+    """A point on the line of a wall, a floor or a top: how far ``along`` it (z of a wall, x of a
+    floor or top) and where it lies ``across`` (x of a wall, z of a floor or top); mm.
+
+    ``error`` is the bound on the gap between it and the unit, nineteen times in twenty.
+    """
+
+    along: float
+    across: float
+    error: float = 0.0
+
+
+EdgeLine = tuple[LinePoint, ...]
+"""A wall, floor or top from below or from the left: straight from point to point."""
+
+
+@dataclass(frozen=True, slots=True)
+class OpeningPlane:
+    """One plane of an opening: its corners, and the lines of its four edges through what was
+    read between them.  The lines begin and end at the corners."""
+
+    corners: Quadrilateral
+    left: EdgeLine
+    right: EdgeLine
+    bottom: EdgeLine
+    top: EdgeLine
+
+    @classmethod
+    def straight(cls, corners: Quadrilateral) -> OpeningPlane:
+        """A plane with straight edges, known without error."""
+        a, b, c, d = corners
+        return cls(
+            corners,
+            (LinePoint(a[1], a[0]), LinePoint(d[1], d[0])),
+            (LinePoint(b[1], b[0]), LinePoint(c[1], c[0])),
+            (LinePoint(*a), LinePoint(*b)),
+            (LinePoint(*d), LinePoint(*c)),
+        )
+
+    def line(self, side: str) -> EdgeLine:
+        """The line at a unit's `left`, `right`, `bottom` or `top`."""
+        return {"left": self.left, "right": self.right, "bottom": self.bottom, "top": self.top}[
+            side
+        ]
+
+
+@dataclass(frozen=True, slots=True)
 class OpeningShape:
     """The likeliest shape of an opening, round the unit that stands in it; unit frame, mm.
 
@@ -690,24 +737,49 @@ class OpeningShape:
     uncertain as they are.  ``overlap`` is how far a face frame is to reach past the gaps.
     """
 
-    front: Quadrilateral
-    rear: Quadrilateral | None
+    front: OpeningPlane
+    rear: OpeningPlane | None
     least_width: float
     least_height: float
     overlap: float = 0.0
 
     @property
-    def planes(self) -> dict[str, Quadrilateral]:
+    def planes(self) -> dict[str, OpeningPlane]:
         """The planes that were measured, by name."""
         return {"front": self.front} | ({"rear": self.rear} if self.rear else {})
+
+
+@dataclass(frozen=True, slots=True)
+class Contradiction:
+    """A reading of one plane that is ``off`` mm more than the others say (less than 0: less):
+    more than a careful reading errs, though not so much that it can't be right."""
+
+    plane: str
+    reading: str
+    off: float
+
+
+@dataclass(frozen=True, slots=True)
+class OpeningReadings:
+    """What was read of an opening, for the checks: the tightest of each on the tape (mm; depth
+    None where none was read), how many widths and heights of the front, the edges of the front
+    whose plumb or level was read, and what contradicts the rest."""
+
+    width: float
+    height: float
+    depth: float | None
+    widths: int
+    heights: int
+    levelled: tuple[str, ...] = ()
+    contradictions: tuple[Contradiction, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
 class Opening:
     """The opening a unit is made for: width and height it can use, and depth, in mm.
 
-    ``depth`` is None where it was not measured, ``shape`` where nothing but sizes is known.
-    ``front`` is the y of the plane in which the walls beside it end, unit frame.
+    ``depth`` is None where it was not measured, ``shape`` and ``readings`` where nothing but
+    sizes is known.  ``front`` is the y of the plane in which the walls beside it end, unit frame.
     """
 
     width: float
@@ -715,6 +787,7 @@ class Opening:
     depth: float | None
     shape: OpeningShape | None = None
     front: float | None = None
+    readings: OpeningReadings | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -726,11 +799,11 @@ class Unit:
     ``least_gap`` is the smallest gap, in mm, that two parts which neither touch nor are
     joined may leave (0: any).  ``way_in`` is what the unit has to pass, where that is known.
     ``motions`` are how doors and drawers move; ``fixings`` are bought in and belong to no
-    joint, such as feet and handles.  ``levelling`` is how far, in mm, its base can follow a
-    floor that falls away (None: not said).  ``moisture`` is the least and most moisture
-    content, in %, of its solid wood in use; ``services`` are what it is cut out round, such
-    as a socket or a pipe.  ``author`` and ``organisation`` are who designed it, ``date`` the
-    day (ISO 8601), each empty where it isn't known.
+    joint, such as feet and handles.  ``levelling`` is how far, in mm, its base can be packed or
+    turned up off a floor that falls away from its high spot (None: not said).  ``moisture`` is
+    the least and most moisture content, in %, of its solid wood in use; ``services`` are what
+    it is cut out round, such as a socket or a pipe.  ``author`` and ``organisation`` are who
+    designed it, ``date`` the day (ISO 8601), each empty where it isn't known.
     """
 
     title: str

@@ -9,21 +9,34 @@ from pathlib import Path
 from typing import Any
 
 from rodwright.checks.fit import carcass_size, frame_reach
+from rodwright.checks.levelling import floor_fall
 from rodwright.handover.json_text import json_text
 from rodwright.handover.output import whole_or_nothing
 from rodwright.lengths import LengthUnit
-from rodwright.parts import Opening, OpeningShape
+from rodwright.parts import Opening, OpeningShape, Role, Unit
 from rodwright.problems import Problem, Problems, ProblemsError
 from rodwright.setout import set_out_unit
+from rodwright.setout.sizes import feet_places, standing_inset
 from rodwright.site import readings as errors
 from rodwright.site.cautions import CAUTIONS, Caution
+from rodwright.site.doubts import Doubt
 from rodwright.site.fit import Spare, spare
 from rodwright.site.frames import FittedFrame, fit_frame
-from rodwright.site.gaps import Closing, Gap, Packing, closings, gap_map, packing
+from rodwright.site.gaps import (
+    Closing,
+    Gap,
+    Packing,
+    Standing,
+    closings,
+    fixing_points,
+    gap_map,
+    packing,
+)
 from rodwright.site.opening import Survey, least_with, measure, solved_planes
 from rodwright.site.readings import EDGES, LEVEL_ERROR
-from rodwright.site.survey import Doubt, Plane
+from rodwright.site.survey import Plane
 from rodwright.spec import SpecFile, UnitSpec
+from rodwright.spec.base import LevellersSpec
 
 _WORTH_READING = 0.5
 """Another reading is worth taking where it settles more than this, mm."""
@@ -41,7 +54,8 @@ class Gain:
 @dataclass(frozen=True, slots=True)
 class FitSheet:
     """How a unit goes into its opening: its carcass's width and height, what is left, and how
-    it is packed, closed and framed.  mm, unit frame."""
+    it is packed, closed and framed.  ``stands`` is what it stands on, ``fall`` the widest gap
+    under that: how far the floor falls away from its high spot.  mm, unit frame."""
 
     size: tuple[float, float]
     opening: Opening
@@ -53,6 +67,8 @@ class FitSheet:
     closings: tuple[Closing, ...]
     frame: FittedFrame | None
     gains: tuple[Gain, ...]
+    stands: Standing
+    fall: Gap
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,6 +131,7 @@ def _fit_sheet(spec: UnitSpec, measured: Survey) -> FitSheet:
     assert unit.opening is not None and unit.opening.shape is not None
     shape = unit.opening.shape
     size = carcass_size(unit)
+    stands = _standing(spec, unit, size[0])
     frame = None
     wish = spec.face_frame
     # A frame that stands on a base or ends under a worktop isn't cut to floor and top.
@@ -122,7 +139,12 @@ def _fit_sheet(spec: UnitSpec, measured: Survey) -> FitSheet:
     if wish is not None and wish.rails == "both" and fills:
         rail_width = wish.width if wish.rail_width is None else wish.rail_width
         frame = fit_frame(
-            shape.front, wish.width, rail_width, wish.corners == "mitred", wish.trim, spec.unit
+            shape.front.corners,
+            wish.width,
+            rail_width,
+            wish.corners == "mitred",
+            wish.trim,
+            spec.unit,
         )
     return FitSheet(
         size,
@@ -131,11 +153,30 @@ def _fit_sheet(spec: UnitSpec, measured: Survey) -> FitSheet:
         measured,
         spare(measured.shapes, measured.limits, *size),
         gap_map(shape, size),
-        packing(shape, size, spec.fit.packers, spec.fit.fixing_spacing),
-        tuple(closings(shape.front, size, frame_reach(unit))),
+        packing(shape, size, spec.fit.packers, spec.fit.fixing_spacing, stands),
+        tuple(closings(shape, size, frame_reach(unit))),
         frame,
         _gains(measured),
+        stands,
+        floor_fall(unit),
     )
+
+
+def _standing(spec: UnitSpec, unit: Unit, width: float) -> Standing:
+    """Where the unit stands on the floor."""
+    if isinstance(spec.base, LevellersSpec):
+        return Standing(feet_places(spec.base, width), True, unit.levelling)
+    legs = {
+        (box.low[0] + box.high[0]) / 2
+        for part in unit.parts
+        if part.role is Role.LEG
+        for box in (part.bounds(),)
+    }
+    if legs:
+        return Standing(tuple(sorted(legs)), False, unit.levelling)
+    inset = standing_inset(spec)
+    places = fixing_points(width - 2 * inset, spec.fit.fixing_spacing)
+    return Standing(tuple(inset + place for place in places), False, unit.levelling)
 
 
 def _gains(measured: Survey) -> tuple[Gain, ...]:
@@ -210,15 +251,23 @@ def record(sheet: SurveySheet) -> Mapping[str, Any]:
             "spare": _rounded(asdict(fit.spare)),
             "gaps": [_rounded(asdict(gap)) for gap in fit.gaps],
             "packing": [
-                _rounded(asdict(each.gap) | {"packers": list(each.packers)}) for each in fit.packing
+                _rounded(asdict(each.gap) | {"by": each.by, "packers": list(each.packers)})
+                for each in fit.packing
             ],
             "closings": [
                 _rounded(
                     asdict(each)
-                    | {"rest": each.rest, "by": each.remedy, "strip": each.strip, "cut": each.cut}
+                    | {
+                        "rest": each.rest,
+                        "most": each.most,
+                        "by": each.remedy,
+                        "strip": each.strip,
+                        "cut": each.cut,
+                    }
                 )
                 for each in fit.closings
             ],
+            "floor": _rounded(asdict(fit.fall) | {"levelling": fit.stands.levelling}),
             "frame": _frame_record(fit.frame) if fit.frame else None,
             "worth_reading": [_rounded(asdict(gain)) for gain in fit.gains],
         }

@@ -15,6 +15,7 @@ from rodwright.parts import (
     Grain,
     Motion,
     Opening,
+    OpeningPlane,
     OpeningShape,
     Part,
     Placement,
@@ -95,9 +96,8 @@ def test_right_hand() -> None:
     assert found.figure == pytest.approx(90 + math.degrees(math.atan(10.05 / 99.95)))
 
 
-WALL = Opening(
-    1000, 900, 400, OpeningShape(((-8, 0), (900, 0), (900, 900), (-12, 900)), None, 0, 0), 0.0
-)
+STRAIGHT = OpeningPlane.straight(((-8, 0), (900, 0), (900, 900), (-12, 900)))
+WALL = Opening(1000, 900, 400, OpeningShape(STRAIGHT, None, 0, 0), 0.0)
 
 
 def test_door_in_the_plane_of_the_wall() -> None:

@@ -76,7 +76,6 @@ def test_the_whole_unit_is_watertight_and_has_the_arithmetic_volume_and_centre(u
     # Corners lie on a grid of a thousandth of a mm: half of that on 6 mm is 8e-5.
     assert math.isclose(volume, volumes.sum(), rel_tol=1e-4)
     np.testing.assert_allclose(centre, volumes @ centres / volumes.sum(), atol=0.05)
-    # A plinth is made lower than its base by what levelling may take, and stands on packers.
     low = (*unit.envelope.low[:2], min(part.bounds().low[2] for part in unit.parts))
     np.testing.assert_allclose(mesh.bounds, [low, unit.envelope.high], atol=2e-3)
 

@@ -71,15 +71,16 @@ def test_openings_given_as_lengths_stand_on_the_base() -> None:
 
 
 def test_a_plinth_by_hand() -> None:
-    """100 high less 5 of packing; 800 - 2 x 10 wide; 400 - 50 - 20 deep; the ends stand
-    between front and back; 780 - 4 x 18 of boards leaves 236 clear, three times."""
+    """100 high, however far it may be packed up off a low floor; 800 - 2 x 10 wide; 400 - 50 - 20
+    deep; the ends stand between front and back; 780 - 4 x 18 of boards leaves 236 clear, three
+    times."""
     unit = _unit(base=PLINTH | {"levelling": 5, "sides": 10, "rear": 20, "spacing": 240})
     front, back = _named(unit, "Plinth front"), _named(unit, "Plinth back")
-    assert [part.blank.size for part in front + back] == [(780.0, 95.0, 18.0)] * 2
-    assert front[0].bounds().low == (10.0, 50.0, 5.0)
+    assert [part.blank.size for part in front + back] == [(780.0, 100.0, 18.0)] * 2
+    assert front[0].bounds().low == (10.0, 50.0, 0.0)
     assert back[0].bounds().high == (790.0, 380.0, 100.0)
     ends, cross = _named(unit, "Plinth end"), _named(unit, "Plinth cross member")
-    assert {part.blank.size for part in ends + cross} == {(294.0, 95.0, 18.0)}
+    assert {part.blank.size for part in ends + cross} == {(294.0, 100.0, 18.0)}
     assert [part.bounds().low[0] for part in cross] == [264.0, 518.0]
     assert unit.levelling == 5.0
 

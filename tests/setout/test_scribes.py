@@ -52,7 +52,7 @@ def test_strips_taper_with_the_walls() -> None:
     """Their wall edges lie on the opening's sides, worked out from its corners."""
     unit = unit_from(LEANING, scribes=SCRIBES)
     assert unit.opening is not None and unit.opening.shape is not None
-    corners = unit.opening.shape.front
+    corners = unit.opening.shape.front.corners
     for name, (low, high), side in (
         ("Left scribe", (corners[0], corners[3]), -1.0),
         ("Right scribe", (corners[1], corners[2]), 1.0),
@@ -124,7 +124,7 @@ def test_the_narrow_end_is_marked_at_the_right_end() -> None:
     unit = unit_from(LEANING, scribes={"stock": "ash"})
     left, right = _named(unit, "Left scribe"), _named(unit, "Right scribe")
     assert unit.opening is not None and unit.opening.shape is not None
-    (_, _, top_right, top_left) = unit.opening.shape.front
+    (_, _, top_right, top_left) = unit.opening.shape.front.corners
     # The opening is narrower at its top: the strips are planed there.
     assert top_right[0] - top_left[0] == pytest.approx(848.0, abs=1.0)
     for strip in (left, right):

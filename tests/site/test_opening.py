@@ -54,7 +54,7 @@ def test_the_unit_goes_into_the_true_opening(moves: Any, width: float, height: f
     size = opening.width - 2 * fit.sides, opening.height - fit.top
     shape = standing(opening, survey, fit, *size).shape
     assert shape is not None
-    drawn = Polygon(shape.front)
+    drawn = Polygon(shape.front.corners)
     assert drawn.buffer(0.01).covers(box(0.0, 0.0, *size))
     assert size[0] <= shape.least_width + 1e-6
     assert size[1] <= shape.least_height + 1e-6
@@ -87,6 +87,6 @@ def test_a_unit_stands_on_the_high_spot_of_the_floor() -> None:
     survey = _measure(readings)
     shape = standing(usable(survey, FitSpec()), survey, FitSpec(), 993.0, 1980.0).shape
     assert shape is not None
-    (_, left), (_, right) = shape.front[:2]
+    (_, left), (_, right) = shape.front.corners[:2]
     assert left == pytest.approx(-6.0, abs=0.6)
     assert 0.0 <= right < 0.1

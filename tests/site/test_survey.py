@@ -13,9 +13,10 @@ from scipy.optimize import least_squares
 from quadrilaterals import quadrilateral, read
 from rodwright.parts import Quadrilateral
 from rodwright.problems import Problems
+from rodwright.site.doubts import Doubt
 from rodwright.site.opening import measure, solved_planes
 from rodwright.site.readings import EDGES, Reading
-from rodwright.site.survey import SIGMAS, Doubt, Plane
+from rodwright.site.survey import SIGMAS, Plane
 from rodwright.spec.opening import OpeningSpec
 
 

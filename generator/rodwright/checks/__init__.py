@@ -16,6 +16,7 @@ from rodwright.checks.lipping import lippings
 from rodwright.checks.motions import motions
 from rodwright.checks.movement import cross_grain
 from rodwright.checks.open_below import open_below
+from rodwright.checks.opening import opening
 from rodwright.checks.safety import safety
 from rodwright.checks.stock import stock_sizes
 from rodwright.checks.tipping import tipping
@@ -27,6 +28,7 @@ from rodwright.parts import Unit
 __all__ = ["check_parts", "check_solids"]
 
 _CHECKS = (
+    opening,
     fit,
     levelling,
     workings,

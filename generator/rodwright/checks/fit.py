@@ -190,7 +190,7 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
     reach = frame_reach(unit)
     closed = {part.name for part in unit.parts if part.role is Role.SCRIBE}
     headed = any(part.role in (Role.WORKTOP, Role.CORNICE) for part in unit.parts)
-    for closing in closings(shape.front, carcass_size(unit), reach):
+    for closing in closings(shape, carcass_size(unit), reach):
         if f"{closing.side.capitalize()} scribe" in closed:
             continue
         place = "over the top" if closing.side == "top" else f"at the {closing.side} wall"
@@ -201,7 +201,7 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
                 Severity.WARNING,
                 "frame overlap",
                 f"the face frame reaches {length_in(unit, closing.reach)} past the carcass "
-                f"{place}, and the gap there is up to {length_in(unit, closing.strip)}",
+                f"{place}, and the gap there is likely {_likely(unit, closing)}",
                 f"Make `face_frame.overhang.{'top' if closing.side == 'top' else 'sides'}` "
                 f"{length_in(unit, at_least(short, unit.display_unit))} more, or `fit.overlap` "
                 "less.",
@@ -209,21 +209,40 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
                 limit=shape.overlap,
                 source="`fit.overlap`",
             )
+        elif framed and shape.overlap and closing.most > _ROUNDING:
+            yield Finding(
+                Severity.NOTE,
+                "frame overlap",
+                f"the readings leave it open whether the face frame covers the gap {place}: it "
+                f"reaches {length_in(unit, closing.reach)} past the carcass, and the gap is likely "
+                f"{_likely(unit, closing)}",
+                "Read plumb and level, and more widths, or give the frame more overhang.",
+                figure=closing.strip,
+                limit=closing.reach,
+                source=_SURVEY,
+            )
         elif closing.remedy == "scribe":
+            most = length_in(unit, closing.most)
+            likely = length_in(unit, closing.rest)
             yield Finding(
                 Severity.NOTE,
                 "open gap",
-                f"{place} a gap of up to {length_in(unit, closing.rest)} stays open: "
-                f"more than the {length_in(unit, CAULK_LIMIT)} that caulk bridges",
+                f"{place} a gap of up to {most} stays open (likely {likely} at its widest): more "
+                f"than the {length_in(unit, CAULK_LIMIT)} that caulk bridges",
                 f"Fit a cover strip, or {_strip(unit, closing)}.",
                 figure=closing.rest,
                 limit=CAULK_LIMIT,
             )
 
 
+def _likely(unit: Unit, closing: Closing) -> str:
+    likely = max(each.gap for each in closing.gaps)
+    return f"{length_in(unit, likely)} at its widest, and up to {length_in(unit, closing.strip)}"
+
+
 def _strip(unit: Unit, closing: Closing) -> str:
     wide = length_in(unit, closing.strip)
     if closing.cut < 0.5:
         return f"a strip {wide} wide"
-    narrow = length_in(unit, closing.strip - closing.cut)
-    return f"a scribe ripped to {wide} and planed to {narrow} at one end"
+    cut = length_in(unit, closing.cut)
+    return f"a scribe ripped to {wide} and planed to the wall, by up to {cut}"

@@ -15,6 +15,7 @@ from rodwright.checks.sweeping import Polygon, first_contact, overlap, rectangle
 from rodwright.checks.wording import length_in, named, opening
 from rodwright.nearby import Nearby
 from rodwright.parts import Box, Motion, Slide, Swing, Unit
+from rodwright.site.gaps import bent_at, edge_at
 
 NEEDED = 90.0
 """A door that stops short of this, in degrees, is of little use (common practice, no source)."""
@@ -243,15 +244,16 @@ def _walls(unit: Unit, moving: Box) -> list[_Obstacle]:
     opening = unit.opening
     if opening is None or opening.shape is None or opening.front is None:
         return []
-    bottom_left, bottom_right, top_right, top_left = opening.shape.front
+    plane = opening.shape.front
     low, high = moving.low[2], moving.high[2]
 
-    def at(lower: tuple[float, float], upper: tuple[float, float], z: float) -> float:
-        share = min(1.0, max(0.0, (z - lower[1]) / (upper[1] - lower[1])))
-        return lower[0] + share * (upper[0] - lower[0])
+    def places(side: str) -> list[float]:
+        line = plane.line(side)
+        least, most = line[0].along, line[-1].along
+        ends = (min(most, max(least, z)) for z in (low, high))
+        return [edge_at(line, z) for z in bent_at(plane, side, *ends)]
 
-    left = max(at(bottom_left, top_left, z) for z in (low, high))
-    right = min(at(bottom_right, top_right, z) for z in (low, high))
+    left, right = max(places("left")), min(places("right"))
     front, rear = opening.front, opening.front + _FAR
     return [
         _Obstacle("the left wall", (), Box((left - _FAR, front, low), (left, rear, high))),

@@ -5,7 +5,7 @@ A3 lying (ISO 5457), made smaller on Letter for a maker in inches; lengths of th
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 
 from rodwright.drawings.paper import (
@@ -20,12 +20,12 @@ from rodwright.drawings.paper import (
     tag_marks,
 )
 from rodwright.lengths import format_length
-from rodwright.parts import Quadrilateral
+from rodwright.parts import OpeningPlane, Quadrilateral
 from rodwright.pictures.ink import Drawing, Fill, Lettering, Mark, Point, Stroke
 from rodwright.pictures.paint import write_png
 from rodwright.pictures.svg import to_svg
 from rodwright.site.frames import fit_frame
-from rodwright.site.gaps import CAULK_LIMIT, Closing, Gap, Packing
+from rodwright.site.gaps import CAULK_LIMIT, Closing, Gap, Packing, is_bent, side_length
 from rodwright.site.readings import FLOOR_ASSUMED, PLUMB_ASSUMED, TAPE_ERROR, Reading
 from rodwright.site.survey import Plane
 from rodwright.surveying import FitSheet, SurveySheet
@@ -80,7 +80,7 @@ def draw_opening(sheet: SurveySheet, plane: Plane) -> Drawing:
     marks = [
         Lettering((14.0, 18.0), f"{sheet.title}: the opening{whose}", 7.0, "start"),
         Lettering((WIDTH - 14.0, 18.0), f"Lengths in {_UNITS[sheet.unit]}", SMALL, "end"),
-        *_as_measured(plane, say),
+        *_as_measured(plane, fit.shape.planes[plane.name], say),
         *_with_gaps(fit, plane.name, say),
         Stroke((((14.0, _FOOT - 8.0), (WIDTH - 14.0, _FOOT - 8.0)),), THIN),
         *_notes(sheet, fit, plane, say),
@@ -116,14 +116,16 @@ class _Lengths:
 # --- the readings ------------------------------------------------------------------------
 
 
-def _as_measured(plane: Plane, say: _Lengths) -> Iterator[Mark]:
+def _as_measured(plane: Plane, shape: OpeningPlane, say: _Lengths) -> Iterator[Mark]:
     to_paper = _LEFT_PANEL.scale_for(plane.corners)
+    # The shape is in the unit's frame, the readings are in the plane's own.
+    (x, z), (u, w) = plane.corners[0], shape.corners[0]
     yield Lettering(
         (_LEFT_PANEL.middle, 30.0),
-        "As measured; in brackets, by how much the tape says more than the drawn shape",
+        "As measured; in brackets, by how much the tape says more than between straight edges",
         SMALL,
     )
-    yield from _walls([to_paper(corner) for corner in plane.corners])
+    yield from _walls(_edges(shape, lambda _, at: to_paper((at[0] + x - u, at[1] + z - w))))
     pairs = zip(plane.readings, plane.residuals, strict=True)
     read = [(reading, residual) for reading, residual in pairs if not reading.is_assumption]
     tags: list[Mark] = []
@@ -190,15 +192,37 @@ def _angles(corners: Quadrilateral) -> list[float]:
     return list(fit_frame(corners, 1.0, 1.0, True, 0.0).angles.values())
 
 
-def _walls(outline: Sequence[Point]) -> Iterator[Mark]:
-    """Floor, walls and top as bands round an outline on paper (bottom left first)."""
-    (ax, ay), (bx, by), (cx, cy), (dx, dy) = outline
-    outer = (
-        (ax - _BAND, ay + _BAND), (bx + _BAND, by + _BAND),
-        (cx + _BAND, cy - _BAND), (dx - _BAND, dy - _BAND),
-    )  # fmt: skip
-    yield Fill((outer, tuple(outline)), _WALL, 0.999)
-    yield Stroke(((*outline, outline[0]),), HEAVY)
+_SIDES = ("bottom", "right", "top", "left")
+"""The sides in the order that goes round against the clock."""
+
+
+def _edges(plane: OpeningPlane, to_paper: Callable[[str, Point], Point]) -> list[list[Point]]:
+    """The lines of floor, right wall, top and left wall on paper, each from where the one before
+    it ends; ``to_paper`` is told the side."""
+    found = []
+    for side in _SIDES:
+        upright = side in ("left", "right")
+        line = [
+            (point.across, point.along) if upright else (point.along, point.across)
+            for point in plane.line(side)
+        ]
+        if side in ("top", "left"):
+            line.reverse()
+        found.append([to_paper(side, point) for point in line])
+    return found
+
+
+def _walls(edges: Sequence[Sequence[Point]]) -> Iterator[Mark]:
+    """Floor, walls and top as bands round their lines on paper (in the order of `_edges`)."""
+    outwards = ((0.0, _BAND), (_BAND, 0.0), (0.0, -_BAND), (-_BAND, 0.0))
+    outer: list[Point] = []
+    for number, (line, (x, y)) in enumerate(zip(edges, outwards, strict=True)):
+        before = outwards[number - 1]
+        outer.append((line[0][0] + x + before[0], line[0][1] + y + before[1]))
+        outer += [(u + x, w + y) for u, w in line[1:-1]]
+    inner = tuple(point for line in edges for point in line[:-1])
+    yield Fill((tuple(outer), inner), _WALL, 0.999)
+    yield Stroke(((*inner, inner[0]),), HEAVY)
 
 
 # --- the gaps ----------------------------------------------------------------------------
@@ -206,20 +230,34 @@ def _walls(outline: Sequence[Point]) -> Iterator[Mark]:
 
 def _with_gaps(fit: FitSheet, name: str, say: _Lengths) -> Iterator[Mark]:
     width, height = fit.size
-    corners = fit.shape.planes[name]
+    plane = fit.shape.planes[name]
     at_unit: Quadrilateral = ((0.0, 0.0), (width, 0.0), (width, height), (0.0, height))
-    a, b, c, d = (
-        (u + EXAGGERATION * (x - u), w + EXAGGERATION * (z - w))
-        for (x, z), (u, w) in zip(corners, at_unit, strict=True)
-    )
-    large: Quadrilateral = (a, b, c, d)
-    to_paper = _RIGHT_PANEL.scale_for(large)
+    by_side = {
+        "bottom": (None, 0.0),
+        "right": (width, None),
+        "top": (None, height),
+        "left": (0.0, None),
+    }
+
+    def enlarged(side: str, point: Point) -> Point:
+        if point in plane.corners:
+            own = at_unit[plane.corners.index(point)]
+        else:
+            x, z = by_side[side]
+            own = (point[0] if x is None else x, point[1] if z is None else z)
+        return (
+            own[0] + EXAGGERATION * (point[0] - own[0]),
+            own[1] + EXAGGERATION * (point[1] - own[1]),
+        )
+
+    large = _edges(plane, enlarged)
+    to_paper = _RIGHT_PANEL.scale_for([point for line in large for point in line])
     yield Lettering(
         (_RIGHT_PANEL.middle, 30.0),
         f"The unit in it, GAPS DRAWN {EXAGGERATION:g} TIMES TOO LARGE (packers in brown)",
         SMALL,
     )
-    yield from _walls([to_paper(corner) for corner in large])
+    yield from _walls([[to_paper(point) for point in line] for line in large])
     unit = tuple(to_paper(corner) for corner in at_unit)
     yield Fill((unit,), _WOOD)
     yield Stroke(((*unit, unit[0]),), HEAVY)
@@ -227,16 +265,15 @@ def _with_gaps(fit: FitSheet, name: str, say: _Lengths) -> Iterator[Mark]:
     yield Lettering((middle[0], middle[1] - 2.0), "unit", SMALL)
     yield Lettering((middle[0], middle[1] + 4.0), f"{say(width)} x {say(height)}", SMALL + 1.0)
     for packing in fit.packing:
-        if packing.gap.plane == name and packing.packers:
+        if packing.gap.plane == name and (packing.packers or packing.by != "packers"):
             yield from _packer_marks(packing, fit.size, say, to_paper)
     for gap in fit.gaps:
-        if gap.plane == name and not _is_middle(gap, fit.size):
+        if gap.plane == name and (_is_end(gap, fit.size) or is_bent(plane, fit.size, gap)):
             yield from _gap_marks(gap, fit.size, say, to_paper)
 
 
-def _is_middle(gap: Gap, size: tuple[float, float]) -> bool:
-    length = size[1] if gap.side in ("left", "right") else size[0]
-    return abs(gap.at - length / 2) < 1e-6
+def _is_end(gap: Gap, size: tuple[float, float]) -> bool:
+    return min(gap.at, side_length(gap.side, size) - gap.at) < 1e-6
 
 
 def _from_unit(side: str, at: float, out: float, size: tuple[float, float]) -> Point:
@@ -246,6 +283,10 @@ def _from_unit(side: str, at: float, out: float, size: tuple[float, float]) -> P
     if side == "right":
         return size[0] + out, at
     return (at, size[1] + out) if side == "top" else (at, -out)
+
+
+_INSTEAD = {"packers": "", "batten": "batten", "foot": "foot", "nothing": "too much"}
+"""What stands where there are no packers."""
 
 
 def _packer_marks(
@@ -262,7 +303,7 @@ def _packer_marks(
         (far[0] + x, far[1] + y), (near[0] + x, near[1] + y),
     )  # fmt: skip
     yield Fill((block,), _PACKER)
-    text = " + ".join(say(each) for each in packing.packers)
+    text = " + ".join(say(each) for each in packing.packers) or _INSTEAD[packing.by]
     if upright:
         inwards = 1.0 if gap.side == "left" else -1.0
         anchor = "start" if gap.side == "left" else "end"
@@ -281,15 +322,36 @@ def _gap_marks(gap: Gap, size: tuple[float, float], say: _Lengths, to_paper: Map
     if gap.side in ("left", "right"):
         right = gap.side == "right"
         high = gap.at > 0
+        if not _is_end(gap, size):
+            yield Lettering(
+                (x + (7.0 if right else -7.0), y + 1.0), text, SMALL, "start" if right else "end"
+            )
+            return
         at = (x + (7.0 if right else -7.0), y + (4.0 if high else -2.0))
         yield Lettering(at, text, SMALL, "start" if right else "end")
     else:
+        if not _is_end(gap, size):
+            aside = y + (-7.0 if gap.side == "top" else 10.0)
+            yield Lettering((x, aside), text, SMALL)
+            return
         left = gap.at == 0
         at = (x + (2.0 if left else -2.0), y + (-7.0 if gap.side == "top" else 10.0))
         yield Lettering(at, text, SMALL, "start" if left else "end")
 
 
 # --- the notes ---------------------------------------------------------------------------
+
+
+def _floor_text(fit: FitSheet, say: _Lengths) -> str:
+    fall = fit.fall
+    text = (
+        f"Stands on the floor's high spot; under it the floor falls by {say(fall.gap)} (up to "
+        f"{say(fall.most)})"
+    )
+    if fit.stands.levelling is not None:
+        turned = "turned out" if fit.stands.feet else "packed up"
+        text += f", and it may be {turned} {say(fit.stands.levelling)}"
+    return f"{text}."
 
 
 def _notes(sheet: SurveySheet, fit: FitSheet, plane: Plane, say: _Lengths) -> Iterator[Mark]:
@@ -304,6 +366,7 @@ def _notes(sheet: SurveySheet, fit: FitSheet, plane: Plane, say: _Lengths) -> It
             f"{say(survey.least[1])} high.",
             f"To spare in width: {say(spare.width)} (tight: {spare.tight_width}).",
             f"To spare in height: {say(spare.height)} (tight: {spare.tight_height}).",
+            _floor_text(fit, say),
             f"Corners are known to within {say(errors)}. Assumed: tape right to "
             f"{say(TAPE_ERROR)}, walls plumb to {PLUMB_ASSUMED:g} and floor level to "
             f"{FLOOR_ASSUMED:g} in a thousand where not read.",
@@ -323,20 +386,17 @@ def _notes(sheet: SurveySheet, fit: FitSheet, plane: Plane, say: _Lengths) -> It
 
 def _closing_text(closing: Closing, say: _Lengths) -> str:
     side = closing.side.capitalize()
-    if closing.remedy == "frame":
+    if closing.remedy == closing.worst_remedy == "frame":
         trim = f"; scribe up to {say(closing.trim)} off it" if closing.trim > 0.5 else ""
         return f"{side}: the face frame covers it{trim}."
-    if closing.remedy == "caulk":
-        return f"{side}: {say(closing.rest)} at most, a bead of caulk (up to {say(CAULK_LIMIT)})."
-    if closing.cut < 0.5:
-        return f"{side}: cover strip, or a strip {say(closing.strip)} wide."
-    end = "lower" if closing.side != "top" else "left"
-    other = "upper" if closing.side != "top" else "right"
-    wide, narrow = (end, other) if closing.start > closing.end else (other, end)
-    return (
-        f"{side}: cover strip, or a scribe {say(closing.strip)} wide at its {wide} end, planed to "
-        f"{say(closing.strip - closing.cut)} at the {narrow} end."
-    )
+    stays = f"{side}: likely {say(closing.rest)} at its widest, up to {say(closing.most)}"
+    if closing.worst_remedy == "caulk":
+        return f"{stays}: a bead of caulk (up to {say(CAULK_LIMIT)})."
+    strip = f"a scribe ripped to {say(closing.strip)}, up to {say(closing.cut)} planed off"
+    if closing.remedy == "scribe":
+        return f"{stays}: cover strip, or {strip}."
+    by = "the face frame" if closing.remedy == "frame" else "caulk"
+    return f"{stays}: {by} if it proves no more than it closes, else a cover strip, or {strip}."
 
 
 def _frame_texts(fit: FitSheet, say: _Lengths) -> Iterator[str]:

@@ -21,6 +21,7 @@ from rodwright.parts import (
     Blank,
     Box,
     Clearance,
+    Contradiction,
     Easing,
     Edging,
     Fixing,
@@ -30,11 +31,14 @@ from rodwright.parts import (
     Housing,
     Joint,
     JointKind,
+    LinePoint,
     Mitre,
     Mortise,
     Motion,
     Notch,
     Opening,
+    OpeningPlane,
+    OpeningReadings,
     OpeningShape,
     Part,
     Piece,
@@ -243,11 +247,32 @@ def _way_in(record: Mapping[str, Any]) -> WayIn:
 
 
 def _opening(record: Mapping[str, Any]) -> Opening:
-    shape = record.get("shape")
-    if shape is None:
-        return Opening(**record)
-    planes = {name: shape[name] and _quadrilateral(shape[name]) for name in ("front", "rear")}
-    return Opening(**{**record, "shape": OpeningShape(**{**shape, **planes})})
+    shape, readings = record.get("shape"), record.get("readings")
+    if shape is not None:
+        planes = {name: shape[name] and _plane(shape[name]) for name in ("front", "rear")}
+        shape = OpeningShape(**{**shape, **planes})
+    if readings is not None:
+        readings = OpeningReadings(
+            **{
+                **readings,
+                "levelled": tuple(readings["levelled"]),
+                "contradictions": tuple(
+                    Contradiction(**each) for each in readings["contradictions"]
+                ),
+            }
+        )
+    return Opening(**{**record, "shape": shape, "readings": readings})
+
+
+def _plane(record: Any) -> OpeningPlane:
+    # Documents from before walls were read as lines have nothing but the corners.
+    if isinstance(record, list):
+        return OpeningPlane.straight(_quadrilateral(record))
+    lines = {
+        side: tuple(LinePoint(**point) for point in record[side])
+        for side in ("left", "right", "bottom", "top")
+    }
+    return OpeningPlane(_quadrilateral(record["corners"]), **lines)
 
 
 def _quadrilateral(points: list[list[float]]) -> Quadrilateral:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from math import ceil
-
 from rodwright.parts import Box, Fixing, JointKind, Role, Stock, Surface
 from rodwright.problems import Problems
 from rodwright.setout.bench import DOWN, FORWARD, LEFT, TOUCH, Bench, X, Y
@@ -11,6 +9,7 @@ from rodwright.setout.boards import carry, lay_board, refs_of, screw_on, spread
 from rodwright.setout.carcass import Carcass
 from rodwright.setout.legs import set_out_legs
 from rodwright.setout.rod import Rod
+from rodwright.setout.sizes import feet_across
 from rodwright.setout.stocks import find_stock
 from rodwright.setout.trade_sizes import TradeSizes
 from rodwright.spec.base import BaseSpec, LegsSpec, LevellersSpec, PlinthSpec, ToeBoardSpec
@@ -18,8 +17,6 @@ from rodwright.spec.base import BaseSpec, LegsSpec, LevellersSpec, PlinthSpec, T
 GROUP = "Base"
 FOOT = "adjustable foot"
 """What an adjustable foot is called in the hardware list."""
-FOOT_INSET = 60.0
-"""From the carcass's edges to the middle of an adjustable foot, mm (common practice, no source)."""
 BOARD_ROOM = 3.0
 """Left over a board that is clipped to feet, mm, so that it goes in under the carcass on a floor
 that isn't quite flat (common practice, no source)."""
@@ -59,7 +56,8 @@ def set_out_base(
 
 
 def levelling_of(wish: BaseSpec | None, sizes: TradeSizes) -> float | None:
-    """How far (mm) the base can follow a floor that falls away; None where it isn't said."""
+    """How far (mm) the base can be packed or turned up off a floor that falls away from its high
+    spot; None where it isn't said."""
     if isinstance(wish, PlinthSpec):
         return wish.levelling
     if isinstance(wish, LevellersSpec):
@@ -74,16 +72,19 @@ def _stock(name: str | None, rod: Rod, where: tuple[str, ...], problems: Problem
 def _plinth(
     wish: PlinthSpec, rod: Rod, carcass: Carcass, stock: Stock, bench: Bench, problems: Problems
 ) -> None:
-    """Front and back over the whole width, ends and cross members between them."""
+    """Front and back over the whole width, ends and cross members between them.
+
+    It stands on the floor's high spot, whatever it is packed up off the low side.
+    """
     say, t = problems.length, stock.thickness
     left, right = wish.sides, rod.width - wish.sides
     front, rear = rod.face + wish.toe_space, rod.depth - wish.rear
     if wish.levelling >= wish.height:
         problems.add(
             ("base", "levelling"),
-            f"a levelling allowance of {say(wish.levelling)} leaves nothing of a plinth "
-            f"{say(wish.height)} high",
-            "Make it smaller.",
+            f"packed up by {say(wish.levelling)}, a plinth {say(wish.height)} high stands on more "
+            f"packing than wood",
+            "Make it smaller: it is how far the floor may fall away from its high spot.",
         )
         return
     if rear - front < 3 * t:
@@ -111,7 +112,7 @@ def _plinth(
             "Make `sides` smaller, or write `bottom: between`.",
         )
         return
-    low, high = wish.levelling, rod.base
+    low, high = 0.0, rod.base
     long = [
         lay_board(
             bench, Role.PLINTH, name, GROUP, Box((left, y, low), (right, y + t, high)), X, face,
@@ -187,10 +188,7 @@ def _levellers(wish: LevellersSpec, rod: Rod, bench: Bench, problems: Problems) 
             "Change the height, or choose other feet.",
         )
         return
-    across, deep = (
-        max(2, ceil((size - 2 * FOOT_INSET) / wish.spacing - TOUCH) + 1)
-        for size in (rod.width, rod.depth)
-    )
+    across, deep = (feet_across(size, wish.spacing) for size in (rod.width, rod.depth))
     count, sizes = across * deep, bench.sizes
     reach = f"{say(least)} to {say(most)} high"
     bench.fixings.append(Fixing(FOOT, count, reach))

@@ -27,6 +27,7 @@ from rodwright.setout.sizes import (
     overall_depth,
     overall_height,
     overall_width,
+    standing_inset,
 )
 from rodwright.setout.stocks import find_stock, stocks
 from rodwright.setout.trade_sizes import trade_sizes
@@ -147,7 +148,7 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
     if min(width, overall, overall_front_to_rear) <= 0:
         raise problems.error()
     if survey and opening:
-        opening = standing(opening, survey, spec.fit, width, overall)
+        opening = standing(opening, survey, spec.fit, width, overall, standing_inset(spec))
     foot, height = base_height(spec), overall - head_height(spec)
     if foot >= height:
         _no_carcass(spec, overall, problems)

@@ -11,7 +11,7 @@ from rodwright.setout.bench import DOWN, FORWARD, TOUCH, Bench, X, Z
 from rodwright.setout.boards import SCREWABLE, lay_board, meet, refs_of, screw_on
 from rodwright.setout.rod import Rod
 from rodwright.setout.stocks import find_stock
-from rodwright.site.gaps import gap_at
+from rodwright.site.gaps import bent_at, gap_at
 from rodwright.spec.scribes import ScribesSpec
 
 Edge = Literal["left", "right", "top"]
@@ -23,10 +23,15 @@ source)."""
 
 @dataclass(frozen=True, slots=True)
 class _Gap:
-    """The gap to be closed along one edge, at its lower or left end and at the other."""
+    """The gap to be closed along one edge, at its lower or left end and at the other.
+
+    A straight strip as wide as ``start`` and ``end`` fills it wherever the wall bends;
+    ``narrowest`` is what is left of it there once it is scribed.
+    """
 
     start: float
     end: float
+    narrowest: float
 
     @property
     def widest(self) -> float:
@@ -40,8 +45,8 @@ class _Gap:
 def set_out_scribes(wish: ScribesSpec, rod: Rod, bench: Bench, problems: Problems) -> None:
     """Lay the strips on the bench, at the size they have once they are scribed.
 
-    In an opening each is as wide as the gap, tapering with it; the allowance is left on its
-    width when it is first cut.
+    In an opening each is as wide as the gap, tapering with it, and straight where the wall
+    bellies away from it; the allowance is left on its width when it is first cut.
     """
     stock = find_stock(rod.stocks, wish.stock, ("scribes", "stock"), problems)
     if stock is None or not _can_be_made(wish, rod, stock, bench, problems):
@@ -49,12 +54,12 @@ def set_out_scribes(wish: ScribesSpec, rod: Rod, bench: Bench, problems: Problem
     gaps = {edge: _gap(wish, rod, edge) for edge in wish.edges}
     for number, edge in enumerate(wish.edges):
         gap = gaps[edge]
-        if min(gap.start, gap.end) < LEAST_GAP:
+        if gap.narrowest < LEAST_GAP:
             place = "over the unit" if edge == "top" else f"at its {edge}"
             say = problems.length
             problems.add(
                 ("scribes", "edges", number),
-                f"the gap {place} is down to {say(max(0.0, min(gap.start, gap.end)))}: "
+                f"the gap {place} is down to {say(max(0.0, gap.narrowest))}: "
                 f"no strip of wood closes it",
                 "Make the gap wider (`fit`, or the frame's `overhang` smaller), or leave this out.",
             )
@@ -88,13 +93,17 @@ def _edges(wish: ScribesSpec, rod: Rod) -> tuple[float, float, float]:
 def _gap(wish: ScribesSpec, rod: Rod, edge: Edge) -> _Gap:
     if rod.opening is None or rod.opening.shape is None:
         width = wish.width or 0.0
-        return _Gap(width, width)
+        return _Gap(width, width, width)
     left, right, top = _edges(wish, rod)
     size = (rod.width, rod.overall)
     ends = (left, right) if edge == "top" else (rod.foot, rod.height)
     taken = {"left": -left, "right": right - rod.width, "top": top - rod.overall}[edge]
-    start, end = (gap_at(rod.opening.shape.front, size, edge, at) - taken for at in ends)
-    return _Gap(start, end)
+    plane = rod.opening.shape.front
+    places = bent_at(plane, edge, *ends)
+    gaps = [gap_at(plane, size, edge, at) - taken for at in places]
+    chord = [gaps[0] + (at - ends[0]) / (ends[1] - ends[0]) * (gaps[-1] - gaps[0]) for at in places]
+    hollow = max(gap - straight for gap, straight in zip(gaps, chord, strict=True))
+    return _Gap(gaps[0] + hollow, gaps[-1] + hollow, min(gaps))
 
 
 def _can_be_made(

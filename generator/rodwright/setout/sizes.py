@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from math import ceil
 from typing import Literal
 
 from rodwright.parts import Opening
 from rodwright.problems import Problems
+from rodwright.spec.base import LegsSpec, LevellersSpec, PlinthSpec
 from rodwright.spec.fields import Share
 from rodwright.spec.models import SpaceSpec, UnitSpec
 
@@ -36,6 +38,32 @@ def overall_width(spec: UnitSpec, opening: Opening | None, problems: Problems) -
 def base_height(spec: UnitSpec) -> float:
     """Height (mm) at which the carcass's bottom lies above the floor line because of its base."""
     return spec.base.height if spec.base is not None else 0.0
+
+
+FOOT_INSET = 60.0
+"""From the carcass's edges to the middle of an adjustable foot, mm (common practice, no source)."""
+
+
+def feet_across(size: float, spacing: float) -> int:
+    """How many adjustable feet there are in a row along ``size`` (mm), no more than ``spacing``
+    apart."""
+    return max(2, ceil((size - 2 * FOOT_INSET) / spacing - 1e-6) + 1)
+
+
+def standing_inset(spec: UnitSpec) -> float:
+    """How far (mm) what touches the floor begins from the carcass's sides; adjustable feet are
+    taken to stand anywhere under it."""
+    base = spec.base
+    if isinstance(base, PlinthSpec):
+        return base.sides
+    return base.inset if isinstance(base, LegsSpec) else 0.0
+
+
+def feet_places(base: LevellersSpec, width: float) -> tuple[float, ...]:
+    """The x (mm) of the adjustable feet under a carcass of this width."""
+    count = feet_across(width, base.spacing)
+    step = (width - 2 * FOOT_INSET) / (count - 1)
+    return tuple(FOOT_INSET + number * step for number in range(count))
 
 
 def head_height(spec: UnitSpec) -> float:

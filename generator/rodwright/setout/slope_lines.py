@@ -156,9 +156,9 @@ def _low_end(spec: UnitSpec, rod: Rod, falls: str) -> tuple[float, float]:
     """Where the ceiling is measured at its low side: x and y."""
     shape = rod.opening.shape if rod.opening else None
     if falls == "left":
-        return (shape.front[0][0] if shape else 0.0), 0.0
+        return (shape.front.corners[0][0] if shape else 0.0), 0.0
     if falls == "right":
-        return (shape.front[1][0] if shape else rod.width), 0.0
+        return (shape.front.corners[1][0] if shape else rod.width), 0.0
     if falls == "front":
         setback = spec.face_frame.setback if spec.face_frame else 0.0
         return 0.0, -(rod.frame.thickness if rod.frame else 0.0) - setback

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from rodwright.setout.rod import Rod
-from rodwright.site.gaps import gap_at
+from rodwright.site.gaps import bent_at, gap_at
 
 
 def side_gap(rod: Rod, low: float, high: float, side: str | None = None) -> float | None:
@@ -13,10 +13,10 @@ def side_gap(rod: Rod, low: float, high: float, side: str | None = None) -> floa
         return None
     size = (rod.width, rod.overall)
     return min(
-        gap_at(corners, size, each, at)
-        for corners in rod.opening.shape.planes.values()
+        gap_at(plane, size, each, at)
+        for plane in rod.opening.shape.planes.values()
         for each in ((side,) if side else ("left", "right"))
-        for at in (low, high)
+        for at in bent_at(plane, each, low, high)
     )
 
 
@@ -26,7 +26,7 @@ def gap_over(rod: Rod, left: float, right: float) -> float | None:
         return None
     size = (rod.width, rod.overall)
     return min(
-        gap_at(corners, size, "top", at)
-        for corners in rod.opening.shape.planes.values()
-        for at in (left, right)
+        gap_at(plane, size, "top", at)
+        for plane in rod.opening.shape.planes.values()
+        for at in bent_at(plane, "top", left, right)
     )

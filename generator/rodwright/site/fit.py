@@ -10,21 +10,16 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import combinations
+from math import inf, isfinite
 
 import numpy as np
 from numpy.typing import NDArray
 
 from rodwright.parts import Quadrilateral
-from rodwright.site.readings import EDGES
-from rodwright.site.survey import SIGMAS, Plane
 
 Array = NDArray[np.float64]
 
-SPLAY_ASSUMED = 3.0
-"""Per metre of depth, how far the rear plane is shifted against the front's, mm: nobody
-measures this with a tape.  Common practice, no source."""
 _TIGHT = 1e-6
-_COMPLEX_STEP = 1e-30
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,11 +58,32 @@ class Spare:
 
 @dataclass(frozen=True, slots=True)
 class Limits:
-    """The least width and height on the tape, mm: no rectangle may be larger, whatever the
-    corners say, for walls bow.  Infinite where there is none."""
+    """What bounds a rectangle beside the straight lines between corners, mm: infinite where
+    nothing does.
 
-    width: float = float("inf")
-    height: float = float("inf")
+    ``width`` and ``height`` are the least on the tape, whatever the corners say.  ``left``,
+    ``right``, ``bottom`` and ``top`` are how far the edges bow in, in the frame of the planes.
+    """
+
+    width: float = inf
+    height: float = inf
+    left: float = -inf
+    right: float = inf
+    bottom: float = -inf
+    top: float = inf
+
+    @property
+    def rows(self) -> list[tuple[tuple[float, float, float, float], float]]:
+        """Rows a and levels b of what is bounded: a . (x0, x1, z0, z1) >= b."""
+        found = [
+            ((1.0, -1.0, 0.0, 0.0), -self.width),
+            ((0.0, 0.0, 1.0, -1.0), -self.height),
+            ((1.0, 0.0, 0.0, 0.0), self.left),
+            ((0.0, -1.0, 0.0, 0.0), -self.right),
+            ((0.0, 0.0, 1.0, 0.0), self.bottom),
+            ((0.0, 0.0, 0.0, -1.0), -self.top),
+        ]
+        return [(row, level) for row, level in found if isfinite(level)]
 
 
 def largest_rectangle(
@@ -94,13 +110,9 @@ def _best(
     bounds = [_bound(corners, edge) for corners in planes for edge in _edge_indices()]
     rows = [row for row, _ in bounds]
     least = [level for _, level in bounds]
-    for row, limit in (
-        ((1.0, -1.0, 0.0, 0.0), limits.width),
-        ((0.0, 0.0, 1.0, -1.0), limits.height),
-    ):
-        if np.isfinite(limit):
-            rows.append(row)
-            least.append(-limit)
+    for row, bound in limits.rows:
+        rows.append(row)
+        least.append(bound)
     rows += [(-1.0, 1.0, 0.0, 0.0), (0.0, 0.0, -1.0, 1.0)]
     least += [0.0, 0.0]
     matrix, level = np.array(rows), np.array(least)
@@ -167,14 +179,17 @@ def spare(planes: Sequence[Quadrilateral], limits: Limits, width: float, height:
     return Spare(
         across.width - width,
         upright.height - height,
-        " and ".join(_touched(planes, across, ("left wall", "right wall")))
+        " and ".join(_touched(planes, limits, across, ("left wall", "right wall")))
         or "the smallest reading",
-        " and ".join(_touched(planes, upright, ("floor", "top"))) or "the smallest reading",
+        " and ".join(_touched(planes, limits, upright, ("floor", "top"))) or "the smallest reading",
     )
 
 
 def _touched(
-    planes: Sequence[Quadrilateral], rectangle: Rectangle, names: tuple[str, str]
+    planes: Sequence[Quadrilateral],
+    limits: Limits,
+    rectangle: Rectangle,
+    names: tuple[str, str],
 ) -> list[str]:
     """Where a rectangle touches the edges of these names, in words."""
     order = ("floor", "right wall", "top", "left wall")
@@ -192,88 +207,15 @@ def _touched(
                 end = ends[0] if towards[0] > 1e-9 else ends[1] if towards[1] < -1e-9 else ""
                 rear = " (rear)" if number else ""
                 found.append(f"{name} {end}".strip() + rear)
-    return sorted(found, key=lambda each: not each.startswith(names[0]))
-
-
-# --- the worst case --------------------------------------------------------------------
-
-
-def least_spans(
-    planes: Sequence[Plane], shifted: Sequence[Quadrilateral], limits: Limits, at: Rectangle,
-    shift_error: float,
-) -> tuple[float, float]:  # fmt: skip
-    """Width and height that surely go in, nineteen times in twenty: each of the spans that
-    bound the rectangle ``at``, less its own error; mm.
-
-    A span runs from one wall at the rectangle's top or bottom to the other wall at its top
-    or bottom, so that what shifts both alike takes nothing from it.  ``shifted`` are the
-    planes' corners in one frame, ``shift_error`` the bound on how far those are apart.
-    """
-    across = _spans(planes, shifted, ("left wall", "right wall"), (at.bottom, at.top), shift_error)
-    upright = _spans(planes, shifted, ("floor", "top"), (at.left, at.right), shift_error)
-    return min(across, limits.width), min(upright, limits.height)
-
-
-def _spans(
-    planes: Sequence[Plane],
-    shifted: Sequence[Quadrilateral],
-    names: tuple[str, str],
-    places: tuple[float, float],
-    shift_error: float,
-) -> float:
-    positions = [
-        (side, number, *_position(shifted[number], name, place))
-        for side, name in enumerate(names)
-        for number in range(len(planes))
-        for place in places
+    bowed = {
+        "left wall": rectangle.left - limits.left,
+        "right wall": limits.right - rectangle.right,
+        "floor": rectangle.bottom - limits.bottom,
+        "top": limits.top - rectangle.top,
+    }
+    found += [
+        f"{name} where it bows in"
+        for name in names
+        if bowed[name] < 1e-4 and not any(each.startswith(name) for each in found)
     ]
-    spans: list[float] = []
-    for _, near_plane, low, near in (each for each in positions if each[0] == 0):
-        for _, far_plane, high, far in (each for each in positions if each[0] == 1):
-            if near_plane == far_plane:
-                variance = _variance(planes[near_plane], far - near)
-            else:
-                variance = (
-                    _variance(planes[near_plane], near)
-                    + _variance(planes[far_plane], far)
-                    + (shift_error / SIGMAS) ** 2
-                )
-            spans.append(high - low - SIGMAS * variance**0.5)
-    return min(spans)
-
-
-def _variance(plane: Plane, slopes: Array) -> float:
-    variance: float = float(slopes[2:] @ np.array(plane.covariance) @ slopes[2:])
-    return variance if variance > 0.0 else 0.0
-
-
-def _position(corners: Quadrilateral, name: str, place: float) -> tuple[float, Array]:
-    """Where an edge is at a height or a distance from the left, and its slopes by the corners'
-    eight coordinates (by the complex step)."""
-    stepped = np.array(corners).ravel() + 1j * _COMPLEX_STEP * np.eye(8)
-    value = edge_position(stepped.reshape(8, 4, 2), name, place)
-    return float(value[0].real), value.imag / _COMPLEX_STEP
-
-
-def edge_position(
-    corners: NDArray[np.complex128], name: str, place: float
-) -> NDArray[np.complex128]:
-    """x of a wall at the height ``place``, or z of floor or top at the distance ``place`` from
-    the left; of many planes (n, 4, 2) at once, mm."""
-    low, high = EDGES[name]
-    along = 1 if "wall" in name else 0
-    start, end = corners[:, low], corners[:, high]
-    share = (place - start[:, along]) / (end[:, along] - start[:, along])
-    found: NDArray[np.complex128] = start[:, 1 - along] + share * (
-        end[:, 1 - along] - start[:, 1 - along]
-    )
-    return found
-
-
-def edge_at(corners: Quadrilateral, name: str, place: float) -> float:
-    """x of a wall at the height ``place``, or z of floor or top at the distance ``place`` from
-    the left; mm."""
-    (ax, az), (bx, bz) = (corners[number] for number in EDGES[name])
-    if "wall" in name:
-        return ax + (place - az) / (bz - az) * (bx - ax)
-    return az + (place - ax) / (bx - ax) * (bz - az)
+    return sorted(found, key=lambda each: not each.startswith(names[0]))

@@ -2,20 +2,25 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from math import floor, inf
 
 from rodwright.lengths import LengthUnit
-from rodwright.parts import Opening, OpeningShape, Quadrilateral
-from rodwright.problems import KeyPath, Problems
-from rodwright.site.fit import (
-    SPLAY_ASSUMED,
-    Limits,
-    Rectangle,
-    edge_at,
-    largest_rectangle,
-    least_spans,
+from rodwright.parts import (
+    EdgeLine,
+    LinePoint,
+    Opening,
+    OpeningPlane,
+    OpeningReadings,
+    OpeningShape,
+    Quadrilateral,
 )
+from rodwright.problems import KeyPath, Problems
+from rodwright.site.bends import Bends, bends_of
+from rodwright.site.doubts import Doubt, find_doubts
+from rodwright.site.fit import Limits, Rectangle, largest_rectangle
+from rodwright.site.outlines import Array, Outline, errors_round, outlines, place_in
 from rodwright.site.readings import (
     EDGES,
     TAPE_ERROR,
@@ -25,14 +30,9 @@ from rodwright.site.readings import (
     front_readings,
     rear_readings,
 )
-from rodwright.site.survey import (
-    Doubt,
-    Plane,
-    UnsolvableError,
-    find_doubts,
-    solve_plane,
-    with_assumptions,
-)
+from rodwright.site.spans import SPLAY_ASSUMED, least_spans
+from rodwright.site.survey import Plane, UnsolvableError, solve_plane, with_assumptions
+from rodwright.site.taken import readings_taken
 from rodwright.spec.fields import SpecModel
 from rodwright.spec.opening import FitSpec, OpeningSpec
 
@@ -40,6 +40,8 @@ _TAPE: dict[LengthUnit, float] = {"mm": 0.5, "in": 25.4 / 32}
 """A worked-out size is rounded down to this (mm): no tape reads finer."""
 _SAME = 0.1
 """A worked-out size this near the tightest reading (mm) is that reading."""
+_FLAT = 0.2
+"""Edges that bow in by less (mm) are as good as straight."""
 _DEPTH_ASSUMED = 500.0
 """How deep an opening is taken to be, mm, where only its splay asks for it."""
 
@@ -49,16 +51,19 @@ class Survey:
     """An opening's planes as the readings have them, and what goes in.
 
     ``planes`` (front, and rear where it was read) each in its own frame; ``shapes`` are their
-    corners in the front's frame.  ``rectangle`` is the largest level-and-plumb one in the
-    likeliest shape, ``least`` the width and height that surely go in.  mm.
+    corners in the front's frame, ``bends`` where their edges leave the straight lines between
+    those.  ``rectangle`` is the largest level-and-plumb one in the likeliest shape, ``least``
+    the width and height that surely go in.  ``read`` is what was read.  mm.
     """
 
     planes: tuple[Plane, ...]
+    bends: tuple[Bends, ...]
     shapes: tuple[Quadrilateral, ...]
     limits: Limits
     rectangle: Rectangle
     least: tuple[float, float]
     depth: float | None
+    read: OpeningReadings
 
 
 def measure(spec: OpeningSpec, problems: Problems) -> Survey | None:
@@ -73,6 +78,8 @@ def measure(spec: OpeningSpec, problems: Problems) -> Survey | None:
     if doubts:
         return None
     shapes = _in_one_frame(planes)
+    bends = tuple(map(bends_of, planes))
+    limits = _bowed_in(limits, shapes, bends)
     rectangle = largest_rectangle(shapes, limits)
     if rectangle is None or min(rectangle.width, rectangle.height) <= 0:
         problems.add(
@@ -82,13 +89,50 @@ def measure(spec: OpeningSpec, problems: Problems) -> Survey | None:
         )
         return None
     depth = min(depths) if depths else None
-    found_survey = Survey(planes, shapes, limits, rectangle, (0.0, 0.0), depth)
-    return replace(found_survey, least=_least(found_survey, planes))
+    read = readings_taken(planes, limits, depth)
+    found_survey = Survey(planes, bends, shapes, limits, rectangle, (0.0, 0.0), depth, read)
+    return replace(found_survey, least=_least(found_survey))
 
 
-def _least(survey: Survey, planes: tuple[Plane, ...]) -> tuple[float, float]:
-    splay = SPLAY_ASSUMED * (survey.depth or _DEPTH_ASSUMED) / 1000.0
-    return least_spans(planes, survey.shapes, survey.limits, survey.rectangle, splay)
+def _splay(survey: Survey) -> float:
+    return SPLAY_ASSUMED * (survey.depth or _DEPTH_ASSUMED) / 1000.0
+
+
+def _least(survey: Survey) -> tuple[float, float]:
+    return least_spans(
+        survey.planes, survey.bends, survey.shapes, survey.limits, survey.rectangle, _splay(survey)
+    )
+
+
+def _bowed_in(
+    limits: Limits, shapes: tuple[Quadrilateral, ...], bends: tuple[Bends, ...]
+) -> Limits:
+    """The limits, with how far the edges bow into the opening."""
+    inwards = {
+        name: [
+            _across(corners, name, bend.share) + (0.5 if first else -0.5) * bend.inwards
+            for corners, own in zip(shapes, bends, strict=True)
+            for bend in own.of(name)
+            if bend.inwards > _FLAT
+        ]
+        for name, first in (
+            ("left wall", True), ("right wall", False), ("floor", True), ("top", False),
+        )
+    }  # fmt: skip
+    return replace(
+        limits,
+        left=max(inwards["left wall"], default=-inf),
+        right=min(inwards["right wall"], default=inf),
+        bottom=max(inwards["floor"], default=-inf),
+        top=min(inwards["top"], default=inf),
+    )
+
+
+def _across(corners: Quadrilateral, name: str, share: float) -> float:
+    """x of a straight wall, or z of a straight floor or top, at a share of it."""
+    axis = 0 if "wall" in name else 1
+    low, high = (corners[number][axis] for number in EDGES[name])
+    return low + share * (high - low)
 
 
 def least_with(survey: Survey, more: Reading) -> tuple[float, float]:
@@ -97,7 +141,13 @@ def least_with(survey: Survey, more: Reading) -> tuple[float, float]:
     The reading has to agree with the shape, so that only the errors change.
     """
     front = solve_plane("front", [more, *survey.planes[0].readings])
-    return _least(survey, (front, *survey.planes[1:]))
+    return _least(
+        replace(
+            survey,
+            planes=(front, *survey.planes[1:]),
+            bends=(bends_of(front), *survey.bends[1:]),
+        )
+    )
 
 
 def solved_planes(
@@ -150,38 +200,56 @@ def _handy(likely: float, reading: float, sure: float, step: float) -> float:
 
 
 def standing(
-    opening: Opening, survey: Survey, fit: FitSpec, width: float, height: float
+    opening: Opening,
+    survey: Survey,
+    fit: FitSpec,
+    width: float,
+    height: float,
+    inset: float = 0.0,
 ) -> Opening:
     """The opening with its shape round a unit of this size, which stands on the floor's high
-    spot and midway between the walls."""
-    left, bottom = place_in(survey.shapes, width, height)
+    spot and midway between the walls.
 
-    def moved(corners: Quadrilateral) -> Quadrilateral:
-        a, b, c, d = ((round(x - left, 3), round(z - bottom, 3)) for x, z in corners)
-        return (a, b, c, d)
-
-    shapes = [moved(corners) for corners in survey.shapes]
-    rear = shapes[1] if len(shapes) > 1 else None
+    Its base begins ``inset`` mm from its sides.
+    """
+    shapes = outlines(survey.planes, survey.bends, _splay(survey))
+    lefts, bottoms = place_in(shapes, width, height, inset)
+    errors = errors_round(shapes, lefts, bottoms)
+    at = float(lefts[0]), float(bottoms[0])
+    planes = [
+        _round_unit(corners, shape, error, at)
+        for corners, shape, error in zip(survey.shapes, shapes, errors, strict=True)
+    ]
+    rear = planes[1] if len(planes) > 1 else None
     least_width, least_height = (round(each, 3) for each in survey.least)
     return replace(
-        opening, shape=OpeningShape(shapes[0], rear, least_width, least_height, fit.overlap)
+        opening,
+        shape=OpeningShape(planes[0], rear, least_width, least_height, fit.overlap),
+        readings=survey.read,
     )
 
 
-def place_in(shapes: tuple[Quadrilateral, ...], width: float, height: float) -> tuple[float, float]:
-    """Left and bottom of a unit of this size as it stands in the opening; mm."""
-    middle = sum(x for corners in shapes for x, _ in corners) / (4 * len(shapes))
-    left = middle - width / 2
-    bottom = 0.0
-    # Where it stands and how high hang on each other, but only through small slopes.
-    for _ in range(4):
-        heights = [edge_at(corners, "floor", x) for corners in shapes for x in (left, left + width)]
-        bottom = max(heights)
-        ends = (bottom, bottom + height)
-        lefts = [edge_at(corners, "left wall", z) for corners in shapes for z in ends]
-        rights = [edge_at(corners, "right wall", z) for corners in shapes for z in ends]
-        left = (max(lefts) + min(rights) - width) / 2
-    return left, bottom
+def _round_unit(
+    corners: Quadrilateral, shape: Outline, errors: Mapping[str, Array], at: tuple[float, float]
+) -> OpeningPlane:
+    """The likeliest of a plane's outlines, in the frame of the unit that stands at ``at``."""
+    left, bottom = at
+    a, b, c, d = ((round(x - left, 3), round(z - bottom, 3)) for x, z in corners)
+
+    def line(side: str, points: Array) -> EdgeLine:
+        along, across = (bottom, left) if side in ("left", "right") else (left, bottom)
+        return tuple(
+            LinePoint(round(u - along, 3), round(w - across, 3), round(error, 3))
+            for (u, w), error in zip(points.tolist(), errors[side].tolist(), strict=True)
+        )
+
+    return OpeningPlane(
+        (a, b, c, d),
+        line("left", shape["left"][0]),
+        line("right", shape["right"][0]),
+        line("bottom", shape["bottom"][0]),
+        line("top", shape["top"][0]),
+    )
 
 
 def _in_one_frame(planes: tuple[Plane, ...]) -> tuple[Quadrilateral, ...]:
@@ -222,7 +290,7 @@ def _note(doubt: Doubt, problems: Problems) -> None:
     again = ", or ".join([reading.name, *(rival.name for rival in doubt.rivals)])
     remedy = f"Measure again: {again}."
     if reading.error > TAPE_ERROR and reading.value < expected:
-        remedy += " If it stands, the wall bows: give this reading alone, as the tightest."
+        remedy += " If it stands, the wall bellies: read it above and below as well."
     problems.add(reading.where, message, remedy)
 
 

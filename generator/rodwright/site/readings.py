@@ -6,7 +6,7 @@ front: bottom left, bottom right, top right, top left.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Literal
 
@@ -27,7 +27,8 @@ from rodwright.spec.opening import (
 TAPE_ERROR = 1.0
 """Of a tape reading between two corners."""
 BOW_ERROR = 2.0
-"""More of a reading away from the corners: walls and floors bow."""
+"""More of a reading away from the corners: walls and floors bow.  Where readings show that they
+bow by more, it is more."""
 LEVEL_ERROR = 1.0
 """Of a plumb or level reading, over the length that it was taken over."""
 PLUMB_ASSUMED = 4.0
@@ -52,7 +53,8 @@ class Reading:
     ``kind`` of `distance`: between the places ``first`` and ``second``.  `plumb` and `level`:
     how far the edge from ``first`` to ``second`` (whose shares are unused) runs out, over
     ``over``: towards +x going up, or upwards going to +x.  ``error`` is the bound that holds
-    nineteen times in twenty.  ``where`` is its place in the spec, empty for an assumption.
+    nineteen times in twenty; ``bow`` is what walls, floor and top take of it that leave the
+    straight line there.  ``where`` is its place in the spec, empty for an assumption.
     """
 
     where: KeyPath
@@ -63,6 +65,16 @@ class Reading:
     first: Place
     second: Place
     over: float = 0.0
+    bow: float = 0.0
+
+    @property
+    def tape(self) -> float:
+        """What is left of the error without the bow."""
+        return float(max(self.error**2 - self.bow**2, 0.0) ** 0.5)
+
+    def bowed(self, bow: float) -> Reading:
+        """The same reading where the edges may bow by so much (mm)."""
+        return replace(self, bow=bow, error=(self.tape**2 + bow**2) ** 0.5)
 
     @property
     def is_assumption(self) -> bool:
@@ -216,8 +228,8 @@ def _across(
         return []
     return [
         Reading(path, f"{what} {_place(path, where)}".strip(), "distance", value,
-                TAPE_ERROR if share in (0.0, 1.0) else (TAPE_ERROR**2 + BOW_ERROR**2) ** 0.5,
-                (*from_edge, share), (*to_edge, share))
+                TAPE_ERROR, (*from_edge, share), (*to_edge, share))
+        .bowed(0.0 if share in (0.0, 1.0) else BOW_ERROR)
         for path, value, share in listed
     ]  # fmt: skip
 

@@ -2,22 +2,22 @@
 
 Weighted least squares over the corners (Gauss and Newton's method), every reading weighted by
 its error, with assumptions (walls plumb, floor and top level) as weak readings, so that few
-readings are enough and what they leave open is carried on as uncertainty.  A reading that
-can't be right is found by Baarda's data snooping (W. Baarda, *A testing procedure for use in
-geodetic networks*, Netherlands Geodetic Commission, Delft 1968; from memory).
+readings are enough and what they leave open is carried on as uncertainty.  The corners stand on
+readings at the corners; how far edges bow between them is learnt from the readings there, which
+are weighted by it.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from math import sqrt
 
 import numpy as np
 from numpy.typing import NDArray
 
 from rodwright.parts import Quadrilateral
-from rodwright.site.readings import TAPE_ERROR, PlaneReadings, Reading
+from rodwright.site.readings import BOW_ERROR, TAPE_ERROR, PlaneReadings, Reading
 
 Array = NDArray[np.float64]
 
@@ -25,19 +25,11 @@ SIGMAS = 2.0
 """Standard deviations to the bound that holds nineteen times in twenty."""
 SNOOPING_LIMIT = 3.29
 """Baarda's critical value: a good reading exceeds it once in a thousand."""
-_CAUTION = 4.0
-"""Readings are tested with assumptions, and readings away from the corners, this many times
-weaker than in the solution: an opening may be far out of square and its walls bowed, and a
-reading that says so is no mistake."""
-_CARELESS = 2.0
-"""They are tested with errors this many times larger than a careful tape's: small
-contradictions widen the errors of the corners, only large ones are refused."""
-_RIVAL = 6.0
-"""Removing another reading explains the misfit about as well where its sum of squares comes
-within this of the best (odds of twenty to one for normal errors: 2 ln 20)."""
 _CHECKED = 0.02
 """A reading whose share of redundancy is less than this is hardly checked by the others."""
 _STEPS = 60
+_SETTLED = 0.05
+"""A bow is settled that changes by less than this, mm."""
 _COMPLEX_STEP = 1e-30
 
 
@@ -71,6 +63,12 @@ class Plane:
         return tuple(reading.value - value for reading, value in pairs)
 
     @property
+    def residuals_of_bows(self) -> tuple[float, ...]:
+        """Those of the readings between the corners: how far edges leave the straight lines."""
+        pairs = zip(self.readings, self.residuals, strict=True)
+        return tuple(residual for reading, residual in pairs if reading.bow)
+
+    @property
     def normalised(self) -> tuple[float, ...]:
         """Each residual over its own standard deviation (Baarda's w); 0 where the other
         readings say too little of it."""
@@ -96,20 +94,6 @@ class Plane:
         return ((0.0, 0.0), *((spread[i], spread[i + 1]) for i in (0, 2, 4)))
 
 
-@dataclass(frozen=True, slots=True)
-class Doubt:
-    """A reading that can't be right, and about what it should be.
-
-    ``rivals`` are others that would explain the misfit as well.  ``reading`` of None: no
-    single reading explains it.
-    """
-
-    plane: str
-    reading: Reading | None
-    expected: float
-    rivals: tuple[Reading, ...] = ()
-
-
 def with_assumptions(plane: PlaneReadings, readings: Sequence[Reading]) -> tuple[Reading, ...]:
     """Readings of a plane, with what is assumed where none of them says it."""
     said = {(each.kind, each.first[:2]) for each in readings if each.kind != "distance"}
@@ -124,6 +108,62 @@ def with_assumptions(plane: PlaneReadings, readings: Sequence[Reading]) -> tuple
 def solve_plane(name: str, readings: Sequence[Reading]) -> Plane:
     """The likeliest quadrilateral; ``readings`` include the assumptions.
 
+    Where readings away from the corners show that edges bow by more than is assumed, the bow in
+    them is widened until it is what they show.
+
+    Raises:
+        UnsolvableError: no quadrilateral is near the readings.
+    """
+    plane = solve_as_told(name, readings)
+    for _ in range(_STEPS):
+        bowed = _as_bowed(plane)
+        settled = all(
+            abs(a.bow - b.bow) < _SETTLED for a, b in zip(bowed, plane.readings, strict=True)
+        )
+        if settled:
+            break
+        plane = solve_as_told(name, bowed)
+    return plane
+
+
+def _as_bowed(plane: Plane) -> tuple[Reading, ...]:
+    """The readings, with the bow that those between the same two edges show.
+
+    They show one only where the straight lines are known without them: both ends of an edge
+    were read, or one end, and how both edges run.  A taper would look the same.
+    """
+    shown: dict[tuple[bool, bool], list[float]] = {}
+    for reading, residual in zip(plane.readings, plane.residuals, strict=True):
+        if reading.bow and _ends_known(plane, spans(reading)):
+            shown.setdefault(spans(reading), []).append(residual)
+    return tuple(
+        each.bowed(max(BOW_ERROR, SIGMAS * root_mean_square(shown.get(spans(each), [0.0]))))
+        if each.bow
+        else each
+        for each in plane.readings
+    )
+
+
+def _ends_known(plane: Plane, across_or_up: tuple[bool, bool]) -> bool:
+    read = [each for each in plane.readings if not each.is_assumption]
+    ends = {
+        each.first[2]
+        for each in read
+        if each.kind == "distance" and not each.bow and spans(each) == across_or_up
+    }
+    kind = "plumb" if across_or_up == (True, False) else "level"
+    runs = sum(each.kind == kind for each in read)
+    return len(ends) + min(runs // 2, 1) >= 2
+
+
+def root_mean_square(values: Sequence[float]) -> float:
+    """Root of the mean of squares."""
+    return float(sqrt(sum(each**2 for each in values) / len(values)))
+
+
+def solve_as_told(name: str, readings: Sequence[Reading]) -> Plane:
+    """The likeliest quadrilateral, with the errors that the readings have.
+
     Raises:
         UnsolvableError: no quadrilateral is near the readings.
     """
@@ -131,7 +171,7 @@ def solve_plane(name: str, readings: Sequence[Reading]) -> Plane:
     values = np.array([each.value for each in readings])
     corners = _start(readings)
     for _ in range(_STEPS):
-        modelled, slopes = _modelled(corners, readings)
+        modelled, slopes = told_by(corners, readings)
         weighted = slopes / errors[:, None]
         step = np.linalg.lstsq(weighted, (values - modelled) / errors, rcond=None)[0]
         corners = corners + step
@@ -143,7 +183,7 @@ def solve_plane(name: str, readings: Sequence[Reading]) -> Plane:
         raise UnsolvableError(f"the readings of the {name} plane make no quadrilateral")
     if not _convex(corners):
         raise UnsolvableError(f"the readings of the {name} plane make no quadrilateral")
-    modelled, slopes = _modelled(corners, readings)
+    modelled, slopes = told_by(corners, readings)
     weighted = slopes / errors[:, None]
     covariance = np.linalg.inv(weighted.T @ weighted)
     leverage = np.einsum("ij,jk,ik->i", weighted, covariance, weighted)
@@ -176,13 +216,13 @@ def _looseness(readings: Sequence[Reading], weighted: Array, redundancy: Array) 
 def _start(readings: Sequence[Reading]) -> Array:
     """The rectangle that the sizes read have on average."""
     distances = [each for each in readings if each.kind == "distance"]
-    widths = [each.value for each in distances if _spans(each) == (True, False)]
-    heights = [each.value for each in distances if _spans(each) == (False, True)]
+    widths = [each.value for each in distances if spans(each) == (True, False)]
+    heights = [each.value for each in distances if spans(each) == (False, True)]
     width, height = float(np.mean(widths)), float(np.mean(heights))
     return np.array([width, 0.0, width, height, 0.0, height])
 
 
-def _spans(reading: Reading) -> tuple[bool, bool]:
+def spans(reading: Reading) -> tuple[bool, bool]:
     """Whether a distance reaches across, and up, in a unit square."""
     square = np.array([(0.0, 0.0), (1.0, 0.0), (1.0, 1.0), (0.0, 1.0)])
     (a, b, s), (c, d, t) = reading.first, reading.second
@@ -197,7 +237,7 @@ def _convex(corners: Array) -> bool:
     return bool((edges[:, 0] * following[:, 1] - edges[:, 1] * following[:, 0] > 0).all())
 
 
-def _modelled(corners: Array, readings: Sequence[Reading]) -> tuple[Array, Array]:
+def told_by(corners: Array, readings: Sequence[Reading]) -> tuple[Array, Array]:
     """What each reading would be, and its slopes by the six coordinates.
 
     Slopes by the complex step, exact to rounding (W. Squire and G. Trapp, *SIAM Review*
@@ -207,6 +247,11 @@ def _modelled(corners: Array, readings: Sequence[Reading]) -> tuple[Array, Array
     points = np.concatenate([np.zeros((6, 1, 2)), stepped.reshape(6, 3, 2)], axis=1)
     values = np.array([_value(points, reading) for reading in readings])
     return values[:, 0].real.copy(), values.imag / _COMPLEX_STEP
+
+
+def slopes(plane: Plane) -> Array:
+    """How what each reading would be changes with the six coordinates of the corners."""
+    return told_by(np.array(plane.corners).ravel()[2:], plane.readings)[1]
 
 
 def _value(points: NDArray[np.complex128], reading: Reading) -> NDArray[np.complex128]:
@@ -221,49 +266,3 @@ def _value(points: NDArray[np.complex128], reading: Reading) -> NDArray[np.compl
     else:
         found = up / across * reading.over
     return found
-
-
-def find_doubts(plane: PlaneReadings) -> tuple[Doubt, ...]:
-    """The reading that can't be right, if the readings contradict each other.
-
-    Raises:
-        UnsolvableError: no quadrilateral is near the readings.
-    """
-    if not _contradict(plane, plane.readings):
-        return ()
-    tried = []
-    for left_out in plane.readings:
-        rest = [each for each in plane.readings if each is not left_out]
-        if _have_sizes([*rest, *plane.assumptions]):
-            without = solve_plane(plane.name, with_assumptions(plane, rest))
-            tried.append((without.misfit, left_out, without, rest))
-    tried.sort(key=lambda each: each[0])
-    best, culprit, without, rest = tried[0]
-    if _contradict(plane, rest):
-        return (Doubt(plane.name, None, 0.0),)
-    rivals = tuple(each for misfit, each, _, _ in tried[1:] if misfit < best + _RIVAL)
-    expected = _modelled(np.array(without.corners).ravel()[2:], [culprit])[0]
-    return (Doubt(plane.name, culprit, float(expected[0]), rivals),)
-
-
-def _have_sizes(readings: Sequence[Reading]) -> bool:
-    """Whether there is a width and a height among them, without which nothing can be solved."""
-    spans = [_spans(each) for each in readings if each.kind == "distance"]
-    return (True, False) in spans and (False, True) in spans
-
-
-def _contradict(plane: PlaneReadings, readings: Sequence[Reading]) -> bool:
-    solved = solve_plane(
-        plane.name, [_cautious(each) for each in with_assumptions(plane, readings)]
-    )
-    return any(
-        abs(w) > SNOOPING_LIMIT
-        for w, reading in zip(solved.normalised, solved.readings, strict=True)
-        if not reading.is_assumption
-    )
-
-
-def _cautious(reading: Reading) -> Reading:
-    """A reading as it is tested."""
-    doubtful = reading.is_assumption or reading.error > TAPE_ERROR
-    return replace(reading, error=(_CAUTION if doubtful else _CARELESS) * reading.error)

@@ -16,7 +16,7 @@ class PlinthSpec(SpecModel):
     kind: Literal["plinth"]
     """`plinth` for a frame of boards on edge."""
     height: Length
-    """From the floor to the underside of the carcass."""
+    """From the floor's high spot to the underside of the carcass."""
     stock: str | None = None
     """Name of its stock; the carcass's unless said."""
     toe_space: LengthOrZero = default(50.0, "2")
@@ -26,7 +26,7 @@ class PlinthSpec(SpecModel):
     rear: LengthOrZero = 0.0
     """How far its rear stands in front of the carcass's rear, to clear a skirting."""
     levelling: LengthOrZero = 0.0
-    """It is made so much lower than `height`, and packed up to it where the floor is high."""
+    """It stands on the floor's high spot; this is how far it may be packed up off the low side."""
     spacing: Spacing = default(600.0, "24")
     """Largest distance between cross members, or between feet."""
 
@@ -37,7 +37,7 @@ class ToeBoardSpec(SpecModel):
     kind: Literal["toe_board"]
     """`toe_board` for a board behind a notch in the sides."""
     height: Length
-    """From the floor to the underside of the carcass."""
+    """From the floor's high spot to the underside of the carcass."""
     stock: str | None = None
     """Name of its stock; the carcass's unless said."""
     toe_space: Length = default(50.0, "2")
@@ -50,7 +50,7 @@ class LegsSpec(SpecModel):
     kind: Literal["legs"]
     """`legs` for square legs of solid wood."""
     height: Length
-    """From the floor to the underside of the carcass."""
+    """From the floor's high spot to the underside of the carcass."""
     stock: str | None = None
     """Name of their stock, a board; the carcass's unless said."""
     section: Length | None = None
@@ -92,7 +92,7 @@ class LevellersSpec(SpecModel):
     kind: Literal["levellers"]
     """`levellers` for adjustable feet."""
     height: Length
-    """From the floor to the underside of the carcass."""
+    """From the floor's high spot to the underside of the carcass."""
     range: HeightRange | None = None
     """Heights they can be set to; 15 mm (9/16 in) either way unless said."""
     spacing: Spacing = default(600.0, "24")
