@@ -56,6 +56,10 @@ def _run() -> int | str | None:
     from rodwright.problems import ProblemsError, printable
 
     try:
+        if "SOURCE_DATE_EPOCH" in os.environ:
+            from rodwright.handover.stamp import source_date
+
+            source_date()  # refused here: libraries fail on a wrong one when they are loaded
         app()
     except SystemExit as leaving:
         return leaving.code

@@ -10,6 +10,7 @@ from pathlib import Path
 from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Finding
 from rodwright.handover.shop_part import PartsKind
+from rodwright.laid import laid_unit
 from rodwright.parts import Unit
 
 _KINDS = {
@@ -71,10 +72,11 @@ def build(
 
     step, target = progress or _silent, Path(folder)
     look_before(unit, target)
-    step(f"building {len(unit.shapes)} solids and looking for collisions")
-    findings = (*check_parts(unit), *check_solids(unit))
+    laid = laid_unit(unit)  # so that each solid is made once: files have parts as they are laid
+    step(f"building {len(laid.shapes)} solids and looking for collisions")
+    findings = (*check_parts(unit), *check_solids(laid))
     extras = [partial(_pictures, step)] if pictures else []
-    files = write_build(unit, target, parts=parts, findings=findings, extras=extras, progress=step)
+    files = write_build(laid, target, parts=parts, findings=findings, extras=extras, progress=step)
     names = sorted(path.relative_to(target).as_posix() for path in files)
     return Build(target, tuple(names), findings)
 

@@ -65,7 +65,7 @@ def worked_faces(shape: ShapeKey) -> tuple[tuple[int, ...], ...]:
     outside, face = outside[within], face[within]
     left: list[list[int]] = [[] for _ in beside]
     for index, working in enumerate(workings):
-        for number in np.unique(face[taken(size, working, outside)]):
+        for number in np.flatnonzero(np.bincount(face[taken(size, working, outside)])):
             left[number].append(index)
     return tuple(map(tuple, left))
 

@@ -358,3 +358,22 @@ def test_as_a_module_with_its_output_piped(tmp_path: Path) -> None:
     assert done.stdout == ""
     assert done.stderr.startswith("niche.yaml:2:15: ")
     assert "Traceback" not in done.stderr
+
+
+@pytest.mark.parametrize("verb", ["check spec.yaml", "survey spec.yaml", "build spec.yaml -o out"])
+def test_a_bad_source_date_epoch_is_told_plainly(verb: str, tmp_path: Path) -> None:
+    """In a process of its own: numpy reads it when it is loaded, and fails."""
+    (tmp_path / "spec.yaml").write_text(SPEC, encoding="utf-8")
+    done = subprocess.run(
+        [sys.executable, "-m", "rodwright_cli", *verb.split()],
+        cwd=tmp_path,
+        env=os.environ | {"SOURCE_DATE_EPOCH": "soon"},
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert done.returncode == 2
+    assert "SOURCE_DATE_EPOCH is 'soon'" in done.stderr
+    assert "unset it" in done.stderr
+    assert "Traceback" not in done.stderr
+    assert [path.name for path in tmp_path.iterdir()] == ["spec.yaml"]

@@ -38,7 +38,6 @@ from OCP.XCAFDoc import (
 import samples
 import specs
 from rodwright.handover.lists import parts_list
-from rodwright.handover.names import row_name
 from rodwright.handover.products import Product, products
 from rodwright.handover.step import write_step_part, write_step_unit
 from rodwright.laid import laid
@@ -239,7 +238,7 @@ def test_names_colours_and_nesting_come_back(
     unit, read = units[name], Read(folder / f"{name}.step")
     [root] = read.roots()
     assert name_of(root) == unit.title
-    listed = {ref: row_name(row) for row in parts_list(unit) for ref in row.refs}
+    listed = {ref: f"{row.refs[0]} {row.name}" for row in parts_list(unit) for ref in row.refs}
     refs = []
     for group_name, group in read.uses(root):
         assert name_of(group) == group_name

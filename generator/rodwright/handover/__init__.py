@@ -38,16 +38,15 @@ def write_build(
     Lists, the whole model, the findings, then STEP, GLB and STL of the unit, and STEP and
     STL of each row of the parts list under ``parts/``, by stock; these and the list's workings
     are as cut or finished, as ``parts`` says.  Parts' frames are as :mod:`rodwright.laid` lays
-    them.  ``extras`` write into the same
-    staging folder, so that what they make comes and goes with the rest.  ``progress`` is
-    told each step as it begins.
+    them.  ``extras`` write into the same staging folder, so that what they make comes and goes
+    with the rest.  ``progress`` is told each step as it begins.
 
     Returns:
         The files, sorted by name; the manifest, which belongs to the folder, is not one.
 
     Raises:
         ProblemsError: the folder can't be written, or something that isn't ours is in the
-            way, or SOURCE_DATE_EPOCH is wanted and is no time; nothing is written then.
+            way, or SOURCE_DATE_EPOCH is set and is no time; nothing is written then.
         ValueError: a part's workings leave no single solid.
     """
     # Loaded here, so that the lists can be had without a geometry kernel.
@@ -73,7 +72,7 @@ def look_before(unit: Unit, folder: Path) -> None:
 
     Raises:
         ProblemsError: a file of the last build was changed, the folder can't be used, or
-            SOURCE_DATE_EPOCH is wanted and is no time.
+            SOURCE_DATE_EPOCH is set and is no time.
     """
     from rodwright.handover import output
     from rodwright.handover.stamp import time_stamp

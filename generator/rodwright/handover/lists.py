@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from rodwright.handover.lie import describe_lie, describe_shows, lie_of
@@ -156,7 +157,7 @@ def _some(texts: list[str], most: int) -> tuple[str, ...]:
     return once if more <= 0 else (*once[:most], f"and {more} more")
 
 
-def common_name(names: tuple[str, ...]) -> str:
+def common_name(names: Sequence[str]) -> str:
     """The words that names share at their end, beginning with a capital."""
     shared: list[str] = []
     for words in zip(*(reversed(name.split()) for name in names), strict=False):

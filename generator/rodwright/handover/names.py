@@ -5,48 +5,57 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from pathlib import PurePosixPath
 
-from rodwright.handover.lists import PartsRow, parts_list
+from rodwright.handover.lists import common_name, like_parts
 from rodwright.handover.shop_part import PartsKind
 from rodwright.lengths import LengthUnit, to_inches
 from rodwright.parts import Part, Stock, Unit
 
-_LONGEST_STEM = 60
+_LONGEST = 60
+_LONGEST_REF, _LONGEST_NAME, _LONGEST_STOCK = 20, 40, 40
+"""Letters of each in a file's name: with its folder, well within the 260 of a path on Windows."""
 # Letters that don't fall apart into a plain one and a mark.
 _LETTERS = str.maketrans({"ß": "ss", "ø": "o", "Ø": "O", "æ": "ae", "Æ": "AE", "ł": "l", "Ł": "L"})
 
 
-def slug(text: str) -> str:
+def slug(text: str, longest: int = _LONGEST) -> str:
     """Text as a safe part of a file name: ASCII letters, digits and hyphens; may be empty."""
     decomposed = unicodedata.normalize("NFKD", text.translate(_LETTERS))
     plain = decomposed.encode("ascii", "ignore").decode()
-    return re.sub(r"[^A-Za-z0-9]+", "-", plain).strip("-")[:_LONGEST_STEM].rstrip("-")
+    return re.sub(r"[^A-Za-z0-9]+", "-", plain).strip("-")[:longest].rstrip("-")
 
 
-def row_name(row: PartsRow) -> str:
+def row_name(parts: Sequence[Part]) -> str:
     """What the pieces of a row are called wherever they are named: first ref and name."""
-    return f"{row.refs[0]} {row.name}".rstrip()
+    return f"{parts[0].ref} {common_name([part.name for part in parts])}".rstrip()
 
 
 def file_paths(unit: Unit, kind: PartsKind) -> tuple[PurePosixPath, ...]:
     """Where the files of each row of the parts list go, without their ending.
 
-    A folder for each stock and thickness, and in it ref, name, quantity and whether it is as
-    cut or finished: ``birch-plywood-18/SD1-side-2x-cut``.  Plain letters only, and no two that
+    A folder for each stock and thickness, and in it ref, name, quantity, stock and whether it is
+    as cut or finished, so that a file sent on alone still says it all:
+    ``birch-plywood-18/SD1-side-2x-birch-plywood-18-cut``.  Plain letters only, and no two that
     differ by case alone, so that any file system takes them.
     """
-    rows, folders = parts_list(unit), _folders(unit)
-    stems = (
-        "-".join(filter(None, (slug(row.refs[0]), slug(row.name).lower()))) or "part"
-        for row in rows
-    )
+    rows, by_stock = like_parts(unit), _folders(unit)
+    folders = [by_stock[parts[0].blank.stock.name] for parts in rows]
     names = _all_different(
-        f"{stem}-{row.quantity}x-{kind}" for stem, row in zip(stems, rows, strict=True)
+        f"{_stem(parts)}-{len(parts)}x-{folder}-{kind}"
+        for parts, folder in zip(rows, folders, strict=True)
     )
-    return tuple(
-        PurePosixPath(folders[row.stock], name) for row, name in zip(rows, names, strict=True)
+    return tuple(map(PurePosixPath, folders, names))
+
+
+def _stem(parts: Sequence[Part]) -> str:
+    name = common_name([part.name for part in parts])
+    return (
+        "-".join(
+            filter(None, (slug(parts[0].ref, _LONGEST_REF), slug(name, _LONGEST_NAME).lower()))
+        )
+        or "part"
     )
 
 
@@ -59,14 +68,20 @@ def _folders(unit: Unit) -> dict[str, str]:
     plain = {name: _folder(stock, unit.display_unit) for name, stock in stocks.items()}
     shared = Counter(folder.casefold() for folder in plain.values())
     full = [
-        folder if shared[folder.casefold()] == 1 else "-".join(filter(None, (folder, slug(name))))
+        folder
+        if shared[folder.casefold()] == 1
+        else "-".join(filter(None, (folder, slug(name, _LONGEST_STOCK))))
         for name, folder in plain.items()
     ]
     return dict(zip(plain, _all_different(full), strict=True))
 
 
 def _folder(stock: Stock, unit: LengthUnit) -> str:
-    what = slug(stock.described).lower() or slug(stock.name).lower() or "stock"
+    what = (
+        slug(stock.described, _LONGEST_STOCK).lower()
+        or slug(stock.name, _LONGEST_STOCK).lower()
+        or "stock"
+    )
     if unit == "in":
         return f"{what}-{float(to_inches(stock.thickness)):.4g}in"
     return f"{what}-{round(stock.thickness, 2):g}"

@@ -6,10 +6,12 @@ Each row of the parts list is one product, as cut or finished.  What it is calle
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import PurePosixPath
 
-from rodwright.handover.lists import PartsRow, like_parts, parts_list
+from rodwright.handover.lie import lie_of
+from rodwright.handover.lists import common_name, like_parts
 from rodwright.handover.names import file_paths, row_name
 from rodwright.handover.shop_part import PartsKind, ShopPart, shop_part
 from rodwright.handover.working_names import working_names
@@ -58,49 +60,50 @@ class Product:
 
 def products(unit: Unit, kind: PartsKind) -> tuple[Product, ...]:
     """The unit's distinct parts as cut or finished, in the order of the parts list."""
-    shown = unit.display_unit
-    made = []
-    rows, files = parts_list(unit, kind), file_paths(unit, kind)
-    for parts, row, file in zip(like_parts(unit), rows, files, strict=True):
-        shop = shop_part(parts, kind, shown)
-        stock = f"{row.material} {format_length(row.thickness, shown)} {shown}"
-        made.append(
-            Product(
-                shop=shop,
-                name=row_name(row),
-                description=f"{row.quantity} off, {stock}, {shop.state}",
-                properties=_properties(row, parts[0], shop, shown),
-                workings=working_names(shop.part.workings, shown),
-                file=file,
-            )
-        )
-    return tuple(made)
+    return tuple(
+        _product(parts, shop_part(parts, kind, unit.display_unit), file, unit.display_unit)
+        for parts, file in zip(like_parts(unit), file_paths(unit, kind), strict=True)
+    )
 
 
-def _properties(
-    row: PartsRow, part: Part, shop: ShopPart, unit: LengthUnit
-) -> tuple[Property, ...]:
+def _product(
+    parts: Sequence[Part], shop: ShopPart, file: PurePosixPath, unit: LengthUnit
+) -> Product:
+    stock, thickness = parts[0].blank.stock, format_length(parts[0].blank.thickness, unit)
+    return Product(
+        shop=shop,
+        name=row_name(parts),
+        description=f"{len(parts)} off, {stock.described} {thickness} {unit}, {shop.state}",
+        properties=_properties(parts, shop, unit),
+        workings=working_names(shop.part.workings, unit),
+        file=file,
+    )
+
+
+def _properties(parts: Sequence[Part], shop: ShopPart, unit: LengthUnit) -> tuple[Property, ...]:
+    part, lie = parts[0], lie_of(shop.pieces)
+    blank = part.blank
     edging = [
-        f"{where}: {each.called} {format_length(each.thickness, unit)} {unit}"
-        for where, each in zip(row.edged, shop.edged, strict=True)
+        f"{lie.name(each.surface)}: {each.called} {format_length(each.thickness, unit)} {unit}"
+        for each in shop.edged
     ]
     return (
-        ("ref", ", ".join(row.refs)),
-        ("name", row.name),
-        ("quantity", row.quantity),
-        ("stock", row.stock),
-        ("material", row.material),
-        ("thickness", f"{format_length(row.thickness, unit)} {unit}"),
-        ("grain direction", _GRAIN[row.grain]),
+        ("ref", ", ".join(each.ref for each in parts)),
+        ("name", common_name([each.name for each in parts])),
+        ("quantity", len(parts)),
+        ("stock", blank.stock.name),
+        ("material", blank.stock.described),
+        ("thickness", f"{format_length(blank.thickness, unit)} {unit}"),
+        ("grain direction", _GRAIN[blank.grain]),
         ("edging", "; ".join(edging) or "none"),
-        ("lipping", ", ".join(row.lipped) or "none"),
+        ("lipping", ", ".join(part.lipped) or "none"),
         (CUT_STATE, shop.state),
         ("size as cut", _size(part.rough_size, unit)),
-        ("finished size", _size(part.blank.size, unit)),
-        ("face up", row.up),
-        ("measured", row.reference),
-        ("second side", row.second_side or "none"),
-        ("before and after", "; ".join(row.notes) or "nothing"),
+        ("finished size", _size(blank.size, unit)),
+        ("face up", shop.up),
+        ("measured", shop.reference),
+        ("second side", shop.second_side or "none"),
+        ("before and after", "; ".join(shop.notes) or "nothing"),
         ("worked later", "; ".join(dict.fromkeys(working_names(shop.later, unit))) or "nothing"),
     )
 

@@ -16,22 +16,30 @@ _UNDATED = datetime.fromtimestamp(0, UTC)
 def time_stamp(unit: Unit) -> str:
     """When a unit was designed: its own date, else ``SOURCE_DATE_EPOCH``, else a fixed day.
 
-    UTC, ISO 8601.  See https://reproducible-builds.org/specs/source-date-epoch/: seconds
-    since 1970-01-01, decimal digits only.
+    UTC, ISO 8601.
 
     Raises:
-        ProblemsError: SOURCE_DATE_EPOCH is set to something else, and is wanted.
+        ProblemsError: SOURCE_DATE_EPOCH is set, and is no time.
     """
+    moment = source_date() or _UNDATED
     if unit.date:
         moment = datetime.fromisoformat(unit.date).replace(tzinfo=UTC)
-    elif (epoch := os.environ.get("SOURCE_DATE_EPOCH")) is not None:
-        moment = _moment(epoch)
-    else:
-        moment = _UNDATED
     return moment.isoformat(timespec="seconds")
 
 
-def _moment(epoch: str) -> datetime:
+def source_date() -> datetime | None:
+    """What ``SOURCE_DATE_EPOCH`` says; None where it isn't set.
+
+    See https://reproducible-builds.org/specs/source-date-epoch/: seconds since 1970-01-01,
+    decimal digits only.  One that is wrong is refused whether it is wanted or not: numpy
+    reads it too, and fails.
+
+    Raises:
+        ProblemsError: it is set to something else.
+    """
+    epoch = os.environ.get("SOURCE_DATE_EPOCH")
+    if epoch is None:
+        return None
     try:
         if re.fullmatch(r"[0-9]{1,15}", epoch):
             return datetime.fromtimestamp(int(epoch), UTC)
@@ -42,7 +50,8 @@ def _moment(epoch: str) -> datetime:
             Problem(
                 f"the environment variable SOURCE_DATE_EPOCH is {epoch[:40]!r}, "
                 "not a number of seconds since 1970-01-01",
-                "Set it to a whole number such as 1767225600, unset it, or give the spec a `date`.",
+                "Set it to a whole number such as 1767225600, or unset it; a spec has its own "
+                "`date`.",
             )
         ]
     )

@@ -39,7 +39,7 @@ def write_step_unit(unit: Unit, path: Path) -> None:
 
     Raises:
         OSError: the file can't be written.
-        ProblemsError: the time stamp is wanted from a SOURCE_DATE_EPOCH that is none.
+        ProblemsError: SOURCE_DATE_EPOCH is set, and is no time.
         RuntimeError: Open CASCADE can't write a piece.
         ValueError: a part's workings leave no single solid.
     """
@@ -71,7 +71,7 @@ def write_step_part(unit: Unit, product: Product, path: Path) -> None:
 
     Raises:
         OSError: the file can't be written.
-        ProblemsError: the time stamp is wanted from a SOURCE_DATE_EPOCH that is none.
+        ProblemsError: SOURCE_DATE_EPOCH is set, and is no time.
         RuntimeError: Open CASCADE can't write the piece.
         ValueError: the part's workings leave no single solid.
     """
