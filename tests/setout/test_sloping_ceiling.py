@@ -13,8 +13,10 @@ from hypothesis import strategies as st
 
 from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Severity
-from rodwright.parts import Bevel, Part, Role, Unit
+from rodwright.halfspaces import vertices
+from rodwright.parts import Bevel, Hole, Mortise, Part, Role, Swing, Unit
 from rodwright.problems import ProblemsError
+from rodwright.setout.clipping import planes_of
 from specs import of_role, problems_of, unit_from
 
 SIZE = "size: {width: 1200, height: 2000, depth: 300}\n"
@@ -213,3 +215,73 @@ def test_ceilings_that_fall_to_the_front_or_the_rear(falls: str, fixing: str) ->
     assert len({part.blank.length for part in sides}) == 1
     assert all(_bevels(side) for side in sides)
     assert check_solids(unit) == ()
+
+
+def _hinge_heights(unit: Unit, kind: str) -> tuple[list[float], float, float]:
+    """Heights of a raked door's hinges, and of both ends of its hinged edge, unit frame."""
+    (door,) = of_role(unit, Role.DOOR)
+    (swing,) = (each for each in unit.motions if isinstance(each, Swing))
+    left = swing.hinge[0] < door.bounds().centre[0]
+    edge = door.bounds().low[0] if left else door.bounds().high[0]
+    corners = vertices(planes_of(door, door.workings))
+    ends = [z for x, _, z in corners if abs(x - edge) < 1e-6]
+    if kind == "cup":
+        borings = [hole for hole in door.workings if isinstance(hole, Hole) and hole.diameter == 35]
+        places = [(hole.position[0], hole.position[1], 0.0) for hole in borings]
+    else:
+        leaves = [each for each in door.workings if isinstance(each, Mortise)]
+        assert leaves
+        # Leaves lie in an edge: along the door's length first.
+        places = [(each.position[0] + each.extent[0] / 2, 0.0, 0.0) for each in leaves]
+    return (
+        sorted(door.placement.to_unit(place)[2] for place in places),
+        min(ends),
+        min(z for x, _, z in corners if abs(x - edge) < 1e-6 and z > min(ends) + 1),
+    )
+
+
+@pytest.mark.parametrize(
+    ("falls", "hinges", "hung", "kind", "pitch"),
+    [
+        each
+        for each in product(
+            ("left", "right"), ("left", "right"), ("inset", "overlay"), ("cup", "butt"), (30, 45)
+        )
+        if each[2:4] != ("overlay", "butt")
+    ],
+)
+def test_hinges_of_a_raked_door_are_measured_from_what_is_left_of_it(
+    falls: str, hinges: str, hung: str, kind: str, pitch: int
+) -> None:
+    """100 mm from either end of the edge they are on (common practice, no source), at the low side
+    of the slope as at the high one, however much is cut off."""
+    unit = unit_from(
+        "size: {width: 600, height: 2000, depth: 300}\n",
+        slope={"falls": falls, "low": 1300, "pitch": pitch, "clearance": 0},
+        interior={"doors": {"hung": hung, "hinges": hinges, "hinge": {"kind": kind}, "handle": {}}},
+    )
+    heights, low, high = _hinge_heights(unit, kind)
+    assert high < 1990
+    assert heights[0] == pytest.approx(low + 100)
+    assert heights[-1] == pytest.approx(high - 100)
+    # The handle is at half of the other edge's height.
+    (door,) = of_role(unit, Role.DOOR)
+    (knob,) = (hole for hole in door.workings if isinstance(hole, Hole) and hole.diameter == 5)
+    rise = tan(radians(pitch)) * door.blank.width * (1 if hinges == falls else -1)
+    height = door.placement.to_unit((*knob.position, 0.0))[2]
+    assert height == pytest.approx((low + min(high + rise, door.bounds().high[2])) / 2)
+    assert check_solids(unit) == ()
+
+
+def test_a_hinge_keeps_clear_of_what_a_steep_slope_brings_down_beside_it() -> None:
+    """At 60 degrees the slope is 60 x tan 60 = 103.9 lower 60 mm in from the edge, where the arm
+    of a hinge ends (from memory): it must be 104 + 32 below the end of the door, not 100."""
+    unit = unit_from(
+        "size: {width: 600, height: 2000, depth: 300}\n",
+        slope={"falls": "right", "low": 1000, "pitch": 60, "clearance": 0},
+        interior={"doors": {"hinges": "left", "hinge": {"count": 3}}},
+    )
+    heights, _, high = _hinge_heights(unit, "cup")
+    assert high < 1980
+    # Steps of 1 mm down from 100.
+    assert heights[-1] == pytest.approx(high - 136)

@@ -5,6 +5,8 @@ What only some units have is loaded when one asks for it: the shortest check sho
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from rodwright.parts import Box, Unit
 from rodwright.problems import Problems
 from rodwright.setout.back import set_out_back
@@ -18,6 +20,9 @@ from rodwright.setout.rod import Rod, draw_rod
 from rodwright.setout.trade_sizes import trade_sizes
 from rodwright.site.way_readings import read_way
 from rodwright.spec.models import UnitSpec
+
+if TYPE_CHECKING:
+    from rodwright.setout.slope_lines import SlopeLines
 
 __all__ = ["set_out_unit"]
 
@@ -51,7 +56,7 @@ def set_out_unit(spec: UnitSpec) -> Unit:
     if rod.lipping is not None:
         set_out_lippings(rod, carcass, interior, bench, problems)
     bench.note_places(())
-    _fill_fronts(spec, rod, interior, bench, problems)
+    _fill_fronts(spec, rod, slope, interior, bench, problems)
     if spec.base is not None:
         set_out_base(spec.base, rod, carcass, bench, problems)
     _finish_round(spec, rod, bench, problems)
@@ -97,8 +102,9 @@ def set_out_unit(spec: UnitSpec) -> Unit:
 
 
 def _fill_fronts(
-    spec: UnitSpec, rod: Rod, interior: Interior, bench: Bench, problems: Problems
-) -> None:
+    spec: UnitSpec, rod: Rod, slope: SlopeLines | None, interior: Interior, bench: Bench,
+    problems: Problems,
+) -> None:  # fmt: skip
     """Lay drawers and doors on the bench."""
     moisture = spec.moisture.range
     if interior.chests:
@@ -113,7 +119,9 @@ def _fill_fronts(
 
         around = surroundings(bench)
         for door in interior.doorways:
-            set_out_doors(door.wish, door.space, rod, bench, problems, door.where, moisture, around)
+            set_out_doors(
+                door.wish, door.space, rod, bench, problems, door.where, moisture, around, slope
+            )
             bench.note_places(door.where)
 
 

@@ -16,6 +16,7 @@ from rodwright.setout.handles import handle_fixings
 from rodwright.setout.hinge_places import Hung, surroundings
 from rodwright.setout.hinges import hang
 from rodwright.setout.rod import Rod
+from rodwright.setout.slope_lines import SlopeLines, door_plane
 from rodwright.setout.spaces import Front, Space
 from rodwright.setout.stocks import find_stock
 from rodwright.spec.doors import DoorsSpec, HandleSpec
@@ -36,13 +37,15 @@ def set_out_doors(
     where: KeyPath,
     moisture: tuple[float, float],
     around: Nearby[str] | None = None,
+    slope: SlopeLines | None = None,
 ) -> None:
     """Lay the doors of a space on the bench, hung on what stands beside it.
 
     Each is a group of its own.  Everything that carries or surrounds them, and what stands
     behind them, lies there already; ``around`` is where, if that was found before
     (`surroundings`).  ``moisture`` is the least and most moisture content (%) that solid wood
-    lives with.  What can't be made is noted under ``where``.
+    lives with.  Slabs that ``slope`` will cut are hung and handled by what it leaves of their
+    edges.  What can't be made is noted under ``where``.
     """
     around = around if around is not None else surroundings(bench)
     body = _body(wish, rod, problems, where)
@@ -57,7 +60,8 @@ def set_out_doors(
         group = f"Door {sum(isinstance(motion, Swing) for motion in bench.motions) + 1}"
         if wish.kind == "slab":
             ref = _slab(outline, group, stock, bench)
-            hung = Hung(outline, hinges, ref, ref, (ref,), outline.width)
+            cut = door_plane(slope, rod, rear, wish.gap) if slope is not None else None
+            hung = Hung(outline, hinges, ref, ref, (ref,), outline.width, cut)
         else:
             made = set_out_framed(
                 wish, outline, group, stock, rod, bench, problems, where, moisture
@@ -240,7 +244,8 @@ def _handle(
             "Move the handle.",
         )
         return
-    height = handle.height if handle.height is not None else outline.height / 2
+    high = hung.top(outline.right if hung.hinges == "left" else outline.left) - outline.low
+    height = handle.height if handle.height is not None else high / 2
     reach = (handle.spacing + handle.hole) / 2
     if not reach < height < outline.height - reach:
         problems.add(

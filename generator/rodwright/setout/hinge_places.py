@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from rodwright.halfspaces import Plane
 from rodwright.nearby import Nearby
 from rodwright.parts import (
     Box,
@@ -22,6 +23,7 @@ from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import TOUCH, Bench, to_part
 from rodwright.setout.carcass import Upright
 from rodwright.setout.door_panel import Outline
+from rodwright.setout.slope_lines import height_at
 from rodwright.setout.spaces import Space
 from rodwright.spec.doors import DoorsSpec
 
@@ -49,7 +51,7 @@ class Hung:
     that a boring may have from either edge.
 
     ``near`` is the piece that carries the hinges, ``far`` the one at the other edge; ``refs``
-    are all that turn.
+    are all that turn.  A sloping ceiling will cut the door at ``slope``, if there is one.
     """
 
     outline: Outline
@@ -58,6 +60,15 @@ class Hung:
     far: str
     refs: tuple[str, ...]
     clear: float
+    slope: Plane | None = None
+
+    def top(self, x: float) -> float:
+        """The height (z) at which the door ends at this x, once it is cut to a slope."""
+        outline = self.outline
+        if self.slope is None:
+            return outline.high
+        ends = (height_at(self.slope, x, y) for y in (outline.front, outline.rear))
+        return max(outline.low, min(outline.high, *ends))
 
 
 def surroundings(bench: Bench) -> Nearby[str]:
@@ -112,20 +123,18 @@ class Hinge:
     def heights(self, count: int, plate: float | None) -> list[float] | None:
         """Heights (z) of the hinges' middles, evenly spaced, moved clear of what is in the way."""
         wish, outline, say = self.wish.hinge, self.hung.outline, self.problems.length
+        # Of the edge that the hinges are on: a slope may leave less of it than of the door.
+        height = self.hung.top(self.edge) - outline.low
         half = wish.length / 2 if plate is None else wish.cup / 2
         apart = wish.length if plate is None else 2 * HALF_HINGE
-        ends = (
-            wish.ends
-            if wish.ends is not None
-            else min(self.bench.sizes.usual(ENDS), outline.height / 6)
-        )
+        ends = wish.ends if wish.ends is not None else min(self.bench.sizes.usual(ENDS), height / 6)
         ends = ends if wish.ends is not None else max(ends, half + LEAST_WALL)
-        run = outline.height - 2 * ends
+        run = height - 2 * ends
         if ends < half + LEAST_WALL - TOUCH or run < (count - 1) * apart - TOUCH:
             self.problems.add(
                 (*self.where, "ends" if wish.ends is not None else "count"),
                 f"{count} hinges, {say(ends)} from the ends, don't go on a door "
-                f"{say(outline.height)} high",
+                f"{say(height)} high" + ("" if height == outline.height else " at that edge"),
                 "Take fewer or smaller hinges, or a higher door.",
             )
             return None
@@ -150,10 +159,15 @@ class Hinge:
     def _nearest_free(self, z: float, step: float, plate: float) -> float | None:
         outline = self.hung.outline
         least = self.wish.hinge.cup / 2 + LEAST_WALL
+        high = outline.high - least
+        if self.hung.slope is not None:
+            # What is cut at the slope comes down beside the hinge.
+            inside = self.edge + self.inwards * HINGE_DEPTH
+            high = min(self.hung.top(self.edge), self.hung.top(inside)) - HALF_HINGE
         for away in range(int(step) + 1):
             for place in (z + away, z - away):
-                inside = outline.low + least <= place + TOUCH and place <= outline.high - least
-                if (inside or away == 0) and self._free(place, plate):
+                fits = outline.low + least <= place + TOUCH and place <= high + TOUCH
+                if (fits or (away == 0 and self.hung.slope is None)) and self._free(place, plate):
                     return place
         return None
 

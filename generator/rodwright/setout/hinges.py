@@ -60,13 +60,16 @@ def _count(
 ) -> int | None:
     if hinge.count is not None:
         return hinge.count
-    weight = sum(_weight(bench.parts[ref]) for ref in hung.refs)
-    count = hinge_count(hung.outline.height, weight)
+    outline = hung.outline
+    height = max(map(hung.top, (outline.left, outline.right))) - outline.low
+    # What a slope leaves weighs less still.
+    weight = sum(_weight(bench.parts[ref]) for ref in hung.refs) * height / outline.height
+    count = hinge_count(height, weight)
     if count is None:
         problems.add(
             (*where, "count"),
-            f"a door {problems.length(hung.outline.height)} high of "
-            f"{format_weight(weight, problems.unit)} is more than five hinges are known to carry",
+            f"a door {problems.length(height)} high of {format_weight(weight, problems.unit)} is "
+            "more than five hinges are known to carry",
             "Make it smaller or lighter, or give `count` after asking the hinges' maker.",
         )
     return count

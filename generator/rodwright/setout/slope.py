@@ -17,7 +17,7 @@ from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import TOUCH, Bench
 from rodwright.setout.clipping import cut_back, planes_of
 from rodwright.setout.rod import Rod
-from rodwright.setout.slope_lines import SlopeLines, height_at
+from rodwright.setout.slope_lines import SlopeLines, door_plane, height_at
 from rodwright.spec.doors import DoorsSpec
 from rodwright.spec.models import UnitSpec
 
@@ -105,10 +105,7 @@ class _Cutter:
             case Role.BACK:
                 return self._back_plane()
             case Role.DOOR:
-                in_front = y.high[1] <= rod.face + TOUCH
-                sides = (lines.frame_outer, lines.outer), (lines.frame_inner, lines.inner)
-                framed, bare = sides[0 if in_front else 1]
-                return moved(framed or bare, -self._door(ref).gap)
+                return door_plane(lines, rod, y.high[1], self._door(ref).gap)
             case Role.SHELF:
                 return moved(lines.inner, -self.gap(ref))
             case Role.LIPPING:

@@ -12,6 +12,7 @@ from typing import Literal
 from rodwright.halfspaces import Plane, moved
 from rodwright.parts import Vector
 from rodwright.problems import Problems
+from rodwright.setout.bench import TOUCH
 from rodwright.setout.rod import Rod
 from rodwright.spec.models import UnitSpec
 from rodwright.spec.slope import SlopeSpec
@@ -56,6 +57,16 @@ def height_at(plane: Plane, x: float, y: float) -> float:
     """Height (z) of a plane over a point of the floor."""
     (px, py, pz), (nx, ny, nz) = plane
     return pz - ((x - px) * nx + (y - py) * ny) / nz
+
+
+def door_plane(lines: SlopeLines, rod: Rod, rear: float, gap: float) -> Plane:
+    """The plane that a door with its rear at this y may reach: a gap below what is round it, or
+    below what it covers where it stands in front."""
+    in_front = rear <= rod.face + TOUCH
+    framed, bare = (
+        (lines.frame_outer, lines.outer) if in_front else (lines.frame_inner, lines.inner)
+    )
+    return moved(framed or bare, -gap)
 
 
 def slope_lines(spec: UnitSpec, rod: Rod, problems: Problems) -> SlopeLines | None:
