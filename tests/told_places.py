@@ -53,7 +53,7 @@ REBATE = re.compile(
     rf"(?P<on>{NAME})(?P<rest>.*)$"
 )
 MORTISES = re.compile(
-    rf"(?:\d+ mortises|mortise) (?P<first>{NUMBER}) x (?P<second>{NUMBER}), "
+    rf"(?:\d+ )?(?:mortise|slot|leaf recess)(?:e?s)? (?P<first>{NUMBER}) x (?P<second>{NUMBER}), "
     rf"(?P<deep>{NUMBER}) deep, (?:on|in) the (?P<on>{NAME}), "
     rf"at (?P<along>{NUMBERS}) from the (?P<end>{NAME}) and "
     rf"(?P<across>{NUMBER}) from the (?P<side>{NAME})(?:, round ends)?$"
@@ -67,7 +67,7 @@ STOPPED_BOTH = re.compile(
     rf"from the (?P<at>{NAME})$"
 )
 POCKET, SLOPING = re.compile(r"(?:\d+ )?pocket holes?"), re.compile(
-    r"mitre|bevel|corner of|eased|.* over the (?:long|short) point|.* along the|once "
+    r"mitre|bevel|taper|corner of|eased|.* over the (?:long|short) point|.* along the|once "
 )  # fmt: skip
 
 

@@ -457,8 +457,8 @@ Working = Rebate | Groove | Housing | Notch | Mitre | Easing | Hole | Bevel | Mo
 """Anything that can be cut into a blank.  Workings only take material away, and what is
 taken is the union of their removals, so their order never changes the shape.
 
-``use`` is what one is cut for, in the maker's words (``loose shelves``), empty where nothing says
-so.  It doesn't tell workings apart: pieces that are cut alike are alike."""
+``use`` is what one is cut for, in the maker's words (``adjustable shelves``), empty where nothing
+says so.  It doesn't tell workings apart: pieces that are cut alike are alike."""
 
 
 @dataclass(frozen=True, slots=True)

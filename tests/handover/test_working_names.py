@@ -45,6 +45,10 @@ FACE, EDGE, END = Surface.FACE, Surface.FACE_EDGE, Surface.NEAR_END
         (Groove(FACE, 10.0, 6.0, 7.0, use="back"), "groove for back, 6 mm, 7 deep"),
         (Housing(FACE, 10.0, 18.0, 6.0, use="shelf"), "housing for shelf, 18 mm, 6 deep"),
         (Notch(0.0, 0.0, 30.0, 40.0, "pipe"), "notch for pipe, 30 x 40 mm, right through"),
+        (Mortise(EDGE, (90.0, 0.0), (65.0, 15.0), 2.0, use="hinge leaf"),
+         "leaf recess for hinge, 65 x 15 mm, 2 deep"),
+        (Mortise(EDGE, (90.0, 5.0), (20.0, 5.0), 2.0, True, use="screw"),
+         "slot for screw, 20 x 5 mm, 2 deep"),
         (Mortise(EDGE, (9.0, 4.0), (40.0, 8.0), 25.0, use="loose tenon"),
          "mortise for loose tenon, 40 x 8 mm, 25 deep"),
         (PocketHole(FACE, END, 50.0, 9.0, 20.0, 9.5, 4.0, use="pocket screw"),
@@ -64,21 +68,21 @@ def row(count: int, use: str, y: float = 37.0) -> list[Working]:
 
 
 def test_equal_holes_in_a_line_are_a_row() -> None:
-    shelves = working_names(row(5, "loose shelves"), "mm")
-    assert set(shelves) == {"row for loose shelves, 5 mm, 10 deep"}
+    shelves = working_names(row(5, "adjustable shelves"), "mm")
+    assert set(shelves) == {"row for adjustable shelves, 5 mm, 10 deep"}
     assert set(working_names(row(5, "dowel"), "mm")) == {"row for dowels, 5 mm, 10 deep"}
     assert set(working_names(row(4, "dowel"), "mm")) == {"hole for dowel, 5 mm, 10 deep"}
 
 
 def test_what_holes_are_for_keeps_them_apart() -> None:
-    names = working_names([*row(6, "loose shelves"), *row(2, "hinge plate", 251.0)], "mm")
-    assert names[0] == "row for loose shelves, 5 mm, 10 deep"
+    names = working_names([*row(6, "adjustable shelves"), *row(2, "hinge plate", 251.0)], "mm")
+    assert names[0] == "row for adjustable shelves, 5 mm, 10 deep"
     assert names[-1] == "hole for hinge plate, 5 mm, 10 deep"
 
 
 def test_inches() -> None:
-    hole = Hole(FACE, (50.0, 37.0), 6.35, 9.525, "loose shelves")
-    assert working_names([hole], "in") == ("hole for loose shelves, 1/4 in, 3/8 deep",)
+    hole = Hole(FACE, (50.0, 37.0), 6.35, 9.525, "adjustable shelves")
+    assert working_names([hole], "in") == ("hole for adjustable shelves, 1/4 in, 3/8 deep",)
 
 
 @given(shapes())
@@ -99,7 +103,7 @@ def test_bores_of_every_ready_model_say_what_they_are_for(model: str) -> None:
 
 
 def test_a_use_is_no_difference_and_goes_into_the_document(tmp_path: Path) -> None:
-    hole = Hole(FACE, (50.0, 37.0), 5.0, 10.0, "loose shelves")
+    hole = Hole(FACE, (50.0, 37.0), 5.0, 10.0, "adjustable shelves")
     assert hole == replace(hole, use="")
     assert hash(hole) == hash(replace(hole, use=""))
     part = replace(worked_part(), workings=(hole,))
@@ -108,7 +112,7 @@ def test_a_use_is_no_difference_and_goes_into_the_document(tmp_path: Path) -> No
     path.write_text(json.dumps(document))
     [read] = read_unit_json(path).parts[0].workings
     assert isinstance(read, Hole)
-    assert read.use == "loose shelves"
+    assert read.use == "adjustable shelves"
     # As it was before workings said what they are for.
     del document["parts"][0]["workings"][0]["use"]
     path.write_text(json.dumps(document))

@@ -348,7 +348,7 @@ def test_a_bevel_along_an_edge_gives_what_it_leaves() -> None:
     )
     # A taper from end to end: 30 off the far end's 120, nothing at the near end.
     assert own_words(Bevel(Surface.BACK_EDGE, Surface.FAR_END, 400.0, 30.0)) == (
-        "bevel 4.3° along the whole back edge, 90 wide at the far end, 120 wide at the near end",
+        "taper 4.3° along the whole back edge, 90 wide at the far end, 120 wide at the near end",
     )
 
 

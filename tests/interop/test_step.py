@@ -304,9 +304,11 @@ def test_faces_of_a_row_for_loose_shelves_come_back_by_name(tmp_path: Path) -> N
     part = product.part
     holes = [
         working for working, name in zip(part.workings, product.workings, strict=True)
-        if name == "row for loose shelves, 5 mm, 10 deep"
+        if name == "row for adjustable shelves, 5 mm, 10 deep"
     ]  # fmt: skip
-    faces = [face for name, face in read.faces(root) if name.startswith("row for loose shelves")]
+    faces = [
+        face for name, face in read.faces(root) if name.startswith("row for adjustable shelves")
+    ]
     walls = [face for face in faces if face.geomType() == "CYLINDER"]
     assert len(holes) >= 5
     assert len(walls) == len(holes)  # and a floor for each

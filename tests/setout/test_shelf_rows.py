@@ -1,4 +1,4 @@
-"""Rows of holes for loose shelves.
+"""Rows of holes for adjustable shelves.
 
 5 mm holes 32 mm apart, the front row 37 mm behind the front of the panel: "What all modular
 32mm systems have in common", davelers.com/32mm.  Other figures: common practice, no source.
@@ -361,7 +361,7 @@ def _round(shape: shapely.Polygon) -> bool:
 
 
 def _carried(unit: Unit) -> None:
-    """Every loose shelf has four holes half a pin below its underside, under its own length."""
+    """Every adjustable shelf has four holes half a pin below its underside, under its length."""
     resting = {joint.second for joint in unit.joints if joint.kind == "resting on pins"}
     for ref in resting:
         bounds = unit.part(ref).bounds()

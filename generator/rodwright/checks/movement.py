@@ -29,7 +29,7 @@ def cross_grain(unit: Unit) -> Iterator[Finding]:
     Where two parts meet, each swells along its width and hardly along its length; what one
     moves more than the other, over the length they meet on and between the least and most
     moisture of the unit, has to go somewhere.  Boards that meet with their widths the same
-    way move together.  Joints that leave play (loose shelves, buttons, panels that float) are
+    way move together.  Joints that leave play (adjustable shelves, buttons, panels that float) are
     free, and so is a back in grooves as far as it has room in them; every other is rigid.
     """
     for joint in unit.joints:

@@ -64,7 +64,8 @@ def in_rows(positions: Sequence[tuple[float, float]]) -> frozenset[tuple[float, 
 
 
 def _count(count: int, name: str) -> str:
-    return f"{count} {name}s" if count > 1 else name
+    plural = f"{name}es" if name.endswith("s") else f"{name}s"
+    return f"{count} {plural}" if count > 1 else name
 
 
 def _lines(positions: Sequence[tuple[float, float]]) -> tuple[list[Line], int]:
@@ -97,6 +98,14 @@ def _rows(places: list[float]) -> tuple[list[list[float]], list[float]]:
     return rows, others
 
 
+def pocket_name(mortise: Mortise) -> str:
+    """What the trade calls a pocket, by what it is for: a recess for a hinge's leaf, a slot in
+    which a screw or a button can move, else a mortise."""
+    if mortise.use == "hinge leaf":
+        return "leaf recess"
+    return "slot" if mortise.use in ("screw", "button") else "mortise"
+
+
 def _mortises(words: Words, mortises: Sequence[Mortise]) -> Iterator[str]:
     say = words.say
     alike: dict[tuple[Mortise, float], list[float]] = {}
@@ -107,10 +116,11 @@ def _mortises(words: Words, mortises: Sequence[Mortise]) -> Iterator[str]:
     for (kind, across), places in alike.items():
         first, second = (words.low(axis) for axis in range(3) if axis != kind.surface.axis)
         length, width = kind.extent
+        ends = ", round ends" if kind.round_ends else ""
         yield (
-            f"{_count(len(places), 'mortise')} {say(length)} x {say(width)}, {say(kind.depth)} "
-            f"deep, {words.on(kind.surface)}, at {words.places(sorted(places))} from the {first} "
-            f"and {say(across)} from the {second}{', round ends' if kind.round_ends else ''}"
+            f"{_count(len(places), pocket_name(kind))} {say(length)} x {say(width)}, "
+            f"{say(kind.depth)} deep, {words.on(kind.surface)}, at {words.places(sorted(places))} "
+            f"from the {first} and {say(across)} from the {second}{ends}"
         )
 
 

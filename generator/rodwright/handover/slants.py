@@ -132,7 +132,8 @@ def _bevel(words: Words, bevel: Bevel) -> str:
             )
         ]
         angle = degrees(_degrees_from(bevel, whole))
-        return f"bevel {angle} along the whole {name(whole)}, {', '.join(left)}"
+        noun = "taper" if (whole.axis, side.axis) == (1, 0) else "bevel"
+        return f"{noun} {angle} along the whole {name(whole)}, {', '.join(left)}"
     if {bevel.surface.axis, bevel.edge.axis} != {0, 1}:
         return (
             f"bevel {degrees(bevel.angle)} where the {name(bevel.surface)} meets the "

@@ -1,6 +1,6 @@
 """Short names of workings, for the faces that they leave in a STEP file.
 
-``row for loose shelves, 5 mm, 10 deep``: what it is, what it is for, how wide and how deep; no
+``row for adjustable shelves, 5 mm, 10 deep``: what it is, what it is for, how wide and how deep; no
 place, since the face has that.  Nouns are the list's (:mod:`rodwright.handover.workings`).
 Only plain letters, so that programs which don't decode others can still find them.
 """
@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from rodwright.handover.bores import in_rows
+from rodwright.handover.bores import in_rows, pocket_name
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.parts import (
     Bevel,
@@ -59,7 +59,7 @@ def _named(working: Working, unit: LengthUnit, in_row: bool) -> str:
         case Groove(_, _, width, depth) | Housing(_, _, width, depth) | Rebate(_, _, width, depth):
             what, sizes = type(working).__name__.lower(), [say(width), deep(depth)]
         case Mortise(_, _, extent, depth):
-            what, sizes = "mortise", [say(*extent), deep(depth)]
+            what, sizes = pocket_name(working), [say(*extent), deep(depth)]
         case Notch(_, _, length, width):
             what, sizes = "notch", [say(length, width), "right through"]
         case PocketHole(diameter=diameter, angle=angle):
@@ -71,6 +71,8 @@ def _named(working: Working, unit: LengthUnit, in_row: bool) -> str:
         case Bevel():
             what, sizes = "bevel", [_degrees(working.angle)]
     use = "" if isinstance(working, Mitre | Bevel | Easing) else working.use
+    if what == "leaf recess":
+        use = "hinge"
     if use and in_row and not use.endswith("s"):
         use += "s"
     return ", ".join([f"{what} for {use}" if use else what, *sizes])

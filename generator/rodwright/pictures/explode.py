@@ -29,7 +29,7 @@ PREFERRED = 12.0
 TOUCH = 1e-6
 """Boxes that reach farther (mm) into each other overlap."""
 NEAR = 3.0
-"""Parts this close (mm) count as touching: a loose shelf stands a little off its uprights."""
+"""Parts this close (mm) count as touching: an adjustable shelf stands a little off its uprights."""
 
 OUT_OF_LINE, PULLED, OFF_PLACE, SHORT = 1.0, 0.1, 0.02, 10.0
 """What a millimetre costs: between joined parts, and where one is withdrawn along the axis;

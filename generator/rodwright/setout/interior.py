@@ -82,7 +82,7 @@ class Chest:
 @dataclass(frozen=True, slots=True)
 class Interior:
     """Dividers, lipped edges and mid members, for face frame and lippings to follow; the rows of
-    holes for loose shelves; and what stands in the front."""
+    holes for adjustable shelves; and what stands in the front."""
 
     dividers: tuple[tuple[Upright, Space], ...]
     shelves: tuple[Lipped, ...]
@@ -509,7 +509,7 @@ def _loose_shelves(
     stock: Stock,
     where: KeyPath,
 ) -> None:
-    """Lay loose shelves on pins; ``heights`` are where their undersides are wished."""
+    """Lay adjustable shelves on pins; ``heights`` are where their undersides are wished."""
     bench = setter.bench
     uprights = space.left, space.right
     before = space.setback + wish.setback

@@ -1,4 +1,4 @@
-"""Drilling the rows for loose shelves, where other workings leave wood for them.
+"""Drilling the rows for adjustable shelves, where other workings leave wood for them.
 
 Done last, when everything else has been cut into the uprights.  Lengths in mm.
 """
@@ -162,7 +162,7 @@ def _drill(
         for row in laid:
             drilled[deep] = drilled.get(deep, 0) + len(row.holes)
             for hole in row.holes:
-                pin_hole = Hole(row.face.surface, hole, wide, deep, "loose shelves")
+                pin_hole = Hole(row.face.surface, hole, wide, deep, "adjustable shelves")
                 bench.work(row.face.part.ref, pin_hole)
     if wish.sleeves:
         bench.fixings.extend(

@@ -1,4 +1,4 @@
-"""Rows of holes for loose shelves: where they run, and the shelves that rest on them.
+"""Rows of holes for adjustable shelves: where they run, and the shelves that rest on them.
 
 Lengths in mm, unit frame unless said otherwise.
 """
@@ -92,7 +92,7 @@ def lay_rows(
     where: KeyPath,
     problems: Problems,
 ) -> ShelfRows | None:
-    """The rows for the loose shelves of a space; None where they can't be, which is noted.
+    """The rows for the adjustable shelves of a space; None where they can't be, which is noted.
 
     ``wished`` are the undersides of the shelves above the floor of the space, ``thickness``
     is how thick they are.  ``across`` are the y of the front that rows are measured from, and

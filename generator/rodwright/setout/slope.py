@@ -116,7 +116,7 @@ class _Cutter:
                 return lines.frame_inner if before and lines.frame_inner else lines.inner
 
     def gap(self, ref: str) -> float:
-        """The gap that a loose shelf keeps, 0 for what is fixed."""
+        """The gap that an adjustable shelf keeps, 0 for what is fixed."""
         if self.bench.parts[ref].role is not Role.SHELF:
             return 0.0
         kept = [each.least for each in self.bench.clearances if ref in (each.first, each.second)]
@@ -213,7 +213,7 @@ class _Cutter:
         return kept < sum(not isinstance(working, Mitre | Bevel) for working in laid[1])
 
     def rests(self, before: Mapping[str, Laid], gone: set[str]) -> None:
-        """Note loose shelves that the slope leaves without a pin at one of four corners."""
+        """Note adjustable shelves that the slope leaves without a pin at one of four corners."""
         for joint in self.bench.joints:
             if joint.kind is not JointKind.RESTING or {joint.first, joint.second} & gone:
                 continue

@@ -147,9 +147,9 @@ class ShelvesSpec(SpecModel):
     layers: Annotated[int, Field(ge=1, le=4)] = 1
     """Thicknesses of stock glued into one shelf."""
     fixed: bool = True
-    """Fixed shelves are jointed to the uprights; loose ones (false) rest on four pins each."""
+    """Fixed shelves are jointed to the uprights; adjustable ones (false) rest on four pins each."""
     holes: ShelfHolesSpec = ShelfHolesSpec()
-    """With loose shelves: the rows of holes for their pins."""
+    """With adjustable shelves: the rows of holes for their pins."""
     stock: str | None = None
     """Name of the shelf stock, if it isn't the carcass's."""
     ends: JointField | None = None
@@ -160,7 +160,7 @@ class ShelvesSpec(SpecModel):
     """How far their fronts stand behind the carcass's front, or behind the air of 2 mm
     (1/16 in) that is left behind an inset door."""
     clearance: LengthOrZero = default(1.0, "1/32")
-    """Gap at each end of a loose shelf."""
+    """Gap at each end of an adjustable shelf."""
 
 
 class DividersSpec(SpecModel):

@@ -1,4 +1,4 @@
-"""Rows of holes for loose shelves, as their maker wishes them."""
+"""Rows of holes for adjustable shelves, as their maker wishes them."""
 
 from typing import Annotated
 
@@ -8,8 +8,8 @@ from rodwright.spec.fields import Length, LengthOrZero, SpecModel, default
 
 
 class ShelfHolesSpec(SpecModel):
-    """The rows of holes that loose shelves rest on; shelves go to the hole nearest to where they
-    are wished, half a pitch away at the most unless the row ends there."""
+    """The rows of holes that adjustable shelves rest on; shelves go to the hole nearest to where
+    they are wished, half a pitch away at the most unless the row ends there."""
 
     pitch: Length = default(32.0, "1 1/4")
     """From centre to centre of the holes in a row."""
