@@ -2,39 +2,48 @@
 
 import numpy as np
 import pytest
+import trimesh
 
 from rodwright.pictures.colours import flat_colour, linear
-from rodwright.pictures.light import floor_irradiance, light_among_boxes, rays
+from rodwright.pictures.facets import facets_of
+from rodwright.pictures.light import SHARES, Light, floor_irradiance, rays
+from rodwright.pictures.raster import Raster
 
 UP = np.array([[0.0, 0.0, 1.0]])
 
 
-def _light(low: list[float], high: list[float], owner: int = -1) -> float:
-    """Light on the floor at the origin beside one box."""
-    point, body = np.zeros((1, 3)), np.array([0])
-    light = light_among_boxes(point, UP, np.array([owner]), np.array([low]), np.array([high]), body)
-    return float(light[0])
+def _light(low: list[float], high: list[float], at: tuple[float, ...] = (0.0, 0.0, 0.0)) -> float:
+    """Light on a level place beside one box; all shares of the rays together."""
+    facets = facets_of(trimesh.creation.box(bounds=[low, high]))
+    places = np.tile(at, (SHARES, 1))
+    facing = np.zeros(SHARES, dtype=np.int64)
+    with Raster() as raster:
+        light = Light(facets, raster).reaching(places, facing, UP, np.arange(SHARES))
+    return float(light.mean())
 
 
 def test_open_floor_gets_all_the_light() -> None:
     assert _light([500.0, 500.0, -60.0], [600.0, 600.0, -50.0]) == pytest.approx(floor_irradiance())
 
 
-def test_under_a_wide_lid_it_is_dark() -> None:
-    assert _light([-1e6, -1e6, 10.0], [1e6, 1e6, 20.0]) == 0.0
-    # A box takes no light from its own surface.
-    assert _light([-1e6, -1e6, 10.0], [1e6, 1e6, 20.0], owner=0) > 0.0
+def test_under_a_wide_lid_it_is_dark_and_on_it_bright() -> None:
+    lid = ([-1000.0, -1000.0, 100.0], [1000.0, 1000.0, 120.0])
+    assert _light(*lid) < 0.1 * floor_irradiance()
+    assert _light(*lid, at=(0.0, 0.0, 120.0)) == pytest.approx(floor_irradiance())
 
 
 def test_a_wall_takes_the_light_from_its_side() -> None:
-    # An endless wall along y takes every ray that leans towards it.
-    wall = _light([1.0, -1e6, -1e6], [2.0, 1e6, 1e6])
-    expected = sum(
-        ray.strength * ray.towards[2]
-        for ray in rays()
-        if ray.towards[2] > 0 and ray.towards[0] <= 0
-    )
-    assert wall == pytest.approx(expected, rel=1e-6)
+    # A wide and high wall takes every ray that leans towards it, by the brightness of each.
+    wall = _light([100.0, -4000.0, -100.0], [200.0, 4000.0, 4000.0])
+    shares = [rays()[number::SHARES] for number in range(SHARES)]
+    expected = np.mean([
+        floor_irradiance()
+        * sum(ray.strength * ray.towards[2] for ray in share
+              if ray.towards[2] > 0 and ray.towards[0] <= 0.02)
+        / sum(ray.strength * max(0.0, ray.towards[2]) for ray in share)
+        for share in shares
+    ])  # fmt: skip
+    assert wall == pytest.approx(expected, rel=0.05)
 
 
 def test_a_dome_of_even_light_is_a_whole_on_the_floor() -> None:

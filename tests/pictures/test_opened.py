@@ -8,7 +8,6 @@ import pytest
 
 from rodwright.parts import Blank, Grain, Part, Placement, Role, Slide, Stock, Swing, Unit
 from rodwright.pictures.opened import opened
-from rodwright.pictures.stage import _boxes_round
 from specs import unit_from
 
 
@@ -47,17 +46,3 @@ def test_drawers_of_a_stack_come_out_further_the_lower_they_are() -> None:
     ys = [out.part(box.ref).placement.origin[1] for box in boxes]
     assert ys == pytest.approx([-150.0, -105.0, -60.0])
     assert all(out.part(b.ref).placement.length == b.placement.length for b in boxes)
-
-
-def test_a_slanting_part_is_lit_as_a_stair() -> None:
-    square = _part("DO1", 300.0, 0.0, 0.0)
-    slanting = replace(
-        square, placement=Placement((0.0, 0.0, 0.0), (0.8, 0.0, 0.6), (0.0, 1.0, 0.0))
-    )
-    assert list(_boxes_round(square)) == [square.bounds()]
-    stair, whole = list(_boxes_round(slanting)), slanting.bounds()
-    assert len(stair) > 1
-    for axis in range(3):
-        assert min(box.low[axis] for box in stair) == pytest.approx(whole.low[axis])
-        assert max(box.high[axis] for box in stair) == pytest.approx(whole.high[axis])
-    assert max(box.size[2] for box in stair) < whole.size[2]

@@ -11,6 +11,7 @@ import samples
 from rodwright.parts import Unit
 from rodwright.pictures.explode import explode
 from rodwright.pictures.labels import MANY, rows
+from rodwright.pictures.raster import Raster
 from rodwright.pictures.stage import anchors, look, set_stage
 from rodwright.pictures.tags import Anchor, Frame, Tag, faults, place_tags, room, tag_width
 from rodwright.ready_models import model_path
@@ -83,7 +84,9 @@ def test_wider_text_makes_wider_tags() -> None:
 def _tagged(unit: Unit) -> tuple[Tag, ...]:
     named = rows(unit.parts)
     stage = set_stage(unit, explode(unit), (2000, 1500), Frame(350, 150, 1650, 1350))
-    return place_tags(anchors(stage, look(stage), named), Frame(300, 100, 1700, 1400), 18.0)
+    with Raster() as raster:
+        seen = look(stage, raster).seen
+    return place_tags(anchors(stage, seen, named), Frame(300, 100, 1700, 1400), 18.0)
 
 
 def test_every_part_of_a_small_unit_has_a_tag_of_its_own() -> None:

@@ -9,10 +9,10 @@ from hypothesis import strategies as st
 
 import samples
 from rodwright.parts import Box
+from rodwright.pictures.bodies import bodies_of, pictured, standing_facets
 from rodwright.pictures.camera import FRONT, PLAN, Camera, three_quarter
 from rodwright.pictures.facets import Facets, facets_of, place
-from rodwright.pictures.stage import body_of, placed
-from rodwright.pictures.visible import contours, edges_shown, see, split
+from rodwright.pictures.visible import mouth_lines, see
 
 Extents = tuple[tuple[float, float, float], tuple[float, float, float]]
 
@@ -30,11 +30,11 @@ def _area(facets: Facets, camera: Camera, body: int) -> float:
 NEAR: Extents = ((0, 0, 0), (100, 10, 100))
 
 
-def test_box_has_six_facets_and_twelve_edges() -> None:
+def test_box_has_six_facets_with_one_outline_each() -> None:
     facets = _boxes(NEAR)
     assert len(facets.normals) == 6
-    assert len(facets.edges) == 12
-    assert facets.sharp.all()
+    assert sorted(facets.ring_of.tolist()) == [0, 1, 2, 3, 4, 5]
+    assert [len(ring) for ring in facets.rings] == [4] * 6
 
 
 def test_half_of_the_box_behind_is_hidden() -> None:
@@ -43,32 +43,20 @@ def test_half_of_the_box_behind_is_hidden() -> None:
     assert _area(facets, FRONT, 1) == pytest.approx(50 * 100)
 
 
-def test_box_wholly_behind_shows_no_area_and_only_hidden_lines() -> None:
+def test_box_wholly_behind_shows_no_area() -> None:
     facets = _boxes(NEAR, ((20, 50, 20), (80, 60, 80)))
     assert _area(facets, FRONT, 1) == 0
-    seen = see(facets, FRONT)
-    behind = np.flatnonzero(facets.body_of[facets.sides[:, 0]] == 1)
-    shown, hidden = split(facets, FRONT, seen, behind)
-    assert len(shown.edge) == 0
-    # Front and rear faces have four edges of 60 mm each; the others are seen end-on.
-    lengths = np.linalg.norm(hidden.ends[:, 1] - hidden.ends[:, 0], axis=1)
-    assert lengths.tolist() == pytest.approx([60.0] * 8)
 
 
-def test_line_is_split_where_it_passes_behind() -> None:
-    facets = _boxes(NEAR, ((-50, 50, 40), (60, 60, 60)))
-    seen = see(facets, FRONT)
-    behind = np.flatnonzero(facets.body_of[facets.sides[:, 0]] == 1)
-    front = [
-        edge
-        for edge in behind
-        if np.ptp(facets.points[facets.edges[edge], 0]) > 1
-        and facets.points[facets.edges[edge], 1].max() < 55
-    ]
-    shown, hidden = split(facets, FRONT, seen, np.array(front))
-    for lines, ends in ((shown, (-50, 0)), (hidden, (0, 60))):
-        assert len(lines.edge) == 2
-        assert np.sort(lines.ends[:, :, 0], axis=1).tolist() == [pytest.approx(ends)] * 2
+def test_what_is_known_to_be_hidden_may_be_left_out() -> None:
+    facets = _boxes(NEAR, ((50, 50, 0), (150, 60, 100)), ((20, 80, 20), (60, 90, 60)))
+    whole = see(facets, FRONT)
+    showing = whole.facing[shapely.area(whole.areas) > 0]
+    part = see(facets, FRONT, showing)
+    assert part.facing.tolist() == showing.tolist()
+    assert shapely.area(part.areas).tolist() == pytest.approx(
+        [area for area in shapely.area(whole.areas) if area > 0]
+    )
 
 
 def test_touching_boxes_hide_the_faces_between_them() -> None:
@@ -92,7 +80,7 @@ def test_a_facet_is_cut_where_planes_pass_through_each_other() -> None:
 @pytest.mark.parametrize("perspective", [True, False])
 def test_what_shows_of_a_unit_is_its_silhouette(perspective: bool) -> None:
     unit = samples.bookcase()
-    facets = placed(unit, {})
+    facets = standing_facets(bodies_of(unit, {}))
     camera = three_quarter(unit.envelope) if perspective else PLAN
     seen = see(facets, camera)
     # The silhouette comes from every triangle, whichever way it faces.
@@ -162,19 +150,9 @@ def _z_buffer(facets: Facets, camera: Camera) -> tuple[np.ndarray, np.ndarray]:
     return points, nearest
 
 
-def test_rounded_edge_is_smooth_but_keeps_its_contour() -> None:
-    cylinder = facets_of(trimesh.creation.cylinder(radius=10, height=50, sections=48))
-    upright = cylinder.points[cylinder.edges]
-    along = np.abs(upright[:, 0, 2] - upright[:, 1, 2]) > 1
-    assert not cylinder.sharp[along].any()
-    shown = edges_shown(cylinder, FRONT)
-    assert along[shown].sum() == 2
-    assert contours(cylinder, FRONT)[shown][along[shown]].all()
-
-
 def test_small_holes_are_mouths_on_their_surface() -> None:
     part = samples.worked_part()
-    body = body_of(part.shape)
+    _, body = pictured(part.shape)
     # Three holes, one of them right through.
     assert body.mouths.sum() == 4
     seen = see(body, PLAN)
@@ -184,3 +162,33 @@ def test_small_holes_are_mouths_on_their_surface() -> None:
     assert shapely.area(seen.areas[mouths])[0] == pytest.approx(
         16 / 2 * 4.0**2 * np.sin(2 * np.pi / 16)
     )
+
+
+def test_a_facet_with_openings_shows_what_is_behind_them() -> None:
+    plate = trimesh.creation.extrude_polygon(
+        shapely.box(0, 0, 100, 100).difference(
+            shapely.union_all([shapely.box(10, 10, 40, 40), shapely.box(60, 60, 90, 90)])
+        ),
+        10.0,
+    )
+    body = facets_of(plate)
+    assert np.bincount(body.ring_of).max() == 3
+    seen = see(body, PLAN)
+    up = body.normals[seen.facing][:, 2] > 0.5
+    assert shapely.area(seen.areas[up]).sum() == pytest.approx(100 * 100 - 2 * 30 * 30)
+
+
+def test_mouths_are_drawn_where_nothing_covers_them() -> None:
+    part = samples.worked_part()
+    _, body = pictured(part.shape)
+    shown = mouth_lines(body, PLAN)
+    assert len(shown) == 16
+    assert np.linalg.norm(shown[:, 1] - shown[:, 0], axis=1).sum() == pytest.approx(
+        16 * 8.0 * np.sin(np.pi / 16)
+    )
+    low, high = body.points.min(axis=0), body.points.max(axis=0)
+    lid = facets_of(trimesh.creation.box(bounds=[low, high]))
+    above = np.eye(4)
+    above[2, 3] = 40.0
+    covered = place([(body, np.eye(4)), (lid, above)])
+    assert len(mouth_lines(covered, PLAN)) == 0

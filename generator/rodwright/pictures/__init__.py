@@ -6,24 +6,20 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 from pathlib import Path
 
+from PIL import Image
+
 from rodwright.lengths import format_length
 from rodwright.parts import Unit
 from rodwright.pictures.explode import explode
+from rodwright.pictures.flat import area_marks, edge_marks, shadow_marks
 from rodwright.pictures.ink import Drawing, Lettering, Mark
 from rodwright.pictures.labels import rows, tag_marks
 from rodwright.pictures.opened import opened
 from rodwright.pictures.paint import write_png
-from rodwright.pictures.photo import photograph
+from rodwright.pictures.photo import light_up, photograph
+from rodwright.pictures.raster import Raster
 from rodwright.pictures.sheet import draw_views
-from rodwright.pictures.stage import (
-    Stage,
-    anchors,
-    area_marks,
-    edge_marks,
-    look,
-    set_stage,
-    shadow_marks,
-)
+from rodwright.pictures.stage import anchors, look, set_stage
 from rodwright.pictures.svg import to_svg
 from rodwright.pictures.tags import TAG_HEIGHT, Frame, place_tags, room, tag_width
 
@@ -56,13 +52,14 @@ def write_pictures(
     step = progress or _silent
     step("drawing the unit assembled")
     closed = f"{unit.title}, assembled, seen from the front right: {_size(unit)}."
-    written = [*_standing(unit, closed, folder / "assembled")]
-    if unit.motions:
-        step("drawing the unit with its doors and drawers open")
-        what = f"{unit.title}, its doors and drawers open, seen from the front right."
-        written += _standing(opened(unit), what, folder / "opened")
-    step("drawing the exploded view")
-    written += _exploded(unit, folder)
+    with Raster() as raster:
+        written = [*_standing(unit, closed, folder / "assembled", raster)]
+        if unit.motions:
+            step("drawing the unit with its doors and drawers open")
+            what = f"{unit.title}, its doors and drawers open, seen from the front right."
+            written += _standing(opened(unit), what, folder / "opened", raster)
+        step("drawing the exploded view")
+        written += _exploded(unit, folder, raster)
     step("drawing front, side and plan")
     views = draw_views(unit)
     per_mm = VIEWS_PIXELS / max(views.width, views.height)
@@ -74,22 +71,23 @@ def _silent(what: str) -> None:
     """Progress that nobody watches."""
 
 
-def _standing(unit: Unit, description: str, path: Path) -> list[Path]:
+def _standing(unit: Unit, description: str, path: Path, raster: Raster) -> list[Path]:
     width, height = PAGE
     stage = set_stage(unit, {}, PAGE, Frame(MARGIN, MARGIN, width - MARGIN, height - MARGIN))
-    seen = look(stage)
-    edges = edge_marks(stage, seen)
+    sight = look(stage, raster)
+    lit = light_up(stage, sight, raster)
+    edges = edge_marks(stage, sight)
     drawing = Drawing(
         width,
         height,
         unit.title,
         description,
-        (*shadow_marks(stage, 1.0), *area_marks(stage, seen), *edges),
+        (*shadow_marks(stage, 1.0), *area_marks(stage, sight, lit), *edges),
     )
-    return _write(drawing, edges, (stage, 0.7), 1.0, path)
+    return _write(drawing, edges, photograph(stage, sight, lit, 0.7), 1.0, path)
 
 
-def _exploded(unit: Unit, folder: Path) -> list[Path]:
+def _exploded(unit: Unit, folder: Path, raster: Raster) -> list[Path]:
     width, height = PAGE
     named = rows(unit.parts)
     texts = [text for text, _ in named]
@@ -105,11 +103,12 @@ def _exploded(unit: Unit, folder: Path) -> list[Path]:
         frame.left + TAG_ROOM, frame.top + TAG_ROOM, frame.right - TAG_ROOM, frame.bottom - TAG_ROOM
     )
     stage = set_stage(unit, explode(unit), PAGE, inner)
-    seen = look(stage)
-    edges = edge_marks(stage, seen)
+    sight = look(stage, raster)
+    lit = light_up(stage, sight, raster)
+    edges = edge_marks(stage, sight)
     marks: tuple[Mark, ...]
     if room(texts, frame, size):
-        marks = tag_marks(place_tags(anchors(stage, seen, named), frame, size), size)
+        marks = tag_marks(place_tags(anchors(stage, sight.seen, named), frame, size), size)
     else:
         note = f"{len(unit.parts)} parts, too many to tag here: see the parts list."
         marks = (Lettering((width / 2, height - TAG_ROOM / 2), note, TAG_SIZES[0]),)
@@ -118,9 +117,11 @@ def _exploded(unit: Unit, folder: Path) -> list[Path]:
         height,
         f"{unit.title}, taken apart",
         f"The {len(unit.parts)} parts of {unit.title}, moved apart and tagged with their refs.",
-        (*shadow_marks(stage, 0.4), *area_marks(stage, seen), *edges, *marks),
+        (*shadow_marks(stage, 0.4), *area_marks(stage, sight, lit), *edges, *marks),
     )
-    return _write(drawing, (*edges, *marks), (stage, 0.3), 1.0, folder / "exploded")
+    return _write(
+        drawing, (*edges, *marks), photograph(stage, sight, lit, 0.3), 1.0, folder / "exploded"
+    )
 
 
 def _tag_frame(texts: Sequence[str], size: float) -> Frame:
@@ -139,14 +140,13 @@ def _size(unit: Unit) -> str:
 def _write(
     drawing: Drawing,
     over: tuple[Mark, ...],
-    photo: tuple[Stage, float] | None,
+    under: Image.Image | None,
     per_unit: float,
     path: Path,
 ) -> list[Path]:
     """A drawing as SVG, and as PNG: the marks ``over`` on a photograph or on white."""
     svg, png = path.with_suffix(".svg"), path.with_suffix(".png")
     svg.write_text(to_svg(drawing), encoding="utf-8", newline="\n")
-    under = photograph(*photo) if photo else None
     painted = replace(drawing, marks=over)
     write_png(painted, per_unit, png, under)
     return [png, svg]

@@ -51,6 +51,14 @@ class Camera:
             )
         return np.asarray(turned @ self.axes() + np.array(self.target))
 
+    def sights(self, points: Array) -> Array:
+        """The directions, away from the viewer, in which screen points (n, 2) of depth 0 are
+        seen; unit frame, (n, 3), of no fixed length."""
+        if self.distance is None:
+            return np.tile(-np.array(self.towards), (len(points), 1))
+        aim = np.column_stack([points, np.full(len(points), -self.distance)])
+        return np.asarray(aim @ self.axes())
+
     def axes(self) -> Array:
         """The rows are right, up and towards: the turn from unit frame to screen."""
         return np.array([self.right, self.up, self.towards])

@@ -1,4 +1,4 @@
-"""Meshes as a picture sees them: flat facets and the edges between them."""
+"""Meshes as a picture sees them: flat facets."""
 
 from __future__ import annotations
 
@@ -21,8 +21,6 @@ FLAT = np.radians(0.1)
 MOUTH_CORNERS = 16
 PROUD = 0.05
 """How far (mm) mouths lie off their surface, to be seen before it."""
-SHARP = np.radians(30.0)
-"""Edges that turn more than this are drawn; below it they belong to a rounded surface."""
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -31,8 +29,8 @@ class Facets:
 
     ``points`` (n, 3), in mm; ``triangles`` (t, 3) index them, counter-clockwise seen from
     outside; ``facet_of`` (t,) is each triangle's facet; ``normals`` (f, 3) point outwards;
-    ``body_of`` (f,) is each facet's body.  ``edges`` (e, 2) index the points, ``sides``
-    (e, 2) are the facets on either side, and ``sharp`` (e,) says which edges are drawn.
+    ``rings`` (r,) are the outlines of facets, as indices of points, and ``ring_of`` (r,) the
+    facet of each, which has several if it has openings; ``body_of`` (f,) is each facet's body.
     ``mouths`` (f,) says which facets are the mouths of small holes, lying a hair proud.
     """
 
@@ -40,10 +38,9 @@ class Facets:
     triangles: Indices
     facet_of: Indices
     normals: Array
+    rings: tuple[Indices, ...]
+    ring_of: Indices
     body_of: Indices
-    edges: Indices
-    sides: Indices
-    sharp: NDArray[np.bool_]
     mouths: NDArray[np.bool_]
 
 
@@ -60,18 +57,39 @@ def facets_of(mesh: trimesh.Trimesh) -> Facets:
     normals = np.zeros((facet_count, 3))
     np.add.at(normals, facet_of, areas)
     normals /= np.linalg.norm(normals, axis=1, keepdims=True)
-    between = facet_of[pairs[:, 0]] != facet_of[pairs[:, 1]]
+    rings, ring_of = _rings(np.asarray(mesh.faces), facet_of)
     return Facets(
         np.asarray(mesh.vertices, dtype=np.float64),
         np.asarray(mesh.faces, dtype=np.int64),
         facet_of.astype(np.int64),
         normals,
+        rings,
+        ring_of,
         np.zeros(facet_count, dtype=np.int64),
-        np.asarray(mesh.face_adjacency_edges[between], dtype=np.int64),
-        facet_of[pairs[between]].astype(np.int64),
-        np.asarray(angles[between] > SHARP),
         np.zeros(facet_count, dtype=np.bool_),
     )
+
+
+def _rings(triangles: Indices, facet_of: Indices) -> tuple[tuple[Indices, ...], Indices]:
+    """The outlines of facets: triangles' sides whose other side is another facet, in turn."""
+    sides = np.concatenate([triangles, np.roll(triangles, -1, axis=1)]).reshape(2, -1).T
+    facets = np.repeat(facet_of, 3)
+    # Within a facet, sides come in pairs that run opposite ways.
+    there = {(a, b, f) for a, b, f in zip(*sides.T.tolist(), facets.tolist(), strict=True)}
+    onwards: dict[tuple[int, int], list[int]] = {}
+    for a, b, facet in sorted(there):
+        if (b, a, facet) not in there:
+            onwards.setdefault((facet, a), []).append(b)
+    rings, ring_of = [], []
+    for (facet, start), ways in onwards.items():
+        while ways:
+            ring, at = [start], ways.pop()
+            while at != start:
+                ring.append(at)
+                at = onwards[facet, at].pop()
+            rings.append(np.array(ring, dtype=np.int64))
+            ring_of.append(facet)
+    return tuple(rings), np.array(ring_of, dtype=np.int64)
 
 
 def mouth(centre: Vector, normal: Vector, diameter: float) -> Facets:
@@ -87,10 +105,9 @@ def mouth(centre: Vector, normal: Vector, diameter: float) -> Facets:
         fan,
         np.zeros(len(fan), dtype=np.int64),
         np.array([normal]),
+        (corner,),
         np.zeros(1, dtype=np.int64),
-        np.column_stack([corner, np.roll(corner, -1)]),
-        np.zeros((MOUTH_CORNERS, 2), dtype=np.int64),
-        np.ones(MOUTH_CORNERS, dtype=np.bool_),
+        np.zeros(1, dtype=np.int64),
         np.ones(1, dtype=np.bool_),
     )
 
@@ -109,10 +126,9 @@ def place(bodies: Iterable[tuple[Facets, Array]]) -> Facets:
         np.concatenate([p.triangles + s for p, s in zip(parts, point_starts, strict=True)]),
         np.concatenate([p.facet_of + s for p, s in zip(parts, facet_starts, strict=True)]),
         np.concatenate([p.normals @ m[:3, :3].T for p, m in zip(parts, matrices, strict=True)]),
+        tuple(ring + s for p, s in zip(parts, point_starts, strict=True) for ring in p.rings),
+        np.concatenate([p.ring_of + s for p, s in zip(parts, facet_starts, strict=True)]),
         np.concatenate([np.full(len(p.normals), i) for i, p in enumerate(parts)]),
-        np.concatenate([p.edges + s for p, s in zip(parts, point_starts, strict=True)]),
-        np.concatenate([p.sides + s for p, s in zip(parts, facet_starts, strict=True)]),
-        np.concatenate([p.sharp for p in parts]),
         np.concatenate([p.mouths for p in parts]),
     )
 

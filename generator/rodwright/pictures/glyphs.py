@@ -42,7 +42,7 @@ def outline(text: str, left: float, base: float, size: float, places: int) -> st
     face, measured, scale = _outlines(name), _font(name, _MEASURED), size / _MEASURED
     em = size / face["head"].unitsPerEm
     letters, shapes = face.getBestCmap(), face.getGlyphSet()
-    pen = SVGPathPen(shapes, lambda value: f"{value:.{places}f}".rstrip("0").rstrip("."))
+    pen = SVGPathPen(shapes, lambda value: f"{round(value, places) + 0.0:.7g}")
     for number, letter in enumerate(text, 1):
         at = measured.getlength(text[:number]) - measured.getlength(letter)
         glyph = letters.get(ord(letter), ".notdef")

@@ -7,7 +7,7 @@ facet stands in the way of, by a depth map seen from each direction.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -16,7 +16,7 @@ from numpy.typing import NDArray
 from rodwright.parts import Vector
 from rodwright.pictures.camera import Array, looking_from
 from rodwright.pictures.facets import Facets, Indices
-from rodwright.pictures.raster import Raster
+from rodwright.pictures.raster import Raster, ends
 
 Shades = NDArray[np.float32]
 
@@ -31,7 +31,7 @@ LAMP_STRENGTH = 1.0
 FLOOR_RETURN = 0.45
 """Brightness of the floor's light from below, beside the dome's from above."""
 SHARES = 4
-"""Each point gets one ray in so many; its neighbours get the others (see ``irradiance``)."""
+"""Each point gets one ray in so many; its neighbours get the others (see ``Light``)."""
 MAP_PIXELS = 448
 MAP_SIZE = (MAP_PIXELS, MAP_PIXELS)
 OFFSET = 0.005
@@ -75,66 +75,97 @@ def floor_irradiance() -> float:
     return _on_floor(rays())
 
 
-def irradiance(
-    facets: Facets, raster: Raster, points: Shades, normals: Shades, share: Indices
-) -> Shades:
-    """How much light reaches points (n, 3) with unit normals (n, 3); unit frame, mm.
+class Light:
+    """The light in a scene: how much reaches any of its points."""
 
-    ``share`` (n,), 0 to ``SHARES`` - 1, says which of the rays each point is tried with; the
-    mean over neighbours with different shares is what they really get.
-    """
-    low, high = facets.points.min(axis=0), facets.points.max(axis=0)
-    radius, middle = float(np.linalg.norm(high - low)) / 2, (low + high) / 2
-    window = (-radius, -radius, radius, radius)
-    lifted = (points - middle + OFFSET * radius * normals).astype(np.float32)
-    per_mm = MAP_PIXELS / (2 * radius)
-    total = np.zeros(len(points), dtype=np.float32)
-    everything = rays()
-    for number in range(SHARES):
-        mine = np.flatnonzero(share == number)
-        at, facing, light = lifted[mine], normals[mine], np.zeros(len(mine), dtype=np.float32)
-        chosen = everything[number::SHARES]
-        for ray in chosen:
-            camera = looking_from(ray.towards)
-            depths = raster.depths(camera.screen(facets.points - middle), window, MAP_SIZE)
-            axes = camera.axes().astype(np.float32)
-            slope = facing @ axes[2]
-            turned = np.flatnonzero(slope > 0.0)
-            across, up, deep = axes @ at[turned].T
-            column = np.clip((across + radius) * per_mm, 0, MAP_PIXELS - 1).astype(np.int32)
-            row = np.clip((radius - up) * per_mm, 0, MAP_PIXELS - 1).astype(np.int32)
-            lit = deep >= depths[row, column]
-            light[turned] += slope[turned] * lit * np.float32(ray.strength)
-        # Every share is brought to the same light on the open floor.
-        total[mine] = light * np.float32(floor_irradiance() / _on_floor(chosen))
-    return total
+    def __init__(self, facets: Facets, raster: Raster) -> None:
+        """Bring the facets before a raster, but for the mouths of holes, which shade nothing."""
+        low, high = facets.points.min(axis=0), facets.points.max(axis=0)
+        self._middle, self._raster = (low + high) / 2, raster
+        # A little more than what there is, so that the borders of maps are free.
+        self._radius = 0.51 * float(np.linalg.norm(high - low))
+        solid = facets.triangles[~facets.mouths[facets.facet_of]]
+        raster.load(facets.points - self._middle, solid)
+
+    def reaching(self, points: Array, facing: Indices, normals: Array, share: Indices) -> Shades:
+        """How much light reaches points (n, 3) that lie on surfaces ``facing`` (n,), which number
+        the unit ``normals`` (k, 3); unit frame, mm.
+
+        ``share`` (n,), 0 to ``SHARES`` - 1, says which of the rays each point is tried with; the
+        mean over neighbours with different shares is what they really get.
+        """
+        # Points of a surface, and surfaces that face alike, lie next to each other: whether they
+        # are turned to a ray is then asked once for all of them.
+        ways, way = np.unique(np.round(normals, 3), axis=0, return_inverse=True)
+        order = np.lexsort((way[facing], share))
+        lifted = points[order] - self._middle + OFFSET * self._radius * normals[facing[order]]
+        at = np.ascontiguousarray(lifted.T, dtype=np.float32)
+        key = (share * len(ways) + way[facing])[order]
+        bounds = np.searchsorted(key, np.arange(SHARES * len(ways) + 1)).tolist()
+        light = np.zeros(len(points), dtype=np.float32)
+        everything = rays()
+        for number in range(SHARES):
+            chosen = everything[number::SHARES]
+            # Every share is brought to the same light on the open floor.
+            brought = floor_irradiance() / _on_floor(chosen)
+            starts = bounds[number * len(ways) : (number + 1) * len(ways) + 1]
+            for ray in chosen:
+                slopes = ways @ np.array(ray.towards)
+                towards = np.flatnonzero(slopes > 1e-3).tolist()
+                turned = [(i, starts[i], starts[i + 1]) for i in towards
+                          if starts[i] < starts[i + 1]]  # fmt: skip
+                if turned:
+                    self._add(ray, brought * ray.strength, at, slopes, turned, light)
+        answer = np.empty_like(light)
+        answer[order] = light
+        return answer
+
+    def _add(
+        self,
+        ray: Ray,
+        strength: float,
+        at: Shades,
+        slopes: Array,
+        turned: list[tuple[int, int, int]],
+        light: Shades,
+    ) -> None:
+        """Add one ray's light to the points of the surfaces turned to it."""
+        radius, camera = self._radius, looking_from(ray.towards)
+        window, reach = (-radius, -radius, radius, radius), (-radius, radius)
+        shares = self._raster.draw(camera, window, reach, MAP_SIZE).ravel()
+        # Columns and rows of the map, and the share of the way through it.
+        near, far = ends(reach)
+        per_mm, deep = MAP_PIXELS / (2 * radius), 1.0 / (near - far)
+        axes = camera.axes() * np.array([[per_mm], [per_mm], [-deep]])
+        axes = axes.astype(np.float32)
+        for start, stop, each in _runs(turned):
+            across, up, behind = axes @ at[:, start:stop]
+            for pixel in (across, up):
+                pixel += np.float32(MAP_PIXELS / 2)
+                np.clip(pixel, 0, MAP_PIXELS - 1, out=pixel)
+            place = up.astype(np.int32)
+            place *= MAP_PIXELS
+            place += across.astype(np.int32)
+            behind += np.float32(near * deep)
+            # What lies beyond the far end is lit where nothing else is.
+            np.minimum(behind, 1.0, out=behind)
+            lit = behind <= shares.take(place)
+            for way, low, high in each:
+                here = slice(low - start, high - start)
+                light[low:high] += lit[here] * np.float32(slopes[way] * strength)
 
 
-def light_among_boxes(
-    points: Array, normals: Array, owners: Indices, low: Array, high: Array, bodies: Indices
-) -> Array:
-    """How much light reaches points (n, 3) with unit normals (n, 3) among boxes; mm.
-
-    The boxes run from ``low`` to ``high``, (m, 3) each, and belong to ``bodies`` (m,);
-    ``owners`` (n,) is the body that each point lies on, whose boxes take no light from it.
-    """
-    total = np.zeros(len(points))
-    others = owners[:, None] != bodies
-    for ray in rays():
-        towards = np.array(ray.towards)
-        slope = normals @ towards
-        turned = np.flatnonzero(slope > 0.0)
-        # The ray is inside a box between entering its last slab and leaving its first one.
-        enters, leaves = np.full((2, len(turned), len(low)), [[[0.1]], [[np.inf]]])
-        for axis in range(3):
-            step = towards[axis] or 1e-12
-            start = points[turned, axis, None]
-            near, far = (low, high) if step > 0 else (high, low)
-            enters = np.maximum(enters, (near[:, axis] - start) / step)
-            leaves = np.minimum(leaves, (far[:, axis] - start) / step)
-        hit = (leaves > enters) & others[turned]
-        total[turned] += ray.strength * slope[turned] * ~hit.any(axis=1)
-    return total
+def _runs(
+    turned: list[tuple[int, int, int]],
+) -> Iterator[tuple[int, int, list[tuple[int, int, int]]]]:
+    """Stretches (number, start, stop) that follow each other gathered, with start and stop."""
+    run: list[tuple[int, int, int]] = []
+    for each in turned:
+        if run and run[-1][2] != each[1]:
+            yield run[0][1], run[-1][2], run
+            run = []
+        run.append(each)
+    yield run[0][1], run[-1][2], run
 
 
 def _on_floor(some: Sequence[Ray]) -> float:

@@ -5,8 +5,6 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 
-from rodwright.pictures.visible import merged
-
 Line = tuple[tuple[float, float], tuple[float, float]]
 Span = tuple[float, float]
 
@@ -49,6 +47,17 @@ def _on_carriers(lines: Iterable[Line]) -> dict[Carrier, list[Span]]:
         ends = sorted((ax * along_x + ay * along_y, bx * along_x + by * along_y))
         gathered.setdefault((turn, away), []).append((ends[0], ends[1]))
     return gathered
+
+
+def merged(spans: list[tuple[float, float]], least: float) -> list[tuple[float, float]]:
+    """Spans in order, those that overlap or lie within ``least`` of each other made one."""
+    joined: list[tuple[float, float]] = []
+    for low, high in sorted(spans):
+        if joined and low <= joined[-1][1] + least:
+            joined[-1] = (joined[-1][0], max(joined[-1][1], high))
+        else:
+            joined.append((low, high))
+    return joined
 
 
 def _line(carrier: Carrier, span: Span) -> Line:

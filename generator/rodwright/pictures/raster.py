@@ -25,7 +25,7 @@ from vtkmodules.vtkRenderingCore import (
     vtkRenderWindow,
 )
 
-from rodwright.pictures.camera import Array
+from rodwright.pictures.camera import Camera
 from rodwright.pictures.facets import Indices
 
 Window = tuple[float, float, float, float]
@@ -33,29 +33,17 @@ Window = tuple[float, float, float, float]
 
 
 class Raster:
-    """A window off screen that draws the same triangles again and again."""
+    """A window off screen that draws triangles, the same ones from many sides."""
 
-    def __init__(self, triangles: Indices, facet_of: Indices) -> None:
+    def __init__(self) -> None:
         self._window = _off_screen_window()
         self._renderer = vtkRenderer()
         self._renderer.SetBackground(0.0, 0.0, 0.0)
+        self._renderer.GetActiveCamera().ParallelProjectionOn()
         self._window.AddRenderer(self._renderer)
-        self._points, self._mesh = vtkPoints(), vtkPolyData()
-        cells = vtkCellArray()
-        offsets = np.arange(0, 3 * len(triangles) + 1, 3, dtype=np.int64)
-        cells.SetData(
-            numpy_to_vtkIdTypeArray(offsets, deep=True),
-            numpy_to_vtkIdTypeArray(np.ascontiguousarray(triangles).ravel(), deep=True),
-        )
-        self._mesh.SetPolys(cells)
-        # A facet's number, counted from 1, is its colour; 0 is the background.
-        number = facet_of + 1
-        colours = np.column_stack([number >> 16, number >> 8, number]) & 255
-        self._mesh.GetCellData().SetScalars(numpy_to_vtk(colours.astype(np.uint8), deep=True))
-        mapper = vtkPolyDataMapper()
-        mapper.SetInputData(self._mesh)
+        self._mapper = vtkPolyDataMapper()
         actor = vtkActor()
-        actor.SetMapper(mapper)
+        actor.SetMapper(self._mapper)
         actor.GetProperty().LightingOff()
         self._renderer.AddActor(actor)
 
@@ -70,43 +58,87 @@ class Raster:
     ) -> None:
         self._window.Finalize()
 
+    def load(
+        self,
+        points: NDArray[np.floating],
+        triangles: Indices,
+        facet_of: Indices | None = None,
+    ) -> None:
+        """Take up triangles over points (n, 3), to be drawn from now on; those to be told apart
+        by ``facets`` need the facet of each."""
+        mesh, cells, places = vtkPolyData(), vtkCellArray(), vtkPoints()
+        places.SetData(numpy_to_vtk(np.ascontiguousarray(points, dtype=np.float32), deep=True))
+        offsets = np.arange(0, 3 * len(triangles) + 1, 3, dtype=np.int64)
+        cells.SetData(
+            numpy_to_vtkIdTypeArray(offsets, deep=True),
+            numpy_to_vtkIdTypeArray(np.ascontiguousarray(triangles).ravel(), deep=True),
+        )
+        mesh.SetPoints(places)
+        mesh.SetPolys(cells)
+        if facet_of is not None:
+            # A facet's number, counted from 1, is its colour; 0 is the background.
+            number = facet_of + 1
+            colours = np.column_stack([number >> 16, number >> 8, number]) & 255
+            mesh.GetCellData().SetScalars(numpy_to_vtk(colours.astype(np.uint8), deep=True))
+        self._mapper.SetInputData(mesh)
+
     def draw(
-        self, screen: Array, window: Window, size: tuple[int, int]
-    ) -> tuple[NDArray[np.int32], NDArray[np.float32]]:
-        """Draw points given in screen coordinates, (n, 3), in pixels of ``size`` (w, h).
+        self, camera: Camera, window: Window, reach: tuple[float, float], size: tuple[int, int]
+    ) -> NDArray[np.float32]:
+        """How far behind the near end of a parallel view each pixel of ``size`` (w, h) lies, as a
+        share of the way to its far end (see ``ends``), 1 where there is nothing; (h, w), the
+        lowest row first.
 
-        Returns the facet each pixel shows (-1: none) and its depth (-inf: none), both of
-        shape (h, w), the top row first.
+        ``reach`` is the least and greatest depth that any point has.
         """
-        depth = self.depths(screen, window, size)
         width, height = size
-        colours = vtkUnsignedCharArray()
-        self._window.GetPixelData(0, 0, width - 1, height - 1, 0, colours, 0)
-        bands = vtk_to_numpy(colours).reshape(height, width, 3)[::-1].astype(np.int32)
-        return (bands[..., 0] << 16 | bands[..., 1] << 8 | bands[..., 2]) - 1, depth
-
-    def depths(self, screen: Array, window: Window, size: tuple[int, int]) -> NDArray[np.float32]:
-        """The depths alone, as ``draw`` gives them."""
-        width, height = size
-        self._window.SetSize(width, height)
-        self._points.SetData(numpy_to_vtk(np.ascontiguousarray(screen), deep=True))
-        self._mesh.SetPoints(self._points)
+        if (width, height) != tuple(self._window.GetSize()):
+            self._window.SetSize(width, height)
         low_x, low_y, high_x, high_y = window
-        far, near = float(screen[:, 2].min()), float(screen[:, 2].max())
-        slack = 0.01 * (near - far) + 1.0
-        camera = self._renderer.GetActiveCamera()
-        camera.ParallelProjectionOn()
-        camera.SetFocalPoint((low_x + high_x) / 2, (low_y + high_y) / 2, far)
-        camera.SetPosition((low_x + high_x) / 2, (low_y + high_y) / 2, near + 2 * slack)
-        camera.SetViewUp(0.0, 1.0, 0.0)
-        camera.SetParallelScale((high_y - low_y) / 2)
-        camera.SetClippingRange(slack, near - far + 3 * slack)
+        near, far = ends(reach)
+        axes, across, up = camera.axes(), (low_x + high_x) / 2, (low_y + high_y) / 2
+        eye = np.array(camera.target) + across * axes[0] + up * axes[1]
+        view = self._renderer.GetActiveCamera()
+        view.SetFocalPoint(*(eye + far * axes[2]))
+        view.SetPosition(*(eye + (2 * near - far) * axes[2]))
+        view.SetViewUp(*axes[1])
+        view.SetParallelScale((high_y - low_y) / 2)
+        view.SetClippingRange(near - far, 2 * (near - far))
         self._window.Render()
         buffer = vtkFloatArray()
         self._window.GetZbufferData(0, 0, width - 1, height - 1, buffer)
-        share = vtk_to_numpy(buffer).reshape(height, width)[::-1]
-        depth = np.float32(near + slack) - share * np.float32(near - far + 2 * slack)
-        return np.where(share < 1.0, depth, np.float32(-np.inf))
+        return np.asarray(vtk_to_numpy(buffer).reshape(height, width))
+
+    def depths(
+        self, camera: Camera, window: Window, reach: tuple[float, float], size: tuple[int, int]
+    ) -> NDArray[np.float32]:
+        """The depth of each pixel, -inf where there is nothing, (h, w), the top row first; else
+        as ``draw``."""
+        share, (near, far) = self.draw(camera, window, reach, size)[::-1], ends(reach)
+        depth = np.float32(near) - share * np.float32(near - far)
+        depth[share >= 1.0] = -np.inf
+        return np.asarray(depth)
+
+    def facets(self) -> NDArray[np.int32]:
+        """The facet that each pixel of the last view shows (-1: none), (h, w), the top row
+        first."""
+        width, height = self._window.GetSize()
+        colours = vtkUnsignedCharArray()
+        self._window.GetPixelData(0, 0, width - 1, height - 1, 0, colours, 0)
+        bands = vtk_to_numpy(colours).reshape(height, width, 3)[::-1]
+        number = bands[..., 0].astype(np.int32)
+        for band in (1, 2):
+            number <<= 8
+            number |= bands[..., band]
+        number -= 1
+        return np.asarray(number)
+
+
+def ends(reach: tuple[float, float]) -> tuple[float, float]:
+    """The depths of a view's near and far end, a little beyond what it reaches."""
+    far, near = reach
+    slack = 0.01 * (near - far) + 1.0
+    return near + slack, far - slack
 
 
 def _off_screen_window() -> vtkRenderWindow:

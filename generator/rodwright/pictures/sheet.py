@@ -11,19 +11,21 @@ lines, hidden ones narrow and dashed, dimension lines narrow (ISO 128-2, line ty
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.parts import Unit
+from rodwright.pictures.bodies import Body, bodies_of, foremost, standing_facets
 from rodwright.pictures.camera import FROM_LEFT, FRONT, PLAN, Array, Camera
 from rodwright.pictures.facets import Facets
 from rodwright.pictures.glyphs import text_width
+from rodwright.pictures.hidden import LEAST_LENGTH, lines
 from rodwright.pictures.ink import Drawing, Fill, Lettering, Mark, Point, Stroke
 from rodwright.pictures.linework import Line, tidy
-from rodwright.pictures.stage import placed
-from rodwright.pictures.visible import LEAST_LENGTH, edges_shown, see, split
+from rodwright.pictures.visible import mouth_lines
 
 SCALES: dict[LengthUnit, tuple[int, ...]] = {
     "mm": (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000),
@@ -80,10 +82,11 @@ def draw_views(unit: Unit) -> Drawing:
     """The sheet of a unit, in mm of paper."""
     sheet, scale = _sheet_and_scale(unit)
     views = _laid_out(unit, sheet, scale)
-    facets = placed(unit, {})
+    bodies = bodies_of(unit, {})
+    facets = standing_facets(bodies)
     marks: list[Mark] = []
     for view in views:
-        marks += _view_marks(facets, view, scale)
+        marks += _view_marks(bodies, facets, view, scale)
         x = view.at[0] + view.size[0] / scale / 2
         y = view.at[1] - view.size[1] / scale - 3.0
         marks.append(Lettering((x, y), view.name, 0.8 * LETTER))
@@ -139,12 +142,12 @@ def _laid_out(unit: Unit, sheet: _Sheet, scale: int) -> tuple[_View, _View, _Vie
     )  # fmt: skip
 
 
-def _view_marks(facets: Facets, view: _View, scale: int) -> list[Mark]:
-    seen = see(facets, view.camera)
-    shown = edges_shown(facets, view.camera)
-    sharp = np.union1d(shown, np.flatnonzero(facets.sharp))
-    visible, hidden = split(facets, view.camera, seen, sharp)
-    solid, dashed = tidy(_as_lines(visible.ends), _as_lines(hidden.ends), LEAST_LENGTH)
+def _view_marks(bodies: Sequence[Body], facets: Facets, view: _View, scale: int) -> list[Mark]:
+    visible, hidden = lines(
+        [body.standing() for body in foremost(bodies, view.camera)], view.camera
+    )
+    visible = np.concatenate([visible, mouth_lines(facets, view.camera)])
+    solid, dashed = tidy(_as_lines(visible), _as_lines(hidden), LEAST_LENGTH)
 
     def on_paper(line: Line) -> tuple[Point, Point]:
         (ax, ay), (bx, by) = (

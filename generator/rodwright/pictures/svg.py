@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Sequence
 from xml.sax.saxutils import escape, quoteattr
+
+import numpy as np
 
 from rodwright.pictures.glyphs import outline, text_width
 from rodwright.pictures.ink import Drawing, Fill, Lettering, Mark, Point, Stroke
@@ -33,7 +36,7 @@ def to_svg(drawing: Drawing) -> str:
 
 def _element(mark: Mark, places: int) -> str:
     if isinstance(mark, Fill):
-        path = "".join(_path(ring, places) + "Z" for ring in mark.rings)
+        path = "".join(each + "Z" for each in _paths(mark.rings, places))
         if mark.opacity < 1.0:
             look = f'fill="{mark.colour}" fill-opacity="{_number(mark.opacity, 3)}"'
         else:
@@ -42,7 +45,7 @@ def _element(mark: Mark, places: int) -> str:
             look = f'fill="{mark.colour}" stroke="{mark.colour}" stroke-width="{hair}"'
         return f'<path d="{path}" fill-rule="evenodd" {look} stroke-linejoin="round"/>'
     if isinstance(mark, Stroke):
-        path = "".join(_path(line, places) for line in mark.lines)
+        path = "".join(_paths(mark.lines, places))
         dashes = ""
         if mark.dashes:
             on, off = (_number(length, places) for length in mark.dashes)
@@ -66,11 +69,16 @@ def _text(mark: Lettering, places: int) -> str:
     return f'<path {name} d="{path}" fill="{mark.colour}"{turn}/>'
 
 
-def _path(points: tuple[Point, ...], places: int) -> str:
-    pairs = [f"{_number(x, places)} {_number(y, places)}" for x, y in points]
-    return "M" + "L".join(pairs)
+def _paths(lines: Sequence[tuple[Point, ...]], places: int) -> Iterator[str]:
+    """Path data through the points of each line."""
+    # All are rounded at once; adding nothing takes the sign off a zero.
+    rounded = np.round([value for line in lines for point in line for value in point], places) + 0.0
+    values, at = rounded.tolist(), 0
+    for line in lines:
+        pairs, count = "L".join(["%.7g %.7g"] * len(line)), 2 * len(line)
+        yield f"M{pairs}" % tuple(values[at : at + count])
+        at += count
 
 
 def _number(value: float, places: int) -> str:
-    text = f"{value:.{places}f}".rstrip("0").rstrip(".")
-    return "0" if text in ("-0", "") else text
+    return f"{round(value, places) + 0.0:.7g}"

@@ -1,0 +1,109 @@
+"""What pictures are made of: every part as a solid and as facets, and where it stands."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+
+import numpy as np
+from cadquery import Solid
+from OCP.BRepBuilderAPI import BRepBuilderAPI_Copy
+from OCP.BRepLib import BRepLib
+from OCP.gp import gp_Trsf
+from OCP.TopLoc import TopLoc_Location
+from OCP.TopoDS import TopoDS_Shape
+
+from rodwright.meshes import mesh_of
+from rodwright.parts import Grain, Hole, Part, ShapeKey, Unit, Vector
+from rodwright.pictures.camera import Array, Camera
+from rodwright.pictures.facets import Facets, as_one, facets_of, mouth, place
+from rodwright.solids import solid_of
+
+SMALL_HOLE = 15.0
+"""Holes up to this diameter (mm) are pictured by their mouths alone: hundreds of drilled
+walls would cost much time and show little."""
+SMOOTH = 0.02
+"""A surface that turns less than this (radians) at an edge goes on smoothly."""
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class Body:
+    """A piece as a picture shows it: its solid and facets in a frame whose x runs with the grain,
+    and the 4 x 4 ``matrix`` from there to where it stands."""
+
+    solid: Solid
+    facets: Facets
+    matrix: Array
+    colour: str
+    grain: Grain
+
+    def standing(self) -> TopoDS_Shape:
+        """The solid where it stands."""
+        move = gp_Trsf()
+        move.SetValues(*self.matrix[:3].ravel().tolist())
+        return self.solid.wrapped.Located(TopLoc_Location(move))
+
+
+def bodies_of(unit: Unit, moves: Mapping[str, Vector]) -> tuple[Body, ...]:
+    """A unit's parts, in their order, each moved if ``moves`` says so."""
+    found = []
+    for part in unit.parts:
+        solid, facets = pictured(part.shape)
+        matrix = _matrix(part, moves)
+        found.append(Body(solid, facets, matrix, part.blank.stock.colour, part.blank.grain))
+    return tuple(found)
+
+
+def standing_facets(bodies: Sequence[Body]) -> Facets:
+    """The facets of bodies where they stand."""
+    return place((body.facets, body.matrix) for body in bodies)
+
+
+def foremost(bodies: Sequence[Body], camera: Camera) -> list[Body]:
+    """The bodies that matter to a parallel view: of equal ones straight behind each other, whose
+    lines fall together, the foremost alone."""
+    found: dict[tuple[object, ...], tuple[float, Body]] = {}
+    for body in bodies:
+        turned = camera.axes() @ body.matrix[:3]
+        (x, y, depth), turn = turned[:, 3].tolist(), np.round(turned[:, :3], 6).tobytes()
+        key = (id(body.solid), turn, round(x, 3), round(y, 3))
+        if key not in found or depth > found[key][0]:
+            found[key] = (depth, body)
+    return [body for _, body in found.values()]
+
+
+@lru_cache(maxsize=4096)
+def pictured(shape: ShapeKey) -> tuple[Solid, Facets]:
+    """A shape's solid without its small holes, and its facets with their mouths; part frame."""
+    size, workings = shape
+    small = [w for w in workings if isinstance(w, Hole) and w.diameter <= SMALL_HOLE]
+    rest = (size, tuple(working for working in workings if working not in small))
+    facets = facets_of(mesh_of(rest))
+    mouths = [each for hole in small for each in _mouths(hole, size)]
+    return _smoothed(solid_of(rest)), as_one([facets, *mouths]) if mouths else facets
+
+
+def _smoothed(solid: Solid) -> Solid:
+    """A copy that knows at which edges its surface goes on smoothly, which cutting forgets."""
+    copy = BRepBuilderAPI_Copy(solid.wrapped).Shape()
+    BRepLib.EncodeRegularity_s(copy, SMOOTH)
+    return Solid(copy)
+
+
+def _matrix(part: Part, moves: Mapping[str, Vector]) -> Array:
+    matrix = np.array(part.placement.matrix())
+    matrix[:3, 3] += moves.get(part.ref, (0.0, 0.0, 0.0))
+    return matrix
+
+
+def _mouths(hole: Hole, size: Vector) -> Iterator[Facets]:
+    axis = hole.surface.axis
+    through = hole.depth is None or hole.depth >= size[axis]
+    for at_high in (False, True) if through else (hole.surface.at_high,):
+        centre, normal = list(hole.position), [0.0, 0.0, 0.0]
+        centre.insert(axis, size[axis] if at_high else 0.0)
+        normal[axis] = 1.0 if at_high else -1.0
+        yield mouth(
+            (centre[0], centre[1], centre[2]), (normal[0], normal[1], normal[2]), hole.diameter
+        )
