@@ -141,21 +141,24 @@ def parts(unit: Unit) -> None:
     _figures(table, "no.")
     table.add_column(f"size ({unit.display_unit})", no_wrap=True)
     table.add_column("stock")
-    table.add_column("edges")
+    rows = rodwright.parts_list(unit)
+    edges = [_row_edges(row) for row in rows]
+    if any(edges):
+        table.add_column("edges")
     _figures(table, f"{weights.symbol} each", f"{weights.symbol} all")
-    for row in rodwright.parts_list(unit):
+    for row, edge in zip(rows, edges, strict=True):
         table.add_row(
             escape(", ".join(row.refs)),
             escape(row.name),
             str(row.quantity),
             _piece(row, unit),
             escape(row.stock),
-            escape(_row_edges(row)),
+            *([escape(edge)] if any(edges) else []),
             f"{weights.of(row.weight_each):.2f}",
             f"{weights.of(row.weight):.2f}",
         )
-    _console().print(f"[bold]{escape(unit.title)}[/bold]\n")
-    _console().print(table)
+    _console().print(f"[bold]{escape(unit.title)}[/bold]")
+    _print_list(table)
     _console().print(
         f"\n{len(unit.parts)} parts, {weights.said(rodwright.unit_weight(unit))}; finished sizes, "
         "length x width x thickness."
@@ -180,6 +183,10 @@ def _row_edges(row: rodwright.PartsRow) -> str:
 
 
 def _print_list(table: Table) -> None:
+    """Print a list after a blank line; its columns are wrapped between words, never within."""
+    for column in table.columns:
+        texts = (str(column.header), *map(str, column.cells))
+        column.min_width = max(len(word) for text in texts for word in text.split() or ("",))
     console = _console()
     console.print()
     console.print(table)

@@ -67,14 +67,18 @@ def test_the_lists_on_the_terminal(
     assert lines == SHOWN.splitlines()
 
 
-@pytest.mark.parametrize("name", ["tape-drawers", "linen-cupboard", "hallway-bookcase"])
+@pytest.mark.parametrize(
+    "name",
+    ["tape-drawers", "linen-cupboard", "hallway-bookcase", "pottery-dresser", "archive-wall"],
+)
+@pytest.mark.parametrize("display", ["mm", "in"])
 def test_columns_stay_apart_in_a_narrow_terminal(
-    name: str, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+    name: str, display: str, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
     """At 80 columns nothing is cut off, and two spaces stand between any two columns."""
     monkeypatch.setenv("COLUMNS", "80")
     unit = rodwright.set_out(rodwright.read_spec(model_path(name)))
-    show.parts(unit)
+    show.parts(replace(unit, display_unit=display))
     lines = capsys.readouterr().out.splitlines()
     assert max(map(len, lines)) <= 80
     assert not any("…" in line for line in lines)

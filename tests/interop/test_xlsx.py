@@ -135,13 +135,14 @@ def test_the_cutting_sheet_has_what_is_needed_for_cutting() -> None:
 def test_every_working_has_a_row_of_its_own() -> None:
     unit = samples.bookcase()
     heading, *cells = sheet(lists_xlsx(unit), "Workings").values
-    assert heading == ("refs", "name", "working", "how it lies")
+    assert heading == ("refs", "name", "measured", "working", "how it lies")
     rows = parts_list(unit)
-    workings = [(c[0], c[2]) for c in cells if c[2] not in (None, "none")]
+    workings = [(c[0], c[3]) for c in cells if c[3] not in (None, "none")]
     assert workings == [(", ".join(row.refs), text) for row in rows for text in row.workings]
-    assert [c[3] for c in cells if c[3]] == ["\n".join(row.lie) for row in rows]
-    assert [c[0] for c in cells if c[2] == "none"] == ["BT1", "SH1", "TP1", "BK1"]
-    assert cells[-1][0].startswith("near end, face edge and reverse")
+    assert [c[4] for c in cells if c[4]] == ["\n".join((*row.set_up, *row.lie)) for row in rows]
+    assert [c[2] for c in cells if c[4]] == [row.measured for row in rows]
+    assert [c[0] for c in cells if c[3] == "none"] == ["BT1", "SH1", "TP1", "BK1"]
+    assert cells[-1][0].startswith("Pieces are worked with the face that is named as up on top")
 
 
 def test_no_text_becomes_a_formula() -> None:

@@ -67,11 +67,18 @@ class Column:
     """Decimals of a column of numbers; None for text."""
     widest: int = 18
     """Characters to a line before text is wrapped; a longer word still has its room."""
+    inches: bool = False
+    """Whether it holds lengths in inches."""
+
+    @property
+    def figures(self) -> bool:
+        """Whether it holds numbers."""
+        return self.decimals is not None or self.inches
 
 
 def length_column(name: str, unit: LengthUnit) -> Column:
     """A column of lengths: numbers of millimetres, or inches."""
-    return Column(f"{name} {unit}", 1 if unit == "mm" else None)
+    return Column(f"{name} {unit}", 1 if unit == "mm" else None, inches=unit == "in")
 
 
 def length_cell(mm: float, unit: LengthUnit) -> Cell:
@@ -110,27 +117,16 @@ def csv_bytes(columns: Sequence[Column], rows: Iterable[Sequence[Cell]]) -> byte
     out (``23 5/8 in``).  Text that a spreadsheet would take for a formula or a date gets an
     apostrophe in front, the usual guard.
     """
-    listed = [list(row) for row in rows]
-    twice = {
-        number
-        for number in range(len(columns))
-        if any(isinstance(row[number], Inches) for row in listed)
-    }
     text = io.StringIO(newline="")
     writer = csv.writer(text)
-    writer.writerow(
-        [
-            heading
-            for number, column in enumerate(columns)
-            for heading in (
-                (column.heading, f"{column.heading} as fraction")
-                if number in twice
-                else (column.heading,)
-            )
-        ]
-    )
-    writer.writerows([written for cell in row for written in _written(cell)] for row in listed)
+    writer.writerow([heading for column in columns for heading in _headings(column)])
+    writer.writerows([written for cell in row for written in _written(cell)] for row in rows)
     return text.getvalue().encode("utf-8-sig")
+
+
+def _headings(column: Column) -> tuple[str, ...]:
+    heading = column.heading
+    return (heading, f"{heading} as fraction") if column.inches else (heading,)
 
 
 def _written(cell: Cell) -> tuple[str | float, ...]:
@@ -165,11 +161,11 @@ def fill_sheet(
         heading = sheet.cell(1, number, column.heading)
         heading.font = Font(bold=True)
         heading.fill = PatternFill("solid", fgColor="E8E8E8")
-        figures = column.decimals is not None or any(
-            isinstance(row[number - 1], Inches) for row in rows
-        )
         heading.alignment = Alignment(
-            horizontal="right" if figures else "left", indent=1, wrap_text=True, vertical="bottom"
+            horizontal="right" if column.figures else "left",
+            indent=1,
+            wrap_text=True,
+            vertical="bottom",
         )
         for at, row in enumerate(rows, start=2):
             _put(sheet.cell(at, number), row[number - 1], column)
