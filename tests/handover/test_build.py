@@ -23,6 +23,7 @@ from rodwright.handover.products import products
 from rodwright.laid import laid_unit
 from rodwright.parts import Fixing, Mitre, Notch, Part, Surface, Unit
 from rodwright.problems import ProblemsError
+from rodwright.ready_models import model_names, model_path
 from rodwright.solids import solid_of
 from samples import PLYWOOD, bookcase
 from specs import unit_from
@@ -341,3 +342,12 @@ def test_a_forged_manifest_costs_no_file(tmp_path: Path) -> None:
     write_build(bookcase(), target)
     write_build(bookcase(), target)
     assert {name: (target / name).read_text() for name in mine} == mine
+
+
+@pytest.mark.parametrize("name", model_names())
+def test_every_part_file_of_every_model_is_known_as_a_builds(name: str) -> None:
+    unit = unit_from(model_path(name).read_text(encoding="utf-8"))
+    for kind in ("cut", "finished"):
+        for file in file_paths(unit, kind):
+            assert BUILD_FILES.fullmatch(f"parts/{file}.step"), file
+            assert BUILD_FILES.fullmatch(f"parts/{file}.stl"), file

@@ -12,7 +12,7 @@ from rodwright.parts import Unit
 
 __all__ = ["look_before", "write_build"]
 
-_OF_A_PIECE = re.compile("[A-Z]{2}[0-9]+")
+_OF_A_PIECE = re.compile("[A-Z]+[0-9]+")
 BUILD_FILES = re.compile(
     r"(?:parts-list|hardware|edges)\.(?:csv|xlsx|json)|(?:unit|findings)\.(?:json|step|stl|glb)"
     r"|(?:assembled|exploded|opened|views)[a-z0-9-]*\.(?:png|svg)"
