@@ -6,6 +6,7 @@ and y are measured from, and the figures.
 
 from __future__ import annotations
 
+import math
 import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
@@ -66,9 +67,15 @@ STOPPED_BOTH = re.compile(
     rf", stopped at both ends, from (?P<start>{NUMBER}) to (?P<stop>{NUMBER}) "
     rf"from the (?P<at>{NAME})$"
 )
-POCKET, SLOPING = re.compile(r"(?:\d+ )?pocket holes?"), re.compile(
+POCKETS = re.compile(
+    rf"(?:\d+ )?pocket holes? (?P<dia>{NUMBER}) dia\. at (?P<angle>{NUMBER})° on the "
+    rf"(?P<on>{NAME}), at (?P<along>{NUMBERS}) from the (?P<side>{NAME}), ending "
+    rf"(?P<stop>{NUMBER}) before the (?P<end>{NAME}), then (?P<screw>{NUMBER}) dia\. out of it "
+    rf"(?P<exit>{NUMBER}) below the (?P<under>{NAME})$"
+)
+SLOPING = re.compile(
     r"mitre|bevel|taper|corner of|eased|.* over the (?:long|short) point|.* along the|once "
-)  # fmt: skip
+)
 
 
 @dataclass(frozen=True)
@@ -169,8 +176,22 @@ def probes(frame: Frame, text: str) -> Iterator[Probe]:
             yield _walls(places, {first: a / 2, second: b / 2})
     elif found := NOTCH.match(text):
         yield _notch(frame, float(found["long"]), float(found["wide"]), found["rest"])
+    elif found := POCKETS.match(text):
+        assert found["under"] == found["on"]
+        run, into = frame.axis(found["end"]), frame.axis(found["on"])
+        slope = math.radians(float(found["angle"]))
+        for along in floats(found["along"]):
+            # Where the screw leaves, and up the axis halfway into the pocket.
+            for up, dia in ((JUST, found["screw"]), (float(found["stop"]) + 5.0, found["dia"])):
+                depth = float(found["exit"]) - up * math.sin(slope)
+                places = {
+                    frame.measured_along(found["side"]): along,
+                    run: frame.into(found["end"], up * math.cos(slope)),
+                    into: frame.into(found["on"], depth),
+                }
+                yield _walls(places, {frame.measured_along(found["side"]): float(dia) / 2})
     else:
-        assert SLOPING.match(text) or POCKET.match(text), text
+        assert SLOPING.match(text), text
 
 
 def _long(
@@ -222,6 +243,7 @@ interior:
   columns:
     - {width: 1 share, shelves: {count: 2, fixed: false}, doors: {hung: overlay, count: 1}}
     - {width: 1 share, shelves: {count: 2, layers: 2}}
+    - {width: 1 share, shelves: {count: 2, ends: pocket-screwed}}
 edging: {material: abs, thickness: 2, edges: [doors, sides, dividers, top, bottom, shelves]}
 """
 

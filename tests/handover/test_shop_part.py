@@ -239,7 +239,7 @@ def test_layers_with_edging_are_trimmed_before_it() -> None:
     assert shop.notes == (
         "cut 3 over at both ends and both edges",
         "glue the layers up first, then trim them together to 400 x 118, before edging",
-        "cut 2 under at the front edge, which birch veneer makes up",
+        "cut 2 under at the front edge, which its edging (birch veneer) makes up",
     )
 
 
@@ -270,8 +270,7 @@ def test_bores_in_an_end_that_is_trimmed_come_out_as_deep_as_they_should() -> No
     shop = cut(Hole(Surface.FAR_END, (60.0, 10.0), 8.0, 25.0), trim=(4.0, 0.0))
     assert shop.part.workings == (Hole(Surface.FAR_END, (60.0, 10.0), 8.0, 29.0),)
     assert shop.notes[-1] == (
-        "what goes into the right end is as deep here as it comes out right for once that is "
-        "trimmed; better made afterwards"
+        "bores in the right end are 4 deeper here, which trimming takes off; better made after it"
     )
 
 

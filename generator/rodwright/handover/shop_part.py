@@ -145,20 +145,19 @@ def _notes(part: Part, lie: Lie, kind: PartsKind, unit: LengthUnit) -> Iterator[
         yield f"cut {format_length(amount, unit)} over at {_places(surfaces, lie)}"
     if left_on:
         yield _trimming(part, left_on, unit)
-        bored = [
-            each for each in part.workings
-            if isinstance(each, Hole | Mortise | PocketHole) and _into(each) in left_on
-        ]  # fmt: skip
-        if bored:
-            named = dict.fromkeys(_into(each) for each in bored)
+        bored = {
+            _into(each) for each in part.workings if isinstance(each, Hole | Mortise | PocketHole)
+        }
+        into = {surface: amount for surface, amount in left_on.items() if surface in bored}
+        for amount, surfaces in _by_amount(into).items():
             yield (
-                f"what goes into the {_listed([lie.name(each) for each in named])} is as deep "
-                "here as it comes out right for once that is trimmed; better made afterwards"
+                f"bores in {_places(surfaces, lie)} are {format_length(amount, unit)} deeper here, "
+                "which trimming takes off; better made after it"
             )
     for (amount, what), surfaces in _by_edging(part.edged).items():
         yield (
-            f"cut {format_length(amount, unit)} under at {_places(surfaces, lie)}, which "
-            f"{what} makes up"
+            f"cut {format_length(amount, unit)} under at {_places(surfaces, lie)}, which its "
+            f"edging ({what}) makes up"
         )
 
 
