@@ -177,14 +177,14 @@ def test_pocket_screwed() -> None:
         assert rim >= pocket.diameter / 2 * math.cos(math.radians(15))
 
 
-def test_knock_down_with_drums() -> None:
+def test_knock_down_with_cams() -> None:
     """15 mm borings 13.5 deep, 34 mm from the end (from memory), met by borings in the end."""
     pair = Pair(wish_of("knock-down"))
     kind, fixings = the_joint(pair)
     assert kind is JointKind.KNOCK_DOWN
     assert [(each.name, each.count) for each in fixings] == [
-        ("eccentric drum", 2),
-        ("drum bolt", 2),
+        ("cam", 2),
+        ("cam bolt", 2),
     ]
     assert set(pair.workings("SD1")) == {
         Hole(Surface.REVERSE, (209.0, 50.0), 5.0, 12.0),

@@ -70,7 +70,7 @@ def refusal(joint: str, figures: dict[str, Any] | None = None, **sizes: Any) -> 
          "carcass.corners: a meeting 27.9 mm long is too short for a loose tenon"),
         # Half the thickness and 4.5 mm, with 1.5 mm left under it.
         ("knock-down", {"second": 12.0}, {"second": 11.8},
-         "carcass.corners: a boring 10.4 mm deep for a drum goes through a part 11.8 mm thick, "
+         "carcass.corners: a boring 10.4 mm deep for a cam goes through a part 11.8 mm thick, "
          "or nearly"),
         ("knock-down", {"first": 13.5}, {"first": 13.4},
          "carcass.corners: a bolt 12 mm deep goes through a part 13.4 mm thick, or nearly"),

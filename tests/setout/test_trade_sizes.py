@@ -23,7 +23,7 @@ stock:
 """
 SIZE = "unit: in\nsize: {width: 36, height: 34 1/2, depth: 23}\n"
 METRIC_WARE = {5.0, 35.0, 15.0, 8.0}
-"""Holes for what is sold in mm everywhere: plate screws, cups, drums and their bolts."""
+"""Holes for what is sold in mm everywhere: plate screws, cups, cams and their bolts."""
 
 
 @pytest.mark.parametrize(
@@ -134,7 +134,7 @@ def test_dowels_of_a_carcass() -> None:
          "pocket 3/8 in at 15 degrees, 1 11/32 in from the end"),
         ("{joint: knock-down, fitting: barrel_nut}", "barrel nut", "1/4-20, 3/8 in",
          "boring 3/8 in, 9/16 in deep"),
-        ("knock-down", "eccentric drum", "15 mm (19/32 in)",
+        ("knock-down", "cam", "15 mm (19/32 in)",
          "boring 15 mm (19/32 in), 17/32 in deep"),
         ("{joint: mitred, reinforced: dowels}", "dowel", "1/4 x 3/4 in",
          "1/4 in, 3/8 in deep each side, square to the mitre near its inner corner"),

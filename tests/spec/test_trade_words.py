@@ -60,7 +60,8 @@ def test_every_key_that_is_told_is_one(word: str) -> None:
 @pytest.mark.parametrize("word", CHOICES)
 def test_every_choice_that_is_told_is_one(word: str) -> None:
     assert set(CHOICES[word].split()) <= NAMES
-    assert word not in CHOICES[word].split()
+    # A cam is one of the knock-down fittings, and stands for the joint where that is asked.
+    assert word not in CHOICES[word].split() or word == "cam"
 
 
 @pytest.mark.parametrize("written", ["Toe Kick", "toe-kick", "toe_kicks", "toekick"])

@@ -72,8 +72,8 @@ class JointSpec(SpecModel):
     thickness unless said."""
     size: Literal["0", "10", "20"] | None = None
     """Biscuited: the biscuits' size; the largest that the thickness takes unless said."""
-    fitting: Literal["drum", "barrel_nut"] = "drum"
-    """Knock-down: a bolt held by a turning drum, or a bolt through into a barrel nut."""
+    fitting: Literal["cam", "barrel_nut"] = "cam"
+    """Knock-down: a bolt held by a cam, or a bolt through into a barrel nut."""
     reinforced: Literal["nothing", "biscuits", "dowels", "loose_tongue"] = "nothing"
     """Mitred: what is let in across the mitre."""
     spacing: Length | None = None

@@ -1,4 +1,4 @@
-"""Knock-down fittings: a bolt held by an eccentric drum, or by a barrel nut."""
+"""Knock-down fittings: a bolt held by a cam, or by a barrel nut."""
 
 from __future__ import annotations
 
@@ -11,19 +11,19 @@ from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
 from rodwright.setout.joints.screws import hidden_behind, hidden_face
 
-DRUM = 15.0
-"""Diameter of a drum's boring, mm (from memory)."""
-DRUM_SETBACK = 34.0
-"""From the end of the part to the middle of the drum, mm (from memory)."""
-DRUM_PAST_MIDDLE = 4.5
-"""How far the drum's boring goes past the middle of the thickness, mm: 12.5 deep in 16, 14 in 19
+CAM = 15.0
+"""Diameter of a cam's boring, mm (from memory)."""
+CAM_SETBACK = 34.0
+"""From the end of the part to the middle of the cam, mm (from memory)."""
+CAM_PAST_MIDDLE = 4.5
+"""How far the cam's boring goes past the middle of the thickness, mm: 12.5 deep in 16, 14 in 19
 (from memory)."""
 BOLT_BORING = 8.0
 """Diameter of the boring for the bolt in the end, mm (from memory)."""
 BOLT_HOLE = (5.0, 12.0)
 """Diameter and depth of the hole that the bolt is screwed into, mm (from memory)."""
 LEAST_FLOOR = 1.5
-"""Wood left under a drum or a bolt hole, mm (common practice, no source)."""
+"""Wood left under a cam or a bolt hole, mm (common practice, no source)."""
 
 NUT: dict[LengthUnit, float] = {"mm": 10.0, "in": from_inches("3/8")}
 """Diameter of a barrel nut, mm (from memory)."""
@@ -46,9 +46,9 @@ def knock_down(work: Work) -> None:
     """A boring in the second's hidden face, one into its end to meet it, a hole in the first."""
     second = work.second
     t = second.blank.thickness
-    drum = work.wish.fitting == "drum"
-    past = DRUM_PAST_MIDDLE if drum else NUT_PAST_MIDDLE
-    setback = DRUM_SETBACK if drum else work.bench.sizes.usual(NUT_SETBACK)
+    cam = work.wish.fitting == "cam"
+    past = CAM_PAST_MIDDLE if cam else NUT_PAST_MIDDLE
+    setback = CAM_SETBACK if cam else work.bench.sizes.usual(NUT_SETBACK)
     if abs(second.placement.thickness[work.meeting.across]) < 0.5:
         work.refuse(
             "joint",
@@ -60,12 +60,12 @@ def knock_down(work: Work) -> None:
     if deep > t - LEAST_FLOOR + TOUCH:
         work.refuse(
             "fitting",
-            f"a boring {work.say(deep)} deep for a {'drum' if drum else 'barrel nut'} goes through "
+            f"a boring {work.say(deep)} deep for a {'cam' if cam else 'barrel nut'} goes through "
             f"a part {work.say(t)} thick, or nearly",
             f"Use {work.say(2 * (past + LEAST_FLOOR))} stock at least, or another joint.",
         )
         return
-    if work.meeting.behind < setback + 2 * DRUM:
+    if work.meeting.behind < setback + 2 * CAM:
         work.refuse(
             "fitting",
             f"a part {work.say(work.meeting.behind)} long has no room for a fitting "
@@ -73,10 +73,10 @@ def knock_down(work: Work) -> None:
             "Choose another joint.",
         )
         return
-    (_drums if drum else _nuts)(work, deep)
+    (_cams if cam else _nuts)(work, deep)
 
 
-def _drums(work: Work, deep: float) -> None:
+def _cams(work: Work, deep: float) -> None:
     m = work.meeting
     diameter, depth = BOLT_HOLE
     if m.through < depth + LEAST_FLOOR - TOUCH:
@@ -97,21 +97,21 @@ def _drums(work: Work, deep: float) -> None:
         "bolt",
     )  # fmt: skip
     for y in places:
-        work.bench.drill(m.first, m.point(y, m.middle), m.way(), diameter, depth, "drum bolt")
+        work.bench.drill(m.first, m.point(y, m.middle), m.way(), diameter, depth, "cam bolt")
     _bore(
         work,
         places,
-        (DRUM, DRUM_SETBACK, deep),
-        (BOLT_BORING, DRUM_SETBACK),
-        ("eccentric drum", "drum bolt"),
+        (CAM, CAM_SETBACK, deep),
+        (BOLT_BORING, CAM_SETBACK),
+        ("cam", "cam bolt"),
     )
     count, ware = len(places), work.bench.sizes.ware
-    text = f"boring {ware(DRUM)}, {work.say(deep)} deep"
+    text = f"boring {ware(CAM)}, {work.say(deep)} deep"
     hole = f"{ware(diameter)}, {work.say(depth)} deep"
     _note(
         work,
-        Fixing("eccentric drum", count, ware(DRUM), text),
-        Fixing("drum bolt", count, f"for {ware(DRUM_SETBACK)}", hole),
+        Fixing("cam", count, ware(CAM), text),
+        Fixing("cam bolt", count, f"for {ware(CAM_SETBACK)}", hole),
     )
 
 
