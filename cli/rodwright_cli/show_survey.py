@@ -73,8 +73,8 @@ def _readings(console: PlainConsole, plane: Plane, unit: LengthUnit) -> None:
     bent = max((-off for off in plane.residuals_of_bows), default=0.0)
     if bent > BOW_ERROR:
         console.print(
-            f"  The edges bow in by up to {bent:.1f} mm together, and are taken as lines through "
-            "these readings."
+            f"  The edges bow in by up to {_length(bent, unit)} {unit} together, and are taken as "
+            "lines through these readings."
         )
     corners = zip(_CORNERS, plane.corners, plane.corner_errors, strict=True)
     for name, (x, z), (across, up) in corners:

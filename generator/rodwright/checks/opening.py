@@ -11,10 +11,11 @@ from rodwright.parts import OpeningReadings, OpeningShape, Unit
 from rodwright.site.gaps import BATTEN_LIMIT, bent_at, gap_along, side_length
 from rodwright.site.readings import EDGES, FLOOR_ASSUMED, PLUMB_ASSUMED, TOP_ASSUMED
 
-WIDTHS = 3
-"""Fewer widths don't show whether walls belly (common practice, no source: bottom, middle and
-top).  With one, by simulation, one unit in ten doesn't go in where walls belly by up to 4 mm and
-one in three at 8 mm: tests/site/test_calibration.py."""
+WIDTHS = HEIGHTS = 3
+"""Fewer don't show whether walls, or floor and top, belly (common practice, no source: both ends
+and the middle).  By simulation, with a single width read at the floor 7 units in a hundred don't
+go in where each wall bellies by up to 4 mm and 33 at 8 mm, with two widths 3 and 37, with three
+none: tests/site/test_calibration.py."""
 _SOURCE = "the readings with their assumed errors"
 
 
@@ -25,6 +26,7 @@ def opening(unit: Unit) -> Iterator[Finding]:
     shape, read = unit.opening.shape, unit.opening.readings
     if read is not None:
         yield from _too_few(read)
+        yield from _too_few_heights(read)
         yield from _contradictions(unit, read)
         yield from _leans(unit, shape, read)
     yield from _battens(unit, shape)
@@ -46,6 +48,23 @@ def _too_few(read: OpeningReadings) -> Iterator[Finding]:
         "Read the width at the floor, half-way up and under the top (`bottom`, `middle`, `top`).",
         figure=float(read.widths),
         limit=float(WIDTHS),
+        measure="",
+    )
+
+
+def _too_few_heights(read: OpeningReadings) -> Iterator[Finding]:
+    """Floors and tops belly more rarely than walls."""
+    if read.heights >= HEIGHTS:
+        return
+    yield Finding(
+        Severity.NOTE,
+        "readings",
+        f"{'two heights show' if read.heights > 1 else 'a single height shows'} no hump in the "
+        "floor and no sag in the top",
+        "Read the height half-way across too (`left`, `middle`, `right`), or hold a straight edge "
+        "to both.",
+        figure=float(read.heights),
+        limit=float(HEIGHTS),
         measure="",
     )
 

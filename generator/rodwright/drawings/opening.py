@@ -354,6 +354,12 @@ def _floor_text(fit: FitSheet, say: _Lengths) -> str:
     return f"{text}."
 
 
+def _contradiction_texts(fit: FitSheet, plane: Plane) -> Iterator[str]:
+    names = [each.reading for each in fit.survey.read.contradictions if each.plane == plane.name]
+    if names:
+        yield f"Readings contradict each other; measure again: {', or '.join(names)}."
+
+
 def _notes(sheet: SurveySheet, fit: FitSheet, plane: Plane, say: _Lengths) -> Iterator[Mark]:
     survey, spare = fit.survey, fit.spare
     likely = survey.rectangle
@@ -367,6 +373,7 @@ def _notes(sheet: SurveySheet, fit: FitSheet, plane: Plane, say: _Lengths) -> It
             f"To spare in width: {say(spare.width)} (tight: {spare.tight_width}).",
             f"To spare in height: {say(spare.height)} (tight: {spare.tight_height}).",
             _floor_text(fit, say),
+            *_contradiction_texts(fit, plane),
             f"Corners are known to within {say(errors)}. Assumed: tape right to "
             f"{say(TAPE_ERROR)}, walls plumb to {PLUMB_ASSUMED:g} and floor level to "
             f"{FLOOR_ASSUMED:g} in a thousand where not read.",
