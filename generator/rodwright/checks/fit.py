@@ -148,9 +148,10 @@ def _smaller(unit: Unit, what: str, opening: float) -> str:
     if not reach or own is None or own > opening + _ROUNDING:
         return f"Make its {what} smaller (`size`), or measure again."
     key = "face_frame.overhang.sides" if what == "width" else "face_frame.overhang.top"
+    usual = "5 mm" if unit.display_unit == "mm" else "3/16 in"
     return (
         f"Only the frame is too large: if it is to be scribed to the opening on site, write "
-        f"`fit.overlap` (how far it is to reach past the gaps, say 5 mm); else make "
+        f"`fit.overlap` (how far it is to reach past the gaps, say {usual}); else make "
         f"`{key}` smaller."
     )
 

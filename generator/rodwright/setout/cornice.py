@@ -233,7 +233,7 @@ def _fix(rod: Rod, bench: Bench, board: str, lapped: bool) -> bool:
             deep = box.size[thin]
             if part.role is not Role.LIPPING:
                 deep = min(deep, other.size[thin])
-            bench.join(JointKind.BISCUIT, ref, board, at, edge_biscuits(long, deep))
+            bench.join(JointKind.BISCUIT, ref, board, at, edge_biscuits(bench.sizes, long, deep))
             held = True
         else:
             meet(bench, JointKind.BUTT, ref, board)

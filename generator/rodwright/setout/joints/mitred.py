@@ -8,7 +8,7 @@ from rodwright.parts import Fixing, JointKind, Mitre
 from rodwright.setout.bench import TOUCH, meeting
 from rodwright.setout.joints.layout import Rule, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
-from rodwright.setout.joints.slots import SLOT_WIDTH, slot_depth
+from rodwright.setout.joints.slots import SLOT_WIDTH, biscuit_size, slot_depth
 
 _RULES = {
     "biscuits": Rule(60.0, 40.0, 150.0, 70.0),
@@ -107,8 +107,7 @@ def _reinforced(work: Work) -> tuple[Fixing, ...] | None:
     if kind == "biscuits":
         wide, deep = SLOT_WIDTH[sizes.unit], slot_depth("0", sizes.unit)
         text = f"slot {sizes.say(wide)} wide, {sizes.say(deep)} deep, {_ACROSS}"
-        sold = "size 0, 47 x 15 mm" if sizes.unit == "mm" else "size 0"
-        return (Fixing("biscuit", len(places), sold, text),)
+        return (Fixing("biscuit", len(places), biscuit_size("0", sizes.unit), text),)
     wide, deep = min(sizes.dowels), sizes.usual(10.0)
     text = f"{sizes.say(wide)}, {sizes.say(deep)} deep each side, {_ACROSS}"
     return (Fixing("dowel", len(places), sizes.by(wide, 3 * wide), text),)

@@ -43,6 +43,12 @@ def slot_depth(size: str, unit: LengthUnit) -> float:
     return BISCUITS[size][2] if unit == "mm" else from_inches(SLOT_DEPTHS_IN[size])
 
 
+def biscuit_size(size: str, unit: LengthUnit) -> str:
+    """What a biscuit is bought by: its number, with its length and width for a maker in mm."""
+    length, width, _ = BISCUITS[size]
+    return f"size {size}, {length} x {width} mm" if unit == "mm" else f"size {size}"
+
+
 def biscuited(work: Work) -> None:
     """Slots for biscuits in both parts.
 
@@ -54,7 +60,6 @@ def biscuited(work: Work) -> None:
     size: str = wish.size or next(
         (each for each in BISCUITS if slot_depth(each, unit) <= room), "0"
     )
-    length, width, _ = BISCUITS[size]
     depth, wide = slot_depth(size, unit), SLOT_WIDTH[unit]
     if m.thickness < 3 * wide - TOUCH or depth > room + TOUCH:
         work.refuse(
@@ -69,8 +74,7 @@ def biscuited(work: Work) -> None:
     rule = Rule(60.0, slot / 2 + 3.0, 150.0, slot + 6.0, least=1)
     places = lay_out(work, rule, "biscuit")
     text = f"slot {work.say(wide)} wide, {work.say(depth)} deep"
-    sold = f", {length} x {width} mm" if unit == "mm" else ""
-    pieces = (f"size {size}{sold}", text)
+    pieces = (biscuit_size(size, unit), text)
     _sink(work, places, rule, (slot, wide), (depth, depth), False, "biscuit", pieces)
 
 
