@@ -172,8 +172,7 @@ TWICE = """
 import sys
 from pathlib import Path
 sys.path.insert(0, sys.argv[1])
-from rodwright.building import build
-from rodwright.handover import BUILD_FILES, write_build
+from rodwright.handover import write_build
 from samples import bookcase
 write_build(bookcase(), Path(sys.argv[2]))
 """

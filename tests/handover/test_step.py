@@ -314,6 +314,13 @@ def test_faces_bear_the_names_of_what_left_them(tmp_path: Path) -> None:
     assert named["''"] >= 4  # what is left of the blank's own surfaces
 
 
+def test_products_have_ids_of_their_own(tmp_path: Path) -> None:
+    write_step_unit(replace(samples.bookcase(), title="Carcass"), tmp_path / "unit.step")
+    exchange = (tmp_path / "unit.step").read_text(encoding="ascii")
+    ids = [re.findall(STRING, body)[0] for body in of_type(exchange, "PRODUCT").values()]
+    assert len(set(ids)) == len(ids)
+
+
 def test_density_is_in_grams_per_cubic_centimetre(tmp_path: Path) -> None:
     part = samples.worked_part()
     exchange = part_text(part, tmp_path)

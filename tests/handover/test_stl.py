@@ -11,7 +11,7 @@ import trimesh
 from hypothesis import given
 from stl.mesh import Mesh
 
-from rodwright.handover.stl import part_stl, unit_normals, unit_stl
+from rodwright.handover.stl import part_stl, titled, unit_normals, unit_stl
 from rodwright.mass import mass_of
 from rodwright.parts import Notch, Part, ShapeKey, Unit
 from rodwright.ready_models import model_names, model_path
@@ -126,6 +126,17 @@ def test_the_file_is_binary_and_dateless() -> None:
     assert content[:80] == b"Rodwright; millimetres".ljust(80)
     triangles = int.from_bytes(content[80:84], "little")
     assert len(content) == 84 + 50 * triangles  # the layout of a binary STL
+
+
+def test_a_title_goes_into_the_header_as_far_as_there_is_room() -> None:
+    content = part_stl(bookcase().parts[0].shape)
+    named = titled(content, "SD1 Étagère, 2 off")
+    assert named[:80] == b"Rodwright; millimetres; SD1 Etagere, 2 off".ljust(80)
+    assert named[80:] == content[80:]
+    longest = titled(content, "x" * 300)
+    assert len(longest) == len(content)
+    # A binary file mustn't begin as a text one does, nor hold line breaks that look like one.
+    assert not longest.startswith(b"solid")
 
 
 def test_normals_point_outwards() -> None:

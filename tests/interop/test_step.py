@@ -11,6 +11,7 @@ import json
 import math
 import subprocess
 import sys
+import tempfile
 from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
@@ -18,6 +19,7 @@ from typing import Any
 
 import pytest
 from cadquery import Face, Shape
+from hypothesis import given, settings
 from OCP.IFSelect import IFSelect_RetDone
 from OCP.Interface import Interface_Static
 from OCP.Quantity import Quantity_Color, Quantity_TOC_sRGB
@@ -42,8 +44,11 @@ from rodwright.handover.products import Product, products
 from rodwright.handover.step import write_step_part, write_step_unit
 from rodwright.laid import laid
 from rodwright.mass import mass_of
-from rodwright.parts import Edging, Part, Surface, Unit, Vector
+from rodwright.parts import Edging, Part, ShapeKey, Surface, Unit, Vector
 from rodwright.ready_models import model_names, model_path
+from rodwright.solids import solid_of
+from rodwright.worked_faces import worked_faces
+from strategies import shapes
 
 MEASURE = """
 import json, sys
@@ -356,6 +361,35 @@ def test_the_finished_outline_comes_back_as_a_sheet_of_its_own(tmp_path: Path) -
     assert (box.xmin, box.ymin) == pytest.approx(outline.low[:2], abs=1e-5)
     assert (box.xmax, box.ymax) == pytest.approx(outline.high[:2], abs=1e-5)
     assert sheet.Faces()[0].Area() == pytest.approx(400 * 120)
+
+
+def placed(named: list[tuple[str, Face]]) -> list[tuple[str, float, float, float, float]]:
+    """Named faces by their area and middle."""
+    return sorted(
+        (name, round(face.Area(), 2), *(round(each, 2) + 0.0 for each in face.Center().toTuple()))
+        for name, face in named
+    )
+
+
+@settings(max_examples=25)
+@given(shapes(most=4))
+def test_names_are_on_the_faces_that_the_workings_left(shape: ShapeKey) -> None:
+    blank = replace(samples.worked_part().blank, length=shape[0][0], width=shape[0][1],
+                    thickness=shape[0][2])  # fmt: skip
+    unit = alone(replace(samples.worked_part(), blank=blank, workings=shape[1]))
+    product = products(unit, "cut")[0]
+    product = replace(product, workings=tuple(f"working {i}" for i in range(len(shape[1]))))
+    own = product.part.shape
+    expected = [
+        ("; ".join(f"working {index}" for index in left), face)
+        for face, left in zip(solid_of(own).Faces(), worked_faces(own), strict=True)
+        if left
+    ]
+    with tempfile.TemporaryDirectory() as folder:
+        write_step_part(unit, product, Path(folder) / "part.step")
+        read = Read(Path(folder) / "part.step")
+        [root] = read.roots()
+        assert placed(read.faces(root)) == placed(expected)
 
 
 NAMED = """

@@ -54,7 +54,8 @@ def write_step_unit(unit: Unit, path: Path) -> None:
     uses = []
     for name, members in groups(unit).items():
         pieces = [use_of[part.ref] for part in members]
-        uses.append(_Use(name, file.add_assembly(name, name, "", pieces, context), _HOME))
+        identity = f"{unit.title}: {name}"  # a group may be called as the unit is
+        uses.append(_Use(name, file.add_assembly(identity, name, "", pieces, context), _HOME))
     file.add_assembly(unit.title, unit.title, "", uses, context)
     count = len(unit.parts)
     file.write(path, _header(unit, f"{unit.title}: {count} part{'s' * (count > 1)}, finished"))
