@@ -20,6 +20,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, field
 from enum import StrEnum
+from functools import lru_cache
 from typing import Literal
 
 from rodwright.halfspaces import bounds_of, box_planes, vertices
@@ -558,21 +559,22 @@ class Part:
     def bounds(self) -> Box:
         """The box round the placed blank, unit frame; round what bevels leave if it lies askew."""
         placed, blank = self.placement, self.blank
-        u, v, w = placed.length, placed.width, placed.thickness
+        u, v = placed.length, placed.width
         if max(map(abs, u)) < 1 - 1e-9 or max(map(abs, v)) < 1 - 1e-9:
             cuts = [each.plane(blank.size) for each in self.workings if isinstance(each, Bevel)]
             planes = [*box_planes((0.0, 0.0, 0.0), blank.size), *cuts]
             return Box(*bounds_of(placed.to_unit(corner) for corner in vertices(planes)))
-        reaches = [
-            (blank.length * u[i], blank.width * v[i], blank.thickness * w[i]) for i in range(3)
-        ]
-        low = [
-            at + sum(min(0.0, reach) for reach in reaches[i]) for i, at in enumerate(placed.origin)
-        ]
-        high = [
-            at + sum(max(0.0, reach) for reach in reaches[i]) for i, at in enumerate(placed.origin)
-        ]
-        return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+        return _placed_box(blank.size, placed)
+
+
+@lru_cache(maxsize=8192)
+def _placed_box(size: Vector, placed: Placement) -> Box:
+    """The box of a blank that stands square to the unit; asked for again and again."""
+    u, v, w = placed.length, placed.width, placed.thickness
+    reaches = [(size[0] * u[i], size[1] * v[i], size[2] * w[i]) for i in range(3)]
+    low = [at + sum(min(0.0, reach) for reach in reaches[i]) for i, at in enumerate(placed.origin)]
+    high = [at + sum(max(0.0, reach) for reach in reaches[i]) for i, at in enumerate(placed.origin)]
+    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
 
 
 class JointKind(StrEnum):

@@ -38,10 +38,13 @@ TOKENS = [
     *("9" * 50, "1e400", "1e-9", "0x1F", ".inf", "null", "no", "2024-01-01", "'3/4 in'", "99999"),
     *("title: ", "width: ", "unit: in\n", "kind: board", "shelves: {count: 200}", "\n  ", "[[["),
 ]
-NUMBERS = [
-    *(0, -1, 1, 2, 3, 5, 9, 12, 18, 20, 22, 30, 37, 40, 60, 99, 110, 150, 200, 300, 450, 600, 900),
-    *(1000, 1500, 2400, 6000, 20_000, 99_999, 999_999, 10**6, 10**7, 10**12, 2**63, 10**30),
-    *(1e-9, 1e-3, 0.1, 0.4, 0.75, 1.5, 17.999, 18.001, 25.4, 1e15, 1e-300, 1e300),
+SENSIBLE = [
+    *(0, 1, 2, 3, 5, 9, 12, 18, 20, 22, 30, 37, 40, 60, 99, 110, 150, 200, 300, 450, 600, 900),
+    *(1000, 1500, 2400, 0.4, 0.75, 1.5, 17.999, 18.001, 25.4),
+]
+ODD = [
+    *(-1, 6000, 20_000, 99_999, 999_999, 10**6, 10**7, 10**12, 2**63, 10**30),
+    *(1e-9, 1e-3, 0.02, 0.1, 1e15, 1e-300, 1e300),
 ]
 TEXTS = [
     *("1 share", "2 shares", "0.001 shares", "1e9 shares", "3/4 in", "3/4", "1.2 m", "6 ft 3 in"),
@@ -109,7 +112,7 @@ def accident(draw: Draw) -> str:
             digits = [place for place, letter in enumerate(line) if letter.isdigit()]
             if digits:
                 place = draw.choice(digits)
-                lines[at] = line[:place] + str(draw.choice(NUMBERS)) + line[place + 1 :]
+                lines[at] = line[:place] + str(_number(draw)) + line[place + 1 :]
     return "".join(lines)
 
 
@@ -186,7 +189,11 @@ def from_schema(draw: Draw) -> str:
         "stock": stock,
         "carcass": {"stock": "case"},
     }
-    rest = [key for key in schema()["properties"] if key not in ("title", "unit", "stock", "size")]
+    rest = [
+        key
+        for key in schema()["properties"]
+        if key not in ("title", "unit", "stock", "size", "date")
+    ]
     for key in draw.sample(rest, draw.randint(1, 4)):
         data[key] = _drawn(draw, schema()["properties"][key], 0, key)
     if isinstance(data["carcass"], dict):
@@ -259,9 +266,12 @@ def _change(draw: Draw, data: Data) -> None:
     )[0]
     if kind in ("number", "near", "text"):
         holder, key = draw.choice(list(_leaves(data)) or places)
+    if kind in ("number", "near") and draw.random() < 0.9:
+        figures = [place for place in _leaves(data) if type(place[0][place[1]]) in (int, float)]
+        holder, key = draw.choice(figures or places)
     value = holder[key]
     if kind == "number":
-        holder[key] = draw.choice(NUMBERS)
+        holder[key] = _number(draw)
     elif kind == "near" and isinstance(value, int | float) and not isinstance(value, bool):
         holder[key] = round(value * draw.choice((0.02, 0.1, 0.5, 0.9, 1.1, 2, 10)), 3)
     elif kind == "text":
@@ -276,7 +286,7 @@ def _change(draw: Draw, data: Data) -> None:
         holder[draw.choice((*TEXTS, str(key)[:-1], str(key).title()))] = holder.pop(key)
     elif kind == "add":
         name = draw.choice(list(schema()["properties"]))
-        if name not in ("title", "stock"):
+        if name not in ("title", "stock", "date"):
             data[name] = _drawn(draw, schema()["properties"][name], 0, name)
     elif kind == "elsewhere":
         there, other = draw.choice(places)
@@ -326,10 +336,16 @@ def _drawn(draw: Draw, shape: dict[str, Any], depth: int, name: str) -> Data:
     )
 
 
+def _number(draw: Draw) -> int | float:
+    return draw.choice(SENSIBLE if draw.random() < 0.75 else ODD)
+
+
 def _length(draw: Draw, title: str) -> Data:
     if "share" in title and draw.random() < 0.6:
         return draw.choice(("1 share", "1 share", "2 shares"))
-    return draw.choice(
-        (draw.randint(1, 30), draw.randint(1, 80), draw.randint(20, 600), draw.randint(100, 2400),
-         draw.choice(NUMBERS), f"{draw.randint(1, 80)} {draw.randint(1, 15)}/16 in")
-    )  # fmt: skip
+    kind = draw.random()
+    if kind < 0.03:
+        return draw.choice(ODD)
+    if kind < 0.06:
+        return f"{draw.randint(1, 80)} {draw.randint(1, 15)}/16 in"
+    return draw.randint(*draw.choice(((1, 12), (2, 30), (5, 80), (20, 200), (100, 900))))

@@ -75,7 +75,7 @@ def test_a_size_just_inside_its_limit_and_just_outside(axis: str) -> None:
 
 @pytest.mark.parametrize(
     ("key", "value"),
-    [("width", "1e-9"), ("height", "0.001"), ("depth", "3"), ("width", "{middle: 0.5}"),
+    [("width", "0.01"), ("height", "1"), ("depth", "3"), ("width", "{middle: 0.5}"),
      ("height", "{left: 900, others: [{at: 1, height: 9000}]}"),
      ("depth", "{left: 300, right: 4000}")],
 )  # fmt: skip
@@ -146,7 +146,7 @@ def test_forty_thousand_columns() -> None:
 @pytest.mark.parametrize(
     "line",
     ["base: {kind: plinth, height: 90, spacing: 20}", "base: {kind: legs, height: 90, span: 1}",
-     "base: {kind: levellers, height: 100, spacing: 0.01}", "fit: {fixing_spacing: 0.001}"],
+     "base: {kind: levellers, height: 100, spacing: 0.01}", "fit: {fixing_spacing: 5}"],
 )  # fmt: skip
 def test_spacings_that_would_give_very_many(line: str) -> None:
     (said,) = told(f"{SPEC}{line}\n")

@@ -11,7 +11,7 @@ from rodwright.parts import Box, Unit
 from rodwright.problems import Problems
 from rodwright.setout.back import set_out_back
 from rodwright.setout.base import levelling_of, set_out_base
-from rodwright.setout.bench import Bench
+from rodwright.setout.bench import TOUCH, Bench
 from rodwright.setout.carcass import set_out_carcass
 from rodwright.setout.face_frame import set_out_face_frame
 from rodwright.setout.interior import Interior, set_out_interior
@@ -50,7 +50,7 @@ def set_out_unit(spec: UnitSpec) -> Unit:
     bench.note_places(("carcass",))
     interior = set_out_interior(spec, rod, carcass, bench, problems)
     if spec.back is not None and rod.back is not None:
-        set_out_back(spec.back, rod, carcass, interior, bench)
+        set_out_back(spec.back, rod, carcass, interior, bench, problems)
     if spec.face_frame is not None and rod.frame is not None:
         set_out_face_frame(spec.face_frame, rod, carcass, interior, bench)
     if rod.lipping is not None:
@@ -74,6 +74,7 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         lay_slope(spec, rod, slope, bench)
     way_in = read_way(spec.way_in, rod.opening, problems) if spec.way_in else None
     problems.raise_if_any()
+    _refuse_nothing(bench, problems)
     parts = bench.finished()
     boxes = [part.bounds() for part in parts]
     low = [min(box.low[axis] for box in boxes) for axis in range(3)]
@@ -99,6 +100,18 @@ def set_out_unit(spec: UnitSpec) -> Unit:
             dict.fromkeys(wish.kind for wish in spec.cutouts if wish.kind != "skirting")
         ),
     )
+
+
+def _refuse_nothing(bench: Bench, problems: Problems) -> None:
+    """Stop where a part has come out with no size at all, which no module should let happen."""
+    for ref, part in bench.parts.items():
+        if min(part.blank.size) <= TOUCH:
+            problems.add(
+                bench.places.get(ref) or ("interior",),
+                f"no wood is left of {part.name.lower()} {ref} between what stands round it",
+                "Give it more room, or leave it out.",
+            )
+    problems.raise_if_any()
 
 
 def _fill_fronts(

@@ -5,6 +5,7 @@ from __future__ import annotations
 from math import ceil
 
 from rodwright.parts import Box, Fixing, JointKind, Part, Placement, Role, Surface
+from rodwright.problems import Problems
 from rodwright.setout.bench import LEFT, TOUCH, Bench, Y, Z, meeting
 from rodwright.setout.carcass import Carcass, blank
 from rodwright.setout.interior import Interior
@@ -38,7 +39,12 @@ _MEETS = {"rebated": JointKind.REBATE, "grooved": JointKind.GROOVE}
 
 
 def set_out_back(
-    wish: BackSpec, rod: Rod, carcass: Carcass, interior: Interior, bench: Bench
+    wish: BackSpec,
+    rod: Rod,
+    carcass: Carcass,
+    interior: Interior,
+    bench: Bench,
+    problems: Problems,
 ) -> None:
     """Lay the back on the bench, and cut the rebates or grooves that take it.
 
@@ -50,6 +56,16 @@ def set_out_back(
     """
     lines, fixing = rod.back, wish.fixing
     assert lines is not None
+    most = bench.sizes.screw_lengths[-1] - BACK_HOLD
+    if fixing == "applied" and lines.stock.thickness > most:
+        say = problems.length
+        problems.add(
+            ("back", "stock"),
+            f"no wood screw is long enough for a back {say(lines.stock.thickness)} thick that is "
+            f"laid on",
+            f"Use stock of {say(most)} at most, or let the back in: `fixing: rebated`.",
+        )
+        return
     inside = (carcass.left.right, carcass.right.left)
     held = _held(rod, lines, inside, fixing)
     gap = lines.clearance

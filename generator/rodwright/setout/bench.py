@@ -91,7 +91,7 @@ class Bench:
     fixings: list[Fixing] = field(default_factory=list)
     sizes: TradeSizes = METRIC
     places: dict[str, KeyPath] = field(default_factory=dict)
-    _workings: dict[str, list[Working]] = field(default_factory=dict)
+    _workings: dict[str, dict[Working, None]] = field(default_factory=dict)
     _counts: dict[Role, int] = field(default_factory=dict)
 
     def next_ref(self, role: Role) -> str:
@@ -102,7 +102,7 @@ class Bench:
     def add(self, part: Part) -> Part:
         """Lay a part on the bench."""
         self.parts[part.ref] = part
-        self._workings[part.ref] = list(part.workings)
+        self._workings[part.ref] = dict.fromkeys(part.workings)
         return part
 
     def apart(self, *refs: str) -> Bench:
@@ -111,8 +111,7 @@ class Bench:
 
     def work(self, ref: str, working: Working) -> None:
         """Cut a working into a part; the same one twice is cut once."""
-        if working not in self._workings[ref]:
-            self._workings[ref].append(working)
+        self._workings[ref].setdefault(working)
 
     def rebate_along(self, ref: str, box: Box, use: str = "") -> None:
         """Rebate ``box`` (unit frame) along an edge of a part."""
@@ -189,7 +188,7 @@ class Bench:
     def recut(self, part: Part, workings: Iterable[Working]) -> None:
         """Put a part in place of the one with its ref; it has these workings and no others."""
         self.parts[part.ref] = part
-        self._workings[part.ref] = list(workings)
+        self._workings[part.ref] = dict.fromkeys(workings)
 
     def take_off(self, gone: Collection[str]) -> None:
         """Take parts off the bench, with their joints, clearances and motions."""

@@ -115,6 +115,8 @@ class _Strips:
     def _lay(
         self, refs: tuple[str, ...], length: float, width: float, placement: Placement
     ) -> None:
+        if length < LEAST_STRIP:
+            return
         say = self._problems.length
         lines, bench = self._lines, self._bench
         if min(width, lines.thickness) > lines.stock.thickness:

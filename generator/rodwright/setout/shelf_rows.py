@@ -28,6 +28,8 @@ source)."""
 WEB = 3.0
 """Wood left between a hole and any other working, or the far face, mm (common practice, no
 source)."""
+MOST_HOLES = 300
+"""Holes of one row; at the usual pitch that is a shelf unit of nearly 10 m."""
 _ROUNDING = 1e-6
 
 
@@ -127,6 +129,15 @@ def lay_rows(
         step for step in sorted(some)
         if step in steps or low - _ROUNDING <= height(step) - space.low <= high + _ROUNDING
     ]  # fmt: skip
+    if len(kept) > MOST_HOLES:
+        problems.add(
+            (*place, "pitch"),
+            f"a row of {len(kept)} holes {problems.length(holes.pitch)} apart is more than anybody "
+            f"bores",
+            f"Make the pitch greater, or bore only some: `near`, or `from` and `to` ({MOST_HOLES} "
+            "at most).",
+        )
+        return None
     return ShelfRows(
         place, holes, space, tuple(map(height, kept)), tuple(map(height, steps)), *rows
     )

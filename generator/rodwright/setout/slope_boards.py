@@ -18,6 +18,7 @@ from rodwright.parts import (
     Surface,
     Working,
 )
+from rodwright.problems import Problem, ProblemsError
 from rodwright.setout.bench import FORWARD, TOUCH, Bench, X, Y, Z
 from rodwright.setout.boards import SCREW_SPACING, wood_screws
 from rodwright.setout.carcass import BOTH_FACES, blank
@@ -77,7 +78,15 @@ def _board(rod: Rod, lines: SlopeLines, bench: Bench) -> Part:
 def _lay(bench: Bench, raw: Part, workings: tuple[Working, ...], ends: list[Plane]) -> Part:
     left = cut_back(raw, workings, ends)
     if left is None:
-        raise AssertionError(f"nothing is left of {raw.ref} along the slope")
+        raise ProblemsError(
+            [
+                Problem(
+                    f"nothing is left of {raw.name.lower()} {raw.ref} along the slope",
+                    "Make the slope begin farther in, or what follows it wider.",
+                    ("slope",),
+                )
+            ]
+        )
     bench.add(left[0])
     bench.recut(*left)
     return left[0]

@@ -95,15 +95,26 @@ def _read_inches(inches: Any) -> Any:
     return tuple(map(from_inches, inches))
 
 
+_FINEST = 0.01
+"""Lengths finer than this (mm) are in no workshop."""
+
+
 def _length(value: Any, info: ValidationInfo) -> Any:
     """Millimetres from a number in the file's unit or a string with its own."""
     context = info.context or {}
     if not isinstance(value, int | float | str):
         raise PydanticKnownError("float_type")
     try:
-        return parse_length(value, context.get("unit", "mm"))
+        length = parse_length(value, context.get("unit", "mm"))
     except ValueError as error:
         raise PydanticCustomError("length", "{reason}", {"reason": str(error)}) from None
+    if 0 < length < _FINEST:
+        raise PydanticCustomError(
+            "length",
+            "`{value}` is less than a hundredth of a millimetre",
+            {"value": value, "remedy": "Check the figure, or write 0 if it may be left out."},
+        )
+    return length
 
 
 _LENGTH_SCHEMA = {

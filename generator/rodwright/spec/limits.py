@@ -23,8 +23,8 @@ SMALL, SHALLOW = 400.0, 40.0
 """... one smaller than the first of these every way and than the second some way, mm."""
 THINNEST, THICKEST = 1.0, 150.0
 """Sheets and boards that a unit is made of, mm."""
-MOST_PARTS = 2_000
-"""Parts of one unit; ten times what a wall of shelving has."""
+MOST_PARTS = 1_000
+"""Parts of one unit; five times what a wall of shelving has."""
 _INCH = 25.4
 
 

@@ -38,7 +38,7 @@ class SpecFile:
             yield
         except ProblemsError as error:
             problems = [self._located(problem) for problem in error.problems]
-            raise ProblemsError(in_file_order(problems)) from None
+            raise ProblemsError(_cut_short(in_file_order(problems))) from None
 
     def _located(self, problem: Problem) -> Problem:
         if problem.line is not None:

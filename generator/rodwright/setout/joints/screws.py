@@ -133,12 +133,12 @@ def _length(work: Work, diameter: float) -> float | None:
 def hidden_behind(work: Work, name: str, places: tuple[float, ...]) -> bool:
     """Whether another part stands where screws go in, so that no screwdriver gets there."""
     m = work.meeting
+    heads = [m.point(y, m.middle, m.through + 1.0) for y in places]
     for ref, part in work.bench.parts.items():
         if ref in (m.first, m.second):
             continue
         box = part.bounds()
-        for y in places:
-            at = m.point(y, m.middle, m.through + 1.0)
+        for at in heads:
             if all(box.low[i] - TOUCH < at[i] < box.high[i] + TOUCH for i in range(3)):
                 work.refuse(
                     "joint",
