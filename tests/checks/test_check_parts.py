@@ -295,6 +295,14 @@ def test_the_same_of_two_doors_is_said_once() -> None:
     assert found[0].message.count("DO1") == found[0].message.count("DO2") == 1
 
 
+def test_what_is_said_of_the_unit_names_no_parts_beside() -> None:
+    text = "size: {width: 800, height: 900, depth: 300}\n"
+    unit = unit_from(text, carcass={"stock": "ply"}, interior={"shelves": {"count": 1}})
+    (found,) = [each for each in check_parts(unit) if each.rule == "open back"]
+    assert found.parts == ("SD1", "SD2")
+    assert "likewise" not in found.message
+
+
 def test_checks_on_parts_load_no_geometry_library() -> None:
     code = (
         "import sys, rodwright.checks; "

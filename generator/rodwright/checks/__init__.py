@@ -92,6 +92,6 @@ def _said_once(unit: Unit, found: Iterable[Finding]) -> list[Finding]:
 
 def _with_others(finding: Finding) -> Finding:
     others = [ref for ref in finding.parts if f"({ref})" not in finding.message]
-    if not others:
+    if not others or len(others) == len(finding.parts):  # it speaks of the unit, not of a part
         return finding
     return replace(finding, message=f"{finding.message}; likewise {', '.join(others)}")

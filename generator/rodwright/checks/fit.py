@@ -246,4 +246,5 @@ def _strip(unit: Unit, closing: Closing) -> str:
     if closing.cut < 0.5:
         return f"a strip {wide} wide"
     cut = length_in(unit, closing.cut)
-    return f"a scribe ripped to {wide} and planed to the wall, by up to {cut}"
+    what = "what is over it" if closing.side == "top" else "the wall"
+    return f"a scribe ripped to {wide} and planed to {what}, by up to {cut}"

@@ -139,7 +139,7 @@ def _racking(unit: Unit) -> Iterator[Finding]:
             )
         return
     lacking = " or ".join(
-        role.value for role in (Role.TOP, Role.BOTTOM, Role.BACK) if role not in roles
+        f"a {role.value}" for role in (Role.TOP, Role.BOTTOM, Role.BACK) if role not in roles
     )
     what = (
         "nothing ties its sides together"
@@ -150,7 +150,7 @@ def _racking(unit: Unit) -> Iterator[Finding]:
     yield Finding(
         Severity.WARNING,
         "nothing braces it",
-        f"without {lacking or 'a back'} the carcass isn't braced: {what}",
+        f"without {lacking} the carcass isn't braced: {what}",
         f"{fix} a `back` (it braces best), a `face_frame`, or both `carcass.top` and "
         "`carcass.bottom`.",
         refs,
