@@ -15,12 +15,15 @@ from rodwright.pictures.colours import MOUTH_SHADE, flat_colour
 from rodwright.pictures.hidden import lines
 from rodwright.pictures.ink import DARK, Fill, Point, Stroke
 from rodwright.pictures.light import LAMP_SAMPLES, rays
+from rodwright.pictures.pens import thinned
 from rodwright.pictures.photo import Lit
 from rodwright.pictures.stage import Sight, Stage
 from rodwright.pictures.visible import mouth_lines
 
 CONTOUR, CREASE = 2.6, 1.5
 """Widths of lines around a part and within it, page units."""
+FINEST = 0.7
+"""The finest pen, for lines close beside each other."""
 BESIDE = 2.5
 """So far (page units) from a line it is looked which parts show on either side."""
 SHADOW_OPACITY = 0.009
@@ -36,11 +39,12 @@ def edge_marks(stage: Stage, sight: Sight) -> tuple[Stroke, ...]:
     around = np.concatenate(
         [_around(stage, sight, ends[: len(shown)]), np.zeros(len(mouths), bool)]
     )
-    return tuple(
-        Stroke(_lines(ends[chosen]), width, DARK)
+    marks = [
+        Stroke(_lines(pieces), pen, DARK)
         for chosen, width in ((~around, CREASE), (around, CONTOUR))
-        if chosen.any()
-    )
+        for pen, pieces in thinned(ends[chosen], width, FINEST, ends[~chosen]).items()
+    ]
+    return tuple(marks)
 
 
 def _around(stage: Stage, sight: Sight, ends: Array) -> NDArray[np.bool_]:

@@ -25,6 +25,7 @@ from rodwright.pictures.glyphs import text_width
 from rodwright.pictures.hidden import LEAST_LENGTH, lines
 from rodwright.pictures.ink import Drawing, Fill, Lettering, Mark, Point, Stroke
 from rodwright.pictures.linework import Line, tidy
+from rodwright.pictures.pens import thinned
 from rodwright.pictures.visible import mouth_lines
 
 SCALES: dict[LengthUnit, tuple[int, ...]] = {
@@ -44,6 +45,8 @@ TITLE_HEIGHT = 24.0
 GAP = 26.0
 """Between views, mm on paper: room for a dimension."""
 WIDE, NARROW = 0.5, 0.25
+FINEST = 0.13
+"""The finest pen (ISO 128-2), mm, for lines closer beside each other than lines should be."""
 DASHES = (12 * NARROW, 3 * NARROW)
 TEXT = 3.5
 """Height of capitals and figures, mm (ISO 3098)."""
@@ -159,11 +162,18 @@ def _view_marks(bodies: Sequence[Body], facets: Facets, view: _View, scale: int)
         )
         return (ax, ay), (bx, by)
 
-    dashed = [line for line in dashed if _length(line) / scale >= LEAST_HIDDEN]
-    return [
-        Stroke(tuple(on_paper(line) for line in dashed), NARROW, dashes=DASHES),
-        Stroke(tuple(on_paper(line) for line in solid), WIDE),
+    shown = np.array([on_paper(line) for line in solid]).reshape(-1, 2, 2)
+    covered = np.array([on_paper(line) for line in dashed]).reshape(-1, 2, 2)
+    marks: list[Mark] = []
+    for pen, pieces in thinned(covered, NARROW, FINEST, shown).items():
+        lengths = np.linalg.norm(pieces[:, 1] - pieces[:, 0], axis=1)
+        ends = pieces[lengths >= LEAST_HIDDEN]
+        marks.append(Stroke(tuple(_as_lines(ends)), pen, dashes=DASHES))
+    marks += [
+        Stroke(tuple(_as_lines(pieces)), pen)
+        for pen, pieces in thinned(shown, WIDE, FINEST).items()
     ]
+    return [mark for mark in marks if isinstance(mark, Stroke) and mark.lines]
 
 
 def _as_lines(ends: Array) -> list[Line]:
