@@ -669,6 +669,28 @@ Motion = Swing | Slide
 
 
 @dataclass(frozen=True, slots=True)
+class Rod:
+    """A round bar of ``diameter`` mm from ``start`` to ``end``."""
+
+    start: Vector
+    end: Vector
+    diameter: float
+
+
+@dataclass(frozen=True, slots=True)
+class Fitting:
+    """How a bought-in piece looks: ``shapes`` in the frame of the part (``ref``) it is fixed to.
+
+    It is there for pictures alone: no part, weighed, checked and exported nowhere.  ``inner``
+    pieces are seen only where doors and drawers stand open.
+    """
+
+    ref: str
+    shapes: tuple[Box | Rod, ...]
+    inner: bool = False
+
+
+@dataclass(frozen=True, slots=True)
 class Clearance:
     """Two parts (refs) that must stay at least ``least`` mm apart."""
 
@@ -801,11 +823,12 @@ class Unit:
     ``least_gap`` is the smallest gap, in mm, that two parts which neither touch nor are
     joined may leave (0: any).  ``way_in`` is what the unit has to pass, where that is known.
     ``motions`` are how doors and drawers move; ``fixings`` are bought in and belong to no
-    joint, such as feet and handles.  ``levelling`` is how far, in mm, its base can be packed or
-    turned up off a floor that falls away from its high spot (None: not said).  ``moisture`` is
-    the least and most moisture content, in %, of its solid wood in use; ``services`` are what
-    it is cut out round, such as a socket or a pipe.  ``author`` and ``organisation`` are who
-    designed it, ``date`` the day (ISO 8601), each empty where it isn't known.
+    joint, such as feet and handles; ``fittings`` say how some of what is bought in looks.
+    ``levelling`` is how far, in mm, its base can be packed or turned up off a floor that falls
+    away from its high spot (None: not said). ``moisture`` is the least and most moisture content,
+    in %, of its solid wood in use; ``services`` are what it is cut out round, such as a socket or
+    a pipe. ``author`` and ``organisation`` are who designed it, ``date`` the day (ISO 8601), each
+    empty where it isn't known.
     """
 
     title: str
@@ -819,6 +842,7 @@ class Unit:
     way_in: WayIn | None = None
     motions: tuple[Motion, ...] = ()
     fixings: tuple[Fixing, ...] = ()
+    fittings: tuple[Fitting, ...] = ()
     levelling: float | None = None
     services: tuple[str, ...] = ()
     moisture: tuple[float, float] = (6.0, 12.0)

@@ -24,6 +24,7 @@ from rodwright.parts import (
     Contradiction,
     Easing,
     Edging,
+    Fitting,
     Fixing,
     Grain,
     Groove,
@@ -46,6 +47,7 @@ from rodwright.parts import (
     PocketHole,
     Quadrilateral,
     Rebate,
+    Rod,
     Role,
     Slide,
     Stock,
@@ -122,6 +124,16 @@ def unit_json(unit: Unit) -> bytes:
             {"kind": type(motion).__name__.lower(), **asdict(motion)} for motion in unit.motions
         ],
         "fixings": [asdict(fixing) for fixing in unit.fixings],
+        "fittings": [
+            {
+                "ref": each.ref,
+                "inner": each.inner,
+                "shapes": [
+                    {"kind": type(shape).__name__.lower(), **asdict(shape)} for shape in each.shapes
+                ],
+            }
+            for each in unit.fittings
+        ],
         "levelling": unit.levelling,
         "services": unit.services,
         "moisture": unit.moisture,
@@ -225,6 +237,7 @@ def _unit(document: Mapping[str, Any]) -> Unit:
         way_in=_way_in(document["way_in"]) if document.get("way_in") else None,
         motions=tuple(map(_motion, document.get("motions", []))),
         fixings=tuple(Fixing(**fixing) for fixing in document.get("fixings", [])),
+        fittings=tuple(map(_fitting, document.get("fittings", []))),
         levelling=document.get("levelling"),
         services=tuple(document.get("services", ())),
         moisture=tuple(document.get("moisture", (6.0, 12.0))),
@@ -355,6 +368,16 @@ def _motion(record: Mapping[str, Any]) -> Motion:
     }
     make: Callable[..., Motion] = _MOTIONS[record["kind"]]
     return make(**values)
+
+
+def _fitting(record: Mapping[str, Any]) -> Fitting:
+    shapes: list[Box | Rod] = []
+    for shape in record["shapes"]:
+        if shape["kind"] == "rod":
+            shapes.append(Rod(tuple(shape["start"]), tuple(shape["end"]), shape["diameter"]))
+        else:
+            shapes.append(Box(tuple(shape["low"]), tuple(shape["high"])))
+    return Fitting(record["ref"], tuple(shapes), record["inner"])
 
 
 def _joint(record: Mapping[str, Any]) -> Joint:

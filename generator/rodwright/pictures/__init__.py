@@ -57,7 +57,7 @@ def write_pictures(
         if unit.motions:
             step("drawing the unit with its doors and drawers open")
             what = f"{unit.title}, its doors and drawers open, seen from the front right."
-            written += _standing(opened(unit), what, folder / "opened", raster)
+            written += _standing(opened(unit), what, folder / "opened", raster, inner=True)
         step("drawing the exploded view")
         written += _exploded(unit, folder, raster)
     step("drawing front, side and plan")
@@ -71,9 +71,12 @@ def _silent(what: str) -> None:
     """Progress that nobody watches."""
 
 
-def _standing(unit: Unit, description: str, path: Path, raster: Raster) -> list[Path]:
+def _standing(
+    unit: Unit, description: str, path: Path, raster: Raster, *, inner: bool = False
+) -> list[Path]:
     width, height = PAGE
-    stage = set_stage(unit, {}, PAGE, Frame(MARGIN, MARGIN, width - MARGIN, height - MARGIN))
+    frame = Frame(MARGIN, MARGIN, width - MARGIN, height - MARGIN)
+    stage = set_stage(unit, {}, PAGE, frame, inner=inner)
     sight = look(stage, raster)
     lit = light_up(stage, sight, raster)
     edges = edge_marks(stage, sight)

@@ -7,7 +7,9 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
+import trimesh
 from cadquery import Solid
+from cadquery import Vector as Vector3
 from OCP.BRepBuilderAPI import BRepBuilderAPI_Copy
 from OCP.BRepLib import BRepLib
 from OCP.gp import gp_Trsf
@@ -15,7 +17,7 @@ from OCP.TopLoc import TopLoc_Location
 from OCP.TopoDS import TopoDS_Shape
 
 from rodwright.meshes import mesh_of
-from rodwright.parts import Grain, Hole, Part, ShapeKey, Unit, Vector
+from rodwright.parts import Box, Grain, Hole, Part, Rod, ShapeKey, Unit, Vector
 from rodwright.pictures.camera import Array, Camera
 from rodwright.pictures.facets import Facets, as_one, facets_of, mouth, place
 from rodwright.solids import solid_of
@@ -23,6 +25,10 @@ from rodwright.solids import solid_of
 SMALL_HOLE = 15.0
 """Holes up to this diameter (mm) are pictured by their mouths alone: hundreds of drilled
 walls would cost much time and show little."""
+ROUND = 20
+"""Sides that bought-in rounds have."""
+STEEL = "#aeb2b5"
+"""The colour of bought-in pieces (pale steel, no source)."""
 SMOOTH = 0.02
 """A surface that turns less than this (radians) at an edge goes on smoothly."""
 
@@ -45,13 +51,18 @@ class Body:
         return self.solid.wrapped.Located(TopLoc_Location(move))
 
 
-def bodies_of(unit: Unit, moves: Mapping[str, Vector]) -> tuple[Body, ...]:
-    """A unit's parts, in their order, each moved if ``moves`` says so."""
+def bodies_of(unit: Unit, moves: Mapping[str, Vector], *, inner: bool = False) -> tuple[Body, ...]:
+    """A unit's parts, in their order, each moved if ``moves`` says so; then its fittings, the
+    inner ones if asked for."""
     found = []
     for part in unit.parts:
         solid, facets = pictured(part.shape)
         matrix = _matrix(part, moves)
         found.append(Body(solid, facets, matrix, part.blank.stock.colour, part.blank.grain))
+    for fitting in unit.fittings:
+        if inner or not fitting.inner:
+            matrix = _matrix(unit.part(fitting.ref), moves)
+            found += [Body(*_bought(shape), matrix, STEEL, Grain.NONE) for shape in fitting.shapes]
     return tuple(found)
 
 
@@ -82,6 +93,20 @@ def pictured(shape: ShapeKey) -> tuple[Solid, Facets]:
     facets = facets_of(mesh_of(rest))
     mouths = [each for hole in small for each in _mouths(hole, size)]
     return _smoothed(solid_of(rest)), as_one([facets, *mouths]) if mouths else facets
+
+
+@lru_cache(maxsize=4096)
+def _bought(shape: Box | Rod) -> tuple[Solid, Facets]:
+    """The solid and facets of a bought-in piece's shape."""
+    if isinstance(shape, Box):
+        solid = Solid.makeBox(*shape.size, pnt=Vector3(*shape.low))
+        return solid, facets_of(trimesh.creation.box(bounds=(shape.low, shape.high)))
+    start, end, radius = Vector3(*shape.start), Vector3(*shape.end), shape.diameter / 2
+    along = end - start
+    mesh = trimesh.creation.cylinder(
+        radius, sections=ROUND, segment=np.array([shape.start, shape.end])
+    )
+    return Solid.makeCylinder(radius, along.Length, start, along), facets_of(mesh)
 
 
 def _smoothed(solid: Solid) -> Solid:

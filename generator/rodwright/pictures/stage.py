@@ -58,10 +58,16 @@ class Sight:
 
 
 def set_stage(
-    unit: Unit, moves: Mapping[str, Vector], page: tuple[int, int], frame: Frame
+    unit: Unit,
+    moves: Mapping[str, Vector],
+    page: tuple[int, int],
+    frame: Frame,
+    *,
+    inner: bool = False,
 ) -> Stage:
-    """A unit before a camera, as large as fits into a frame on the page."""
-    bodies = bodies_of(unit, moves)
+    """A unit before a camera, as large as fits into a frame on the page; with its ``inner``
+    fittings if asked for."""
+    bodies = bodies_of(unit, moves, inner=inner)
     facets = standing_facets(bodies)
     low, high = facets.points.min(axis=0).tolist(), facets.points.max(axis=0).tolist()
     camera = three_quarter(Box((low[0], low[1], low[2]), (high[0], high[1], high[2])))

@@ -91,6 +91,7 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         way_in=way_in,
         motions=tuple(bench.motions),
         fixings=tuple(bench.fixings),
+        fittings=bench.fittings(parts),
         levelling=levelling_of(spec.base, bench.sizes),
         moisture=spec.moisture.range,
         author=spec.made_by.name or "",

@@ -14,6 +14,7 @@ from rodwright.parts import (
     Blank,
     Box,
     Clearance,
+    Fitting,
     Fixing,
     Groove,
     Hole,
@@ -25,6 +26,7 @@ from rodwright.parts import (
     Part,
     Placement,
     Rebate,
+    Rod,
     Role,
     Surface,
     Vector,
@@ -89,6 +91,7 @@ class Bench:
     clearances: list[Clearance] = field(default_factory=list)
     motions: list[Motion] = field(default_factory=list)
     fixings: list[Fixing] = field(default_factory=list)
+    shown: list[Fitting] = field(default_factory=list)
     sizes: TradeSizes = METRIC
     places: dict[str, KeyPath] = field(default_factory=dict)
     _workings: dict[str, dict[Working, None]] = field(default_factory=dict)
@@ -226,6 +229,19 @@ class Bench:
         if edge not in part.lipped:
             self.parts[ref] = replace(part, lipped=(*part.lipped, edge))
 
+    def show(self, ref: str, *shapes: Box | Rod, inner: bool = False) -> None:
+        """Note how a bought-in piece on a part looks, unit frame, with all closed."""
+        self.shown.append(Fitting(ref, shapes, inner))
+
+    def fittings(self, parts: Iterable[Part]) -> tuple[Fitting, ...]:
+        """How bought-in pieces look, each in the frame of its part among the finished ones."""
+        placed = {part.ref: part.placement for part in parts}
+        return tuple(
+            replace(each, shapes=tuple(_in_part(placed[each.ref], shape) for shape in each.shapes))
+            for each in self.shown
+            if each.ref in placed
+        )
+
     def finished(self) -> tuple[Part, ...]:
         """Every part with its workings, in the order laid down.
 
@@ -278,6 +294,20 @@ def to_part(placement: Placement, box: Box) -> Box:
     ]
     low, high = ([choose(a, b) for a, b in zip(*corners, strict=True)] for choose in (min, max))
     return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+
+
+def _in_part(placement: Placement, shape: Box | Rod) -> Box | Rod:
+    if isinstance(shape, Box):
+        return to_part(placement, shape)
+    return replace(shape, start=_point(placement, shape.start), end=_point(placement, shape.end))
+
+
+def _point(placement: Placement, point: Vector) -> Vector:
+    x, y, z = (
+        sum((point[i] - placement.origin[i]) * axis[i] for i in range(3))
+        for axis in _axes(placement)
+    )
+    return (x, y, z)
 
 
 def _axes(placement: Placement) -> tuple[Vector, Vector, Vector]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from rodwright.parts import Box, Fixing
+from rodwright.setout import looks
 from rodwright.setout.bench import LEFT, TOUCH, X
 from rodwright.setout.hinge_places import CARRIERS, LEAST_WALL, Hinge, Made, shared
 
@@ -57,6 +58,9 @@ def butts(hinge: Hinge, count: int) -> Made | None:
         Fixing("countersunk screw", SCREWS_PER_BUTT * count, screw, pilot),
     )
     x = (hinge.edge + hinge.surround) / 2
+    for z in heights:
+        pin = looks.knuckle(x, outline.front - wish.knuckle / 2, z, wish.length, wish.knuckle)
+        hinge.bench.show(hinge.hung.near, pin)
     at = (hinge.surround, outline.front + wish.leaf / 2, (outline.low + outline.high) / 2)
     return carriers[0], (x, outline.front - wish.knuckle / 2), at, fixings
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from rodwright.parts import Fixing
+from rodwright.setout import looks
 from rodwright.setout.bench import FORWARD, LEFT, TOUCH, X
 from rodwright.setout.hinge_places import (
     LEAST_FLOOR,
@@ -37,6 +38,10 @@ def cups(hinge: Hinge, count: int) -> Made | None:
     for z in heights:
         hinge.bench.drill(
             hinge.hung.near, (x, outline.rear, z), FORWARD, wish.cup, wish.cup_depth, "hinge cup"
+        )
+        hinge.bench.show(hinge.hung.near, looks.cup(x, outline.rear, z, wish.cup), inner=True)
+        hinge.bench.show(
+            hinge.upright.ref, *looks.arm(hinge.face, inward, outline.rear, plate, z), inner=True
         )
         for half in (-PLATE_PITCH / 2, PLATE_PITCH / 2):
             into = LEFT if inward > 0 else X

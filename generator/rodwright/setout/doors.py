@@ -8,6 +8,7 @@ from typing import Literal
 from rodwright.nearby import Nearby
 from rodwright.parts import Blank, Grain, Part, Placement, Role, Stock, Surface, Swing
 from rodwright.problems import KeyPath, Problems
+from rodwright.setout import looks
 from rodwright.setout.bench import FORWARD, LEFT, TOUCH, Bench, Y, Z
 from rodwright.setout.boards import bumpers
 from rodwright.setout.door_panel import Outline
@@ -260,6 +261,7 @@ def _handle(
     places = [z] if handle.spacing == 0 else [z - handle.spacing / 2, z + handle.spacing / 2]
     for at in places:
         bench.drill(hung.far, (x, outline.front, at), Y, handle.hole, None, "handle")
+    bench.show(hung.far, *looks.handle(tuple((x, at) for at in places), outline.front))
     through = bench.parts[hung.far].blank.thickness
     bought = handle_fixings(
         bench.sizes, handle.name, 1, handle.spacing, handle.hole, [through] * len(places), hung.far

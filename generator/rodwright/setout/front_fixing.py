@@ -11,6 +11,7 @@ from math import ceil
 from rodwright.movement import stock_swelling
 from rodwright.parts import Box, JointKind, Part
 from rodwright.problems import KeyPath, Problems
+from rodwright.setout import looks
 from rodwright.setout.bench import TOUCH, Bench, Y, meeting
 from rodwright.setout.boards import SCREW_SPACING, washers, wood_screws
 from rodwright.setout.handles import handle_fixings
@@ -77,6 +78,11 @@ class FrontFixing:
                     (x - hole / 2, box.low[1], z - half), (x + hole / 2, box.high[1], z + half)
                 )
                 bench.mortise(end, slot, Y, round_ends=True, use="screw")
+        if self.handle is not None:
+            holes = 1 if self.handle.spacing == 0 else 2
+            face, out = bench.parts[front].bounds().low[1], self.handle.projection
+            for first in range(0, len(handles), holes):
+                bench.show(front, *looks.handle(tuple(handles[first : first + holes]), face, out))
         for x, z in handles:
             self._drill_for_handle(front, end, x, z, abs(z - rows[0]), bench)
         through, into = (bench.parts[ref].blank.thickness for ref in (end, front))
