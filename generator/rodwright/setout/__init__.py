@@ -131,7 +131,7 @@ def _fill_fronts(
         from rodwright.setout.doors import set_out_doors
         from rodwright.setout.hinge_places import surroundings
 
-        around = surroundings(bench)
+        around = surroundings(bench, interior.rows)
         for door in interior.doorways:
             set_out_doors(
                 door.wish, door.space, rod, bench, problems, door.where, moisture, around, slope

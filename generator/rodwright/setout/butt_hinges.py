@@ -81,7 +81,7 @@ def _facing(hinge: Hinge, heights: list[float]) -> tuple[str, ...] | None:
         leaf = _leaf(hinge, x, away, z)
         there = {
             ref: patch
-            for ref in hinge.around.within(leaf)
+            for ref in hinge.around.parts.within(leaf)
             if (part := hinge.bench.parts[ref]).role in CARRIERS
             and (patch := shared(part.bounds(), leaf)) is not None
         }

@@ -13,6 +13,7 @@ from rodwright.setout.hinge_places import (
     Hinge,
     Made,
 )
+from rodwright.setout.shelf_rows import PLATE_USE
 
 FLUSH = 0.5
 """An upright this near the edge of the opening needs no packers, mm (common practice)."""
@@ -46,7 +47,7 @@ def cups(hinge: Hinge, count: int) -> Made | None:
         for half in (-PLATE_PITCH / 2, PLATE_PITCH / 2):
             into = LEFT if inward > 0 else X
             at = (hinge.face, plate, z + half)
-            hinge.bench.drill(hinge.upright.ref, at, into, PLATE_HOLE, depth, "hinge plate")
+            hinge.bench.drill(hinge.upright.ref, at, into, PLATE_HOLE, depth, PLATE_USE)
     cover = inward * (hinge.surround - hinge.edge)
     ware = hinge.bench.sizes.ware
     where = f"covering {say(cover)}" if cover > 0 else "for inset doors"

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
-from rodwright.nearby import Nearby
 from rodwright.parts import Blank, Grain, Part, Placement, Role, Stock, Surface, Swing
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout import looks
@@ -14,7 +13,7 @@ from rodwright.setout.boards import bumpers
 from rodwright.setout.door_panel import Outline
 from rodwright.setout.framed_panel import set_out_framed
 from rodwright.setout.handles import handle_fixings
-from rodwright.setout.hinge_places import Hung, surroundings
+from rodwright.setout.hinge_places import Around, Hung, surroundings
 from rodwright.setout.hinges import hang
 from rodwright.setout.rod import Rod
 from rodwright.setout.slope_lines import SlopeLines, door_plane
@@ -37,7 +36,7 @@ def set_out_doors(
     problems: Problems,
     where: KeyPath,
     moisture: tuple[float, float],
-    around: Nearby[str] | None = None,
+    around: Around | None = None,
     slope: SlopeLines | None = None,
 ) -> None:
     """Lay the doors of a space on the bench, hung on what stands beside it.

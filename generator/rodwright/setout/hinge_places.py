@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from math import ceil, floor, hypot
 from typing import Literal
 
 from rodwright.halfspaces import Plane
+from rodwright.lengths import LengthUnit
 from rodwright.nearby import Nearby
 from rodwright.parts import (
     Box,
@@ -23,6 +25,7 @@ from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import TOUCH, Bench, to_part
 from rodwright.setout.carcass import Upright
 from rodwright.setout.door_panel import Outline
+from rodwright.setout.shelf_rows import PLATE_CLEAR, ShelfRows, hole_diameter
 from rodwright.setout.slope_lines import height_at
 from rodwright.setout.spaces import Space
 from rodwright.spec.doors import DoorsSpec
@@ -71,13 +74,23 @@ class Hung:
         return max(outline.low, min(outline.high, *ends))
 
 
-def surroundings(bench: Bench) -> Nearby[str]:
-    """Refs of all that carries hinges or is in their way, by where it stands."""
-    return Nearby(
+@dataclass(frozen=True, slots=True)
+class Around:
+    """Refs of all that carries hinges or is in their way, by where it stands; and the rows of holes
+    that will be drilled."""
+
+    parts: Nearby[str]
+    rows: tuple[ShelfRows, ...]
+
+
+def surroundings(bench: Bench, rows: tuple[ShelfRows, ...] = ()) -> Around:
+    """What stands round doors that are still to be hung."""
+    parts = Nearby(
         (part.bounds(), ref)
         for ref, part in bench.parts.items()
         if part.role in CARRIERS or part.role in _LEVELS
     )
+    return Around(parts, rows)
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,7 +103,7 @@ class Hinge:
     bench: Bench
     problems: Problems
     where: KeyPath
-    around: Nearby[str]
+    around: Around
 
     @property
     def inwards(self) -> float:
@@ -164,12 +177,46 @@ class Hinge:
             # What is cut at the slope comes down beside the hinge.
             inside = self.edge + self.inwards * HINGE_DEPTH
             high = min(self.hung.top(self.edge), self.hung.top(inside)) - HALF_HINGE
-        for away in range(int(step) + 1):
-            for place in (z + away, z - away):
-                fits = outline.low + least <= place + TOUCH and place <= high + TOUCH
-                if (fits or (away == 0 and self.hung.slope is None)) and self._free(place, plate):
-                    return place
+        rows = self._rows_beside()
+        steps = (z + sign * away for away in range(int(step) + 1) for sign in (1, -1))
+        usual = z if self.hung.slope is None else None
+        for place in (*self._on_the_grid(z, step, rows, plate), *steps):
+            fits = outline.low + least <= place + TOUCH and place <= high + TOUCH
+            if (
+                (fits or place == usual)
+                and self._free(place, plate)
+                and all(_leaves_pins(row, place, plate, self.problems.unit) for row in rows)
+            ):
+                return place
         return None
+
+    def _rows_beside(self) -> list[ShelfRows]:
+        """The rows in the face that the plates are screwed to."""
+        left = self.hung.hinges == "left"
+        return [
+            rows for rows in self.around.rows
+            if (rows.space.left if left else rows.space.right).ref == self.upright.ref
+        ]  # fmt: skip
+
+    def _on_the_grid(
+        self, z: float, step: float, rows: list[ShelfRows], plate: float
+    ) -> list[float]:
+        """Places within ``step`` of a height, the nearest first, at which both holes of a plate
+        fall together with a row's; none where the maker said how far from the ends hinges are."""
+        if self.wish.hinge.ends is not None:
+            return []
+        found = []
+        for row in rows:
+            pitch = row.wish.pitch
+            if abs(PLATE_PITCH / pitch - round(PLATE_PITCH / pitch)) > TOUCH or all(
+                abs(line - plate) > TOUCH for line in (row.front, row.rear)
+            ):
+                continue
+            start = row.bearing[0] + PLATE_PITCH / 2
+            first, last = ceil((z - step - start) / pitch), floor((z + step - start) / pitch)
+            places = (start + number * pitch for number in range(first, last + 1))
+            found += [each for each in places if row.space.low < each < row.space.high]
+        return sorted(found, key=lambda place: abs(place - z))
 
     def _free(self, z: float, plate: float) -> bool:
         """Whether nothing level stands beside a hinge, and its borings meet nothing that is cut
@@ -181,7 +228,7 @@ class Hinge:
         )
         if any(
             part.role in _LEVELS and shared(part.bounds(), room) is not None
-            for part in map(self.bench.parts.__getitem__, self.around.within(room))
+            for part in map(self.bench.parts.__getitem__, self.around.parts.within(room))
         ):
             return False
         middle = self.edge + self.inwards * (wish.edge + wish.cup / 2)
@@ -211,6 +258,18 @@ class Hinge:
             for working in self.bench.workings_of(ref)
             if isinstance(working, Hole | Rebate | Groove | Housing | Notch | Mortise)
         )
+
+
+def _leaves_pins(row: ShelfRows, z: float, plate: float, unit: LengthUnit) -> bool:
+    """Whether the holes of a plate with its middle at this height stay clear of those that shelves
+    rest on."""
+    clear = (PLATE_HOLE + hole_diameter(row.wish, unit)) / 2 + PLATE_CLEAR - TOUCH
+    return not any(
+        hypot(line - plate, height - z - half) < clear
+        for line in (row.front, row.rear)
+        for height in row.bearing
+        for half in (-PLATE_PITCH / 2, PLATE_PITCH / 2)
+    )
 
 
 def _round(at: Vector, diameter: float, deep: Vector) -> Box:

@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from rodwright.amounts import format_weight
-from rodwright.nearby import Nearby
 from rodwright.parts import JointKind, Part, Swing
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import TOUCH, Bench
 from rodwright.setout.butt_hinges import butts
 from rodwright.setout.cup_hinges import cups
-from rodwright.setout.hinge_places import Hinge, Hung
+from rodwright.setout.hinge_places import Around, Hinge, Hung
 from rodwright.setout.spaces import Space
 from rodwright.spec.doors import DoorsSpec, HingeSpec
 
@@ -35,11 +34,11 @@ def hang(
     bench: Bench,
     problems: Problems,
     where: KeyPath,
-    around: Nearby[str],
+    around: Around,
 ) -> None:
     """Cut door and carrier for the hinges, join them, and note how the door turns.
 
-    ``around`` are the refs of what may carry the hinges or be in their way.
+    ``around`` is what may carry the hinges or be in their way.
     """
     where = (*where, "hinge")
     count = _count(wish.hinge, hung, bench, problems, where)

@@ -180,11 +180,15 @@ def _behind_doors(setter: _Setter, space: Space, wish: DoorsSpec, where: KeyPath
     if stock is None or not _is_framed_round(setter, space, where):
         return space
     setter.doorways.append(Doorway(space, wish, where))
-    if wish.hung == "overlay":
-        return replace(space, covered=True)
     thickness = wish.thickness if wish.thickness is not None else stock.thickness
+    plates = None
+    if wish.hinge.kind == "cup":
+        rear = thickness if wish.hung == "inset" else 0.0
+        plates = space.front.plane + rear + wish.hinge.plate
+    if wish.hung == "overlay":
+        return replace(space, covered=True, plates=plates)
     least = behind(wish, space.front.plane, thickness, setter.bench.sizes)
-    return replace(space, setback=max(space.setback, least), closed=True)
+    return replace(space, setback=max(space.setback, least), closed=True, plates=plates)
 
 
 def _is_framed_round(setter: _Setter, space: Space, where: KeyPath) -> bool:

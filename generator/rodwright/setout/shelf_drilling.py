@@ -29,7 +29,14 @@ from rodwright.parts import (
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import Bench, to_part
 from rodwright.setout.carcass import Upright
-from rodwright.setout.shelf_rows import WEB, ShelfRows, hole_diameter
+from rodwright.setout.shelf_rows import (
+    PIN_USE,
+    PLATE_CLEAR,
+    PLATE_USE,
+    WEB,
+    ShelfRows,
+    hole_diameter,
+)
 
 DEPTH = 10.0
 """Depth of a pin's hole, mm, where the upright is thick enough (common practice, no source)."""
@@ -51,11 +58,13 @@ class _Taken:
 
 @dataclass(frozen=True, slots=True)
 class _Face:
-    """One upright of some rows: its part, the surface drilled, and what is cut already."""
+    """One upright of some rows: its part, the surface drilled, what is cut already, and which of
+    it are holes for hinge plates in the same surface."""
 
     part: Part
     surface: Surface
     taken: tuple[_Taken, ...]
+    plates: tuple[_Taken, ...]
     planes: tuple[Plane, ...]
 
     def room(self, centre: tuple[float, float], radius: float) -> tuple[float, Working | None]:
@@ -63,6 +72,8 @@ class _Face:
         length, width, thickness = self.part.blank.size
         x, y = centre
         if min(x, y, length - x, width - y) < 2 * radius - _ROUNDING:
+            return -inf, None
+        if any(_beside(plate, centre) < radius + PLATE_CLEAR - _ROUNDING for plate in self.plates):
             return -inf, None
         deep, blocking = thickness - WEB, None
         clear = radius + WEB - _ROUNDING
@@ -93,7 +104,8 @@ def drill_shelf_rows(rows: Sequence[ShelfRows], bench: Bench, problems: Problems
     """Drill the holes of every row, and note the sleeves that they take.
 
     Holes keep 3 mm of wood to every other working, those on the far face too: an upright that
-    is drilled from both sides at one height gets shallower ones, and only it.  A row moves
+    is drilled from both sides at one height gets shallower ones, and only it.  Those that fall
+    together with a hinge plate's, or come near it, are left out.  A row moves
     inwards where it must so that its shelves can rest on it; other holes that have no place
     are left out.  What can't be drilled at all is noted, and so are holes in the way of
     another working where the maker said how far the row goes.
@@ -162,7 +174,7 @@ def _drill(
         for row in laid:
             drilled[deep] = drilled.get(deep, 0) + len(row.holes)
             for hole in row.holes:
-                pin_hole = Hole(row.face.surface, hole, wide, deep, "adjustable shelves")
+                pin_hole = Hole(row.face.surface, hole, wide, deep, PIN_USE)
                 bench.work(row.face.part.ref, pin_hole)
     if wish.sleeves:
         bench.fixings.extend(
@@ -181,10 +193,16 @@ def _face(bench: Bench, each: ShelfRows, upright: Upright) -> _Face:
     local = to_part(part.placement, Box(at, at)).low
     surface = Surface.REVERSE if local[2] < part.blank.thickness / 2 else Surface.FACE
     size, workings = part.blank.size, bench.workings_of(upright.ref)
+    taken = tuple(
+        _taken(working, size) for working in workings if not isinstance(working, Mitre | Bevel)
+    )
+    plates = tuple(
+        each for each in taken
+        if isinstance(each.working, Hole) and each.working.use == PLATE_USE
+        and each.working.surface is surface
+    )  # fmt: skip
     return _Face(
-        part, surface,
-        tuple(_taken(working, size) for working in workings
-              if not isinstance(working, Mitre | Bevel)),
+        part, surface, taken, plates,
         tuple(working.plane(size) for working in workings if isinstance(working, Mitre | Bevel)),
     )  # fmt: skip
 

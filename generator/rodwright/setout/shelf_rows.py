@@ -30,6 +30,14 @@ WEB = 3.0
 source)."""
 MOST_HOLES = 300
 """Holes of one row; at the usual pitch that is a shelf unit of nearly 10 m."""
+PLATE_CLEAR = 8.0
+"""Wood left between a hole and one for a hinge's plate that it doesn't fall together with, mm
+(common practice, no source)."""
+PLATE_USE, PIN_USE = "hinge plate", "adjustable shelves"
+"""What the holes of a hinge's plate, and those of a row, are for."""
+_MERGED = 20.0
+"""Rows this near (mm) the line of a door's hinge plates are laid on it (common practice, no
+source)."""
 _ROUNDING = 1e-6
 
 
@@ -96,12 +104,15 @@ def lay_rows(
 ) -> ShelfRows | None:
     """The rows for the adjustable shelves of a space; None where they can't be, which is noted.
 
+    Behind a door on concealed hinges the front rows lie on the line of the hinges' plates, unless
+    the maker said where they lie.
+
     ``wished`` are the undersides of the shelves above the floor of the space, ``thickness``
     is how thick they are.  ``across`` are the y of the front that rows are measured from, and
     of the shelves' front and rear.
     """
     holes, place = wish.holes, (*where, "holes")
-    rows = _across(holes, across, place, problems)
+    rows = _across(holes, across, space.plates, place, problems)
     if rows is None or not _fits(holes, space.height, place, problems):
         return None
     pin = holes.diameter / 2
@@ -146,10 +157,11 @@ def lay_rows(
 def _across(
     holes: ShelfHolesSpec,
     across: tuple[float, float, float],
+    plates: float | None,
     where: KeyPath,
     problems: Problems,
 ) -> tuple[float, float] | None:
-    """The y of the front and the rear row."""
+    """The y of the front and the rear row; ``plates`` is that of the hinge plates, if any."""
     say = problems.length
     upright, shelf, rear = across
     setback = holes.setback
@@ -157,6 +169,10 @@ def _across(
         setback = min(SETBACK[problems.unit], (rear - shelf) / 4)
     first = max(upright + setback, shelf + hole_diameter(holes, problems.unit))
     last = rear - setback
+    if holes.setback is None and plates is not None and abs(plates - first) < _MERGED:
+        wide = hole_diameter(holes, problems.unit)
+        if shelf + wide <= plates <= last - wide - WEB:
+            first = plates
     if last - first < hole_diameter(holes, problems.unit) + WEB - _ROUNDING:
         problems.add(
             (*where, "setback"),

@@ -57,7 +57,8 @@ class Space:
     """A clear space: its bounds in mm (x and z, unit frame) and what stands around it.
 
     ``setback`` is the y that its contents stay behind; ``closed`` says that an inset door
-    stands before them, ``covered`` that an overlay door lies over their front.
+    stands before them, ``covered`` that an overlay door lies over their front; ``plates`` is
+    the y of the holes for the plates of such a door's concealed hinges.
     """
 
     left: Upright
@@ -70,6 +71,7 @@ class Space:
     setback: float = 0.0
     closed: bool = False
     covered: bool = False
+    plates: float | None = None
 
     @property
     def width(self) -> float:

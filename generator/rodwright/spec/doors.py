@@ -64,7 +64,8 @@ class HingeSpec(SpecModel):
     """How many a door; by its height and weight unless said."""
     ends: Length | None = None
     """From the door's ends to the middle of the outer hinges; 100 mm (4 in), or a sixth of a lower
-    door, unless said."""
+    door, unless said; with cups, the place nearest to that where their plates take two holes of
+    a row for loose shelves."""
     opens: Annotated[float, Field(gt=0, le=180, strict=False)] | None = None
     """How far they let the door open, in degrees; 110 with cups, 180 with butts unless said."""
     edge: Length = default(5.0, "3/16")

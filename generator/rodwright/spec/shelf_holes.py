@@ -15,7 +15,8 @@ class ShelfHolesSpec(SpecModel):
     """From centre to centre of the holes in a row."""
     setback: Length | None = None
     """From the front edge of the uprights and the rear edge of the shelf to the rows; 37 mm (1 7/16
-    in) unless said, on narrow shelves a quarter of their depth."""
+    in) unless said, on narrow shelves a quarter of their depth, and behind a door on
+    concealed hinges the line of their plates at the front."""
     diameter: Length = default(5.0, "1/4")
     """Diameter of the pins, and of their holes; holes for sleeves are 2 mm (1/32 in) wider."""
     depth: Length | None = None
