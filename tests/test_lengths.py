@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from rodwright.lengths import format_length, parse_length
+from rodwright.lengths import at_least, at_most, format_length, parse_length
 
 # NIST Special Publication 811, appendix B.8: 1 inch = 25.4 mm exactly, 1 foot = 304.8 mm exactly.
 INCH = Fraction(254, 10)
@@ -193,3 +193,15 @@ def test_any_text_is_a_length_or_a_plain_refusal(text, unit):
         assert "length" in str(error) or "`" in str(error)
     else:
         assert 0 <= length <= 100_000
+
+
+@given(st.floats(0, 20_000), st.sampled_from(["mm", "in"]))
+@settings(max_examples=200, deadline=None)
+def test_what_is_said_to_be_enough_is_enough(mm, unit):
+    """A limit that is read off a message and written into the spec is kept."""
+    up, down = at_least(mm, unit), at_most(mm, unit)
+    said_up = parse_length(format_length(up, unit), unit)
+    said_down = parse_length(format_length(down, unit), unit)
+    assert said_down <= mm + 1e-6
+    assert mm - 1e-6 <= said_up
+    assert said_up - said_down <= {"mm": 0.1, "in": 25.4 / 64}[unit] + 1e-6

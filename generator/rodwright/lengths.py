@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 import unicodedata
 from fractions import Fraction
-from math import ceil
+from math import ceil, floor
 from typing import Literal
 
 LengthUnit = Literal["mm", "in"]
@@ -36,6 +36,7 @@ _LONGEST_TEXT = 60
 INCH_PARTS = 64
 """Inches are shown to this part of one: the finest that rules are divided into (common practice,
 no source)."""
+_STEPS: dict[LengthUnit, Fraction] = {"mm": Fraction(1, 10), "in": _INCH / INCH_PARTS}
 
 _EXAMPLES = {
     "mm": "`18`, `18 mm`, `1.2 m` or `3/4 in`",
@@ -113,8 +114,14 @@ def format_length(mm: float, unit: LengthUnit) -> str:
 
 def at_least(mm: float, unit: LengthUnit) -> float:
     """A length (mm) up to the next that is shown: what is said to be enough has to be enough."""
-    step = Fraction(1, 10) if unit == "mm" else _INCH / INCH_PARTS
+    step = _STEPS[unit]
     return float(ceil(round(Fraction(mm) / step, 9)) * step)
+
+
+def at_most(mm: float, unit: LengthUnit) -> float:
+    """A length (mm) down to the next that is shown."""
+    step = _STEPS[unit]
+    return float(floor(round(Fraction(mm) / step, 9)) * step)
 
 
 def _read(text: str, unit: LengthUnit) -> Fraction:

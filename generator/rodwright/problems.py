@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from rodwright.lengths import LengthUnit, format_length
+from rodwright.lengths import LengthUnit, at_least, at_most, format_length
 
 KeyPath = tuple[str | int, ...]
 """The way to a value in a spec: keys and list positions from the top of the file."""
@@ -69,6 +69,14 @@ class Problems:
     def length(self, length: float) -> str:
         """A length given in mm as the maker would say it, with its unit."""
         return f"{format_length(length, self._unit)} {self._unit}"
+
+    def at_least(self, length: float) -> str:
+        """A length (mm) that is enough, rounded up: whoever keeps to it isn't refused again."""
+        return self.length(at_least(length, self._unit))
+
+    def at_most(self, length: float) -> str:
+        """A length (mm) that isn't too much, rounded down."""
+        return self.length(at_most(length, self._unit))
 
     def add(self, where: KeyPath, message: str, remedy: str) -> None:
         """Note one problem at ``where``."""

@@ -11,6 +11,7 @@ import pytest
 from rodwright.handover.lists import hardware_list, parts_list
 from rodwright.lengths import from_inches
 from rodwright.parts import Hole, JointKind, Mortise, Role, Unit
+from rodwright.problems import ProblemsError
 from rodwright.setout.trade_sizes import INCH, METRIC, gauge_diameter
 from specs import of_role, unit_from
 
@@ -209,3 +210,19 @@ def test_slots_of_biscuits_have_the_size_of_the_list() -> None:
     slots = [w for p in made.parts for w in p.workings if isinstance(w, Mortise)]
     assert {round(slot.depth, 6) for slot in slots} == {12.7}
     assert {joint.kind for joint in made.joints} == {JointKind.BISCUIT}
+
+
+def test_who_follows_a_remedy_in_inches_isnt_refused_again() -> None:
+    """The rim of a cup keeps 2 mm of wood, which is 5.04 64ths: 6/64 is what is asked for."""
+    wish = (
+        SIZE + STOCK + "carcass: {stock: ply}\n"
+        "interior: {doors: {hung: overlay, count: 2, hinge: {edge: %s}}}"
+    )  # fmt: skip
+    try:
+        unit_from(wish % "1/32")
+    except ProblemsError as error:
+        (problem,) = error.problems[:1]
+    said = re.search(r"at least ([\d/ ]+) in", problem.remedy)
+    assert said is not None
+    assert said[1] == "3/32"
+    assert unit_from(wish % said[1]).parts

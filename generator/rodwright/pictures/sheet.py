@@ -254,7 +254,7 @@ def _title(unit: Unit, sheet: _Sheet, scale: int) -> list[Mark]:
             (left + 6.0, line + 21.0), f"Scale 1:{scale} on {sheet.name}.", 0.85 * LETTER, "start"
         ),
         *_symbol((symbol + 17.0, line + 9.5), _PROJECTIONS[unit.display_unit]),
-        Lettering((symbol + 17.0, foot - 3.0), f"{_projection(unit)}", 0.7 * LETTER),
+        Lettering((symbol + 17.0, foot - 3.0), f"{_projection(unit)}", 0.65 * LETTER),
     ]
 
 

@@ -105,7 +105,7 @@ def _can_be_bored(hinge: Hinge) -> bool:
         add(
             (*hinge.where, "edge"),
             f"borings {say(wish.edge)} from the door's edge break out",
-            f"Leave at least {say(LEAST_WALL)}.",
+            f"Leave at least {hinge.problems.at_least(LEAST_WALL)}.",
         )
     beside = hinge.hung.clear - wish.edge - wish.cup
     if beside < LEAST_WALL - TOUCH:

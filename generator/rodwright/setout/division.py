@@ -38,7 +38,7 @@ def divide(
         problems.add(
             where,
             f"{adds_up}; of {say(whole)} nothing is left to share",
-            f"Make the given lengths at least {say(-left)} smaller.",
+            f"Make the given lengths at least {problems.at_least(-left)} smaller.",
         )
         return ()
     if not shares and abs(left) > TOLERANCE:

@@ -93,7 +93,8 @@ def fit_panel(
             (*where, "thickness"),
             f"a groove for a panel {say(thickness)} thick leaves {say(max(0.0, cheek))} on each "
             f"side of it in a frame {say(thick)} thick",
-            f"Leave at least {say(LEAST_CHEEK)}: take a thinner panel or a thicker frame.",
+            f"Leave at least {problems.at_least(LEAST_CHEEK)}: take a thinner panel or a thicker "
+            "frame.",
         )
         return None
     grows = stock_swelling(stock, inner.width + 2 * wish.frame.groove, moisture)

@@ -72,7 +72,8 @@ def box_wish(
             problems.add(
                 (*where, "stock"),
                 f"a groove of a third of {say(t)} stock is too shallow to hold a drawer's bottom",
-                f"Use thicker stock, or give `bottom.groove`, at least {say(LEAST_GROOVE)}.",
+                "Use thicker stock, or give `bottom.groove`, at least "
+                f"{problems.at_least(LEAST_GROOVE)}.",
             )
     elif groove > t / 2 + TOUCH:
         problems.add(
@@ -84,7 +85,7 @@ def box_wish(
         problems.add(
             (*where, "bottom", "groove"),
             f"grooves {say(groove)} deep don't hold a drawer's bottom",
-            f"Make them at least {say(LEAST_GROOVE)} deep.",
+            f"Make them at least {problems.at_least(LEAST_GROOVE)} deep.",
         )
     if wish.corners.joint == "mitred" and wish.bottom.held == "from_rear":
         problems.add(

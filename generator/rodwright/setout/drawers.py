@@ -161,7 +161,7 @@ class _Drawers:
         least = max(above + LEAST_ABOVE, slides)
         if high >= least - TOUCH:
             return True
-        help_with = f"Make the front at least {say(least - high)} higher"
+        help_with = f"Make the front at least {self.problems.at_least(least - high)} higher"
         if high < above + LEAST_ABOVE:
             why = f"too low: its bottom alone takes {say(above)}"
         else:

@@ -193,7 +193,7 @@ def _fits(holes: ShelfHolesSpec, clear: float, where: KeyPath, problems: Problem
             (*where, "pitch"),
             f"holes of {say(wide)} that are {say(holes.pitch)} apart leave too little wood between "
             "them",
-            f"Make the pitch at least {say(wide + WEB)}.",
+            f"Make the pitch at least {problems.at_least(wide + WEB)}.",
         )
     for key, end in (("from", holes.start), ("to", holes.stop)):
         if end is not None and not wide / 2 <= end <= clear - wide / 2:

@@ -122,7 +122,8 @@ def _clearance(wish: SlidesSpec, side: float, problems: Problems, where: KeyPath
             (*where, "deduction"),
             f"a box {say(wish.deduction)} narrower inside than the opening has no room there for "
             f"sides {say(side)} thick",
-            f"Use stock of at most {say(wish.deduction / 2 - LEAST_CLEARANCE)} for the box.",
+            f"Use stock of at most {problems.at_most(wish.deduction / 2 - LEAST_CLEARANCE)} for "
+            "the box.",
         )
     return clearance
 
@@ -136,7 +137,7 @@ def _length(wish: SlidesSpec, way: Way, problems: Problems, where: KeyPath) -> f
                 (*where, "length"),
                 f"drawers {say(wish.length)} deep don't go into a clear depth of "
                 f"{say(there + wish.rear)} with {say(wish.rear)} left behind them",
-                f"Make them at most {say(there)} long, or the unit deeper.",
+                f"Make them at most {problems.at_most(there)} long, or the unit deeper.",
             )
         return wish.length
     step = STEPS[problems.unit]

@@ -62,7 +62,7 @@ def knock_down(work: Work) -> None:
             "fitting",
             f"a boring {work.say(deep)} deep for a {'cam' if cam else 'barrel nut'} goes through "
             f"a part {work.say(t)} thick, or nearly",
-            f"Use {work.say(2 * (past + LEAST_FLOOR))} stock at least, or another joint.",
+            f"Use {work.at_least(2 * (past + LEAST_FLOOR))} stock at least, or another joint.",
         )
         return
     if work.meeting.behind < setback + 2 * CAM:

@@ -57,7 +57,7 @@ def lay_out(work: Work, rule: Rule, name: str) -> tuple[float, ...]:
             work.refuse(
                 "edge",
                 f"{name}s {work.say(edge)} from the end of a meeting are too near to it",
-                f"Keep them {work.say(rule.least_edge)} from it at least.",
+                f"Keep them {work.at_least(rule.least_edge)} from it at least.",
             )
             return ()
         if room < -TOUCH:
@@ -78,7 +78,7 @@ def lay_out(work: Work, rule: Rule, name: str) -> tuple[float, ...]:
         work.refuse(
             "spacing",
             f"{name}s {work.say(spacing)} apart leave too little wood between them",
-            f"Keep them {work.say(rule.least_apart)} apart at least.",
+            f"Keep them {work.at_least(rule.least_apart)} apart at least.",
         )
         return ()
     between = length - 2 * edge

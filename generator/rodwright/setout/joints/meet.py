@@ -115,6 +115,10 @@ class Work:
         """A length (mm) as the maker says it."""
         return self.problems.length(length)
 
+    def at_least(self, length: float) -> str:
+        """A length (mm) that is enough, as the maker says it."""
+        return self.problems.at_least(length)
+
     def at_end(self, part: Part) -> bool:
         """Whether it is an end of the part that meets, so that fixings go in along its length."""
         return abs(part.placement.length[self.meeting.axis]) > 0.5

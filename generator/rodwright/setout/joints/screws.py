@@ -59,9 +59,9 @@ def screwed(work: Work) -> None:
             "diameter",
             f"{work.say(diameter)} screws in the middle of an edge {work.say(m.thickness)} thick "
             f"are nearer to its faces than {SIDE:g} diameters",
-            f"Use thinner screws, or an edge {work.say(2 * SIDE * diameter)} thick."
+            f"Use thinner screws, or an edge {work.at_least(2 * SIDE * diameter)} thick."
             if diameter > thinnest
-            else f"Use an edge {work.say(least)} thick at least, or another joint.",
+            else f"Use an edge {work.at_least(least)} thick at least, or another joint.",
         )
         return
     bounds = work.first.bounds()
@@ -71,7 +71,7 @@ def screwed(work: Work) -> None:
             "diameter",
             f"{work.say(diameter)} screws would go through {work.first.name.lower()} "
             f"{work.say(beside)} from its edge",
-            f"Keep them {work.say(SIDE * diameter)} from it: use thinner screws.",
+            f"Keep them {work.at_least(SIDE * diameter)} from it: use thinner screws.",
         )
         return
     length = _length(work, diameter)
@@ -112,7 +112,7 @@ def _length(work: Work, diameter: float) -> float | None:
                 "length",
                 f"screws {work.say(wish.length)} long through {work.say(m.through)} go "
                 f"{work.say(max(into, 0.0))} into {work.say(m.behind)}",
-                f"Let them go {work.say(4 * diameter)} in at least, and not through.",
+                f"Let them go {work.at_least(4 * diameter)} in at least, and not through.",
             )
             return None
         return wish.length
