@@ -6,16 +6,21 @@ from dataclasses import replace
 
 import pytest
 from cadquery import Location
+from hypothesis import HealthCheck, assume, given, settings
 
+from rodwright.checks import check_parts
 from rodwright.handover.lists import like_parts, parts_list
 from rodwright.handover.shop_part import PartsKind, shop_part
+from rodwright.laid import laid_unit
 from rodwright.parts import Groove, Hole, Unit
+from rodwright.problems import ProblemsError
 from rodwright.ready_models import model_names, model_path
 from rodwright.solids import solid_of
 from rodwright.spec import read_spec
 from rodwright.steps import set_out
 from specs import unit_from
 from told_places import EDGED, misplaced
+from wishes import Wish, wishes
 
 
 def unit_called(name: str) -> Unit:
@@ -42,3 +47,25 @@ def test_a_list_a_millimetre_out_would_be_found(wrong: float) -> None:
             shape = shop_part(parts).part.shape
             moved = solid_of(shape).moved(Location((0.0, wrong, 0.0)))
             assert list(misplaced(row, moved)) != []
+
+
+@settings(
+    max_examples=40,
+    suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow],
+)
+@given(wishes())
+def test_random_units_are_listed_as_they_are_made(wish: Wish) -> None:
+    """However they are laid, the checks find the same."""
+    try:
+        unit = unit_from("unit: mm\n", **wish)
+    except ProblemsError:
+        assume(False)
+        raise
+    lying = laid_unit(unit)
+    found, expected = (
+        sorted((each.rule, each.message, each.parts) for each in check_parts(either))
+        for either in (lying, unit)
+    )
+    assert found == expected
+    for row, parts in zip(parts_list(lying), like_parts(lying), strict=True):
+        assert list(misplaced(row, solid_of(shop_part(parts).part.shape))) == []

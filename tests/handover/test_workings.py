@@ -291,6 +291,20 @@ def test_long_rows_are_told_by_their_ends_and_pitch() -> None:
     )
 
 
+def test_a_pitch_that_errors_would_add_up_on_is_not_told() -> None:
+    """22.2222 is told as 22.2: over nine steps that is 0.2 out."""
+    holes = [Hole(Surface.FACE, (100.0 + 200 / 9 * step, 37.0), 5.0, 12.0) for step in range(10)]
+    assert own_words(*holes) == (
+        "10 holes 5 dia., 12 deep, on the face, 37 from the face edge, at 100, 122.2, 144.4, "
+        "166.7, 188.9, 211.1, 233.3, 255.6, 277.8, 300 from the near end",
+    )
+    # 32 mm is 1.26 in, told as 1 17/64 in or 32.15 mm; 1 1/4 in is told as it is.
+    metric = [Hole(Surface.FACE, (100.0 + 32 * step, 37.0), 5.0, 12.0) for step in range(6)]
+    assert told([part(*metric)], "in")[0].startswith("6 holes")
+    inches = [Hole(Surface.FACE, (101.6 + 31.75 * step, 37.0), 5.0, 12.0) for step in range(6)]
+    assert told([part(*inches)], "in")[0].startswith("row of 6 holes")
+
+
 def test_pockets_are_measured_as_the_piece_lies() -> None:
     """120 - 70 - 20 and 120 - 100 from the rear edge, from which the left side is measured."""
     left, right = sides(

@@ -14,6 +14,10 @@ LEAST_ROW = 5
 _SAME = 0.01
 """mm: steps that differ by no more are equal."""
 
+_STEPPED = 0.1
+"""mm by which the last hole may be out where a row is told by its pitch: as little as any length
+in a list may."""
+
 Line = tuple[float, list[float]]
 """Where a line of places lies across, and the places along it."""
 
@@ -39,7 +43,10 @@ def _holes(words: Words, holes: Sequence[Hole]) -> Iterator[str]:
         for at, places in lines:
             found, others = _rows(places)
             for row in found:
-                rows.setdefault(tuple(row), []).append(at)
+                if _steps_true(words, row):
+                    rows.setdefault(tuple(row), []).append(at)
+                else:
+                    others = sorted([*others, *row])
             if others:
                 yield (
                     f"{_count(len(others), 'hole')} {what}, {words.say(at)} from the {across}, "
@@ -48,12 +55,21 @@ def _holes(words: Words, holes: Sequence[Hole]) -> Iterator[str]:
         for places_of, ats in rows.items():
             row = list(places_of)
             count = f"{'' if len(ats) == 1 else f'{len(ats)} '}row{'s' * (len(ats) > 1)}"
-            pitch = (row[-1] - row[0]) / (len(row) - 1)
             yield (
                 f"{count} of {len(row)} holes {what}, {words.places(ats)} from the {across}, "
-                f"{words.say(pitch)} apart, first at {words.say(row[0])} from the {along}, "
+                f"{words.say(_pitch(row))} apart, first at {words.say(row[0])} from the {along}, "
                 f"last at {words.say(row[-1])}"
             )
+
+
+def _pitch(row: Sequence[float]) -> float:
+    return (row[-1] - row[0]) / (len(row) - 1)
+
+
+def _steps_true(words: Words, row: Sequence[float]) -> bool:
+    """Whether the pitch as it is told, stepped off from the first hole, comes to the last."""
+    pitch = _pitch(row)
+    return abs(words.told(pitch) - pitch) * (len(row) - 1) <= _STEPPED
 
 
 def in_rows(positions: Sequence[tuple[float, float]]) -> frozenset[tuple[float, float]]:

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from rodwright.handover.lie import Lie
 from rodwright.laid import HIGH, LOW
+from rodwright.lengths import LengthUnit, format_length, parse_length
 from rodwright.parts import Surface, Vector
 
 TOUCH = 1e-6
@@ -15,11 +16,19 @@ TOUCH = 1e-6
 
 @dataclass(frozen=True, slots=True)
 class Words:
-    """Words for workings of pieces of this size, in their own frame."""
+    """Words for workings of pieces of this size, in their own frame, lengths in ``unit``."""
 
     lie: Lie
     size: Vector
-    say: Callable[[float], str]
+    unit: LengthUnit
+
+    def say(self, length: float) -> str:
+        """A length (mm) as it is told."""
+        return format_length(length, self.unit)
+
+    def told(self, length: float) -> float:
+        """A length in mm as a reader takes it from what is told."""
+        return parse_length(self.say(length), self.unit)
 
     def name(self, surface: Surface) -> str:
         """What a surface is called."""

@@ -3,7 +3,8 @@
 Surfaces are named by where they lie in the unit, as far as the pieces of a row agree (see
 :mod:`rodwright.handover.lie`).  Every place is measured in the frame of the part's file (see
 :mod:`rodwright.handover.shop_part`), never stepped off from the one before, so that errors don't
-add up; of a long even row, as a drilling guide makes it, the first, the last and the pitch.
+add up; of a long even row, as a drilling guide makes it, the first, the last and the pitch, where
+that is true in the last hole as well.
 """
 
 from __future__ import annotations
@@ -16,7 +17,7 @@ from rodwright.handover.shop_part import ShopPart
 from rodwright.handover.slants import slants
 from rodwright.handover.words import TOUCH, Words
 from rodwright.laid import HIGH, LOW
-from rodwright.lengths import LengthUnit, format_length
+from rodwright.lengths import LengthUnit
 from rodwright.parts import (
     Bevel,
     Easing,
@@ -40,7 +41,7 @@ def describe_workings(shop: ShopPart, unit: LengthUnit) -> tuple[str, ...]:
     followed by the lengths over their long and short points.  What waits until the piece is
     trimmed or edged comes last and says so.
     """
-    words = Words(lie_of(shop.pieces), shop.part.blank.size, lambda mm: format_length(mm, unit))
+    words = Words(lie_of(shop.pieces), shop.part.blank.size, unit)
     last = "once edged" if shop.edged else "once trimmed"
     return (
         *_told(words, shop.part.workings),
