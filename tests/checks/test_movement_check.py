@@ -91,3 +91,17 @@ def test_a_solid_worktop_needs_slots_over_a_sheet_carcass(fixing: str, held: boo
     findings = found(f"worktop: {{stock: oak, fixing: {fixing}}}\n")
     assert bool(findings) is held
     assert all(each.figure == pytest.approx(306 * 0.00365 * 6) for each in findings)
+
+
+def test_quarter_sawn_wood_is_held_by_less_and_is_offered_where_it_is_enough() -> None:
+    """By hand, white oak, table 13-5: rails of 150 move 150 x 0.00365 x 6 = 3.29 mm flat-sawn and
+    150 x 0.00180 x 6 = 1.62 mm quarter-sawn; shelves of 300 still 3.24 mm."""
+    frame = "face_frame: {stock: oak, width: 45, corners: butted, rail_width: %s}\n"
+    rails = found(frame % 150)
+    assert rails
+    assert all("`sawn: quarter`), which moves 1.6" in each.remedy for each in rails)
+    quarter = STOCK.replace("european oak, thickness", "european oak, sawn: quarter, thickness")
+    unit = unit_from(SIZE + quarter + frame % 150)
+    assert not [each for each in check_parts(unit) if each.rule == "wood held across the grain"]
+    (shelves,) = found("back: {stock: thin}\ninterior: {shelves: {count: 2, stock: oak}}\n")
+    assert "quarter" not in shelves.remedy

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
 from rodwright.crossing import ACCEPTED, crossing
-from rodwright.movement import TABLE, stock_swelling
+from rodwright.movement import TABLE, quarter_sawn, stock_swelling
 from rodwright.parts import Box, Groove, Joint, JointKind, Part, Role, Unit
 
 _FREE = {
@@ -58,13 +59,25 @@ def _held(unit: Unit, joint: Joint) -> Iterator[Finding]:
         f"{low:g} and {high:g} % moisture, and {named(holder)} holds it: it will split or bow, or "
         f"its joint will give",
         "Leave it room: buttons, screws in slots, or a groove without glue; or make both of solid "
-        "wood with the grain the same way round.",
+        f"wood with the grain the same way round{_quartered(unit, mover, holder)}.",
         (mover.ref, holder.ref),
         worst,
         ACCEPTED,
         source=f"movement: {TABLE}; limit: common practice, no source",
         place=joint.at,
     )
+
+
+def _quartered(unit: Unit, mover: Part, holder: Part) -> str:
+    """What quarter-sawn boards would do for a part, where they move little enough."""
+    stock = quarter_sawn(mover.blank.stock)
+    if stock is None:
+        return ""
+    calmer = replace(mover, blank=replace(mover.blank, stock=stock))
+    worst = crossing(calmer, holder, unit.moisture)[0]
+    if worst > ACCEPTED:
+        return ""
+    return f"; or take quarter-sawn wood (`sawn: quarter`), which moves {length_in(unit, worst)}"
 
 
 def _confined(unit: Unit, panel: Part) -> Iterator[Finding]:
