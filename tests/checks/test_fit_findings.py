@@ -92,3 +92,15 @@ def test_too_little_overlap_names_its_keys() -> None:
     for each in found:
         assert "`face_frame.overhang.sides`" in each.remedy
         assert "`fit.overlap`" in each.remedy
+
+
+@pytest.mark.parametrize(("allowance", "narrow"), [(3, True), (6, False)])
+def test_a_scribe_that_may_come_out_narrow(allowance: float, narrow: bool) -> None:
+    """Walls 2 m high that nobody read may be out of plumb by more than 3 beside the unit."""
+    scribes = f"scribes: {{stock: ash, edges: [left, right], allowance: {allowance}}}\n"
+    found = _found(_opening(fit="sides: 20", frame=scribes), "scribe allowance")
+    assert len(found) == (2 if narrow else 0)
+    for each in found:
+        assert each.limit == allowance
+        assert each.figure is not None
+        assert 3.0 < each.figure < 6.0

@@ -35,6 +35,7 @@ from rodwright.parts import (
     Mortise,
     Notch,
     Opening,
+    OpeningPlane,
     Part,
     Piece,
     Placement,
@@ -302,3 +303,19 @@ def test_a_working_of_no_known_kind_is_refused(tmp_path: Path) -> None:
 def test_a_file_that_isnt_there(tmp_path: Path) -> None:
     with pytest.raises(ProblemsError, match="can't be read: No such file"):
         read_unit_json(tmp_path / "unit.json")
+
+
+def test_an_opening_from_before_its_walls_were_lines(tmp_path: Path) -> None:
+    """Documents that hold nothing but corners are read as straight."""
+    unit = set_out_unit(read_spec(model_path("reading-alcove")).spec)
+    assert unit.opening is not None and unit.opening.shape is not None
+    document = json.loads(unit_json(unit))
+    del document["opening"]["readings"]
+    shape = document["opening"]["shape"]
+    shape["front"] = shape["front"]["corners"]
+    path = tmp_path / "unit.json"
+    path.write_text(json.dumps(document), encoding="utf-8")
+    found = read_unit_json(path).opening
+    assert found is not None and found.shape is not None
+    assert found.readings is None
+    assert found.shape.front == OpeningPlane.straight(unit.opening.shape.front.corners)

@@ -178,3 +178,22 @@ def test_no_screw_goes_along_a_panel_into_a_strip(top: str) -> None:
         assert abs(through.placement.thickness[axis]) == pytest.approx(1.0)
         assert (through.role is Role.TOP) == (strip.name == "Top scribe")
     assert check_solids(unit) == ()
+
+
+def test_a_strip_is_wide_enough_where_the_wall_bellies_away() -> None:
+    """Widths of 900, 912 and 900: half of 12 more in the middle than from end to end."""
+    text = (
+        "opening: {width: {bottom: 900, middle: 912, top: 900}, height: 2100, depth: 400}\n"
+        "fit: {sides: 20}\n"
+    )
+    strip = _named(unit_from(text, scribes={"stock": "ash", "edges": ["left"]}), "Left scribe")
+    assert strip.blank.width == pytest.approx(26.0, abs=0.3)
+
+
+def test_a_strip_bellied_into_is_as_wide_as_at_its_ends() -> None:
+    text = (
+        "opening: {width: {bottom: 912, middle: 900, top: 912}, height: 2100, depth: 400}\n"
+        "fit: {sides: 20}\n"
+    )
+    strip = _named(unit_from(text, scribes={"stock": "ash", "edges": ["left"]}), "Left scribe")
+    assert strip.blank.width == pytest.approx(26.0, abs=0.3)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.wording import length_in
+from rodwright.checks.wording import length_in, named
 from rodwright.lengths import at_least
 from rodwright.parts import OpeningShape, Part, Role, Unit, Vector
 from rodwright.site.cautions import OLD_MATERIALS, STRUCTURE
@@ -192,7 +192,9 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
     closed = {part.name for part in unit.parts if part.role is Role.SCRIBE}
     headed = any(part.role in (Role.WORKTOP, Role.CORNICE) for part in unit.parts)
     for closing in closings(shape, carcass_size(unit), reach):
-        if f"{closing.side.capitalize()} scribe" in closed:
+        name = f"{closing.side.capitalize()} scribe"
+        if name in closed:
+            yield from _strip_may_be_narrow(unit, closing, name)
             continue
         place = "over the top" if closing.side == "top" else f"at the {closing.side} wall"
         framed = reach and not (headed and closing.side == "top")
@@ -234,6 +236,25 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
                 figure=closing.rest,
                 limit=CAULK_LIMIT,
             )
+
+
+def _strip_may_be_narrow(unit: Unit, closing: Closing, name: str) -> Iterator[Finding]:
+    """A scribe is cut wider than the likeliest gap by its allowance; the gap may be wider yet."""
+    part = next(part for part in unit.parts if part.name == name)
+    more = closing.strip - max(each.gap for each in closing.gaps)
+    allowed = part.blank.trim_width
+    if more > allowed + _ROUNDING:
+        yield Finding(
+            Severity.WARNING,
+            "scribe allowance",
+            f"{named(part)} is cut {length_in(unit, allowed)} wider than the likeliest gap, which "
+            f"may be {length_in(unit, more)} wider",
+            "Read plumb and level, and more widths, or give `scribes.allowance` more.",
+            (part.ref,),
+            more,
+            allowed,
+            source=_SURVEY,
+        )
 
 
 def _likely(unit: Unit, closing: Closing) -> str:

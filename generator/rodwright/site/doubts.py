@@ -86,7 +86,7 @@ def _contradict(plane: PlaneReadings, readings: Sequence[Reading]) -> bool:
     solved = solve_as_told(plane.name, tested)
     believed = _as_others_bow(solved)
     if believed != solved.readings:
-        solved = solve_as_told(plane.name, believed)
+        solved = solve_as_told(plane.name, believed, solved.corners)
     return any(
         abs(w) > SNOOPING_LIMIT
         for w, reading in zip(solved.normalised, solved.readings, strict=True)

@@ -40,6 +40,9 @@ TOP_ASSUMED = 3.0
 REAR_ASSUMED = 6.0
 """How far a size at the rear differs from the front's where nobody measured it."""
 
+_CORNER = 0.01
+"""A reading this near an end of the edges it is taken between, as a share of them, is one at
+their corners."""
 _UNITS = {10.0: "cm", 25.4: "in", 304.8: "ft", 1000.0: "m"}
 
 Place = tuple[int, int, float]
@@ -229,7 +232,7 @@ def _across(
     return [
         Reading(path, f"{what} {_place(path, where)}".strip(), "distance", value,
                 TAPE_ERROR, (*from_edge, share), (*to_edge, share))
-        .bowed(0.0 if share in (0.0, 1.0) else BOW_ERROR)
+        .bowed(BOW_ERROR if _CORNER < share < 1 - _CORNER else 0.0)
         for path, value, share in listed
     ]  # fmt: skip
 

@@ -17,7 +17,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from rodwright.parts import Quadrilateral
-from rodwright.site.readings import BOW_ERROR, TAPE_ERROR, PlaneReadings, Reading
+from rodwright.site.readings import BOW_ERROR, TAPE_ERROR, Place, PlaneReadings, Reading
 
 Array = NDArray[np.float64]
 
@@ -122,7 +122,7 @@ def solve_plane(name: str, readings: Sequence[Reading]) -> Plane:
         )
         if settled:
             break
-        plane = solve_as_told(name, bowed)
+        plane = solve_as_told(name, bowed, plane.corners)
     return plane
 
 
@@ -147,7 +147,7 @@ def _as_bowed(plane: Plane) -> tuple[Reading, ...]:
 def _ends_known(plane: Plane, across_or_up: tuple[bool, bool]) -> bool:
     read = [each for each in plane.readings if not each.is_assumption]
     ends = {
-        each.first[2]
+        round(each.first[2])
         for each in read
         if each.kind == "distance" and not each.bow and spans(each) == across_or_up
     }
@@ -161,15 +161,18 @@ def root_mean_square(values: Sequence[float]) -> float:
     return float(sqrt(sum(each**2 for each in values) / len(values)))
 
 
-def solve_as_told(name: str, readings: Sequence[Reading]) -> Plane:
-    """The likeliest quadrilateral, with the errors that the readings have.
+def solve_as_told(
+    name: str, readings: Sequence[Reading], near: Quadrilateral | None = None
+) -> Plane:
+    """The likeliest quadrilateral, with the errors that the readings have; ``near`` is one that
+    it is looked for near.
 
     Raises:
         UnsolvableError: no quadrilateral is near the readings.
     """
     errors = np.array([each.error / SIGMAS for each in readings])
     values = np.array([each.value for each in readings])
-    corners = _start(readings)
+    corners = _start(readings) if near is None else np.array(near).ravel()[2:]
     for _ in range(_STEPS):
         modelled, slopes = told_by(corners, readings)
         weighted = slopes / errors[:, None]
@@ -245,24 +248,27 @@ def told_by(corners: Array, readings: Sequence[Reading]) -> tuple[Array, Array]:
     """
     stepped = corners.astype(np.complex128) + 1j * _COMPLEX_STEP * np.eye(6)
     points = np.concatenate([np.zeros((6, 1, 2)), stepped.reshape(6, 3, 2)], axis=1)
-    values = np.array([_value(points, reading) for reading in readings])
-    return values[:, 0].real.copy(), values.imag / _COMPLEX_STEP
+    low, high = (
+        _places(points, [getattr(each, end) for each in readings]) for end in ("first", "second")
+    )
+    across, up = np.moveaxis(high - low, 2, 0)
+    kinds = np.array([each.kind for each in readings])
+    over = np.array([each.over for each in readings])
+    values = np.sqrt(across**2 + up**2)
+    for kind, out, along in (("plumb", across, up), ("level", up, across)):
+        these = kinds == kind
+        values[:, these] = out[:, these] / along[:, these] * over[these]
+    return values[0].real.copy(), values.T.imag / _COMPLEX_STEP
+
+
+def _places(points: NDArray[np.complex128], places: Sequence[Place]) -> NDArray[np.complex128]:
+    """Where places are, (6, n, 2), the corners being at ``points``."""
+    starts, ends, shares = (list(column) for column in zip(*places, strict=True))
+    share = np.array(shares)[:, None]
+    found: NDArray[np.complex128] = points[:, starts] * (1 - share) + points[:, ends] * share
+    return found
 
 
 def slopes(plane: Plane) -> Array:
     """How what each reading would be changes with the six coordinates of the corners."""
     return told_by(np.array(plane.corners).ravel()[2:], plane.readings)[1]
-
-
-def _value(points: NDArray[np.complex128], reading: Reading) -> NDArray[np.complex128]:
-    (a, b, s), (c, d, t) = reading.first, reading.second
-    low = points[:, a] * (1 - s) + points[:, b] * s
-    high = points[:, c] * (1 - t) + points[:, d] * t
-    across, up = (high - low).T
-    if reading.kind == "distance":
-        found: NDArray[np.complex128] = np.sqrt(across**2 + up**2)
-    elif reading.kind == "plumb":
-        found = across / up * reading.over
-    else:
-        found = up / across * reading.over
-    return found
