@@ -9,6 +9,7 @@ from typing import Any
 
 from shapely import Polygon, box
 
+from quadrilaterals import told
 from rodwright.site.readings import (
     BOW_ERROR,
     FLOOR_ASSUMED,
@@ -127,11 +128,11 @@ def read_drawn(
     for name, (low, high), inwards in (("left", (a, d), 1), ("right", (b, c), -1)):
         run = 1000 * (high[0] - low[0]) / (high[1] - low[1]) + out(0, LEVEL_ERROR / 2)
         plumb[name] = {
-            "out": abs(run), "over": 1000.0, "leans": "in" if run * inwards > 0 else "out",
+            "out": told(run), "over": 1000.0, "leans": "in" if run * inwards > 0 else "out",
         }  # fmt: skip
     level = {}
     over = min(1000.0, math.dist(a, b))
     for name, (low, high) in (("floor", (a, b)), ("top", (d, c))):
         run = over * (high[1] - low[1]) / (high[0] - low[0]) + out(0, LEVEL_ERROR / 2)
-        level[name] = {"out": abs(run), "over": over, "rises": "right" if run > 0 else "left"}
+        level[name] = {"out": told(run), "over": over, "rises": "right" if run > 0 else "left"}
     return found | {"plumb": plumb, "level": level}

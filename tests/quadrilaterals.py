@@ -19,6 +19,11 @@ def quadrilateral(
     return ((0.0, 0.0), (width + a, b), (width + c, height + d), (e, height + f))
 
 
+def told(out: float) -> float:
+    """How far out, as a spec has it: nobody reads less than a hundredth of a millimetre."""
+    return abs(out) if abs(out) >= 0.01 else 0.0
+
+
 def read(corners: Quadrilateral, error: dict[str, float] | None = None) -> dict[str, Any]:
     """Every reading of a plane, as a spec has them; ``error`` adds to some of them by name."""
     added = error or {}
@@ -34,11 +39,11 @@ def read(corners: Quadrilateral, error: dict[str, float] | None = None) -> dict[
     plumb: dict[str, Any] = {}
     for name, edge in WALLS.items():
         out = slope(f"plumb {name}", edge, True) * (1.0 if name == "left" else -1.0)
-        plumb[name] = {"out": abs(out), "over": 1000.0, "leans": "in" if out > 0 else "out"}
+        plumb[name] = {"out": told(out), "over": 1000.0, "leans": "in" if out > 0 else "out"}
     level: dict[str, Any] = {}
     for name, edge in LEVELS.items():
         out = slope(f"level {name}", edge, False)
-        level[name] = {"out": abs(out), "over": 1000.0, "rises": "right" if out > 0 else "left"}
+        level[name] = {"out": told(out), "over": 1000.0, "rises": "right" if out > 0 else "left"}
     return {
         "width": {"bottom": length("bottom", 0, 1), "top": length("top", 3, 2)},
         "height": {"left": length("left", 0, 3), "right": length("right", 1, 2)},
