@@ -157,6 +157,24 @@ def test_a_build_makes_each_solid_once(tmp_path: Path) -> None:
     assert solid_of.cache_info().misses - before == len(made)
 
 
+@pytest.mark.parametrize(("unit", "thickness"), [("mm", "6.5"), ("in", "0.25in")])
+def test_a_thickness_with_a_point_leaves_names_whole(
+    unit: str, thickness: str, tmp_path: Path
+) -> None:
+    thin = replace(PLYWOOD, thickness=6.5)
+    back = bookcase().part("BK1")
+    parts = tuple(
+        replace(back, ref=ref, blank=replace(back.blank, stock=thin, thickness=6.5, length=length))
+        for ref, length in (("BK1", 900.0), ("BK2", 800.0))
+    )
+    both = replace(bookcase(), parts=parts, joints=(), display_unit="in" if unit == "in" else "mm")
+    write_build(both, tmp_path / "out")
+    stock = f"birch-plywood-{thickness}"
+    assert sorted(path.name for path in (tmp_path / "out" / "parts" / stock).iterdir()) == [
+        f"{ref}-back-1x-{stock}-cut.{kind}" for ref in ("BK1", "BK2") for kind in ("step", "stl")
+    ]
+
+
 def test_progress_is_told_in_steps(tmp_path: Path) -> None:
     steps: list[str] = []
     write_build(bookcase(), tmp_path / "out", progress=steps.append)

@@ -51,9 +51,10 @@ def write_files(
     for product in distinct:
         place = folder / "parts" / product.file
         place.parent.mkdir(parents=True, exist_ok=True)
-        write_step_part(unit, product, place.with_suffix(".step"))
+        # A thickness may have a point, so that these names have no suffix to replace.
+        write_step_part(unit, product, place.with_name(f"{place.name}.step"))
         part = titled(part_stl(product.shop.part.shape), product.title)
-        place.with_suffix(".stl").write_bytes(part)
+        place.with_name(f"{place.name}.stl").write_bytes(part)
 
 
 def findings_json(findings: Sequence[Finding]) -> bytes:
