@@ -66,7 +66,7 @@ def build(
     Raises:
         ProblemsError: the folder can't be written, or something of the user's is in the way;
             nothing is written then.
-        ValueError: the workings of a part leave no single solid.
+        ValueError: the workings of a part leave no single solid, or ``parts`` is neither kind.
     """
     from rodwright.handover import look_before, write_build
 

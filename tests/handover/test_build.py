@@ -96,6 +96,12 @@ def test_extras_write_into_the_same_build(tmp_path: Path) -> None:
     assert "picture.svg" in manifest["files"]
 
 
+def test_parts_are_cut_or_finished_and_nothing_else(tmp_path: Path) -> None:
+    with pytest.raises(ValueError, match="'cut' or 'finished', not 'rough'"):
+        write_build(bookcase(), tmp_path / "out", parts="rough")  # type: ignore[arg-type]
+    assert list(tmp_path.iterdir()) == []
+
+
 def test_a_failing_extra_leaves_nothing(tmp_path: Path) -> None:
     def failing(unit: Unit, folder: Path) -> None:
         (folder / "half.svg").write_text(unit.title, encoding="utf-8")

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Sequence
 from pathlib import Path
+from typing import get_args
 
 from rodwright.checks.findings import Finding
 from rodwright.handover.shop_part import PartsKind
@@ -47,8 +48,10 @@ def write_build(
     Raises:
         ProblemsError: the folder can't be written, or something that isn't ours is in the
             way, or SOURCE_DATE_EPOCH is set and is no time; nothing is written then.
-        ValueError: a part's workings leave no single solid.
+        ValueError: a part's workings leave no single solid, or ``parts`` is neither kind.
     """
+    if parts not in get_args(PartsKind):
+        raise ValueError(f"parts are 'cut' or 'finished', not {parts!r}")
     # Loaded here, so that the lists can be had without a geometry kernel.
     from rodwright.handover.build import write_files
     from rodwright.handover.output import whole_or_nothing
