@@ -257,7 +257,8 @@ def _block(bench: Bench, board: Part, stock: Stock) -> None:
         return
     t, across = board.blank.thickness, abs(board.placement.thickness[1]) > 0.5
     run = 0 if across else 1
-    low, high = box.low[run] + t, min(box.high[run], tops[0].high[run])
+    low = max(box.low[run], tops[0].low[run]) + t
+    high = min(box.high[run], tops[0].high[run]) - (t if across else 0.0)
     if high - low < _BLOCK:
         return
     # Behind a front, to the inner side of a return: out to where enough of it lies on the top.

@@ -98,6 +98,18 @@ class Interior:
 
 
 @dataclass(frozen=True, slots=True)
+class _End:
+    """An end to be jointed to what carries it, and the place of its joint in the spec."""
+
+    joint: JointSpec
+    carrier: str
+    ref: str
+    where: KeyPath
+    layers: tuple[str, ...] = ()
+    stopped: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class _Setter:
     """What every step inside needs."""
 
@@ -111,6 +123,7 @@ class _Setter:
     rows: list[ShelfRows]
     doorways: list[Doorway]
     chests: list[Chest]
+    ends: list[_End]
 
     @property
     def mid_stiles(self) -> float | None:
@@ -127,8 +140,9 @@ def set_out_interior(
     spec: UnitSpec, rod: Rod, carcass: Carcass, bench: Bench, problems: Problems
 ) -> Interior:
     """Lay dividers and shelves on the bench, jointed to what carries them."""
-    setter = _Setter(spec, rod, bench, problems, [], [], [], [], [], [])
+    setter = _Setter(spec, rod, bench, problems, [], [], [], [], [], [], [])
     _fill(setter, whole_space(rod, carcass), spec.interior, ("interior",))
+    _join_ends(setter)
     return Interior(
         tuple(setter.dividers),
         tuple(setter.shelves),
@@ -137,6 +151,29 @@ def set_out_interior(
         tuple(setter.doorways),
         tuple(setter.chests),
     )
+
+
+def _join_ends(setter: _Setter) -> None:
+    """Joint every end to what carries it, once all of them lie there.
+
+    What stands behind a divider decides whether screws can be driven through it, and joints on
+    its two sides make room for each other.  So none is made before the others are known, and
+    they are made in an order that a unit and its mirror image share: from the bottom up, from
+    the front, the narrower first, then from the middle outwards.
+    """
+    middle = setter.rod.width / 2
+
+    def order(end: _End) -> tuple[float, ...]:
+        box = setter.bench.parts[end.ref].bounds()
+        low, high, size = box.low, box.high, box.size
+        figures = (low[2], high[2], low[1], high[1], size[0], abs(box.centre[0] - middle))
+        return tuple(round(figure, 6) for figure in figures)
+
+    for end in sorted(setter.ends, key=order):
+        make_joint(
+            setter.bench, end.joint, end.carrier, end.ref, setter.problems, end.where,
+            layers=end.layers, stopped=end.stopped, unit=setter.rod.unit,
+        )  # fmt: skip
 
 
 def _fill(setter: _Setter, space: Space, wish: SpaceSpec, where: KeyPath) -> None:
@@ -193,7 +230,8 @@ def _behind_doors(setter: _Setter, space: Space, wish: DoorsSpec, where: KeyPath
 
 def _is_framed_round(setter: _Setter, space: Space, where: KeyPath) -> bool:
     """Whether a front in a face frame has a member at every edge; what lacks one is noted."""
-    for edge in sorted(space.front.bare):
+    # Whichever of two sides is named first, a unit and its mirror image are told the same.
+    for edge in sorted(space.front.bare, key=("low", "high", "left", "right").index):
         key = "mid_stiles" if edge in ("left", "right") else "mid_rails"
         said = {"left": "left of", "right": "right of", "low": "below", "high": "above"}[edge]
         setter.problems.add(
@@ -258,9 +296,7 @@ def _columns(setter: _Setter, space: Space, wish: SpaceSpec, where: KeyPath) -> 
             if level is not None:
                 kind = joint if level.panel else joint_of("butted")
                 place = _ends_place(like.ends, (*where, "dividers"))
-                make_joint(
-                    setter.bench, kind, level.ref, part.ref, setter.problems, place, unit=rod.unit
-                )
+                setter.ends.append(_End(kind, level.ref, part.ref, place))
         setter.dividers.append((upright, replace(space, high=high, ceiling=ceiling)))
         dividers.append(upright)
         whole = high == space.high
@@ -363,10 +399,8 @@ def _between(
     )  # fmt: skip
     setter.bench.add(rail)
     for upright in (space.left, space.right):
-        make_joint(
-            setter.bench, joint, upright.ref, rail.ref, problems, _ends_place(like.ends, where),
-            unit=rod.unit,
-        )  # fmt: skip
+        place = _ends_place(like.ends, where)
+        setter.ends.append(_End(joint, upright.ref, rail.ref, place))
     setter.shelves.append(Lipped((rail.ref,), (space.left, space.right), space.front))
     return Level(rail.ref, z, z + rod.thickness, panel=False)
 
@@ -483,11 +517,9 @@ def _fixed_shelf(
     reaches = _reaches(setter, space, joint)
     refs = _layers(setter, space, wish, z, stock_name, reaches)
     for upright in (space.left, space.right):
-        make_joint(
-            setter.bench, joint, upright.ref, refs[0], setter.problems,
-            _ends_place(wish.ends, where), layers=refs[1:], stopped=wish.stopped or None,
-            unit=setter.rod.unit,
-        )  # fmt: skip
+        place = _ends_place(wish.ends, where)
+        stopped = wish.stopped or None
+        setter.ends.append(_End(joint, upright.ref, refs[0], place, refs[1:], stopped))
     return refs
 
 

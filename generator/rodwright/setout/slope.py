@@ -55,7 +55,9 @@ def cut_to_slope(
     before = {ref: (part, bench.workings_of(ref)) for ref, part in bench.parts.items()}
     cutter = _Cutter(spec, rod, lines, bench, problems, set())
     gone, cut = set(), set()
-    for ref, laid in before.items():
+    # Where the slope is lowest first: what is told of several alike is told of the worst.
+    lowest = {ref: _lowest(lines.outer, part.bounds()) for ref, (part, _) in before.items()}
+    for ref, laid in sorted(before.items(), key=lambda item: round(lowest[item[0]], 6)):
         plane = cutter.plane_for(ref)
         if plane is None or not _reaches(laid, plane):
             continue
