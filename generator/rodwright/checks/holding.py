@@ -21,6 +21,7 @@ to either edge (EN 1995-1-1, table 8.2, from memory)."""
 def holding(unit: Unit) -> Iterator[Finding]:
     """Findings about parts and whole carcasses that no joint holds."""
     yield from _butted(unit)
+    yield from _frames(unit)
     yield from _cornices(unit)
     yield from _seams(unit)
     yield from _racking(unit)
@@ -48,6 +49,24 @@ def _butted(unit: Unit) -> Iterator[Finding]:
             "Choose `housed`, `screwed` or `dowelled` (`carcass.corners`, or its own `ends`); or "
             "see to it yourself with nails, cleats or brackets.",
             (ref,),
+            measure="",
+        )
+
+
+def _frames(unit: Unit) -> Iterator[Finding]:
+    """Members of a face frame that only glue holds together."""
+    frame = (Role.STILE, Role.RAIL)
+    for joint in unit.joints:
+        one, other = unit.part(joint.first), unit.part(joint.second)
+        if joint.fixings or one.role not in frame or other.role not in frame:
+            continue
+        yield Finding(
+            Severity.WARNING,
+            "frame only glued",
+            f"only glue on end grain holds {named(one)} and {named(other)} together",
+            "Choose a `face_frame.joint` (dowels, biscuits, loose_tenons), with members wide "
+            "enough for it: 24 mm for dowels of 6.",
+            (one.ref, other.ref),
             measure="",
         )
 

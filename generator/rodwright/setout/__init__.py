@@ -52,7 +52,7 @@ def set_out_unit(spec: UnitSpec) -> Unit:
     if spec.back is not None and rod.back is not None:
         set_out_back(spec.back, rod, carcass, interior, bench, problems)
     if spec.face_frame is not None and rod.frame is not None:
-        set_out_face_frame(spec.face_frame, rod, carcass, interior, bench)
+        set_out_face_frame(spec.face_frame, rod, carcass, interior, bench, problems)
     if rod.lipping is not None:
         set_out_lippings(rod, carcass, interior, bench, problems)
     bench.note_places(())

@@ -24,11 +24,13 @@ EDGE, SPACING = 60.0, 250.0
 two, mm (common practice, no source)."""
 
 
-def edge_biscuits(sizes: TradeSizes, length: float, depth: float) -> Fixing:
+def edge_biscuits(
+    sizes: TradeSizes, length: float, depth: float, most: int | None = None
+) -> Fixing:
     """Biscuits along an edge so long, the largest whose slot leaves wood in parts ``depth`` thick.
 
-    They are counted and not cut in the model: the slots are marked from the pieces once they
-    lie in place.
+    No more than ``most`` of them.  They are counted and not cut in the model: the slots are
+    marked from the pieces once they lie in place.
     """
     unit = sizes.unit
     fits = (
@@ -43,7 +45,7 @@ def edge_biscuits(sizes: TradeSizes, length: float, depth: float) -> Fixing:
         count = max(2, ceil((length - 2 * EDGE) / SPACING - TOUCH) + 1)
     wide, deep = SLOT_WIDTH[unit], slot_depth(size, unit)
     return Fixing(
-        "biscuit", count, biscuit_size(size, unit),
+        "biscuit", min(count, most or count), biscuit_size(size, unit),
         f"slot {sizes.say(wide)} wide, {sizes.say(deep)} deep in both, marked from the pieces in "
         "place",
     )  # fmt: skip

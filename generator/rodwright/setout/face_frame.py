@@ -8,6 +8,7 @@ from rodwright.parts import (
     Blank,
     Box,
     Easing,
+    Fixing,
     Grain,
     JointKind,
     Mitre,
@@ -17,8 +18,10 @@ from rodwright.parts import (
     Surface,
     Working,
 )
+from rodwright.problems import Problem, Problems
 from rodwright.setout.bench import DOWN, FORWARD, LEFT, TOUCH, Bench, X, Z, meeting
 from rodwright.setout.carcass import Carcass
+from rodwright.setout.frame_fixing import carcass_joint, member_joint
 from rodwright.setout.interior import Interior
 from rodwright.setout.lines import FrameLines
 from rodwright.setout.rod import Rod
@@ -29,12 +32,18 @@ _MITRE = 45.0
 
 
 def set_out_face_frame(
-    wish: FaceFrameSpec, rod: Rod, carcass: Carcass, interior: Interior, bench: Bench
+    wish: FaceFrameSpec,
+    rod: Rod,
+    carcass: Carcass,
+    interior: Interior,
+    bench: Bench,
+    problems: Problems,
 ) -> None:
-    """Lay stiles and rails on the bench.
+    """Lay stiles and rails on the bench, joined to each other and fixed to the carcass.
 
     The frame is square, so each mitre is half of a right angle.  Lengths are over the long
-    points.  Where frame members butt, the easing stops at the joint.
+    points.  Where frame members butt, the easing stops at the joint.  A joint that is wished
+    and has no room is noted.
     """
     lines = rod.frame
     assert lines is not None
@@ -44,16 +53,18 @@ def set_out_face_frame(
     outer = [name != "Mid stile" and name != "Mid rail" for name, _ in outlines]
     for (number, ref), (other_number, other) in combinations(enumerate(refs), 2):
         corner = mitred and outer[number] and outer[other_number]
-        _meet(bench, JointKind.MITRE if corner else JointKind.BUTT, ref, other)
+        _join(bench, wish, (ref, other), corner, problems)
     behind = [carcass.left.ref, carcass.right.ref]
     behind += [level.ref for level in (carcass.bottom, carcass.top) if level]
     behind += [upright.ref for upright, _ in interior.dividers]
     behind += [ref for level in interior.levels for ref in level]
     let_in = max(rod.reach(joint, rod.thickness) for joint in (rod.corners, rod.inner))
+    loose = {joint.second for joint in bench.joints if joint.kind is JointKind.RESTING}
+    loose |= {joint.second for joint in bench.joints if joint.first in loose}
     for ref in behind:
         for member in refs:
             if not (mitred and _missed(bench.parts[ref].bounds(), bench.parts[member], lines)):
-                _meet(bench, JointKind.BUTT, ref, member, let_in)
+                _fix(bench, None if ref in loose else wish, ref, member, let_in)
 
 
 def _missed(panel: Box, member: Part, lines: FrameLines) -> bool:
@@ -190,18 +201,53 @@ def _free(
     return free
 
 
-def _meet(
-    bench: Bench, kind: JointKind, first: str, second: str, let_in: float | None = None
+def _join(
+    bench: Bench, wish: FaceFrameSpec, refs: tuple[str, str], mitred: bool, problems: Problems
 ) -> None:
-    """Note that two parts meet.
+    """Join two members where they meet, if they do."""
+    one, other = (bench.parts[ref] for ref in refs)
+    at = meeting(one.bounds(), other.bounds())
+    if at is None:
+        return
+    shared = [
+        min(one.bounds().high[i], other.bounds().high[i])
+        - max(one.bounds().low[i], other.bounds().low[i])
+        for i in (0, 2)
+    ]
+    # Mitred members overlap by a square; the end of a butted one is as long as it is wide.
+    width, thickness = max(shared), min(one.blank.thickness, other.blank.thickness)
+    held = member_joint(wish, width, thickness, mitred)
+    if held is None:
+        held = (JointKind.MITRE if mitred else JointKind.BUTT), ()
+        if wish.joint is not None:
+            say = problems.length
+            told = (
+                f"members {say(width)} wide and {say(thickness)} thick have no room for "
+                f"{wish.joint.replace('_', ' ')} where they {'are mitred' if mitred else 'meet'}"
+            )
+            remedy = "Leave `joint` out, or make them wider."
+            if Problem(told, remedy, ("face_frame", "joint")) not in problems.error().problems:
+                problems.add(("face_frame", "joint"), told, remedy)
+    bench.join(held[0], refs[0], refs[1], at, *held[1])
 
-    A panel and a member before it don't where they overlap by no more than ``let_in`` mm, the
-    depth to which the panel's edge may be housed out there.
+
+def _fix(bench: Bench, wish: FaceFrameSpec | None, panel: str, member: str, let_in: float) -> None:
+    """Fix a member to the panel behind it, where they meet; without a ``wish`` it is left loose.
+
+    They don't where they overlap by no more than ``let_in`` mm, the depth to which the panel's
+    edge may be housed out there.
     """
-    one, other = bench.parts[first].bounds(), bench.parts[second].bounds()
+    one, other = bench.parts[panel].bounds(), bench.parts[member].bounds()
     at = meeting(one, other)
     if at is None:
         return
-    over = min(min(one.high[i], other.high[i]) - max(one.low[i], other.low[i]) for i in (0, 2))
-    if let_in is None or over > let_in:
-        bench.join(kind, first, second, at)
+    narrow, length = sorted(
+        min(one.high[i], other.high[i]) - max(one.low[i], other.low[i]) for i in (0, 2)
+    )
+    if narrow <= let_in:
+        return
+    kind: JointKind = JointKind.BUTT
+    fixings: tuple[Fixing, ...] = ()
+    if wish is not None:
+        kind, fixings = carcass_joint(wish, length, narrow, other.size[1], one.size[1])
+    bench.join(kind, panel, member, at, *fixings)

@@ -23,6 +23,7 @@ from rodwright.setout.bench import FORWARD, TOUCH, Bench, X, Y, Z
 from rodwright.setout.boards import SCREW_SPACING, wood_screws
 from rodwright.setout.carcass import BOTH_FACES, blank
 from rodwright.setout.clipping import cut_back, planes_of
+from rodwright.setout.frame_fixing import carcass_joint, member_joint
 from rodwright.setout.lipping import strip_blank
 from rodwright.setout.rod import Rod
 from rodwright.setout.slope_lines import SlopeLines, height_at
@@ -223,9 +224,17 @@ def _rail(spec: UnitSpec, rod: Rod, lines: SlopeLines, bench: Bench) -> None:
     ]  # fmt: skip
     rail = _lay(bench, raw, (), ends)
     met = []
-    for ref, at, _ in _touching(bench, rail):
+    loose = {each.second for each in bench.joints if each.kind is JointKind.RESTING}
+    for ref, at, extent in _touching(bench, rail):
         role = bench.parts[ref].role
-        if role in (*_FRAME, *_SCREWED, Role.BACK) or (
+        if role in _FRAME:
+            held = member_joint(wish, frame.rail_width, frame.thickness, False)
+            kind, fixings = held or (JointKind.BUTT, ())
+            bench.join(kind, rail.ref, ref, at, *fixings)
+        elif role in _SCREWED and ref not in loose:
+            kind, fixings = carcass_joint(wish, extent, rod.thickness, frame.thickness, rod.depth)
+            bench.join(kind, rail.ref, ref, at, *fixings)
+        elif role in (*_SCREWED, Role.BACK) or (
             role is Role.LIPPING and bench.parts[ref].bounds().low[1] < -TOUCH
         ):
             bench.join(JointKind.BUTT, rail.ref, ref, at)

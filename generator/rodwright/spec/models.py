@@ -272,6 +272,12 @@ class FaceFrameSpec(SpecModel):
     """Thickness; the stock's unless said."""
     corners: Literal["mitred", "butted"] = "mitred"
     """How stiles and rails meet; butted rails stand between the stiles."""
+    joint: Literal["dowels", "biscuits", "loose_tenons", "pocket_screws", "glue"] | None = None
+    """What holds stiles and rails together where they meet, besides glue; unless said, dowels, or
+    in members too narrow for two of them a loose tenon."""
+    fixing: Literal["biscuits", "dowels", "screws", "glue"] = "biscuits"
+    """What holds the frame to the edges of the carcass, besides glue: biscuits or dowels let into
+    both, or screws through its face under plugs."""
     rails: Literal["both", "top", "bottom"] = "both"
     """Which rails there are."""
     mid_stiles: Length | None = None
