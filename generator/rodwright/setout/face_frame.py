@@ -216,7 +216,7 @@ def _join(
     ]
     # Mitred members overlap by a square; the end of a butted one is as long as it is wide.
     width, thickness = max(shared), min(one.blank.thickness, other.blank.thickness)
-    held = member_joint(wish, width, thickness, mitred)
+    held = member_joint(wish, bench.sizes, width, thickness, mitred)
     if held is None:
         held = (JointKind.MITRE if mitred else JointKind.BUTT), ()
         if wish.joint is not None:
@@ -249,5 +249,5 @@ def _fix(bench: Bench, wish: FaceFrameSpec | None, panel: str, member: str, let_
     kind: JointKind = JointKind.BUTT
     fixings: tuple[Fixing, ...] = ()
     if wish is not None:
-        kind, fixings = carcass_joint(wish, length, narrow, other.size[1], one.size[1])
+        kind, fixings = carcass_joint(wish, bench.sizes, length, narrow, other.size[1], one.size[1])
     bench.join(kind, panel, member, at, *fixings)

@@ -13,23 +13,39 @@ from rodwright.parts import Fixing, JointKind
 from rodwright.setout.bench import TOUCH
 from rodwright.setout.boards import SCREWABLE, wood_screws
 from rodwright.setout.edge_biscuits import EDGE, SPACING, edge_biscuits
-from rodwright.setout.joints.slots import BISCUITS, LEAST_FLOOR, slot_length
+from rodwright.setout.joints.dowels import ALLOWANCE
+from rodwright.setout.joints.screws import POCKET_ANGLE, POCKET_DIAMETER
+from rodwright.setout.joints.slots import (
+    LEAST_FLOOR,
+    SLOT_WIDTH,
+    TENON_DEPTH,
+    slot_depth,
+    slot_length,
+)
+from rodwright.setout.sizes import handy
+from rodwright.setout.trade_sizes import TradeSizes
 from rodwright.spec.models import FaceFrameSpec
 
-_DOWELS = (10.0, 8.0, 6.0)
-"""Diameters of dowels, mm."""
 _PLUG = 10.0
 """Diameter of the plugs over screws through the face, mm (common practice, no source)."""
 _SCREWED_FROM = 15.0
 """Thinnest frame, mm, whose screws can be sunk deep enough for a plug (common practice, no
 source)."""
+_SUNK = 6.0
+"""Depth of a plug, mm (common practice, no source)."""
+_SHOULDER = 4.0
+"""Least wood beside the mortise of a narrow member, mm (common practice, no source)."""
+_TWO_POCKETS = 35.0
+"""Members as wide as this (mm) take two pocket screws (common practice, no source)."""
 _PLACED = "marked from the pieces in place"
 
 Held = tuple[JointKind, tuple[Fixing, ...]]
 """How two parts meet and what holds them."""
 
 
-def member_joint(wish: FaceFrameSpec, width: float, thickness: float, mitred: bool) -> Held | None:
+def member_joint(
+    wish: FaceFrameSpec, sizes: TradeSizes, width: float, thickness: float, mitred: bool
+) -> Held | None:
     """What holds two members of a frame where one, so wide, meets the other; None where the joint
     that is wished has no room.
 
@@ -44,53 +60,81 @@ def member_joint(wish: FaceFrameSpec, width: float, thickness: float, mitred: bo
     for name in wished:
         if name == "glue":
             return plain, ()
-        fixing = _member_fixing(name, width, thickness, mitred)
+        fixing = _MAKERS[name](sizes, width, thickness, mitred)
         if fixing is not None:
             return (plain if mitred else kinds[name]), (fixing,)
     return None
 
 
-def _member_fixing(name: str, width: float, thickness: float, mitred: bool) -> Fixing | None:
-    length = hypot(width, width) if mitred else width
-    if name == "dowels":
-        suits = [each for each in _DOWELS if each <= thickness / 2 + TOUCH]
-        # Two of them, their own diameter from the edges and two between them.
-        suits = [each for each in suits if width >= 4 * each - TOUCH and each >= thickness / 4]
-        if not suits:
-            return None
-        diameter = min(suits, key=lambda each: abs(each - thickness / 3))
-        # Across a mitre they reach no further than its shorter side leaves wood.
-        reach = min(2.5 * diameter, width / 2 if mitred else 2.5 * diameter)
-        return Fixing(
-            "dowel", 2, f"{diameter:g} x {2 * reach:g} mm",
-            f"{diameter:g} mm, {reach + 1:g} mm deep in both, square to the joint, {_PLACED}",
-        )  # fmt: skip
-    if name == "biscuits":
-        if thickness < 3 * 4.0 or length < slot_length(BISCUITS["0"][2]) + 2 * LEAST_FLOOR:
-            return None
-        return edge_biscuits(length, width, 1)
-    if name == "loose_tenons":
-        thick = round(thickness / 3)
-        wide = length - 2 * max(4.0, 0.15 * length)
-        if wide < 2 * thick:
-            return None
-        reach = min(25.0, width / 2 if mitred else 25.0)
-        return Fixing(
-            "loose tenon", 1, f"{2 * reach:g} x {wide:.0f} x {thick:g} mm",
-            f"mortises {thick:g} mm wide, {reach + 1:g} mm deep in both, {_PLACED}",
-        )  # fmt: skip
-    if mitred or thickness < _SCREWED_FROM:
+def _dowels(sizes: TradeSizes, width: float, thickness: float, mitred: bool) -> Fixing | None:
+    """Two, their own diameter from the edges and two between them, a third of the thickness."""
+    suits = [
+        each for each in sizes.dowels
+        if thickness / 4 - TOUCH <= each <= thickness / 2 + TOUCH and 4 * each <= width + TOUCH
+    ]  # fmt: skip
+    if not suits:
         return None
-    count = 2 if width >= 35.0 else 1
-    size = 25 if thickness <= 16 else 32 if thickness <= 20 else 38
+    diameter = min(suits, key=lambda each: abs(each - thickness / 3))
+    # Across a mitre they reach no further than its shorter side leaves wood.
+    half = sizes.dowels[diameter] / 2
+    reach = sizes.round_down(min(half, width / 2)) if mitred else half
+    deep = reach + sizes.usual(ALLOWANCE)
     return Fixing(
-        "pocket screw", count, f"4 x {size} mm",
-        "pockets 9.5 mm at 15 degrees in the rear of the rail, or of what stands between rails",
+        "dowel", 2, sizes.by(diameter, 2 * reach),
+        f"{sizes.say(diameter)}, {sizes.say(deep)} deep in both, square to the joint, {_PLACED}",
     )  # fmt: skip
 
 
+def _biscuits(sizes: TradeSizes, width: float, thickness: float, mitred: bool) -> Fixing | None:
+    length = hypot(width, width) if mitred else width
+    least = slot_length(slot_depth("0", sizes.unit)) + 2 * LEAST_FLOOR
+    if thickness < 3 * SLOT_WIDTH[sizes.unit] - TOUCH or length < least:
+        return None
+    return edge_biscuits(sizes, length, width, 1)
+
+
+def _loose_tenon(sizes: TradeSizes, width: float, thickness: float, mitred: bool) -> Fixing | None:
+    length = hypot(width, width) if mitred else width
+    thick = handy(thickness / 3, sizes.unit)
+    wide = sizes.round_down(length - 2 * max(_SHOULDER, 0.15 * length))
+    if wide < 2 * thick - TOUCH:
+        return None
+    reach = sizes.usual(TENON_DEPTH)
+    if mitred:
+        reach = sizes.round_down(min(reach, width / 2))
+    deep = reach + sizes.usual(ALLOWANCE)
+    return Fixing(
+        "loose tenon", 1, sizes.by(2 * reach, wide, thick),
+        f"mortises {sizes.say(thick)} wide, {sizes.say(deep)} deep in both, {_PLACED}",
+    )  # fmt: skip
+
+
+def _pocket_screws(
+    sizes: TradeSizes, width: float, thickness: float, mitred: bool
+) -> Fixing | None:
+    if mitred or thickness < _SCREWED_FROM:
+        return None
+    length = sizes.longest_screw(38.0 if thickness > 20 else 32.0 if thickness > 16 else 25.4)
+    return Fixing(
+        "pocket screw", 2 if width >= _TWO_POCKETS else 1, sizes.screw_size(sizes.screw, length),
+        f"pockets {sizes.say(POCKET_DIAMETER[sizes.unit])} at {POCKET_ANGLE:g} degrees in the "
+        f"rear of the piece that ends there",
+    )  # fmt: skip
+
+
+_MAKERS = {
+    "dowels": _dowels, "biscuits": _biscuits, "loose_tenons": _loose_tenon,
+    "pocket_screws": _pocket_screws,
+}  # fmt: skip
+
+
 def carcass_joint(
-    wish: FaceFrameSpec, length: float, narrow: float, frame: float, panel: float
+    wish: FaceFrameSpec,
+    sizes: TradeSizes,
+    length: float,
+    narrow: float,
+    frame: float,
+    panel: float,
 ) -> Held:
     """What holds a member to an edge of the carcass along so much of it.
 
@@ -102,18 +146,30 @@ def carcass_joint(
         return glued
     count = 1 if length <= 2 * EDGE else max(2, ceil((length - 2 * EDGE) / SPACING - TOUCH) + 1)
     if wish.fixing == "biscuits":
-        if frame < BISCUITS["0"][2] + LEAST_FLOOR:
+        if frame < slot_depth("0", sizes.unit) + LEAST_FLOOR:
             return glued
-        return JointKind.BISCUIT, (edge_biscuits(length, min(frame, panel)),)
+        return JointKind.BISCUIT, (edge_biscuits(sizes, length, min(frame, panel)),)
     if wish.fixing == "dowels":
-        reach = min(20.0, frame - LEAST_FLOOR - 1)
-        text = f"6 mm, {reach + 1:g} mm deep in the frame, 21 mm in the edge, {_PLACED}"
-        return JointKind.DOWEL, (Fixing("dowel", count, f"6 x {reach + 20:g} mm", text),)
+        return _carcass_dowels(sizes, count, frame)
     if frame < _SCREWED_FROM:
         return glued
-    screws = wood_screws(frame - 6.0, panel, count)
-    text = f"counterbore {_PLUG:g} mm, 6 mm deep, {screws.pilot}"
+    sunk, plug = sizes.usual(_SUNK), sizes.usual(_PLUG)
+    screws = wood_screws(sizes, frame - sunk, panel, count)
+    text = f"counterbore {sizes.say(plug)}, {sizes.say(sunk)} deep, {screws.pilot}"
     return JointKind.SCREWED, (
         Fixing(screws.name, count, screws.size, text),
-        Fixing("plug", count, f"{_PLUG:g} mm, of the frame's wood"),
+        Fixing("plug", count, f"{sizes.say(plug)}, of the frame's wood"),
     )
+
+
+def _carcass_dowels(sizes: TradeSizes, count: int, frame: float) -> Held:
+    diameter = min(sizes.dowels)
+    allowance = sizes.usual(ALLOWANCE)
+    reach = sizes.round_down(min(sizes.dowels[diameter] / 2, frame - LEAST_FLOOR - allowance))
+    into = sizes.dowels[diameter] - reach
+    text = (
+        f"{sizes.say(diameter)}, {sizes.say(reach + allowance)} deep in the frame, "
+        f"{sizes.say(into + allowance)} in the edge, {_PLACED}"
+    )
+    dowels = Fixing("dowel", count, sizes.by(diameter, sizes.dowels[diameter]), text)
+    return JointKind.DOWEL, (dowels,)

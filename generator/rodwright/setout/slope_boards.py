@@ -228,11 +228,13 @@ def _rail(spec: UnitSpec, rod: Rod, lines: SlopeLines, bench: Bench) -> None:
     for ref, at, extent in _touching(bench, rail):
         role = bench.parts[ref].role
         if role in _FRAME:
-            held = member_joint(wish, frame.rail_width, frame.thickness, False)
+            held = member_joint(wish, bench.sizes, frame.rail_width, frame.thickness, False)
             kind, fixings = held or (JointKind.BUTT, ())
             bench.join(kind, rail.ref, ref, at, *fixings)
         elif role in _SCREWED and ref not in loose:
-            kind, fixings = carcass_joint(wish, extent, rod.thickness, frame.thickness, rod.depth)
+            kind, fixings = carcass_joint(
+                wish, bench.sizes, extent, rod.thickness, frame.thickness, rod.depth
+            )
             bench.join(kind, rail.ref, ref, at, *fixings)
         elif role in (*_SCREWED, Role.BACK) or (
             role is Role.LIPPING and bench.parts[ref].bounds().low[1] < -TOUCH
