@@ -8,6 +8,8 @@ from typing import Any
 
 import pytest
 
+from rodwright import check
+from rodwright.checks.findings import Severity
 from rodwright.handover.lists import hardware_list, parts_list
 from rodwright.lengths import from_inches
 from rodwright.parts import Hole, JointKind, Mortise, Role, Unit
@@ -115,14 +117,23 @@ def test_screws_of_a_carcass() -> None:
 
 
 def test_dowels_of_a_carcass() -> None:
-    """Half of the thickness that 3/4 in sheets are sold by: 3/8 x 2 in, 7/16 in into the face."""
-    made = unit("carcass: {stock: ply, corners: dowelled}")
-    assert hardware(made)["dowel"] == (
-        "3/8 x 2 in", ("3/8 in, 15/32 and 1 19/32 in deep",)
-    )  # fmt: skip
+    """Half of 3/4 in boards: 3/8 x 2 in, two thirds of the thickness into the face and 1/32 for
+    glue."""
+    made = unit_from(
+        SIZE + "carcass: {stock: pine, corners: dowelled}\n"
+        "stock:\n  pine: {kind: board, material: pine, thickness: 3/4}\n"
+    )
+    assert hardware(made)["dowel"] == ("3/8 x 2 in", ("3/8 in, 17/32 and 1 17/32 in deep",))
     assert sorted(drilled(made)) == approx("3/8")
     depths = {w.depth for p in made.parts for w in p.workings if isinstance(w, Hole)}
-    assert sorted(depths) == approx("15/32", "1 19/32")
+    assert sorted(depths) == approx("17/32", "1 17/32")
+
+
+def test_dowels_of_sheets_keep_from_breaking_out() -> None:
+    """3/8 is more than half of sheets sold as 3/4 that are 23/32 thick: 5/16 x 1 1/2 in."""
+    made = unit("carcass: {stock: ply, corners: dowelled}")
+    assert hardware(made)["dowel"][0] == "5/16 x 1 1/2 in"
+    assert not [each for each in check(made) if each.severity is Severity.WARNING and each.parts]
 
 
 @pytest.mark.parametrize(

@@ -25,8 +25,7 @@ def dowelled(work: Work) -> None:
     """
     m, wish, sizes = work.meeting, work.wish, work.bench.sizes
     edge = m.thickness
-    # Sheets sold as 3/4 in are 23/32 thick, and take dowels of 3/8 (common practice, no source).
-    most = edge / 2 + TOUCH + (sizes.drill if sizes.unit == "in" else 0.0)
+    most = edge / 2 + TOUCH
     if wish.diameter is not None:
         diameter = wish.diameter
     else:
