@@ -20,6 +20,29 @@ WIDE = (
 )
 INCHES = "opening: {width: {bottom: 36 3/4, top: 36 1/2}, height: 80, depth: 12}\nunit: in\n"
 
+BELLIED = (
+    "opening:\n"
+    "  width: {bottom: 1013, middle: 1001, top: 1012, others: [{at: 200, width: 1010},\n"
+    "    {at: 300, width: 1008}, {at: 500, width: 1006}, {at: 1500, width: 1005}]}\n"
+    "  height: {left: 2000, middle: 1990, right: 2001}\n"
+    "  depth: 300\n"
+)
+LEANING = (
+    "opening:\n"
+    "  width: {bottom: 1065, middle: 1030, top: 1000}\n"
+    "  height: 2300\n"
+    "  depth: 300\n"
+    "  level: {floor: {out: 20, over: 1000, rises: left}}\n"
+    "base: {kind: plinth, height: 100, levelling: 20}\n"
+)
+CONTRADICTING = (
+    "opening:\n"
+    "  width: {bottom: 1200, middle: 1200, top: 1200}\n"
+    "  height: {left: 2000, right: 2000}\n"
+    "  depth: 318\n"
+    "  diagonals: {rising: 2336, falling: 2332.4}\n"
+)
+
 
 def _sheet(text: str) -> SurveySheet:
     return survey(spec_from(text))
@@ -39,7 +62,7 @@ def _boxes(drawing: Drawing) -> list[tuple[str, float, float, float, float]]:
     return found
 
 
-@pytest.mark.parametrize("text", [FULLY_READ, FEW, WIDE, INCHES])
+@pytest.mark.parametrize("text", [FULLY_READ, FEW, WIDE, INCHES, BELLIED, LEANING, CONTRADICTING])
 def test_no_text_leaves_the_sheet_or_covers_other_text(text: str) -> None:
     sheet = _sheet(text)
     for plane in sheet.planes:
@@ -121,3 +144,26 @@ def test_wrapping() -> None:
     lines = wrapped(text, 20.0, 4.0)
     assert " ".join(lines) == text
     assert all(text_width(line, 4.0) <= 20.0 for line in lines)
+
+
+def test_walls_are_drawn_as_their_lines() -> None:
+    """A belly of 11.5 lies half in each wall: ten times that on the page, and its gap is told."""
+    sheet = _sheet(BELLIED)
+    assert sheet.fit is not None
+    drawing = draw_opening(sheet, sheet.planes[0])
+    fills = [mark for mark in drawing.marks if isinstance(mark, Fill)]
+    (unit,) = (mark.rings[0] for mark in fills if mark.colour == "#f3e7cf")
+    opening = [mark.rings[1] for mark in fills if len(mark.rings) == 2][1]
+    scale = (unit[1][0] - unit[0][0]) / sheet.fit.size[0]
+    right = max(x for x, _ in opening)
+    inmost = min(x for x, y in opening if x > unit[1][0])
+    assert (right - inmost) / scale / EXAGGERATION == pytest.approx(11.5 / 2, abs=0.8)
+    said = [words for words, *_ in _boxes(drawing)]
+    assert said.count("gap 3.5") == 2
+
+
+def test_what_contradicts_is_told() -> None:
+    sheet = _sheet(CONTRADICTING)
+    said = " ".join(words for words, *_ in _boxes(draw_opening(sheet, sheet.planes[0])))
+    assert "contradict each other" in said
+    assert "rising diagonal" in said
