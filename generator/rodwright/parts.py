@@ -824,6 +824,7 @@ class Unit:
     joined may leave (0: any).  ``way_in`` is what the unit has to pass, where that is known.
     ``motions`` are how doors and drawers move; ``fixings`` are bought in and belong to no
     joint, such as feet and handles; ``fittings`` say how some of what is bought in looks.
+    ``hung`` says that it hangs on the wall and stands on nothing.
     ``levelling`` is how far, in mm, its base can be packed or turned up off a floor that falls
     away from its high spot (None: not said). ``moisture`` is the least and most moisture content,
     in %, of its solid wood in use; ``services`` are what it is cut out round, such as a socket or
@@ -845,6 +846,7 @@ class Unit:
     fittings: tuple[Fitting, ...] = ()
     levelling: float | None = None
     services: tuple[str, ...] = ()
+    hung: bool = False
     moisture: tuple[float, float] = (6.0, 12.0)
     author: str = ""
     organisation: str = ""

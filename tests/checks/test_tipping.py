@@ -7,8 +7,10 @@ from typing import Any
 
 import pytest
 
-from rodwright.checks.findings import Finding
+from rodwright.checks import check_parts
+from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.tipping import stability, tipping
+from rodwright.mass import unit_weight
 from rodwright.parts import (
     Blank,
     Box,
@@ -21,7 +23,7 @@ from rodwright.parts import (
     Stock,
     Unit,
 )
-from specs import unit_from
+from specs import problems_of, unit_from
 
 WATER = Stock("block", "sheet", "blocks", 100, Grain.NONE, 1000.0, "test", "#ffffff")
 
@@ -99,3 +101,39 @@ def test_where_the_front_feet_stand(base: dict[str, Any] | None, feet: float) ->
     balance = stability(unit)
     assert balance is not None
     assert balance.feet == pytest.approx(feet)
+
+
+WALL_CABINET = "size: {width: 600, height: 720, depth: 320}\ncarcass: {stock: ply}\n"
+
+
+def test_a_wall_cabinet_hangs_and_does_not_tip() -> None:
+    """It weighs 12 kg or so; what it is hung by is a back 9 mm thick (common practice)."""
+    rules = {each.rule: each for each in check_parts(unit_from(WALL_CABINET))}
+    assert "`hung: true`" in rules["tipping"].remedy
+    assert "hanging" not in rules
+    hung = unit_from(WALL_CABINET + "hung: true\n")
+    rules = {each.rule: each for each in check_parts(hung)}
+    assert "tipping" not in rules
+    assert rules["hanging"].severity is Severity.CAUTION
+    assert rules["hanging"].figure == pytest.approx(unit_weight(hung))
+    assert "local codes" in rules["hanging"].remedy
+    assert rules["nothing to hang it by"].figure == 0.0
+
+
+@pytest.mark.parametrize(("thickness", "told"), [(9, False), (8.9, True)])
+def test_a_wall_cabinet_hangs_by_its_back(thickness: float, told: bool) -> None:
+    text = f"""{WALL_CABINET}hung: true
+back: {{stock: rear}}
+stock:
+  ply: {{kind: sheet, material: birch plywood, thickness: 18}}
+  rear: {{kind: sheet, material: birch plywood, thickness: {thickness}}}
+"""
+    found = [each for each in check_parts(unit_from(text)) if each.rule == "nothing to hang it by"]
+    assert len(found) == told
+    for each in found:
+        assert (each.figure, each.limit) == (thickness, 9.0)
+
+
+def test_what_hangs_stands_on_no_base() -> None:
+    text = WALL_CABINET + "hung: true\nbase: {kind: plinth, height: 80}\n"
+    assert problems_of(text) == ["hung: a unit that hangs on the wall stands on no base"]

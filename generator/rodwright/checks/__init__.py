@@ -10,6 +10,7 @@ from rodwright.checks.binding import binding
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.fit import fit
 from rodwright.checks.fixings import fixings
+from rodwright.checks.hanging import hanging
 from rodwright.checks.holding import holding
 from rodwright.checks.levelling import levelling
 from rodwright.checks.lipping import lippings
@@ -42,6 +43,7 @@ _CHECKS = (
     binding,
     cross_grain,
     tipping,
+    hanging,
     safety,
 )
 

@@ -49,7 +49,7 @@ class Stability:
 
 def tipping(unit: Unit) -> Iterator[Finding]:
     """Cautions for a freestanding unit that is high or has drawers."""
-    if unit.opening is not None:
+    if unit.opening is not None or unit.hung:
         return
     balance = stability(unit)
     if balance is not None:
@@ -61,7 +61,7 @@ def tipping(unit: Unit) -> Iterator[Finding]:
             Severity.WARNING,
             "tipping",
             f"a freestanding unit {length_in(unit, height)} high can tip over",
-            _REMEDY,
+            f"{_REMEDY} If it hangs on the wall, write `hung: true`.",
             figure=height,
             limit=TIPPING_HEIGHT,
             source="common practice; see ASTM F2057, EN 14749 (from memory)",

@@ -57,6 +57,12 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         set_out_lippings(rod, carcass, interior, bench, problems)
     bench.note_places(())
     _fill_fronts(spec, rod, slope, interior, bench, problems)
+    if spec.hung and spec.base is not None:
+        problems.add(
+            ("hung",),
+            "a unit that hangs on the wall stands on no base",
+            "Leave `hung` or `base` out.",
+        )
     if spec.base is not None:
         set_out_base(spec.base, rod, carcass, bench, problems)
     _finish_round(spec, rod, bench, problems)
@@ -94,6 +100,7 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         fittings=bench.fittings(parts),
         levelling=levelling_of(spec.base, bench.sizes),
         moisture=spec.moisture.range,
+        hung=spec.hung,
         author=spec.made_by.name or "",
         organisation=spec.made_by.organisation or "",
         date=spec.date or "",

@@ -339,6 +339,8 @@ class UnitSpec(SpecModel):
     """The box."""
     base: BaseSpec | None = None
     """What the carcass stands on, if it isn't the floor."""
+    hung: bool = False
+    """It hangs on the wall and stands on nothing, as a wall cabinet does."""
     interior: SpaceSpec = SpaceSpec()
     """What is inside."""
     back: BackSpec | None = None
