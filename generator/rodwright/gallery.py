@@ -66,6 +66,12 @@ def gallery_page() -> str:
 
 def _section(name: str, unit: Unit) -> str:
     size = " x ".join(format_length(length, unit.display_unit) for length in unit.size)
+    from rodwright.pictures.details import details
+
+    enlarged = "".join(
+        f"\n![{unit.title}, {detail.about}]({name}/exploded-{detail.name}.png)\n"
+        for detail in details(unit)
+    )
     opening = f"\n![{unit.title}, its opening]({name}/opening.png)\n" if unit.opening else ""
     opened = f"\n![{unit.title}, open]({name}/opened.png)\n" if unit.motions else ""
     return f"""## {unit.title}
@@ -76,6 +82,6 @@ def _section(name: str, unit: Unit) -> str:
 ![{unit.title}, assembled]({name}/assembled.png)
 {opened}
 ![{unit.title}, taken apart]({name}/exploded.png)
-
+{enlarged}
 ![{unit.title}, front, side and plan]({name}/views.png)
 {opening}"""

@@ -118,7 +118,12 @@ def laid_unit(unit: Unit) -> Unit:
     for part in unit.parts:
         gathered.setdefault((part.blank, part.workings, part.edged), []).append(part)
     by_ref = {part.ref: part for parts in gathered.values() for part in laid(parts)}
-    return replace(unit, parts=tuple(by_ref[part.ref] for part in unit.parts))
+    fittings = tuple(
+        each.moved(unit.part(each.ref).placement, by_ref[each.ref].placement)
+        for each in unit.fittings
+    )
+    parts = tuple(by_ref[part.ref] for part in unit.parts)
+    return replace(unit, parts=parts, fittings=fittings)
 
 
 def laid(parts: Sequence[Part]) -> tuple[Part, ...]:

@@ -511,6 +511,14 @@ class Placement:
         u, v, w, o = self.length, self.width, self.thickness, self.origin
         return (*((u[i], v[i], w[i], o[i]) for i in range(3)), (0.0, 0.0, 0.0, 1.0))
 
+    def to_part(self, point: Vector) -> Vector:
+        """A point of the unit frame in the part frame."""
+        x, y, z = (
+            sum((point[i] - self.origin[i]) * axis[i] for i in range(3))
+            for axis in (self.length, self.width, self.thickness)
+        )
+        return (x, y, z)
+
     def to_unit(self, point: Vector) -> Vector:
         """A point of the part frame in the unit frame."""
         u, v, w, o = self.length, self.width, self.thickness, self.origin
@@ -688,6 +696,28 @@ class Fitting:
     ref: str
     shapes: tuple[Box | Rod, ...]
     inner: bool = False
+
+    def moved(self, before: Placement | None, after: Placement) -> Fitting:
+        """The same where it stands, its part's frame (None: the unit frame) being another one.
+
+        Boxes need frames that are square to each other.
+        """
+
+        def turned(point: Vector) -> Vector:
+            return after.to_part(before.to_unit(point) if before else point)
+
+        shapes: list[Box | Rod] = []
+        for shape in self.shapes:
+            if isinstance(shape, Rod):
+                shapes.append(Rod(turned(shape.start), turned(shape.end), shape.diameter))
+            else:
+                one, other = turned(shape.low), turned(shape.high)
+                low, high = (
+                    tuple(choose(a, b) for a, b in zip(one, other, strict=True))
+                    for choose in (min, max)
+                )
+                shapes.append(Box((low[0], low[1], low[2]), (high[0], high[1], high[2])))
+        return Fitting(self.ref, tuple(shapes), self.inner)
 
 
 @dataclass(frozen=True, slots=True)

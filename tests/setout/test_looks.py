@@ -7,6 +7,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
+from rodwright.laid import laid_unit
 from rodwright.mass import unit_weight
 from rodwright.parts import Box, Fitting, Rod, Unit
 from rodwright.pictures.bodies import bodies_of, standing_facets
@@ -75,3 +76,13 @@ def test_fittings_move_with_their_parts_and_weigh_nothing() -> None:
     assert np.linalg.norm(np.subtract(shut, wide)) > 100
     assert unit_weight(unit) == unit_weight(replace(unit, fittings=()))
     assert unit.envelope == replace(unit, fittings=()).envelope
+
+
+@pytest.mark.parametrize("spec", [CUPBOARD, DRAWERS])
+def test_fittings_stay_where_they_are_when_parts_are_laid_to_be_worked(spec: str) -> None:
+    unit = unit_from(spec.replace("HOLES", "96"))
+    laid = laid_unit(unit)
+    assert any(a.placement != b.placement for a, b in zip(unit.parts, laid.parts, strict=True))
+    for before, after in zip(unit.fittings, laid.fittings, strict=True):
+        for a, b in zip(_extent(unit, before), _extent(laid, after), strict=True):
+            assert a == pytest.approx(b, abs=0.2)

@@ -10,6 +10,7 @@ from PIL import Image
 
 from rodwright.lengths import format_length
 from rodwright.parts import Unit
+from rodwright.pictures.details import Rows, details
 from rodwright.pictures.explode import explode
 from rodwright.pictures.flat import area_marks, edge_marks, shadow_marks
 from rodwright.pictures.ink import Drawing, Lettering, Mark
@@ -41,7 +42,8 @@ def write_pictures(
     unit: Unit, folder: Path, progress: Callable[[str], None] | None = None
 ) -> tuple[Path, ...]:
     """Write ``assembled``, ``exploded`` and ``views``, each as PNG and SVG, into a folder; and
-    ``opened`` where there are doors or drawers.
+    ``opened`` where there are doors or drawers, ``exploded-column`` and ``exploded-drawer`` where
+    there are too many parts for one page.
 
     Returns the files' paths.  Equal units give equal SVG files, byte for byte.
 
@@ -59,7 +61,18 @@ def write_pictures(
             what = f"{unit.title}, its doors and drawers open, seen from the front right."
             written += _standing(opened(unit), what, folder / "opened", raster, inner=True)
         step("drawing the exploded view")
-        written += _exploded(unit, folder, raster)
+        title = f"{unit.title}, taken apart"
+        about = (
+            f"The {len(unit.parts)} parts of {unit.title}, moved apart and tagged with their refs."
+        )
+        written += _exploded(unit, rows(unit.parts), title, about, folder / "exploded", raster)
+        for detail in details(unit):
+            step(f"drawing {detail.about} taken apart")
+            title = f"{unit.title}, {detail.about} taken apart"
+            count = len(detail.unit.parts)
+            about = f"The {count} parts of {detail.about}, moved apart, each with its ref."
+            path = folder / f"exploded-{detail.name}"
+            written += _exploded(detail.unit, detail.named, title, about, path, raster)
     step("drawing front, side and plan")
     views = draw_views(unit)
     per_mm = VIEWS_PIXELS / max(views.width, views.height)
@@ -90,9 +103,10 @@ def _standing(
     return _write(drawing, edges, photograph(stage, sight, lit, 0.7), 1.0, path)
 
 
-def _exploded(unit: Unit, folder: Path, raster: Raster) -> list[Path]:
+def _exploded(
+    unit: Unit, named: Rows, title: str, description: str, path: Path, raster: Raster
+) -> list[Path]:
     width, height = PAGE
-    named = rows(unit.parts)
     texts = [text for text, _ in named]
     size, frame = next(
         (
@@ -118,13 +132,11 @@ def _exploded(unit: Unit, folder: Path, raster: Raster) -> list[Path]:
     drawing = Drawing(
         width,
         height,
-        f"{unit.title}, taken apart",
-        f"The {len(unit.parts)} parts of {unit.title}, moved apart and tagged with their refs.",
+        title,
+        description,
         (*shadow_marks(stage, 0.4), *area_marks(stage, sight, lit), *edges, *marks),
     )
-    return _write(
-        drawing, (*edges, *marks), photograph(stage, sight, lit, 0.3), 1.0, folder / "exploded"
-    )
+    return _write(drawing, (*edges, *marks), photograph(stage, sight, lit, 0.3), 1.0, path)
 
 
 def _tag_frame(texts: Sequence[str], size: float) -> Frame:

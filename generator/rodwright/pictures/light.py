@@ -34,6 +34,9 @@ SHARES = 4
 """Each point gets one ray in so many; its neighbours get the others (see ``Light``)."""
 MAP_PIXELS = 448
 MAP_SIZE = (MAP_PIXELS, MAP_PIXELS)
+LEAST_SHADING = 1e-4
+"""Smaller facets throw no shadows: their area as a share of the square of the scene's radius,
+about ten pixels of a depth map."""
 OFFSET = 0.005
 """How far points are lifted off their facets before looking for light, as a share of the
 scene's radius: enough to cover a depth map's pixels."""
@@ -79,13 +82,18 @@ class Light:
     """The light in a scene: how much reaches any of its points."""
 
     def __init__(self, facets: Facets, raster: Raster) -> None:
-        """Bring the facets before a raster, but for the mouths of holes, which shade nothing."""
+        """Bring the facets before a raster, but for mouths of holes and what is too small to
+        shade anything that shows."""
         low, high = facets.points.min(axis=0), facets.points.max(axis=0)
         self._middle, self._raster = (low + high) / 2, raster
         # A little more than what there is, so that the borders of maps are free.
         self._radius = 0.51 * float(np.linalg.norm(high - low))
-        solid = facets.triangles[~facets.mouths[facets.facet_of]]
-        raster.load(facets.points - self._middle, solid)
+        corners = facets.points[facets.triangles]
+        vectors = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
+        areas = np.bincount(facets.facet_of, np.linalg.norm(vectors, axis=1) / 2)
+        shading = ~facets.mouths & (areas > LEAST_SHADING * self._radius**2)
+        used, triangles = np.unique(facets.triangles[shading[facets.facet_of]], return_inverse=True)
+        raster.load(facets.points[used] - self._middle, triangles.reshape(-1, 3))
 
     def reaching(self, points: Array, facing: Indices, normals: Array, share: Indices) -> Shades:
         """How much light reaches points (n, 3) that lie on surfaces ``facing`` (n,), which number

@@ -237,9 +237,7 @@ class Bench:
         """How bought-in pieces look, each in the frame of its part among the finished ones."""
         placed = {part.ref: part.placement for part in parts}
         return tuple(
-            replace(each, shapes=tuple(_in_part(placed[each.ref], shape) for shape in each.shapes))
-            for each in self.shown
-            if each.ref in placed
+            each.moved(None, placed[each.ref]) for each in self.shown if each.ref in placed
         )
 
     def finished(self) -> tuple[Part, ...]:
@@ -294,20 +292,6 @@ def to_part(placement: Placement, box: Box) -> Box:
     ]
     low, high = ([choose(a, b) for a, b in zip(*corners, strict=True)] for choose in (min, max))
     return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
-
-
-def _in_part(placement: Placement, shape: Box | Rod) -> Box | Rod:
-    if isinstance(shape, Box):
-        return to_part(placement, shape)
-    return replace(shape, start=_point(placement, shape.start), end=_point(placement, shape.end))
-
-
-def _point(placement: Placement, point: Vector) -> Vector:
-    x, y, z = (
-        sum((point[i] - placement.origin[i]) * axis[i] for i in range(3))
-        for axis in _axes(placement)
-    )
-    return (x, y, z)
 
 
 def _axes(placement: Placement) -> tuple[Vector, Vector, Vector]:
