@@ -6,7 +6,7 @@ import trimesh
 
 from rodwright.pictures.colours import flat_colour, linear
 from rodwright.pictures.facets import facets_of
-from rodwright.pictures.light import SHARES, Light, floor_irradiance, rays
+from rodwright.pictures.light import DOME, SHARES, Light, floor_irradiance, rays
 from rodwright.pictures.raster import Raster
 
 UP = np.array([[0.0, 0.0, 1.0]])
@@ -48,8 +48,8 @@ def test_a_wall_takes_the_light_from_its_side() -> None:
 
 def test_a_dome_of_even_light_is_a_whole_on_the_floor() -> None:
     # The mean of the cosine over the upper half round is 1/2, so equal shares of 4 / n give 1.
-    upper = [ray for ray in rays()[:80] if ray.towards[2] > 0]
-    assert sum(4.0 / 80 * ray.towards[2] for ray in upper) == pytest.approx(1.0, rel=0.01)
+    upper = [ray for ray in rays()[:DOME] if ray.towards[2] > 0]
+    assert sum(4.0 / DOME * ray.towards[2] for ray in upper) == pytest.approx(1.0, rel=0.01)
 
 
 def test_linear_light() -> None:

@@ -26,7 +26,7 @@ FINEST = 0.7
 """The finest pen, for lines close beside each other."""
 BESIDE = 2.5
 """So far (page units) from a line it is looked which parts show on either side."""
-SHADOW_OPACITY = 0.009
+SHADOW_OPACITY = 0.0135
 """Darkness of the floor's shadow in drawings, for each ray of the lamp."""
 
 

@@ -20,24 +20,24 @@ from rodwright.pictures.raster import Raster, ends
 
 Shades = NDArray[np.float32]
 
-DOME = 80
+DOME = 64
 """Directions the whole round is cut into."""
 LAMP: Vector = (-0.40, -0.55, 0.95)
 """Towards the middle of the lamp, unit frame."""
 LAMP_SPREAD = np.radians(15.0)
-LAMP_SAMPLES = 24
+LAMP_SAMPLES = 16
 LAMP_STRENGTH = 1.0
 """Irradiance of the whole lamp beside that of the open dome, which is about 1 on the floor."""
 FLOOR_RETURN = 0.45
 """Brightness of the floor's light from below, beside the dome's from above."""
 SHARES = 4
 """Each point gets one ray in so many; its neighbours get the others (see ``Light``)."""
-MAP_PIXELS = 448
+MAP_PIXELS = 384
 MAP_SIZE = (MAP_PIXELS, MAP_PIXELS)
-LEAST_SHADING = 1e-4
+LEAST_SHADING = 3e-4
 """Smaller facets throw no shadows: their area as a share of the square of the scene's radius,
 about ten pixels of a depth map."""
-OFFSET = 0.005
+OFFSET = 0.0055
 """How far points are lifted off their facets before looking for light, as a share of the
 scene's radius: enough to cover a depth map's pixels."""
 
