@@ -298,10 +298,10 @@ def depths_and_widths(face: Face, size: Vector) -> tuple[float, float]:
     return (min(box.zmax, size[2] - box.zmin), 2 * face._geomAdaptor().Cylinder().Radius())
 
 
-def test_faces_of_a_row_for_loose_shelves_come_back_by_name(tmp_path: Path) -> None:
+def test_faces_of_a_row_for_adjustable_shelves_come_back_by_name(tmp_path: Path) -> None:
     unit = unit_called("boot-room")
     product = next(
-        each for each in products(unit, "cut") if any("loose" in it for it in each.workings)
+        each for each in products(unit, "cut") if any("adjustable" in it for it in each.workings)
     )
     write_step_part(unit, product, tmp_path / "part.step")
     read = Read(tmp_path / "part.step")
