@@ -174,7 +174,7 @@ CUPBOARD = """
 size: {width: 1000, height: 2200, depth: 620}
 carcass: {stock: ply}
 base: {kind: plinth, height: 120, toe_space: 40}
-interior: {doors: {hung: overlay, count: 2}}
+interior: {doors: {hung: overlay, count: 2, bumper: 0}}
 """
 PLINTH = "bring the plinth separately, and stand the unit on it in place"
 DOORS = "take the doors off their hinges"
