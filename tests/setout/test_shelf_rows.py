@@ -67,7 +67,7 @@ def test_the_row_is_told_by_its_ends_and_its_pitch() -> None:
     sides = parts_list(unit)[0]
     assert sides.refs == ("SD1", "SD2")
     assert sides.workings == (
-        "2 rows of 26 holes 5 dia., 10 deep, on the reverse, 37, 263 from the face edge, 32 apart, "
+        "2 rows of 26 holes 5 dia., 10 deep, on the face, 37, 263 from the face edge, 32 apart, "
         "first at 95.5 from the bottom end, last at 895.5",
     )
 
