@@ -10,6 +10,7 @@ import numpy as np
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
+from scipy.integrate import quad
 from stl.mesh import Mesh
 
 from closed_forms import CROSSING, SINGLE, Case
@@ -71,6 +72,20 @@ def test_a_pocket_hole_is_two_cylinders_cut_off_aslant() -> None:
     assert mass.volume == pytest.approx(whole - taken, rel=1e-12)
     centre = (whole * np.array(size) / 2 - moment) / (whole - taken)
     assert mass.centroid == pytest.approx(centre, abs=1e-9)
+
+
+@pytest.mark.parametrize("first", [0, 1])
+def test_a_bolt_hole_that_ends_in_the_middle_of_a_boring(first: int) -> None:
+    """What two square cylinders share has the width ``2 sqrt(r^2 - y^2)`` of the thinner and half
+    the width ``sqrt(R^2 - y^2)`` of the other; integrated over y by SciPy's adaptive quadrature."""
+    r, wide = 4.0, 7.5
+    hole = Hole(Surface.NEAR_END, (25.0, 9.0), 2 * r, 34.0)
+    boring = Hole(Surface.REVERSE, (34.0, 25.0), 2 * wide, 13.5)
+    workings = (hole, boring) if first == 0 else (boring, hole)
+    shared, _ = quad(lambda y: 2 * math.sqrt((r**2 - y**2) * (wide**2 - y**2)), -r, r, epsabs=1e-9)
+    taken = math.pi * (r**2 * 34.0 + wide**2 * 13.5) - shared
+    volume = mass_of(((64.0, 50.0, 18.0), workings)).volume
+    assert volume == pytest.approx(64 * 50 * 18 - taken, rel=1e-8)
 
 
 def test_many_holes_are_taken_one_by_one() -> None:

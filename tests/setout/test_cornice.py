@@ -111,6 +111,20 @@ def _holding(unit: Unit, ref: str) -> list[Joint]:
     ]  # fmt: skip
 
 
+@pytest.mark.parametrize(
+    ("depth", "blocks"), [(190, 1), (239, 1), (303, 1), (304, 2), (404, 2), (600, 3)]
+)
+def test_blocks_behind_a_short_return_keep_a_block_apart(depth: int, blocks: int) -> None:
+    """Between the front's 22, a block's own 22 behind it and the rear, 80 of inset and a block of
+    60 leave 120, room for a second block and as much between them, from a depth of 304 on."""
+    standing = {"stock": "ash", "height": 30, "place": "standing", "returns": "both"}
+    size = f"size: {{width: 400, height: 500, depth: {depth}}}\n"
+    unit = unit_from(size, cornice=standing | {"projection": 0})
+    along = [part for part in of_role(unit, Role.CORNICE) if part.name == "Cornice block"]
+    assert len(along) == 2 * blocks
+    assert check_solids(unit) == ()
+
+
 @pytest.mark.parametrize("top", ["between", "over"])
 @pytest.mark.parametrize("projection", [0, 9, 11, 21])
 def test_boards_that_stand_on_too_little_are_held_by_blocks(projection: int, top: str) -> None:

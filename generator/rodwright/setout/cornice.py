@@ -271,10 +271,13 @@ def _block(bench: Bench, board: Part, stock: Stock) -> None:
     far = sign * (max(sign * near, sign * edge) + _BLOCK_BEARING)
     depth = (min(near, far), max(near, far))
     tall = min(t, box.size[2])
-    inset = min(_BLOCK_INSET, (high - low - _BLOCK) / 2)
-    steps = max(1, ceil((high - low - _BLOCK - 2 * inset) / SCREW_SPACING - TOUCH))
-    reach = (high - low - _BLOCK - 2 * inset) / steps
-    for start in [low + inset + number * reach for number in range(steps + 1 if reach else 1)]:
+    spare = high - low - _BLOCK - 2 * _BLOCK_INSET
+    steps = ceil(spare / SCREW_SPACING - TOUCH)
+    starts = [low + _BLOCK_INSET + number * spare / max(1, steps) for number in range(steps + 1)]
+    if spare < 2 * _BLOCK:
+        # Two wouldn't leave a block's length between them.
+        starts = [(low + high - _BLOCK) / 2]
+    for start in starts:
         along = (start, start + _BLOCK)
         (x, y) = (along, depth) if across else (depth, along)
         block = lay_board(
