@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 import numpy as np
+from OCP.BRep import BRep_Builder
 from OCP.BRepAdaptor import BRepAdaptor_Curve
 from OCP.BRepLib import BRepLib
 from OCP.GeomAbs import GeomAbs_Line
@@ -14,7 +15,7 @@ from OCP.HLRAlgo import HLRAlgo_Projector
 from OCP.HLRBRep import HLRBRep_Algo, HLRBRep_HLRToShape
 from OCP.TopAbs import TopAbs_EDGE
 from OCP.TopExp import TopExp_Explorer
-from OCP.TopoDS import TopoDS, TopoDS_Shape
+from OCP.TopoDS import TopoDS, TopoDS_Compound, TopoDS_Shape
 
 from rodwright.pictures.camera import Array, Camera
 
@@ -32,9 +33,14 @@ def lines(
 
     Edges at which a surface goes on smoothly are left out, but for its contours.
     """
-    algorithm = HLRBRep_Algo()
+    builder, together = BRep_Builder(), TopoDS_Compound()
+    builder.MakeCompound(together)
     for shape in shapes:
-        algorithm.Add(shape, 0)
+        builder.Add(together, shape)
+    algorithm = HLRBRep_Algo()
+    # Shapes added one by one are tried pair by pair, each time anew: eight times as long for a
+    # hundred of them, with the same lines in the end.
+    algorithm.Add(together, 0)
     axes = gp_Ax2(gp_Pnt(*camera.target), gp_Dir(*camera.towards), gp_Dir(*camera.right))
     algorithm.Projector(
         HLRAlgo_Projector(axes)
