@@ -295,6 +295,17 @@ def test_the_same_of_two_doors_is_said_once() -> None:
     assert found[0].message.count("DO1") == found[0].message.count("DO2") == 1
 
 
+@pytest.mark.parametrize("front", ["doors", "drawers"])
+def test_what_hangs_on_the_wall_has_no_floor_under_its_fronts(front: str) -> None:
+    text = "size: {width: 500, height: 600, depth: 300}\n"
+    wish = {"hung": "overlay"} | (
+        {"count": 2, "bottom": {"stock": "thin"}} if front == "drawers" else {}
+    )
+    for hung in (False, True):
+        unit = unit_from(text, hung=hung, interior={front: wish})
+        assert any("over the floor" in each.rule for each in check_parts(unit)) != hung
+
+
 def test_what_is_said_of_the_unit_names_no_parts_beside() -> None:
     text = "size: {width: 800, height: 900, depth: 300}\n"
     unit = unit_from(text, carcass={"stock": "ply"}, interior={"shelves": {"count": 1}})

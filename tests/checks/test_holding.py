@@ -61,9 +61,11 @@ def test_only_what_is_butted_is_held_by_nothing(joint: str) -> None:
         "nothing holds it", back=BACK, interior={"shelves": {"count": 2}},
         carcass={"stock": "ply", "corners": joint},
     )  # fmt: skip
-    refs = {ref for finding in found for ref in finding.parts}
-    assert refs == ({"BT1", "TP1", "SH1", "SH2"} if joint == "butted" else set())
+    assert len(found) == (joint == "butted")
     for finding in found:
+        assert finding.parts == ("TP1", "BT1", "SH1", "SH2")
+        assert finding.message.startswith("Top (TP1) is butted: no screw holds it, ")
+        assert finding.message.endswith("; likewise BT1, SH1, SH2")
         assert finding.severity is Severity.WARNING
         assert "`carcass.corners`" in finding.remedy
 
@@ -87,8 +89,8 @@ BARE = {"stock": "ply", "top": "none", "bottom": "none"}
 @pytest.mark.parametrize(
     ("more", "told"),
     [
-        ({"carcass": BARE, "interior": {"shelves": {"count": 3}}}, "it racks sideways"),
-        ({"carcass": BARE | {"bottom": "between"}}, "it racks sideways"),
+        ({"carcass": BARE, "interior": {"shelves": {"count": 3}}}, "racking sideways"),
+        ({"carcass": BARE | {"bottom": "between"}}, "racking sideways"),
         ({"carcass": BARE, "interior": {"shelves": {"count": 3, "fixed": False}}}, "nothing ties"),
         ({"carcass": BARE, "interior": {"shelves": {"count": 3}}, "back": BACK}, None),
         (
@@ -110,6 +112,20 @@ def test_what_braces_a_carcass(more: dict[str, Any], told: str | None) -> None:
         assert told is not None
         assert told in each.message
         assert "`back`" in each.remedy
+
+
+def test_what_lies_there_but_is_butted_wants_a_joint() -> None:
+    (found,) = _found("nothing braces it", carcass={"stock": "ply", "corners": "butted"})
+    assert (
+        found.message == "without a back the carcass isn't braced: nothing ties its sides together"
+    )
+    assert found.remedy == (
+        "Add a `back` (it braces best) or a `face_frame`, or join top and bottom to the sides "
+        "(`carcass.corners`)."
+    )
+    (found,) = _found("nothing braces it", carcass=BARE, interior={"shelves": {"count": 3}})
+    assert found.message.startswith("without a top, a bottom or a back the carcass isn't braced: ")
+    assert found.remedy.endswith(", or give it both `carcass.top` and `carcass.bottom`.")
 
 
 def test_in_an_opening_the_wall_may_brace_it() -> None:

@@ -40,15 +40,19 @@ def _butted(unit: Unit) -> Iterator[Finding]:
         elif joint.kind is not JointKind.RESTING and _in_carcass(unit, joint):
             holds = joint.kind is not JointKind.BUTT or bool(joint.fixings)
             held[joint.second] = held.get(joint.second, False) or holds
-    for ref in (ref for ref, holds in held.items() if not holds):
-        part = unit.part(ref)
+    loose = sorted(
+        (ref for ref, holds in held.items() if not holds),
+        key=lambda ref: _CARCASS.index(unit.part(ref).role),
+    )
+    if loose:
         yield Finding(
             Severity.WARNING,
             "nothing holds it",
-            f"{named(part)} is butted: no screw holds it, and nothing marks its place",
+            f"{named(unit.part(loose[0]))} is butted: no screw holds it, and nothing marks its "
+            f"place",
             "Choose `housed`, `screwed` or `dowelled` (`carcass.corners`, or its own `ends`); or "
             "see to it yourself with nails, cleats or brackets.",
-            (ref,),
+            tuple(loose),
             measure="",
         )
 
@@ -144,9 +148,9 @@ def _racking(unit: Unit) -> Iterator[Finding]:
     roles = {part.role for part in unit.parts}
     if Role.BACK in roles or {Role.STILE, Role.RAIL} <= roles:
         return
-    ends = {part.role for part in levels} & {Role.TOP, Role.BOTTOM}
+    tied_ends = {part.role for part in levels} & {Role.TOP, Role.BOTTOM}
     refs = tuple(part.ref for part in sides)
-    if len(ends) == 2:
+    if len(tied_ends) == 2:
         if unit.opening is None:
             yield Finding(
                 Severity.NOTE,
@@ -157,23 +161,29 @@ def _racking(unit: Unit) -> Iterator[Finding]:
                 measure="",
             )
         return
-    lacking = " or ".join(
+    *others, last = (
         f"a {role.value}" for role in (Role.TOP, Role.BOTTOM, Role.BACK) if role not in roles
     )
+    lacking = f"{', '.join(others)} or {last}" if others else last
     what = (
         "nothing ties its sides together"
         if not levels
-        else "it racks sideways: only the ends of its shelves keep it square"
+        else "only the ends of what lies between its sides keep it from racking sideways"
     )
     fix = "Fix each upright to the wall, or add" if unit.opening is not None else "Add"
+    # What lies there but is only butted wants a joint.
+    ends = (
+        "join top and bottom to the sides (`carcass.corners`)"
+        if {Role.TOP, Role.BOTTOM} <= roles
+        else "give it both `carcass.top` and `carcass.bottom`"
+    )
     yield Finding(
         Severity.WARNING,
         "nothing braces it",
         f"without {lacking} the carcass isn't braced: {what}",
-        f"{fix} a `back` (it braces best), a `face_frame`, or both `carcass.top` and "
-        "`carcass.bottom`.",
+        f"{fix} a `back` (it braces best) or a `face_frame`, or {ends}.",
         refs,
-        float(len(ends)),
+        float(len(tied_ends)),
         2.0,
         "ends",
     )

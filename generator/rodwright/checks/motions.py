@@ -117,7 +117,7 @@ def _swings(unit: Unit, turning: _Door, parts: Nearby[_Obstacle]) -> Iterator[Fi
 def _over_floor(unit: Unit, motion: Motion, box: Box) -> Iterator[Finding]:
     """What opens close over the floor."""
     low, what = box.low[2], "door" if isinstance(motion, Swing) else "drawer"
-    if low < ABOVE_FLOOR - TOUCHING:
+    if not unit.hung and low < ABOVE_FLOOR - TOUCHING:
         yield Finding(
             Severity.WARNING,
             f"a {what} over the floor",
