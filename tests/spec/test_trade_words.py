@@ -95,6 +95,10 @@ def _told(text: str) -> list[tuple[str, str]]:
         ("back: {stock: ply, fixing: rabbeted}", "Write `rebated`."),
         ("cutouts: [{kind: outlet, at: [1, 2], width: 9, height: 9}]", "Write `socket`."),
         ("unit: inches", "Write `in`."),
+        ("skirting: {height: 90}", "Write `cutouts: [{kind: skirting}]`."),
+        ("interior: {pull-outs: {count: 2}}", "Write `drawers:`."),
+        ("interior: {adjustable shelves: 3}", "Write `fixed: false` under `interior.shelves`."),
+        ("interior: {shelves: {count: 2, pegs: 5}}", "Write `holes:`."),
     ],
 )
 def test_a_word_of_the_trade_is_answered(line: str, remedy: str) -> None:

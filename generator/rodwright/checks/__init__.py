@@ -7,6 +7,7 @@ from dataclasses import replace
 from itertools import chain
 
 from rodwright.checks.binding import binding
+from rodwright.checks.driving import driving
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.fit import fit
 from rodwright.checks.fixings import fixings
@@ -34,6 +35,7 @@ _CHECKS = (
     levelling,
     workings,
     fixings,
+    driving,
     holding,
     lippings,
     open_below,

@@ -158,16 +158,18 @@ def carry(
     """Join a part of the base to the carcass that stands on it.
 
     To the bottom, by screws down through it or not, where it covers enough of the part for
-    them; else to the sides, of which a joint with the bottom leaves at least the outer half,
-    or where there is no bottom to all that stands there.  Parts of a frame that is rigid in
-    itself are held at its front, ``anchor`` (y), and leave a bottom of solid wood room from there.
+    them and no divider stands where their heads would be; else to the sides, of which a joint
+    with the bottom leaves at least the outer half, or where there is no bottom to all that
+    stands there.  Parts of a frame that is rigid in itself are held at its front, ``anchor``
+    (y), and leave a bottom of solid wood room from there.
     """
     box = bench.parts[ref].bounds()
     bottoms = refs_of(bench, Role.BOTTOM)
     for bottom in bottoms:
-        if min(_shared(bench.parts[bottom].bounds(), box)[:2]) < SCREWABLE:
+        lowest = bench.parts[bottom].bounds()
+        if min(_shared(lowest, box)[:2]) < SCREWABLE:
             continue
-        if screwed:
+        if screwed and not _under_a_divider(bench, lowest, box):
             screw_on(bench, bottom, ref, moisture, anchor=anchor)
         else:
             meet(bench, JointKind.STANDING, bottom, ref)
@@ -181,6 +183,19 @@ def carry(
             other = replace(other, low=(other.low[0] + half, *other.low[1:]))
         if meeting(other, box) is not None:
             meet(bench, JointKind.STANDING, upright, ref)
+
+
+def _under_a_divider(bench: Bench, bottom: Box, board: Box) -> bool:
+    """Whether a divider stands on the bottom along the middle of a board that runs to the rear."""
+    if board.size[0] > board.size[1]:
+        return False
+    middle, room = (board.low[0] + board.high[0]) / 2, SCREWABLE / 2
+    return any(
+        box.low[2] < bottom.high[2] + TOUCH
+        and box.low[0] - room < middle < box.high[0] + room
+        and _shared(box, board)[1] > board.size[1] / 2
+        for box in (bench.parts[ref].bounds() for ref in refs_of(bench, Role.DIVIDER))
+    )
 
 
 def _shared(first: Box, second: Box) -> list[float]:

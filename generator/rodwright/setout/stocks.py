@@ -30,7 +30,7 @@ def _stock(name: str, spec: SheetSpec | BoardSpec, problems: Problems) -> Stock:
             ("stock", name, "material"),
             f"the density of `{spec.material}` isn't known",
             f"{hint} `density: ` with its kg/m3 to this stock (weigh a piece and divide by its "
-            f"volume).  Known are: {known_materials(spec.kind)}.",
+            f"volume). Known are: {known_materials(spec.kind)}.",
         )
         density = 0.0
     grained = known.grained if known is not None else True

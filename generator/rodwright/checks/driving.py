@@ -1,0 +1,88 @@
+"""Is there room for a driver behind the heads of screws that are driven in place?"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.wording import length_in, named
+from rodwright.parts import Box, JointKind, Part, Role, Unit
+
+ROOM = 100.0
+"""Room behind a head, mm, for an angle driver with its bit and a hand (common practice, no
+source)."""
+SPACING = 300.0
+"""Where something stands behind so much of a meeting, mm, or behind half of it, a head lies
+there."""
+_THROUGH = (Role.SIDE, Role.TOP, Role.BOTTOM)
+_IN_PLACE = (Role.PLINTH, Role.LEG, Role.WORKTOP, Role.CORNICE, Role.SCRIBE)
+"""What is fixed to the carcass from inside, once that stands together."""
+_STANDS = (
+    Role.SIDE, Role.TOP, Role.BOTTOM, Role.DIVIDER, Role.SHELF, Role.CARCASS_RAIL,
+)  # fmt: skip
+_TOUCH = 0.05
+
+
+def driving(unit: Unit) -> Iterator[Finding]:
+    """Findings about screws from inside the carcass whose heads no driver reaches.
+
+    One for each part that they go through and each that stands in the way.  Shelves that are
+    laid in, doors and drawers come out first.
+    """
+    laid_in = {joint.second for joint in unit.joints if joint.kind is JointKind.RESTING}
+    standing = [part for part in unit.parts if part.role in _STANDS and part.ref not in laid_in]
+    told: set[tuple[str, str]] = set()
+    for joint in unit.joints:
+        through, into = unit.part(joint.first), unit.part(joint.second)
+        if (
+            joint.kind not in (JointKind.SCREWED, JointKind.BUTTONED)
+            or through.role not in _THROUGH
+            or into.role not in _IN_PLACE
+        ):
+            continue
+        met = _nearest(through, into, standing)
+        if met is None or (through.ref, met[1].ref) in told:
+            continue
+        room, other = met
+        told.add((through.ref, other.ref))
+        yield Finding(
+            Severity.WARNING,
+            "no room for a driver",
+            f"screws through {named(through)} into {named(into)} have {length_in(unit, room)} "
+            f"between their heads and {named(other)}, too little for a driver",
+            f"Leave {length_in(unit, ROOM)} there, or drive them before {other.ref} goes in.",
+            (through.ref, into.ref, other.ref),
+            room,
+            ROOM,
+        )
+
+
+def _nearest(through: Part, into: Part, standing: list[Part]) -> tuple[float, Part] | None:
+    """The part that stands nearest behind the heads, and the room before it (mm), if too little."""
+    first, second = through.bounds(), into.bounds()
+    shared = [_lap(first, second, i) for i in range(3)]
+    axis = min(range(3), key=lambda i: shared[i])
+    into_high = second.low[axis] + second.high[axis] > first.low[axis] + first.high[axis]
+    run, across = sorted((i for i in range(3) if i != axis), key=lambda i: -shared[i])
+    behind = []
+    for part in standing:
+        box = part.bounds()
+        room = first.low[axis] - box.high[axis] if into_high else box.low[axis] - first.high[axis]
+        if (
+            part.ref not in (through.ref, into.ref)
+            and -_TOUCH < room < ROOM - _TOUCH
+            and _over(first, second, box, run) > min(SPACING, shared[run] / 2)
+            and _over(first, second, box, across) > shared[across] / 2
+        ):
+            behind.append((max(room, 0.0), part))
+    return min(behind, key=lambda each: each[0], default=None)
+
+
+def _lap(one: Box, other: Box, axis: int) -> float:
+    return _over(one, one, other, axis)
+
+
+def _over(one: Box, other: Box, third: Box, axis: int) -> float:
+    """How long (mm) three boxes lie beside each other along an axis."""
+    boxes = (one, other, third)
+    return min(box.high[axis] for box in boxes) - max(box.low[axis] for box in boxes)
