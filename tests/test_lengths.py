@@ -196,7 +196,7 @@ def test_any_text_is_a_length_or_a_plain_refusal(text, unit):
 
 
 @given(st.floats(0, 20_000), st.sampled_from(["mm", "in"]))
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=200)
 def test_what_is_said_to_be_enough_is_enough(mm, unit):
     """A limit that is read off a message and written into the spec is kept."""
     up, down = at_least(mm, unit), at_most(mm, unit)

@@ -39,7 +39,7 @@ class Blank:
     def __init__(self, *_: object) -> None:
         pass
 
-    def save(self, path: Path) -> None:
+    def save(self, path: Path, **_: object) -> None:
         path.write_bytes(b"PNG")
 
 

@@ -28,6 +28,15 @@ KINDS: tuple[PartsKind, ...] = ("cut", "finished")
 MEASURE = """
 import json, sys
 import gmsh
+
+
+def box(body):
+    # Round a body's corners: gmsh's own boxes are loose round slanting holes.
+    corners = gmsh.model.getBoundary([body], combined=False, recursive=True)
+    places = [gmsh.model.getValue(0, tag, []) for _, tag in corners]
+    return [choose(axis) for choose in (min, max) for axis in zip(*places)]
+
+
 gmsh.initialize(["gmsh", "-v", "1"])
 found = {}
 for path in sys.argv[1:]:
@@ -37,7 +46,7 @@ for path in sys.argv[1:]:
     sheets = [(2, tag) for _, tag in gmsh.model.getEntities(2)
               if not len(gmsh.model.getAdjacencies(2, tag)[0])]  # of no solid
     bodies = [*gmsh.model.getEntities(3), *sheets]
-    found[path] = [[dim, gmsh.model.occ.getBoundingBox(dim, tag)] for dim, tag in bodies]
+    found[path] = [[body[0], box(body)] for body in bodies]
 gmsh.finalize()
 print(json.dumps(found))
 """

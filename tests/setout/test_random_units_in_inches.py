@@ -39,6 +39,8 @@ def test_units_in_inches_go_together(wish: Wish) -> None:
     assert check_solids(unit) == ()
     for part in unit.parts:
         for working in part.workings:
+            if isinstance(working, Hole) and working.use == "pipe":
+                continue  # as wide as the pipe and its clearance, whatever cuts it
             if isinstance(working, Hole) and working.diameter not in METRIC_WARE:
                 drill = working.diameter / 25.4 * 64
                 assert drill == pytest.approx(round(drill), abs=1e-4), (part.ref, working)
