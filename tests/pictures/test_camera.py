@@ -4,7 +4,15 @@ import numpy as np
 import pytest
 
 from rodwright.parts import Box
-from rodwright.pictures.camera import FROM_LEFT, FRONT, PLAN, Camera, looking_from, three_quarter
+from rodwright.pictures.camera import (
+    BLOCK,
+    FROM_LEFT,
+    FRONT,
+    PLAN,
+    Camera,
+    looking_from,
+    three_quarter,
+)
 
 BOX = Box((0.0, -20.0, 0.0), (800.0, 300.0, 1000.0))
 
@@ -24,6 +32,14 @@ def test_screen_and_back(camera: Camera) -> None:
     points = np.random.default_rng(1).uniform(-500, 1000, (50, 3))
     assert np.allclose(camera.unit(camera.screen(points)), points)
     assert np.linalg.det(camera.axes()) == pytest.approx(1.0)
+
+
+def test_more_points_than_are_turned_at_a_time() -> None:
+    points = np.random.default_rng(2).uniform(-500, 1000, (2 * BLOCK + 3, 3))
+    camera = three_quarter(BOX)
+    screen = camera.screen(points)
+    assert np.allclose(camera.unit(screen), points)
+    assert np.array_equal(camera.screen(points[[0, BLOCK, -1]]), screen[[0, BLOCK, -1]])
 
 
 def test_perspective_keeps_planes_and_makes_near_things_larger() -> None:

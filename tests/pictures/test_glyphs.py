@@ -1,10 +1,13 @@
 """Lettering as outlines: the same letters, of the same width, whatever fonts a reader has."""
 
 import re
+from io import BytesIO
 
 import pytest
 from fontTools.pens.boundsPen import BoundsPen
+from fontTools.pens.svgPathPen import SVGPathPen
 from fontTools.svgLib.path import parse_path
+from fontTools.ttLib import TTFont
 from PIL import Image, ImageDraw
 
 from rodwright.pictures.glyphs import font, outline, text_width
@@ -47,3 +50,13 @@ def test_titles_in_other_alphabets_have_letters_and_no_empty_boxes(text: str) ->
 
 def test_an_outline_is_a_path_of_numbers_only() -> None:
     assert re.fullmatch(r"[MLQCHVZ0-9.,\s-]+", outline("SD1 & <b>", 3.0, 4.0, 12.0, 2))
+
+
+def test_letters_are_those_of_the_font() -> None:
+    # fontTools' own SVG pen draws the same letter, at the font's own size and y up.
+    face = TTFont(BytesIO(font("R", 20.0).path.getvalue()))
+    em = face["head"].unitsPerEm
+    own = SVGPathPen(face.getGlyphSet())
+    face.getGlyphSet()[face.getBestCmap()[ord("R")]].draw(own)
+    left, top, right, bottom = _bounds(own.getCommands())
+    assert _bounds(outline("R", 0.0, 0.0, em, 3)) == pytest.approx((left, -bottom, right, -top))

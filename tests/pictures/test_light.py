@@ -4,6 +4,7 @@ import numpy as np
 import pytest
 import trimesh
 
+from rodwright.pictures.camera import BLOCK
 from rodwright.pictures.colours import flat_colour, linear
 from rodwright.pictures.facets import facets_of
 from rodwright.pictures.light import DOME, SHARES, Light, floor_irradiance, rays
@@ -30,6 +31,23 @@ def test_under_a_wide_lid_it_is_dark_and_on_it_bright() -> None:
     lid = ([-1000.0, -1000.0, 100.0], [1000.0, 1000.0, 120.0])
     assert _light(*lid) < 0.1 * floor_irradiance()
     assert _light(*lid, at=(0.0, 0.0, 120.0)) == pytest.approx(floor_irradiance())
+
+
+def test_each_of_many_points_gets_its_own_light() -> None:
+    facets = facets_of(
+        trimesh.creation.box(bounds=[[-1000.0, -1000.0, 100.0], [1000.0, 1000.0, 120.0]])
+    )
+    # Under a lid and on it in turn; in all, more points than are looked at together.
+    places = np.tile([[0.0, 0.0, 0.0], [0.0, 0.0, 120.0]], (SHARES * BLOCK, 1))
+    facing = np.tile([0, 1], SHARES * BLOCK)
+    share = np.repeat(np.arange(SHARES), 2 * BLOCK)
+    with Raster() as raster:
+        light = Light(facets, raster).reaching(places, facing, np.repeat(UP, 2, axis=0), share)
+    assert light[1::2].tolist() == pytest.approx([floor_irradiance()] * (SHARES * BLOCK))
+    assert light[::2].max() < 0.5 * floor_irradiance()
+    assert all(
+        len(set(light[::2][s * BLOCK : (s + 1) * BLOCK].tolist())) == 1 for s in range(SHARES)
+    )
 
 
 def test_a_wall_takes_the_light_from_its_side() -> None:

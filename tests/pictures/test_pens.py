@@ -54,3 +54,9 @@ def test_what_was_a_bar_shows_its_lines() -> None:
     # Between the first line and the last there was no light pixel, and now there are.
     assert max(column(plain)[41:54]) < 100
     assert max(column(*fine)[41:54]) > 180
+
+
+def test_lines_with_nothing_beside_them_stay_as_they_are_and_points_are_left_out() -> None:
+    ends = np.array([_level(0.0), [[7.0, 7.0], [7.0, 7.0]], _level(50.0), _level(51.0)])
+    found = {pen: each.tolist() for pen, each in thinned(ends, 2.0, 0.25).items()}
+    assert found == {0.4: [_level(50.0), _level(51.0)], 2.0: [_level(0.0)]}

@@ -12,10 +12,10 @@ from importlib.util import find_spec
 from io import BytesIO
 from pathlib import Path
 
-from fontTools.pens.recordingPen import DecomposingRecordingPen
-from fontTools.pens.svgPathPen import SVGPathPen
-from fontTools.pens.transformPen import TransformPen
+import numpy as np
+from fontTools.pens.basePen import BasePen
 from fontTools.ttLib import TTFont
+from numpy.typing import NDArray
 from PIL import ImageFont
 
 _MEASURED = 100.0
@@ -41,15 +41,13 @@ def outline(text: str, left: float, base: float, size: float, places: int) -> st
     name = _face(text)
     face, measured, scale = _outlines(name), _font(name, _MEASURED), size / _MEASURED
     em = size / face["head"].unitsPerEm
-    letters, shapes = face.getBestCmap(), face.getGlyphSet()
-    pen = SVGPathPen(shapes, lambda value: f"{round(value, places) + 0.0:.7g}")
+    letters, shapes = _letters(name), list[str]()
     for number, letter in enumerate(text, 1):
         at = measured.getlength(text[:number]) - measured.getlength(letter)
-        glyph = letters.get(ord(letter), ".notdef")
-        _recorded(name, glyph).replay(
-            TransformPen(pen, (em, 0.0, 0.0, -em, left + at * scale, base))
-        )
-    return str(pen.getCommands())
+        commands, points = _shape(name, letters.get(ord(letter), ".notdef"))
+        placed = np.round(points * (em, -em) + (left + at * scale, base), places) + 0.0
+        shapes.append(commands % tuple(placed.ravel().tolist()))
+    return "".join(shapes)
 
 
 def _face(text: str) -> str:
@@ -94,9 +92,45 @@ def _covered(name: str) -> frozenset[int]:
     return frozenset(_outlines(name).getBestCmap())
 
 
+@lru_cache(maxsize=2)
+def _letters(name: str) -> dict[int, str]:
+    return dict(_outlines(name).getBestCmap())
+
+
 @lru_cache(maxsize=1024)
-def _recorded(name: str, glyph: str) -> DecomposingRecordingPen:
+def _shape(name: str, glyph: str) -> tuple[str, NDArray[np.float64]]:
+    """A glyph as path data with gaps for its numbers, and its points (n, 2) in font units."""
     shapes = _outlines(name).getGlyphSet()
-    pen = DecomposingRecordingPen(shapes)
+    pen = _Path(shapes)
     shapes[glyph].draw(pen)
-    return pen
+    return "".join(pen.commands), np.array(pen.points, dtype=np.float64).reshape(-1, 2)
+
+
+class _Path(BasePen):  # type: ignore[misc]
+    """Path data with gaps for numbers, and the points that go there."""
+
+    def __init__(self, shapes: object) -> None:
+        super().__init__(shapes)
+        self.commands: list[str] = []
+        self.points: list[tuple[float, float]] = []
+
+    def _add(self, letter: str, *points: tuple[float, float]) -> None:
+        self.commands.append(letter + " ".join(["%.7g %.7g"] * len(points)))
+        self.points += points
+
+    def _moveTo(self, pt: tuple[float, float]) -> None:  # noqa: N802
+        self._add("M", pt)
+
+    def _lineTo(self, pt: tuple[float, float]) -> None:  # noqa: N802
+        self._add("L", pt)
+
+    def _qCurveToOne(self, pt1: tuple[float, float], pt2: tuple[float, float]) -> None:  # noqa: N802
+        self._add("Q", pt1, pt2)
+
+    def _curveToOne(  # noqa: N802
+        self, pt1: tuple[float, float], pt2: tuple[float, float], pt3: tuple[float, float]
+    ) -> None:
+        self._add("C", pt1, pt2, pt3)
+
+    def _closePath(self) -> None:  # noqa: N802
+        self._add("Z")

@@ -9,12 +9,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import cache
 
 import numpy as np
 from numpy.typing import NDArray
 
 from rodwright.parts import Vector
-from rodwright.pictures.camera import Array, looking_from
+from rodwright.pictures.camera import BLOCK, Array, looking_from
 from rodwright.pictures.facets import Facets, Indices
 from rodwright.pictures.raster import Raster, ends
 
@@ -50,6 +51,7 @@ class Ray:
     strength: float
 
 
+@cache
 def rays() -> tuple[Ray, ...]:
     """All the light there is; the open floor's irradiance is ``floor_irradiance``."""
     golden = np.pi * (3.0 - np.sqrt(5.0))
@@ -166,14 +168,22 @@ class Light:
 def _runs(
     turned: list[tuple[int, int, int]],
 ) -> Iterator[tuple[int, int, list[tuple[int, int, int]]]]:
-    """Stretches (number, start, stop) that follow each other gathered, with start and stop."""
+    """Stretches (number, start, stop) that follow each other gathered, ``BLOCK`` points at most,
+    with start and stop."""
     run: list[tuple[int, int, int]] = []
-    for each in turned:
-        if run and run[-1][2] != each[1]:
+    for way, start, stop in turned:
+        if run and run[-1][2] != start:
             yield run[0][1], run[-1][2], run
             run = []
-        run.append(each)
-    yield run[0][1], run[-1][2], run
+        while stop > start:
+            room = BLOCK - (start - run[0][1] if run else 0)
+            run.append((way, start, min(stop, start + room)))
+            start = run[-1][2]
+            if start < stop or room <= 0:
+                yield run[0][1], run[-1][2], run
+                run = []
+    if run:
+        yield run[0][1], run[-1][2], run
 
 
 def _on_floor(some: Sequence[Ray]) -> float:

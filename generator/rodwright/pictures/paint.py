@@ -102,15 +102,17 @@ def _fill(image: Image.Image, pen: ImageDraw.ImageDraw, mark: Fill, scale: float
 
 
 def _stroke(pen: ImageDraw.ImageDraw, mark: Stroke, scale: float) -> None:
-    width = max(1, round(mark.width * scale))
+    width, ends = max(1, round(mark.width * scale)), set[Point]()
     for line in mark.lines:
         for points in _dashed(line, mark.dashes) if mark.dashes else [line]:
             large = [(x * scale, y * scale) for x, y in points]
             pen.line(large, fill=mark.colour, width=width, joint="curve")
-            if width > 2:
-                for x, y in (large[0], large[-1]):
-                    r = width / 2 - 0.5
-                    pen.ellipse((x - r, y - r, x + r, y + r), fill=mark.colour)
+            ends.update((large[0], large[-1]))
+    if width > 2:
+        # Lines that meet share their round ends, to a tenth of a pixel.
+        r = width / 2 - 0.5
+        for x, y in {(round(x, 1), round(y, 1)) for x, y in ends}:
+            pen.ellipse((x - r, y - r, x + r, y + r), fill=mark.colour)
 
 
 def _dashed(line: tuple[Point, ...], dashes: tuple[float, float]) -> list[tuple[Point, ...]]:

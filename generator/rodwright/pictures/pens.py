@@ -17,6 +17,9 @@ SKEW = 0.06
 SAME = 0.05
 """Lines closer than this, as a share of the pen, are one line."""
 
+LEAST = 1e-9
+"""Shorter lines are none."""
+
 
 def thinned(
     ends: Array, width: float, least: float, among: Array | None = None
@@ -51,16 +54,22 @@ def thinned(
         *(each[near].tolist() for each in (mine, low, high, gap)), strict=True
     ):
         spans.setdefault(number, []).append((span[0], span[1], span[2]))
-    found: dict[float, list[tuple[Array, Array]]] = {}
-    for number, (start, stop) in enumerate(ends):
-        for low_end, high_end, pen in _pieces(
-            float(lengths[number]), spans.get(number, []), width, least
-        ):
-            piece = (start + low_end * along[number], start + high_end * along[number])
-            found.setdefault(pen, []).append(
-                piece if high_end - low_end < lengths[number] else (start, stop)
-            )
-    return {pen: np.array(pieces) for pen, pieces in sorted(found.items())}
+    # Most lines have nothing beside them, and stay as they are.
+    alone = lengths[: len(ends)] >= LEAST
+    alone[list(spans)] = False
+    pieces = [
+        (number, *piece)
+        for number in sorted(spans)
+        for piece in _pieces(float(lengths[number]), spans[number], width, least)
+    ]
+    number = np.array([piece[0] for piece in pieces], dtype=np.int64)
+    places = np.array([piece[1:] for piece in pieces]).reshape(-1, 3)
+    cut = ends[number, :1] + places[:, :2, None] * along[number, None]
+    whole = places[:, 1] - places[:, 0] >= lengths[number]
+    cut[whole] = ends[number[whole]]
+    pens = np.concatenate([np.full(np.count_nonzero(alone), round(width, 3)), places[:, 2]])
+    cut = np.concatenate([ends[alone], cut])
+    return {float(pen): cut[pens == pen] for pen in np.unique(pens)}
 
 
 def _pieces(
@@ -70,7 +79,7 @@ def _pieces(
     cuts = sorted({0.0, length, *(end for span in spans for end in span[:2])})
     pieces: list[tuple[float, float, float]] = []
     for low, high in pairwise(cuts):
-        if high - low < 1e-9:
+        if high - low < LEAST:
             continue
         middle = (low + high) / 2
         gap = min((gap for start, stop, gap in spans if start < middle < stop), default=np.inf)
