@@ -5,6 +5,7 @@ from __future__ import annotations
 import ast
 import inspect
 import textwrap
+from collections import deque
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
 from itertools import pairwise
@@ -234,6 +235,27 @@ _PLAIN = {
     "object": "names of your choice",
     "array": "a list",
 }
+
+
+@lru_cache
+def key_homes(model: type[BaseModel]) -> dict[str, tuple[str, ...]]:
+    """For each key of a file the groups of keys that it may stand in, by their shortest way from
+    the top; groups in lists and under names of one's choice have no such way."""
+    homes: dict[str, dict[str, None]] = {}
+    seen: set[int] = set()
+    waiting = deque([(Shape.of(model), "")])
+    while waiting:
+        shape, way = waiting.popleft()
+        fresh = [group for group in shape.groups() if id(group) not in seen]
+        seen |= {id(group) for group in fresh}
+        for group in fresh:
+            for key in group["properties"]:
+                homes.setdefault(key, {})[way] = None
+        if fresh:
+            waiting += [
+                (shape.key(key), f"{way}.{key}" if way else key) for key in shape.key_names()
+            ]
+    return {key: tuple(ways) for key, ways in homes.items()}
 
 
 def either(words: Sequence[str]) -> str:

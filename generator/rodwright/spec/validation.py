@@ -12,7 +12,7 @@ from rodwright.lengths import LengthUnit
 from rodwright.problems import KeyPath, Problem, ProblemsError
 from rodwright.spec.documents import Data
 from rodwright.spec.places import Place, Places
-from rodwright.spec.schema import Shape
+from rodwright.spec.schema import Shape, key_homes
 from rodwright.spec.wording import Fault, Wording, word
 
 ModelT = TypeVar("ModelT", bound=BaseModel)
@@ -84,7 +84,11 @@ def _fault(detail: ErrorDetails, model: type[BaseModel], data: Mapping[str, Data
         path = (*path, shape.discriminator)
         here = _inside(here, shape.discriminator)
     context = detail.get("ctx", {})
-    return Fault(kind, detail["msg"], context, path, here, shape, parent, holder, variants)
+    homes = key_homes(model).get(str(path[-1]), ()) if kind == "extra_forbidden" else ()
+    elsewhere = homes[0] if len(homes) == 1 else None
+    return Fault(
+        kind, detail["msg"], context, path, here, shape, parent, holder, variants, elsewhere
+    )
 
 
 def _leads_on(here: object, step: str | int, last_kind: str | None) -> bool:

@@ -32,7 +32,8 @@ class Fault:
 
     ``kind``, ``message`` and ``context`` are pydantic's.  ``value`` is what is written at ``path``,
     ``shape`` what may stand there; ``holder`` and ``parent`` are the same for the group or
-    list around it.  ``variants`` names, by path, the variant the fault is about.
+    list around it.  ``variants`` names, by path, the variant the fault is about.  ``elsewhere`` is
+    the one other place, from the top, where a key that isn't known here may stand.
     """
 
     kind: str
@@ -44,6 +45,7 @@ class Fault:
     parent: Shape | None
     holder: object
     variants: Mapping[KeyPath, str]
+    elsewhere: str | None = None
 
     @property
     def is_wrong_type(self) -> bool:
@@ -57,10 +59,28 @@ class Fault:
 
     @property
     def meant(self) -> str | None:
-        """For a key that isn't known: the one that was probably meant."""
+        """For a key that isn't known: the one of those known here that was probably meant."""
+        key = str(self.path[-1])
         written = self.holder if isinstance(self.holder, dict) else {}
-        unused = [key for key in self.known_keys if key not in written]
-        return _nearest(str(self.path[-1]), unused)
+        unused = [each for each in self.known_keys if each not in written]
+        if (word := key_for(key, unused)) is not None and word.name in unused:
+            return word.name
+        # A key of another place is more likely than a misspelt one, but for a letter or two.
+        astray = self.goes_with or self.elsewhere is not None
+        return _nearest(key, unused, cutoff=0.85 if astray else 0.6)
+
+    @property
+    def goes_with(self) -> str:
+        """For a key that isn't known here, but with another choice: `kind: plinth`, say."""
+        name = self.parent.discriminator if self.parent else None
+        if self.parent is None or name is None:
+            return ""
+        choices = [
+            choice
+            for choice in self.parent.choices()
+            if str(self.path[-1]) in self.parent.key_names({name: choice})
+        ]
+        return f"`{name}: {' or '.join(choices)}`" if choices else ""
 
     @property
     def size(self) -> int:
@@ -150,6 +170,14 @@ def _unknown_key(fault: Fault) -> Wording:
         return Wording(f"{message}; it is called `{shown}` here", f"Write `{shown}`{place}.")
     if fault.meant:
         return Wording(f"{message}; did you mean `{fault.meant}`?", f"Write `{fault.meant}:`.")
+    if fault.goes_with:
+        with_it = f"it goes with {fault.goes_with}"
+        return Wording(
+            f"{message} as it is; {with_it}", f"Take it out, or write {fault.goes_with}."
+        )
+    if fault.elsewhere is not None:
+        under = f"under `{fault.elsewhere}`" if fault.elsewhere else "at the top of the spec"
+        return Wording(f"{message}; it stands {under}", f"Write `{_shortened(key)}:` {under}.")
     return Wording(
         message, f"The keys here are {both([f'`{each}`' for each in fault.known_keys])}."
     )
@@ -244,8 +272,8 @@ def _is_number(text: str) -> bool:
     return True
 
 
-def _nearest(text: str, known: list[str]) -> str | None:
-    return next(iter(get_close_matches(text.lower(), known, n=1, cutoff=0.6)), None)
+def _nearest(text: str, known: list[str], cutoff: float = 0.6) -> str | None:
+    return next(iter(get_close_matches(text.lower(), known, n=1, cutoff=cutoff)), None)
 
 
 def _shortened(text: str) -> str:
