@@ -106,9 +106,9 @@ def test_what_is_not_a_length_is_refused_in_plain_words(written, unit, said):
         (1196.4, "1196.4", "47 7/64"),
         (-18.0, "-18", "-45/64"),
         (18.034, "18", "45/64"),
-        (0.15, "0.1", "0"),
-        (-0.15, "-0.1", "0"),
-        (0.25, "0.2", "1/64"),
+        (0.15, "0.2", "0"),
+        (-0.15, "-0.2", "0"),
+        (0.25, "0.3", "1/64"),
         (25.3, "25.3", "1"),
         (449.05, "449.1", "17 43/64"),
     ],
@@ -181,7 +181,23 @@ def test_sixty_fourths_of_an_inch_come_back(sixty_fourths):
 def test_what_is_shown_reads_back_to_half_a_step(mm, unit):
     slack = {"mm": Fraction(1, 20), "in": INCH / 128}[unit]
     shown = parse_length(format_length(mm, unit), unit)
-    assert abs(Fraction(shown) - Fraction(mm)) <= slack + Fraction(1, 10**9)
+    # What is a half but for 1e-6 mm goes up too.
+    assert abs(Fraction(shown) - Fraction(mm)) <= slack + Fraction(2, 10**6)
+
+
+@given(st.integers(0, 64 * 400), st.floats(-1e-7, 1e-7), st.sampled_from(["mm", "in"]))
+@settings(max_examples=300)
+def test_halves_of_what_is_shown_go_up_whatever_sum_made_them(steps, noise, unit):
+    step = {"mm": Fraction(1, 10), "in": INCH / 64}[unit]
+    half = float((steps + Fraction(1, 2)) * step)
+    up = format_length(float((steps + 1) * step), unit)
+    assert format_length(half, unit) == format_length(half + noise, unit) == up
+    assert format_length(-half - noise, unit) == f"-{up}"
+
+
+def test_equal_doors_read_alike():
+    """517.3265625 mm are 20 47/128 in."""
+    assert {format_length(each, "in") for each in (517.326562, 517.326563)} == {"20 3/8"}
 
 
 @given(st.text(max_size=30), st.sampled_from(["mm", "in"]))

@@ -53,12 +53,21 @@ REBATE = re.compile(
     rf"rebate (?P<width>{NUMBER}) x (?P<deep>{NUMBER}) deep along the (?P<edge>{NAME}), on the "
     rf"(?P<on>{NAME})(?P<rest>.*)$"
 )
-MORTISES = re.compile(
-    rf"(?:\d+ )?(?:mortise|slot|leaf recess)(?:e?s)? (?P<first>{NUMBER}) x (?P<second>{NUMBER}), "
-    rf"(?P<deep>{NUMBER}) deep, (?:on|in) the (?P<on>{NAME}), "
+POCKET_NAMES = r"(?:\d+ )?(?:mortise|slot|leaf recess)(?:e?s)?"
+POCKET_PLACE = (
     rf"at (?P<along>{NUMBERS}) from the (?P<end>{NAME}) and "
-    rf"(?P<across>{NUMBER}) from the (?P<side>{NAME})(?:, round ends)?$"
+    rf"(?P<across>{NUMBER}) from the (?P<side>{NAME})$"
 )
+POCKET_DEEP = rf"(?:right through|(?P<deep>{NUMBER}) deep), (?:on|in) the (?P<on>{NAME}), "
+MORTISES = re.compile(
+    rf"{POCKET_NAMES} (?P<first>{NUMBER}) x (?P<second>{NUMBER}), {POCKET_DEEP}"
+    rf"nearest corners? {POCKET_PLACE}"
+)
+SLOTS = re.compile(
+    rf"{POCKET_NAMES} (?P<long>{NUMBER}) long (?P<runs>along the length|across the width|through "
+    rf"the thickness), (?P<wide>{NUMBER}) wide, round ends, {POCKET_DEEP}centres? {POCKET_PLACE}"
+)
+RUNS = {"along the length": 0, "across the width": 1, "through the thickness": 2}
 NOTCH = re.compile(
     rf"notch (?P<long>{NUMBER}) along x (?P<wide>{NUMBER}) across, right through, (?P<rest>.*)$"
 )
@@ -136,6 +145,14 @@ def _hole(frame: Frame, on: str, deep: str | None, dia: float, places: dict[int,
     return _walls(at, dict.fromkeys(places, dia / 2))
 
 
+def _pocket(
+    frame: Frame, found: re.Match[str], places: dict[int, float], halves: dict[int, float]
+) -> Probe:
+    into = frame.axis(found["on"])
+    depth = float(found["deep"]) / 2 if found["deep"] else frame.size[into] / 2
+    return _walls({**places, into: frame.into(found["on"], depth)}, halves)
+
+
 def probes(frame: Frame, text: str) -> Iterator[Probe]:
     """Points that a text says are cut away, each with some round it that should not all be."""
     if found := HOLES.match(text):
@@ -164,16 +181,22 @@ def probes(frame: Frame, text: str) -> Iterator[Probe]:
         low, high = sorted((frame.into(found["edge"], 0.0), frame.into(found["edge"], width)))
         yield from _long(frame, found, across, low, high)
     elif found := MORTISES.match(text):
-        first, second = frame.measured_along(found["end"]), frame.measured_along(found["side"])
-        into = frame.axis(found["on"])
+        a, b = float(found["first"]), float(found["second"])
         for along in floats(found["along"]):
-            a, b = float(found["first"]), float(found["second"])
             places = {
-                first: along + a / 2,
-                second: float(found["across"]) + b / 2,
-                into: frame.into(found["on"], float(found["deep"]) / 2),
+                frame.measured_along(found["end"]): along + a / 2,
+                frame.measured_along(found["side"]): float(found["across"]) + b / 2,
             }
-            yield _walls(places, {first: a / 2, second: b / 2})
+            yield _pocket(frame, found, places, dict(zip(places, (a / 2, b / 2), strict=True)))
+    elif found := SLOTS.match(text):
+        long = RUNS[found["runs"]]
+        for along in floats(found["along"]):
+            places = {
+                frame.measured_along(found["end"]): along,
+                frame.measured_along(found["side"]): float(found["across"]),
+            }
+            halves = {axis: float(found["long" if axis == long else "wide"]) / 2 for axis in places}
+            yield _pocket(frame, found, places, halves)
     elif found := NOTCH.match(text):
         yield _notch(frame, float(found["long"]), float(found["wide"]), found["rest"])
     elif found := POCKETS.match(text):

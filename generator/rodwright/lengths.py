@@ -36,6 +36,8 @@ _LONGEST_TEXT = 60
 INCH_PARTS = 64
 """Inches are shown to this part of one: the finest that rules are divided into (common practice,
 no source)."""
+_NOISE = Fraction(1, 10**6)
+"""mm.  Lengths that differ by no more are equal: sums of floats leave no more than that."""
 _STEPS: dict[LengthUnit, Fraction] = {"mm": Fraction(1, 10), "in": _INCH / INCH_PARTS}
 
 _EXAMPLES = {
@@ -87,8 +89,12 @@ def parse_length(value: float | str, unit: LengthUnit) -> float:
 
 
 def to_inches(mm: float) -> Fraction:
-    """A length in mm in inches, to the nearest 1/64: the one rounding of all inches shown."""
-    return Fraction(round(Fraction(mm) / _INCH * INCH_PARTS), INCH_PARTS)
+    """A length in mm in inches, to the nearest 1/64: the one rounding of all inches shown.
+
+    A half goes up (of a length below zero, down), and so does what is a half but for 1e-6 mm: equal
+    pieces read alike whichever sums made them.
+    """
+    return Fraction(_steps(mm, "in"), INCH_PARTS)
 
 
 def from_inches(inches: str) -> float:
@@ -100,10 +106,11 @@ def format_length(mm: float, unit: LengthUnit) -> str:
     """A length in mm as text in ``unit``, without the unit itself.
 
     Millimetres are rounded to one decimal, which is dropped where it is 0 (``602.5``,
-    ``18``), inches to the nearest 1/64 as a reduced fraction (``23 5/8``, ``3/4``, ``0``).
+    ``18``), inches to the nearest 1/64 as a reduced fraction (``23 5/8``, ``3/4``, ``0``); halves
+    as in :func:`to_inches`.
     """
     if unit == "mm":
-        return f"{round(mm, 1) or 0.0:.1f}".removesuffix(".0")
+        return f"{_steps(mm, unit) / 10:.1f}".removesuffix(".0")
     inches = to_inches(mm)
     whole, rest = divmod(abs(inches), 1)
     sign = "-" if inches < 0 else ""
@@ -122,6 +129,12 @@ def at_most(mm: float, unit: LengthUnit) -> float:
     """A length (mm) down to the next that is shown."""
     step = _STEPS[unit]
     return float(floor(round(Fraction(mm) / step, 9)) * step)
+
+
+def _steps(mm: float, unit: LengthUnit) -> int:
+    """A length in mm in the steps that are shown, to the nearest."""
+    steps = floor((abs(Fraction(mm)) + _NOISE) / _STEPS[unit] + Fraction(1, 2))
+    return -steps if mm < 0 else steps
 
 
 def _read(text: str, unit: LengthUnit) -> Fraction:

@@ -34,6 +34,7 @@ from specs import unit_from
 from strategies import shapes
 
 FACE, EDGE, END = Surface.FACE, Surface.FACE_EDGE, Surface.NEAR_END
+SIZE = (400.0, 120.0, 20.0)
 
 
 @pytest.mark.parametrize(
@@ -49,6 +50,8 @@ FACE, EDGE, END = Surface.FACE, Surface.FACE_EDGE, Surface.NEAR_END
          "leaf recess for hinge, 65 x 15 mm, 2 deep"),
         (Mortise(EDGE, (90.0, 5.0), (20.0, 5.0), 2.0, True, use="screw"),
          "slot for screw, 20 x 5 mm, 2 deep"),
+        (Mortise(FACE, (90.0, 5.0), (5.0, 20.0), 20.0, True, use="screw"),
+         "slot for screw, 20 x 5 mm, right through"),
         (Mortise(EDGE, (9.0, 4.0), (40.0, 8.0), 25.0, use="loose tenon"),
          "mortise for loose tenon, 40 x 8 mm, 25 deep"),
         (PocketHole(FACE, END, 50.0, 9.0, 20.0, 9.5, 4.0, use="pocket screw"),
@@ -60,7 +63,7 @@ FACE, EDGE, END = Surface.FACE, Surface.FACE_EDGE, Surface.NEAR_END
     ],
 )  # fmt: skip
 def test_names(working: Working, name: str) -> None:
-    assert working_names([working], "mm") == (name,)
+    assert working_names([working], SIZE, "mm") == (name,)
 
 
 def row(count: int, use: str, y: float = 37.0) -> list[Working]:
@@ -68,26 +71,28 @@ def row(count: int, use: str, y: float = 37.0) -> list[Working]:
 
 
 def test_equal_holes_in_a_line_are_a_row() -> None:
-    shelves = working_names(row(5, "adjustable shelves"), "mm")
+    shelves = working_names(row(5, "adjustable shelves"), SIZE, "mm")
     assert set(shelves) == {"row for adjustable shelves, 5 mm, 10 deep"}
-    assert set(working_names(row(5, "dowel"), "mm")) == {"row for dowels, 5 mm, 10 deep"}
-    assert set(working_names(row(4, "dowel"), "mm")) == {"hole for dowel, 5 mm, 10 deep"}
+    assert set(working_names(row(5, "dowel"), SIZE, "mm")) == {"row for dowels, 5 mm, 10 deep"}
+    assert set(working_names(row(4, "dowel"), SIZE, "mm")) == {"hole for dowel, 5 mm, 10 deep"}
 
 
 def test_what_holes_are_for_keeps_them_apart() -> None:
-    names = working_names([*row(6, "adjustable shelves"), *row(2, "hinge plate", 251.0)], "mm")
+    names = working_names(
+        [*row(6, "adjustable shelves"), *row(2, "hinge plate", 251.0)], SIZE, "mm"
+    )
     assert names[0] == "row for adjustable shelves, 5 mm, 10 deep"
     assert names[-1] == "hole for hinge plate, 5 mm, 10 deep"
 
 
 def test_inches() -> None:
     hole = Hole(FACE, (50.0, 37.0), 6.35, 9.525, "adjustable shelves")
-    assert working_names([hole], "in") == ("hole for adjustable shelves, 1/4 in, 3/8 deep",)
+    assert working_names([hole], SIZE, "in") == ("hole for adjustable shelves, 1/4 in, 3/8 deep",)
 
 
 @given(shapes())
 def test_every_working_has_a_name_in_plain_letters(shape: ShapeKey) -> None:
-    names = working_names(shape[1], "mm")
+    names = working_names(shape[1], shape[0], "mm")
     assert len(names) == len(shape[1])
     for name in names:
         assert re.fullmatch(r"[a-z]+( [a-z]+)*, [ -~]+", name)

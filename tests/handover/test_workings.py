@@ -111,8 +111,14 @@ def own_words(*workings: Working) -> tuple[str, ...]:
         ),
         (
             Mortise(Surface.FACE_EDGE, (40.0, 6.0), (50.0, 8.0), 30.0, round_ends=True),
-            "mortise 50 x 8, 30 deep, in the face edge, at 40 from the near end and 6 from the "
-            "reverse, round ends",
+            "mortise 50 long along the length, 8 wide, round ends, 30 deep, in the face edge, "
+            "centre at 65 from the near end and 10 from the reverse",
+        ),
+        (
+            # 20 thick, so that it comes out.
+            Mortise(Surface.FACE, (40.0, 50.0), (5.0, 16.0), 20.0, True, use="screw"),
+            "slot 16 long across the width, 5 wide, round ends, right through, on the face, "
+            "centre at 42.5 from the near end and 58 from the face edge",
         ),
         (
             PocketHole(Surface.REVERSE, Surface.FAR_END, 30.0, 9.0, 25.0, 9.5, 4.0),
@@ -322,16 +328,16 @@ def test_pockets_are_measured_as_the_piece_lies() -> None:
     assert told([left]) == (
         "bevel 45° where the right face meets the front edge, 4 over the right face, "
         "4 down the front edge",
-        "mortise 50 x 20, 8 deep, on the right face, at 100 from the bottom end and 30 from the "
-        "rear edge",
+        "mortise 50 x 20, 8 deep, on the right face, nearest corner at 100 from the bottom end and "
+        "30 from the rear edge",
         "pocket hole 9.5 dia. at 15° on the right face, at 20 from the rear edge, ending 25 "
         "before the top end, then 4 dia. out of it 9 below the right face",
     )
     assert told([right]) == (
         "bevel 45° where the left face meets the front edge, 4 over the left face, "
         "4 down the front edge",
-        "mortise 50 x 20, 8 deep, on the left face, at 100 from the bottom end and 70 from the "
-        "front edge",
+        "mortise 50 x 20, 8 deep, on the left face, nearest corner at 100 from the bottom end and "
+        "70 from the front edge",
         "pocket hole 9.5 dia. at 15° on the left face, at 100 from the front edge, ending 25 "
         "before the top end, then 4 dia. out of it 9 below the left face",
     )
@@ -379,8 +385,8 @@ def test_equal_mortises_and_pocket_holes_are_gathered() -> None:
         PocketHole(Surface.FACE, Surface.NEAR_END, y, 9.0, 25.0, 9.5, 4.0) for y in (30.0, 90.0)
     ]
     assert own_words(*mortises, *pockets) == (
-        "2 mortises 30 x 8, 12 deep, on the face, at 50, 200 from the near end and 40 from the "
-        "face edge, round ends",
+        "2 mortises 30 long along the length, 8 wide, round ends, 12 deep, on the face, centres "
+        "at 65, 215 from the near end and 44 from the face edge",
         "2 pocket holes 9.5 dia. at 15° on the face, at 30, 90 from the face edge, ending 25 "
         "before the near end, then 4 dia. out of it 9 below the face",
     )

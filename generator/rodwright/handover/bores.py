@@ -18,6 +18,11 @@ _STEPPED = 0.1
 """mm by which the last hole may be out where a row is told by its pitch: as little as any length
 in a list may."""
 
+_DIGITS = 6
+"""Decimals of a millimetre to which places are equal."""
+_RUNS = ("along the length", "across the width", "through the thickness")
+"""Which way a piece's x, y and z run."""
+
 Line = tuple[float, list[float]]
 """Where a line of places lies across, and the places along it."""
 
@@ -122,22 +127,36 @@ def pocket_name(mortise: Mortise) -> str:
     return "slot" if mortise.use in ("screw", "button") else "mortise"
 
 
+def middle(mortise: Mortise) -> tuple[float, float]:
+    """The middle of a mortise on its surface, where a cutter of round ends is set."""
+    (first, second), (length, width) = mortise.position, mortise.extent
+    return first + length / 2, second + width / 2
+
+
 def _mortises(words: Words, mortises: Sequence[Mortise]) -> Iterator[str]:
-    say = words.say
+    """Those with round ends by their middle, as holes are; square ones by their nearest corner."""
     alike: dict[tuple[Mortise, float], list[float]] = {}
     for mortise in mortises:
-        along, across = mortise.position
+        along, across = middle(mortise) if mortise.round_ends else mortise.position
         kind = replace(mortise, position=(0.0, 0.0))
-        alike.setdefault((kind, across), []).append(along)
+        alike.setdefault((kind, round(across, _DIGITS)), []).append(along)
     for (kind, across), places in alike.items():
         first, second = (words.low(axis) for axis in range(3) if axis != kind.surface.axis)
-        length, width = kind.extent
-        ends = ", round ends" if kind.round_ends else ""
+        count, at = len(places), "centre" if kind.round_ends else "nearest corner"
         yield (
-            f"{_count(len(places), pocket_name(kind))} {say(length)} x {say(width)}, "
-            f"{say(kind.depth)} deep, {words.on(kind.surface)}, at {words.places(sorted(places))} "
-            f"from the {first} and {say(across)} from the {second}{ends}"
+            f"{_count(count, pocket_name(kind))} {_mortise_size(words, kind)}, "
+            f"{words.deep(kind.surface, kind.depth)}, {words.on(kind.surface)}, "
+            f"{at}{'s' if count > 1 else ''} at {words.places(sorted(places))} "
+            f"from the {first} and {words.say(across)} from the {second}"
         )
+
+
+def _mortise_size(words: Words, kind: Mortise) -> str:
+    say = words.say
+    if not kind.round_ends:
+        return f"{say(kind.extent[0])} x {say(kind.extent[1])}"
+    long, wide = max(kind.extent), min(kind.extent)
+    return f"{say(long)} long {_RUNS[kind.long_axis]}, {say(wide)} wide, round ends"
 
 
 def _pocket_holes(words: Words, pockets: Sequence[PocketHole]) -> Iterator[str]:

@@ -75,7 +75,7 @@ def _product(
         name=row_name(parts),
         description=f"{len(parts)} off, {stock.described} {thickness} {unit}, {shop.state}",
         properties=_properties(parts, shop, unit),
-        workings=working_names(shop.part.workings, unit),
+        workings=working_names(shop.part.workings, shop.part.blank.size, unit),
         file=file,
     )
 
@@ -87,6 +87,7 @@ def _properties(parts: Sequence[Part], shop: ShopPart, unit: LengthUnit) -> tupl
         f"{lie.name(each.surface)}: {each.called} {format_length(each.thickness, unit)} {unit}"
         for each in shop.edged
     ]
+    later = working_names(shop.later, shop.part.blank.size, unit)
     return (
         ("ref", ", ".join(each.ref for each in parts)),
         ("name", common_name([each.name for each in parts])),
@@ -104,7 +105,7 @@ def _properties(parts: Sequence[Part], shop: ShopPart, unit: LengthUnit) -> tupl
         ("measured", shop.reference),
         ("second side", shop.second_side or "none"),
         ("before and after", "; ".join(shop.notes) or "nothing"),
-        ("worked later", "; ".join(dict.fromkeys(working_names(shop.later, unit))) or "nothing"),
+        ("worked later", "; ".join(dict.fromkeys(later)) or "nothing"),
     )
 
 

@@ -42,6 +42,11 @@ class Words:
         """On a face, or in an edge or an end."""
         return f"{'on' if surface.axis == 2 else 'in'} the {self.name(surface)}"
 
+    def deep(self, surface: Surface, depth: float) -> str:
+        """How deep something goes in from a surface, or that it comes out opposite."""
+        through = depth >= self.size[surface.axis] - TOUCH
+        return "right through" if through else f"{self.say(depth)} deep"
+
     def places(self, at: Sequence[float]) -> str:
         """Several places, one after the other."""
         return ", ".join(map(self.say, at))

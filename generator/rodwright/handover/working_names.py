@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from rodwright.handover.bores import in_rows, pocket_name
+from rodwright.handover.words import TOUCH
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.parts import (
     Bevel,
@@ -23,19 +24,20 @@ from rodwright.parts import (
     Notch,
     PocketHole,
     Rebate,
+    Vector,
     Working,
 )
 
 
-def working_names(workings: Sequence[Working], unit: LengthUnit) -> tuple[str, ...]:
-    """A name for each working, in their order; lengths in ``unit``."""
+def working_names(workings: Sequence[Working], size: Vector, unit: LengthUnit) -> tuple[str, ...]:
+    """A name for each working of a blank of this size (mm), in their order; lengths in ``unit``."""
     holes: dict[tuple[Hole, str], list[tuple[float, float]]] = {}
     for each in workings:
         if isinstance(each, Hole):
             holes.setdefault(_kind(each), []).append(each.position)
     rows = {kind: in_rows(places) for kind, places in holes.items()}
     return tuple(
-        _named(each, unit, isinstance(each, Hole) and each.position in rows[_kind(each)])
+        _named(each, size, unit, isinstance(each, Hole) and each.position in rows[_kind(each)])
         for each in workings
     )
 
@@ -45,7 +47,7 @@ def _kind(hole: Hole) -> tuple[Hole, str]:
     return replace(hole, position=(0.0, 0.0)), hole.use
 
 
-def _named(working: Working, unit: LengthUnit, in_row: bool) -> str:
+def _named(working: Working, size: Vector, unit: LengthUnit, in_row: bool) -> str:
     def say(*lengths: float) -> str:
         return f"{' x '.join(format_length(length, unit) for length in lengths)} {unit}"
 
@@ -58,8 +60,11 @@ def _named(working: Working, unit: LengthUnit, in_row: bool) -> str:
             sizes = [say(diameter), "right through" if depth is None else deep(depth)]
         case Groove(_, _, width, depth) | Housing(_, _, width, depth) | Rebate(_, _, width, depth):
             what, sizes = type(working).__name__.lower(), [say(width), deep(depth)]
-        case Mortise(_, _, extent, depth):
-            what, sizes = pocket_name(working), [say(*extent), deep(depth)]
+        case Mortise(surface, _, extent, depth):
+            through = depth >= size[surface.axis] - TOUCH
+            sides = sorted(extent, reverse=True) if working.round_ends else extent
+            what = pocket_name(working)
+            sizes = [say(*sides), "right through" if through else deep(depth)]
         case Notch(_, _, length, width):
             what, sizes = "notch", [say(length, width), "right through"]
         case PocketHole(diameter=diameter, angle=angle):
