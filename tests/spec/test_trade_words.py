@@ -118,6 +118,31 @@ def test_a_word_that_means_nothing_here_gets_the_usual_answer() -> None:
 
 
 @pytest.mark.parametrize(
+    ("line", "says", "remedy"),
+    [
+        ("base: {kind: toe_board, height: 90, levelling: 9}", "it goes with `kind: plinth`",
+         "Take it out, or write `kind: plinth`."),
+        ("face_frame: {stock: ply, width: 40, overlap: 5}", "it stands under `fit`",
+         "Write `overlap:` under `fit`."),
+        ("fit: {slope: 5}", "it stands at the top", "Write `slope:` at the top of the spec."),
+        ("fit: {side: 5}", "did you mean `sides`?", "Write `sides:`."),
+        ("face_frame: {stock: ply, width: 40, overhnag: 5}", "did you mean `overhang`?",
+         "Write `overhang:`."),
+    ],
+)  # fmt: skip
+def test_a_key_that_belongs_elsewhere_is_told_where(line: str, says: str, remedy: str) -> None:
+    ((message, said),) = _told(f"{SPEC}{line}\n")
+    assert says in message
+    assert said == remedy
+
+
+def test_a_key_told_by_its_name_is_not_missed_as_well() -> None:
+    ((message, said),) = _told(SPEC.replace("stock: {ply", "materials: {ply"))
+    assert "it is called `stock:` here" in message
+    assert said == "Write `stock:`."
+
+
+@pytest.mark.parametrize(
     ("short", "whole"),
     [
         ("shelves: 3", "shelves: {count: 3}"),

@@ -273,8 +273,8 @@ ONE_PROBLEM = [
     (
         "title: x\nstock: {a: {kind: board, width: 3, size: [1, 2]}}",
         (2, 36),
-        "`size` isn't a key of `a`",
-        "The keys here are `kind` and `width`.",
+        "`size` isn't a key of `a` as it is; it goes with `kind: sheet`",
+        "Take it out, or write `kind: sheet`.",
     ),
     (
         "title: x\nstock: {a: {kind: sheet, size: [1]}}",
