@@ -61,7 +61,7 @@ def test_a_high_inset_front_of_oak_swells_shut() -> None:
     assert (found.severity, found.rule) == (Severity.WARNING, "a drawer binds")
     assert found.figure == pytest.approx(230 * FLAT)
     assert found.limit == pytest.approx(1.5)
-    assert "5 mm into their gap of 1.5 mm" in found.message
+    assert "swells 5 mm into its gap of 1.5 mm to Top (TP1)" in found.message
     assert "13-5" in found.source
     # The remedies' figures: 5.04 up to the next half millimetre, and 230 x 0.0108 = 2.48.
     assert "gap of 5.5 mm" in found.remedy

@@ -127,6 +127,16 @@ def test_bevels_that_a_saw_cannot_tilt_to(bevel: Bevel, tilt: float | None) -> N
         assert "jig" in each.remedy
 
 
+def test_bevels_of_one_tilt_are_told_once() -> None:
+    bevel = Bevel(Surface.FAR_END, Surface.FACE, 18.0, 20.0)
+    steeper = Bevel(Surface.FAR_END, Surface.FACE, 18.0, 22.0)
+    parts = [_panel(bevel), replace(_panel(bevel), ref="P2", name="Another"),
+             replace(_panel(steeper), ref="P3")]  # fmt: skip
+    found = [each for each in _check(*parts) if each.rule == "bevel past the saw"]
+    assert [each.parts for each in found] == [("P1", "P2"), ("P3",)]
+    assert found[0].message.endswith("most stop at 45; likewise P2")
+
+
 @pytest.mark.parametrize(("length", "found"), [(240.1, 0), (239.9, 1)])
 def test_mitres_that_cross(length: float, found: int) -> None:
     mitres = [Mitre(end, 45.0, Surface.FACE_EDGE) for end in (Surface.NEAR_END, Surface.FAR_END)]

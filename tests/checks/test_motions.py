@@ -25,6 +25,7 @@ from rodwright.parts import (
     Swing,
     Unit,
 )
+from specs import unit_from
 
 STOCK = Stock("ply", "sheet", "birch plywood", 18, Grain.LENGTHWISE, 680, "test", "#dcc59b")
 Corner = tuple[float, float, float]
@@ -169,3 +170,16 @@ def test_over_the_floor(low: float, said: bool) -> None:
     """Common practice, no source: at least 5 mm under a door."""
     door = _box("DO1", (0, 0, low), (400, 18, 700))
     assert bool(_found(door, moving=(LEFT,))) == said
+
+
+def test_a_neighbour_held_shut_is_told_as_such() -> None:
+    """Two overlay doors hung on one divider: past square the one lies before the other."""
+    door = {"hung": "overlay"}
+    columns = [
+        {"width": "1 share", "doors": door | {"hinges": "right"}},
+        {"width": "1 share", "doors": door | {"hinges": "left"}},
+    ]
+    text = "size: {width: 900, height: 900, depth: 300}\n"
+    unit = unit_from(text, interior={"columns": columns})
+    (found,) = (each for each in motions(unit) if each.rule == "open neighbours")
+    assert found.message.endswith("with one open 110 degrees, the other doesn't open at all")

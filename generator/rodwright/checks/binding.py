@@ -139,9 +139,12 @@ def _closed(unit: Unit, gap: _Gap, other: _Front | None) -> Finding | None:
         return None
     dry, wet = unit.moisture
     what = "drawer" if front.axis == 2 else "door"
-    both = f"{named(front.part)} and {named(gap.beyond)}"
-    into = f"{length_in(unit, grows)} into their gap of {length_in(unit, gap.wide)}"
-    swell = f"swell {into}" if other is not None else f"are apart no more: the {what} swells {into}"
+    into, wide = length_in(unit, grows), length_in(unit, gap.wide)
+    swell = (
+        f"{named(front.part)} and {named(gap.beyond)} swell {into} into their gap of {wide}"
+        if other is not None
+        else f"{named(front.part)} swells {into} into its gap of {wide} to {named(gap.beyond)}"
+    )
     remedies = [f"Leave a gap of {length_in(unit, ceil(2 * grows - _ROUNDING) / 2)} (`gap`)"]
     if (calmer := closes(calm=True)) <= gap.wide + _ROUNDING:
         remedies.append(
@@ -156,7 +159,7 @@ def _closed(unit: Unit, gap: _Gap, other: _Front | None) -> Finding | None:
     return Finding(
         Severity.WARNING,
         f"a {what} binds",
-        f"from {dry:g} to {wet:g} % moisture {both} {swell}",
+        f"from {dry:g} to {wet:g} % moisture {swell}",
         "; or ".join(remedies) + ".",
         (front.part.ref, *([gap.beyond.ref] if other is not None else [])),
         grows,

@@ -141,11 +141,14 @@ def _neighbours(unit: Unit, one: _Door, other: _Door) -> Iterator[Finding]:
         return
     grave = _clash(one, other, NEEDED) is not None
     first, second = one.swing, other.swing
+    stops = (
+        f"the other strikes it at {least:.0f}" if least >= 1 else "the other doesn't open at all"
+    )
     yield Finding(
         Severity.WARNING if grave else Severity.NOTE,
         "open neighbours",
         f"{opening(unit, first)} and {opening(unit, second)} can't both stand open: with one open "
-        f"{abs(first.angle):g} degrees, the other strikes it at {least:.0f}",
+        f"{abs(first.angle):g} degrees, {stops}",
         "Hang one of them on its other side, or limit how far they open (`hinge.opens`).",
         (first.refs[0], second.refs[0]),
         least,

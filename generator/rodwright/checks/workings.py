@@ -48,8 +48,8 @@ def workings(unit: Unit) -> Iterator[Finding]:
             yield from _deep(unit, part)
             yield from _thin_tongues(unit, part)
             yield from _crossing_mitres(unit, part)
-            yield from _past_the_saw(part)
             yield from bores(unit, part)
+    yield from _past_the_saw(unit)
 
 
 def _outside(unit: Unit, part: Part) -> Iterator[Finding]:
@@ -196,27 +196,30 @@ def _crossing_mitres(unit: Unit, part: Part) -> Iterator[Finding]:
         )
 
 
-def _past_the_saw(part: Part) -> Iterator[Finding]:
-    """Bevels that want a saw tilted further from square than it goes.
+def _past_the_saw(unit: Unit) -> Iterator[Finding]:
+    """Bevels that want a saw tilted further from square than it goes; one for each tilt.
 
     A cut across the whole end or edge is tried from its other surface too: flat on its face a
     board needs the saw tilted by the bevel's angle, on its edge by what is left to 90 degrees.
     Wherever the cut lies in the plane of a face (an upright end cut to a slope, a tapered
     strip), a mitre gauge or a guide sets it, and the saw stands square.
     """
-    bevels = [each for each in part.workings if isinstance(each, Bevel)]
-    for bevel in bevels:
-        tilt = bevel_tilt(bevel)
-        if tilt is None or tilt <= STEEPEST + _DEGREES:
-            continue
+    cut: dict[str, dict[str, float]] = {}
+    for part in unit.parts:
+        for bevel in (each for each in part.workings if isinstance(each, Bevel)):
+            tilt = bevel_tilt(bevel)
+            if tilt is not None and tilt > STEEPEST + _DEGREES:
+                cut.setdefault(f"{tilt:.1f}", {})[part.ref] = tilt
+    for shown, tilts in cut.items():
+        ref, tilt = next(iter(tilts.items()))
         yield Finding(
             Severity.WARNING,
             "bevel past the saw",
-            f"the bevel on {named(part)} wants a saw tilted {tilt:.1f} degrees from square; most "
-            f"stop at {STEEPEST:g}",
+            f"the bevel on {named(unit.part(ref))} wants a saw tilted {shown} degrees from square; "
+            f"most stop at {STEEPEST:g}",
             f"Stand the board on that edge against a tall fence and tilt the saw {90 - tilt:.1f} "
             f"degrees, with the piece held in a jig; or plane the bevel by hand to a line.",
-            (part.ref,),
+            tuple(tilts),
             tilt,
             STEEPEST,
             "degrees",
