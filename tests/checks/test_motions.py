@@ -173,13 +173,12 @@ def test_over_the_floor(low: float, said: bool) -> None:
 
 
 def test_a_neighbour_held_shut_is_told_as_such() -> None:
-    """Two overlay doors hung on one divider: past square the one lies before the other."""
-    door = {"hung": "overlay"}
-    columns = [
-        {"width": "1 share", "doors": door | {"hinges": "right"}},
-        {"width": "1 share", "doors": door | {"hinges": "left"}},
-    ]
-    text = "size: {width: 900, height: 900, depth: 300}\n"
-    unit = unit_from(text, interior={"columns": columns})
+    """Two overlay doors hung on one divider under a slope: past square one lies before the other,
+    whose corner it touches from the start."""
+    door = {"stock": "ply", "hung": "overlay"}
+    columns = [{"width": "1 share", "doors": door}, {"width": "1 share", "doors": door}]
+    text = "size: {width: 1400, height: 2000, depth: 500}\n"
+    slope = {"falls": "left", "low": 700, "pitch": 50}
+    unit = unit_from(text, interior={"columns": columns}, slope=slope)
     (found,) = (each for each in motions(unit) if each.rule == "open neighbours")
     assert found.message.endswith("with one open 110 degrees, the other doesn't open at all")

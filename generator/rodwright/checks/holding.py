@@ -60,19 +60,26 @@ def _butted(unit: Unit) -> Iterator[Finding]:
 def _frames(unit: Unit) -> Iterator[Finding]:
     """Members of a face frame that only glue holds together."""
     frame = (Role.STILE, Role.RAIL)
-    for joint in unit.joints:
-        one, other = unit.part(joint.first), unit.part(joint.second)
-        if joint.fixings or one.role not in frame or other.role not in frame:
-            continue
-        yield Finding(
-            Severity.WARNING,
-            "frame only glued",
-            f"only glue on end grain holds {named(one)} and {named(other)} together",
-            "Choose a `face_frame.joint` (dowels, biscuits, loose_tenons), with members wide "
-            "enough for it: 24 mm for dowels of 6.",
-            (one.ref, other.ref),
-            measure="",
-        )
+    glued = [
+        joint
+        for joint in unit.joints
+        if not joint.fixings
+        and all(unit.part(ref).role in frame for ref in (joint.first, joint.second))
+    ]
+    if not glued:
+        return
+    first = glued[0]
+    refs = dict.fromkeys(ref for joint in glued for ref in (joint.first, joint.second))
+    yield Finding(
+        Severity.WARNING,
+        "frame only glued",
+        f"only glue on end grain holds {named(unit.part(first.first))} and "
+        f"{named(unit.part(first.second))} together",
+        "Choose a `face_frame.joint` (dowels, biscuits, loose_tenons), with members wide "
+        "enough for it: 24 mm, or 1 in, for the thinnest dowels.",
+        tuple(refs),
+        measure="",
+    )
 
 
 def _cornices(unit: Unit) -> Iterator[Finding]:
