@@ -99,6 +99,15 @@ class Role(StrEnum):
     SCRIBE = "scribe"
 
 
+STANDS_OUT = (
+    Role.SCRIBE, Role.WORKTOP, Role.CORNICE,
+    Role.DOOR, Role.DOOR_STILE, Role.DOOR_RAIL, Role.DOOR_PANEL, Role.DRAWER_FRONT,
+    Role.DRAWER_SIDE, Role.DRAWER_END, Role.DRAWER_BOTTOM,
+)  # fmt: skip
+"""What reaches past the carcass on purpose: it may stand out of an opening, and the set-out holds
+it against the walls."""
+
+
 @dataclass(frozen=True, slots=True)
 class Box:
     """An axis-aligned box between two opposite corners, in whatever frame its user names."""

@@ -64,3 +64,12 @@ def test_what_cant_be_edged_is_told() -> None:
         "edging.edges.1: the face frame covers the front of the bottom: nothing shows to be edged",
         "edging.edges.2: the face frame covers the front of the sides: nothing shows to be edged",
     ]
+
+
+def test_a_unit_refused_already_is_not_told_that_parts_to_be_edged_are_missing() -> None:
+    """Too large a size leaves no shelves, and it is the size that is wrong."""
+    opening = "opening: {width: 1200, height: 2000, depth: 300}\nsize: {height: 7000}\n"
+    wishes = {"shelves": {"at": [7500]}}
+    told = problems_of(opening, interior=wishes, edging=edging("shelves"))
+    assert told
+    assert not any(each.startswith("edging") for each in told)

@@ -269,3 +269,22 @@ def test_edges_run_from_below_and_from_the_left() -> None:
     for a, b in EDGES.values():
         assert square[b][0] >= square[a][0]
         assert square[b][1] >= square[a][1]
+
+
+def test_exchanged_diagonals_are_named_beside_a_good_reading_that_they_blame() -> None:
+    # The top is 8 to the right of the floor: the rising diagonal is the longer one.
+    true = read(quadrilateral(1216.0, 2300.0, (0.0, 0.0, 8.0, 0.0, 8.0, 0.0)))
+    diagonals = true["diagonals"]
+    exchanged = true | {
+        "diagonals": {"rising": diagonals["falling"], "falling": diagonals["rising"]}
+    }
+    assert not _doubts(true)
+    ((_, message, remedy),) = _problems(exchanged)
+    assert message.endswith(", or the diagonals are exchanged")
+    assert "from the bottom left corner" in remedy
+
+
+def test_diagonals_whose_exchange_mends_nothing_are_not_said_to_be_exchanged() -> None:
+    corners = quadrilateral(1200.0, 2000.0, (0.0,) * 6)
+    ((_, message, _),) = _problems(read(corners, {"rising": 40.0}))
+    assert "exchanged" not in message

@@ -215,6 +215,16 @@ def test_the_remedies_tell_of_plinth_and_doors_in_check() -> None:
     assert f"{DOORS}, and {PLINTH}" in found.remedy
 
 
+def test_more_than_a_remedy_that_works_is_not_offered() -> None:
+    """The plinth alone does, or the doors alone: nobody need take off both."""
+    for height, depth, what in ((2080.0, 638.0, PLINTH), (2200.0, 620.0, DOORS)):
+        unit = cupboard(hypot(height, depth) + 0.5)
+        assert unit.way_in is not None
+        tried = [remedy.what for remedy in remedies(unit, unit.way_in)]
+        assert what in tried
+        assert f"{DOORS}, and {PLINTH}" not in tried
+
+
 def test_a_plinth_has_to_pass_the_doorway_too() -> None:
     """A carcass lying on its side is 500 high, and its plinth as wide as it is."""
     unit = unit_from(CUPBOARD)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import subprocess
 import sys
+from dataclasses import replace
 from pathlib import Path
 from xml.etree import ElementTree
 
@@ -13,7 +14,14 @@ from PIL import Image
 from typer.testing import CliRunner
 
 import rodwright
+from rodwright.checks.fit import fitted_size
+from rodwright.parts import Unit
+from rodwright.pictures.way import way_drawings
 from rodwright.problems import ProblemsError
+from rodwright.site.way_body import Body, Niche, body_of, niche_of, rest, slide
+from rodwright.site.way_in import into_opening
+from rodwright.site.way_remedies import steps_for
+from rodwright.ways import WayIn
 from rodwright_cli.main import app
 from samples import bookcase
 from specs import STOCK, unit_from
@@ -29,6 +37,11 @@ way_in:
   corners: [{before: 1200, after: 1150}]
   mouth: {height: 1885, thickness: 25}
 """
+
+
+def way(unit: Unit) -> WayIn:
+    assert unit.way_in is not None
+    return unit.way_in
 
 
 def test_every_step_is_answered_and_drawn(tmp_path: Path) -> None:
@@ -108,3 +121,55 @@ def test_the_answer_needs_no_geometry_kernel(tmp_path: Path) -> None:
 def test_without_a_way_in() -> None:
     with pytest.raises(ProblemsError, match="way_in"):
         rodwright.way_in(bookcase())
+
+
+OVERLAY = """
+opening: {width: {bottom: 1200, top: 1196}, height: 2300, depth: 340}
+carcass: {stock: ply}
+interior: {doors: {hung: overlay, count: 2}}
+way_in: {ceiling: 3000}
+"""
+
+
+def test_doors_that_stand_before_the_opening_take_none_of_its_depth() -> None:
+    unit = unit_from(OVERLAY)
+    doors = -min(part.bounds().low[1] for part in unit.parts)
+    assert doors >= 18.0
+    for found in (rodwright.way_in(unit).steps, steps_for(unit, way(unit))):
+        assert found[-1].passes
+    # The carcass alone is as deep as the opening: a millimetre more is too much.
+    for depth, goes in ((340.0, True), (341.0, False)):
+        deep = unit_from(f"{OVERLAY}size: {{depth: {depth}}}\n")
+        assert rodwright.way_in(deep).steps[-1].passes is goes
+    assert fitted_size(unit)[2] == pytest.approx(340.0)
+    assert body_of(unit).depth_inside == pytest.approx(340.0)
+    assert body_of(unit).overall_depth == pytest.approx(340.0 + doors)
+
+
+def test_doors_wider_than_a_mouth_stand_behind_it() -> None:
+    """There is no room then for what would else stand before the opening."""
+    text = OVERLAY.replace("ceiling: 3000", "mouth: {width: 1150, thickness: 25}")
+    unit = unit_from(text)
+    body = body_of(unit)
+    assert unit.opening is not None
+    niche = niche_of(unit.opening, way(unit), body)
+    assert rest(body, niche) == pytest.approx(340.0 - body.overall_depth)
+    assert slide(body, niche).inside == pytest.approx(340.0 - body.overall_depth - 25.0)
+
+
+def test_the_search_puts_doors_before_the_opening_too() -> None:
+    """Between nibs the carcass is turned; its doors would run into the rear wall else."""
+    body = Body(1000.0, 1990.0, 354.0, proud=24.0)
+    place = Niche(1200.0, 2000.0, 400.0, 1050.0, 2000.0, 20.0, 0.0, 0.0, None, None)
+    assert into_opening(body, place, "mm").passes
+    shallow = replace(place, depth=329.0)
+    assert not into_opening(body, shallow, "mm").passes
+    assert into_opening(body, replace(place, depth=331.0), "mm").passes
+
+
+def test_the_opening_is_named_as_check_names_it() -> None:
+    unit = unit_from(OVERLAY)
+    named = "the opening (1196 x 2300 mm as read at its tightest)"
+    answer = rodwright.way_in(unit)
+    assert answer.steps[-1].place == named
+    assert any(named in drawing.title for drawing in way_drawings(answer).values())

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
 from rodwright.lengths import at_least
-from rodwright.parts import OpeningShape, Part, Role, Unit, Vector
+from rodwright.parts import STANDS_OUT, OpeningShape, Part, Role, Unit, Vector
 from rodwright.site.cautions import OLD_MATERIALS, STRUCTURE
 from rodwright.site.gaps import CAULK_LIMIT, Closing, closings
 
@@ -16,12 +16,6 @@ USUAL_GAP = (6.0, 8.0)
 SMALL_OPENING = 250.0
 """An opening less wide or high than this, mm, was more likely read in another unit."""
 _ROUNDING = 1e-6
-_STANDS_OUT = (
-    Role.SCRIBE, Role.WORKTOP, Role.CORNICE,
-    Role.DOOR, Role.DOOR_STILE, Role.DOOR_RAIL, Role.DOOR_PANEL, Role.DRAWER_FRONT,
-    Role.DRAWER_SIDE, Role.DRAWER_END, Role.DRAWER_BOTTOM,
-)  # fmt: skip
-"""What reaches past the carcass on purpose; the set-out holds it against the walls."""
 _SURVEY = "the readings with their assumed errors"
 
 
@@ -50,7 +44,7 @@ def carcass_size(unit: Unit) -> tuple[float, float]:
     frame, mm."""
     boxes = [(part, part.bounds()) for part in unit.parts if not _in_frame(part)]
     return (
-        max(box.high[0] for part, box in boxes if part.role not in _STANDS_OUT),
+        max(box.high[0] for part, box in boxes if part.role not in STANDS_OUT),
         max(box.high[2] for part, box in boxes if part.role is not Role.SCRIBE),
     )
 
@@ -72,7 +66,7 @@ def frame_reach(unit: Unit) -> dict[str, float]:
 def fitted_size(unit: Unit) -> Vector:
     """Width, height and depth of what is set into the opening, face frame included; what is
     fitted to the walls or stands out from the unit is left off, mm."""
-    boxes = [part.bounds() for part in unit.parts if part.role not in _STANDS_OUT]
+    boxes = [part.bounds() for part in unit.parts if part.role not in STANDS_OUT]
     if len(boxes) == len(unit.parts):
         return unit.size
     low, high = (

@@ -31,6 +31,8 @@ _EDGES = (Surface.FACE_EDGE, Surface.BACK_EDGE, Surface.NEAR_END, Surface.FAR_EN
 def set_out_edging(spec: UnitSpec, wish: EdgingSpec, bench: Bench, problems: Problems) -> None:
     """Note the edging on the parts that get it; what gets none, though named, is a problem."""
     say = problems.length
+    # Of a unit that is refused already, parts may be missing for that alone.
+    refused = len(problems) > 0
     if wish.thickness > THICKEST:
         problems.add(
             ("edging", "thickness"),
@@ -48,6 +50,8 @@ def set_out_edging(spec: UnitSpec, wish: EdgingSpec, bench: Bench, problems: Pro
             told = f"the {name} have a lipping, so there is no edge left for edging"
         elif name in covered:
             told = f"the face frame covers the front of the {name}: nothing shows to be edged"
+        elif not parts and refused:
+            continue
         elif not parts:
             told = f"there are no {name} of sheet material to be edged"
         else:

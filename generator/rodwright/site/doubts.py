@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from rodwright.site.readings import PlaneReadings, Reading
+from rodwright.site.readings import DIAGONALS, PlaneReadings, Reading
 from rodwright.site.survey import (
     SIGMAS,
     SNOOPING_LIMIT,
@@ -41,13 +41,14 @@ class Doubt:
     """A reading that can't be right, and about what it should be.
 
     ``rivals`` are others that would explain the misfit as well.  ``reading`` of None: no
-    single reading explains it.
+    single reading explains it.  ``exchanged``: all would fit, were the diagonals exchanged.
     """
 
     plane: str
     reading: Reading | None
     expected: float
     rivals: tuple[Reading, ...] = ()
+    exchanged: bool = False
 
 
 def find_doubts(plane: PlaneReadings) -> tuple[Doubt, ...]:
@@ -68,11 +69,22 @@ def find_doubts(plane: PlaneReadings) -> tuple[Doubt, ...]:
             tried.append((without.misfit, left_out, without, rest))
     tried.sort(key=lambda each: each[0])
     best, culprit, without, rest = tried[0]
+    exchanged = _exchanged(plane)
     if _contradict(plane, rest):
-        return (Doubt(plane.name, None, 0.0),)
+        return (Doubt(plane.name, None, 0.0, exchanged=exchanged),)
     rivals = tuple(each for misfit, each, _, _ in tried[1:] if misfit < best + _RIVAL)
     expected = told_by(np.array(without.corners).ravel()[2:], [culprit])[0]
-    return (Doubt(plane.name, culprit, float(expected[0]), rivals),)
+    return (Doubt(plane.name, culprit, float(expected[0]), rivals, exchanged),)
+
+
+def _exchanged(plane: PlaneReadings) -> bool:
+    """Whether all readings agree once the two diagonals have changed places."""
+    pair = [each for each in plane.readings if each.name in DIAGONALS]
+    if len(pair) < len(DIAGONALS):
+        return False
+    values = {pair[0].name: pair[1].value, pair[1].name: pair[0].value}
+    swapped = [replace(each, value=values.get(each.name, each.value)) for each in plane.readings]
+    return not _contradict(plane, swapped)
 
 
 def _have_sizes(readings: Sequence[Reading]) -> bool:

@@ -269,8 +269,9 @@ def _note(doubt: Doubt, problems: Problems) -> None:
     if doubt.reading is None:
         problems.add(
             ("opening",) if doubt.plane == "front" else ("opening", "back"),
-            f"the {doubt.plane} readings contradict each other, and no single one explains it",
-            "Measure them all again.",
+            f"the {doubt.plane} readings contradict each other, and no single one explains it"
+            + (_EXCHANGED if doubt.exchanged else ""),
+            _WHICH_IS_WHICH if doubt.exchanged else "Measure them all again.",
         )
         return
     reading = doubt.reading
@@ -287,11 +288,21 @@ def _note(doubt: Doubt, problems: Problems) -> None:
         )
         if expected * reading.value < 0:
             message += " the other way"
+    if doubt.exchanged:
+        message += _EXCHANGED
     again = ", or ".join([reading.name, *(rival.name for rival in doubt.rivals)])
     remedy = f"Measure again: {again}."
     if reading.error > TAPE_ERROR and reading.value < expected:
         remedy += " If it stands, the wall bellies: read it above and below as well."
+    if doubt.exchanged:
+        remedy = f"{_WHICH_IS_WHICH} {remedy}"
     problems.add(reading.where, message, remedy)
+
+
+_EXCHANGED = ", or the diagonals are exchanged"
+_WHICH_IS_WHICH = (
+    "`rising` goes up from the bottom left corner: exchange the two if they were read so."
+)
 
 
 def _depths(spec: OpeningSpec, problems: Problems) -> list[float]:

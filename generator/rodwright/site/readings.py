@@ -101,6 +101,8 @@ class PlaneReadings:
 _LEFT, _RIGHT, _FLOOR, _TOP = (0, 3), (1, 2), (0, 1), (3, 2)
 EDGES = {"left wall": _LEFT, "right wall": _RIGHT, "floor": _FLOOR, "top": _TOP}
 """The two corners of each edge, from below or from the left."""
+DIAGONALS = ("rising diagonal", "falling diagonal")
+"""What the readings of the two diagonals of a plane are called."""
 
 
 def front_readings(spec: OpeningSpec, problems: Problems) -> PlaneReadings:

@@ -10,7 +10,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 from rodwright.lengths import LengthUnit, format_length
-from rodwright.parts import Box, Opening, Part, Role, Unit
+from rodwright.parts import STANDS_OUT, Box, Opening, Part, Role, Unit
 from rodwright.site.way_carry import Load, Step, said
 from rodwright.ways import WayIn
 
@@ -23,7 +23,8 @@ FACE_FRAME = (Role.STILE, Role.RAIL)
 class Body:
     """A carcass and, before it, a face frame that may reach past it; a frame 0 thick is none.
 
-    ``width``, ``height`` and ``depth`` are the carcass's.
+    ``width``, ``height`` and ``depth`` are the carcass's; ``proud`` is what of the overall depth
+    stands before an opening by design, as doors do.
     """
 
     width: float
@@ -32,11 +33,17 @@ class Body:
     frame_thickness: float = 0.0
     frame_sides: float = 0.0
     frame_top: float = 0.0
+    proud: float = 0.0
 
     @property
     def overall_depth(self) -> float:
         """From the front of the frame to the rear."""
         return self.depth + self.frame_thickness
+
+    @property
+    def depth_inside(self) -> float:
+        """What of that stands in the opening."""
+        return self.overall_depth - self.proud
 
     def load(self, name: str) -> Load:
         """The box round all of it."""
@@ -54,6 +61,7 @@ class Niche:
 
     ``mouth_width`` and ``mouth_height`` are clear over the first ``mouth_thickness``;
     ``skirting`` is how far it stands off the walls inside, as high as ``skirting_height``.
+    ``read`` are the least width and height on the tape, None where only sizes are known.
     """
 
     width: float
@@ -66,6 +74,7 @@ class Niche:
     skirting_height: float
     front: float | None
     ceiling: float | None
+    read: tuple[float, float] | None = None
 
 
 def body_of(unit: Unit, without: Iterable[Role] = ()) -> Body:
@@ -82,7 +91,7 @@ def body_of(unit: Unit, without: Iterable[Role] = ()) -> Body:
     width, depth, _ = around.size
     # Adjustable feet are no parts, and yet are under it.
     foot = around.low[2] if Role.PLINTH in left_off else 0.0
-    body = Body(width, around.high[2] - foot, depth)
+    body = Body(width, around.high[2] - foot, depth, proud=_proud([*case, *frame]))
     if not frame:
         return body
     box = _around(frame)
@@ -92,6 +101,12 @@ def body_of(unit: Unit, without: Iterable[Role] = ()) -> Body:
         frame_sides=max(0.0, around.low[0] - box.low[0], box.high[0] - around.high[0]),
         frame_top=max(0.0, box.high[2] - around.high[2]),
     )
+
+
+def _proud(parts: list[Part]) -> float:
+    """How far what stands out of an opening reaches before what is set into it, mm."""
+    inside = [part for part in parts if part.role not in STANDS_OUT]
+    return _around(inside).low[1] - _around(parts).low[1] if inside else 0.0
 
 
 def _around(parts: list[Part]) -> Box:
@@ -105,7 +120,7 @@ def niche_of(opening: Opening, way: WayIn, body: Body) -> Niche:
     """The opening as an obstacle; one whose depth wasn't measured is as deep as the unit."""
     skirting, mouth = way.skirting, way.mouth
     inside = skirting.thickness if skirting else 0.0
-    depth = opening.depth if opening.depth is not None else body.overall_depth + inside
+    depth = opening.depth if opening.depth is not None else body.depth_inside + inside
     return Niche(
         opening.width,
         opening.height,
@@ -117,19 +132,21 @@ def niche_of(opening: Opening, way: WayIn, body: Body) -> Niche:
         skirting.height if skirting else 0.0,
         way.front,
         way.ceiling,
+        (opening.readings.width, opening.readings.height) if opening.readings else None,
     )
 
 
 def rest(body: Body, niche: Niche) -> float:
-    """Where the unit's front comes to stand (y): flush with the opening's, behind its mouth
-    where it is larger than that, or as far in as the skirting at the rear lets it."""
-    return min(_behind_mouth(body, niche), niche.depth - niche.skirting - body.overall_depth)
+    """Where the unit's front comes to stand (y): flush with the opening's but for what stands
+    proud, behind its mouth where it is larger than that, or as far in as the skirting at the
+    rear lets it."""
+    return min(_seat(body, niche), niche.depth - niche.skirting - body.overall_depth)
 
 
-def _behind_mouth(body: Body, niche: Niche) -> float:
+def _seat(body: Body, niche: Niche) -> float:
     whole = body.load("")
     larger = whole.width > niche.mouth_width or whole.height > niche.mouth_height
-    return niche.mouth_thickness if larger else 0.0
+    return niche.mouth_thickness if larger else -body.proud
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,11 +181,12 @@ def slide(body: Body, niche: Niche) -> Straight:
             widths.append((inside - wide, f"the face frame's width{between}"))
     elif body.frame_thickness and carcass_front > -niche.skirting:
         widths.append((niche.width - wide, "the skirting beside it, under the face frame"))
-    depths = [(niche.depth - niche.skirting - body.overall_depth, "the depth")]
+    behind = niche.depth - niche.skirting
+    depths = [(behind - body.depth_inside, "the depth")]
     if niche.front is not None:
         depths.append((niche.front - body.overall_depth, "the floor before it"))
-    behind = depths[0][0] - _behind_mouth(body, niche)
-    standing = min(widths[0][0], heights[0][0], behind)
+    seated = behind - body.overall_depth - _seat(body, niche)
+    standing = min(widths[0][0], heights[0][0], seated)
     return Straight(min(widths), min(heights), min(depths), standing)
 
 
@@ -182,5 +200,7 @@ def straight_in(body: Body, niche: Niche, unit: LengthUnit) -> Step:
 
 
 def opening_name(niche: Niche, unit: LengthUnit) -> str:
-    """How the opening is named among the steps."""
-    return f"the opening ({format_length(niche.width, unit)} x {said(niche.height, unit)})"
+    """How the opening is named among the steps: by what was read of it, as `check` does."""
+    width, height = niche.read or (niche.width, niche.height)
+    as_read = " as read at its tightest" if niche.read else ""
+    return f"the opening ({format_length(width, unit)} x {said(height, unit)}{as_read})"

@@ -68,9 +68,13 @@ def remedies(unit: Unit, way: WayIn, into_opening: IntoOpening = straight_in) ->
 
 
 def _tried(unit: Unit, way: WayIn, into_opening: IntoOpening) -> list[Remedy]:
-    """Everything that is done to the unit itself."""
+    """Everything that is done to the unit itself, but for what is more than one that works."""
     found = []
-    for what, body, plinth in _left_off(unit):
+    enough: list[frozenset[Role]] = []
+    for what, roles, plinth in _left_off(unit):
+        if any(less < roles for less in enough):
+            continue
+        body = body_of(unit, roles)
         steps = carry(body.load(what), way, unit.display_unit)
         if plinth is not None:
             # It is carried in flat and never stood up.
@@ -80,6 +84,8 @@ def _tried(unit: Unit, way: WayIn, into_opening: IntoOpening) -> list[Remedy]:
         else:
             steps += _placed(unit, way, body, into_opening)
         found.append(_remedy(what, steps))
+        if found[-1].works:
+            enough.append(roles)
     found += [_sections(unit, way, into_opening, across) for across in (True, False)]
     found.append(_in_place(unit, way))
     return found
@@ -89,31 +95,31 @@ def _remedy(what: str, steps: tuple[Step, ...]) -> Remedy:
     return Remedy(what, tuple(step for step in steps if not step.passes))
 
 
-def _left_off(unit: Unit) -> Iterator[tuple[str, Body, Body | None]]:
-    """Bodies with something left off until it stands in its place, where that makes it smaller;
-    and the plinth that waits for it there, if that is what is left off.
+def _left_off(unit: Unit) -> Iterator[tuple[str, frozenset[Role], Body | None]]:
+    """Roles to be left off until the unit stands in its place, where that makes it smaller;
+    and the plinth that waits for it there, if that is what is left off.  More comes after less.
 
     Doors and drawers in a face frame come off with it.
     """
     whole = body_of(unit)
     roles = {part.role for part in unit.parts}
-    bare = _FRONTS if body_of(unit, _FRONTS) != whole else ()
+    fronts, frames, base = map(frozenset, (_FRONTS, FACE_FRAME, (Role.PLINTH,)))
+    bare = body_of(unit, fronts) != whole
     if bare:
-        yield _off(roles), body_of(unit, bare), None
+        yield _off(roles), fronts, None
     plinth = _plinth(unit)
     if plinth is not None:
-        yield _PLINTH, body_of(unit, (Role.PLINTH,)), plinth
+        yield _PLINTH, base, plinth
         if bare:
-            yield f"{_off(roles)}, and {_PLINTH}", body_of(unit, (Role.PLINTH, *bare)), plinth
-    if framed := bool(roles & set(FACE_FRAME)):
+            yield f"{_off(roles)}, and {_PLINTH}", base | fronts, plinth
+    if framed := bool(roles & frames):
         frame = "bring the face frame separately and fit it in place"
-        yield frame, body_of(unit, (*FACE_FRAME, *_FRONTS)), None
+        yield frame, frames | fronts, None
         if plinth is not None:
-            left_off = (Role.PLINTH, *FACE_FRAME, *_FRONTS)
-            yield f"{frame}, and {_PLINTH}", body_of(unit, left_off), plinth
+            yield f"{frame}, and {_PLINTH}", base | frames | fronts, plinth
     if Role.TOP in roles:
-        topless = body_of(unit, (Role.TOP, *FACE_FRAME, *(_FRONTS if framed else ())))
-        if topless.height < whole.height:
+        topless = frames | {Role.TOP} | (fronts if framed else frozenset())
+        if body_of(unit, topless).height < whole.height:
             frame = " and the face frame" if framed else ""
             yield f"fit the top{frame} last, in place", topless, None
 
