@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 
-from rich.box import SIMPLE_HEAD
 from rich.markup import escape
 from rich.padding import Padding
 from rich.table import Table
@@ -17,6 +16,7 @@ from rodwright.checks.fit import fitted_size
 from rodwright.lengths import format_length
 from rodwright.parts import Unit
 from rodwright_cli.console import PlainConsole
+from rodwright_cli.show_list import ShownList
 
 _COLOURS = {
     Severity.ERROR: "red",
@@ -114,40 +114,21 @@ def exit_code(found: Sequence[Finding]) -> int:
     return int(any(finding.severity is Severity.ERROR for finding in found))
 
 
-def _list_table(title: str | None = None) -> Table:
-    """A table with two spaces between its columns, narrow enough for a terminal of 80."""
-    return Table(
-        box=SIMPLE_HEAD,
-        padding=(0, 1, 0, 0),
-        pad_edge=False,
-        show_edge=False,
-        title=title,
-        title_justify="left",
-    )
-
-
-def _figures(table: Table, *headings: str) -> None:
-    """Columns of figures: to the right, and never broken."""
-    for heading in headings:
-        table.add_column(heading, justify="right", no_wrap=True)
-
-
 def parts(unit: Unit) -> None:
     """The parts list as a table."""
     weights = WEIGHTS[unit.display_unit]
-    table = _list_table()
-    table.add_column("part")
-    table.add_column("name")
-    _figures(table, "no.")
-    table.add_column(f"size ({unit.display_unit})", no_wrap=True)
-    table.add_column("stock")
+    table = ShownList()
+    table.texts("part", "name")
+    table.figures("no.")
+    table.sizes(f"size ({unit.display_unit})")
+    table.texts("stock")
     rows = rodwright.parts_list(unit)
     edges = [_row_edges(row) for row in rows]
     if any(edges):
-        table.add_column("edges")
-    _figures(table, f"{weights.symbol} each", f"{weights.symbol} all")
+        table.texts("edges")
+    table.figures(f"{weights.symbol} each", f"{weights.symbol} all")
     for row, edge in zip(rows, edges, strict=True):
-        table.add_row(
+        table.row(
             escape(", ".join(row.refs)),
             escape(row.name),
             str(row.quantity),
@@ -158,7 +139,7 @@ def parts(unit: Unit) -> None:
             f"{weights.of(row.weight):.2f}",
         )
     _console().print(f"[bold]{escape(unit.title)}[/bold]")
-    _print_list(table)
+    table.show()
     _console().print(
         f"\n{len(unit.parts)} parts, {weights.said(rodwright.unit_weight(unit))}; finished sizes, "
         "length x width x thickness."
@@ -182,24 +163,13 @@ def _row_edges(row: rodwright.PartsRow) -> str:
     return "; ".join([*(f"{edge} lipped" for edge in row.lipped), *edged])
 
 
-def _print_list(table: Table) -> None:
-    """Print a list after a blank line; its columns are wrapped between words, never within."""
-    for column in table.columns:
-        texts = (str(column.header), *map(str, column.cells))
-        column.min_width = max(len(word) for text in texts for word in text.split() or ("",))
-    console = _console()
-    console.print()
-    console.print(table)
-
-
 def _totals(unit: Unit) -> None:
     """What the unit takes of each stock."""
     shown = unit.display_unit
     areas, runs, volumes, weights = AREAS[shown], RUNS[shown], VOLUMES[shown], WEIGHTS[shown]
-    table = _list_table("Stock")
-    table.add_column("stock")
-    table.add_column("material")
-    _figures(table, "parts", "takes", f"{weights.symbol} all")
+    table = ShownList("Stock")
+    table.texts("stock", "material")
+    table.figures("parts", "takes", f"{weights.symbol} all")
     for total in rodwright.stock_totals(unit):
         thick = format_length(total.stock.thickness, shown)
         sheet = total.stock.kind == "sheet"
@@ -208,47 +178,44 @@ def _totals(unit: Unit) -> None:
             if sheet
             else f"{runs.said(total.metres)}, {volumes.said(total.volume)}"
         )
-        table.add_row(
+        table.row(
             escape(total.stock.name),
             escape(f"{total.stock.described}, {thick} {shown}"),
             str(total.parts),
             takes,
             f"{weights.of(total.weight):.1f}",
         )
-    _print_list(table)
+    table.show()
     _console().print("\nStock as first cut, without saw cuts and offcuts; weights finished.")
 
 
 def _hardware(unit: Unit) -> None:
     """What is bought to hold it together."""
-    table = _list_table("Hardware")
-    table.add_column("hardware")
-    table.add_column("size")
-    _figures(table, "no.")
-    table.add_column("holes")
-    table.add_column("for")
+    table = ShownList("Hardware")
+    table.texts("hardware", "size")
+    table.figures("no.")
+    table.texts("holes", "for")
     for row in rodwright.hardware_list(unit):
-        table.add_row(
+        table.row(
             escape(row.name),
             escape(row.size),
             str(row.quantity),
             escape("; ".join(row.holes)),
             escape("; ".join(row.uses)),
         )
-    if table.rows:
-        _print_list(table)
+    table.show()
 
 
 def _edges(unit: Unit) -> None:
     """Lippings and edging, in metres or feet."""
     runs = RUNS[unit.display_unit]
-    table = _list_table("Edges")
-    table.add_column("kind")
-    table.add_column("material")
-    table.add_column(f"section ({unit.display_unit})", no_wrap=True)
-    _figures(table, "strips", f"net {runs.symbol}", f"to get {runs.symbol}")
-    for row in rodwright.edge_list(unit):
-        table.add_row(
+    table = ShownList("Edges")
+    table.texts("kind", "material")
+    table.sizes(f"section ({unit.display_unit})")
+    table.figures("strips", f"net {runs.symbol}", f"to get {runs.symbol}")
+    rows = rodwright.edge_list(unit)
+    for row in rows:
+        table.row(
             row.kind,
             escape(row.material),
             _size((row.width, row.thickness), unit),
@@ -256,8 +223,8 @@ def _edges(unit: Unit) -> None:
             f"{runs.of(row.net):.2f}",
             f"{row.run_to_get(runs):.1f}",
         )
-    if table.rows:
-        _print_list(table)
+    table.show()
+    if rows:
         name = "Metres" if unit.display_unit == "mm" else "Feet"
         _console().print(f"\n{name} to get are a tenth more, for trimming.")
 

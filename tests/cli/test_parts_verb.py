@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from functools import lru_cache
 from itertools import takewhile
 
 import pytest
 
 import rodwright
-from rodwright.ready_models import model_path
+from rodwright.parts import Unit
+from rodwright.ready_models import model_names, model_path
 from rodwright_cli import show
 from specs import unit_from
 
@@ -67,30 +69,76 @@ def test_the_lists_on_the_terminal(
     assert lines == SHOWN.splitlines()
 
 
-@pytest.mark.parametrize(
-    "name",
-    ["tape-drawers", "linen-cupboard", "hallway-bookcase", "pottery-dresser", "archive-wall"],
-)
+LONG = """
+title: Long words
+size: {width: 2400, height: 2300, depth: 600}
+stock:
+  ply-from-the-shed-behind-the-house:
+    kind: sheet
+    material: phenolic-faced birch plywood
+    density: 700
+    thickness: 18
+    size: [2440, 1220]
+carcass: {stock: ply-from-the-shed-behind-the-house, corners: dowelled}
+interior: {shelves: {count: 5, fixed: false}}
+edging: {material: melamine-impregnated paper, thickness: 0.4, edges: [sides, top, shelves]}
+"""
+
+
+@pytest.mark.parametrize("width", [60, 72, 80, 100])
 @pytest.mark.parametrize("display", ["mm", "in"])
-def test_columns_stay_apart_in_a_narrow_terminal(
-    name: str, display: str, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+@pytest.mark.parametrize("name", ["long", *model_names()])
+def test_nothing_is_cut_off_in_a_narrow_terminal(
+    name: str,
+    display: str,
+    width: int,
+    monkeypatch: pytest.MonkeyPatch,
+    capsys: pytest.CaptureFixture[str],
 ) -> None:
-    """At 80 columns nothing is cut off, and two spaces stand between any two columns."""
-    monkeypatch.setenv("COLUMNS", "80")
-    unit = rodwright.set_out(rodwright.read_spec(model_path(name)))
-    show.parts(replace(unit, display_unit=display))
+    """Every figure stands whole in a line, and two spaces or more between any two columns."""
+    unit = replace(unit_called(name), display_unit=display)
+    monkeypatch.setenv("COLUMNS", "400")
+    show.parts(unit)
+    whole = capsys.readouterr().out.splitlines()
+    monkeypatch.setenv("COLUMNS", str(width))
+    show.parts(unit)
     lines = capsys.readouterr().out.splitlines()
-    assert max(map(len, lines)) <= 80
+    assert max(map(len, lines)) <= width
     assert not any("…" in line for line in lines)
-    for at, rule in enumerate(lines):
-        if not rule.startswith("─"):
-            continue
-        rows = list(takewhile(str.strip, lines[at + 1 :]))
+    assert figures(lines) == figures(whole)
+    for heading, rows in tables(lines):
         # A column of blanks from the heading to the last row is two characters wide or more.
-        table = [line.ljust(80) for line in (lines[at - 1], *rows)]
+        table = [line.ljust(width) for line in (heading, *rows)]
         blank = "".join(" " if not "".join(x).strip() else "x" for x in zip(*table, strict=True))
-        columns = re.split("  +", lines[at - 1].strip())
-        assert sum(len(gap) >= 2 for gap in re.findall("(?<=x) +(?=x)", blank)) == len(columns) - 1
+        columns = re.split("  +", heading.strip())
+        assert sum(len(gap) >= 2 for gap in re.findall("(?<=x) +(?=x)", blank)) >= len(columns) - 1
+
+
+@lru_cache
+def unit_called(name: str) -> Unit:
+    if name == "long":
+        return unit_from(LONG)
+    return rodwright.set_out(rodwright.read_spec(model_path(name)))
+
+
+def tables(lines: list[str]) -> list[tuple[str, list[str]]]:
+    """Heading and rows of each table."""
+    rules = [at for at, line in enumerate(lines) if line.startswith("─")]
+    return [(lines[at - 1], list(takewhile(str.strip, lines[at + 1 :]))) for at in rules]
+
+
+def figures(lines: list[str]) -> list[list[str]]:
+    """Sizes and figures of the tables that end in a column of figures."""
+    return [
+        [
+            cell
+            for row in rows
+            for cell in re.split("  +", row.strip())
+            if re.fullmatch(r"(?:cut )?[0-9 /.]+(?: x [0-9 /.]+)*", cell)
+        ]
+        for heading, rows in tables(lines)
+        if re.search(r"(?:all|to get \w+)$", heading)
+    ]
 
 
 def test_weights_are_of_each_and_of_all(capsys: pytest.CaptureFixture[str]) -> None:
