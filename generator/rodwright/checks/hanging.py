@@ -5,16 +5,25 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.wording import length_in, weight_in
+from rodwright.checks.wording import length_in, named, weight_in
 from rodwright.mass import unit_weight
-from rodwright.parts import Role, Unit
+from rodwright.parts import JointKind, Part, Role, Unit
 
 LEAST_BACK = 9.0
 """The thinnest back, mm, that is screwed through to hang a unit by (common practice, no source)."""
 
+LEAST_SCREWS = 4
+"""The fewest screws that tie a back to the carcass it carries, one near each corner (common
+practice, no source)."""
+_CASE_STOCK = 18.0
+"""A carcass of this thickness, mm, has room for such a rebate."""
+_CASE = (Role.SIDE, Role.TOP, Role.BOTTOM)
+_HOLDS = ("holds", "hold")
+
 
 def hanging(unit: Unit) -> Iterator[Finding]:
-    """The caution for a unit that hangs, and a finding where no back is thick enough to hold it."""
+    """The caution for a unit that hangs, and a finding where no back is thick enough to hold it,
+    or nothing ties the back to the case."""
     if not unit.hung:
         return
     weighs = weight_in(unit, unit_weight(unit))
@@ -41,4 +50,46 @@ def hanging(unit: Unit) -> Iterator[Finding]:
             tuple(part.ref for part in backs),
             thickest,
             LEAST_BACK,
+        )
+        return
+    for back in backs:
+        if back.blank.thickness >= LEAST_BACK - 1e-6:
+            yield from _tied(unit, back)
+
+
+def _tied(unit: Unit, back: Part) -> Iterator[Finding]:
+    """What ties a back to the case that hangs by it: screws, or the glue of its grooves."""
+    joints = [
+        joint
+        for joint in unit.joints
+        if joint.second == back.ref and unit.part(joint.first).role in _CASE
+    ]
+    screws = sum(
+        fixing.count for joint in joints for fixing in joint.fixings if fixing.name == "wood screw"
+    )
+    glued = back.blank.stock.kind == "sheet" and all(
+        joint.kind is JointKind.GROOVE for joint in joints
+    )
+    if joints and glued:
+        yield Finding(
+            Severity.NOTE,
+            "back to be glued",
+            f"it hangs by {named(back)}, which only its grooves hold",
+            "Glue it into them all round.",
+            (back.ref,),
+            measure="",
+        )
+    elif screws < LEAST_SCREWS:
+        has = "no screw" if not screws else "1 screw" if screws == 1 else f"only {screws} screws"
+        yield Finding(
+            Severity.WARNING,
+            "nothing to hang it by",
+            f"it hangs by {named(back)}, and {has} {_HOLDS[screws > 1]} that to the carcass",
+            "Screw a rail to its top and sides, behind or under the top, and hang it by that; or "
+            "give `back` a sheet as `stock`, and a rebate that takes screws: `depth` as it is "
+            f"without being said, in a carcass {length_in(unit, _CASE_STOCK)} thick at least.",
+            (back.ref,),
+            float(screws),
+            float(LEAST_SCREWS),
+            "screws",
         )

@@ -24,6 +24,7 @@ def holding(unit: Unit) -> Iterator[Finding]:
     yield from _frames(unit)
     yield from _cornices(unit)
     yield from _seams(unit)
+    yield from _backs(unit)
     yield from _racking(unit)
 
 
@@ -116,6 +117,8 @@ def _seams(unit: Unit) -> Iterator[Finding]:
             continue
         divider = unit.part(ref)
         thick = divider.blank.thickness
+        if thick >= _SEAM:  # solid wood that is left to move there
+            continue
         yield Finding(
             Severity.WARNING,
             "back meets unfixed",
@@ -128,6 +131,22 @@ def _seams(unit: Unit) -> Iterator[Finding]:
             _SEAM,
             source="EN 1995-1-1, table 8.2 (from memory): 3 diameters from pin to edge",
         )
+
+
+def _backs(unit: Unit) -> Iterator[Finding]:
+    """Panels of a back that lie in rebates and that nothing fixes there."""
+    for part in (each for each in unit.parts if each.role is Role.BACK):
+        joints = [joint for joint in unit.joints if joint.second == part.ref]
+        let_in = any(joint.kind is JointKind.REBATE for joint in joints)
+        if let_in and not any(joint.fixings for joint in joints):
+            yield Finding(
+                Severity.WARNING,
+                "nothing holds it",
+                f"{named(part)} lies in its rebates on too little wood for pins",
+                "Give `back` more `depth` or a thinner `stock`, or write `fixing: applied`.",
+                (part.ref,),
+                measure="",
+            )
 
 
 def _side_by_side(panels: list[Part]) -> bool:

@@ -9,7 +9,7 @@ from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
 from rodwright.crossing import ACCEPTED, crossing
 from rodwright.movement import TABLE, quarter_sawn, stock_swelling
-from rodwright.parts import Box, Groove, Joint, JointKind, Part, Role, Unit
+from rodwright.parts import Box, Groove, Joint, JointKind, Part, Rebate, Role, Unit
 
 _FREE = {
     JointKind.RESTING,
@@ -20,6 +20,8 @@ _FREE = {
     JointKind.CLIPPED,
     JointKind.STANDING,
 }
+_LET_IN = (JointKind.GROOVE, JointKind.REBATE)
+_FOR_BACK = "back"
 _ROUNDING = 1e-6
 _RULE = "wood held across the grain"
 
@@ -31,18 +33,22 @@ def cross_grain(unit: Unit) -> Iterator[Finding]:
     moves more than the other, over the length they meet on and between the least and most
     moisture of the unit, has to go somewhere.  Boards that meet with their widths the same
     way move together.  Joints that leave play (adjustable shelves, buttons, panels that float) are
-    free, and so is a back in grooves as far as it has room in them; every other is rigid.
+    free, and so is a back in grooves or rebates as far as it has room in them and nothing fixes it;
+    every other is rigid.
     """
     for joint in unit.joints:
-        if joint.kind not in _FREE and not _grooved_back(unit, joint):
+        if joint.kind not in _FREE and not _loose_back(unit, joint):
             yield from _held(unit, joint)
     for part in unit.parts:
         if part.role is Role.BACK and part.blank.stock.kind == "board":
             yield from _confined(unit, part)
 
 
-def _grooved_back(unit: Unit, joint: Joint) -> bool:
-    return joint.kind is JointKind.GROOVE and unit.part(joint.second).role is Role.BACK
+def _loose_back(unit: Unit, joint: Joint) -> bool:
+    """Whether a back only lies there: what is laid on is screwed all over, or butted."""
+    loose = (*_LET_IN, JointKind.BUTT)
+    back = unit.part(joint.second).role is Role.BACK
+    return back and joint.kind in loose and not joint.fixings
 
 
 def _held(unit: Unit, joint: Joint) -> Iterator[Finding]:
@@ -81,14 +87,15 @@ def _quartered(unit: Unit, mover: Part, holder: Part) -> str:
 
 
 def _confined(unit: Unit, panel: Part) -> Iterator[Finding]:
-    """A panel of solid wood that swells by more than the grooves at its two edges leave it."""
+    """A panel of solid wood that swells by more than grooves or rebates at its edges leave it."""
     axis = max(range(3), key=lambda i: abs(panel.placement.width[i]))
     box = panel.bounds()
-    low, high = [], []
+    low, high, what = [], [], ""
     for joint in unit.joints:
-        if joint.kind is not JointKind.GROOVE or joint.second != panel.ref:
+        if joint.kind not in _LET_IN or joint.second != panel.ref:
             continue
-        for groove in _grooves(unit.part(joint.first)):
+        what = f"{joint.kind.value}s"
+        for groove in _let_in(unit.part(joint.first)):
             if groove.low[axis] - _ROUNDING <= box.low[axis] < groove.high[axis]:
                 low.append(box.low[axis] - groove.low[axis])
             if groove.low[axis] < box.high[axis] <= groove.high[axis] + _ROUNDING:
@@ -103,7 +110,7 @@ def _confined(unit: Unit, panel: Part) -> Iterator[Finding]:
             Severity.WARNING,
             _RULE,
             f"{named(panel)} swells {length_in(unit, grows)} between {dry:g} and "
-            f"{wet:g} % moisture, and its grooves leave it {length_in(unit, room)}: it "
+            f"{wet:g} % moisture, and its {what} leave it {length_in(unit, room)}: it "
             f"will push the unit apart",
             "Make it of sheet material, or of narrower boards that aren't glued to each other; or "
             "give `back` more `depth` and `clearance`.",
@@ -114,10 +121,10 @@ def _confined(unit: Unit, panel: Part) -> Iterator[Finding]:
         )
 
 
-def _grooves(part: Part) -> Iterator[Box]:
-    """What is ploughed out of a part, in the unit frame."""
+def _let_in(part: Part) -> Iterator[Box]:
+    """What is ploughed or rebated out of a part for the back, in the unit frame."""
     for working in part.workings:
-        if isinstance(working, Groove):
+        if isinstance(working, Groove | Rebate) and working.use == _FOR_BACK:
             removal = working.removal(part.blank.size)
             ends = [part.placement.to_unit(corner) for corner in (removal.low, removal.high)]
             low, high = (

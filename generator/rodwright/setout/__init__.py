@@ -50,7 +50,8 @@ def set_out_unit(spec: UnitSpec) -> Unit:
     bench.note_places(("carcass",))
     interior = set_out_interior(spec, rod, carcass, bench, problems)
     if spec.back is not None and rod.back is not None:
-        set_out_back(spec.back, rod, carcass, interior, bench, problems)
+        moisture = spec.moisture.range
+        set_out_back(spec.back, rod, carcass, interior, bench, moisture, problems)
     if spec.face_frame is not None and rod.frame is not None:
         set_out_face_frame(spec.face_frame, rod, carcass, interior, bench, problems)
     if rod.lipping is not None:

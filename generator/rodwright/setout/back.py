@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from math import ceil
 
+from rodwright.crossing import ACCEPTED
+from rodwright.movement import stock_swelling
 from rodwright.parts import Box, Fixing, JointKind, Part, Placement, Role, Surface
 from rodwright.problems import Problems
 from rodwright.setout.bench import LEFT, TOUCH, Bench, Y, Z, meeting
 from rodwright.setout.carcass import Carcass, blank
 from rodwright.setout.interior import Interior
-from rodwright.setout.joints.meet import find_meeting
+from rodwright.setout.joints.meet import Meeting, find_meeting
 from rodwright.setout.joints.screws import SIDE, splits
-from rodwright.setout.lines import BackLines
+from rodwright.setout.lines import PIN_EDGE, PINS, BackLines, screw_strip
 from rodwright.setout.rod import Rod
 from rodwright.setout.trade_sizes import TradeSizes
 from rodwright.spec.models import BackSpec
@@ -23,19 +26,14 @@ BACK_EDGE = 40.0
 BACK_HOLD = 16.0
 """How far the screws of a back go into what is behind it, mm (common practice, no source)."""
 
-PINS = (1.6, 1.4, 1.25, 1.0)
-"""Diameters of panel pins, mm (common practice, no source)."""
-PIN_EDGE = 3.0
-"""Least distance of a pin from an edge, in diameters, where it is predrilled: EN 1995-1-1, table
-8.2 (from memory)."""
 PIN_HOLD = 12.0
 """How far a pin goes into what is behind a back, in diameters (EN 1995-1-1, 8.3.2, from memory)."""
+LEAST_PIN_HOLD = 8.0
+"""How far it goes in at least, in diameters (EN 1995-1-1, 8.3.2, from memory)."""
 PIN_LENGTHS = (15, 20, 25, 30, 40)
 """Lengths of panel pins, mm (common practice, no source)."""
 PIN_SPACING = 100.0
 """Greatest distance between pins, mm (common practice, no source)."""
-
-_MEETS = {"rebated": JointKind.REBATE, "grooved": JointKind.GROOVE}
 
 
 def set_out_back(
@@ -44,6 +42,7 @@ def set_out_back(
     carcass: Carcass,
     interior: Interior,
     bench: Bench,
+    moisture: tuple[float, float],
     problems: Problems,
 ) -> None:
     """Lay the back on the bench, and cut the rebates or grooves that take it.
@@ -52,18 +51,21 @@ def set_out_back(
     sides where there is no such panel; split, its panels meet behind the middle of each
     divider that goes all the way, and are pinned to it there.  One that is laid on is screwed
     along every line where it meets carcass, dividers and shelves: clearance holes in the back,
-    none in what carries it.  Edges too thin for screws take pins.
+    none in what carries it.  Edges too thin for screws take pins.  One in a rebate is fixed so all
+    round its rim; a groove holds by itself.
+
+    A panel of solid wood that moves by more than a joint lives with between the least and the most
+    ``moisture`` (%) is fixed in a rebate in the middle of its top and bottom alone.
     """
     lines, fixing = rod.back, wish.fixing
     assert lines is not None
     most = bench.sizes.screw_lengths[-1] - BACK_HOLD
-    if fixing == "applied" and lines.stock.thickness > most:
+    if fixing != "grooved" and lines.stock.thickness > most:
         say = problems.length
         problems.add(
             ("back", "stock"),
-            f"no wood screw is long enough for a back {say(lines.stock.thickness)} thick that is "
-            f"laid on",
-            f"Use stock of {say(most)} at most, or let the back in: `fixing: rebated`.",
+            f"no wood screw is long enough for a back {say(lines.stock.thickness)} thick",
+            f"Use stock of {say(most)} at most, or let the back in: `fixing: grooved`.",
         )
         return
     inside = (carcass.left.right, carcass.right.left)
@@ -99,15 +101,18 @@ def set_out_back(
             withdraw=Y,
         )
         bench.add(panel)
+        free = stock_swelling(lines.stock, right - left, moisture) > ACCEPTED
         for ref in framing:
             if fixing == "applied":
                 _screw(bench, ref, panel.ref)
+            elif fixing == "rebated":
+                _fix_rim(bench, ref, panel.ref, free)
             else:
-                _meet(bench, _MEETS[fixing], ref, panel.ref)
+                _meet(bench, JointKind.GROOVE, ref, panel.ref)
         for ref in others:
             if fixing == "applied" and ref not in (*resting, *layers):
                 _screw(bench, ref, panel.ref)
-            elif ref in behind:
+            elif ref in behind and not (free and fixing == "rebated"):
                 _pin(bench, ref, panel.ref)
             elif ref not in resting:
                 _meet(bench, JointKind.BUTT, ref, panel.ref)
@@ -163,16 +168,66 @@ def _screw(bench: Bench, ref: str, back: str) -> None:
     if not fits or line.length < 2 * SIDE * fits[-1]:
         _pin(bench, ref, back)
         return
-    diameter, thickness = fits[-1], bench.parts[back].blank.thickness
-    length = next(each for each in sizes.screw_lengths if each >= thickness + BACK_HOLD)
     places = _spread(line.low, line.high, sizes)
-    for place in places:
-        at = line.point(place, line.middle, -thickness)
-        bench.drill(back, at, line.way(), sizes.clearance(diameter), None, "screw")
-    text = sizes.holes(diameter, splits(bench.parts[ref].blank.stock.material))
-    screws = Fixing("wood screw", len(places), sizes.screw_size(diameter, length), text)
+    screws = _drill(bench, line, fits[-1], places, line.middle)
     middle = line.point((line.low + line.high) / 2, line.middle)
     bench.join(JointKind.SCREWED, ref, back, middle, screws)
+
+
+def _drill(
+    bench: Bench, line: Meeting, diameter: float, places: tuple[float, ...], across: float
+) -> Fixing:
+    """Clearance holes in the back at some places of a line, and the screws for them."""
+    sizes, thickness = bench.sizes, bench.parts[line.second].blank.thickness
+    length = next(each for each in sizes.screw_lengths if each >= thickness + BACK_HOLD)
+    for place in places:
+        at = line.point(place, across, -thickness)
+        bench.drill(line.second, at, line.way(), sizes.clearance(diameter), None, "screw")
+    text = sizes.holes(diameter, splits(bench.parts[line.first].blank.stock.material))
+    return Fixing("wood screw", len(places), sizes.screw_size(diameter, length), text)
+
+
+def _fix_rim(bench: Bench, ref: str, back: str, free: bool) -> None:
+    """Screw the back to the floor of a rebate, or pin it where too little of it lies there.
+
+    A back that has to move (``free``) is fixed across its grain in the middle alone.
+    """
+    line = _rim(bench, ref, back)
+    if line is None:
+        return
+    at = line.point((line.low + line.high) / 2, line.middle)
+    if free and line.run == 2:
+        bench.join(JointKind.REBATE, ref, back, at)
+        return
+    sizes, wide = bench.sizes, line.thickness
+    fits = [d for d in sizes.screw_diameters[:2] if screw_strip(d, sizes) <= wide + TOUCH]
+    places = ((line.low + line.high) / 2,) if free else _spread(line.low, line.high, sizes)
+    fixings: list[Fixing] = []
+    if fits:
+        carrier, panel = bench.parts[ref].bounds(), bench.parts[back].bounds()
+        in_from = SIDE * fits[-1]
+        beyond = panel.high[line.across] > carrier.high[line.across] + TOUCH
+        across = line.right - in_from if beyond else line.left + in_from
+        fixings = [_drill(bench, line, fits[-1], places, across)]
+    elif pins := pins_along(bench, back, line.length, wide):
+        fixings = [replace(pins, count=1) if free else pins]
+    kind = JointKind.BUTTONED if free and fixings else JointKind.REBATE
+    bench.join(kind, ref, back, at, *fixings)
+
+
+def _rim(bench: Bench, ref: str, back: str) -> Meeting | None:
+    """The strip of a rebate's floor that a back lies on; None where it lies on none."""
+    one, other = bench.parts[ref].bounds(), bench.parts[back].bounds()
+    low = [max(a, b) for a, b in zip(one.low, other.low, strict=True)]
+    high = [min(a, b) for a, b in zip(one.high, other.high, strict=True)]
+    run, across = sorted((0, 2), key=lambda i: low[i] - high[i])
+    if high[across] - low[across] < TOUCH:
+        return None
+    return Meeting(
+        ref, back, 1, -1, run, across, plane=other.low[1], reach=0.0,
+        low=low[run], high=high[run], left=low[across], right=high[across],
+        through=other.low[1] - one.low[1], behind=other.size[1],
+    )  # fmt: skip
 
 
 def _pin(bench: Bench, ref: str, back: str) -> None:
@@ -180,22 +235,32 @@ def _pin(bench: Bench, ref: str, back: str) -> None:
     if meeting(bench.parts[ref].bounds(), bench.parts[back].bounds()) is None:
         return
     line = find_meeting(bench, ref, back)
-    fits = [each for each in PINS if 2 * PIN_EDGE * each <= line.thickness + TOUCH]
-    if not fits or line.length < 2 * BACK_EDGE:
+    pins = pins_along(bench, back, line.length, line.thickness)
+    if pins is None:
         _meet(bench, JointKind.BUTT, ref, back)
         return
-    diameter, thickness = fits[0], bench.parts[back].blank.thickness
-    needed = thickness + PIN_HOLD * diameter
-    sizes = bench.sizes
-    sold = [sizes.usual(each) for each in PIN_LENGTHS]
-    length = next((each for each in sold if each >= needed), sold[-1])
-    count = max(2, ceil((line.length - 2 * BACK_EDGE) / PIN_SPACING - TOUCH) + 1)
-    pins = Fixing(
-        "panel pin", count, sizes.pin_size(diameter, length),
-        f"{sizes.pin_hole(diameter)}, in the middle of the {sizes.say(line.thickness)} it lies on",
-    )  # fmt: skip
     middle = line.point((line.low + line.high) / 2, line.middle)
     bench.join(JointKind.PINNED, ref, back, middle, pins)
+
+
+def pins_along(bench: Bench, back: str, length: float, wide: float) -> Fixing | None:
+    """Pins (US: brads) for a back that lies on a strip ``wide`` mm wide; None where it is too
+    narrow or short, or the back too thick for those that are sold."""
+    fits = [each for each in PINS if 2 * PIN_EDGE * each <= wide + TOUCH]
+    if not fits or length < 2 * BACK_EDGE:
+        return None
+    diameter, thickness = fits[0], bench.parts[back].blank.thickness
+    sizes = bench.sizes
+    sold = [sizes.usual(each) for each in PIN_LENGTHS]
+    if thickness + LEAST_PIN_HOLD * diameter > sold[-1]:
+        return None
+    needed = thickness + PIN_HOLD * diameter
+    long = next((each for each in sold if each >= needed), sold[-1])
+    count = max(2, ceil((length - 2 * BACK_EDGE) / PIN_SPACING - TOUCH) + 1)
+    return Fixing(
+        "panel pin", count, sizes.pin_size(diameter, long),
+        f"{sizes.pin_hole(diameter)}, in the middle of the {sizes.say(wide)} it lies on",
+    )  # fmt: skip
 
 
 def _spread(low: float, high: float, sizes: TradeSizes) -> tuple[float, ...]:

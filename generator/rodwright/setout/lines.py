@@ -7,7 +7,9 @@ from dataclasses import dataclass
 from rodwright.parts import Stock
 from rodwright.problems import Problems
 from rodwright.setout.bench import TOUCH
+from rodwright.setout.joints.screws import SIDE
 from rodwright.setout.sizes import handy
+from rodwright.setout.trade_sizes import TradeSizes, trade_sizes
 from rodwright.spec.models import UnitSpec
 
 
@@ -61,6 +63,21 @@ class BackLines:
     rear: float
     reach: float
     clearance: float
+
+
+PINS = (1.6, 1.4, 1.25, 1.0)
+"""Diameters of panel pins, mm (common practice, no source)."""
+PIN_EDGE = 3.0
+"""Least distance of a pin from an edge, in diameters, where it is predrilled: EN 1995-1-1, table
+8.2 (from memory)."""
+SCREW_RIM = 3.0
+"""Wood left between a screw's hole and the edge of a back in a rebate, mm (common practice, no
+source)."""
+
+
+def screw_strip(diameter: float, sizes: TradeSizes) -> float:
+    """How much (mm) of a back has to lie in a rebate to be screwed there."""
+    return SIDE * diameter + sizes.clearance(diameter) / 2 + SCREW_RIM
 
 
 @dataclass(frozen=True, slots=True)
@@ -151,6 +168,12 @@ def back_lines(
         return BackLines(stock, depth, depth + stock.thickness, 0.0, 0.0)
     share = 2 if wish.fixing == "rebated" else 3
     usual = handy(carcass.thickness / share, spec.unit)
+    if wish.fixing == "rebated":
+        sizes = trade_sizes(spec.unit)
+        pins, screws = 2 * PIN_EDGE * PINS[-1], screw_strip(sizes.screw_diameters[0], sizes)
+        strip = (screws if spec.hung else pins) + wish.clearance
+        most_round = sizes.round_down(carcass.thickness * 2 / 3)
+        usual = max(usual, min(sizes.round_up(strip), most_round))
     reach = wish.depth if wish.depth is not None else usual
     most = carcass.thickness * (2 / 3 if wish.fixing == "rebated" else 1 / 2)
     if reach > most:

@@ -19,6 +19,7 @@ from rodwright.parts import (
     Working,
 )
 from rodwright.problems import Problem, ProblemsError
+from rodwright.setout.back import pins_along
 from rodwright.setout.bench import FORWARD, TOUCH, Bench, X, Y, Z
 from rodwright.setout.boards import SCREW_SPACING, wood_screws
 from rodwright.setout.carcass import BOTH_FACES, blank
@@ -160,9 +161,19 @@ def _join_board(rod: Rod, board: Part, bench: Bench) -> None:
             bench.join(JointKind.SCREWED, board.ref, ref, at, screws)
         elif role is Role.BACK:
             kind = JointKind.REBATE if let_in else JointKind.GROOVE if grooved else JointKind.BUTT
-            bench.join(kind, board.ref, ref, at)
+            fixed = let_in and bench.parts[ref].blank.stock.kind == "sheet"
+            pins = pins_along(bench, ref, extent, _ledge(rod, bench, board)) if fixed else None
+            bench.join(kind, board.ref, ref, at, *([pins] if pins else []))
         elif role in _FRAME:
             bench.join(JointKind.BUTT, board.ref, ref, at)
+
+
+def _ledge(rod: Rod, bench: Bench, board: Part) -> float:
+    """How wide (mm) the strip of the board's rebate is on which the back lies."""
+    assert rod.back is not None
+    rebates = [each for each in bench.workings_of(board.ref) if isinstance(each, Rebate)]
+    deep = min(each.depth if each.surface.axis == 2 else each.width for each in rebates)
+    return deep - rod.back.clearance
 
 
 def _lip(rod: Rod, lines: SlopeLines, board: Part, bench: Bench) -> None:

@@ -97,7 +97,7 @@ class TradeSizes:
 
     def pin_size(self, diameter: float, length: float) -> str:
         """What a panel pin is bought by: diameter and length, or its length alone in inches."""
-        return self.by(diameter, length) if self.unit == "mm" else self.say(length)
+        return f"{diameter:g} x {length:g} mm" if self.unit == "mm" else self.say(length)
 
     def pin_hole(self, diameter: float) -> str:
         """Drill for a panel pin's hole, in words: 0.8 of its diameter (Wood Handbook, ch. 8, gives

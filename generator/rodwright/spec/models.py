@@ -237,10 +237,13 @@ class BackSpec(SpecModel):
     stock: str
     """Name of the stock."""
     fixing: Literal["applied", "rebated", "grooved"] = "applied"
-    """Laid on the rear (applied), let into a rebate (US: rabbet), or held in a groove."""
+    """Laid on the rear (applied), let into a rebate (US: rabbet), or held in a groove.  Screws hold
+    it all round, or panel pins (US: brads) where there is too little wood for them; a groove
+    holds by itself, so glue a sheet into it where the back has to carry."""
     depth: Length | None = None
     """How far the rebate or groove reaches into the carcass; unless said, half its thickness in a
-    rebate, a third in a groove, rounded to a whole millimetre or sixteenth of an inch."""
+    rebate (more if its pins, or the screws of what is `hung`, ask for it), a third in a groove,
+    rounded to a whole millimetre or sixteenth of an inch."""
     inset: Length = default(10.0, "3/8")
     """Grooved: from the carcass's rear to the groove."""
     clearance: LengthOrZero = default(1.0, "1/32")
