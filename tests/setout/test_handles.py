@@ -92,3 +92,33 @@ def test_handle_screws_in_inches() -> None:
     """Knobs come with 8-32 x 1 in for doors of 3/4 in (from memory)."""
     assert screw_length(INCH, from_inches("3/4")) == pytest.approx(from_inches("1"))
     assert screw_length(INCH, from_inches("1 1/4")) == pytest.approx(from_inches("1 1/2"))
+
+
+@pytest.mark.parametrize("unit_name", ["mm", "in"])
+def test_holes_that_let_the_front_move_are_on_the_list(unit_name: str) -> None:
+    """A front of solid oak moves on a box of plywood: what is bored wider there is said."""
+    text = f"""unit: {unit_name}
+size: {{width: 600 mm, height: 400 mm, depth: 560 mm}}
+interior:
+  drawers: {{count: 1, hung: overlay, front_stock: oak, stock: box, bottom: {{stock: thin}},
+            handle: {{name: knob}}}}
+stock:
+  ply: {{kind: sheet, material: birch plywood, thickness: 18 mm}}
+  box: {{kind: sheet, material: birch plywood, thickness: 12 mm}}
+  thin: {{kind: sheet, material: birch plywood, thickness: 6 mm}}
+  oak: {{kind: board, material: european oak, thickness: 20 mm}}
+"""
+    unit = unit_from(text)
+    sizes = INCH if unit_name == "in" else METRIC
+    bored = {
+        part.role: each.diameter
+        for part in unit.parts
+        for each in part.workings
+        if isinstance(each, Hole) and each.use == "handle"
+    }
+    assert bored[Role.DRAWER_END] > bored[Role.DRAWER_FRONT]
+    (row,) = rows(unit, "handle screw")
+    assert row.holes == (
+        f"through {sizes.say(32)}, {sizes.say(bored[Role.DRAWER_END])} wide in the drawer's box "
+        f"so that the wood can move",
+    )

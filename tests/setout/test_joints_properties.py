@@ -12,10 +12,12 @@ from hypothesis import strategies as st
 from joint_pairs import Pair, axes_of, wish_of
 from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Severity
+from rodwright.lengths import parse_length
 from rodwright.mass import mass_of
-from rodwright.parts import Hole, JointKind, Mortise
+from rodwright.parts import Hole, JointKind, Mortise, Role
+from rodwright.problems import ProblemsError
 from rodwright.solids import solid_of
-from specs import unit_from
+from specs import of_role, unit_from
 
 WISHES: list[tuple[str, dict[str, Any]]] = [
     ("butted", {}),
@@ -146,3 +148,33 @@ def test_left_and_right_ends_of_a_shelf_are_alike() -> None:
         for at_high in (False, True)
     )
     assert near == far
+
+
+@pytest.mark.parametrize("unit_name", ["mm", "in"])
+@settings(max_examples=40)
+@given(thick=THICK, length=st.none() | st.integers(20, 80))
+def test_mortises_leave_their_tenon_room(unit_name: str, thick: float, length: int | None) -> None:
+    """Both together are deeper than the tenon is long, by room for glue at either end: 1 mm or a
+    32nd each (common practice, no source)."""
+    joint: dict[str, Any] = {"joint": "loose-tenoned"}
+    if length is not None:
+        joint["length"] = f"{length} mm"
+    text = f"""unit: {unit_name}
+size: {{width: 600 mm, height: 600 mm, depth: 300 mm}}
+stock:
+  ply: {{kind: sheet, material: birch plywood, thickness: {thick} mm}}
+"""
+    try:
+        made = unit_from(text, carcass={"stock": "ply", "corners": joint})
+    except ProblemsError:
+        return
+    room = 2 * (1.0 if unit_name == "mm" else 25.4 / 32)
+    (side, level) = (
+        next(each.depth for each in part.workings if isinstance(each, Mortise))
+        for part in (of_role(made, Role.SIDE)[0], of_role(made, Role.TOP)[0])
+    )
+    said = made.joints[0].fixings[0].size.split(" long, ")[0]
+    tenon = parse_length(said, "in" if unit_name == "in" else "mm")
+    # What is said is rounded: to a tenth of a mm, or to a 64th.
+    rounded = 0.05 if unit_name == "mm" else 25.4 / 128
+    assert side + level >= tenon + room - rounded - 1e-6

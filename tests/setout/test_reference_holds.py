@@ -10,7 +10,9 @@ from typing import Any
 
 import pytest
 
-from rodwright.parts import Box, Role, Swing, Unit
+from rodwright.lengths import from_inches
+from rodwright.parts import Box, Hole, Role, Swing, Unit
+from rodwright.setout.trade_sizes import INCH
 from rodwright.spec.models import UnitSpec
 from rodwright.spec.reference import reference_table
 from specs import of_role, unit_from
@@ -133,3 +135,31 @@ def test_the_rows_of_a_key_differ() -> None:
         if len(several) > 1:
             assert all(row[3].startswith("With `") for row in several)
             assert len({tuple(row[1:]) for row in several}) == len(several)
+
+
+def test_round_inches_beside_millimetres_are_those_of_the_set_out() -> None:
+    """Where the table says `40 mm (1 5/8 in)`, that is what the set-out makes of 40 mm; only what
+    goes by what is sold, as sleeves do and the rows that hinge plates share, has its own."""
+    said = re.findall(r"(.{20})\b([\d.]+) mm \(([\d /]+) in\)", reference_table(UnitSpec))
+    assert len(said) > 10
+    for before, metric, inches in said:
+        if not any(ware in before for ware in ("sleeves", "to the rows")):
+            assert INCH.usual(float(metric)) == pytest.approx(from_inches(inches)), before
+
+
+@pytest.mark.parametrize("unit_name", ["mm", "in"])
+def test_how_far_a_handle_is_from_the_edge_of_a_door(unit_name: str) -> None:
+    (row,) = _rows("interior.doors.handle.edge")
+    found = re.search(r"([\d.]+) mm \(([\d /]+) in\)", row[3])
+    assert found
+    usual = float(found[1]) if unit_name == "mm" else from_inches(found[2])
+    text = f"unit: {unit_name}\nsize: {{width: 500 mm, height: 900 mm, depth: 400 mm}}\n"
+    stock = """stock:
+  ply: {kind: sheet, material: birch plywood, thickness: 18 mm}
+"""
+    doors = {"hung": "overlay", "handle": {"name": "knob"}}
+    unit = unit_from(text + stock, interior={"doors": doors})
+    (door,) = of_role(unit, Role.DOOR)
+    (hole,) = (each for each in door.workings if isinstance(each, Hole) and each.use == "handle")
+    at = min(hole.position[1], door.blank.width - hole.position[1])
+    assert at == pytest.approx(usual)

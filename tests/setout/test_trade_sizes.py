@@ -140,7 +140,7 @@ def test_dowels_of_sheets_keep_from_breaking_out() -> None:
     ("joint", "name", "size", "holes"),
     [
         ("biscuited", "biscuit", "size 20", "slot 5/32 in wide, 1/2 in deep"),
-        ("loose-tenoned", "loose tenon", "1 9/16 x 1 5/8 x 1/4 in",
+        ("loose-tenoned", "loose tenon", "1 9/16 in long, 1 5/8 x 1/4 in",
          "mortises 1/4 in wide, 19/32 and 1 1/32 in deep"),
         ("pocket-screwed", "pocket screw", "no. 8 x 1 1/4 in",
          "pocket 3/8 in at 15 degrees, 1 11/32 in from the end"),

@@ -17,6 +17,7 @@ from rodwright.setout.bench import Bench
 from rodwright.setout.carcass import set_out_carcass
 from rodwright.setout.rod import draw_rod
 from rodwright.setout.spaces import whole_space
+from rodwright.setout.trade_sizes import trade_sizes
 from rodwright.solids import solid_of
 from specs import STOCK, of_role, problems_of, spec_from, unit_from
 
@@ -94,7 +95,7 @@ def test_slots_lie_across_the_grain_behind_a_fixed_front_row() -> None:
 
     White oak swells by 0.00365 of its width for each % of moisture (Wood Handbook, table of
     dimensional change coefficients, from memory); 300 mm of it from 6 to 12 % by 6.6 mm, so
-    slots for 5 mm are 5 + 2 x 6.6 = 18.1, and 19 long.
+    slots for 4.5 mm are 4.5 + 2 x 6.6 = 17.6, and 18 long.
     """
     columns = [{"width": "1 share"}, {"width": "1 share"}]
     unit = unit_from(SIZE, worktop={"stock": "oak25"}, interior={"columns": columns})
@@ -105,9 +106,9 @@ def test_slots_lie_across_the_grain_behind_a_fixed_front_row() -> None:
         (90.0, 50.0), (283.0, 50.0), (481.0, 50.0), (674.0, 50.0),
     ]  # fmt: skip
     assert sorted(each.position for each in slots) == [
-        (87.5, 340.5), (280.5, 340.5), (478.5, 340.5), (671.5, 340.5),
+        (87.75, 341.0), (280.75, 341.0), (478.75, 341.0), (671.75, 341.0),
     ]  # fmt: skip
-    assert {each.extent for each in slots} == {(5.0, 19.0)}
+    assert {each.extent for each in slots} == {(4.5, 18.0)}
     assert {each.depth for each in slots} == {18.0}
     mass, solid = mass_of(panel.shape), solid_of(panel.shape)
     assert mass.volume == pytest.approx(solid.Volume(), rel=1e-6)
@@ -231,3 +232,31 @@ def test_solid_wood_screwed_down_is_found(stock: str, fixing: str, held: bool) -
         if each.rule == "wood held across the grain" and top.ref in each.parts
     ]
     assert bool(found) is held
+
+
+@pytest.mark.parametrize("unit_name", ["mm", "in"])
+@pytest.mark.parametrize("stock", ["oak", "ply"])
+def test_screws_of_a_worktop_are_bored_as_the_list_says(unit_name: str, stock: str) -> None:
+    """Round holes and slots alike."""
+    text = f"""unit: {unit_name}
+size: {{width: 800 mm, height: 800 mm, depth: 500 mm}}
+stock:
+  ply: {{kind: sheet, material: birch plywood, thickness: 18 mm}}
+  oak: {{kind: board, material: european oak, thickness: 27 mm}}
+"""
+    unit = unit_from(text, worktop={"stock": stock})
+    (panel,) = of_role(unit, Role.TOP)
+    sizes = trade_sizes(unit.display_unit)
+    bored = {
+        sizes.say(each.diameter if isinstance(each, Hole) else min(each.extent))
+        for each in panel.workings
+        if isinstance(each, Hole | Mortise) and each.use == "screw"
+    }
+    (wide,) = bored
+    (screws,) = [
+        fixing
+        for joint in unit.joints
+        for fixing in joint.fixings
+        if fixing.name == "wood screw" and unit.part(joint.second).role is Role.WORKTOP
+    ]
+    assert screws.pilot.startswith(f"clearance {wide}, ")

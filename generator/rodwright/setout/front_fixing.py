@@ -91,9 +91,10 @@ class FrontFixing:
             fixings.append(washers(sizes, slots))
         if self.handle is not None:
             wish = self.handle
+            play = self._play(front, end, abs(handles[0][1] - rows[0]), bench) if handles else None
             woods = [into + (through if self._inside(x) else 0.0) for x, _ in handles]
             for fixing in handle_fixings(
-                sizes, wish.name, wish.count, wish.spacing, wish.hole, woods, front
+                sizes, wish.name, wish.count, wish.spacing, wish.hole, woods, front, play
             ):
                 bench.buy(fixing)
         at = meeting(bench.parts[end].bounds(), bench.parts[front].bounds())
@@ -168,10 +169,15 @@ class FrontFixing:
         d = self.handle.hole
         box = bench.parts[end].bounds()
         bench.drill(front, (x, bench.parts[front].bounds().low[1], z), Y, d, None, "handle")
-        moves = self._moves(bench.parts[front], bench.parts[end], apart)
-        wide = d if moves <= STILL else bench.sizes.round_up(d + 2 * moves)
         if self._inside(x):
+            wide = self._play(front, end, apart, bench) or d
             bench.drill(end, (x, box.low[1], z), Y, wide, None, "handle")
+
+    def _play(self, front: str, end: str, apart: float, bench: Bench) -> float | None:
+        """How wide a handle's hole is in the box, if front and box have to move past each other."""
+        assert self.handle is not None
+        moves = self._moves(bench.parts[front], bench.parts[end], apart)
+        return None if moves <= STILL else bench.sizes.round_up(self.handle.hole + 2 * moves)
 
 
 def _slot(moves: float, sizes: TradeSizes) -> float:

@@ -20,12 +20,17 @@ def handle_fixings(
     hole: float,
     through: Sequence[float],
     on: str,
+    play: float | None = None,
 ) -> tuple[Fixing, ...]:
     """So many knobs or handles on a piece (its ref), and their screws.
 
     ``spacing`` is from hole to hole, 0 where there is one.  ``through`` has for each screw how
-    much wood lies between its head and the handle; it has the least length that bites.
+    much wood lies between its head and the handle; it has the least length that bites.  ``play`` is
+    how wide the holes are in the drawer's box behind the front, if that has to move on it.
     """
+    behind = (
+        f", {sizes.say(play)} wide in the drawer's box so that the wood can move" if play else ""
+    )
     holes = f"2 holes {sizes.say(spacing)} apart" if spacing else "1 hole"
     return (
         Fixing(name, count, holes, f"{sizes.say(hole)}, right through", on),
@@ -34,7 +39,7 @@ def handle_fixings(
                 "handle screw",
                 sum(abs(each - wood) < _ROUNDING for each in through),
                 f"{sizes.handle_thread} x {sizes.say(screw_length(sizes, wood))}",
-                f"through {sizes.say(wood)}",
+                f"through {sizes.say(wood)}{behind}",
                 on,
             )
             for wood in sorted(set(through))

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from math import ceil
 
-from rodwright.lengths import LengthUnit, from_inches
 from rodwright.movement import stock_swelling
 from rodwright.parts import Box, Fixing, JointKind, Part, Role, Stock, Surface
 from rodwright.problems import Problems
@@ -27,8 +26,6 @@ _FROM_END = 90.0
 source)."""
 _ONE_ROW = 120.0
 """Something narrower than this (mm) takes one row of screws."""
-_CLEARANCE_HOLE: dict[LengthUnit, float] = {"mm": 5.0, "in": from_inches("13/64")}
-"""Width of a hole or slot that the usual screw goes through freely, mm (common practice)."""
 _LEAST_SLOT = 15.0
 """Length of a slot, mm, where the wood's movement doesn't ask for more (common practice, no
 source)."""
@@ -152,7 +149,7 @@ def _screws(bench: Bench, carrier: str, worktop: str, moisture: tuple[float, flo
     put, so that the front does, and a single row has half the worktop to follow.
     """
     slotted, sizes = moisture is not None, bench.sizes
-    hole = _CLEARANCE_HOLE[sizes.unit]
+    hole = sizes.clearance(sizes.screw)
     part, top = bench.parts[carrier], bench.parts[worktop]
     low, high = part.bounds().low, part.bounds().high
     deep = high[1] - low[1]

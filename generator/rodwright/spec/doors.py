@@ -102,7 +102,7 @@ class HandleSpec(SpecModel):
     height: Length | None = None
     """From the door's lower edge to its middle; half the door's height unless said."""
     edge: Length | None = None
-    """From the door's edge to its holes; the middle of a stile, or 40 mm (1 1/2 in), unless
+    """From the door's edge to its holes; the middle of a stile, or 40 mm (1 5/8 in), unless
     said."""
     spacing: LengthOrZero = 0.0
     """From hole to hole of an upright handle; 0 for one hole."""

@@ -122,7 +122,9 @@ def loose_tenoned(work: Work, unit: str) -> None:
         f"mortises {work.say(t)} wide, {format_length(deep[0], sizes.unit)} and "
         f"{work.say(deep[1])} deep"
     )
-    pieces = (sizes.by(in_first + in_second, width, t), text)
+    # Length and width come near each other: which is which has to be said.
+    size = f"{work.say(in_first + in_second)} long, {sizes.by(width, t)}"
+    pieces = (size, text)
     _sink(work, places, rule, (width, t), deep, True, "loose tenon", pieces)
 
 
