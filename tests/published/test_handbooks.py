@@ -160,7 +160,7 @@ interior:
     hinge: {kind: butt}
     frame: {stile_width: 1 1/2, rail_width: 1 1/2, groove: 1/2}
     panel: {stock: glass}
-  shelves: {count: 3, fixed: false, stock: soft, clearance: 1/8, setback: 13/16}
+  shelves: {count: 3, fixed: false, stock: soft, clearance: 1/8, setback: 11/16}
 """
 
 

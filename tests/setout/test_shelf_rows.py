@@ -17,7 +17,7 @@ from hypothesis import strategies as st
 from rodwright.checks import check_solids
 from rodwright.checks.workings import workings as check_workings
 from rodwright.handover.lists import parts_list
-from rodwright.parts import Groove, Hole, Housing, Part, Rebate, Role, Surface, Unit
+from rodwright.parts import Groove, Hole, Housing, JointKind, Part, Rebate, Role, Surface, Unit
 from rodwright.problems import ProblemsError
 from rodwright.setout.shelf_rows import best_datum
 from specs import of_role, problems_of, unit_from
@@ -374,3 +374,44 @@ def _carried(unit: Unit) -> None:
                     and bounds.low[1] < y < bounds.high[1]
                 ]  # fmt: skip
                 assert len(under) >= 2
+
+
+@pytest.mark.parametrize(("unit_of", "play"), [("mm", 1.0), ("in", 25.4 / 32)])
+def test_a_loose_shelf_has_play_all_round(unit_of: str, play: float) -> None:
+    """Between a face frame and a back let in a shelf as deep as the clear space binds: it has as
+    much play to both as at its ends, and no joint with the frame (common practice, no source)."""
+    unit = unit_from(
+        "size: {width: 800 mm, height: 1000 mm, depth: 300 mm}\n",
+        unit=unit_of,
+        stock={
+            "ply": {"kind": "sheet", "material": "birch plywood", "thickness": "18 mm"},
+            "thin": {"kind": "sheet", "material": "birch plywood", "thickness": "6 mm"},
+            "ash": {"kind": "board", "material": "ash", "thickness": "22 mm"},
+        },
+        back={"stock": "thin", "fixing": "rebated"},
+        face_frame={"stock": "ash", "width": "40 mm"},
+        interior={"shelves": {"count": 2, "fixed": False}},
+    )
+    (back,) = of_role(unit, Role.BACK)
+    for shelf in of_role(unit, Role.SHELF):
+        box = shelf.bounds()
+        assert box.low[1] == pytest.approx(play)
+        assert box.high[1] == pytest.approx(back.bounds().low[1] - play)
+        assert {each.kind for each in unit.joints if shelf.ref in (each.first, each.second)} == {
+            JointKind.RESTING
+        }
+        kept = {c.first: c.least for c in unit.clearances if c.second == shelf.ref}
+        assert {back.ref, *(each.ref for each in of_role(unit, Role.STILE))} <= set(kept)
+        assert all(least == pytest.approx(play) for least in kept.values())
+    assert check_solids(unit) == ()
+
+
+def test_a_loose_shelf_without_a_frame_begins_at_the_front() -> None:
+    unit = unit_from(
+        SIZE,
+        back={"stock": "thin", "fixing": "applied"},
+        interior={"shelves": loose(clearance=2)},
+    )
+    (back,) = of_role(unit, Role.BACK)
+    for shelf in of_role(unit, Role.SHELF):
+        assert (shelf.bounds().low[1], shelf.bounds().high[1]) == (0.0, back.bounds().low[1] - 2)

@@ -14,7 +14,7 @@ from rodwright.setout.base import levelling_of, set_out_base
 from rodwright.setout.bench import TOUCH, Bench
 from rodwright.setout.carcass import set_out_carcass
 from rodwright.setout.face_frame import set_out_face_frame
-from rodwright.setout.interior import Interior, set_out_interior
+from rodwright.setout.interior import Interior, keep_loose, set_out_interior
 from rodwright.setout.lipping import set_out_lippings
 from rodwright.setout.rod import Rod, draw_rod
 from rodwright.setout.trade_sizes import trade_sizes
@@ -56,6 +56,7 @@ def set_out_unit(spec: UnitSpec) -> Unit:
         set_out_face_frame(spec.face_frame, rod, carcass, interior, bench, problems)
     if rod.lipping is not None:
         set_out_lippings(rod, carcass, interior, bench, problems)
+    keep_loose(interior.loose, bench)
     bench.note_places(())
     _fill_fronts(spec, rod, slope, interior, bench, problems)
     if spec.hung and spec.base is not None:

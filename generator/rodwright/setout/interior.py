@@ -13,7 +13,7 @@ from rodwright.parts import (
     Surface,
 )
 from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import NOWHERE, Bench, Z
+from rodwright.setout.bench import NOWHERE, TOUCH, Bench, Z
 from rodwright.setout.carcass import (
     BOTH_FACES,
     Carcass,
@@ -90,6 +90,8 @@ class Interior:
     rows: tuple[ShelfRows, ...]
     doorways: tuple[Doorway, ...]
     chests: tuple[Chest, ...]
+    loose: tuple[tuple[str, float], ...]
+    """Refs of what adjustable shelves are made of, and the play (mm) each has."""
 
     @property
     def levels(self) -> tuple[tuple[str, ...], ...]:
@@ -124,6 +126,7 @@ class _Setter:
     doorways: list[Doorway]
     chests: list[Chest]
     ends: list[_End]
+    loose: list[tuple[str, float]]
 
     @property
     def mid_stiles(self) -> float | None:
@@ -140,7 +143,7 @@ def set_out_interior(
     spec: UnitSpec, rod: Rod, carcass: Carcass, bench: Bench, problems: Problems
 ) -> Interior:
     """Lay dividers and shelves on the bench, jointed to what carries them."""
-    setter = _Setter(spec, rod, bench, problems, [], [], [], [], [], [], [])
+    setter = _Setter(spec, rod, bench, problems, [], [], [], [], [], [], [], [])
     _fill(setter, whole_space(rod, carcass), spec.interior, ("interior",))
     _join_ends(setter)
     return Interior(
@@ -150,6 +153,7 @@ def set_out_interior(
         tuple(setter.rows),
         tuple(setter.doorways),
         tuple(setter.chests),
+        tuple(setter.loose),
     )
 
 
@@ -469,13 +473,14 @@ def _layers(
     z: float,
     stock_name: str,
     reaches: tuple[float, float],
+    run: tuple[float, float],
 ) -> tuple[str, ...]:
     """Lay the layers of one shelf on the bench; it reaches so many mm into the left and the right
-    upright."""
+    upright, and from the first to the second y of ``run``."""
     rod, bench = setter.rod, setter.bench
     stock = rod.stocks[stock_name]
-    front = _front(setter, space, "shelves", wish.setback)
-    length, width = space.width + sum(reaches), rod.shelf_rear - front
+    front = run[0]
+    length, width = space.width + sum(reaches), run[1] - front
     glued = wish.layers > 1
     body = blank(length, width, stock, trim=bench.sizes.usual(GLUE_UP_TRIM) if glued else 0.0)
     ref = bench.next_ref(Role.SHELF)
@@ -515,7 +520,8 @@ def _fixed_shelf(
 ) -> tuple[str, ...]:
     joint = setter.rod.joint(wish.ends)
     reaches = _reaches(setter, space, joint)
-    refs = _layers(setter, space, wish, z, stock_name, reaches)
+    run = _front(setter, space, "shelves", wish.setback), setter.rod.shelf_rear
+    refs = _layers(setter, space, wish, z, stock_name, reaches, run)
     for upright in (space.left, space.right):
         place = _ends_place(wish.ends, where)
         stopped = wish.stopped or None
@@ -537,6 +543,32 @@ def _ends_place(ends: JointSpec | None, where: KeyPath) -> KeyPath:
     return ("carcass", "corners") if ends is None else (*where, "ends")
 
 
+def _loose_run(setter: _Setter, space: Space, wish: ShelvesSpec) -> tuple[float, float]:
+    """Where adjustable shelves begin and end (y): they have play to a face frame in front, past
+    which they are tilted, and to the back."""
+    rod, front = setter.rod, _front(setter, space, "shelves", wish.setback)
+    if rod.frame is not None:
+        front = max(front, wish.clearance)
+    return front, rod.shelf_rear - (wish.clearance if rod.back is not None else 0.0)
+
+
+def keep_loose(loose: tuple[tuple[str, float], ...], bench: Bench) -> None:
+    """Note the play that adjustable shelves keep to the back and to the face frame."""
+    round_them = [
+        (ref, part.bounds())
+        for ref, part in bench.parts.items()
+        if part.role in (Role.BACK, Role.STILE, Role.RAIL)
+    ]
+    for ref, play in loose:
+        box = bench.parts[ref].bounds()
+        for other, bounds in round_them:
+            apart = [
+                max(box.low[i] - bounds.high[i], bounds.low[i] - box.high[i]) for i in range(3)
+            ]
+            if max(apart) <= play + TOUCH:
+                bench.keep_apart(other, ref, play)
+
+
 def _loose_shelves(
     setter: _Setter,
     space: Space,
@@ -549,9 +581,10 @@ def _loose_shelves(
     bench = setter.bench
     uprights = space.left, space.right
     before = space.setback + wish.setback
+    front, rear = _loose_run(setter, space, wish)
     across = (
         before + max(bench.parts[each.ref].bounds().low[1] for each in uprights),
-        _front(setter, space, "shelves", wish.setback),
+        front,
         setter.rod.shelf_rear,
     )
     thickness = stock.thickness * wish.layers
@@ -562,7 +595,9 @@ def _loose_shelves(
     thick = bench.sizes.say(wish.holes.diameter)
     pins = Fixing("shelf pin", 2, thick, "" if wish.holes.sleeves else thick)
     for z in rows.undersides:
-        refs = _layers(setter, space, wish, z, stock.name, (-wish.clearance, -wish.clearance))
+        refs = _layers(setter, space, wish, z, stock.name, (-wish.clearance, -wish.clearance),
+                       (front, rear))  # fmt: skip
+        setter.loose.extend((ref, wish.clearance) for ref in refs)
         middle = bench.parts[refs[0]].bounds().centre[1]
         for upright, face in zip(uprights, (space.left.right, space.right.left), strict=True):
             bench.join(JointKind.RESTING, upright.ref, refs[0], (face, middle, z), pins)

@@ -160,7 +160,8 @@ class ShelvesSpec(SpecModel):
     """How far their fronts stand behind the carcass's front, or behind the air of 2 mm
     (1/16 in) that is left behind an inset door."""
     clearance: LengthOrZero = default(1.0, "1/32")
-    """Gap at each end of an adjustable shelf."""
+    """Play of an adjustable shelf: the gap at each end, to the back, and to a face frame in front
+    of it."""
 
 
 class DividersSpec(SpecModel):
