@@ -10,11 +10,10 @@ from rodwright.lengths import at_least
 from rodwright.parts import STANDS_OUT, OpeningShape, Part, Role, Unit, Vector
 from rodwright.site.cautions import OLD_MATERIALS, STRUCTURE
 from rodwright.site.gaps import CAULK_LIMIT, Closing, closings
+from rodwright.site.slips import SMALL_OPENING, other_unit
 
 USUAL_GAP = (6.0, 8.0)
 """How much smaller than its opening a unit is made, in all, mm (common practice, no source)."""
-SMALL_OPENING = 250.0
-"""An opening less wide or high than this, mm, was more likely read in another unit."""
 _ROUNDING = 1e-6
 _SURVEY = "the readings with their assumed errors"
 
@@ -82,15 +81,17 @@ def _in_frame(part: Part) -> bool:
 
 def _small(unit: Unit) -> Iterator[Finding]:
     assert unit.opening is not None
-    for what, size in (("width", unit.opening.width), ("height", unit.opening.height)):
-        if size < SMALL_OPENING:
+    read = unit.opening.readings or unit.opening
+    for what, least in SMALL_OPENING.items():
+        size = getattr(read, what)
+        if size is not None and size < least:
             yield Finding(
                 Severity.WARNING,
                 "small opening",
                 f"the opening's {what} of {length_in(unit, size)} is very small",
-                f"If it was read in another unit, write that after it: `{size:g} cm`.",
+                other_unit(length_in(unit, size), unit.display_unit),
                 figure=size,
-                limit=SMALL_OPENING,
+                limit=least,
             )
 
 

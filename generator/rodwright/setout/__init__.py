@@ -8,7 +8,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from rodwright.parts import Box, Unit
-from rodwright.problems import Problems
+from rodwright.problems import Problem, Problems, ProblemsError
 from rodwright.setout.back import set_out_back
 from rodwright.setout.base import levelling_of, set_out_base
 from rodwright.setout.bench import TOUCH, Bench
@@ -18,6 +18,7 @@ from rodwright.setout.interior import Interior, keep_loose, set_out_interior
 from rodwright.setout.lipping import set_out_lippings
 from rodwright.setout.rod import Rod, draw_rod
 from rodwright.setout.trade_sizes import trade_sizes
+from rodwright.site.slips import small_sizes
 from rodwright.site.way_readings import read_way
 from rodwright.spec.models import UnitSpec
 
@@ -34,8 +35,30 @@ def set_out_unit(spec: UnitSpec) -> Unit:
 
     Raises:
         ProblemsError: the wishes don't make a unit; every problem found is in it, with the
-            way to its place in the spec.
+            way to its place in the spec.  Where the opening is hardly one because a size was
+            read in another unit, that is said instead of all that follows from it.
     """
+    try:
+        return _set_out(spec)
+    except ProblemsError as error:
+        slips = small_sizes(spec)
+        if slips is None:
+            raise
+        left = _problems_of(slips.mended)
+        if len(left) >= len(error.problems):
+            raise
+    raise ProblemsError((*slips.problems, *left))
+
+
+def _problems_of(spec: UnitSpec) -> tuple[Problem, ...]:
+    try:
+        _set_out(spec)
+    except ProblemsError as error:
+        return error.problems
+    return ()
+
+
+def _set_out(spec: UnitSpec) -> Unit:
     problems = Problems(spec.unit)
     rod = draw_rod(spec, problems)
     slope = None

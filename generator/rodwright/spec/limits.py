@@ -66,11 +66,11 @@ def _measures(spec: UnitSpec) -> Iterator[_Measure]:
     for axis, most in LARGEST.items():
         for holder, key in ((spec.size, "size"), (spec.opening, "opening")):
             whole = getattr(holder, axis, None)
-            for where, value in _lengths(whole, (key, axis)):
+            for where, value in lengths_of(whole, (key, axis)):
                 yield _Measure(f"the {axis}", where, value, SMALLEST, most)
         if spec.opening is not None and spec.opening.back is not None and axis != "depth":
             whole = getattr(spec.opening.back, axis)
-            for where, value in _lengths(whole, ("opening", "back", axis)):
+            for where, value in lengths_of(whole, ("opening", "back", axis)):
                 yield _Measure(f"the {axis} behind", where, value, SMALLEST, most)
     for where, value in _stacked(spec):
         yield _Measure("the height that adds up", where, value, SMALLEST, LARGEST["height"])
@@ -79,8 +79,8 @@ def _measures(spec: UnitSpec) -> Iterator[_Measure]:
         yield _Measure(f"the thickness of `{name}`", where, stock.thickness, THINNEST, THICKEST)
 
 
-def _lengths(whole: object, where: KeyPath) -> Iterator[tuple[KeyPath, float]]:
-    """A length, or every reading of the same length."""
+def lengths_of(whole: object, where: KeyPath) -> Iterator[tuple[KeyPath, float]]:
+    """A length, or every reading of the same length, mm, each with its place in the spec."""
     if isinstance(whole, float):
         yield where, whole
     elif isinstance(whole, SpecModel):
