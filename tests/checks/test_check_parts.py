@@ -316,6 +316,20 @@ def test_what_hangs_on_the_wall_has_no_floor_under_its_fronts(front: str) -> Non
         assert any("over the floor" in each.rule for each in check_parts(unit)) != hung
 
 
+def test_a_wide_rail_held_by_both_stiles_is_told_once() -> None:
+    """127 of maple between stiles: what moves is the same at either, but for rounding."""
+    unit = unit_from(
+        "unit: in\nsize: {width: 46.7, height: 60, depth: 16}\n"
+        "stock:\n  ply: {kind: sheet, material: birch plywood, thickness: 23/32, size: [96, 48]}\n"
+        "  maple: {kind: board, material: maple, thickness: 3/4}\n",
+        carcass={"stock": "ply", "bottom_height": 5},
+        face_frame={"stock": "maple", "width": 1.5, "corners": "butted"},
+    )
+    found = [each for each in check_parts(unit) if "across its grain" in each.message]
+    assert [each.parts[0] for each in found] == ["RL1"]
+    assert found[0].message.endswith("; likewise ST2")
+
+
 def test_what_is_said_of_the_unit_names_no_parts_beside() -> None:
     text = "size: {width: 800, height: 900, depth: 300}\n"
     unit = unit_from(text, carcass={"stock": "ply"}, interior={"shelves": {"count": 1}})

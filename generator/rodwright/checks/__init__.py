@@ -84,7 +84,11 @@ def _said_once(unit: Unit, found: Iterable[Finding]) -> list[Finding]:
             kind = part.name.removeprefix("Left ").removeprefix("Right ")
             for name in (named(part), opened(part)):
                 plain = plain.replace(name, kind)
-        key = (finding.severity, finding.rule, plain, finding.figure, finding.limit)
+        # Sums from either side of a unit differ in their last digits.
+        figures = (
+            None if each is None else round(each, 6) for each in (finding.figure, finding.limit)
+        )
+        key = (finding.severity, finding.rule, plain, *figures)
         first = gathered.get(key)
         if first is None:
             gathered[key] = finding
