@@ -12,7 +12,7 @@ from rich.table import Table
 import rodwright
 from rodwright.amounts import AREAS, RUNS, VOLUMES, WEIGHTS, format_weight
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.fit import fitted_size
+from rodwright.checks.fit import is_scribed, size_going_in
 from rodwright.lengths import format_length
 from rodwright.parts import Unit
 from rodwright_cli.console import PlainConsole
@@ -43,7 +43,7 @@ def sizes(unit: Unit) -> None:
     )
     if unit.opening is not None:
         opening = unit.opening
-        width, height, depth = fitted_size(unit)
+        width, height, depth = size_going_in(unit)
         gaps = [opening.width - width, opening.height - height]
         read = opening.readings
         measured = [read.width, read.height] if read else [opening.width, opening.height]
@@ -53,10 +53,13 @@ def sizes(unit: Unit) -> None:
         console.print(
             f"  opening   {_size(measured, unit)} {unit.display_unit}  as read at its tightest"
         )
-        console.print(
-            f"  to spare  {_size(gaps, unit)} {unit.display_unit}  level and plumb, as the "
-            "readings have it"
+        spare = f"{_size(gaps, unit)} {unit.display_unit}"
+        how = (
+            "for the carcass; the frame is scribed to the walls"
+            if is_scribed(unit)
+            else "level and plumb, as the readings have it"
         )
+        console.print(f"  to spare  {spare}  {how}")
     console.print(f"  parts     {len(unit.parts)} of {len(unit.shapes)} shapes")
     console.print(f"  weight    {format_weight(rodwright.unit_weight(unit), unit.display_unit)}")
 

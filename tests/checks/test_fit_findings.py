@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+import re
+from pathlib import Path
+
 import pytest
+from typer.testing import CliRunner
 
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Finding, Severity
-from specs import unit_from
+from rodwright_cli.main import app
+from specs import STOCK, unit_from
 
 
 def _found(text: str, rule: str) -> list[Finding]:
@@ -92,6 +97,31 @@ def test_too_little_overlap_names_its_keys() -> None:
     for each in found:
         assert "`face_frame.overhang.sides`" in each.remedy
         assert "`fit.overlap`" in each.remedy
+
+
+def test_the_overhang_told_to_add_covers_the_most_that_the_gap_may_be() -> None:
+    """After that neither too little overlap nor a doubt about the gap is left."""
+
+    def told(top: float) -> list[Finding]:
+        frame = f"face_frame: {{stock: ash, width: 45, overhang: {{sides: 40, top: {top}}}}}\n"
+        return _found(_opening(fit="overlap: 5", frame=frame), "frame overlap")
+
+    (found,) = told(10.0)
+    more = re.search(r"overhang\.top` ([\d.]+) mm more", found.remedy)
+    most = re.search(r"up to ([\d.]+) mm", found.message)
+    assert more is not None and most is not None
+    assert float(more[1]) == pytest.approx(5 + float(most[1]) - 10, abs=0.15)
+    assert not told(10.0 + float(more[1]))
+
+
+def test_of_a_scribed_frame_the_carcass_has_to_spare(tmp_path: Path) -> None:
+    frame = "face_frame: {stock: ash, width: 45, overhang: {sides: 20, top: 10}}\n"
+    text = _opening(fit="overlap: 5", frame=frame)
+    spec = tmp_path / "alcove.yaml"
+    spec.write_text(f"title: Test\n{text}carcass: {{stock: ply}}\n{STOCK}", encoding="utf-8")
+    run = CliRunner().invoke(app, ["check", str(spec)])
+    (line,) = [each for each in run.output.splitlines() if each.startswith("  to spare")]
+    assert line == "  to spare  7 x 7 x 0 mm  for the carcass; the frame is scribed to the walls"
 
 
 @pytest.mark.parametrize(("allowance", "narrow"), [(3, True), (6, False)])

@@ -75,6 +75,19 @@ def fitted_size(unit: Unit) -> Vector:
     return high[0] - low[0], max(carcass_size(unit)[1], high[2]), high[1] - low[1]
 
 
+def is_scribed(unit: Unit) -> bool:
+    """Whether the face frame is to be scribed to the walls, so that it may be too large."""
+    shape = unit.opening.shape if unit.opening is not None else None
+    return shape is not None and shape.overlap > 0 and any(map(_in_frame, unit.parts))
+
+
+def size_going_in(unit: Unit) -> Vector:
+    """Width, height and depth of what has to go into the opening as it is: where the face frame
+    is scribed to the walls, the carcass's width and height; mm."""
+    width, height, depth = fitted_size(unit)
+    return (*carcass_size(unit), depth) if is_scribed(unit) else (width, height, depth)
+
+
 def _in_frame(part: Part) -> bool:
     return part.role in (Role.STILE, Role.RAIL)
 
@@ -97,11 +110,7 @@ def _small(unit: Unit) -> Iterator[Finding]:
 
 def _sizes(unit: Unit) -> Iterator[Finding]:
     assert unit.opening is not None
-    width, height, depth = fitted_size(unit)
-    shape = unit.opening.shape
-    if shape is not None and shape.overlap:
-        # The frame is scribed to the walls: only the carcass has to go in as it is.
-        width, height = carcass_size(unit)
+    width, height, depth = size_going_in(unit)
     for what, size, opening in (
         ("width", width, unit.opening.width),
         ("height", height, unit.opening.height),
@@ -194,7 +203,8 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
         place = "over the top" if closing.side == "top" else f"at the {closing.side} wall"
         framed = reach and not (headed and closing.side == "top")
         if framed and shape.overlap and closing.overlap < shape.overlap - _ROUNDING:
-            short = shape.overlap - closing.overlap + closing.rest
+            # As wide as the gap may be, not as it likely is.
+            short = shape.overlap + closing.strip - closing.reach
             yield Finding(
                 Severity.WARNING,
                 "frame overlap",
