@@ -319,12 +319,20 @@ def test_what_hangs_on_the_wall_has_no_floor_under_its_fronts(front: str) -> Non
 def test_a_wide_rail_held_by_both_stiles_is_told_once() -> None:
     """127 of maple between stiles: what moves is the same at either, but for rounding."""
     unit = unit_from(
-        "unit: in\nsize: {width: 46.7, height: 60, depth: 16}\n"
+        "unit: in\n"
+        "opening:\n  width: {bottom: 48, middle: 47 7/8, top: 48 1/8}\n"
+        "  height: {left: 84, middle: 84, right: 83 1/4}\n  depth: 16\n"
+        "  level: {floor: {out: 3/4, over: 48, rises: right},"
+        " top: {out: 0, over: 48, rises: right}}\n"
+        "  plumb: {left: {out: 0, over: 72, leans: in}, right: {out: 0, over: 72, leans: in}}\n"
+        "fit: {overlap: 1/4}\n"
         "stock:\n  ply: {kind: sheet, material: birch plywood, thickness: 23/32, size: [96, 48]}\n"
         "  maple: {kind: board, material: maple, thickness: 3/4}\n",
         carcass={"stock": "ply", "bottom_height": 5},
-        face_frame={"stock": "maple", "width": 1.5, "corners": "butted"},
-    )
+        face_frame={
+            "stock": "maple", "width": 1.5, "corners": "butted", "overhang": {"sides": 0.5},
+        },
+    )  # fmt: skip
     found = [each for each in check_parts(unit) if "across its grain" in each.message]
     assert [each.parts[0] for each in found] == ["RL1"]
     assert found[0].message.endswith("; likewise ST2")
