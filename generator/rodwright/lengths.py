@@ -39,6 +39,7 @@ no source)."""
 _NOISE = Fraction(1, 10**6)
 """mm.  Lengths that differ by no more are equal: sums of floats leave no more than that."""
 _STEPS: dict[LengthUnit, Fraction] = {"mm": Fraction(1, 10), "in": _INCH / INCH_PARTS}
+_UNITS: tuple[LengthUnit, ...] = ("mm", "in")
 
 _EXAMPLES = {
     "mm": "`18`, `18 mm`, `1.2 m` or `3/4 in`",
@@ -119,6 +120,21 @@ def format_length(mm: float, unit: LengthUnit) -> str:
     return f"{sign}{whole} {rest}" if whole else f"{sign}{rest}"
 
 
+def sold_in_mm(mm: float) -> bool:
+    """Whether a size is one of metric ware: whole tenths of a mm, and no 64th of an inch."""
+    metric, inches = (_off(mm, _STEPS[unit]) for unit in _UNITS)
+    return metric <= _NOISE < inches
+
+
+def ware_size(mm: float, unit: LengthUnit) -> str:
+    """A size as :func:`format_length` has it; of metric ware, for a maker in inches, as it is sold
+    with the inches beside it: ``35 mm (1 3/8)``."""
+    shown = format_length(mm, unit)
+    if unit == "mm" or not sold_in_mm(mm):
+        return shown
+    return f"{format_length(mm, 'mm')} mm ({shown})"
+
+
 def at_least(mm: float, unit: LengthUnit) -> float:
     """A length (mm) up to the next that is shown: what is said to be enough has to be enough."""
     step = _STEPS[unit]
@@ -135,6 +151,12 @@ def _steps(mm: float, unit: LengthUnit) -> int:
     """A length in mm in the steps that are shown, to the nearest."""
     steps = floor((abs(Fraction(mm)) + _NOISE) / _STEPS[unit] + Fraction(1, 2))
     return -steps if mm < 0 else steps
+
+
+def _off(mm: float, step: Fraction) -> Fraction:
+    """By how much (mm) a length is off the nearest whole number of steps."""
+    steps = Fraction(mm) / step
+    return abs(steps - round(steps)) * step
 
 
 def _read(text: str, unit: LengthUnit) -> Fraction:

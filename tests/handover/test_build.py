@@ -21,6 +21,7 @@ from rodwright.handover.model import read_unit_json
 from rodwright.handover.names import file_paths, slug
 from rodwright.handover.products import products
 from rodwright.laid import laid_unit
+from rodwright.lengths import from_inches
 from rodwright.parts import Fixing, Mitre, Notch, Part, Surface, Unit
 from rodwright.problems import ProblemsError
 from rodwright.ready_models import model_names, model_path
@@ -163,7 +164,7 @@ def test_a_build_makes_each_solid_once(tmp_path: Path) -> None:
     assert solid_of.cache_info().misses - before == len(made)
 
 
-@pytest.mark.parametrize(("unit", "thickness"), [("mm", "6.5"), ("in", "0.25in")])
+@pytest.mark.parametrize(("unit", "thickness"), [("mm", "6.5"), ("in", "1-4in")])
 def test_a_thickness_with_a_point_leaves_names_whole(
     unit: str, thickness: str, tmp_path: Path
 ) -> None:
@@ -310,7 +311,16 @@ def test_thicknesses_in_folders_are_in_the_makers_unit() -> None:
     )
     inches = replace(thin, blank=replace(thin.blank, stock=replace(PLYWOOD, thickness=18.25625)))
     unit = Unit("Inches", inches.bounds(), (inches,), display_unit="in")
-    assert file_paths(unit, "cut")[0].parts[0] == "birch-plywood-0.7188in"
+    assert file_paths(unit, "cut")[0].parts[0] == "birch-plywood-23-32in"
+    folders = [
+        file_paths(replace(unit, parts=(replace(thin, blank=replace(
+            thin.blank, stock=replace(PLYWOOD, thickness=from_inches(size)))),)), "cut"
+        )[0].parts[0]
+        for size in ("1/8", "15/32", "3/4", "1", "1 1/8", "11", "18")
+    ]  # fmt: skip
+    assert [each.removeprefix("birch-plywood-") for each in folders] == [
+        "1-8in", "15-32in", "3-4in", "1in", "1-1-8in", "11in", "18in",
+    ]  # fmt: skip
 
 
 @pytest.mark.parametrize(

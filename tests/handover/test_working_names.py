@@ -88,6 +88,8 @@ def test_what_holes_are_for_keeps_them_apart() -> None:
 def test_inches() -> None:
     hole = Hole(FACE, (50.0, 37.0), 6.35, 9.525, "adjustable shelves")
     assert working_names([hole], SIZE, "in") == ("hole for adjustable shelves, 1/4 in, 3/8 deep",)
+    cup = Hole(FACE, (50.0, 37.0), 35.0, 12.7, "hinge cup")
+    assert working_names([cup], SIZE, "in") == ("hole for hinge cup, 35 mm (1 3/8 in), 1/2 deep",)
 
 
 @given(shapes())

@@ -311,6 +311,22 @@ def test_a_pitch_that_errors_would_add_up_on_is_not_told() -> None:
     assert told([part(*inches)], "in")[0].startswith("row of 6 holes")
 
 
+def test_metric_ware_keeps_its_millimetres_in_inches() -> None:
+    cups = [Hole(Surface.FACE, (x, 25.4), 35.0, 12.7) for x in (101.6, 304.8)]
+    assert told([part(*cups)], "in") == (
+        "2 holes 35 mm (1 3/8) dia., 1/2 deep, on the upper face, 1 from the front edge, at 4, 12 "
+        "from the left end",
+    )
+    plates = [Hole(Surface.FACE, (x + y, 25.4), 5.0, 12.7) for x in (85.6, 288.8) for y in (0, 32)]
+    assert told([part(*plates)], "in") == (
+        "4 holes 5 mm (13/64) dia., 1/2 deep, on the upper face, 1 from the front edge, at "
+        "3 3/8, 4 5/8, 11 3/8, 12 5/8 from the left end, in pairs 32 mm (1 17/64) apart",
+    )
+    assert "pairs" not in told([part(*plates)], "mm")[0]
+    # An inch drill keeps to inches: 6.35 mm are 1/4.
+    assert told([part(Hole(Surface.FACE, (50.8, 25.4), 6.35))], "in")[0].startswith("hole 1/4 dia")
+
+
 def test_pockets_are_measured_as_the_piece_lies() -> None:
     """120 - 70 - 20 and 120 - 100 from the rear edge, from which the left side is measured."""
     left, right = sides(

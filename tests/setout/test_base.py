@@ -151,6 +151,7 @@ def test_feet_are_counted(width: float, depth: float, feet: int) -> None:
     unit = _unit(size, base={"kind": "levellers", "height": 100})
     counts = {fixing.name: fixing.count for fixing in unit.fixings}
     assert counts == {"adjustable foot": feet, "wood screw": 4 * feet}
+    assert [each.on for each in unit.fixings] == ["BT1", "the feet under BT1"]
     assert unit.fixings[0].size == "85 mm to 115 mm high"
     assert unit.levelling == 15.0
 

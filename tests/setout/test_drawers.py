@@ -456,7 +456,9 @@ def test_overlay_fronts_close_against_bumpers(bumper: float | None, kind: str) -
         assert front.bounds().high[1] == pytest.approx(-thick)
     assert {side.bounds().low[1] for side in _sides(unit)} == {-thick}
     bought = [each for each in unit.fixings if each.name == "bumper"]
-    assert [each.count for each in bought] == ([4] if thick else [])
+    assert [each.count for each in bought] == ([2, 2] if thick else [])
+    fronts = [front.ref for front in of_role(unit, Role.DRAWER_FRONT)]
+    assert [each.on for each in bought] == (fronts if thick else [])
     assert check_solids(unit) == ()
 
 

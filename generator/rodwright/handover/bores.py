@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from rodwright.handover.words import Words, degrees
+from rodwright.lengths import sold_in_mm
 from rodwright.parts import Hole, Mortise, PocketHole
 
 LEAST_ROW = 5
@@ -40,7 +41,7 @@ def _holes(words: Words, holes: Sequence[Hole]) -> Iterator[str]:
         alike.setdefault(replace(hole, position=(0.0, 0.0)), []).append(hole.position)
     for kind, positions in alike.items():
         deep = "right through" if kind.depth is None else f"{words.say(kind.depth)} deep"
-        what = f"{words.say(kind.diameter)} dia., {deep}, {words.on(kind.surface)}"
+        what = f"{words.ware(kind.diameter)} dia., {deep}, {words.on(kind.surface)}"
         axes = [axis for axis in range(3) if axis != kind.surface.axis]
         lines, runs = _lines(positions)
         along, across = (words.low(axes[each]) for each in (runs, 1 - runs))
@@ -55,16 +56,27 @@ def _holes(words: Words, holes: Sequence[Hole]) -> Iterator[str]:
             if others:
                 yield (
                     f"{_count(len(others), 'hole')} {what}, {words.say(at)} from the {across}, "
-                    f"at {words.places(others)} from the {along}"
+                    f"at {words.places(others)} from the {along}{_in_pairs(words, kind, others)}"
                 )
         for places_of, ats in rows.items():
             row = list(places_of)
             count = f"{'' if len(ats) == 1 else f'{len(ats)} '}row{'s' * (len(ats) > 1)}"
             yield (
                 f"{count} of {len(row)} holes {what}, {words.places(ats)} from the {across}, "
-                f"{words.say(_pitch(row))} apart, first at {words.say(row[0])} from the {along}, "
+                f"{words.ware(_pitch(row))} apart, first at {words.say(row[0])} from the {along}, "
                 f"last at {words.say(row[-1])}"
             )
+
+
+def _in_pairs(words: Words, kind: Hole, places: Sequence[float]) -> str:
+    """That holes for metric ware are in pairs, where a maker in inches wouldn't see it."""
+    if words.unit == "mm" or len(places) % 2 or not sold_in_mm(kind.diameter):
+        return ""
+    pairs = list(zip(places[::2], places[1::2], strict=True))
+    apart = pairs[0][1] - pairs[0][0]
+    if not sold_in_mm(apart) or any(abs(high - low - apart) > _SAME for low, high in pairs):
+        return ""
+    return f", in pairs {words.ware(apart)} apart"
 
 
 def _pitch(row: Sequence[float]) -> float:
@@ -167,9 +179,9 @@ def _pocket_holes(words: Words, pockets: Sequence[PocketHole]) -> Iterator[str]:
     for kind, places in alike.items():
         surface, end = kind.surface, kind.end
         yield (
-            f"{_count(len(places), 'pocket hole')} {say(kind.diameter)} dia. at "
+            f"{_count(len(places), 'pocket hole')} {words.ware(kind.diameter)} dia. at "
             f"{degrees(kind.angle)} {words.on(surface)}, at {words.places(sorted(places))} from "
             f"the {words.low(3 - surface.axis - end.axis)}, ending {say(kind.stop)} before the "
-            f"{name(end)}, then {say(kind.screw)} dia. out of it {say(kind.exit)} below the "
+            f"{name(end)}, then {words.ware(kind.screw)} dia. out of it {say(kind.exit)} below the "
             f"{name(surface)}"
         )

@@ -10,7 +10,7 @@ from pathlib import PurePosixPath
 
 from rodwright.handover.lists import common_name, like_parts
 from rodwright.handover.shop_part import PartsKind
-from rodwright.lengths import LengthUnit, to_inches
+from rodwright.lengths import LengthUnit, format_length
 from rodwright.parts import Part, Stock, Unit
 
 _LONGEST = 60
@@ -83,7 +83,8 @@ def _folder(stock: Stock, unit: LengthUnit) -> str:
         or "stock"
     )
     if unit == "in":
-        return f"{what}-{float(to_inches(stock.thickness)):.4g}in"
+        inches = format_length(stock.thickness, unit)
+        return f"{what}-{inches.replace(' ', '-').replace('/', '-')}in"
     return f"{what}-{round(stock.thickness, 2):g}"
 
 

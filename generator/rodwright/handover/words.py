@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from rodwright.handover.lie import Lie
 from rodwright.laid import HIGH, LOW
-from rodwright.lengths import LengthUnit, format_length, parse_length
+from rodwright.lengths import LengthUnit, format_length, parse_length, ware_size
 from rodwright.parts import Surface, Vector
 
 TOUCH = 1e-6
@@ -25,6 +25,10 @@ class Words:
     def say(self, length: float) -> str:
         """A length (mm) as it is told."""
         return format_length(length, self.unit)
+
+    def ware(self, size: float) -> str:
+        """A size (mm) of what is sold: in mm first where no inch drill has it."""
+        return ware_size(size, self.unit)
 
     def told(self, length: float) -> float:
         """A length in mm as a reader takes it from what is told."""

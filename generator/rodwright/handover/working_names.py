@@ -12,7 +12,7 @@ from dataclasses import replace
 
 from rodwright.handover.bores import in_rows, pocket_name
 from rodwright.handover.words import TOUCH
-from rodwright.lengths import LengthUnit, format_length
+from rodwright.lengths import LengthUnit, format_length, ware_size
 from rodwright.parts import (
     Bevel,
     Easing,
@@ -51,13 +51,17 @@ def _named(working: Working, size: Vector, unit: LengthUnit, in_row: bool) -> st
     def say(*lengths: float) -> str:
         return f"{' x '.join(format_length(length, unit) for length in lengths)} {unit}"
 
+    def ware(size: float) -> str:
+        bare = ware_size(size, unit)
+        return f"{bare[:-1]} {unit})" if bare.endswith(")") else f"{bare} {unit}"
+
     def deep(depth: float) -> str:
         return f"{format_length(depth, unit)} deep"
 
     match working:
         case Hole(_, _, diameter, depth):
             what = "row" if in_row else "hole"
-            sizes = [say(diameter), "right through" if depth is None else deep(depth)]
+            sizes = [ware(diameter), "right through" if depth is None else deep(depth)]
         case Groove(_, _, width, depth) | Housing(_, _, width, depth) | Rebate(_, _, width, depth):
             what, sizes = type(working).__name__.lower(), [say(width), deep(depth)]
         case Mortise(surface, _, extent, depth):
@@ -68,7 +72,7 @@ def _named(working: Working, size: Vector, unit: LengthUnit, in_row: bool) -> st
         case Notch(_, _, length, width):
             what, sizes = "notch", [say(length, width), "right through"]
         case PocketHole(diameter=diameter, angle=angle):
-            what, sizes = "pocket hole", [say(diameter), f"at {_degrees(angle)}"]
+            what, sizes = "pocket hole", [ware(diameter), f"at {_degrees(angle)}"]
         case Easing(_, _, radius):
             what, sizes = "eased arris", [f"{say(radius)} radius"]
         case Mitre(_, angle, long):

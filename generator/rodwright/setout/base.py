@@ -191,13 +191,15 @@ def _levellers(wish: LevellersSpec, rod: Rod, bench: Bench, problems: Problems) 
     across, deep = (feet_across(size, wish.spacing) for size in (rod.width, rod.depth))
     count, sizes = across * deep, bench.sizes
     reach = f"{say(least)} to {say(most)} high"
-    bench.fixings.append(Fixing(FOOT, count, reach))
+    under = " and ".join(refs_of(bench, Role.BOTTOM))
+    bench.fixings.append(Fixing(FOOT, count, reach, on=under))
     bench.fixings.append(
         Fixing(
             "wood screw",
             _FOOT_SCREWS * count,
             sizes.screw_size(sizes.screw, sizes.longest_screw(_FOOT_SCREW)),
             f"pilot {sizes.say(sizes.pilot(sizes.screw, False))}",
+            f"the feet under {under}",
         )
     )
     if wish.board is None:

@@ -223,10 +223,10 @@ def washers(sizes: TradeSizes, count: int) -> Fixing:
     return Fixing("washer", count, f"for {sizes.screw_name(sizes.screw)} screws")
 
 
-def bumpers(thick: float, unit: LengthUnit) -> Fixing:
-    """What an overlay front closes against: one near each corner that opens first, so that it
-    doesn't strike what it covers (common practice, no source)."""
-    return Fixing("bumper", 2, f"{format_length(thick, unit)} {unit} thick, stuck on")
+def bumpers(thick: float, on: str, unit: LengthUnit) -> Fixing:
+    """What an overlay front of this ref closes against: one near each corner that opens first, so
+    that it doesn't strike what it covers (common practice, no source)."""
+    return Fixing("bumper", 2, f"{format_length(thick, unit)} {unit} thick, stuck on", on=on)
 
 
 def _along(length: float, spacing: float) -> int:

@@ -74,7 +74,7 @@ def set_out_doors(
             hung = Hung(outline, hinges, near, far, made.refs, clear)
         hang(wish, hung, space, bench, problems, where, around)
         if wish.hung == "overlay" and wish.bumper:
-            bench.buy(bumpers(wish.bumper, problems.unit))
+            bench.buy(bumpers(wish.bumper, hung.far, problems.unit))
         if wish.handle is not None:
             _handle(wish.handle, wish, hung, bench, problems, (*where, "handle"))
 

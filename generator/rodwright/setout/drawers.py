@@ -148,7 +148,7 @@ class _Drawers:
         fixing.fix(front.ref, laid.front, self.bench, self.problems, (*self.where, "handle"))
         lay_slides(run, place, laid.sides, self.packers, self.space, way, self.rod, self.bench)
         if wish.hung == "overlay" and wish.bumper:
-            self.bench.buy(bumpers(wish.bumper, self.problems.unit))
+            self.bench.buy(bumpers(wish.bumper, front.ref, self.problems.unit))
         self.bench.motions.append(Slide((front.ref, *laid.refs), (0.0, -run.travel, 0.0)))
         return len(self.problems) == before
 
