@@ -9,7 +9,7 @@ from dataclasses import replace
 import pytest
 
 import rodwright
-from rodwright.checks import check_parts
+from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.workings import workings
 from rodwright.parts import (
@@ -37,7 +37,7 @@ from rodwright.parts import (
 )
 from rodwright.ready_models import model_names, model_path
 from samples import ASH, PLYWOOD, X, Y, Z, bookcase
-from specs import unit_from
+from specs import of_role, unit_from
 
 CAUTIONS = {"dust", "walls", "lifting", "tipping", "fitting gap"}
 
@@ -353,3 +353,45 @@ def test_checks_on_parts_load_no_geometry_library() -> None:
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == "[]"
+
+
+@pytest.mark.parametrize("joint", ["housed", "tongued"])
+@pytest.mark.parametrize(("thick", "width"), [(22, 40), (22, 60), (20, 40)])
+def test_the_air_behind_an_inset_door_leaves_no_sliver(
+    joint: str, thick: float, width: float
+) -> None:
+    """Contents stand 2 mm back from the rear of a door that is flush with the frame: their
+    channels run out behind the frame."""
+    unit = unit_from(
+        "size: {width: 800, height: 1000, depth: 320}\n",
+        stock={
+            "ply": {"kind": "sheet", "material": "birch plywood", "thickness": 18},
+            "oak": {"kind": "board", "material": "oak", "thickness": thick},
+        },
+        carcass={"stock": "ply", "corners": joint},
+        face_frame={"stock": "oak", "width": width, "mid_rails": 40, "corners": "butted"},
+        interior={
+            "rows": [
+                {"height": "1 share", "shelves": 1},
+                {"height": "1 share", "shelves": 1, "doors": {"stock": "oak", "hung": "inset"}},
+            ]
+        },
+    )
+    assert [each.rule for each in check_parts(unit) if each.rule == "thin tongue"] == []
+    assert check_solids(unit) == ()
+    for side in of_role(unit, Role.SIDE):
+        for each in side.workings:
+            if isinstance(each, Housing):
+                front = each.removal(side.blank.size)
+                assert min(front.low[1], side.blank.width - front.high[1]) == 0.0
+
+
+def test_a_sliver_that_was_asked_for_is_told_with_the_keys_that_help() -> None:
+    unit = unit_from(
+        "size: {width: 800, height: 1000, depth: 320}\n",
+        carcass={"stock": "ply", "corners": "housed"},
+        interior={"shelves": {"count": 1, "setback": 2}},
+    )
+    (found,) = [each for each in check_parts(unit) if each.rule == "thin tongue"]
+    assert (found.figure, found.limit) == (2.0, 3.0)
+    assert "`setback`" in found.remedy and "`stopped`" in found.remedy

@@ -73,3 +73,50 @@ def test_a_unit_refused_already_is_not_told_that_parts_to_be_edged_are_missing()
     told = problems_of(opening, interior=wishes, edging=edging("shelves"))
     assert told
     assert not any(each.startswith("edging") for each in told)
+
+
+@pytest.mark.parametrize("door", [None, {"stock": "ash", "hung": "inset"}])
+def test_what_a_mid_rail_hides_is_not_edged(door: dict[str, Any] | None) -> None:
+    """The shelf between the rows lies behind the rail, flush with it; the one in a row shows."""
+    rows = [{"height": "1 share", "shelves": 1}, {"height": "1 share"}]
+    if door:
+        rows[1]["doors"] = door
+    unit = unit_from(
+        SIZE,
+        face_frame={"stock": "ash", "width": 40, "mid_rails": 40, "corners": "butted"},
+        interior={"rows": rows},
+        edging=edging("shelves"),
+    )
+    (mid,) = [part for part in of_role(unit, Role.RAIL) if part.name == "Mid rail"]
+    hidden, shown = [], []
+    for shelf in of_role(unit, Role.SHELF):
+        level = shelf.bounds().high[2] == pytest.approx(mid.bounds().high[2])
+        (hidden if level else shown).append(shelf)
+    assert len(hidden) == len(shown) == 1
+    assert hidden[0].edged == () and hidden[0].rough_size[1] == hidden[0].blank.width
+    assert len(shown[0].edged) == 1
+
+
+def test_edging_asked_for_where_none_shows_is_told() -> None:
+    rows = [{"height": "1 share"}, {"height": "1 share"}]
+    frame = {"stock": "ash", "width": 40, "mid_rails": 40, "corners": "butted"}
+    assert problems_of(
+        SIZE, face_frame=frame, interior={"rows": rows}, edging=edging("shelves")
+    ) == [
+        "edging.edges.0: the face frame covers the front of the shelves: nothing shows to be edged"
+    ]
+
+
+@pytest.mark.parametrize(("setback", "strips"), [(0, 0), (2, 0), (40, 1)])
+def test_what_a_mid_rail_hides_is_not_lipped(setback: float, strips: int) -> None:
+    """A shelf that stands well back from the rail shows its front to who looks down on it."""
+    unit = unit_from(
+        SIZE,
+        face_frame={"stock": "ash", "width": 40, "mid_rails": 40, "corners": "butted"},
+        interior={
+            "rows": [{"height": "1 share"}, {"height": "1 share"}],
+            "between": {"kind": "shelf", "setback": setback},
+        },
+        lipping={"stock": "ash", "thickness": 1.5, "edges": ["shelves"]},
+    )
+    assert len(of_role(unit, Role.LIPPING)) == strips

@@ -21,6 +21,7 @@ from rodwright.parts import (
     Part,
     PocketHole,
     Rebate,
+    Role,
     Surface,
     Unit,
     Vector,
@@ -119,6 +120,17 @@ def _deep(unit: Unit, part: Part) -> Iterator[Finding]:
             )
 
 
+_MOVE = "move what goes into it, or make it thinner (`thickness`)"
+_SET_BACK = "set back what goes into it further (`setback`), or stop the channel (`stopped`)"
+_WAYS_OUT = {
+    str(Role.SHELF): _SET_BACK,
+    str(Role.DIVIDER): _SET_BACK,
+    str(Role.CARCASS_RAIL): _SET_BACK,
+    str(Role.BACK): "change `back.inset`, or let it into a rebate (`back.fixing: rebated`)",
+}
+"""What helps a channel too near an edge, by what it is for."""
+
+
 def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
     """Wood left beside a channel at an edge, or between two channels that face each other."""
     size = part.blank.size
@@ -135,7 +147,8 @@ def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
                 "thin tongue",
                 f"beside a {words(working)} in {named(part)} only {length_in(unit, beside)} of "
                 "wood is left at the edge",
-                f"Leave at least {length_in(unit, LEAST_TONGUE)}, or cut it out to the edge.",
+                f"Leave at least {length_in(unit, LEAST_TONGUE)}: "
+                f"{_WAYS_OUT.get(working.use, _MOVE)}.",
                 (part.ref,),
                 beside,
                 LEAST_TONGUE,

@@ -8,7 +8,7 @@ from dataclasses import replace
 from rodwright.parts import Edging, Part, Role, Surface
 from rodwright.problems import Problems
 from rodwright.setout.bench import Bench
-from rodwright.setout.lines import covered_fronts
+from rodwright.setout.lines import FRAME, UPRIGHTS, covered_fronts, hidden_by_frame
 from rodwright.spec.edging import EdgingSpec
 from rodwright.spec.models import UnitSpec
 
@@ -55,8 +55,14 @@ def set_out_edging(spec: UnitSpec, wish: EdgingSpec, bench: Bench, problems: Pro
         elif not parts:
             told = f"there are no {name} of sheet material to be edged"
         else:
-            _edge(bench, wish, parts, name in _ALL_ROUND)
-            continue
+            hidden = [part.ref for part in parts if name not in _ALL_ROUND and _hidden(bench, part)]
+            if len(hidden) < len(parts):
+                _edge(
+                    bench, wish, [part for part in parts if part.ref not in hidden],
+                    name in _ALL_ROUND,
+                )  # fmt: skip
+                continue
+            told = f"the face frame covers the front of the {name}: nothing shows to be edged"
         problems.add(("edging", "edges", number), told, f"Take `{name}` out of the list.")
 
 
@@ -68,6 +74,15 @@ def _edge(bench: Bench, wish: EdgingSpec, parts: Iterable[Part], all_round: bool
             for surface in surfaces
         )
         bench.parts[part.ref] = replace(part, edged=edged)
+
+
+def _hidden(bench: Bench, part: Part) -> bool:
+    """Whether the front edge of a part lies wholly behind members of the face frame."""
+    return hidden_by_frame(
+        part.bounds(),
+        [other.bounds() for other in bench.parts.values() if other.role in FRAME],
+        [other.bounds() for other in bench.parts.values() if other.role in UPRIGHTS],
+    )
 
 
 def _front_edge(part: Part) -> Surface:

@@ -176,7 +176,8 @@ def _join_ends(setter: _Setter) -> None:
     for end in sorted(setter.ends, key=order):
         make_joint(
             setter.bench, end.joint, end.carrier, end.ref, setter.problems, end.where,
-            layers=end.layers, stopped=end.stopped, unit=setter.rod.unit,
+            layers=end.layers, stopped=end.stopped,
+            covered=setter.rod.frame is not None, unit=setter.rod.unit,
         )  # fmt: skip
 
 

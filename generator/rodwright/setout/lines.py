@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
-from rodwright.parts import Stock
+from rodwright.parts import Box, Role, Stock
 from rodwright.problems import Problems
 from rodwright.setout.bench import TOUCH
 from rodwright.setout.joints.screws import SIDE
@@ -192,6 +193,39 @@ def back_lines(
         )
     rear = depth if wish.fixing == "rebated" else depth - wish.inset
     return BackLines(stock, rear - stock.thickness, rear, reach, wish.clearance)
+
+
+FRAME, UPRIGHTS = (Role.STILE, Role.RAIL), (Role.SIDE, Role.DIVIDER)
+"""What hides a front edge: members of the face frame, and uprights that its ends are let into."""
+_NEAR = 3.0
+"""A front edge this near behind a frame member (mm) is hidden by it from above too (common
+practice, no source)."""
+
+
+def hidden_by_frame(edge: Box, frame: Sequence[Box], uprights: Sequence[Box]) -> bool:
+    """Whether the front edge of a part with these bounds lies wholly behind the face frame.
+
+    Its ends may lie in uprights.  All in mm, unit frame.
+    """
+    near = [box for box in frame if -TOUCH <= edge.low[1] - box.high[1] < _NEAR]
+    # Level edges are hidden all along by what is as high, upright ones by what is as wide.
+    along = 0 if edge.size[0] > edge.size[2] else 2
+    across = 2 - along
+    spans = sorted(
+        (box.low[along], box.high[along])
+        for box in near
+        if box.low[across] <= edge.low[across] + TOUCH
+        and edge.high[across] <= box.high[across] + TOUCH
+    )
+    if not spans:
+        return False
+    if along == 0:
+        spans = sorted([*spans, *((box.low[0], box.high[0]) for box in uprights)])
+    reached = edge.low[along]
+    for low, high in spans:
+        if low <= reached + TOUCH:
+            reached = max(reached, high)
+    return reached >= edge.high[along] - TOUCH
 
 
 def covered_fronts(spec: UnitSpec) -> set[str]:

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from rodwright.parts import Blank, Grain, JointKind, Part, Placement, Role, Vector
+from rodwright.parts import Blank, Box, Grain, JointKind, Part, Placement, Role, Vector
 from rodwright.problems import Problems
 from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Z, meeting
 from rodwright.setout.carcass import Carcass
 from rodwright.setout.interior import Interior
-from rodwright.setout.lines import LippingLines
+from rodwright.setout.lines import UPRIGHTS, LippingLines, hidden_by_frame
 from rodwright.setout.rod import Rod
 from rodwright.setout.spaces import Front
 
@@ -90,6 +90,10 @@ class _Strips:
         boxes = [self._bench.parts[ref].bounds() for ref in refs]
         low, high = boxes[0].low[2], boxes[-1].high[2]
         y = boxes[0].low[1]
+        whole = Box((boxes[0].low[0], y, low), (boxes[0].high[0], boxes[0].high[1], high))
+        uprights = [part.bounds() for part in self._bench.parts.values() if part.role in UPRIGHTS]
+        if hidden_by_frame(whole, [bounds for _, bounds in self._frame], uprights):
+            return
         frame, left, right = self._rod.frame, *span
         if frame is not None and y < self._lines.thickness:
             left, right = max(left, frame.inner_left), min(right, frame.inner_right)

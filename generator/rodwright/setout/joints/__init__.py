@@ -57,14 +57,16 @@ def make_joint(
     *,
     layers: tuple[str, ...] = (),
     stopped: float | None = None,
+    covered: bool = False,
     unit: Literal["mm", "in"] = "mm",
 ) -> None:
     """Cut a joint into two parts (refs) on the bench, and join them with what holds it.
 
     ``layers`` are parts that lie on the second and meet the first beside it: they go into
     the same housing or rebate; in other joints they are butted.  ``stopped`` takes the place
-    of the wish's own.  What the material can't take is noted at ``where``, the way to the
-    joint in the spec, and the parts stay as they are.
+    of the wish's own.  ``covered`` says that a face frame stands before the front of the first,
+    so that a channel may run out there.  What the material can't take is noted at ``where``, the
+    way to the joint in the spec, and the parts stay as they are.
 
     Raises:
         ValueError: the parts don't meet, or the second doesn't reach into the first as far
@@ -74,7 +76,7 @@ def make_joint(
     stop = wish.stopped if stopped is None else stopped
     match wish.joint:
         case "housed":
-            housed(work, layers, stop)
+            housed(work, layers, stop, covered)
             return
         case "rebated":
             rebated(work, layers)
@@ -84,7 +86,7 @@ def make_joint(
         case "screwed":
             screwed(work)
         case "tongued":
-            tongued(work, layers, tongue_of(work.meeting.thickness, unit), stop)
+            tongued(work, layers, tongue_of(work.meeting.thickness, unit), stop, covered)
             return
         case "dowelled":
             dowelled(work)

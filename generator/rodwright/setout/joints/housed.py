@@ -13,7 +13,7 @@ LEAST_TONGUE = 3.0
 """Thinnest tongue, mm (common practice, no source)."""
 
 
-def housed(work: Work, layers: tuple[str, ...], stopped: float) -> None:
+def housed(work: Work, layers: tuple[str, ...], stopped: float, covered: bool) -> None:
     """The whole thickness let in, or a tongue beside a shoulder; layers go into one housing."""
     meeting, wish = work.meeting, work.wish
     if not _deep_enough(work, 0.5, "housing"):
@@ -37,7 +37,7 @@ def housed(work: Work, layers: tuple[str, ...], stopped: float) -> None:
             )
             return
         left, right = _beside_shoulder(work, meeting.thickness - wish.shoulder)
-    _let_in(work, (left, right), layers, stopped, None)
+    _let_in(work, (left, right), layers, stopped, None, covered)
 
 
 def rebated(work: Work, layers: tuple[str, ...]) -> None:
@@ -56,7 +56,9 @@ def rebated(work: Work, layers: tuple[str, ...]) -> None:
         _let_in(work, (meeting.left, meeting.right), layers, 0.0, None)
 
 
-def tongued(work: Work, layers: tuple[str, ...], usual: float, stopped: float) -> None:
+def tongued(
+    work: Work, layers: tuple[str, ...], usual: float, stopped: float, covered: bool
+) -> None:
     """A tongue on the second, left by one rebate or two, in a groove of the first."""
     meeting, wish = work.meeting, work.wish
     tongue = wish.thickness if wish.thickness is not None else usual
@@ -79,7 +81,7 @@ def tongued(work: Work, layers: tuple[str, ...], usual: float, stopped: float) -
         sides = _beside_shoulder(work, tongue)
     else:
         sides = (meeting.middle - tongue / 2, meeting.middle + tongue / 2)
-    _let_in(work, sides, (), stopped, JointKind.TONGUE)
+    _let_in(work, sides, (), stopped, JointKind.TONGUE, covered)
 
 
 def tongue_of(thickness: float, unit: str) -> float:
@@ -122,18 +124,24 @@ def _let_in(
     layers: tuple[str, ...],
     stopped: float,
     kind: JointKind | None,
+    covered: bool = False,
 ) -> None:
     """Cut the channel in the first and shape the ends that go into it.
 
     The channel begins ``stopped`` mm behind the front of what goes in, or at the front of the
-    first if that lies farther back; the ends are notched in front of it.
+    first if that lies farther back; the ends are notched in front of it.  Where a face frame
+    has ``covered`` the front of the first and too thin a sliver would be left there, it runs out.
     """
     bench, m = work.bench, work.meeting
     boxes = [bench.parts[ref].bounds() for ref in (m.second, *layers)]
     left = min([sides[0], *(box.low[m.across] for box in boxes[1:])])
     right = max([sides[1], *(box.high[m.across] for box in boxes[1:])])
     low = max(m.low, boxes[0].low[m.run] + stopped)
-    channel = m.box((low, m.high), (left, right), (0.0, m.reach))
+    # What goes in stands a little back, behind the air of an inset door.
+    sliver = low - work.first.bounds().low[m.run]
+    runs_out = covered and m.run == 1 and not stopped and sliver < LEAST_TONGUE - TOUCH
+    start = low - sliver if runs_out else low
+    channel = m.box((start, m.high), (left, right), (0.0, m.reach))
     cut = cut_channel(bench, m.first, channel, m.axis, m.into, use=str(work.second.role))
     for ref, box in zip((m.second, *layers), boxes, strict=True):
         whole = (box.low[m.across], box.high[m.across])
