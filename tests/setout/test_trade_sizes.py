@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from itertools import pairwise
-from typing import Any
+from typing import Any, Literal
 
 import pytest
 
@@ -12,9 +12,10 @@ from rodwright import check
 from rodwright.checks.findings import Severity
 from rodwright.handover.lists import hardware_list, parts_list
 from rodwright.lengths import from_inches
-from rodwright.parts import Hole, JointKind, Mortise, Role, Unit
+from rodwright.parts import Grain, Hole, JointKind, Mortise, Role, Stock, Unit
 from rodwright.problems import ProblemsError
-from rodwright.setout.trade_sizes import INCH, METRIC, gauge_diameter
+from rodwright.setout.grip import grip
+from rodwright.setout.trade_sizes import INCH, METRIC, TradeSizes, gauge_diameter
 from specs import of_role, unit_from
 
 STOCK = """
@@ -59,10 +60,57 @@ def test_pilots_lie_between_those_for_softwood_and_for_hardwood(gauge: int) -> N
     """Wood Handbook (FPL-GTR-190), ch. 8 (from memory): lead holes of 70 % of the root's diameter
     in softwood and 90 % in hardwood; the root is about two thirds of the shank."""
     root = 2 / 3 * gauge_diameter(gauge)
-    pilot = INCH.pilot(gauge_diameter(gauge), splits=False)
+    pilot = INCH.pilot(gauge_diameter(gauge), "sheet")
     assert 0.7 * root <= pilot <= 0.9 * root + 25.4 / 128
     assert pilot / 25.4 * 64 == pytest.approx(round(pilot / 25.4 * 64))
-    assert INCH.pilot(gauge_diameter(gauge), splits=True) >= pilot
+    assert INCH.pilot(gauge_diameter(gauge), "splitting") >= pilot
+
+
+@pytest.mark.parametrize("sizes", [INCH, METRIC])
+def test_hardwood_takes_larger_pilots_than_softwood(sizes: TradeSizes) -> None:
+    """Wood Handbook (FPL-GTR-190), ch. 8 (from memory): 70 % of the root in softwood, 90 % in
+    hardwood; of drills that are sold the nearest, in hardwood none that is less."""
+    for diameter in sizes.screw_diameters:
+        root = 2 / 3 * diameter
+        soft, hard = sizes.pilot(diameter, "softwood"), sizes.pilot(diameter, "hardwood")
+        assert abs(soft - 0.7 * root) <= sizes.drill / 2 + 1e-9
+        assert 0.9 * root - 1e-9 <= hard < 0.9 * root + sizes.drill
+        assert soft < hard
+
+
+@pytest.mark.parametrize(
+    ("kind", "material", "held"),
+    [
+        ("board", "hard maple", "hardwood"),
+        ("board", "European oak", "hardwood"),
+        ("board", "Scots pine", "softwood"),
+        ("board", "Douglas-fir", "softwood"),
+        ("sheet", "pine plywood", "sheet"),
+        ("sheet", "mdf", "splitting"),
+    ],
+)
+def test_what_a_screw_goes_into(kind: Literal["sheet", "board"], material: str, held: str) -> None:
+    stock = Stock("s", kind, material, 18.0, Grain.LENGTHWISE, 600.0, "given", "#c8b08c")
+    assert grip(stock) == held
+
+
+@pytest.mark.parametrize(("wood", "pilot"), [("maple", "7/64"), ("pine", "5/64")])
+def test_pilots_go_by_what_the_screw_goes_into(wood: str, pilot: str) -> None:
+    """A no. 8 through plywood into a top of maple or of pine."""
+    text = f"""unit: in
+size: {{width: 32, height: 32, depth: 20}}
+stock:
+  ply: {{kind: sheet, material: birch plywood, thickness: 3/4}}
+  top: {{kind: board, material: {wood}, thickness: 1}}
+"""
+    unit = unit_from(text, worktop={"stock": "top"})
+    holes = [
+        fixing.pilot
+        for joint in unit.joints
+        for fixing in joint.fixings
+        if unit.part(joint.second).role is Role.WORKTOP and fixing.name == "wood screw"
+    ]
+    assert holes == [f"clearance 11/64 in, pilot {pilot} in"]
 
 
 def test_words_for_screws() -> None:

@@ -11,9 +11,10 @@ from rodwright.parts import Box, Fixing, JointKind, Part, Placement, Role, Surfa
 from rodwright.problems import Problems
 from rodwright.setout.bench import LEFT, TOUCH, Bench, Y, Z, meeting
 from rodwright.setout.carcass import Carcass, blank
+from rodwright.setout.grip import grip
 from rodwright.setout.interior import Interior
 from rodwright.setout.joints.meet import Meeting, find_meeting
-from rodwright.setout.joints.screws import SIDE, splits
+from rodwright.setout.joints.screws import SIDE
 from rodwright.setout.lines import PIN_EDGE, PINS, BackLines, screw_strip
 from rodwright.setout.rod import Rod
 from rodwright.setout.trade_sizes import TradeSizes
@@ -183,7 +184,7 @@ def _drill(
     for place in places:
         at = line.point(place, across, -thickness)
         bench.drill(line.second, at, line.way(), sizes.clearance(diameter), None, "screw")
-    text = sizes.holes(diameter, splits(bench.parts[line.first].blank.stock.material))
+    text = sizes.holes(diameter, grip(bench.parts[line.first].blank.stock))
     return Fixing("wood screw", len(places), sizes.screw_size(diameter, length), text)
 
 

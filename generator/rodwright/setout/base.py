@@ -7,6 +7,7 @@ from rodwright.problems import Problems
 from rodwright.setout.bench import DOWN, FORWARD, LEFT, TOUCH, Bench, X, Y
 from rodwright.setout.boards import carry, lay_board, refs_of, screw_on, spread
 from rodwright.setout.carcass import Carcass
+from rodwright.setout.grip import grip
 from rodwright.setout.legs import set_out_legs
 from rodwright.setout.rod import Rod
 from rodwright.setout.sizes import feet_across
@@ -198,7 +199,7 @@ def _levellers(wish: LevellersSpec, rod: Rod, bench: Bench, problems: Problems) 
             "wood screw",
             _FOOT_SCREWS * count,
             sizes.screw_size(sizes.screw, sizes.longest_screw(_FOOT_SCREW)),
-            f"pilot {sizes.say(sizes.pilot(sizes.screw, False))}",
+            f"pilot {sizes.say(sizes.pilot(sizes.screw, grip(rod.stock)))}",
             f"the feet under {under}",
         )
     )

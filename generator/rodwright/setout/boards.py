@@ -24,7 +24,8 @@ from rodwright.parts import (
     cross,
 )
 from rodwright.setout.bench import NOWHERE, TOUCH, Bench, meeting
-from rodwright.setout.trade_sizes import TradeSizes
+from rodwright.setout.grip import grip
+from rodwright.setout.trade_sizes import Grip, TradeSizes
 
 _FROM_END = 50.0
 """From the end of a meeting to its first screw, mm (common practice, no source)."""
@@ -114,8 +115,9 @@ def screw_on(
     axis = min(range(3), key=lambda i: extents[i])
     if abs(one.placement.length[axis]) > 0.5:
         return False
-    sizes = bench.sizes
-    screws = wood_screws(sizes, first.size[axis], second.size[axis], _along(max(extents), spacing))
+    sizes, held = bench.sizes, grip(other.blank.stock)
+    count = _along(max(extents), spacing)
+    screws = wood_screws(sizes, first.size[axis], second.size[axis], count, held)
     moves, way = _moves(one, other, moisture, anchor) if moisture else (0.0, 0)
     if moves <= ACCEPTED:
         bench.join(JointKind.SCREWED, through, into, at, screws)
@@ -125,7 +127,7 @@ def screw_on(
     slots = f"slots {sizes.by(hole, long)} {_WAYS[way]}"
     if crossing(one, other, moisture or (0.0, 0.0))[0] > ACCEPTED:
         slots = f"one {_ENDS[way]} in a round hole {sizes.say(hole)}, the others in {slots}"
-    pilot = sizes.say(sizes.pilot(sizes.screw, False))
+    pilot = sizes.say(sizes.pilot(sizes.screw, held))
     slotted = replace(screws, pilot=f"{slots}, pilot {pilot}")
     bench.join(JointKind.BUTTONED, through, into, at, slotted, washers(sizes, screws.count))
     return True
@@ -203,7 +205,9 @@ def _shared(first: Box, second: Box) -> list[float]:
     return [min(first.high[i], second.high[i]) - max(first.low[i], second.low[i]) for i in range(3)]
 
 
-def wood_screws(sizes: TradeSizes, through: float, into: float, count: int) -> Fixing:
+def wood_screws(
+    sizes: TradeSizes, through: float, into: float, count: int, held: Grip = "sheet"
+) -> Fixing:
     """Screws through one thickness (mm) into another, whose far side they don't break.
 
     4 mm or no. 8 screws with a clearance hole and a pilot hole for them, and a counterbore where
@@ -215,7 +219,7 @@ def wood_screws(sizes: TradeSizes, through: float, into: float, count: int) -> F
     wide = sizes.usual(_COUNTERBORE)
     bored = f"counterbore {sizes.say(wide)}, {sizes.say(sunk)} deep, " if sunk else ""
     size = sizes.screw_size(sizes.screw, length)
-    return Fixing("wood screw", count, size, f"{bored}{sizes.holes(sizes.screw)}")
+    return Fixing("wood screw", count, size, f"{bored}{sizes.holes(sizes.screw, held)}")
 
 
 def washers(sizes: TradeSizes, count: int) -> Fixing:

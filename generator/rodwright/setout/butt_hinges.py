@@ -5,6 +5,7 @@ from __future__ import annotations
 from rodwright.parts import Box, Fixing
 from rodwright.setout import looks
 from rodwright.setout.bench import LEFT, TOUCH, X
+from rodwright.setout.grip import grip
 from rodwright.setout.hinge_places import CARRIERS, LEAST_WALL, Hinge, Made, shared
 
 _SCREW = 16.0
@@ -52,7 +53,8 @@ def butts(hinge: Hinge, count: int) -> Made | None:
     let_in = f"each leaf {'let in' if depth >= 0 else 'packed out'} {say(abs(depth))}"
     sizes = hinge.bench.sizes
     screw = sizes.screw_size(sizes.small_screw, sizes.longest_screw(_SCREW))
-    pilot = f"pilot {sizes.say(sizes.pilot(sizes.small_screw, False))}"
+    held = grip(hinge.bench.parts[hinge.hung.near].blank.stock)
+    pilot = f"pilot {sizes.say(sizes.pilot(sizes.small_screw, held))}"
     fixings = (
         Fixing(name, count, f"leaf {say(wish.leaf)}, knuckle {say(wish.knuckle)}", let_in),
         Fixing("countersunk screw", SCREWS_PER_BUTT * count, screw, pilot),

@@ -14,6 +14,7 @@ from rodwright.problems import KeyPath, Problems
 from rodwright.setout import looks
 from rodwright.setout.bench import TOUCH, Bench, Y, meeting
 from rodwright.setout.boards import SCREW_SPACING, washers, wood_screws
+from rodwright.setout.grip import grip
 from rodwright.setout.handles import handle_fixings
 from rodwright.setout.trade_sizes import TradeSizes
 from rodwright.spec.drawers import DrawerHandleSpec
@@ -86,7 +87,8 @@ class FrontFixing:
         for x, z in handles:
             self._drill_for_handle(front, end, x, z, abs(z - rows[0]), bench)
         through, into = (bench.parts[ref].blank.thickness for ref in (end, front))
-        fixings = [wood_screws(sizes, through, into, count)]
+        held = grip(bench.parts[front].blank.stock)
+        fixings = [wood_screws(sizes, through, into, count, held)]
         if slots:
             fixings.append(washers(sizes, slots))
         if self.handle is not None:

@@ -13,6 +13,7 @@ from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import NOWHERE, TOUCH, Bench, Y, Z
 from rodwright.setout.boards import lay_board, refs_of, screw_on
 from rodwright.setout.carcass import Upright
+from rodwright.setout.grip import grip
 from rodwright.setout.rod import Rod
 from rodwright.setout.spaces import Space
 from rodwright.setout.trade_sizes import trade_sizes
@@ -209,7 +210,7 @@ def lay_slides(
         length = max((each for each in sold if each <= thick), default=sold[0])
         screws = Fixing(
             "wood screw", SLIDE_SCREWS, sizes.screw_size(sizes.screw, length),
-            f"pilot {sizes.say(sizes.pilot(sizes.screw, False))}",
+            f"pilot {sizes.say(sizes.pilot(sizes.screw, grip(bench.parts[side].blank.stock)))}",
         )  # fmt: skip
         # Slides are bought in pairs: the left one stands for both.
         fixings = (pair, screws) if side == sides[0] else (screws,)

@@ -25,6 +25,7 @@ from rodwright.setout.boards import SCREW_SPACING, wood_screws
 from rodwright.setout.carcass import BOTH_FACES, blank
 from rodwright.setout.clipping import cut_back, planes_of
 from rodwright.setout.frame_fixing import carcass_joint, member_joint
+from rodwright.setout.grip import grip
 from rodwright.setout.lipping import strip_blank
 from rodwright.setout.rod import Rod
 from rodwright.setout.slope_lines import SlopeLines, height_at
@@ -157,7 +158,8 @@ def _join_board(rod: Rod, board: Part, bench: Bench) -> None:
         role = bench.parts[ref].role
         if role in _SCREWED and ref not in loose:
             count = max(2, math.ceil(extent / SCREW_SPACING) + 1)
-            screws = wood_screws(bench.sizes, rod.thickness, 2 * rod.thickness, count)
+            held = grip(bench.parts[ref].blank.stock)
+            screws = wood_screws(bench.sizes, rod.thickness, 2 * rod.thickness, count, held)
             bench.join(JointKind.SCREWED, board.ref, ref, at, screws)
         elif role is Role.BACK:
             kind = JointKind.REBATE if let_in else JointKind.GROOVE if grooved else JointKind.BUTT

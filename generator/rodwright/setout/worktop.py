@@ -9,6 +9,7 @@ from rodwright.parts import Box, Fixing, JointKind, Part, Role, Stock, Surface
 from rodwright.problems import Problems
 from rodwright.setout.bench import TOUCH, Bench, X, Z, meeting
 from rodwright.setout.boards import lay_board, refs_of, washers, wood_screws
+from rodwright.setout.grip import grip
 from rodwright.setout.interior import GLUE_UP_TRIM
 from rodwright.setout.rod import Rod
 from rodwright.setout.stocks import find_stock
@@ -167,7 +168,8 @@ def _screws(bench: Bench, carrier: str, worktop: str, moisture: tuple[float, flo
                     bench.mortise(carrier, box, Z, round_ends=True, use="screw")
                 else:
                     bench.drill(carrier, (x, y, low[2]), Z, hole, None, "screw")
-    screws = wood_screws(sizes, part.blank.thickness, top.blank.thickness, count)
+    held = grip(top.blank.stock)
+    screws = wood_screws(sizes, part.blank.thickness, top.blank.thickness, count, held)
     fixings = (screws, washers(sizes, count)) if slotted else (screws,)
     kind = JointKind.BUTTONED if slotted else JointKind.SCREWED
     at = meeting(part.bounds(), top.bounds())
@@ -249,6 +251,6 @@ def _buttons(
         Fixing(
             "wood screw", len(places),
             sizes.screw_size(sizes.screw, sizes.usual(_BUTTON_SCREW)),
-            f"pilot {sizes.say(sizes.pilot(sizes.screw, False))}",
+            f"pilot {sizes.say(sizes.pilot(sizes.screw, grip(board.blank.stock)))}",
         ),
     )  # fmt: skip

@@ -7,6 +7,7 @@ from math import cos, radians, sin, tan
 from rodwright.lengths import LengthUnit, from_inches
 from rodwright.parts import Fixing, JointKind, Part, PocketHole, Surface
 from rodwright.setout.bench import TOUCH
+from rodwright.setout.grip import grip
 from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
 
@@ -33,21 +34,14 @@ POCKET_SCREWS: dict[LengthUnit, tuple[tuple[float, float], ...]] = {
 POCKET_FLOOR = 1.0
 """Wood left before the tip of a pocket screw, mm (common practice, no source)."""
 
-_SPLITTING = ("mdf", "chipboard", "particle", "fibreboard", "fiberboard")
-
-
-def splits(material: str) -> bool:
-    """Whether a material's edges split easily: MDF and chipboard."""
-    return any(name in material.lower() for name in _SPLITTING)
-
 
 def screwed(work: Work) -> None:
     """A clearance hole through the first, a pilot in the second, for each screw.
 
     The diameter is the largest that is no more than 4/18 of the edge it goes into (a bit more in
     inches, where a no. 8 goes into 45/64), the length the least that holds ``HOLD`` diameters in
-    the second.  Pilots are about 0.6 of the diameter, in MDF and chipboard 0.75 and as deep as
-    the screw goes (common practice, no source).
+    the second.  Pilots in MDF and chipboard are as deep as the screw goes (common practice, no
+    source).
     """
     m, wish, sizes = work.meeting, work.wish, work.bench.sizes
     thinnest = sizes.screw_diameters[0]
@@ -75,7 +69,8 @@ def screwed(work: Work) -> None:
         )
         return
     length = _length(work, diameter)
-    fragile = splits(work.second.blank.stock.material)
+    held = grip(work.second.blank.stock)
+    fragile = held == "splitting"
     rule = Rule(50.0, (6.0 if fragile else 5.0) * diameter, 200.0, 5 * diameter)
     places = lay_out(work, rule, "screw")
     if not places or length is None or hidden_behind(work, "screw", places):
@@ -87,7 +82,7 @@ def screwed(work: Work) -> None:
                         (m.middle - clearance / 2, m.middle + clearance / 2), (0.0, m.through)),
         "screw",
     )  # fmt: skip
-    pilot = sizes.pilot(diameter, fragile)
+    pilot = sizes.pilot(diameter, held)
     into = length - m.through
     deep = into if fragile else 2 / 3 * into
     for y in places:
@@ -96,7 +91,7 @@ def screwed(work: Work) -> None:
         )
         work.bench.drill(m.second, m.point(y, m.middle), m.way(-1), pilot, deep, "screw")
     if places:
-        text = sizes.holes(diameter, fragile)
+        text = sizes.holes(diameter, held)
         screws = Fixing("wood screw", len(places), sizes.screw_size(diameter, length), text)
         at = m.point((m.low + m.high) / 2, m.middle)
         work.bench.join(JointKind.SCREWED, m.first, m.second, at, screws)
