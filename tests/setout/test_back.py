@@ -190,3 +190,32 @@ stock:
         assert names == {"wood screw"}
     assert math.isclose(sum(_fixing(joint).count for joint in rim) % 2, 0)
     assert not _told(unit, "nothing holds it")
+
+
+@pytest.mark.parametrize(
+    ("columns", "told"),
+    [
+        ({"columns": [{"width": "1 share"}, {"width": "1 share"}]}, True),
+        ({"rows": [{"height": "1 share", "columns": [{"width": "1 share"}, {"width": "1 share"}]},
+                   {"height": "1 share"}]}, False),
+        ({"shelves": {"count": 2}}, False),
+    ],
+)  # fmt: skip
+def test_a_back_too_wide_for_a_sheet_can_be_split_on_a_divider(
+    columns: dict[str, Any], told: bool
+) -> None:
+    text = """size: {width: 1500, height: 900, depth: 300}
+stock:
+  ply: {kind: sheet, material: birch plywood, thickness: 18}
+  thin: {kind: sheet, material: birch plywood, thickness: 6, size: [2440, 1220]}
+"""
+    back = {"stock": "thin", "fixing": "rebated"}
+    unit = unit_from(text, carcass={"stock": "ply"}, interior=columns, back=back)
+    (found,) = _told(unit, "larger than its sheet")
+    assert ("`back.split: true`" in found.remedy) == told
+    if told:
+        assert "behind DV1" in found.remedy
+        split = unit_from(
+            text, carcass={"stock": "ply"}, interior=columns, back=back | {"split": True}
+        )
+        assert not _told(split, "larger than its sheet")

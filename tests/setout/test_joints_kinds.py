@@ -152,7 +152,7 @@ def test_loose_tenoned() -> None:
     kind, (tenons,) = the_joint(pair)
     assert kind is JointKind.LOOSE_TENON
     # 14 mm in the first, which leaves 3 under a mortise 15 deep; 25 in the second.
-    assert (tenons.count, tenons.size) == (3, "39 x 40 x 6 mm")
+    assert (tenons.count, tenons.size) == (3, "39 mm long, 40 x 6 mm")
     assert set(pair.workings("SD1")) == {
         Mortise(Surface.REVERSE, (206.0, y), (6.0, 40.0), 15.0, True) for y in (30.0, 130.0, 230.0)
     }

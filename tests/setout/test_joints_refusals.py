@@ -8,7 +8,8 @@ from typing import Any
 import pytest
 
 from joint_pairs import Pair, wish_of
-from specs import problems_of
+from rodwright.problems import ProblemsError
+from specs import problems_of, unit_from
 
 
 def refusal(joint: str, figures: dict[str, Any] | None = None, **sizes: Any) -> str:
@@ -140,3 +141,30 @@ def test_a_bottom_off_the_floor_is_no_corner() -> None:
         "carcass: {stock: ply, corners: mitred, bottom_height: 60}\n"
     )
     assert said.startswith("carcass.corners: only a corner can be mitred")
+
+
+@pytest.mark.parametrize(
+    ("unit_name", "thickness", "remedy"),
+    [
+        ("mm", 18, "Use dowels of 6 mm or 8 mm, or thicker stock."),
+        ("mm", 11, "Use an edge 12 mm thick at least, for dowels of 6 mm, or another joint."),
+        ("in", "3/4", "Use dowels of 1/4 in or 5/16 in or 3/8 in, or thicker stock."),
+        (
+            "in",
+            "15/32",
+            "Use an edge 1/2 in thick at least, for dowels of 1/4 in, or another joint.",
+        ),
+    ],
+)
+def test_only_dowels_that_are_sold_are_named(
+    unit_name: str, thickness: int | str, remedy: str
+) -> None:
+    text = f"""unit: {unit_name}
+size: {{width: 600 mm, height: 600 mm, depth: 300 mm}}
+stock:
+  ply: {{kind: sheet, material: birch plywood, thickness: {thickness}}}
+"""
+    corners = {"joint": "dowelled", "diameter": "14 mm"}
+    with pytest.raises(ProblemsError) as raised:
+        unit_from(text, carcass={"stock": "ply", "corners": corners})
+    assert remedy in {problem.remedy for problem in raised.value.problems}

@@ -163,3 +163,17 @@ def test_how_far_a_handle_is_from_the_edge_of_a_door(unit_name: str) -> None:
     (hole,) = (each for each in door.workings if isinstance(each, Hole) and each.use == "handle")
     at = min(hole.position[1], door.blank.width - hole.position[1])
     assert at == pytest.approx(usual)
+
+
+@pytest.mark.parametrize("key", ["back.fixing", "JOINT.stopped"])
+def test_round_ends_that_a_router_leaves_are_spoken_of(key: str) -> None:
+    """They are square in the model."""
+    rows = [row for row in _rows_ending(key) if "router" in row[3]]
+    assert rows
+    assert all("chisel" in row[3] and "corner" in row[3] for row in rows)
+
+
+def _rows_ending(key: str) -> list[list[str]]:
+    last = key.removeprefix("JOINT")
+    rows = [line.strip("| ").split(" | ") for line in reference_table(UnitSpec).splitlines()]
+    return [row for row in rows if row[0].strip("`").endswith(last)]

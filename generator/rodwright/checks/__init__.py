@@ -7,6 +7,7 @@ from dataclasses import replace
 from itertools import chain
 
 from rodwright.checks.binding import binding
+from rodwright.checks.catches import catches
 from rodwright.checks.driving import driving
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.fit import fit
@@ -42,6 +43,7 @@ _CHECKS = (
     stock_sizes,
     way_in,
     motions,
+    catches,
     binding,
     cross_grain,
     tipping,

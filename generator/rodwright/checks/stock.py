@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
-from rodwright.parts import Grain, Part, Stock, Unit
+from rodwright.parts import Grain, Part, Role, Stock, Unit
 
 _ROUNDING = 1e-6
 _SOURCE = "size of the stock, given in the spec"
@@ -61,12 +61,37 @@ def _sheet(unit: Unit, part: Part, sheet: tuple[float, float]) -> Iterator[Findi
             "larger than its sheet",
             f"{named(part)} needs a blank {length_in(unit, length)} x {length_in(unit, width)}"
             f"{grain}; that is {length_in(unit, over)} more than a sheet of `{stock.name}`",
-            "Use larger sheets, make the part in two, or divide the unit.",
+            _remedy(unit, part),
             (part.ref,),
             over,
             0.0,
             source=_SOURCE,
         )
+
+
+def _remedy(unit: Unit, part: Part) -> str:
+    """What to do about a part that is larger than its sheet: a back can be split on a divider."""
+    backs = [each for each in unit.parts if each.role is Role.BACK]
+    behind = [each.ref for each in unit.parts if _goes_all_the_way(unit, each)]
+    if part.role is Role.BACK and len(backs) == 1 and behind:
+        return (
+            f"Write `back.split: true`, so that its panels meet behind {' and '.join(behind)}; or "
+            "use larger sheets."
+        )
+    return "Use larger sheets, make the part in two, or divide the unit."
+
+
+def _goes_all_the_way(unit: Unit, part: Part) -> bool:
+    """Whether a part is a divider from the carcass's bottom to its top."""
+    if part.role is not Role.DIVIDER:
+        return False
+    box = part.bounds()
+    floors = [each.bounds().high[2] for each in unit.parts if each.role is Role.BOTTOM]
+    ceilings = [each.bounds().low[2] for each in unit.parts if each.role is Role.TOP]
+    sides = [each.bounds() for each in unit.parts if each.role is Role.SIDE]
+    low = max(floors, default=min((side.low[2] for side in sides), default=0.0))
+    high = min(ceilings, default=max((side.high[2] for side in sides), default=0.0))
+    return box.low[2] <= low + _ROUNDING and box.high[2] >= high - _ROUNDING
 
 
 def _boards(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:

@@ -56,7 +56,8 @@ class JointSpec(SpecModel):
     the thickness it is cut into, in a rebate half."""
     stopped: LengthOrZero = 0.0
     """Housed, tongued: the channel stops this far behind the front, and the part that goes in is
-    notched to cover that."""
+    notched to cover that.  A router leaves its end round: square it with a chisel, or round the
+    part's corner."""
     shoulder: Length | None = None
     """Housed: the end is rebated to a tongue this much thinner, so that a shoulder covers the
     housing's edge."""

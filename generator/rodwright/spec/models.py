@@ -240,7 +240,9 @@ class BackSpec(SpecModel):
     fixing: Literal["applied", "rebated", "grooved"] = "applied"
     """Laid on the rear (applied), let into a rebate (US: rabbet), or held in a groove.  Screws hold
     it all round, or panel pins (US: brads) where there is too little wood for them; a groove
-    holds by itself, so glue a sheet into it where the back has to carry."""
+    holds by itself, so glue a sheet into it where the back has to carry.  Where a rebate or
+    groove stops short of an end, a router leaves that round: square it with a chisel, or round
+    the back's corner."""
     depth: Length | None = None
     """How far the rebate or groove reaches into the carcass; unless said, half its thickness in a
     rebate (more if its pins, or the screws of what is `hung`, ask for it), a third in a groove,

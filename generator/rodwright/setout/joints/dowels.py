@@ -33,10 +33,15 @@ def dowelled(work: Work) -> None:
         suits = [each for each in sold if edge / 3 - TOUCH <= each <= most]
         diameter = suits[0] if suits else min(sold) if edge < 18 else max(sold)
     if diameter > most:
+        fit = sorted(each for each in sizes.dowels if edge / 3 - TOUCH <= each <= most)
+        thinnest = min(sizes.dowels)
         work.refuse(
             "diameter",
             f"dowels of {work.say(diameter)} are more than half of an edge {work.say(edge)} thick",
-            f"Use dowels of {work.say(edge / 3)} to {work.say(edge / 2)}, or thicker stock.",
+            f"Use dowels of {' or '.join(map(work.say, fit))}, or thicker stock."
+            if fit
+            else f"Use an edge {work.at_least(2 * thinnest)} thick at least, for dowels of "
+            f"{work.say(thinnest)}, or another joint.",
         )
         return
     allowance = sizes.usual(ALLOWANCE)
