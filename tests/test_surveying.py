@@ -110,3 +110,43 @@ def test_files_beside_a_build_are_left_alone(tmp_path: Path) -> None:
     again = {path: path.read_bytes() for path in write_survey(sheet, tmp_path)}
     assert first == again
     assert kept.exists()
+
+
+REFUSED = "interior: {shelves: {at: [9000]}}"
+
+
+def test_what_else_is_wrong_keeps_no_opening_from_being_surveyed(tmp_path: Path) -> None:
+    """A plain box of the unit's size has the gaps of the unit."""
+    text = f"title: Test\ncarcass: {{stock: ply}}\n{FULLY_READ}"
+    text += (
+        "stock:\n  ply: {kind: sheet, material: birch plywood, thickness: 18}\n"
+        "  ash: {kind: board, material: ash, thickness: 22}\n"
+    )
+    whole = survey(parse_spec(text, "alcove.yaml"))
+    sheet = survey(parse_spec(text.replace("interior: {shelves: {count: 3}}", REFUSED), "a.yaml"))
+    assert whole.fit is not None and sheet.fit is not None
+    assert sheet.fit.size == whole.fit.size
+    assert sheet.fit.gaps == whole.fit.gaps
+    assert sheet.fit.packing == whole.fit.packing
+    assert (sheet.fit.closings, sheet.fit.frame) == ((), None)
+    assert "face frame" in sheet.not_shown
+    assert not whole.not_shown
+    (problem,) = sheet.problems
+    assert problem.file == "a.yaml" and problem.where[0] == "interior"
+    names = [path.name for path in write_survey(sheet, tmp_path)]
+    assert "opening.svg" in names
+    assert "Not shown" in (tmp_path / "survey" / "opening.svg").read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize("unit", ["mm", "in"])
+def test_a_survey_needs_no_stock_and_no_base_that_does(unit: str) -> None:
+    lengths = (
+        "width: 1200, height: 2000, depth: 400"
+        if unit == "mm"
+        else ("width: 48, height: 80, depth: 16")
+    )
+    text = f"unit: {unit}\nopening: {{{lengths}}}\n"
+    spec = spec_from(text, carcass={"stock": "unknown"}, base={"kind": "plinth", "height": 1900})
+    sheet = survey(spec)
+    assert sheet.fit is not None and sheet.problems
+    assert sheet.fit.size[0] == pytest.approx(1193.0 if unit == "mm" else 25.4 * 47.75)

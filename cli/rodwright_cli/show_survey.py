@@ -30,6 +30,8 @@ def survey(sheet: SurveySheet) -> None:
         _fit(console, sheet.fit, sheet.unit)
         if sheet.fit.frame is not None:
             _frame(console, sheet.fit.frame, sheet.unit)
+    if sheet.not_shown:
+        console.print(f"[bold]Not shown[/bold]\n  {escape(sheet.not_shown)}")
     console.print("[bold]Mind[/bold]")
     for caution in sheet.cautions:
         console.print(f"  {escape(caution.danger)}\n  [dim]{escape(caution.remedy)}[/dim]")

@@ -19,7 +19,7 @@ def survey(
         ),
     ] = None,
 ) -> None:
-    """Show readings, shape, fit, gaps, packers and frame; leaves with 2 on a wrong reading."""
+    """Show readings, shape, fit, gaps, packers and frame; leaves with 2 on a wrong spec."""
     import rodwright
     from rodwright_cli import show_survey
 

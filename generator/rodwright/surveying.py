@@ -16,6 +16,7 @@ from rodwright.lengths import LengthUnit
 from rodwright.parts import Opening, OpeningShape, Role, Unit
 from rodwright.problems import Problem, Problems, ProblemsError
 from rodwright.setout import set_out_unit
+from rodwright.setout.joints import joint_of
 from rodwright.setout.sizes import feet_places, standing_inset
 from rodwright.site import readings as errors
 from rodwright.site.cautions import CAUTIONS, Caution
@@ -37,7 +38,10 @@ from rodwright.site.readings import EDGES, LEVEL_ERROR
 from rodwright.site.survey import Plane
 from rodwright.spec import SpecFile, UnitSpec
 from rodwright.spec.base import LevellersSpec
+from rodwright.spec.models import CarcassSpec, SheetSpec, SpaceSpec
 
+_PLAIN, _PLAIN_DEPTH = 18.0, 300.0
+"""Thickness of the boards of a plain box, and its depth where none is given, mm."""
 _WORTH_READING = 0.5
 """Another reading is worth taking where it settles more than this, mm."""
 
@@ -76,7 +80,8 @@ class SurveySheet:
     """Everything that is known of an opening.
 
     ``fit`` is None where readings can't be right: they are in ``doubts``, and ``problems``
-    say so with their places.
+    say so with their places.  Where the wishes make no unit, ``problems`` say why, ``fit`` is of a
+    plain box of its size, and ``not_shown`` says what hangs on more than that.
     """
 
     title: str
@@ -85,6 +90,7 @@ class SurveySheet:
     doubts: tuple[Doubt, ...]
     problems: tuple[Problem, ...]
     fit: FitSheet | None
+    not_shown: str = ""
     cautions: tuple[Caution, ...] = CAUTIONS
 
 
@@ -92,8 +98,8 @@ def survey(spec: SpecFile | UnitSpec) -> SurveySheet:
     """Survey the opening of a spec, and fit its unit into it.
 
     Raises:
-        ProblemsError: there is no opening, its readings make no shape, or the wishes make no
-            unit.
+        ProblemsError: there is no opening, its readings make no shape, or the wishes don't
+            even give a size.
     """
     if isinstance(spec, UnitSpec):
         return _survey(spec)
@@ -120,14 +126,58 @@ def _survey(spec: UnitSpec) -> SurveySheet:
     measured = measure(spec.opening, problems)
     if not doubts:
         problems.raise_if_any()
-    fit = None if measured is None else _fit_sheet(spec, measured)
-    return SurveySheet(
-        spec.title, spec.unit, planes, doubts, problems.error().problems if doubts else (), fit
+    if measured is None:
+        told = problems.error().problems
+        return SurveySheet(spec.title, spec.unit, planes, doubts, told, None)
+    try:
+        unit = set_out_unit(spec)
+    except ProblemsError as error:
+        found_box = _plain_box(spec)
+        if found_box is None:
+            raise
+        fit = replace(_fit_sheet(*found_box, measured), closings=())
+        return SurveySheet(spec.title, spec.unit, planes, (), error.problems, fit, _NOT_SHOWN)
+    return SurveySheet(spec.title, spec.unit, planes, (), (), _fit_sheet(spec, unit, measured))
+
+
+_NOT_SHOWN = (
+    "What closes the gaps, and the face frame: something else in the spec makes no unit yet. The "
+    "gaps and packers are those of a plain box of its size."
+)
+
+
+def _plain_box(spec: UnitSpec) -> tuple[UnitSpec, Unit] | None:
+    """A carcass of the unit's overall size with nothing in or on it, on its base if that will do:
+    the survey comes first on a job, when little else is settled.  None where there is no size."""
+    depth = spec.size.depth
+    if depth is None and (spec.opening is None or spec.opening.depth is None):
+        depth = _PLAIN_DEPTH
+    bare = spec.model_copy(
+        update={
+            "size": spec.size.model_copy(update={"depth": depth}),
+            "stock": {"plain": SheetSpec(kind="sheet", material="birch plywood", thickness=_PLAIN)},
+            "carcass": CarcassSpec(stock="plain", corners=joint_of("butted")),
+            "interior": SpaceSpec(),
+            "cutouts": (),
+            **dict.fromkeys(_LEFT_OFF),
+        }
     )
+    for base in (spec.base, None):
+        plain = bare.model_copy(update={"base": base})
+        try:
+            return plain, set_out_unit(plain)
+        except ProblemsError:
+            continue
+    return None
 
 
-def _fit_sheet(spec: UnitSpec, measured: Survey) -> FitSheet:
-    unit = set_out_unit(spec)
+_LEFT_OFF = (
+    "back", "face_frame", "lipping", "edging", "worktop", "cornice", "scribes", "slope", "way_in",
+)  # fmt: skip
+"""Keys of a spec that a plain box has nothing of."""
+
+
+def _fit_sheet(spec: UnitSpec, unit: Unit, measured: Survey) -> FitSheet:
     assert unit.opening is not None and unit.opening.shape is not None
     shape = unit.opening.shape
     size = carcass_size(unit)
@@ -244,6 +294,8 @@ def record(sheet: SurveySheet) -> Mapping[str, Any]:
             for each in sheet.problems
         ],
     }
+    if sheet.not_shown:
+        document["not_shown"] = sheet.not_shown
     if fit is not None:
         document |= {
             "unit": {"width": fit.size[0], "height": fit.size[1]},

@@ -381,7 +381,11 @@ def _notes(sheet: SurveySheet, fit: FitSheet, plane: Plane, say: _Lengths) -> It
     )
     closing = Block(
         "What closes the gaps at the front",
-        (*(_closing_text(each, say) for each in fit.closings), *_frame_texts(fit, say)),
+        (
+            *(_closing_text(each, say) for each in fit.closings),
+            *_frame_texts(fit, say),
+            *([f"Not shown: {sheet.not_shown}"] if sheet.not_shown else []),
+        ),
     )
     cautions = Block(
         "Mind",
