@@ -51,7 +51,7 @@ CHANNEL = re.compile(
 )
 REBATE = re.compile(
     rf"rebate (?P<width>{NUMBER}) x (?P<deep>{NUMBER}) deep along the (?P<edge>{NAME}), on the "
-    rf"(?P<on>{NAME})(?P<rest>.*)$"
+    rf"(?P<on>{NAME})(?P<rest>.*?)(?:, leaving a tongue (?P<tongue>{NUMBER}) thick)?$"
 )
 POCKET_NAMES = r"(?:\d+ )?(?:mortise|slot|leaf recess)(?:e?s)?"
 POCKET_PLACE = (
@@ -179,6 +179,15 @@ def probes(frame: Frame, text: str) -> Iterator[Probe]:
     elif found := REBATE.match(text):
         across, width = frame.axis(found["edge"]), float(found["width"])
         low, high = sorted((frame.into(found["edge"], 0.0), frame.into(found["edge"], width)))
+        if found["tongue"]:
+            deep = float(found["deep"]) + float(found["tongue"])
+            into = frame.axis(found["on"])
+            run = 3 - across - into
+            at = {across: (low + high) / 2, run: frame.size[run] / 2}
+            yield (
+                [_point({**at, into: frame.into(found["on"], deep + JUST)})],
+                [_point({**at, into: frame.into(found["on"], deep - JUST)})],
+            )
         yield from _long(frame, found, across, low, high)
     elif found := MORTISES.match(text):
         a, b = float(found["first"]), float(found["second"])

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+import json
 from dataclasses import replace
 from typing import Any
 
@@ -11,7 +12,7 @@ import openpyxl
 import pytest
 
 from rodwright.handover.edge_list import edge_list
-from rodwright.handover.list_files import edges_csv, lists_xlsx
+from rodwright.handover.list_files import edges_csv, lists_xlsx, parts_json
 from rodwright.handover.totals import stock_totals
 from rodwright.mass import unit_weight
 from rodwright.parts import Role
@@ -84,6 +85,32 @@ def test_totals_of_each_stock() -> None:
     assert board.metres == pytest.approx(3 * 0.770)
     assert board.volume == pytest.approx(3 * 0.770 * 0.020 * 0.010)
     assert board.weight == pytest.approx(3 * 0.764 * 0.018 * 0.010 * board.stock.density)
+
+
+def test_totals_of_each_stock_go_into_the_workbook_and_the_json() -> None:
+    """1.722 m2 are 18.54 sq ft, 2.31 m 7.58 ft; 770 x 20 x 10 mm thrice 0.20 board ft of 2359.7
+    cm3 (NIST SP 811, appendix B.8)."""
+    unit = unit_from(SIZE, **LIPPED)
+    area = 2 * 1.0 * 0.2994 + 2 * 0.764 * 0.3 + 3 * 0.764 * 0.29
+    book = openpyxl.load_workbook(io.BytesIO(lists_xlsx(replace(unit, display_unit="in"))))
+    heading, ply, ash = book["Stock"].values
+    assert heading == (
+        "stock", "material", "thickness in", "parts", "area sq ft", "run ft", "volume board ft",
+        "lb all",
+    )  # fmt: skip
+    assert ply[:1] + ply[3:7] == ("ply", 7, pytest.approx(area / 0.3048**2, abs=0.006), None, None)
+    assert ash[:1] + ash[3:7] == ("ash", 3, None, 7.58, 0.2)
+    document = json.loads(parts_json(replace(unit, display_unit="in")))
+    sheet, board = document["stock"]
+    assert sheet["area"] == pytest.approx(area, abs=1e-4)
+    assert (board["name"], board["kind"], board["run"], board["volume"]) == (
+        "ash", "board", 2.31, 0.000462,
+    )  # fmt: skip
+    told = document["figures_in"]
+    assert (told["net"], told["length"], told["area"], told["weight"]) == ("m", "mm", "m2", "kg")
+    rows = [*document["parts"], *document["edges"], *document["stock"]]
+    figures = {key for row in rows for key, value in row.items() if isinstance(value, float)}
+    assert figures <= set(told)
 
 
 @pytest.mark.parametrize("name", model_names())

@@ -311,6 +311,17 @@ def test_a_pitch_that_errors_would_add_up_on_is_not_told() -> None:
     assert told([part(*inches)], "in")[0].startswith("row of 6 holes")
 
 
+def test_rebates_of_both_faces_say_what_tongue_they_leave() -> None:
+    """20 mm less 6.6 off either face: 6.8 mm are 17 64ths to the nearest."""
+    board = part(
+        *(Rebate(face, Surface.FAR_END, 12.7, 6.6) for face in (Surface.FACE, Surface.REVERSE))
+    )
+    assert [text.split(", ")[-1] for text in told([board], "in")] == [
+        "leaving a tongue 17/64 thick"
+    ] * 2
+    assert "tongue" not in told([part(Rebate(Surface.FACE, Surface.FAR_END, 12.7, 6.6))])[0]
+
+
 def test_metric_ware_keeps_its_millimetres_in_inches() -> None:
     cups = [Hole(Surface.FACE, (x, 25.4), 35.0, 12.7) for x in (101.6, 304.8)]
     assert told([part(*cups)], "in") == (

@@ -174,6 +174,7 @@ def test_hardware_has_a_sheet_only_if_there_are_any() -> None:
     assert openpyxl.load_workbook(io.BytesIO(lists_xlsx(samples.bookcase()))).sheetnames == [
         "Parts",
         "Workings",
+        "Stock",
     ]
     assert list(sheet(lists_xlsx(awkward()), "Hardware").values) == [
         ("hardware", "size", "quantity", "holes", "for"),

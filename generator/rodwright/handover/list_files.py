@@ -14,7 +14,7 @@ from typing import Any
 
 from openpyxl.styles import Alignment, Border, Font, Side
 
-from rodwright.amounts import RUNS, WEIGHTS
+from rodwright.amounts import AREAS, RUNS, VOLUMES, WEIGHTS
 from rodwright.handover.edge_list import ALLOWANCE, EdgeRow, edge_list
 from rodwright.handover.json_text import json_text
 from rodwright.handover.lie import OWN_WORDS
@@ -31,6 +31,7 @@ from rodwright.handover.tables import (
     new_workbook,
     workbook_bytes,
 )
+from rodwright.handover.totals import StockTotal, stock_totals
 from rodwright.lengths import LengthUnit
 from rodwright.mass import unit_weight
 from rodwright.parts import Unit
@@ -65,7 +66,7 @@ def edges_csv(unit: Unit) -> bytes:
 
 
 def lists_xlsx(unit: Unit, kind: PartsKind = "cut") -> bytes:
-    """The lists as a workbook: parts with totals, workings, and hardware and edges if any.
+    """The lists as a workbook: parts with totals, workings, stock, and hardware and edges if any.
 
     The parts sheet is for cutting; the workings sheet has a row for each working and says
     how the pieces lie, and ends with a note on the words for a piece's surfaces.
@@ -100,6 +101,8 @@ def lists_xlsx(unit: Unit, kind: PartsKind = "cut") -> bytes:
     note.font = Font(italic=True)
     note.alignment = Alignment(wrap_text=True, vertical="top")
     workings.row_dimensions[note.row].height = 4 * LINE_HEIGHT
+    stock = [_stock_cells(total, shown) for total in stock_totals(unit)]
+    fill_sheet(book.create_sheet(), "Stock", _stock_columns(shown), stock, shown)
     hardware, edges = hardware_list(unit), edge_list(unit)
     if hardware:
         cells = list(map(_hardware_cells, hardware))
@@ -111,16 +114,21 @@ def lists_xlsx(unit: Unit, kind: PartsKind = "cut") -> bytes:
 
 
 def parts_json(unit: Unit, kind: PartsKind = "cut") -> bytes:
-    """The lists as JSON: title, rows, hardware, edges and totals; lengths in mm, weights in kg."""
+    """The lists as JSON: title, rows, hardware, edges, stock and totals.
+
+    Its figures are in mm, m, m2, m3 and kg in every unit; ``figures_in`` says which is in what.
+    """
     document = {
         "title": unit.title,
         "lengths": "mm",
         "weights": "kg",
+        "figures_in": _FIGURES_IN,
         "workings_in": unit.display_unit,
         "words": OWN_WORDS,
         "parts": [_parts_record(row) for row in parts_list(unit, kind)],
         "hardware": [asdict(row) for row in hardware_list(unit)],
         "edges": [_edge_record(row) for row in edge_list(unit)],
+        "stock": [_stock_record(total) for total in stock_totals(unit)],
         "totals": {"parts": len(unit.parts), "weight": round(unit_weight(unit), 3)},
     }
     return json_text(document)
@@ -133,6 +141,14 @@ _WORKINGS_COLUMNS = (
     Column("working", widest=80),
     Column("how it lies", widest=60),
 )
+_FIGURES_IN = {
+    **dict.fromkeys(("length", "width", "thickness", "rough_length", "rough_width"), "mm"),
+    **dict.fromkeys(("weight_each", "weight"), "kg"),
+    **dict.fromkeys(("net", "to_get", "run"), "m"),
+    "area": "m2",
+    "volume": "m3",
+}
+"""What the figures of the JSON are in, by their keys."""
 _FURTHER_COLUMNS = (Column("measured"), Column("workings"), Column("how it lies"))
 _HARDWARE_COLUMNS = (
     Column("hardware", widest=30),
@@ -227,6 +243,48 @@ def _edge_cells(row: EdgeRow, unit: LengthUnit) -> list[Cell]:
         row.run_to_get(RUNS[unit]),
         ", ".join(row.refs),
     ]
+
+
+def _stock_columns(unit: LengthUnit) -> tuple[Column, ...]:
+    return (
+        Column("stock"),
+        Column("material", widest=30),
+        length_column("thickness", unit),
+        Column("parts", 0),
+        Column(f"area {AREAS[unit].symbol}", 2),
+        Column(f"run {RUNS[unit].symbol}", 2),
+        Column(f"volume {VOLUMES[unit].symbol}", 4 if unit == "mm" else 2),
+        Column(f"{WEIGHTS[unit].symbol} all", 3),
+    )
+
+
+def _stock_cells(total: StockTotal, unit: LengthUnit) -> list[Cell]:
+    """Sheets are told by their area, boards by their run and volume."""
+    sheet = total.stock.kind == "sheet"
+    return [
+        total.stock.name,
+        total.stock.described,
+        length_cell(total.stock.thickness, unit),
+        total.parts,
+        round(AREAS[unit].of(total.area), 2) if sheet else "",
+        "" if sheet else round(RUNS[unit].of(total.metres), 2),
+        "" if sheet else round(VOLUMES[unit].of(total.volume), 4 if unit == "mm" else 2),
+        _weight(total.weight, unit),
+    ]
+
+
+def _stock_record(total: StockTotal) -> dict[str, Any]:
+    return {
+        "name": total.stock.name,
+        "material": total.stock.described,
+        "kind": total.stock.kind,
+        "thickness": total.stock.thickness,
+        "parts": total.parts,
+        "area": round(total.area, 4),
+        "run": round(total.metres, 3),
+        "volume": round(total.volume, 6),
+        "weight": round(total.weight, 3),
+    }
 
 
 def _parts_record(row: PartsRow) -> dict[str, Any]:

@@ -16,7 +16,7 @@ from rodwright.handover.lie import lie_of
 from rodwright.handover.shop_part import ShopPart
 from rodwright.handover.slants import slants
 from rodwright.handover.words import TOUCH, Words
-from rodwright.laid import HIGH, LOW
+from rodwright.laid import HIGH, LOW, opposite
 from rodwright.lengths import LengthUnit
 from rodwright.parts import (
     Bevel,
@@ -53,7 +53,7 @@ def _told(words: Words, workings: Sequence[Working]) -> Iterator[str]:
     yield from slants(words, [each for each in workings if isinstance(each, Mitre | Bevel)])
     for each in workings:
         if not isinstance(each, Mitre | Bevel | Hole | Mortise | PocketHole):
-            yield _one(words, each)
+            yield _one(words, each) + _tongue(words, each, workings)
     yield from bores(
         words, [each for each in workings if isinstance(each, Hole | Mortise | PocketHole)]
     )
@@ -87,6 +87,21 @@ def _one(words: Words, working: Rebate | Groove | Housing | Notch | Easing) -> s
             run = 3 - surface.axis - edge.axis
             text = f"eased {say(radius)} radius where the {name(surface)} meets the "
             return f"{text}{name(edge)}" + stopped(start, stop, run)
+
+
+def _tongue(words: Words, working: Working, workings: Sequence[Working]) -> str:
+    """How thick a tongue is that two rebates of opposite faces leave: the sum of their depths as
+    told may be a step out."""
+    if not isinstance(working, Rebate) or working.surface.axis != 2:
+        return ""
+    depths = [
+        each.depth
+        for each in workings
+        if isinstance(each, Rebate)
+        and (each.surface, each.edge) == (opposite(working.surface), working.edge)
+    ]
+    left = words.size[2] - working.depth - max(depths, default=0.0)
+    return f", leaving a tongue {words.say(left)} thick" if depths and left > TOUCH else ""
 
 
 def _notch(words: Words, notch: Notch) -> str:
