@@ -21,6 +21,7 @@ from rodwright.checks.movement import cross_grain
 from rodwright.checks.open_below import open_below
 from rodwright.checks.opening import opening
 from rodwright.checks.safety import safety
+from rodwright.checks.shelves_in import shelves_in
 from rodwright.checks.stock import stock_sizes
 from rodwright.checks.tipping import tipping
 from rodwright.checks.way_in import way_in
@@ -40,6 +41,7 @@ _CHECKS = (
     holding,
     lippings,
     open_below,
+    shelves_in,
     stock_sizes,
     way_in,
     motions,
