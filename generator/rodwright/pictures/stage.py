@@ -18,6 +18,10 @@ from rodwright.pictures.raster import Raster, Window
 from rodwright.pictures.tags import Anchor, Frame
 from rodwright.pictures.visible import Seen, see
 
+BAND = 300
+"""A page is looked at in so many rows of pixels at a time: a raster's window keeps the room of
+half a dozen pictures."""
+
 
 @dataclass(frozen=True, eq=False, slots=True)
 class Stage:
@@ -87,8 +91,15 @@ def look(stage: Stage, raster: Raster) -> Sight:
     screen = stage.camera.screen(facets.points)
     raster.load(screen, facets.triangles, facets.facet_of)
     reach = (float(screen[:, 2].min()), float(screen[:, 2].max()))
-    depth = raster.depths(Camera((0.0, 0.0, 0.0), X, Y, Z), stage.window, reach, stage.page)
-    shown = raster.facets()
+    view, (width, height) = Camera((0.0, 0.0, 0.0), X, Y, Z), stage.page
+    depth = np.empty((height, width), dtype=np.float32)
+    shown = np.empty((height, width), dtype=np.int32)
+    left, _, right, high = stage.window
+    for top in range(0, height, BAND):
+        foot = min(top + BAND, height)
+        band = (left, high - foot / stage.scale, right, high - top / stage.scale)
+        depth[top:foot] = raster.depths(view, band, reach, (width, foot - top))
+        shown[top:foot] = raster.facets()
     count = np.bincount(shown.ravel() + 1, minlength=len(facets.normals) + 1)[1:]
     among = np.flatnonzero(count)
     seen = see(facets, stage.camera, among)
