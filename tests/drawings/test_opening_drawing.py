@@ -2,6 +2,7 @@ from __future__ import annotations
 
 import re
 import xml.etree.ElementTree as ET
+from itertools import combinations
 
 import pytest
 
@@ -167,3 +168,28 @@ def test_what_contradicts_is_told() -> None:
     said = " ".join(words for words, *_ in _boxes(draw_opening(sheet, sheet.planes[0])))
     assert "contradict each other" in said
     assert "rising diagonal" in said
+
+
+@pytest.mark.parametrize("height", [1200, 2000, 2400])
+@pytest.mark.parametrize("rises", ["left", "right"])
+def test_what_packs_a_lower_corner_is_read_apart(height: float, rises: str) -> None:
+    """At least half a millimetre of paper between what packers at the sides and below come to."""
+    text = (
+        f"opening:\n  width: 1226\n  height: {height}\n  depth: 318\n"
+        f"  level: {{floor: {{out: 14, over: 1200, rises: {rises}}}}}\n"
+        "fit: {sides: 13}\n"
+    )
+    sheet = _sheet(text)
+    packers = [
+        mark
+        for mark in draw_opening(sheet, sheet.planes[0]).marks
+        if isinstance(mark, Lettering) and mark.colour == "#b5762a"
+    ]
+    assert sum("+" in each.text for each in packers) > 2
+    boxes = []
+    for mark in packers:
+        width, (x, y) = text_width(mark.text, mark.size), mark.at
+        left = x - {"start": 0.0, "middle": width / 2, "end": width}[mark.anchor]
+        boxes.append((left, y - 0.75 * mark.size, left + width, y))
+    for (a0, b0, a1, b1), (c0, d0, c1, d1) in combinations(boxes, 2):
+        assert max(c0 - a1, a0 - c1, d0 - b1, b0 - d1) > 0.5

@@ -285,6 +285,8 @@ def _from_unit(side: str, at: float, out: float, size: tuple[float, float]) -> P
     return (at, size[1] + out) if side == "top" else (at, -out)
 
 
+_OFF_FLOOR = 2.0
+"""How far over the unit's underside it says what packs it there."""
 _INSTEAD = {"packers": "", "batten": "batten", "foot": "foot", "nothing": "too much"}
 """What stands where there are no packers."""
 
@@ -307,12 +309,15 @@ def _packer_marks(
     if upright:
         inwards = 1.0 if gap.side == "left" else -1.0
         anchor = "start" if gap.side == "left" else "end"
-        at = (near[0] + 2.0 * inwards, near[1] + 1.1)
+        # Over what stands beside the floor, in a tall opening too.
+        foot = to_paper((0.0, 0.0))[1] - _OFF_FLOOR
+        at = (near[0] + 2.0 * inwards, min(near[1] + 1.1, foot - SMALL))
         yield Lettering(at, text, SMALL, anchor, False, _PACKER)  # type: ignore[arg-type]
     else:
         # Out of the way of the lowest packers at the sides.
         aside = 5.0 if gap.at < 0.4 * size[0] else -5.0 if gap.at > 0.6 * size[0] else 0.0
-        yield Lettering((near[0] + aside, near[1] - 2.0), text, SMALL, "middle", False, _PACKER)
+        at = (near[0] + aside, near[1] - _OFF_FLOOR)
+        yield Lettering(at, text, SMALL, "middle", False, _PACKER)
 
 
 def _gap_marks(gap: Gap, size: tuple[float, float], say: _Lengths, to_paper: Map) -> Iterator[Mark]:
