@@ -117,3 +117,26 @@ def test_no_loose_shelf_is_fixed_to_the_frame() -> None:
         interior={"shelves": {"count": 2, "fixed": False}},
     )  # fmt: skip
     assert not [joint for joint in _between(unit, Role.SHELF) if joint.fixings]
+
+
+@pytest.mark.parametrize(("wood", "pilot"), [("oak", "2.5"), ("pine", "2")])
+def test_pilots_of_a_frames_screws_go_by_the_carcass(wood: str, pilot: str) -> None:
+    """Wood Handbook (FPL-GTR-190), ch. 8 (from memory): 90 % of the root in hardwood, 70 % in
+    softwood."""
+    text = f"""size: {{width: 800, height: 900, depth: 300}}
+stock:
+  case: {{kind: board, material: {wood}, thickness: 20}}
+  frame: {{kind: board, material: ash, thickness: 22}}
+"""
+    unit = unit_from(
+        text,
+        carcass={"stock": "case"},
+        face_frame={"stock": "frame", "width": 45, "fixing": "screws"},
+    )
+    holes = {
+        fixing.pilot.split("pilot ")[1]
+        for joint in unit.joints
+        for fixing in joint.fixings
+        if fixing.name == "wood screw" and unit.part(joint.second).role in (Role.STILE, Role.RAIL)
+    }
+    assert holes == {f"{pilot} mm"}

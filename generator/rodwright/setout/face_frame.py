@@ -22,6 +22,7 @@ from rodwright.problems import Problem, Problems
 from rodwright.setout.bench import DOWN, FORWARD, LEFT, TOUCH, Bench, X, Z, meeting
 from rodwright.setout.carcass import Carcass
 from rodwright.setout.frame_fixing import carcass_joint, member_joint
+from rodwright.setout.grip import grip
 from rodwright.setout.interior import Interior
 from rodwright.setout.lines import FrameLines
 from rodwright.setout.rod import Rod
@@ -249,5 +250,8 @@ def _fix(bench: Bench, wish: FaceFrameSpec | None, panel: str, member: str, let_
     kind: JointKind = JointKind.BUTT
     fixings: tuple[Fixing, ...] = ()
     if wish is not None:
-        kind, fixings = carcass_joint(wish, bench.sizes, length, narrow, other.size[1], one.size[1])
+        held = grip(bench.parts[panel].blank.stock)
+        kind, fixings = carcass_joint(
+            wish, bench.sizes, length, narrow, other.size[1], one.size[1], held
+        )
     bench.join(kind, panel, member, at, *fixings)

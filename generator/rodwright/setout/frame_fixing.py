@@ -23,7 +23,7 @@ from rodwright.setout.joints.slots import (
     slot_length,
 )
 from rodwright.setout.sizes import handy
-from rodwright.setout.trade_sizes import TradeSizes
+from rodwright.setout.trade_sizes import Grip, TradeSizes
 from rodwright.spec.models import FaceFrameSpec
 
 _PLUG = 10.0
@@ -135,10 +135,12 @@ def carcass_joint(
     narrow: float,
     frame: float,
     panel: float,
+    held: Grip,
 ) -> Held:
     """What holds a member to an edge of the carcass along so much of it.
 
-    ``narrow`` is the width they share, ``frame`` and ``panel`` how deep the two are behind it.
+    ``narrow`` is the width they share, ``frame`` and ``panel`` how deep the two are behind it;
+    ``held`` is how the panel takes screws.
     What is too narrow or too short is only glued; its neighbours hold it.
     """
     glued: Held = JointKind.BUTT, ()
@@ -154,7 +156,7 @@ def carcass_joint(
     if frame < _SCREWED_FROM:
         return glued
     sunk, plug = sizes.usual(_SUNK), sizes.usual(_PLUG)
-    screws = wood_screws(sizes, frame - sunk, panel, count)
+    screws = wood_screws(sizes, frame - sunk, panel, count, held)
     text = f"counterbore {sizes.say(plug)}, {sizes.say(sunk)} deep, {screws.pilot}"
     return JointKind.SCREWED, (
         Fixing(screws.name, count, screws.size, text),

@@ -246,7 +246,13 @@ def _rail(spec: UnitSpec, rod: Rod, lines: SlopeLines, bench: Bench) -> None:
             bench.join(kind, rail.ref, ref, at, *fixings)
         elif role in _SCREWED and ref not in loose:
             kind, fixings = carcass_joint(
-                wish, bench.sizes, extent, rod.thickness, frame.thickness, rod.depth
+                wish,
+                bench.sizes,
+                extent,
+                rod.thickness,
+                frame.thickness,
+                rod.depth,
+                grip(bench.parts[ref].blank.stock),
             )
             bench.join(kind, rail.ref, ref, at, *fixings)
         elif role in (*_SCREWED, Role.BACK) or (
