@@ -5,12 +5,16 @@ from __future__ import annotations
 import math
 from dataclasses import replace
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from rodwright.handover.lists import HardwareRow, common_name, hardware_list, parts_list
 from rodwright.mass import unit_weight
 from rodwright.parts import Edging, Fixing, Joint, JointKind, Part, Surface, Unit
+from rodwright.ready_models import model_names, model_path
+from rodwright.spec import read_spec
+from rodwright.steps import set_out
 from samples import ASH, bookcase
 
 
@@ -149,3 +153,9 @@ def test_edging_makes_the_blank_smaller_and_is_named_by_place() -> None:
     assert row.edged == ("front edge", "rear edge", "left end")
     assert (row.length, row.rough_length) == (776.0, 784.0)
     assert (row.width, row.rough_width) == (300.0, 296.0)
+
+
+@pytest.mark.parametrize("name", model_names())
+def test_everything_bought_says_what_it_is_for(name: str) -> None:
+    unit = set_out(read_spec(model_path(name)))
+    assert [row.name for row in hardware_list(unit) if not row.uses] == []

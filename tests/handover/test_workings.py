@@ -323,7 +323,7 @@ def test_rebates_of_both_faces_say_what_tongue_they_leave() -> None:
 
 
 def test_metric_ware_keeps_its_millimetres_in_inches() -> None:
-    cups = [Hole(Surface.FACE, (x, 25.4), 35.0, 12.7) for x in (101.6, 304.8)]
+    cups = [Hole(Surface.FACE, (x, 25.4), 35.0, 12.7) for x in (101.6, 304.7)]
     assert told([part(*cups)], "in") == (
         "2 holes 35 mm (1 3/8) dia., 1/2 deep, on the upper face, 1 from the front edge, at 4, 12 "
         "from the left end",

@@ -19,6 +19,8 @@ _STEPPED = 0.1
 """mm by which the last hole may be out where a row is told by its pitch: as little as any length
 in a list may."""
 
+_PLATE = 32.0
+"""mm between the two holes of a hinge's plate (common practice, no source)."""
 _DIGITS = 6
 """Decimals of a millimetre to which places are equal."""
 _RUNS = ("along the length", "across the width", "through the thickness")
@@ -73,10 +75,9 @@ def _in_pairs(words: Words, kind: Hole, places: Sequence[float]) -> str:
     if words.unit == "mm" or len(places) % 2 or not sold_in_mm(kind.diameter):
         return ""
     pairs = list(zip(places[::2], places[1::2], strict=True))
-    apart = pairs[0][1] - pairs[0][0]
-    if not sold_in_mm(apart) or any(abs(high - low - apart) > _SAME for low, high in pairs):
+    if any(abs(high - low - _PLATE) > _SAME for low, high in pairs):
         return ""
-    return f", in pairs {words.ware(apart)} apart"
+    return f", in pairs {words.ware(_PLATE)} apart"
 
 
 def _pitch(row: Sequence[float]) -> float:

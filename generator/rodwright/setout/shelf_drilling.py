@@ -170,9 +170,11 @@ def _drill(
         faces.append((laid, min(deep, *(row.deep for row in laid))))
     wide = hole_diameter(wish, problems.unit)
     drilled: dict[float, int] = {}
+    bored: dict[float, dict[str, None]] = {}
     for laid, deep in faces:
         for row in laid:
             drilled[deep] = drilled.get(deep, 0) + len(row.holes)
+            bored.setdefault(deep, {})[row.face.part.ref] = None
             for hole in row.holes:
                 pin_hole = Hole(row.face.surface, hole, wide, deep, PIN_USE)
                 bench.work(row.face.part.ref, pin_hole)
@@ -182,6 +184,7 @@ def _drill(
                 "sleeve for a shelf pin", count,
                 f"{sizes.say(wish.diameter)} inside, {sizes.say(wide)} outside",
                 f"{sizes.say(wide)}, {sizes.say(deep)} deep",
+                " and ".join(bored[deep]),
             )
             for deep, count in drilled.items()
         )  # fmt: skip
