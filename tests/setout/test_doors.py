@@ -182,9 +182,41 @@ def test_cups_of_an_overlay_door() -> None:
 
 
 def test_packers_behind_a_face_frame() -> None:
-    """The stile reaches 45 - 18 past the side's face."""
-    packer = _fixings(_unit("{}", FRAME))["packer under a hinge plate"]
-    assert packer.size == "27 mm thick"
+    """The stile reaches 45 - 18 past the side's face: packers as thick are screwed on there, and
+    have the plates' holes, 10 deep; the side has none."""
+    unit = _unit("{}", FRAME)
+    packers = of_role(unit, Role.PACKER)
+    assert len(packers) == _fixings(unit)["hinge plate"].count
+    door_rear = of_role(unit, Role.DOOR)[0].bounds().high[1]
+    for packer in packers:
+        box = packer.bounds()
+        assert (box.low[0], box.high[0]) == (18, 45)
+        assert packer.blank.stock.name == "ash" and packer.blank.thickness == 22
+        middle = box.centre[2]
+        assert _holes(packer, 5) == [(45, door_rear + 37, middle + half) for half in (-16, 16)]
+        assert {each.depth for each in packer.workings if isinstance(each, Hole)} == {10}
+        (joint,) = [each for each in unit.joints if packer.ref in (each.first, each.second)]
+        assert joint.kind is JointKind.SCREWED
+        assert joint.second == "SD1" and joint.fixings[0].count == 2
+    assert [_holes(side, 5) for side in of_role(unit, Role.SIDE)] == [[], []]
+    assert len([each for each in unit.fittings if each.ref in {p.ref for p in packers}]) == len(
+        packers
+    )
+    assert check_solids(unit) == ()
+
+
+def test_a_thin_packer_is_screwed_through() -> None:
+    """4 mm of packing hold no screw: the plates' holes go through it into the side."""
+    unit = _unit("{}", FRAME.replace("45", "22"))
+    packers = of_role(unit, Role.PACKER)
+    assert packers
+    for packer in packers:
+        assert packer.bounds().size[0] == 4
+        assert [each.depth for each in packer.workings if isinstance(each, Hole)] == [None, None]
+    side = of_role(unit, Role.SIDE)[0]
+    assert len(_holes(side, 5)) == 2 * len(packers)
+    assert "12.1 mm deep" in _fixings(unit)["plate screw"].pilot
+    assert check_solids(unit) == ()
 
 
 @pytest.mark.parametrize(("more", "x", "front", "carrier"), [("", 18, 0, "SD1"),

@@ -5,18 +5,17 @@ from __future__ import annotations
 from rodwright.parts import Fixing
 from rodwright.setout import looks
 from rodwright.setout.bench import FORWARD, LEFT, TOUCH, X
+from rodwright.setout.hinge_packers import holds_plates, lay_hinge_packer
 from rodwright.setout.hinge_places import (
     LEAST_FLOOR,
     LEAST_WALL,
+    PLATE_DEPTH,
     PLATE_HOLE,
     PLATE_PITCH,
     Hinge,
     Made,
 )
 from rodwright.setout.shelf_rows import PLATE_USE
-
-FLUSH = 0.5
-"""An upright this near the edge of the opening needs no packers, mm (common practice)."""
 
 
 def cups(hinge: Hinge, count: int) -> Made | None:
@@ -35,19 +34,27 @@ def cups(hinge: Hinge, count: int) -> Made | None:
         return None
     inward = hinge.inwards
     x = hinge.edge + inward * (wish.edge + wish.cup / 2)
-    depth = hinge.plate_depth
+    packing = hinge.packing
+    alone = packing > 0 and holds_plates(hinge)
+    deep = PLATE_DEPTH if alone else hinge.plate_depth
+    depth = deep if alone else deep + packing
     for z in heights:
+        under = lay_hinge_packer(hinge, plate, z) if packing else hinge.upright.ref
+        face = hinge.surround if packing else hinge.face
         hinge.bench.drill(
             hinge.hung.near, (x, outline.rear, z), FORWARD, wish.cup, wish.cup_depth, "hinge cup"
         )
         hinge.bench.show(hinge.hung.near, looks.cup(x, outline.rear, z, wish.cup), inner=True)
-        hinge.bench.show(
-            hinge.upright.ref, *looks.arm(hinge.face, inward, outline.rear, plate, z), inner=True
-        )
+        hinge.bench.show(under, *looks.arm(face, inward, outline.rear, plate, z), inner=True)
         for half in (-PLATE_PITCH / 2, PLATE_PITCH / 2):
             into = LEFT if inward > 0 else X
-            at = (hinge.face, plate, z + half)
-            hinge.bench.drill(hinge.upright.ref, at, into, PLATE_HOLE, depth, PLATE_USE)
+            at = (face, plate, z + half)
+            if not packing or alone:
+                hinge.bench.drill(under, at, into, PLATE_HOLE, deep, PLATE_USE)
+                continue
+            hinge.bench.drill(under, at, into, PLATE_HOLE, None, PLATE_USE)
+            behind = (hinge.face, plate, z + half)
+            hinge.bench.drill(hinge.upright.ref, behind, into, PLATE_HOLE, deep, PLATE_USE)
     cover = inward * (hinge.surround - hinge.edge)
     ware = hinge.bench.sizes.ware
     where = f"covering {say(cover)}" if cover > 0 else "for inset doors"
@@ -63,9 +70,6 @@ def cups(hinge: Hinge, count: int) -> Made | None:
             f"{ware(PLATE_HOLE)}, {say(depth)} deep",
         ),
     ]  # fmt: skip
-    packing = inward * (hinge.surround - hinge.face)
-    if packing > FLUSH:
-        fixings.append(Fixing("packer under a hinge plate", count, f"{say(packing)} thick"))
     at = (hinge.face, plate, (outline.low + outline.high) / 2)
     return hinge.upright.ref, (hinge.edge, outline.front), at, tuple(fixings)
 

@@ -40,6 +40,12 @@ HALF_HINGE, HINGE_DEPTH = 32.0, 60.0
 """What a concealed hinge takes up above and below its middle, and into the unit beside its
 upright, mm (from memory)."""
 
+HALF_PACKER = 56.0
+"""Half the height of a packer under a hinge's plate, mm: room for a screw at either end, clear of
+the plate and of the packer's ends (common practice, no source)."""
+FLUSH = 0.5
+"""An upright this near the edge of the opening needs no packers, mm (common practice)."""
+
 CARRIERS = (Role.SIDE, Role.DIVIDER, Role.STILE, Role.LIPPING)
 _LEVELS = (Role.SHELF, Role.TOP, Role.BOTTOM, Role.CARCASS_RAIL)
 
@@ -133,6 +139,12 @@ class Hinge:
         upright = self.upright
         return upright.right if self.hung.hinges == "left" else upright.left
 
+    @property
+    def packing(self) -> float:
+        """How thick what brings a plate out to the edge of the opening is; 0 for nothing."""
+        away = self.inwards * (self.surround - self.face)
+        return away if away > FLUSH else 0.0
+
     def heights(self, count: int, plate: float | None) -> list[float] | None:
         """Heights (z) of the hinges' middles, evenly spaced, moved clear of what is in the way."""
         wish, outline, say = self.wish.hinge, self.hung.outline, self.problems.length
@@ -223,9 +235,8 @@ class Hinge:
         into the door and the upright."""
         outline, wish = self.hung.outline, self.wish.hinge
         low, high = sorted((self.face, self.face + self.inwards * HINGE_DEPTH))
-        room = Box(
-            (low, outline.rear, z - HALF_HINGE), (high, plate + PLATE_PITCH / 2, z + HALF_HINGE)
-        )
+        half = self.bench.sizes.usual(HALF_PACKER) if self.packing else HALF_HINGE
+        room = Box((low, outline.rear, z - half), (high, plate + PLATE_PITCH / 2, z + half))
         if any(
             part.role in _LEVELS and shared(part.bounds(), room) is not None
             for part in map(self.bench.parts.__getitem__, self.around.parts.within(room))
