@@ -259,16 +259,22 @@ class Bench:
 Data = TypeVar("Data", Blank, Working)
 
 
+def _even(value: float) -> float:
+    """A length rounded to 1e-6 mm.  Halves, which parts of inches often are, all go up: else the
+    float's own error would say which of two equal pieces is the larger."""
+    return round(value + 1e-9, 6)
+
+
 def _rounded(data: Data) -> Data:
     """The same blank or working with its lengths rounded to 1e-6 mm."""
     changes: dict[str, Any] = {
-        each.name: round(value, 6)
+        each.name: _even(value)
         for each in fields(data)
         if isinstance(value := getattr(data, each.name), float)
     }
     for each in ("position", "extent"):
         if isinstance(pair := getattr(data, each, None), tuple):
-            changes[each] = tuple(round(value, 6) for value in pair)
+            changes[each] = tuple(map(_even, pair))
     return replace(data, **changes)
 
 
