@@ -77,6 +77,21 @@ def test_every_kind_of_working_has_its_faces(working: Working, count: int, round
     assert {left for _, left in faces} == {(), (0,)}
 
 
+def test_a_face_beside_a_slight_slant_is_left_by_one_working() -> None:
+    """A bevel of 11 degrees cuts an eased arris: just outside its face isn't the arris's."""
+    size = (80.0, 40.0, 10.0)
+    easing = Easing(Surface.REVERSE, Surface.FACE_EDGE, 0.5)
+    bevel = Bevel(Surface.REVERSE, Surface.NEAR_END, 2.6, 0.5)
+    notch = Notch(0.0, 0.0, 1.0, 1.0)
+    shape = (size, (notch, easing, Rebate(Surface.FACE, Surface.FACE_EDGE, 0.5, 0.5), bevel))
+    slants = [
+        left
+        for face, left in zip(solid_of(shape).Faces(), worked_faces(shape), strict=True)
+        if 3 in left
+    ]
+    assert slants == [(3,)]
+
+
 @given(shapes())
 def test_a_face_has_a_working_if_it_is_no_surface_of_the_blank(shape: ShapeKey) -> None:
     size, workings = shape

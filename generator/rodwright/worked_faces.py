@@ -31,9 +31,9 @@ from rodwright.parts import (
 )
 from rodwright.solids import solid_of
 
-_OUTSIDE = 1e-4
-"""How far (mm) outside a face is asked.  Nearer than that to a face's edge, no facet has its
-middle; where faces meet at a slant, what is outside one is soon outside the other too."""
+_OUTSIDE = 5e-6
+"""How far (mm) outside a face is asked: well over the kernel's tolerance of 1e-7, and so little
+that where faces meet at a slant, the middle of a facet is hardly ever as near to the other."""
 _NO_AREA = 1e-6
 """mm2; a facet with less of it has its middle on the face's edge, which says nothing."""
 
