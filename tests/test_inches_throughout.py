@@ -14,11 +14,11 @@ from rodwright import check, check_solids
 from rodwright.checks.findings import Severity
 from rodwright.handover.list_files import edges_csv, hardware_csv, parts_csv
 from rodwright.handover.lists import hardware_list, parts_list
-from rodwright.parts import Hole, Unit
-from rodwright.ready_models import model_names, model_path
+from rodwright.jobs.new import model_names, model_path
 from rodwright.setout import set_out_unit
-from rodwright.spec.models import UnitSpec
-from rodwright.spec.schema import Shape
+from rodwright.unit import Hole, Unit
+from rodwright.wishes.models import UnitSpec
+from rodwright.wishes.reading.schema import Shape
 
 METRIC_WARE = {5.0, 8.0, 15.0, 35.0}
 """Holes (mm) for what is sold in mm everywhere: plate screws, drum bolts, drums, cups."""

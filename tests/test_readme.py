@@ -7,18 +7,18 @@ from pathlib import Path
 
 import pytest
 
+from kit.specs import unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Severity
-from rodwright.spec import UnitSpec
-from rodwright.spec.reference import with_table
-from specs import unit_from
+from rodwright.wishes import UnitSpec
+from rodwright.wishes.reading.reference import with_table
 
 ROOT = Path(__file__).parents[1]
 README = (ROOT / "README.md").read_text(encoding="utf-8")
 
 
 def test_the_table_of_keys_is_current() -> None:
-    """If not: python -m rodwright.spec.reference README.md."""
+    """If not: python -m rodwright.wishes.reading.reference README.md."""
     assert with_table(README, UnitSpec) == README
 
 

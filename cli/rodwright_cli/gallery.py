@@ -16,7 +16,7 @@ def gallery(
     ),
 ) -> None:
     """Make the pictures of every ready model, and a page that shows them."""
-    from rodwright.gallery import write_gallery
+    from rodwright.jobs.gallery import write_gallery
     from rodwright_cli import show
 
     with show.progress() as step:

@@ -19,7 +19,7 @@ def new(
     ] = None,
 ) -> None:
     """Write a commented spec to start from."""
-    from rodwright.ready_models import copy_model, model_names
+    from rodwright.jobs.new import copy_model, model_names
 
     if model is None:
         say("\n".join(model_names()))

@@ -14,7 +14,7 @@ from rodwright.amounts import AREAS, RUNS, VOLUMES, WEIGHTS, format_weight
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.fit import is_scribed, size_going_in
 from rodwright.lengths import format_length
-from rodwright.parts import Unit
+from rodwright.unit import Unit
 from rodwright_cli.console import PlainConsole
 from rodwright_cli.show_list import ShownList
 

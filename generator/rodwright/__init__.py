@@ -19,28 +19,28 @@ from importlib import import_module
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
-    from rodwright.building import Build, build
-    from rodwright.carrying import way_in, write_way_in
     from rodwright.checks import check_parts as check
     from rodwright.checks import check_solids
     from rodwright.checks.findings import Finding, Severity
     from rodwright.handover.edge_list import EdgeRow, edge_list
     from rodwright.handover.lists import HardwareRow, PartsRow, hardware_list, parts_list
     from rodwright.handover.totals import StockTotal, stock_totals
+    from rodwright.jobs.build import Build, build
+    from rodwright.jobs.survey import SurveySheet, survey, write_survey
+    from rodwright.jobs.way_in import way_in, write_way_in
     from rodwright.mass import centre_of_mass, unit_weight, weight
-    from rodwright.meshes import mesh_of, placed_mesh
-    from rodwright.parts import Joint, Part, Unit
     from rodwright.pictures import write_pictures
     from rodwright.problems import Problem, ProblemsError
-    from rodwright.site.way_in import WayInAnswer
+    from rodwright.setout import set_out
     from rodwright.solids import solid_of
-    from rodwright.spec import SpecFile, UnitSpec, read_spec, spec_schema
-    from rodwright.steps import set_out
-    from rodwright.surveying import SurveySheet, survey, write_survey
+    from rodwright.solids.meshes import mesh_of, placed_mesh
+    from rodwright.unit import Joint, Part, Unit
+    from rodwright.way.answer import WayInAnswer
+    from rodwright.wishes import SpecFile, UnitSpec, read_spec, spec_schema
 
 _PLACES = {
-    "Build": ("building", "Build"),
-    "build": ("building", "build"),
+    "Build": ("jobs.build", "Build"),
+    "build": ("jobs.build", "build"),
     "check": ("checks", "check_parts"),
     "check_solids": ("checks", "check_solids"),
     "Finding": ("checks.findings", "Finding"),
@@ -56,26 +56,26 @@ _PLACES = {
     "centre_of_mass": ("mass", "centre_of_mass"),
     "unit_weight": ("mass", "unit_weight"),
     "weight": ("mass", "weight"),
-    "mesh_of": ("meshes", "mesh_of"),
-    "placed_mesh": ("meshes", "placed_mesh"),
-    "Joint": ("parts", "Joint"),
-    "Part": ("parts", "Part"),
-    "Unit": ("parts", "Unit"),
+    "mesh_of": ("solids.meshes", "mesh_of"),
+    "placed_mesh": ("solids.meshes", "placed_mesh"),
+    "Joint": ("unit", "Joint"),
+    "Part": ("unit", "Part"),
+    "Unit": ("unit", "Unit"),
     "write_pictures": ("pictures", "write_pictures"),
     "Problem": ("problems", "Problem"),
     "ProblemsError": ("problems", "ProblemsError"),
     "solid_of": ("solids", "solid_of"),
-    "SpecFile": ("spec", "SpecFile"),
-    "UnitSpec": ("spec", "UnitSpec"),
-    "read_spec": ("spec", "read_spec"),
-    "spec_schema": ("spec", "spec_schema"),
-    "set_out": ("steps", "set_out"),
-    "WayInAnswer": ("site.way_in", "WayInAnswer"),
-    "way_in": ("carrying", "way_in"),
-    "write_way_in": ("carrying", "write_way_in"),
-    "SurveySheet": ("surveying", "SurveySheet"),
-    "survey": ("surveying", "survey"),
-    "write_survey": ("surveying", "write_survey"),
+    "SpecFile": ("wishes", "SpecFile"),
+    "UnitSpec": ("wishes", "UnitSpec"),
+    "read_spec": ("wishes", "read_spec"),
+    "spec_schema": ("wishes", "spec_schema"),
+    "set_out": ("setout", "set_out"),
+    "WayInAnswer": ("way.answer", "WayInAnswer"),
+    "way_in": ("jobs.way_in", "way_in"),
+    "write_way_in": ("jobs.way_in", "write_way_in"),
+    "SurveySheet": ("jobs.survey", "SurveySheet"),
+    "survey": ("jobs.survey", "survey"),
+    "write_survey": ("jobs.survey", "write_survey"),
 }
 
 __all__ = [

@@ -24,7 +24,7 @@ FT, FW, MW, R, END = 25.0, 60.0, 44.0, 5.0, 34.0
 DIVIDERS = [T + BAY + i * (BAY + T) for i in range(3)]
 OUTER = [478.0, 854.0, 1356.0, 1858.0]
 LINEAR, ANGULAR = 0.02, 0.4
-"""What `rodwright.meshes` gives to Open CASCADE's mesher: mm, absolute, and radians."""
+"""What `rodwright.solids.meshes` gives to Open CASCADE's mesher: mm, absolute, and radians."""
 STEP_UP = (CEILING - FLOOR - 5 * 36.0) / 6
 INNER = [FLOOR + STEP_UP + i * (STEP_UP + 36.0) for i in range(5)]
 

@@ -24,7 +24,7 @@ PARTS_PER_BAY = 22
 
 def _set_out(data: dict[str, Any]) -> Any:
     from rodwright.setout import set_out_unit
-    from rodwright.spec import UnitSpec
+    from rodwright.wishes import UnitSpec
 
     return set_out_unit(UnitSpec.model_validate(data, context={"unit": "mm"}))
 
@@ -53,8 +53,8 @@ def growth(parts: int) -> dict[str, float]:
     """Seconds for each stage of a unit of about so many parts, and memory in MB."""
     from rodwright.checks import check_solids
     from rodwright.handover import write_build
-    from rodwright.meshes import mesh_of
     from rodwright.solids import solid_of
+    from rodwright.solids.meshes import mesh_of
 
     _set_out(bays(2))
     data = bays(max(2, round(parts / PARTS_PER_BAY)))
@@ -79,7 +79,7 @@ def growth(parts: int) -> dict[str, float]:
 
 def rebuild() -> dict[str, float]:
     """Seconds of a first build of the library wall and of one after a width has changed."""
-    from rodwright.building import build
+    from rodwright.jobs.build import build
 
     data = YAML(typ="safe", pure=True).load(
         (MODELS / "library-wall.yaml").read_text(encoding="utf-8")

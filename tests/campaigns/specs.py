@@ -14,8 +14,8 @@ from typing import Any
 
 from ruamel.yaml import YAML
 
-from rodwright.ready_models import models_folder
-from rodwright.spec import spec_schema
+from rodwright.jobs.new import models_folder
+from rodwright.wishes import spec_schema
 
 Draw = random.Random
 Data = Any

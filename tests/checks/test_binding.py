@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import pytest
 
+from kit.specs import of_role, unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Finding, Severity
-from rodwright.parts import JointKind, Role, Unit
-from specs import of_role, unit_from
+from rodwright.unit import JointKind, Role, Unit
 
 FLAT, QUARTER = 0.00365 * 6, 0.00180 * 6
 TEXT = """

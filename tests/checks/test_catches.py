@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import pytest
 
+from kit.specs import unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Severity
-from specs import unit_from
 
 
 @pytest.mark.parametrize(("kind", "told"), [("butt", True), ("cup", False)])

@@ -6,11 +6,12 @@ import math
 
 import pytest
 
+from kit.samples import PLYWOOD, X, Y
 from rodwright.checks.findings import Finding
 from rodwright.checks.workings import workings
-from rodwright.parts import (
+from rodwright.geometry import Box
+from rodwright.unit import (
     Blank,
-    Box,
     Grain,
     Groove,
     Hole,
@@ -25,7 +26,6 @@ from rodwright.parts import (
     Unit,
     Working,
 )
-from samples import PLYWOOD, X, Y
 
 F, R, E, N = Surface.FACE, Surface.REVERSE, Surface.FACE_EDGE, Surface.NEAR_END
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
+from kit.specs import STOCK, unit_from
 from rodwright.checks import check_parts
-from specs import STOCK, unit_from
 
 UNIT = """
 size: {width: 600, height: 900, depth: 300}

@@ -9,13 +9,16 @@ from dataclasses import replace
 import pytest
 
 import rodwright
+from kit.samples import ASH, PLYWOOD, X, Y, Z, bookcase
+from kit.specs import of_role, unit_from
 from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.workings import workings
-from rodwright.parts import (
+from rodwright.geometry import Box
+from rodwright.jobs.new import model_names, model_path
+from rodwright.unit import (
     Bevel,
     Blank,
-    Box,
     Easing,
     Grain,
     Groove,
@@ -35,9 +38,6 @@ from rodwright.parts import (
     Unit,
     Working,
 )
-from rodwright.ready_models import model_names, model_path
-from samples import ASH, PLYWOOD, X, Y, Z, bookcase
-from specs import of_role, unit_from
 
 CAUTIONS = {"dust", "walls", "lifting", "tipping", "fitting gap"}
 

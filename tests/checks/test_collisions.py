@@ -16,14 +16,16 @@ from shapely import affinity
 from shapely.geometry import Polygon
 from shapely.geometry import box as rectangle
 
+from kit.samples import PLYWOOD, X, Y, bookcase
 from rodwright.checks import check_solids
 from rodwright.checks.bodies import Body, gap, overlap
 from rodwright.checks.collisions import check_meshes
 from rodwright.checks.findings import Finding, Severity
-from rodwright.meshes import placed_mesh
-from rodwright.parts import (
+from rodwright.geometry import Box
+from rodwright.solids import location_of, solid_of
+from rodwright.solids.meshes import placed_mesh
+from rodwright.unit import (
     Blank,
-    Box,
     Clearance,
     Grain,
     Housing,
@@ -36,8 +38,6 @@ from rodwright.parts import (
     Surface,
     Unit,
 )
-from rodwright.solids import location_of, solid_of
-from samples import PLYWOOD, X, Y, bookcase
 
 
 def _block(ref: str, x: float, y: float = 0.0, z: float = 0.0, turn: float = 0.0) -> Part:

@@ -6,9 +6,9 @@ from typing import Any
 
 import pytest
 
+from kit.specs import of_role, unit_from
 from rodwright.checks.driving import driving
-from rodwright.parts import JointKind, Role, Unit
-from specs import of_role, unit_from
+from rodwright.unit import JointKind, Role, Unit
 
 SIZE = "size: {width: 900, height: 900, depth: 330}\n"
 PLINTH = {"kind": "plinth", "height": 80}

@@ -8,10 +8,10 @@ from pathlib import Path
 import pytest
 from typer.testing import CliRunner
 
+from kit.specs import STOCK, unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Finding, Severity
 from rodwright_cli.main import app
-from specs import STOCK, unit_from
 
 
 def _found(text: str, rule: str) -> list[Finding]:

@@ -9,13 +9,13 @@ from typing import Any, get_args
 
 import pytest
 
+from kit.specs import of_role, unit_from
 from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Finding, Severity
-from rodwright.parts import JointKind, Role
 from rodwright.setout import set_out_unit
-from rodwright.spec.joints import JointWord
-from rodwright.spec.models import UnitSpec
-from specs import of_role, unit_from
+from rodwright.unit import JointKind, Role
+from rodwright.wishes.joints import JointWord
+from rodwright.wishes.models import UnitSpec
 
 SIZE = "size: {width: 800, height: 900, depth: 300}\n"
 BACK = {"stock": "thin"}

@@ -6,14 +6,14 @@ from typing import Any
 
 import pytest
 
+from kit.specs import of_role, spec_from, unit_from
 from rodwright.checks import Finding, Severity, check_parts
-from rodwright.drawings.opening import draw_opening
-from rodwright.parts import Role, Unit
+from rodwright.jobs.survey import survey
+from rodwright.opening.gaps import edge_at
 from rodwright.pictures.ink import Lettering
+from rodwright.pictures.opening import draw_opening
 from rodwright.setout import set_out_unit
-from rodwright.site.gaps import edge_at
-from rodwright.surveying import survey
-from specs import of_role, spec_from, unit_from
+from rodwright.unit import Role, Unit
 
 SIZE = "size: {width: 1000, height: 900, depth: 400}\n"
 SLOPING = """

@@ -7,11 +7,12 @@ from dataclasses import replace
 
 import pytest
 
+from kit.specs import unit_from
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.motions import motions
-from rodwright.parts import (
+from rodwright.geometry import Box
+from rodwright.unit import (
     Blank,
-    Box,
     Grain,
     Motion,
     Opening,
@@ -25,7 +26,6 @@ from rodwright.parts import (
     Swing,
     Unit,
 )
-from specs import unit_from
 
 STOCK = Stock("ply", "sheet", "birch plywood", 18, Grain.LENGTHWISE, 680, "test", "#dcc59b")
 Corner = tuple[float, float, float]

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import pytest
 
+from kit.specs import unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Finding
 from rodwright.checks.movement import ACCEPTED
-from specs import unit_from
 
 SIZE = "size: {width: 800, height: 900, depth: 306}\n"
 STOCK = """stock:

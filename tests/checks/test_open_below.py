@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import pytest
 
+from kit.specs import of_role, unit_from
 from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Finding, Severity
-from rodwright.parts import Role, Unit
-from specs import of_role, unit_from
+from rodwright.unit import Role, Unit
 
 TEXT = """
 size: {{width: 800, height: 900, depth: 400}}

@@ -7,9 +7,9 @@ from pathlib import Path
 import pytest
 from typer.testing import CliRunner
 
+from kit.specs import STOCK, unit_from
 from rodwright.checks import Finding, Severity, check_parts
 from rodwright_cli.main import app
-from specs import STOCK, unit_from
 
 THREE = "{bottom: 1000, middle: 1000, top: 1000}"
 SIZES = "{left: 2300, middle: 2300, right: 2300}"

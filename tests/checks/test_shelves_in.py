@@ -9,9 +9,9 @@ import pytest
 import shapely
 from shapely import affinity
 
+from kit.specs import unit_from
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.shelves_in import _least, _one_end_first, _Room, shelves_in
-from specs import unit_from
 
 
 def found(size: str, frame: float | None, **shelves: Any) -> list[Finding]:

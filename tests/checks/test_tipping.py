@@ -7,23 +7,13 @@ from typing import Any
 
 import pytest
 
+from kit.specs import problems_of, unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.tipping import stability, tipping
+from rodwright.geometry import Box
 from rodwright.mass import unit_weight
-from rodwright.parts import (
-    Blank,
-    Box,
-    Grain,
-    Opening,
-    Part,
-    Placement,
-    Role,
-    Slide,
-    Stock,
-    Unit,
-)
-from specs import problems_of, unit_from
+from rodwright.unit import Blank, Grain, Opening, Part, Placement, Role, Slide, Stock, Unit
 
 WATER = Stock("block", "sheet", "blocks", 100, Grain.NONE, 1000.0, "test", "#ffffff")
 

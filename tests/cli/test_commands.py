@@ -15,7 +15,7 @@ import pytest
 from jsonschema import Draft202012Validator
 from ruamel.yaml import YAML
 
-from rodwright.ready_models import model_names, models_folder
+from rodwright.jobs.new import model_names, models_folder
 from rodwright_cli.main import main
 
 SPEC = """\

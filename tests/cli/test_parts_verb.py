@@ -10,10 +10,10 @@ from itertools import takewhile
 import pytest
 
 import rodwright
-from rodwright.parts import Unit
-from rodwright.ready_models import model_names, model_path
+from kit.specs import unit_from
+from rodwright.jobs.new import model_names, model_path
+from rodwright.unit import Unit
 from rodwright_cli import show
-from specs import unit_from
 
 SPEC = """
 title: Alcove shelf

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from rodwright.ready_models import model_path
+from rodwright.jobs.new import model_path
 
 HEAVY = ("cadquery", "OCP", "vtkmodules", "trimesh", "scipy", "shapely", "openpyxl", "PIL")
 CODE = (

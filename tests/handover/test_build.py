@@ -14,20 +14,20 @@ from pathlib import Path
 
 import pytest
 
-from rodwright.building import build
+from kit.samples import PLYWOOD, bookcase
+from kit.specs import unit_from
 from rodwright.checks.findings import Finding, Severity
 from rodwright.handover import BUILD_FILES, write_build
-from rodwright.handover.model import read_unit_json
 from rodwright.handover.names import file_paths, slug
 from rodwright.handover.products import products
-from rodwright.laid import laid_unit
+from rodwright.handover.unit_json import read_unit_json
+from rodwright.jobs.build import build
+from rodwright.jobs.new import model_names, model_path
 from rodwright.lengths import from_inches
-from rodwright.parts import Fixing, Mitre, Notch, Part, Surface, Unit
 from rodwright.problems import ProblemsError
-from rodwright.ready_models import model_names, model_path
 from rodwright.solids import solid_of
-from samples import PLYWOOD, bookcase
-from specs import unit_from
+from rodwright.unit import Fixing, Mitre, Notch, Part, Surface, Unit
+from rodwright.unit.laid import laid_unit
 
 STEMS = tuple(
     f"{stock}/{what}-1x-{stock}-cut".replace("side-1x", "side-2x")
@@ -198,7 +198,7 @@ import sys
 from pathlib import Path
 sys.path.insert(0, sys.argv[1])
 from rodwright.handover import write_build
-from samples import bookcase
+from kit.samples import bookcase
 write_build(bookcase(), Path(sys.argv[2]))
 """
 
@@ -350,7 +350,7 @@ def test_an_edited_file_is_told_before_the_work(
     gone = next(path for path in sorted((target / "parts").rglob("BK1*.stl")))
     gone.write_text("mine")
     unit = replace(unit, parts=tuple(part for part in unit.parts if part.ref != "BK1"))
-    monkeypatch.setattr("rodwright.building.check_parts", _never)
+    monkeypatch.setattr("rodwright.jobs.build.check_parts", _never)
     with pytest.raises(ProblemsError) as caught:
         build(unit, target)
     told = [str(problem).splitlines()[0] for problem in caught.value.problems]

@@ -6,10 +6,11 @@ import numpy as np
 from hypothesis import given
 from hypothesis import strategies as st
 
-from points import cut_away
+from kit.points import cut_away
+from kit.samples import ASH, X, Y
+from kit.strategies import EDGES, ENDS, lengths, shapes
 from rodwright.handover.cut_edges import as_cut, outlines, waits
-from rodwright.laid import HIGH, LOW, takes_off
-from rodwright.parts import (
+from rodwright.unit import (
     Bevel,
     Blank,
     Edging,
@@ -22,8 +23,7 @@ from rodwright.parts import (
     ShapeKey,
     Surface,
 )
-from samples import ASH, X, Y
-from strategies import EDGES, ENDS, lengths, shapes
+from rodwright.unit.laid import HIGH, LOW, takes_off
 
 Grown = dict[Surface, float]
 

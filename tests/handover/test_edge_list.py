@@ -11,15 +11,15 @@ from typing import Any
 import openpyxl
 import pytest
 
+from kit.specs import unit_from
 from rodwright.handover.edge_list import edge_list
 from rodwright.handover.list_files import edges_csv, lists_xlsx, parts_json
 from rodwright.handover.totals import stock_totals
+from rodwright.jobs.new import model_names, model_path
 from rodwright.mass import unit_weight
-from rodwright.parts import Role
-from rodwright.ready_models import model_names, model_path
 from rodwright.setout import set_out_unit
-from rodwright.spec import read_spec
-from specs import unit_from
+from rodwright.unit import Role
+from rodwright.wishes import read_spec
 
 SIZE = "size: {width: 800, height: 1000, depth: 300}\n"
 LIPPED: dict[str, Any] = {

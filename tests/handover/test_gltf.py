@@ -9,9 +9,9 @@ from typing import Any
 import numpy as np
 import pytest
 
+from kit.samples import bookcase, worked_part
 from rodwright.handover.gltf import linear_colour, unit_glb
-from rodwright.parts import Unit
-from samples import bookcase, worked_part
+from rodwright.unit import Unit
 
 
 def document(content: bytes) -> dict[str, Any]:

@@ -17,7 +17,7 @@ from pathlib import Path
 
 import pytest
 
-from kills import killed_before, moments
+from kit.kills import killed_before, moments
 from rodwright.handover import moving
 from rodwright.handover.moving import PREFIX
 from rodwright.handover.output import MANIFEST, whole_or_nothing

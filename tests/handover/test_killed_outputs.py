@@ -8,11 +8,11 @@ from pathlib import Path
 
 import pytest
 
-from kills import killed_before
+from kit.kills import killed_before
 from rodwright.handover import write_build
 from rodwright.handover.moving import PREFIX
-from rodwright.spec.reading import SpecFile, parse_spec
-from rodwright.steps import set_out
+from rodwright.setout import set_out
+from rodwright.wishes.reading.files import SpecFile, parse_spec
 
 SPEC = """\
 title: {title}
@@ -64,13 +64,13 @@ def write_parts(spec: SpecFile, folder: Path) -> None:
 
 
 def write_survey(spec: SpecFile, folder: Path) -> None:
-    from rodwright.surveying import survey, write_survey
+    from rodwright.jobs.survey import survey, write_survey
 
     write_survey(survey(spec), folder)
 
 
 def write_way(spec: SpecFile, folder: Path) -> None:
-    from rodwright.carrying import way_in, write_way_in
+    from rodwright.jobs.way_in import way_in, write_way_in
 
     write_way_in(way_in(set_out(spec)), folder)
 
@@ -94,7 +94,7 @@ def test_killed_before_every_move(
     # Geometry libraries keep threads, and what is forked from a process with threads may hang.
     for name in ("unit_glb", "unit_stl", "part_stl"):
         monkeypatch.setattr(f"rodwright.handover.build.{name}", no_mesh)
-    monkeypatch.setattr("rodwright.drawings.opening.write_opening", draw_nothing)
+    monkeypatch.setattr("rodwright.pictures.opening.write_opening", draw_nothing)
     monkeypatch.setattr("rodwright.pictures.paint.to_image", Blank)
     target, aside = tmp_path / "out", tmp_path / "aside"
     writer(OTHER, aside)

@@ -7,9 +7,10 @@ from dataclasses import replace
 
 import pytest
 
+from kit.samples import MINUS_X, MINUS_Y, X, Y, Z, bookcase, worked_part
+from rodwright.geometry import cross
 from rodwright.handover.lie import describe_lie, describe_shows, lie_of
-from rodwright.parts import Part, Placement, Surface, cross
-from samples import MINUS_X, MINUS_Y, X, Y, Z, bookcase, worked_part
+from rodwright.unit import Part, Placement, Surface
 
 DIRECTIONS = (X, Y, Z, MINUS_X, MINUS_Y, (0.0, 0.0, -1.0))
 PLACEMENTS = [

@@ -10,6 +10,7 @@ from dataclasses import replace
 import pytest
 from openpyxl import load_workbook
 
+from kit.samples import bookcase
 from rodwright.handover.list_files import (
     edges_csv,
     hardware_csv,
@@ -27,8 +28,7 @@ from rodwright.handover.tables import (
 )
 from rodwright.lengths import parse_length
 from rodwright.mass import unit_weight
-from rodwright.parts import Fixing, Joint, JointKind, Unit
-from samples import bookcase
+from rodwright.unit import Fixing, Joint, JointKind, Unit
 
 
 def read(content: bytes) -> list[dict[str, str]]:

@@ -9,13 +9,13 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from kit.samples import ASH, bookcase
 from rodwright.handover.lists import HardwareRow, common_name, hardware_list, parts_list
+from rodwright.jobs.new import model_names, model_path
 from rodwright.mass import unit_weight
-from rodwright.parts import Edging, Fixing, Joint, JointKind, Part, Surface, Unit
-from rodwright.ready_models import model_names, model_path
-from rodwright.spec import read_spec
-from rodwright.steps import set_out
-from samples import ASH, bookcase
+from rodwright.setout import set_out
+from rodwright.unit import Edging, Fixing, Joint, JointKind, Part, Surface, Unit
+from rodwright.wishes import read_spec
 
 
 def test_rows_of_the_sample_bookcase() -> None:

@@ -8,19 +8,19 @@ import pytest
 from cadquery import Location
 from hypothesis import HealthCheck, assume, given, settings
 
+from kit.specs import unit_from
+from kit.told_places import EDGED, misplaced
+from kit.wishes import Wish, wishes
 from rodwright.checks import check_parts
 from rodwright.handover.lists import like_parts, parts_list
 from rodwright.handover.shop_part import PartsKind, shop_part
-from rodwright.laid import laid_unit
-from rodwright.parts import Groove, Hole, Unit
+from rodwright.jobs.new import model_names, model_path
 from rodwright.problems import ProblemsError
-from rodwright.ready_models import model_names, model_path
+from rodwright.setout import set_out
 from rodwright.solids import solid_of
-from rodwright.spec import read_spec
-from rodwright.steps import set_out
-from specs import unit_from
-from told_places import EDGED, misplaced
-from wishes import Wish, wishes
+from rodwright.unit import Groove, Hole, Unit
+from rodwright.unit.laid import laid_unit
+from rodwright.wishes import read_spec
 
 
 def unit_called(name: str) -> Unit:

@@ -6,12 +6,14 @@ from dataclasses import replace
 
 import pytest
 
+from kit.samples import ASH, MINUS_X, X, Y, Z
+from kit.specs import unit_from
+from rodwright.geometry import Box
 from rodwright.handover.shop_part import ShopPart, shop_part
 from rodwright.handover.workings import describe_workings
-from rodwright.parts import (
+from rodwright.unit import (
     Bevel,
     Blank,
-    Box,
     Easing,
     Edging,
     Grain,
@@ -29,8 +31,6 @@ from rodwright.parts import (
     Surface,
     Working,
 )
-from samples import ASH, MINUS_X, X, Y, Z
-from specs import unit_from
 
 LEVEL = Placement((0.0, 0.0, 0.0), X, Y)
 ALL_ROUND = (Surface.FACE_EDGE, Surface.BACK_EDGE, Surface.NEAR_END, Surface.FAR_END)

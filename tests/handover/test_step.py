@@ -16,13 +16,13 @@ from hypothesis import strategies as st
 from OCP.Interface import Interface_Static
 from OCP.STEPControl import STEPControl_Controller
 
-import samples
+from kit import samples
 from rodwright.handover.lists import parts_list
 from rodwright.handover.part21 import reals, text
 from rodwright.handover.products import products
 from rodwright.handover.step import write_step_part, write_step_unit
 from rodwright.handover.step_pieces import piece_of
-from rodwright.parts import Edging, Part, Surface, Unit
+from rodwright.unit import Edging, Part, Surface, Unit
 
 # ISO 10303-21:2016, 5.2 and 6.4: every byte of a file, and one entity.
 ALPHABET = re.compile(r"[\x20-\x7e\n]*")
@@ -354,10 +354,10 @@ def test_a_part_is_one_product_in_its_own_frame(tmp_path: Path) -> None:
 WRITE = """
 import sys
 from pathlib import Path
-import samples
+from kit import samples
 from rodwright.handover.products import products
 from rodwright.handover.step import write_step_part, write_step_unit
-from rodwright.parts import Unit
+from rodwright.unit import Unit
 folder = Path(sys.argv[1])
 folder.mkdir()
 write_step_unit(samples.bookcase(), folder / "unit.step")

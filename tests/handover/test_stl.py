@@ -11,15 +11,15 @@ import trimesh
 from hypothesis import given
 from stl.mesh import Mesh
 
+from kit.samples import bookcase, worked_part
+from kit.specs import unit_from
+from kit.strategies import shapes
 from rodwright.handover.stl import part_stl, titled, unit_normals, unit_stl
+from rodwright.jobs.new import model_names, model_path
 from rodwright.mass import mass_of
-from rodwright.parts import Notch, Part, ShapeKey, Unit
-from rodwright.ready_models import model_names, model_path
 from rodwright.setout import set_out_unit
-from rodwright.spec import read_spec
-from samples import bookcase, worked_part
-from specs import unit_from
-from strategies import shapes
+from rodwright.unit import Notch, Part, ShapeKey, Unit
+from rodwright.wishes import read_spec
 
 
 def volume_and_centre(content: bytes) -> tuple[float, list[float]]:

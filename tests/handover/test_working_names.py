@@ -10,9 +10,13 @@ from pathlib import Path
 import pytest
 from hypothesis import given
 
-from rodwright.handover.model import read_unit_json, unit_json
+from kit.samples import worked_part
+from kit.specs import unit_from
+from kit.strategies import shapes
+from rodwright.handover.unit_json import read_unit_json, unit_json
 from rodwright.handover.working_names import working_names
-from rodwright.parts import (
+from rodwright.jobs.new import model_names, model_path
+from rodwright.unit import (
     Bevel,
     Easing,
     Groove,
@@ -28,10 +32,6 @@ from rodwright.parts import (
     Unit,
     Working,
 )
-from rodwright.ready_models import model_names, model_path
-from samples import worked_part
-from specs import unit_from
-from strategies import shapes
 
 FACE, EDGE, END = Surface.FACE, Surface.FACE_EDGE, Surface.NEAR_END
 SIZE = (400.0, 120.0, 20.0)

@@ -7,10 +7,11 @@ from dataclasses import replace
 
 import pytest
 
+from kit.samples import ASH, MINUS_Y, X, Y, Z, worked_part
 from rodwright.handover.shop_part import shop_part
 from rodwright.handover.workings import describe_workings
 from rodwright.lengths import LengthUnit
-from rodwright.parts import (
+from rodwright.unit import (
     Bevel,
     Blank,
     Easing,
@@ -29,7 +30,6 @@ from rodwright.parts import (
     Surface,
     Working,
 )
-from samples import ASH, MINUS_Y, X, Y, Z, worked_part
 
 LEVEL = Placement((0, 0, 0), X, Y)
 

@@ -14,13 +14,12 @@ import numpy as np
 import pygltflib  # type: ignore[import-untyped]
 import pytest
 
-import samples
-import specs
+from kit import samples, specs
 from rodwright.handover.gltf import unit_glb
 from rodwright.handover.names import groups
+from rodwright.jobs.new import model_names, model_path
 from rodwright.mass import mass_of
-from rodwright.parts import Unit
-from rodwright.ready_models import model_names, model_path
+from rodwright.unit import Unit
 
 NODE = Path(__file__).parent / "node"
 NAMES = ("sample", "worked", *model_names())

@@ -15,13 +15,13 @@ from pathlib import Path
 import pytest
 from cadquery import importers
 
+from kit.specs import unit_from
+from kit.told_places import EDGED, misplaced
 from rodwright.handover import write_build
 from rodwright.handover.lists import PartsRow, parts_list
 from rodwright.handover.names import file_paths
 from rodwright.handover.shop_part import PartsKind
-from rodwright.parts import Role, Unit
-from specs import unit_from
-from told_places import EDGED, misplaced
+from rodwright.unit import Role, Unit
 
 KINDS: tuple[PartsKind, ...] = ("cut", "finished")
 

@@ -37,18 +37,18 @@ from OCP.XCAFDoc import (
     XCAFDoc_ShapeTool,
 )
 
-import samples
-import specs
+from kit import samples, specs
+from kit.strategies import shapes
+from rodwright.geometry import Vector
 from rodwright.handover.lists import parts_list
 from rodwright.handover.products import Product, products
 from rodwright.handover.step import write_step_part, write_step_unit
-from rodwright.laid import laid
+from rodwright.jobs.new import model_names, model_path
 from rodwright.mass import mass_of
-from rodwright.parts import Edging, Part, ShapeKey, Surface, Unit, Vector
-from rodwright.ready_models import model_names, model_path
 from rodwright.solids import solid_of
-from rodwright.worked_faces import worked_faces
-from strategies import shapes
+from rodwright.solids.worked_faces import worked_faces
+from rodwright.unit import Edging, Part, ShapeKey, Surface, Unit
+from rodwright.unit.laid import laid
 
 MEASURE = """
 import json, sys

@@ -12,12 +12,12 @@ from zipfile import ZipFile
 import openpyxl
 import pytest
 
-import samples
+from kit import samples
 from rodwright.handover.list_files import lists_xlsx
 from rodwright.handover.lists import parts_list
 from rodwright.lengths import format_length
 from rodwright.mass import unit_weight
-from rodwright.parts import Fixing, Joint, JointKind, Unit
+from rodwright.unit import Fixing, Joint, JointKind, Unit
 
 SHEET = {"m": "http://schemas.openxmlformats.org/spreadsheetml/2006/main"}
 TERMS = "{http://purl.org/dc/terms/}"

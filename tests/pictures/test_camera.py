@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from rodwright.parts import Box
+from rodwright.geometry import Box
 from rodwright.pictures.camera import (
     BLOCK,
     FROM_LEFT,

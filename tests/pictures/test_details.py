@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import pytest
 
-from rodwright.parts import Role, Unit
+from rodwright.jobs.new import model_path
 from rodwright.pictures.details import FOLLOWED, details
 from rodwright.pictures.explode import explode
-from rodwright.ready_models import model_path
-from rodwright.spec import read_spec
-from rodwright.steps import set_out
+from rodwright.setout import set_out
+from rodwright.unit import Role, Unit
+from rodwright.wishes import read_spec
 
 
 @pytest.fixture(scope="module")

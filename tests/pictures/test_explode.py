@@ -6,23 +6,13 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-import samples
-from rodwright.parts import (
-    Blank,
-    Box,
-    Grain,
-    Joint,
-    JointKind,
-    Part,
-    Placement,
-    Role,
-    Unit,
-    Vector,
-)
+from kit import samples
+from rodwright.geometry import Box, Vector
+from rodwright.jobs.new import model_path
 from rodwright.pictures.explode import GAPS, explode
-from rodwright.ready_models import model_path
-from rodwright.spec import read_spec
-from rodwright.steps import set_out
+from rodwright.setout import set_out
+from rodwright.unit import Blank, Grain, Joint, JointKind, Part, Placement, Role, Unit
+from rodwright.wishes import read_spec
 
 NONE: Vector = (0.0, 0.0, 0.0)
 

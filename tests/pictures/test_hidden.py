@@ -9,11 +9,12 @@ from cadquery import Solid
 from hypothesis import given
 from hypothesis import strategies as st
 
-import samples
-from rodwright.parts import Box, Easing, Surface
+from kit import samples
+from rodwright.geometry import Box
 from rodwright.pictures.bodies import bodies_of, foremost, pictured
 from rodwright.pictures.camera import FRONT, PLAN, Array, Camera, three_quarter
 from rodwright.pictures.hidden import lines
+from rodwright.unit import Easing, Surface
 
 Extents = tuple[tuple[float, float, float], tuple[float, float, float]]
 NEAR: Extents = ((0, 0, 0), (100, 10, 100))

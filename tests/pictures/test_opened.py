@@ -6,9 +6,9 @@ from dataclasses import replace
 
 import pytest
 
-from rodwright.parts import Blank, Grain, Part, Placement, Role, Slide, Stock, Swing, Unit
+from kit.specs import unit_from
 from rodwright.pictures.opened import opened
-from specs import unit_from
+from rodwright.unit import Blank, Grain, Part, Placement, Role, Slide, Stock, Swing, Unit
 
 
 def _part(ref: str, x: float, y: float, z: float) -> Part:

@@ -11,7 +11,7 @@ import numpy as np
 import pytest
 from PIL import Image
 
-import samples
+from kit import samples
 from rodwright.pictures.ink import Drawing, Fill, Lettering, Stroke
 from rodwright.pictures.paint import to_image
 from rodwright.pictures.sheet import draw_views
@@ -23,7 +23,7 @@ SCRIPT = """
 import sys
 from dataclasses import replace
 from pathlib import Path
-import samples
+from kit import samples
 from rodwright.pictures import write_pictures
 unit = replace(samples.bookcase(), title='Shelves <for> "A & B"')
 for path in write_pictures(unit, Path(sys.argv[1])):

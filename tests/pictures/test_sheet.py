@@ -5,7 +5,7 @@ from xml.etree import ElementTree
 
 import pytest
 
-import samples
+from kit import samples
 from rodwright.pictures.ink import Drawing, Lettering, Stroke
 from rodwright.pictures.linework import tidy
 from rodwright.pictures.sheet import DASHES, NARROW, WIDE, draw_views

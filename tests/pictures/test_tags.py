@@ -7,16 +7,16 @@ import shapely
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-import samples
-from rodwright.parts import Unit
+from kit import samples
+from rodwright.jobs.new import model_path
 from rodwright.pictures.explode import explode
 from rodwright.pictures.labels import MANY, rows
 from rodwright.pictures.raster import Raster
 from rodwright.pictures.stage import anchors, look, set_stage
 from rodwright.pictures.tags import Anchor, Frame, Tag, faults, place_tags, room, tag_width
-from rodwright.ready_models import model_path
-from rodwright.spec import read_spec
-from rodwright.steps import set_out
+from rodwright.setout import set_out
+from rodwright.unit import Unit
+from rodwright.wishes import read_spec
 
 
 @settings(max_examples=60)

@@ -7,8 +7,8 @@ import trimesh
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-import samples
-from rodwright.parts import Box
+from kit import samples
+from rodwright.geometry import Box
 from rodwright.pictures.bodies import bodies_of, pictured, standing_facets
 from rodwright.pictures.camera import FRONT, PLAN, Camera, three_quarter
 from rodwright.pictures.facets import Facets, facets_of, place

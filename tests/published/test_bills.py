@@ -6,9 +6,9 @@ from collections import Counter
 
 import pytest
 
+from kit.specs import of_role, unit_from
 from rodwright.lengths import format_length, parse_length
-from rodwright.parts import Role, Unit
-from specs import of_role, unit_from
+from rodwright.unit import Role, Unit
 
 
 def _bill(unit: Unit) -> Counter[tuple[str, str, str, str]]:

@@ -12,10 +12,10 @@ from collections import Counter
 
 import pytest
 
+from kit.specs import of_role, unit_from
 from rodwright.checks import check_parts, check_solids
 from rodwright.lengths import format_length, parse_length
-from rodwright.parts import Part, Role, Unit
-from specs import of_role, unit_from
+from rodwright.unit import Part, Role, Unit
 
 Line = tuple[str, str, str]
 

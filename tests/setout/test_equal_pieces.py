@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from rodwright.parts import Role
-from specs import of_role, unit_from
+from kit.specs import of_role, unit_from
+from rodwright.unit import Role
 
 BENCH = """
 unit: in

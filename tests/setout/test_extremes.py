@@ -4,16 +4,16 @@ from __future__ import annotations
 
 import pytest
 
+from kit.specs import of_role, problems_of, unit_from
 from rodwright.checks import check_parts
 from rodwright.mass import unit_weight
-from rodwright.parts import Role
 from rodwright.problems import ProblemsError
-from rodwright.setout.back import BACK_HOLD
-from rodwright.setout.shelf_rows import MOST_HOLES
-from rodwright.setout.trade_sizes import METRIC
-from rodwright.spec.reading import parse_spec
-from rodwright.steps import set_out
-from specs import of_role, problems_of, unit_from
+from rodwright.setout import set_out
+from rodwright.setout.carcass.back import BACK_HOLD
+from rodwright.setout.carcass.shelf_rows import MOST_HOLES
+from rodwright.trade.sizes import METRIC
+from rodwright.unit import Role
+from rodwright.wishes.reading.files import parse_spec
 
 SIZE = "size: {width: 900, height: 900, depth: 300}\n"
 

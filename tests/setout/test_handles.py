@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import pytest
 
+from kit.specs import of_role, unit_from
 from rodwright.handover.lists import HardwareRow, hardware_list
 from rodwright.lengths import from_inches
-from rodwright.parts import Hole, Role, Unit
 from rodwright.setout.handles import BITE, handle_fixings, screw_length
-from rodwright.setout.trade_sizes import INCH, METRIC
-from specs import of_role, unit_from
+from rodwright.trade.sizes import INCH, METRIC
+from rodwright.unit import Hole, Role, Unit
 
 SIZE = "size: {width: 1200, height: 870, depth: 560}\n"
 BOTH = """

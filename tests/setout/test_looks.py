@@ -7,12 +7,13 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from rodwright.laid import laid_unit
+from kit.specs import unit_from
+from rodwright.geometry import Box
 from rodwright.mass import unit_weight
-from rodwright.parts import Box, Fitting, Rod, Unit
 from rodwright.pictures.bodies import bodies_of, standing_facets
 from rodwright.pictures.opened import opened
-from specs import unit_from
+from rodwright.unit import Fitting, Rod, Unit
+from rodwright.unit.laid import laid_unit
 
 CUPBOARD = """
 size: {width: 600, height: 700, depth: 350}

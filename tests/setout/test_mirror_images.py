@@ -10,14 +10,14 @@ import pytest
 from hypothesis import HealthCheck, assume, given, settings
 from hypothesis import strategies as st
 
-from mirrors import mirrored
+from kit.mirrors import mirrored
+from kit.specs import problems_of, unit_from
+from kit.wishes import Wish, wishes
 from rodwright.checks import check_parts
 from rodwright.handover.lists import hardware_list
 from rodwright.mass import weight
-from rodwright.parts import JointKind, Role, Unit
 from rodwright.problems import ProblemsError
-from specs import problems_of, unit_from
-from wishes import Wish, wishes
+from rodwright.unit import JointKind, Role, Unit
 
 _REF = re.compile(r"\b[A-Z]{2,3}\d+[a-d]?\b")
 _SIDES = re.compile(r"\b(left|right)\b", re.IGNORECASE)

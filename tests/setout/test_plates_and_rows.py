@@ -10,11 +10,11 @@ import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
+from kit.specs import of_role, unit_from
 from rodwright.checks import check_solids
-from rodwright.parts import Hole, Part, Role, Unit
 from rodwright.problems import ProblemsError
-from rodwright.setout.shelf_rows import PIN_USE, PLATE_CLEAR, PLATE_USE
-from specs import of_role, unit_from
+from rodwright.setout.carcass.shelf_rows import PIN_USE, PLATE_CLEAR, PLATE_USE
+from rodwright.unit import Hole, Part, Role, Unit
 
 Point = tuple[float, float]
 

@@ -8,13 +8,13 @@ import pytest
 from hypothesis import HealthCheck, assume, given, settings
 from hypothesis import strategies as st
 
+from kit.specs import STOCK, unit_from
 from rodwright.checks import check_parts, check_solids
 from rodwright.mass import mass_of, unit_weight, weight
-from rodwright.parts import Role, Unit
 from rodwright.problems import ProblemsError
 from rodwright.solids import solid_of
-from rodwright.spec.joints import JointWord
-from specs import STOCK, unit_from
+from rodwright.unit import Role, Unit
+from rodwright.wishes.joints import JointWord
 
 LEGS = "  leg: {kind: board, material: oak, thickness: 60}\n"
 

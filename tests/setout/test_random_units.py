@@ -5,13 +5,13 @@ from __future__ import annotations
 import pytest
 from hypothesis import HealthCheck, assume, given, settings
 
+from kit.specs import unit_from
+from kit.wishes import Wish, wishes
 from rodwright.checks import check_solids
 from rodwright.mass import mass_of, unit_weight, weight
-from rodwright.parts import Unit
 from rodwright.problems import ProblemsError
 from rodwright.solids import solid_of
-from specs import unit_from
-from wishes import Wish, wishes
+from rodwright.unit import Unit
 
 
 def _unit(wish: Wish) -> Unit:

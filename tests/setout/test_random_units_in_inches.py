@@ -8,14 +8,14 @@ import re
 import pytest
 from hypothesis import HealthCheck, assume, given, settings
 
+from kit.specs import STOCK, unit_from
+from kit.wishes import Wish, wishes
 from rodwright.checks import check_solids
-from rodwright.parts import Hole, Unit
 from rodwright.problems import ProblemsError
-from rodwright.spec.models import UnitSpec
-from rodwright.spec.schema import Shape
-from specs import STOCK, unit_from
+from rodwright.unit import Hole, Unit
+from rodwright.wishes.models import UnitSpec
+from rodwright.wishes.reading.schema import Shape
 from test_inches_throughout import METRIC_WARE, with_units
-from wishes import Wish, wishes
 
 _STOCK = re.sub(r"thickness: (\d+)", r"thickness: \1 mm", STOCK).replace("2440, 1220", "96, 48")
 

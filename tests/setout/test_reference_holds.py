@@ -10,12 +10,13 @@ from typing import Any
 
 import pytest
 
+from kit.specs import of_role, unit_from
+from rodwright.geometry import Box
 from rodwright.lengths import from_inches
-from rodwright.parts import Box, Hole, Role, Swing, Unit
-from rodwright.setout.trade_sizes import INCH
-from rodwright.spec.models import UnitSpec
-from rodwright.spec.reference import reference_table
-from specs import of_role, unit_from
+from rodwright.trade.sizes import INCH
+from rodwright.unit import Hole, Role, Swing, Unit
+from rodwright.wishes.models import UnitSpec
+from rodwright.wishes.reading.reference import reference_table
 
 SIZE = "size: {width: 800, height: 900, depth: 400}\n"
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import pytest
 
+from kit.specs import of_role, problems_of, unit_from
 from rodwright.checks import check_solids
-from rodwright.parts import Easing, Groove, Hole, Housing, JointKind, Mitre, Notch, Rebate, Role
-from specs import of_role, problems_of, unit_from
+from rodwright.unit import Easing, Groove, Hole, Housing, JointKind, Mitre, Notch, Rebate, Role
 
 SIZE = "size: {width: 800, height: 1000, depth: 300}\n"
 

@@ -11,13 +11,13 @@ import pytest
 from hypothesis import HealthCheck, assume, given, settings
 from hypothesis import strategies as st
 
+from kit.specs import of_role, problems_of, unit_from
 from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Severity
-from rodwright.halfspaces import vertices
-from rodwright.parts import Bevel, Hole, Mortise, Part, Role, Swing, Unit
+from rodwright.geometry.halfspaces import vertices
 from rodwright.problems import ProblemsError
-from rodwright.setout.clipping import planes_of
-from specs import of_role, problems_of, unit_from
+from rodwright.setout.slope.clipping import planes_of
+from rodwright.unit import Bevel, Hole, Mortise, Part, Role, Swing, Unit
 
 SIZE = "size: {width: 1200, height: 2000, depth: 300}\n"
 LOW = 1400.0

@@ -27,7 +27,7 @@ from rodwright.checks.tipping import tipping
 from rodwright.checks.way_in import way_in
 from rodwright.checks.wording import named, opened
 from rodwright.checks.workings import workings
-from rodwright.parts import Unit
+from rodwright.unit import Unit
 
 __all__ = ["check_parts", "check_solids"]
 

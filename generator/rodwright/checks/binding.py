@@ -8,9 +8,10 @@ from math import ceil
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
-from rodwright.movement import TABLE, quarter_sawn, stock_swelling
-from rodwright.nearby import Nearby
-from rodwright.parts import Box, JointKind, Part, Role, Slide, Stock, Swing, Unit
+from rodwright.geometry import Box
+from rodwright.geometry.nearby import Nearby
+from rodwright.trade.movement import TABLE, quarter_sawn, stock_swelling
+from rodwright.unit import JointKind, Part, Role, Slide, Stock, Swing, Unit
 
 NEAR = 100.0
 """Nothing that opens swells by more than this, mm."""

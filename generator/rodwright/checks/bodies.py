@@ -15,7 +15,7 @@ import numpy as np
 import trimesh
 from numpy.typing import NDArray
 
-from rodwright.parts import Vector
+from rodwright.geometry import Vector
 
 TOUCH = 0.01
 """Overlaps up to this depth (mm) are touching: a hundredth is far below any workshop's reach."""

@@ -10,7 +10,7 @@ import numpy as np
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.meetings import Cut, runs_into, wood_between
 from rodwright.checks.wording import length_in, named, words
-from rodwright.parts import Hole, Mortise, Notch, Part, PocketHole, Surface, Unit
+from rodwright.unit import Hole, Mortise, Notch, Part, PocketHole, Surface, Unit
 
 LEAST_FLOOR = 1.5
 """Wood left under a blind hole or a pocket, or between two from opposite surfaces, mm."""

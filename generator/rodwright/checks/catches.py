@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import opening
-from rodwright.parts import JointKind, Swing, Unit
+from rodwright.unit import JointKind, Swing, Unit
 
 
 def catches(unit: Unit) -> Iterator[Finding]:

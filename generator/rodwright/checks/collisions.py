@@ -15,9 +15,10 @@ from rtree import index
 from rodwright.checks.bodies import TOUCH, Body, Overlap, gap, overlap
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import named
+from rodwright.geometry import Vector
 from rodwright.lengths import format_length
-from rodwright.meshes import placed_mesh
-from rodwright.parts import Part, Unit, Vector
+from rodwright.solids.meshes import placed_mesh
+from rodwright.unit import Part, Unit
 
 MEETING = 0.05
 """Parts of a joint this close (mm) meet: tessellated curves may stand off by 0.02 on each side."""

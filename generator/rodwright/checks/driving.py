@@ -6,7 +6,8 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
-from rodwright.parts import Box, JointKind, Part, Role, Unit
+from rodwright.geometry import Box
+from rodwright.unit import JointKind, Part, Role, Unit
 
 ROOM = 100.0
 """Room behind a head, mm, for an angle driver with its bit and a hand (common practice, no

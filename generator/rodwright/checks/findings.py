@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
-from rodwright.parts import Vector
+from rodwright.geometry import Vector
 
 
 class Severity(StrEnum):

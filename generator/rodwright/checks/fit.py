@@ -6,11 +6,12 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
+from rodwright.geometry import Vector
 from rodwright.lengths import at_least
-from rodwright.parts import STANDS_OUT, OpeningShape, Part, Role, Unit, Vector
-from rodwright.site.cautions import OLD_MATERIALS, STRUCTURE
-from rodwright.site.gaps import CAULK_LIMIT, Closing, closings
-from rodwright.site.slips import SMALL_OPENING, other_unit
+from rodwright.opening.cautions import OLD_MATERIALS, STRUCTURE
+from rodwright.opening.gaps import CAULK_LIMIT, Closing, closings
+from rodwright.opening.slips import SMALL_OPENING, other_unit
+from rodwright.unit import STANDS_OUT, OpeningShape, Part, Role, Unit
 
 USUAL_GAP = (6.0, 8.0)
 """How much smaller than its opening a unit is made, in all, mm (common practice, no source)."""

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
-from rodwright.parts import Hole, Housing, Joint, JointKind, Part, Surface, Unit
+from rodwright.unit import Hole, Housing, Joint, JointKind, Part, Surface, Unit
 
 ROUNDING = 1.0
 """How far housings of a third of the thickness may be rounded up to a handy depth, mm."""

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named, weight_in
 from rodwright.mass import unit_weight
-from rodwright.parts import JointKind, Part, Role, Unit
+from rodwright.unit import JointKind, Part, Role, Unit
 
 LEAST_BACK = 9.0
 """The thinnest back, mm, that is screwed through to hang a unit by (common practice, no source)."""

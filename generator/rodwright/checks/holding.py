@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
-from rodwright.parts import Joint, JointKind, Part, Role, Unit
+from rodwright.unit import Joint, JointKind, Part, Role, Unit
 
 _CARCASS = (
     Role.SIDE, Role.TOP, Role.BOTTOM, Role.DIVIDER, Role.SHELF, Role.CARCASS_RAIL,

@@ -7,8 +7,8 @@ from collections.abc import Iterator
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.fit import carcass_size
 from rodwright.checks.wording import length_in
-from rodwright.parts import Part, Role, Unit
-from rodwright.site.gaps import BATTEN_LIMIT, NEGLIGIBLE, Gap, bent_at, gap_along
+from rodwright.opening.gaps import BATTEN_LIMIT, NEGLIGIBLE, Gap, bent_at, gap_along
+from rodwright.unit import Part, Role, Unit
 
 _SOURCE = "the readings, and `base`"
 

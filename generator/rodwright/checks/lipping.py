@@ -6,7 +6,8 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
-from rodwright.parts import Easing, JointKind, Part, Role, Surface, Unit, Vector
+from rodwright.geometry import Vector
+from rodwright.unit import Easing, JointKind, Part, Role, Surface, Unit
 
 _ROUNDING = 1e-6
 _EDGES = tuple(edge for edge in Surface if edge.axis != Surface.FACE.axis)

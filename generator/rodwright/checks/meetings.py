@@ -5,17 +5,8 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from rodwright.parts import (
-    Box,
-    Groove,
-    Hole,
-    Housing,
-    Mortise,
-    Rebate,
-    Surface,
-    Vector,
-    Working,
-)
+from rodwright.geometry import Box, Vector
+from rodwright.unit import Groove, Hole, Housing, Mortise, Rebate, Surface, Working
 
 _ROUNDING = 1e-6
 _SAME_AXIS = 0.5

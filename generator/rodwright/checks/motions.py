@@ -13,9 +13,10 @@ from dataclasses import dataclass
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.sweeping import Polygon, first_contact, overlap, rectangle, turned
 from rodwright.checks.wording import length_in, named, opening
-from rodwright.nearby import Nearby
-from rodwright.parts import Box, Motion, Slide, Swing, Unit
-from rodwright.site.gaps import bent_at, edge_at
+from rodwright.geometry import Box
+from rodwright.geometry.nearby import Nearby
+from rodwright.opening.gaps import bent_at, edge_at
+from rodwright.unit import Motion, Slide, Swing, Unit
 
 NEEDED = 90.0
 """A door that stops short of this, in degrees, is of little use (common practice, no source)."""

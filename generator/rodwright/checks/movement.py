@@ -7,9 +7,10 @@ from dataclasses import replace
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
-from rodwright.crossing import ACCEPTED, crossing
-from rodwright.movement import TABLE, quarter_sawn, stock_swelling
-from rodwright.parts import Box, Groove, Joint, JointKind, Part, Rebate, Role, Unit
+from rodwright.geometry import Box
+from rodwright.trade.movement import TABLE, quarter_sawn, stock_swelling
+from rodwright.unit import Groove, Joint, JointKind, Part, Rebate, Role, Unit
+from rodwright.unit.crossing import ACCEPTED, crossing
 
 _FREE = {
     JointKind.RESTING,

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
-from rodwright.parts import Role, Unit
+from rodwright.unit import Role, Unit
 
 _ROUNDING = 1e-6
 

@@ -7,15 +7,15 @@ from collections.abc import Iterator
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.fit import carcass_size
 from rodwright.checks.wording import length_in
-from rodwright.parts import OpeningReadings, OpeningShape, Unit
-from rodwright.site.gaps import BATTEN_LIMIT, bent_at, gap_along, side_length
-from rodwright.site.readings import EDGES, FLOOR_ASSUMED, PLUMB_ASSUMED, TOP_ASSUMED
+from rodwright.opening.gaps import BATTEN_LIMIT, bent_at, gap_along, side_length
+from rodwright.opening.readings import EDGES, FLOOR_ASSUMED, PLUMB_ASSUMED, TOP_ASSUMED
+from rodwright.unit import OpeningReadings, OpeningShape, Unit
 
 WIDTHS = HEIGHTS = 3
 """Fewer don't show whether walls, or floor and top, belly (common practice, no source: both ends
 and the middle).  By simulation, with a single width read at the floor 7 units in a hundred don't
 go in where each wall bellies by up to 4 mm and 33 at 8 mm, with two widths 3 and 37, with three
-none: tests/site/test_calibration.py."""
+none: tests/opening/test_calibration.py."""
 _SOURCE = "the readings with their assumed errors"
 
 
@@ -86,7 +86,7 @@ def _contradictions(unit: Unit, read: OpeningReadings) -> Iterator[Finding]:
             + ", or ".join(each.reading for each in found)
             + ".  Until then the unit is made small enough to go in whichever is right.",
             figure=max(abs(each.off) for each in found),
-            source="Baarda's test; see rodwright.site.doubts",
+            source="Baarda's test; see rodwright.opening.doubts",
         )
 
 

@@ -7,9 +7,9 @@ from collections.abc import Iterator
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import named, weight_in
 from rodwright.mass import unit_weight, weight
-from rodwright.materials import is_glass
-from rodwright.parts import Unit
-from rodwright.site.cautions import SERVICES
+from rodwright.opening.cautions import SERVICES
+from rodwright.trade.materials import is_glass
+from rodwright.unit import Unit
 
 TWO_PERSON_LIFT = 25.0
 """Weight (kg) from which two people lift: the figure for men lifting close to the body at waist

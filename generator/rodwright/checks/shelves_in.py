@@ -8,7 +8,8 @@ from math import acos, asin, atan2, cos, hypot, pi, sin
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
-from rodwright.parts import Box, JointKind, Part, Role, Unit
+from rodwright.geometry import Box
+from rodwright.unit import JointKind, Part, Role, Unit
 
 _ROUNDING = 1e-6
 _LEVELS = (Role.TOP, Role.BOTTOM, Role.SHELF, Role.CARCASS_RAIL)

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
-from rodwright.parts import Grain, Part, Role, Stock, Unit
+from rodwright.unit import Grain, Part, Role, Stock, Unit
 
 _ROUNDING = 1e-6
 _SOURCE = "size of the stock, given in the spec"

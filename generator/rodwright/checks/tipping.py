@@ -11,10 +11,11 @@ from dataclasses import dataclass, replace
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, weight_in
+from rodwright.geometry import Vector
 from rodwright.mass import centre_of_mass, unit_weight
-from rodwright.parts import Notch, Part, Slide, Unit, Vector
-from rodwright.setout.base import FOOT
-from rodwright.setout.sizes import FOOT_INSET
+from rodwright.setout.around.base import FOOT
+from rodwright.setout.rod.sizes import FOOT_INSET
+from rodwright.unit import Notch, Part, Slide, Unit
 
 TIPPING_HEIGHT = 600.0
 """Height (mm) from which a freestanding unit is fixed to the wall (common practice; the concern of

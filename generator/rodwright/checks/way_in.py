@@ -6,10 +6,10 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in
-from rodwright.parts import Unit
-from rodwright.site.way_remedies import Remedy, remedies, steps_for
+from rodwright.unit import Unit
+from rodwright.way.remedies import Remedy, remedies, steps_for
 
-_SOURCE = "plane geometry; see rodwright.site.way_exact"
+_SOURCE = "plane geometry; see rodwright.way.formulas"
 
 
 def way_in(unit: Unit) -> Iterator[Finding]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rodwright.amounts import format_weight
 from rodwright.lengths import format_length
-from rodwright.parts import Motion, Part, PocketHole, Role, Unit, Working
+from rodwright.unit import Motion, Part, PocketHole, Role, Unit, Working
 
 _OPENING = ("Door ", "Drawer ")
 """How the groups of what opens begin; a number follows."""

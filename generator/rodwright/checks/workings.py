@@ -9,9 +9,9 @@ from itertools import combinations, product
 from rodwright.checks.bores import bores
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named, words
-from rodwright.parts import (
+from rodwright.geometry import Box, Vector
+from rodwright.unit import (
     Bevel,
-    Box,
     Easing,
     Groove,
     Hole,
@@ -24,7 +24,6 @@ from rodwright.parts import (
     Role,
     Surface,
     Unit,
-    Vector,
     Working,
 )
 

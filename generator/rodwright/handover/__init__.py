@@ -9,7 +9,7 @@ from typing import get_args
 
 from rodwright.checks.findings import Finding
 from rodwright.handover.shop_part import PartsKind
-from rodwright.parts import Unit
+from rodwright.unit import Unit
 
 __all__ = ["look_before", "write_build"]
 
@@ -38,7 +38,7 @@ def write_build(
 
     Lists, the whole model, the findings, then STEP, GLB and STL of the unit, and STEP and
     STL of each row of the parts list under ``parts/``, by stock; these and the list's workings
-    are as cut or finished, as ``parts`` says.  Parts' frames are as :mod:`rodwright.laid` lays
+    are as cut or finished, as ``parts`` says.  Parts' frames are as :mod:`rodwright.unit.laid` lays
     them.  ``extras`` write into the same staging folder, so that what they make comes and goes
     with the rest.  ``progress`` is told each step as it begins.
 

@@ -8,7 +8,7 @@ from dataclasses import replace
 
 from rodwright.handover.words import Words, degrees
 from rodwright.lengths import sold_in_mm
-from rodwright.parts import Hole, Mortise, PocketHole
+from rodwright.unit import Hole, Mortise, PocketHole
 
 LEAST_ROW = 5
 """So many equal holes, as far apart from one to the next, are read more easily as a row."""

@@ -13,13 +13,13 @@ from rodwright.handover.gltf import unit_glb
 from rodwright.handover.json_text import json_text
 from rodwright.handover.list_files import edges_csv, hardware_csv, lists_xlsx, parts_csv, parts_json
 from rodwright.handover.lists import hardware_list
-from rodwright.handover.model import unit_json
 from rodwright.handover.products import products
 from rodwright.handover.shop_part import PartsKind
 from rodwright.handover.step import write_step_part, write_step_unit
 from rodwright.handover.stl import part_stl, titled, unit_stl
-from rodwright.laid import laid_unit
-from rodwright.parts import Unit
+from rodwright.handover.unit_json import unit_json
+from rodwright.unit import Unit
+from rodwright.unit.laid import laid_unit
 
 
 def write_files(

@@ -12,10 +12,9 @@ import math
 from collections.abc import Mapping
 from dataclasses import replace
 
-from rodwright.laid import HIGH, LOW, opposite, takes_off
-from rodwright.parts import (
+from rodwright.geometry import Box, Vector
+from rodwright.unit import (
     Bevel,
-    Box,
     Easing,
     Groove,
     Hole,
@@ -27,9 +26,9 @@ from rodwright.parts import (
     PocketHole,
     Rebate,
     Surface,
-    Vector,
     Working,
 )
+from rodwright.unit.laid import HIGH, LOW, opposite, takes_off
 
 _TOUCH = 1e-6
 """mm.  Nearer than this to an edge is at it."""

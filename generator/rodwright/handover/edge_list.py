@@ -8,7 +8,7 @@ from math import ceil
 from typing import Literal
 
 from rodwright.amounts import RUNS, Measure
-from rodwright.parts import Edging, JointKind, Part, Role, Surface, Unit
+from rodwright.unit import Edging, JointKind, Part, Role, Surface, Unit
 
 ALLOWANCE = 0.1
 """Part of the length that is got in addition, for trimming and mistakes (common practice, no

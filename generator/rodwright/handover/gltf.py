@@ -15,8 +15,8 @@ from trimesh.visual.material import PBRMaterial
 from trimesh.visual.texture import TextureVisuals
 
 from rodwright.handover.names import groups, shown_name
-from rodwright.meshes import mesh_of
-from rodwright.parts import ShapeKey, Stock, Unit
+from rodwright.solids.meshes import mesh_of
+from rodwright.unit import ShapeKey, Stock, Unit
 
 _METRES = 0.001
 # Rows: where the unit frame's x, y and z go when y is up and z towards the viewer.

@@ -12,8 +12,9 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from rodwright.laid import HIGH, LOW
-from rodwright.parts import Part, Placement, Surface, Vector
+from rodwright.geometry import Vector
+from rodwright.unit import Part, Placement, Surface
+from rodwright.unit.laid import HIGH, LOW
 
 OWN_WORDS = (
     "Pieces are worked with the face that is named as up on top; x runs along the length, y across "

@@ -34,7 +34,7 @@ from rodwright.handover.tables import (
 from rodwright.handover.totals import StockTotal, stock_totals
 from rodwright.lengths import LengthUnit
 from rodwright.mass import unit_weight
-from rodwright.parts import Unit
+from rodwright.unit import Unit
 
 
 def parts_csv(unit: Unit, kind: PartsKind = "cut") -> bytes:

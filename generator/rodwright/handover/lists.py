@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from rodwright.geometry import Vector
 from rodwright.handover.lie import describe_lie, describe_shows, lie_of
 from rodwright.handover.shop_part import PartsKind, shop_part
 from rodwright.handover.workings import describe_workings
 from rodwright.mass import weight
-from rodwright.parts import Blank, Edging, Fixing, Grain, Joint, Part, Role, Unit, Vector, Working
+from rodwright.unit import Blank, Edging, Fixing, Grain, Joint, Part, Role, Unit, Working
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,7 +11,7 @@ from pathlib import PurePosixPath
 from rodwright.handover.lists import common_name, like_parts
 from rodwright.handover.shop_part import PartsKind
 from rodwright.lengths import LengthUnit, format_length
-from rodwright.parts import Part, Stock, Unit
+from rodwright.unit import Part, Stock, Unit
 
 _LONGEST = 60
 _LONGEST_REF, _LONGEST_NAME, _LONGEST_STOCK = 20, 40, 40

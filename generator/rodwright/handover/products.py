@@ -10,13 +10,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import PurePosixPath
 
+from rodwright.geometry import Vector
 from rodwright.handover.lie import lie_of
 from rodwright.handover.lists import common_name, like_parts
 from rodwright.handover.names import file_paths, row_name
 from rodwright.handover.shop_part import PartsKind, ShopPart, shop_part
 from rodwright.handover.working_names import working_names
 from rodwright.lengths import LengthUnit, format_length
-from rodwright.parts import Grain, Part, Unit, Vector
+from rodwright.unit import Grain, Part, Unit
 
 Property = tuple[str, str | int]
 """Name and value."""

@@ -1,7 +1,7 @@
 """Parts as a shop gets them: as cut or finished, worked side up, with what to do besides.
 
 One frame for the list, the model and the part's file: x from the near end, y from the face
-edge, z up, the worked side up (see :mod:`rodwright.laid`).  Of a part *as cut* the blank is
+edge, z up, the worked side up (see :mod:`rodwright.unit.laid`).  Of a part *as cut* the blank is
 what the machine gets: less its edging, with what is trimmed off later still on it, every
 working measured from the edges as cut.  Of a *finished* part it is the finished size, for a
 shop that edges and trims first and bores afterwards.
@@ -13,22 +13,12 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
+from rodwright.geometry import Box, Vector
 from rodwright.handover.cut_edges import Growth, as_cut, glued_up, growth, outlines, trims, waits
 from rodwright.handover.lie import Lie, lie_of
-from rodwright.laid import HIGH, LOW, face_worked, laid
 from rodwright.lengths import LengthUnit, format_length
-from rodwright.parts import (
-    Box,
-    Edging,
-    Hole,
-    Mortise,
-    Part,
-    PocketHole,
-    Role,
-    Surface,
-    Vector,
-    Working,
-)
+from rodwright.unit import Edging, Hole, Mortise, Part, PocketHole, Role, Surface, Working
+from rodwright.unit.laid import HIGH, LOW, face_worked, laid
 
 PartsKind = Literal["cut", "finished"]
 """Which of the two a part's file and figures are."""

@@ -7,8 +7,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from rodwright.handover.words import TOUCH, Words, degrees
-from rodwright.laid import HIGH, LOW, opposite
-from rodwright.parts import Bevel, Mitre, Surface
+from rodwright.unit import Bevel, Mitre, Surface
+from rodwright.unit.laid import HIGH, LOW, opposite
 
 _NOUNS = ("long", "wide", "thick")
 

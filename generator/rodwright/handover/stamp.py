@@ -6,8 +6,8 @@ import os
 import re
 from datetime import UTC, datetime
 
-from rodwright.parts import Unit
 from rodwright.problems import Problem, ProblemsError
+from rodwright.unit import Unit
 
 _UNDATED = datetime.fromtimestamp(0, UTC)
 """For what has no date: 1970-01-01, from which SOURCE_DATE_EPOCH counts."""

@@ -18,13 +18,14 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
+from rodwright.geometry import Box
 from rodwright.handover.names import groups
 from rodwright.handover.part21 import ExchangeFile, Header, reals, text
 from rodwright.handover.products import CUT_STATE, Product, Property, products
 from rodwright.handover.stamp import time_stamp
 from rodwright.handover.step_pieces import Named, Piece, piece_of, sheet_of
-from rodwright.parts import Box, Placement, Unit
-from rodwright.worked_faces import worked_faces
+from rodwright.solids.worked_faces import worked_faces
+from rodwright.unit import Placement, Unit
 
 _OUTLINE = "finished outline"
 _HOME = Placement((0.0, 0.0, 0.0), (1.0, 0.0, 0.0), (0.0, 1.0, 0.0))

@@ -30,8 +30,8 @@ from OCP.XCAFApp import XCAFApp_Application
 from OCP.XCAFDoc import XCAFDoc_ColorSurf, XCAFDoc_DocumentTool
 
 from rodwright.handover.part21 import text
-from rodwright.parts import ShapeKey
 from rodwright.solids import solid_of
+from rodwright.unit import ShapeKey
 
 _SETTINGS = {
     "write.step.schema": "AP242DIS",

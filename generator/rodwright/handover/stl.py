@@ -18,8 +18,8 @@ from numpy.typing import NDArray
 from stl import Mode
 from stl.mesh import Mesh
 
-from rodwright.meshes import mesh_of
-from rodwright.parts import ShapeKey, Unit
+from rodwright.solids.meshes import mesh_of
+from rodwright.unit import ShapeKey, Unit
 
 _GRID = 1 / 1024
 """Mm.  A power of two: STL's single precision holds its multiples exactly up to 16 m, where a

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from rodwright.mass import weight
-from rodwright.parts import Part, Stock, Unit
+from rodwright.unit import Part, Stock, Unit
 
 
 @dataclass(frozen=True, slots=True)

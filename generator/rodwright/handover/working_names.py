@@ -10,10 +10,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from rodwright.geometry import Vector
 from rodwright.handover.bores import in_rows, pocket_name
 from rodwright.handover.words import TOUCH
 from rodwright.lengths import LengthUnit, format_length, ware_size
-from rodwright.parts import (
+from rodwright.unit import (
     Bevel,
     Easing,
     Groove,
@@ -24,7 +25,6 @@ from rodwright.parts import (
     Notch,
     PocketHole,
     Rebate,
-    Vector,
     Working,
 )
 

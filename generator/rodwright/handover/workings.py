@@ -16,9 +16,8 @@ from rodwright.handover.lie import lie_of
 from rodwright.handover.shop_part import ShopPart
 from rodwright.handover.slants import slants
 from rodwright.handover.words import TOUCH, Words
-from rodwright.laid import HIGH, LOW, opposite
 from rodwright.lengths import LengthUnit
-from rodwright.parts import (
+from rodwright.unit import (
     Bevel,
     Easing,
     Groove,
@@ -32,6 +31,7 @@ from rodwright.parts import (
     Surface,
     Working,
 )
+from rodwright.unit.laid import HIGH, LOW, opposite
 
 
 def describe_workings(shop: ShopPart, unit: LengthUnit) -> tuple[str, ...]:

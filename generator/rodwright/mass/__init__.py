@@ -14,10 +14,11 @@ from functools import lru_cache
 
 import numpy as np
 
+from rodwright.geometry import Vector
 from rodwright.mass.lines import taken
 from rodwright.mass.rounds import Round, rounds_of
 from rodwright.mass.wood import Wood
-from rodwright.parts import Part, ShapeKey, Unit, Vector
+from rodwright.unit import Part, ShapeKey, Unit
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,16 +10,8 @@ from typing import Literal
 import numpy as np
 from numpy.typing import NDArray
 
-from rodwright.parts import (
-    Box,
-    Easing,
-    Hole,
-    Mortise,
-    PocketHole,
-    Surface,
-    Vector,
-    Working,
-)
+from rodwright.geometry import Box, Vector
+from rodwright.unit import Easing, Hole, Mortise, PocketHole, Surface, Working
 
 Array = NDArray[np.float64]
 Intervals = tuple[Array, Array]

@@ -7,18 +7,9 @@ from collections.abc import Sequence
 import numpy as np
 from numpy.typing import NDArray
 
+from rodwright.geometry import Box, Vector
 from rodwright.mass.polyhedra import Polyhedron, box_faces, clipped, moments_of
-from rodwright.parts import (
-    Bevel,
-    Box,
-    Easing,
-    Hole,
-    Mitre,
-    Mortise,
-    PocketHole,
-    Vector,
-    Working,
-)
+from rodwright.unit import Bevel, Easing, Hole, Mitre, Mortise, PocketHole, Working
 
 Array = NDArray[np.float64]
 

@@ -9,7 +9,6 @@ from pathlib import Path
 from PIL import Image
 
 from rodwright.lengths import format_length
-from rodwright.parts import Unit
 from rodwright.pictures.details import Rows, details
 from rodwright.pictures.explode import explode
 from rodwright.pictures.flat import area_marks, edge_marks, shadow_marks
@@ -23,6 +22,7 @@ from rodwright.pictures.sheet import draw_views
 from rodwright.pictures.stage import anchors, look, set_stage
 from rodwright.pictures.svg import to_svg
 from rodwright.pictures.tags import TAG_HEIGHT, Frame, place_tags, room, tag_width
+from rodwright.unit import Unit
 
 __all__ = ["write_pictures"]
 

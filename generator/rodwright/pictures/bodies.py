@@ -16,11 +16,12 @@ from OCP.gp import gp_Trsf
 from OCP.TopLoc import TopLoc_Location
 from OCP.TopoDS import TopoDS_Shape
 
-from rodwright.meshes import mesh_of
-from rodwright.parts import Box, Grain, Hole, Part, Rod, ShapeKey, Unit, Vector
+from rodwright.geometry import Box, Vector
 from rodwright.pictures.camera import Array, Camera
 from rodwright.pictures.facets import Facets, as_one, facets_of, mouth, place
 from rodwright.solids import solid_of
+from rodwright.solids.meshes import mesh_of
+from rodwright.unit import Grain, Hole, Part, Rod, ShapeKey, Unit
 
 SMALL_HOLE = 15.0
 """Holes up to this diameter (mm) are pictured by their mouths alone: hundreds of drilled

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from rodwright.parts import Box, Vector
+from rodwright.geometry import Box, Vector
 
 Array = NDArray[np.float64]
 

@@ -6,8 +6,9 @@ from collections.abc import Collection
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
-from rodwright.parts import Box, Part, Role, Slide, Unit
+from rodwright.geometry import Box
 from rodwright.pictures.labels import rows
+from rodwright.unit import Part, Role, Slide, Unit
 
 FOLLOWED = 60
 """An exploded view of more parts than this is hard to follow on one page."""

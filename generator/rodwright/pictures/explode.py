@@ -14,8 +14,9 @@ import numpy as np
 from scipy.optimize import linprog
 from scipy.sparse import coo_array
 
-from rodwright.parts import JointKind, Unit, Vector
+from rodwright.geometry import Vector
 from rodwright.pictures.camera import Array
+from rodwright.unit import JointKind, Unit
 
 GAPS = (0.055, 0.20, 0.055)
 """Gap between parts pulled apart along x, y and z, as a share of the unit's longest side.

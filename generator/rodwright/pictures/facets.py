@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 from scipy.sparse import coo_array
 from scipy.sparse.csgraph import connected_components
 
-from rodwright.parts import Vector
+from rodwright.geometry import Vector
 from rodwright.pictures.camera import Array, looking_from
 
 Indices = NDArray[np.int64]

@@ -8,7 +8,7 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 
-from rodwright.parts import Vector
+from rodwright.geometry import Vector
 from rodwright.pictures.bodies import Body
 from rodwright.pictures.camera import Array
 from rodwright.pictures.colours import MOUTH_SHADE, flat_colour

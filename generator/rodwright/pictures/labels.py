@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from rodwright.parts import Part
 from rodwright.pictures.ink import DARK, Fill, Lettering, Mark, Stroke, rounded
 from rodwright.pictures.tags import Tag
+from rodwright.unit import Part
 
 MANY = 40
 """Units of more parts than this share tags among equal parts in a row."""

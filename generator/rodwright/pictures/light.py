@@ -14,7 +14,7 @@ from functools import cache
 import numpy as np
 from numpy.typing import NDArray
 
-from rodwright.parts import Vector
+from rodwright.geometry import Vector
 from rodwright.pictures.camera import BLOCK, Array, looking_from
 from rodwright.pictures.facets import Facets, Indices
 from rodwright.pictures.raster import Raster, ends

@@ -6,7 +6,8 @@ import math
 from collections.abc import Iterator
 from dataclasses import replace
 
-from rodwright.parts import Part, Placement, Slide, Swing, Unit, Vector
+from rodwright.geometry import Vector
+from rodwright.unit import Part, Placement, Slide, Swing, Unit
 
 SQUARE = 90.0
 """Doors are pictured open to a right angle at most, whatever their hinges allow."""

@@ -10,7 +10,6 @@ from numpy.typing import NDArray
 from PIL import Image
 from scipy.ndimage import gaussian_filter
 
-from rodwright.parts import Grain
 from rodwright.pictures.bodies import Body
 from rodwright.pictures.camera import Array
 from rodwright.pictures.colours import MOUTH_SHADE, film, linear
@@ -19,6 +18,7 @@ from rodwright.pictures.grain import wood
 from rodwright.pictures.light import Light, Shades, floor_irradiance
 from rodwright.pictures.raster import Raster
 from rodwright.pictures.stage import Sight, Stage
+from rodwright.unit import Grain
 
 Numbers = NDArray[np.int32]
 

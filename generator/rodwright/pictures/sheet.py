@@ -17,7 +17,6 @@ from dataclasses import dataclass
 import numpy as np
 
 from rodwright.lengths import LengthUnit, format_length
-from rodwright.parts import Unit
 from rodwright.pictures.bodies import Body, bodies_of, foremost, standing_facets
 from rodwright.pictures.camera import FROM_LEFT, FRONT, PLAN, Array, Camera
 from rodwright.pictures.facets import Facets
@@ -27,6 +26,7 @@ from rodwright.pictures.ink import Drawing, Fill, Lettering, Mark, Point, Stroke
 from rodwright.pictures.linework import Line, tidy
 from rodwright.pictures.pens import thinned
 from rodwright.pictures.visible import mouth_lines
+from rodwright.unit import Unit
 
 SCALES: dict[LengthUnit, tuple[int, ...]] = {
     "mm": (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000),

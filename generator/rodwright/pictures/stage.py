@@ -9,7 +9,7 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 
-from rodwright.parts import Box, Unit, Vector
+from rodwright.geometry import Box, Vector
 from rodwright.pictures.bodies import Body, bodies_of, standing_facets
 from rodwright.pictures.camera import Array, Camera, X, Y, Z, three_quarter
 from rodwright.pictures.facets import Facets, Indices
@@ -17,6 +17,7 @@ from rodwright.pictures.ink import Point
 from rodwright.pictures.raster import Raster, Window
 from rodwright.pictures.tags import Anchor, Frame
 from rodwright.pictures.visible import Seen, see
+from rodwright.unit import Unit
 
 BAND = 300
 """A page is looked at in so many rows of pixels at a time: a raster's window keeps the room of

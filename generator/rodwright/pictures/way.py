@@ -15,9 +15,9 @@ from shapely import MultiPolygon, Polygon, box
 
 from rodwright.pictures.glyphs import text_width
 from rodwright.pictures.ink import Drawing, Fill, Lettering, Mark, Point, Stroke
-from rodwright.site.way_carry import said
-from rodwright.site.way_in import Path, WayInAnswer
-from rodwright.site.way_search import Pose, Scene, placed
+from rodwright.way.answer import Path, WayInAnswer
+from rodwright.way.carry import said
+from rodwright.way.search import Pose, Scene, placed
 
 PAGE = (1400, 1050)
 """Width and height: pixels of the PNG, units of the SVG."""

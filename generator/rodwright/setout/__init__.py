@@ -7,31 +7,49 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from rodwright.parts import Box, Unit
+from rodwright.geometry import Box
+from rodwright.opening.slips import small_sizes
 from rodwright.problems import Problem, Problems, ProblemsError
-from rodwright.setout.back import set_out_back
-from rodwright.setout.base import levelling_of, set_out_base
+from rodwright.setout.around.base import levelling_of, set_out_base
 from rodwright.setout.bench import TOUCH, Bench
-from rodwright.setout.carcass import set_out_carcass
-from rodwright.setout.face_frame import set_out_face_frame
-from rodwright.setout.interior import Interior, keep_loose, set_out_interior
-from rodwright.setout.lipping import set_out_lippings
-from rodwright.setout.rod import Rod, draw_rod
-from rodwright.setout.trade_sizes import trade_sizes
-from rodwright.site.slips import small_sizes
-from rodwright.site.way_readings import read_way
-from rodwright.spec.models import UnitSpec
+from rodwright.setout.carcass.back import set_out_back
+from rodwright.setout.carcass.box import set_out_carcass
+from rodwright.setout.carcass.interior import Interior, keep_loose, set_out_interior
+from rodwright.setout.edges.lipping import set_out_lippings
+from rodwright.setout.frame.face_frame import set_out_face_frame
+from rodwright.setout.rod.main_lines import Rod, draw_rod
+from rodwright.trade.sizes import trade_sizes
+from rodwright.unit import Unit
+from rodwright.unit.laid import laid_unit
+from rodwright.way.readings import read_way
+from rodwright.wishes.models import UnitSpec
+from rodwright.wishes.reading.files import SpecFile
 
 if TYPE_CHECKING:
-    from rodwright.setout.slope_lines import SlopeLines
+    from rodwright.setout.slope.lines import SlopeLines
 
-__all__ = ["set_out_unit"]
+__all__ = ["set_out", "set_out_unit"]
+
+
+def set_out(spec: SpecFile | UnitSpec) -> Unit:
+    """Set a unit out: every part, where it stands, and every joint; lengths in mm.
+
+    Parts' frames are as they are laid to be worked (see :mod:`rodwright.unit.laid`).
+
+    Raises:
+        ProblemsError: the wishes don't make a unit.  Every problem found is in it, with
+            file, line and column when the spec was read from a file.
+    """
+    if isinstance(spec, UnitSpec):
+        return laid_unit(set_out_unit(spec))
+    with spec.located():
+        return laid_unit(set_out_unit(spec.spec))
 
 
 def set_out_unit(spec: UnitSpec) -> Unit:
     """Set a unit out: every part with its blank, workings and placement, and every joint.
 
-    Lengths in mm; the unit frame is that of :mod:`rodwright.parts`.
+    Lengths in mm; the unit frame is that of :mod:`rodwright.unit`.
 
     Raises:
         ProblemsError: the wishes don't make a unit; every problem found is in it, with the
@@ -63,7 +81,7 @@ def _set_out(spec: UnitSpec) -> Unit:
     rod = draw_rod(spec, problems)
     slope = None
     if spec.slope is not None:
-        from rodwright.setout.slope_lines import slope_lines, under_slope
+        from rodwright.setout.slope.lines import slope_lines, under_slope
 
         slope = slope_lines(spec, rod, problems)
         if slope is not None:
@@ -92,13 +110,13 @@ def _set_out(spec: UnitSpec) -> Unit:
         set_out_base(spec.base, rod, carcass, bench, problems)
     _finish_round(spec, rod, bench, problems)
     if interior.rows:
-        from rodwright.setout.shelf_drilling import drill_shelf_rows
+        from rodwright.setout.carcass.shelf_drilling import drill_shelf_rows
 
         drill_shelf_rows(interior.rows, bench, problems)
     problems.raise_if_any()
     if slope is not None:
-        from rodwright.setout.slope import cut_to_slope
-        from rodwright.setout.slope_boards import lay_slope
+        from rodwright.setout.slope.boards import lay_slope
+        from rodwright.setout.slope.cutting import cut_to_slope
 
         cut_to_slope(spec, rod, slope, bench, problems)
         problems.raise_if_any()
@@ -154,14 +172,14 @@ def _fill_fronts(
     """Lay drawers and doors on the bench."""
     moisture = spec.moisture.range
     if interior.chests:
-        from rodwright.setout.drawers import set_out_drawers
+        from rodwright.setout.drawers.chest import set_out_drawers
 
         for chest in interior.chests:
             set_out_drawers(chest.wish, chest.space, rod, bench, problems, chest.where, moisture)
             bench.note_places(chest.where)
     if interior.doorways:
-        from rodwright.setout.doors import set_out_doors
-        from rodwright.setout.hinge_places import surroundings
+        from rodwright.setout.doors.hinge_places import surroundings
+        from rodwright.setout.doors.leaves import set_out_doors
 
         around = surroundings(bench, interior.rows)
         for door in interior.doorways:
@@ -174,23 +192,23 @@ def _fill_fronts(
 def _finish_round(spec: UnitSpec, rod: Rod, bench: Bench, problems: Problems) -> None:
     """Lay what stands over and beside the carcass on the bench, and cut all out for the room."""
     if spec.worktop is not None:
-        from rodwright.setout.worktop import set_out_worktop
+        from rodwright.setout.around.worktop import set_out_worktop
 
         set_out_worktop(spec.worktop, rod, bench, spec.moisture.range, problems)
     if spec.cornice is not None:
-        from rodwright.setout.cornice import set_out_cornice
+        from rodwright.setout.around.cornice import set_out_cornice
 
         scribed = spec.scribes.edges if spec.scribes else ()
         set_out_cornice(spec.cornice, rod, scribed, bench, problems)
     if spec.scribes is not None:
-        from rodwright.setout.scribes import set_out_scribes
+        from rodwright.setout.around.scribes import set_out_scribes
 
         set_out_scribes(spec.scribes, rod, bench, problems)
     if spec.edging is not None:
-        from rodwright.setout.edging import set_out_edging
+        from rodwright.setout.edges.edging import set_out_edging
 
         set_out_edging(spec, spec.edging, bench, problems)
     if spec.cutouts:
-        from rodwright.setout.cutouts import cut_out
+        from rodwright.setout.around.cutouts import cut_out
 
         cut_out(spec.cutouts, rod, bench, problems)

@@ -10,9 +10,11 @@ from collections.abc import Collection, Iterable
 from dataclasses import dataclass, field, fields, replace
 from typing import Any, TypeVar
 
-from rodwright.parts import (
+from rodwright.geometry import Box, Vector
+from rodwright.problems import KeyPath
+from rodwright.trade.sizes import METRIC, TradeSizes
+from rodwright.unit import (
     Blank,
-    Box,
     Clearance,
     Fitting,
     Fixing,
@@ -29,11 +31,8 @@ from rodwright.parts import (
     Rod,
     Role,
     Surface,
-    Vector,
     Working,
 )
-from rodwright.problems import KeyPath
-from rodwright.setout.trade_sizes import METRIC, TradeSizes
 
 X: Vector = (1.0, 0.0, 0.0)
 Y: Vector = (0.0, 1.0, 0.0)

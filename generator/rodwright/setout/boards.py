@@ -5,12 +5,14 @@ from __future__ import annotations
 from dataclasses import replace
 from math import ceil
 
-from rodwright.crossing import ACCEPTED, crossing
+from rodwright.geometry import Box, Vector, cross
 from rodwright.lengths import LengthUnit, format_length
-from rodwright.movement import stock_swelling
-from rodwright.parts import (
+from rodwright.setout.bench import NOWHERE, TOUCH, Bench, meeting
+from rodwright.setout.grip import grip
+from rodwright.trade.movement import stock_swelling
+from rodwright.trade.sizes import Grip, TradeSizes
+from rodwright.unit import (
     Blank,
-    Box,
     Fixing,
     Grain,
     JointKind,
@@ -19,13 +21,9 @@ from rodwright.parts import (
     Role,
     Stock,
     Surface,
-    Vector,
     Working,
-    cross,
 )
-from rodwright.setout.bench import NOWHERE, TOUCH, Bench, meeting
-from rodwright.setout.grip import grip
-from rodwright.setout.trade_sizes import Grip, TradeSizes
+from rodwright.unit.crossing import ACCEPTED, crossing
 
 _FROM_END = 50.0
 """From the end of a meeting to its first screw, mm (common practice, no source)."""

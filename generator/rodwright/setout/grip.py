@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from rodwright.parts import Stock
-from rodwright.setout.trade_sizes import Grip
+from rodwright.trade.sizes import Grip
+from rodwright.unit import Stock
 
 _SPLITTING = ("mdf", "chipboard", "particle", "fibreboard", "fiberboard")
 _SOFTWOODS = frozenset(

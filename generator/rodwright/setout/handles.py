@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from rodwright.parts import Fixing
-from rodwright.setout.trade_sizes import TradeSizes
+from rodwright.trade.sizes import TradeSizes
+from rodwright.unit import Fixing
 
 BITE = 5.0
 """How far a screw goes into a knob or handle at least, mm (common practice, no source)."""

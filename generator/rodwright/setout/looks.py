@@ -6,7 +6,8 @@ a source.  All lengths in mm, unit frame, everything closed.
 
 from __future__ import annotations
 
-from rodwright.parts import Box, Rod
+from rodwright.geometry import Box
+from rodwright.unit import Rod
 
 PROJECTION = 30.0
 """How far a handle stands out where nothing is said."""

@@ -5,10 +5,10 @@ from __future__ import annotations
 from difflib import get_close_matches
 from typing import Literal
 
-from rodwright.materials import MATERIALS, known_materials, material_called
-from rodwright.parts import Grain, Piece, Stock
 from rodwright.problems import KeyPath, Problems
-from rodwright.spec.models import BoardSpec, SheetSpec
+from rodwright.trade.materials import MATERIALS, known_materials, material_called
+from rodwright.unit import Grain, Piece, Stock
+from rodwright.wishes.models import BoardSpec, SheetSpec
 
 _COLOURS = {"sheet": "#dcc59b", "board": "#d3b183"}
 

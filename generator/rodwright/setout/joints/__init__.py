@@ -10,7 +10,6 @@ from __future__ import annotations
 
 from typing import Literal
 
-from rodwright.parts import JointKind
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import Bench
 from rodwright.setout.joints.dowels import dowelled
@@ -20,8 +19,9 @@ from rodwright.setout.joints.meet import Work, find_meeting
 from rodwright.setout.joints.mitred import mitred
 from rodwright.setout.joints.screws import pocket_screwed, screwed
 from rodwright.setout.joints.slots import biscuited, loose_tenoned
-from rodwright.setout.sizes import handy
-from rodwright.spec.joints import JointSpec, JointWord
+from rodwright.setout.rod.sizes import handy
+from rodwright.unit import JointKind
+from rodwright.wishes.joints import JointSpec, JointWord
 
 __all__ = ["joint_of", "make_joint", "reach"]
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from rodwright.lengths import format_length
-from rodwright.parts import Fixing, JointKind
 from rodwright.setout.bench import TOUCH
 from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work
+from rodwright.unit import Fixing, JointKind
 
 ALLOWANCE = 1.0
 """How much deeper than the dowel reaches each hole is, for glue, mm (common practice, no

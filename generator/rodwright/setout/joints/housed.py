@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from rodwright.parts import JointKind
 from rodwright.setout.bench import TOUCH, Bench, meeting
 from rodwright.setout.joints.meet import Work, cut_channel, cut_step
-from rodwright.setout.sizes import handy
+from rodwright.setout.rod.sizes import handy
+from rodwright.unit import JointKind
 
 MOST_OF_REBATE = 2 / 3
 """Part of a thickness that a rebate may take (common practice, no source)."""

@@ -5,11 +5,11 @@ from __future__ import annotations
 from math import ceil
 
 from rodwright.lengths import LengthUnit, from_inches
-from rodwright.parts import Fixing, JointKind
 from rodwright.setout.bench import TOUCH
 from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
 from rodwright.setout.joints.screws import hidden_behind, hidden_face
+from rodwright.unit import Fixing, JointKind
 
 CAM = 15.0
 """Diameter of a cam's boring, mm (from memory)."""

@@ -7,9 +7,10 @@ from dataclasses import dataclass
 from itertools import pairwise
 from math import ceil
 
-from rodwright.parts import Box, Groove, Hole, Housing, Mortise, Notch, Rebate, Vector
+from rodwright.geometry import Box, Vector
 from rodwright.setout.bench import TOUCH, to_part
 from rodwright.setout.joints.meet import Work
+from rodwright.unit import Groove, Hole, Housing, Mortise, Notch, Rebate
 
 WOOD_BETWEEN = 3.0
 """Wood left between workings of two joints in one part, mm (common practice, no source)."""

@@ -7,10 +7,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from rodwright.parts import Box, Groove, Housing, JointKind, Mortise, Part, Rebate, Surface, Vector
+from rodwright.geometry import Box, Vector
 from rodwright.problems import KeyPath, Problem, Problems
 from rodwright.setout.bench import TOUCH, Bench, to_part
-from rodwright.spec.joints import JointSpec
+from rodwright.unit import Groove, Housing, JointKind, Mortise, Part, Rebate, Surface
+from rodwright.wishes.joints import JointSpec
 
 _SURFACES = (
     (Surface.NEAR_END, Surface.FAR_END),

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from math import hypot
 
-from rodwright.parts import Fixing, JointKind, Mitre
 from rodwright.setout.bench import TOUCH, meeting
 from rodwright.setout.joints.layout import Rule, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
 from rodwright.setout.joints.slots import SLOT_WIDTH, biscuit_size, slot_depth
+from rodwright.unit import Fixing, JointKind, Mitre
 
 _RULES = {
     "biscuits": Rule(60.0, 40.0, 150.0, 70.0),

@@ -5,11 +5,11 @@ from __future__ import annotations
 from math import cos, radians, sin, tan
 
 from rodwright.lengths import LengthUnit, from_inches
-from rodwright.parts import Fixing, JointKind, Part, PocketHole, Surface
 from rodwright.setout.bench import TOUCH
 from rodwright.setout.grip import grip
 from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
+from rodwright.unit import Fixing, JointKind, Part, PocketHole, Surface
 
 HOLD = 7.0
 """How far a screw goes into the second part, in diameters (common practice, no source)."""

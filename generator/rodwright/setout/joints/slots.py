@@ -5,11 +5,11 @@ from __future__ import annotations
 from math import sqrt
 
 from rodwright.lengths import LengthUnit, format_length, from_inches
-from rodwright.parts import Fixing, JointKind
 from rodwright.setout.bench import TOUCH
 from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work
-from rodwright.setout.sizes import handy
+from rodwright.setout.rod.sizes import handy
+from rodwright.unit import Fixing, JointKind
 
 BISCUITS = {"20": (56, 23, 12.5), "10": (53, 19, 10.5), "0": (47, 15, 8.5)}
 """Biscuits by size: length, width, and the depth of their slot, mm (from memory); the slot is

@@ -1,0 +1,6 @@
+"""Vectors, boxes, planes, and what lies near: plain geometry that knows no wood."""
+
+from rodwright.geometry.boxes import Box
+from rodwright.geometry.vectors import Matrix, Vector, cross
+
+__all__ = ["Box", "Matrix", "Vector", "cross"]

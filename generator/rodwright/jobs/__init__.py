@@ -1,0 +1,1 @@
+"""The jobs of the command line, one module a verb."""

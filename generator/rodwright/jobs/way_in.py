@@ -1,0 +1,98 @@
+"""The way in of a unit, on paper: pictures of every step, and the answer as a document."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import asdict
+from pathlib import Path
+from typing import Any
+
+from rodwright.handover.json_text import json_text
+from rodwright.handover.output import whole_or_nothing
+from rodwright.problems import Problem, ProblemsError
+from rodwright.unit import Unit
+from rodwright.way import answer as search
+from rodwright.way.answer import WayInAnswer
+from rodwright.way.carry import Step
+
+__all__ = ["way_in", "write_way_in"]
+
+
+_FILES = re.compile(r"way-in\.json|[0-9]+-[a-z0-9-]+\.(?:svg|png)")
+
+
+def way_in(unit: Unit) -> WayInAnswer:
+    """Whether a finished unit can be carried in, stood up and put into its opening, and how.
+
+    Raises:
+        ProblemsError: the spec gives no way in.
+    """
+    if unit.way_in is None:
+        raise ProblemsError(
+            [
+                Problem(
+                    "the spec says nothing of the way in",
+                    "Add `way_in:` with what is known of `doors`, `corners`, `ceiling`, "
+                    "`skirting` and `mouth`.",
+                )
+            ]
+        )
+    return search.way_in(unit)
+
+
+def write_way_in(answer: WayInAnswer, folder: Path) -> tuple[str, ...]:
+    """Write a picture of every step (SVG and PNG) and ``way-in.json``; returns the file names.
+
+    Raises:
+        ProblemsError: the folder can't be written, or something of the user's is in the way;
+            nothing is written then.
+    """
+    # The pictures bring VTK and CadQuery along; the answer alone needs neither.
+    from rodwright.pictures.paint import write_png
+    from rodwright.pictures.svg import to_svg
+    from rodwright.pictures.way import way_drawings
+
+    with whole_or_nothing(folder, ours=_FILES, again=_FILES.fullmatch) as staging:
+        for name, drawing in way_drawings(answer).items():
+            svg = staging / f"{name}.svg"
+            svg.write_text(to_svg(drawing), encoding="utf-8", newline="\n")
+            write_png(drawing, 1.0, staging / f"{name}.png")
+        (staging / "way-in.json").write_bytes(json_text(_document(answer)))
+        names = sorted(path.name for path in staging.iterdir())
+    return tuple(names)
+
+
+def _document(answer: WayInAnswer) -> dict[str, Any]:
+    return {
+        "title": answer.unit.title,
+        "measures": {"length": "mm", "angle": "radian"},
+        "goes": answer.goes,
+        "steps": [_step(step) for step in answer.steps],
+        "paths": [
+            {
+                "place": path.step.place,
+                "view": path.view,
+                "poses": [asdict(pose) for pose in path.poses],
+                "hits": path.hits,
+            }
+            for path in answer.paths
+        ],
+        "remedies": [
+            {
+                "what": remedy.what,
+                "works": remedy.works,
+                "still": [_step(step) for step in remedy.still],
+            }
+            for remedy in answer.remedies
+        ],
+    }
+
+
+def _step(step: Step) -> dict[str, Any]:
+    return {
+        "place": step.place,
+        "passes": step.passes,
+        "held": step.held,
+        "spare": round(step.spare, 3),
+        "tight": step.tight,
+    }

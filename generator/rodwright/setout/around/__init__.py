@@ -1,0 +1,1 @@
+"""What stands under, over and beside the carcass, and what it is cut out round."""

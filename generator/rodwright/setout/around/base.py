@@ -1,0 +1,237 @@
+"""What the carcass stands on: a plinth, a toe board, legs or adjustable feet."""
+
+from __future__ import annotations
+
+from rodwright.geometry import Box
+from rodwright.problems import Problems
+from rodwright.setout.around.legs import set_out_legs
+from rodwright.setout.bench import DOWN, FORWARD, LEFT, TOUCH, Bench, X, Y
+from rodwright.setout.boards import carry, lay_board, refs_of, screw_on, spread
+from rodwright.setout.carcass.box import Carcass
+from rodwright.setout.grip import grip
+from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.rod.sizes import feet_across
+from rodwright.setout.stocks import find_stock
+from rodwright.trade.sizes import TradeSizes
+from rodwright.unit import Fixing, JointKind, Role, Stock, Surface
+from rodwright.wishes.base import BaseSpec, LegsSpec, LevellersSpec, PlinthSpec, ToeBoardSpec
+
+GROUP = "Base"
+FOOT = "adjustable foot"
+"""What an adjustable foot is called in the hardware list."""
+BOARD_ROOM = 3.0
+"""Left over a board that is clipped to feet, mm, so that it goes in under the carcass on a floor
+that isn't quite flat (common practice, no source)."""
+_FOOT_SCREW = 16.0
+"""Length of a foot's screws, mm (common practice, no source)."""
+_FOOT_SCREWS = 4
+"""Screws that hold one adjustable foot (common practice, no source)."""
+_FOOT_RANGE = 15.0
+"""How far an adjustable foot goes up and down, mm, where it isn't said (common practice, no
+source)."""
+
+
+def set_out_base(
+    wish: BaseSpec, rod: Rod, carcass: Carcass, bench: Bench, problems: Problems
+) -> None:
+    """Lay what the carcass stands on on the bench; what can't be made is noted."""
+    if carcass.bottom is None and not isinstance(wish, PlinthSpec):
+        problems.add(
+            ("carcass", "bottom"),
+            f"there is no bottom to fix `{wish.kind}` to",
+            "Write `bottom: between`.",
+        )
+        return
+    if isinstance(wish, LegsSpec):
+        set_out_legs(wish, rod, bench, problems)
+        return
+    if isinstance(wish, LevellersSpec):
+        _levellers(wish, rod, bench, problems)
+        return
+    stock = _stock(wish.stock, rod, ("base", "stock"), problems)
+    if stock is None:
+        return
+    if isinstance(wish, PlinthSpec):
+        _plinth(wish, rod, carcass, stock, bench, problems)
+    else:
+        _toe_board(wish, rod, carcass, stock, bench, problems)
+
+
+def levelling_of(wish: BaseSpec | None, sizes: TradeSizes) -> float | None:
+    """How far (mm) the base can be packed or turned up off a floor that falls away from its high
+    spot; None where it isn't said."""
+    if isinstance(wish, PlinthSpec):
+        return wish.levelling
+    if isinstance(wish, LevellersSpec):
+        return _range(wish, sizes.usual(_FOOT_RANGE))[1] - wish.height
+    return None
+
+
+def _stock(name: str | None, rod: Rod, where: tuple[str, ...], problems: Problems) -> Stock | None:
+    return find_stock(rod.stocks, name, where, problems) if name else rod.stock
+
+
+def _plinth(
+    wish: PlinthSpec, rod: Rod, carcass: Carcass, stock: Stock, bench: Bench, problems: Problems
+) -> None:
+    """Front and back over the whole width, ends and cross members between them.
+
+    It stands on the floor's high spot, whatever it is packed up off the low side.
+    """
+    say, t = problems.length, stock.thickness
+    left, right = wish.sides, rod.width - wish.sides
+    front, rear = rod.face + wish.toe_space, rod.depth - wish.rear
+    if wish.levelling >= wish.height:
+        problems.add(
+            ("base", "levelling"),
+            f"packed up by {say(wish.levelling)}, a plinth {say(wish.height)} high stands on more "
+            f"packing than wood",
+            "Make it smaller: it is how far the floor may fall away from its high spot.",
+        )
+        return
+    if rear - front < 3 * t:
+        key = "rear" if wish.rear > wish.toe_space else "toe_space"
+        problems.add(
+            ("base", key),
+            f"set back by {say(wish.toe_space)} in front and {say(wish.rear)} behind, a plinth of "
+            f"{say(t)} boards has no room under a carcass {say(rod.depth)} deep",
+            "Make the toe space smaller or the unit deeper.",
+        )
+        return
+    if right - left < 3 * t:
+        problems.add(
+            ("base", "sides"),
+            f"set in by {say(wish.sides)} at each side, a plinth of {say(t)} boards has no room "
+            f"under a carcass {say(rod.width)} wide",
+            "Make `sides` smaller.",
+        )
+        return
+    if carcass.bottom is None and wish.sides > rod.thickness - TOUCH:
+        problems.add(
+            ("base", "sides"),
+            f"there is no bottom, and a plinth set in by {say(wish.sides)} misses sides "
+            f"{say(rod.thickness)} thick",
+            "Make `sides` smaller, or write `bottom: between`.",
+        )
+        return
+    low, high = 0.0, rod.base
+    long = [
+        lay_board(
+            bench, Role.PLINTH, name, GROUP, Box((left, y, low), (right, y + t, high)), X, face,
+            stock, shows=(Surface.FACE,) if y == front else (), withdraw=DOWN,
+        ).ref
+        for name, y, face in (("Plinth front", front, FORWARD), ("Plinth back", rear - t, Y))
+    ]  # fmt: skip
+    between = [left, *spread(left + t, right - t, t, wish.spacing), right - t]
+    for number, x in enumerate(between):
+        outer = number in (0, len(between) - 1)
+        cross = lay_board(
+            bench, Role.PLINTH, "Plinth end" if outer else "Plinth cross member", GROUP,
+            Box((x, front + t, low), (x + t, rear - t, high)), Y, X if number else LEFT, stock,
+            shows=(Surface.FACE,) if outer else (), withdraw=DOWN,
+        )  # fmt: skip
+        for board in long:
+            screw_on(bench, board, cross.ref, rod.moisture)
+    for part in refs_of(bench, Role.PLINTH):
+        carry(bench, part, rod.moisture, anchor=front)
+
+
+def _toe_board(
+    wish: ToeBoardSpec, rod: Rod, carcass: Carcass, stock: Stock, bench: Bench, problems: Problems
+) -> None:
+    """Notch the sides at the toe, and stand a board behind the notches, under the bottom."""
+    say, t = problems.length, stock.thickness
+    assert carcass.bottom is not None
+    front = rod.face + wish.toe_space
+    if carcass.bottom.over:
+        problems.add(
+            ("carcass", "bottom"),
+            "sides that run to the floor past a toe board can't stand on the bottom",
+            "Write `bottom: between`, or choose another `base`.",
+        )
+    elif front <= rod.front("sides") + TOUCH:
+        problems.add(
+            ("base", "toe_space"),
+            f"a toe space of {say(wish.toe_space)} doesn't reach behind the face frame or lipping "
+            f"before the sides",
+            f"Make it deeper than {say(rod.front('sides') - rod.face)}.",
+        )
+    elif front + t > rod.depth - TOUCH:
+        problems.add(
+            ("base", "toe_space"),
+            f"a toe space of {say(wish.toe_space)} leaves no room for a board {say(t)} thick "
+            f"under a carcass {say(rod.depth)} deep",
+            "Make it smaller or the unit deeper.",
+        )
+    else:
+        board = lay_board(
+            bench, Role.PLINTH, "Toe board", GROUP,
+            Box((carcass.left.right, front, 0.0), (carcass.right.left, front + t, rod.toe)),
+            X, FORWARD, stock, withdraw=DOWN,
+        )  # fmt: skip
+        for side in (carcass.left, carcass.right):
+            before = rod.front("sides")
+            bench.notch(
+                side.ref, Box((side.left, before, 0.0), (side.right, front, rod.toe)), "toe space"
+            )
+            screw_on(bench, side.ref, board.ref, rod.moisture)
+        screw_on(bench, carcass.bottom.ref, board.ref, rod.moisture)
+
+
+def _levellers(wish: LevellersSpec, rod: Rod, bench: Bench, problems: Problems) -> None:
+    """Count feet: a row near the front and one near the rear, none farther apart than asked."""
+    say = problems.length
+    least, most = _range(wish, bench.sizes.usual(_FOOT_RANGE))
+    if not least <= wish.height <= most:
+        problems.add(
+            ("base", "range" if wish.range else "height"),
+            f"feet that can be set from {say(least)} to {say(most)} don't give a height of "
+            f"{say(wish.height)}",
+            "Change the height, or choose other feet.",
+        )
+        return
+    across, deep = (feet_across(size, wish.spacing) for size in (rod.width, rod.depth))
+    count, sizes = across * deep, bench.sizes
+    reach = f"{say(least)} to {say(most)} high"
+    under = " and ".join(refs_of(bench, Role.BOTTOM))
+    bench.fixings.append(Fixing(FOOT, count, reach, on=under))
+    bench.fixings.append(
+        Fixing(
+            "wood screw",
+            _FOOT_SCREWS * count,
+            sizes.screw_size(sizes.screw, sizes.longest_screw(_FOOT_SCREW)),
+            f"pilot {sizes.say(sizes.pilot(sizes.screw, grip(rod.stock)))}",
+            f"the feet under {under}",
+        )
+    )
+    if wish.board is None:
+        return
+    stock = _stock(wish.board.stock, rod, ("base", "board", "stock"), problems)
+    if stock is None:
+        return
+    front, t = rod.face + wish.board.toe_space, stock.thickness
+    if front + t > rod.depth / 2:
+        problems.add(
+            ("base", "board", "toe_space"),
+            f"a toe space of {say(wish.board.toe_space)} puts the plinth board behind the middle "
+            f"of a carcass {say(rod.depth)} deep",
+            "Make it smaller or the unit deeper.",
+        )
+        return
+    room = min(BOARD_ROOM, rod.base / 2)
+    board = lay_board(
+        bench, Role.PLINTH, "Plinth board", GROUP,
+        Box((0.0, front, 0.0), (rod.width, front + t, rod.base - room)), X, FORWARD, stock,
+        withdraw=FORWARD,
+    )  # fmt: skip
+    for ref in refs_of(bench, Role.BOTTOM):
+        at = (rod.width / 2, front + t / 2, rod.base)
+        bench.join(JointKind.CLIPPED, ref, board.ref, at, Fixing("plinth clip", across))
+        bench.keep_apart(ref, board.ref, room)
+
+
+def _range(wish: LevellersSpec, usual: float) -> tuple[float, float]:
+    """The least and the most height that the feet can be set to."""
+    if wish.range is not None:
+        return wish.range.least, wish.range.most
+    return max(wish.height - usual, 0.0), wish.height + usual

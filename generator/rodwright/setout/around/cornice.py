@@ -1,0 +1,291 @@
+"""A cornice round the head of a unit: a front board, and returns mitred to it."""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from dataclasses import replace
+from math import ceil
+
+from rodwright.geometry import Box
+from rodwright.problems import Problems
+from rodwright.setout.bench import FORWARD, LEFT, TOUCH, Bench, X, Y, Z, meeting
+from rodwright.setout.boards import SCREW_SPACING, SCREWABLE, lay_board, meet, refs_of, screw_on
+from rodwright.setout.edges.biscuits import edge_biscuits
+from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.rod.walls import gap_over, side_gap
+from rodwright.setout.stocks import find_stock
+from rodwright.unit import JointKind, Mitre, Part, Role, Stock, Surface
+from rodwright.wishes.cornice import CorniceSpec
+
+GROUP = "Cornice"
+_MITRE = 45.0
+_BISCUIT_ROOM = 60.0
+"""A meeting shorter than this (mm) has no room for a biscuit (common practice, no source)."""
+_BLOCK, _BLOCK_BEARING, _BLOCK_INSET = 60.0, 30.0, 40.0
+"""Length of a block behind a standing cornice, how much of it lies on the top at the least, and
+its distance from a corner, mm (common practice, no source)."""
+_FRONTS = (Role.DOOR, Role.DOOR_STILE, Role.DOOR_RAIL, Role.DRAWER_FRONT)
+
+
+def set_out_cornice(
+    wish: CorniceSpec, rod: Rod, scribed: Collection[str], bench: Bench, problems: Problems
+) -> None:
+    """Lay the cornice on the bench, fixed to what it touches; what can't be made is noted.
+
+    Without a return it ends with the front, or at the wall on a side that is ``scribed``
+    (`left`, `right`).  Doors and drawers have to lie there already.
+    """
+    stock = find_stock(rod.stocks, wish.stock, ("cornice", "stock"), problems)
+    if stock is None:
+        return
+    lines = _Lines(wish, rod, scribed, stock)
+    if not _can_be_made(wish, rod, lines, stock, bench, problems):
+        return
+    t, low, high = lines.thickness, lines.low, rod.overall
+    mitres = {
+        end: Mitre(surface, _MITRE, Surface.FACE)
+        for end, surface in (("left", Surface.NEAR_END), ("right", Surface.FAR_END))
+        if end in lines.returns
+    }
+    front = lay_board(
+        bench, Role.CORNICE, "Cornice front", GROUP,
+        Box((lines.left, lines.front, low), (lines.right, lines.front + t, high)), X, FORWARD,
+        stock, workings=tuple(mitres.values()), withdraw=FORWARD if lines.lapped else Z,
+    )  # fmt: skip
+    boards = [front.ref]
+    for end in lines.returns:
+        x = lines.left if end == "left" else lines.right - t
+        outward = LEFT if end == "left" else X
+        board = lay_board(
+            bench, Role.CORNICE, f"Cornice {end} return", GROUP,
+            Box((x, lines.front, low), (x + t, rod.rear, high)), Y, outward, stock,
+            workings=(Mitre(Surface.NEAR_END, _MITRE, Surface.FACE),),
+            withdraw=outward if lines.lapped else Z,
+        )  # fmt: skip
+        meet(bench, JointKind.MITRE, front.ref, board.ref)
+        boards.append(board.ref)
+    for ref in boards:
+        if not _fix(rod, bench, ref, lines.lapped) and not lines.lapped:
+            _block(bench, bench.parts[ref], stock)
+
+
+class _Lines:
+    """Where the cornice lies; mm, unit frame."""
+
+    def __init__(self, wish: CorniceSpec, rod: Rod, scribed: Collection[str], stock: Stock) -> None:
+        returns = wish.returns or ("both" if rod.opening is None else "none")
+        self.returns = {"both": ("left", "right"), "none": ()}.get(returns, (returns,))
+        self.thickness = stock.thickness if wish.thickness is None else wish.thickness
+        self.lapped = wish.place == "lapped"
+        self.low = rod.overall - wish.height
+        out = self.thickness if self.lapped else wish.projection
+        self.front = rod.face - out
+        self.left, self.right = (rod.frame.left, rod.frame.right) if rod.frame else (0.0, rod.width)
+        gaps = {side: side_gap(rod, self.low, rod.overall, side) for side in scribed}
+        self.left = min(self.left, -(gaps.get("left") or 0.0))
+        self.right = max(self.right, rod.width + (gaps.get("right") or 0.0))
+        if "left" in self.returns:
+            self.left = -out
+        if "right" in self.returns:
+            self.right = rod.width + out
+
+
+def _can_be_made(
+    wish: CorniceSpec, rod: Rod, lines: _Lines, stock: Stock, bench: Bench, problems: Problems
+) -> bool:
+    say, before = problems.length, len(problems)
+    if any(part.role is Role.WORKTOP for part in bench.parts.values()):
+        problems.add(
+            ("cornice",),
+            "a unit has a worktop or a cornice on top, not both",
+            "Leave one of them out.",
+        )
+        return False
+    if lines.thickness > stock.thickness + TOUCH:
+        problems.add(
+            ("cornice", "thickness"),
+            f"a cornice {say(lines.thickness)} thick can't come out of `{stock.name}`, which is "
+            f"{say(stock.thickness)}",
+            "Make it thinner or name thicker stock.",
+        )
+    if lines.lapped and wish.projection:
+        problems.add(
+            ("cornice", "projection"),
+            "a lapped cornice stands out by its own thickness",
+            "Leave `projection` out, or write `place: standing`.",
+        )
+    if not lines.lapped and wish.rise:
+        problems.add(
+            ("cornice", "rise"),
+            "a standing cornice rises above the carcass by its whole height",
+            "Leave `rise` out, or write `place: lapped`.",
+        )
+    if lines.lapped and wish.rise >= wish.height:
+        problems.add(
+            ("cornice", "rise"),
+            f"with {say(wish.rise)} above the carcass, nothing of a cornice {say(wish.height)} "
+            f"high laps it",
+            "Make `rise` smaller, or write `place: standing`.",
+        )
+    if lines.low < rod.foot:
+        problems.add(
+            ("cornice", "height"),
+            f"a cornice {say(wish.height)} high is higher than the carcass's front",
+            "Make it lower.",
+        )
+    if not lines.lapped and wish.projection >= lines.thickness:
+        problems.add(
+            ("cornice", "projection"),
+            f"standing {say(wish.projection)} proud, boards {say(lines.thickness)} thick have "
+            f"nothing under them",
+            "Make `projection` smaller than the thickness, or write `place: lapped`.",
+        )
+    if not lines.lapped and rod.frame is not None and rod.frame.top > rod.height + TOUCH:
+        problems.add(
+            ("face_frame", "overhang", "top"),
+            "a face frame can't reach above the carcass where a cornice stands on it",
+            "Leave `overhang.top` out, or write `place: lapped`.",
+        )
+    if lines.returns and rod.frame is not None and rod.frame.left < -TOUCH:
+        problems.add(
+            ("cornice", "returns"),
+            "beside a face frame that reaches past the sides, returns don't lie against them",
+            "Write `returns: none`, or leave `face_frame.overhang.sides` out.",
+        )
+    for end in lines.returns:
+        gap, out = side_gap(rod, lines.low, rod.overall, end), rod.face - lines.front
+        if gap is not None and out > gap + TOUCH:
+            problems.add(
+                ("cornice", "returns"),
+                f"a return standing {say(out)} out from the {end} side runs into the wall: the gap "
+                f"is down to {say(gap)} there",
+                "Write `returns: none`, or make `fit.sides` larger.",
+            )
+    over = gap_over(rod, lines.left, lines.right)
+    if over is not None and over < -TOUCH:
+        key = "height" if wish.place == "standing" else "rise"
+        problems.add(
+            ("cornice", key),
+            f"the cornice runs {say(-over)} into the top of the opening",
+            "Make the unit's height (`size.height`) smaller.",
+        )
+    hidden = Box((lines.left, lines.front, lines.low), (lines.right, rod.face, rod.overall))
+    for ref in refs_of(bench, *_FRONTS):
+        if lines.lapped and meeting(hidden, bench.parts[ref].bounds()) is not None:
+            problems.add(
+                ("cornice", "height"),
+                f"a cornice that laps {say(wish.height - wish.rise)} of the front runs into "
+                f"{bench.parts[ref].name.lower()} {ref}",
+                "Make it lower, let it rise more, or put a wider rail or more room over the doors.",
+            )
+            break
+    return len(problems) == before
+
+
+def _between_mitres(part: Part) -> Box:
+    """The box (unit frame) of what is left of a board between its mitres."""
+    blank, place = part.blank, part.placement
+    ends = {each.end for each in part.workings if isinstance(each, Mitre)}
+    start = blank.thickness if Surface.NEAR_END in ends else 0.0
+    stop = blank.length - (blank.thickness if Surface.FAR_END in ends else 0.0)
+    origin = place.to_unit((start, 0.0, 0.0))
+    return replace(
+        part,
+        blank=replace(blank, length=stop - start),
+        placement=replace(place, origin=origin),
+    ).bounds()
+
+
+def _fix(rod: Rod, bench: Bench, board: str, lapped: bool) -> bool:
+    """Fix a board to what it touches, from inside or with what is let in; whether that holds it.
+
+    Screws go through a face behind or below it, where enough of both lies on each other and
+    the heads can be reached; edges take biscuits.
+    """
+    box, held = _between_mitres(bench.parts[board]), False
+    roles = [Role.SIDE, Role.TOP, Role.RAIL, Role.STILE, Role.LIPPING]
+    if not lapped and any(
+        meeting(bench.parts[ref].bounds(), box) is not None for ref in refs_of(bench, Role.TOP)
+    ):
+        # Beside a top that it stands on, sides may be cut away.
+        roles.remove(Role.SIDE)
+    for ref in refs_of(bench, *roles):
+        part = bench.parts[ref]
+        other = part.bounds()
+        if meeting(other, box) is None:
+            continue
+        shared = [min(other.high[i], box.high[i]) - max(other.low[i], box.low[i]) for i in range(3)]
+        thin = min(range(3), key=lambda i: shared[i])
+        narrow, long = sorted(shared[i] for i in range(3) if i != thin)
+        # A panel's face takes screws through it; its edge doesn't.
+        through_face = abs(part.placement.thickness[thin]) > 0.5
+        behind = part.role in (Role.SIDE, Role.TOP) or (
+            part.role in (Role.STILE, Role.RAIL) and _reached(rod, part, other, box) >= SCREWABLE
+        )
+        if (
+            through_face and behind and (lapped or part.role is Role.TOP)
+            and narrow >= SCREWABLE - TOUCH
+        ):  # fmt: skip
+            held |= screw_on(bench, ref, board, rod.moisture)
+        elif narrow >= SCREWABLE - TOUCH and long >= _BISCUIT_ROOM:
+            at = meeting(other, box)
+            assert at is not None
+            # Through a lipping they go on into the panel behind it.
+            deep = box.size[thin]
+            if part.role is not Role.LIPPING:
+                deep = min(deep, other.size[thin])
+            bench.join(JointKind.BISCUIT, ref, board, at, edge_biscuits(bench.sizes, long, deep))
+            held = True
+        else:
+            meet(bench, JointKind.BUTT, ref, board)
+    return held
+
+
+def _reached(rod: Rod, part: Part, member: Box, board: Box) -> float:
+    """How much (mm) of the rear of a frame member, behind the board, lies open to the inside."""
+    if part.role is Role.STILE:
+        inside = (rod.thickness, rod.width - rod.thickness)
+        return min(member.high[0], inside[1]) - max(member.low[0], inside[0])
+    low, high = max(member.low[2], board.low[2]), min(member.high[2], board.high[2])
+    return min(high, rod.ceiling) - low
+
+
+def _block(bench: Bench, board: Part, stock: Stock) -> None:
+    """Blocks in the corner between a standing board and the top, screwed to both."""
+    box = _between_mitres(board)
+    tops = [bench.parts[ref].bounds() for ref in refs_of(bench, Role.TOP)]
+    if not tops:
+        return
+    t, across = board.blank.thickness, abs(board.placement.thickness[1]) > 0.5
+    run = 0 if across else 1
+    low = max(box.low[run], tops[0].low[run]) + t
+    high = min(box.high[run], tops[0].high[run]) - (t if across else 0.0)
+    if high - low < _BLOCK:
+        return
+    # Behind a front, to the inner side of a return: out to where enough of it lies on the top.
+    if across:
+        near, edge, sign = box.high[1], tops[0].low[1], 1.0
+    elif board.placement.thickness[0] < 0:
+        near, edge, sign = box.high[0], tops[0].low[0], 1.0
+    else:
+        near, edge, sign = box.low[0], tops[0].high[0], -1.0
+    far = sign * (max(sign * near, sign * edge) + _BLOCK_BEARING)
+    depth = (min(near, far), max(near, far))
+    tall = min(t, box.size[2])
+    spare = high - low - _BLOCK - 2 * _BLOCK_INSET
+    steps = ceil(spare / SCREW_SPACING - TOUCH)
+    starts = [low + _BLOCK_INSET + number * spare / max(1, steps) for number in range(steps + 1)]
+    if spare < 2 * _BLOCK:
+        # Two wouldn't leave a block's length between them.
+        starts = [(low + high - _BLOCK) / 2]
+    for start in starts:
+        along = (start, start + _BLOCK)
+        (x, y) = (along, depth) if across else (depth, along)
+        block = lay_board(
+            bench, Role.CORNICE, "Cornice block", GROUP,
+            Box((x[0], y[0], box.low[2]), (x[1], y[1], box.low[2] + tall)), X if across else Y, Z,
+            stock, shows=(), withdraw=Z,
+        )  # fmt: skip
+        screw_on(bench, block.ref, board.ref)
+        for ref in refs_of(bench, Role.TOP):
+            screw_on(bench, ref, block.ref)

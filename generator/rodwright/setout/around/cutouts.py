@@ -1,0 +1,261 @@
+"""Cut-outs: parts are cut out round a skirting, a pipe or a socket that stays where it is."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import replace
+
+from rodwright.geometry import Box, Vector
+from rodwright.problems import KeyPath, Problems
+from rodwright.setout.bench import TOUCH, Bench, meeting, to_part
+from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.slope.clipping import cut_back, removal_of
+from rodwright.unit import Hole, Joint, Mortise, Part, PocketHole, Role, Surface, Working
+from rodwright.wishes.cutouts import CutoutSpec, PipeCutout, SkirtingCutout, SocketCutout
+
+_FAR = 1e5
+"""mm: past every unit."""
+_PANELS = frozenset(
+    {
+        Role.SIDE, Role.TOP, Role.BOTTOM, Role.DIVIDER, Role.SHELF, Role.BACK, Role.CARCASS_RAIL,
+        Role.PLINTH, Role.WORKTOP,
+    }
+)  # fmt: skip
+"""What may be cut out: fronts, frames and drawers are kept clear instead."""
+HOLE_RIM = 3.0
+"""Wood between a cut-out and a screw's hole, mm (common practice, no source)."""
+LEAST_LEFT = 20.0
+"""A strip of wood narrower than this (mm) beside a cut-out is too weak (common practice, no
+source)."""
+
+
+def cut_out(wishes: Sequence[CutoutSpec], rod: Rod, bench: Bench, problems: Problems) -> None:
+    """Cut everything on the bench out round what stays in place.
+
+    A part is notched, drilled, or cut off square, whichever the place of the cut-out in it
+    asks for.  What would fall apart, and what mustn't be cut, is noted.
+    """
+    for number, wish in enumerate(wishes):
+        where: KeyPath = ("cutouts", number)
+        hit = list(_met(wish, rod, bench))
+        before = {part.ref: part.bounds() for part in bench.parts.values()}
+        if not hit:
+            problems.add(
+                where,
+                f"the {wish.kind} meets no part of the unit",
+                "Measure its place again, or leave it out.",
+            )
+        for part in hit:
+            if part.role not in _PANELS:
+                problems.add(
+                    where,
+                    f"the {wish.kind} runs into {part.name} ({part.ref}), which can't be cut out",
+                    "Move that part clear of it.",
+                )
+            elif part.role is not Role.BACK and _takes_fixings(wish, rod, part, bench):
+                problems.add(
+                    where,
+                    f"the {wish.kind} takes away fixings of {part.name} ({part.ref})",
+                    "Move that part, or choose a joint without fixings there.",
+                )
+            elif not _cut(wish, rod, part, bench):
+                problems.add(
+                    where,
+                    f"cut out round the {wish.kind}, {part.name} ({part.ref}) falls apart or "
+                    "keeps no sound strip beside it",
+                    "Move that part clear of it, or make the cut-out smaller.",
+                )
+        joints = [_rejoined(joint, _box(wish, rod), before, bench) for joint in bench.joints]
+        bench.joints[:] = [joint for joint in joints if joint is not None]
+
+
+def _box(wish: CutoutSpec, rod: Rod) -> Box:
+    """The room that has to stay free, clearance included, unit frame."""
+    if isinstance(wish, SkirtingCutout):
+        # The unit stands off the wall by the gap behind it, if the opening leaves one.
+        y = rod.rear + (rod.gap_behind or 0.0) - wish.depth - wish.clearance
+        return Box((-_FAR, y, -_FAR), (_FAR, _FAR, wish.height + wish.clearance))
+    gap, (first, second) = wish.clearance, wish.at
+    if isinstance(wish, SocketCutout):
+        return Box(
+            (first - gap, rod.shelf_rear, second - gap),
+            (first + wish.width + gap, _FAR, second + wish.height + gap),
+        )
+    reach = wish.diameter / 2 + gap
+    x, y, z = _middle(wish, rod)
+    low = [x - reach, y - reach, z - reach]
+    high = [x + reach, y + reach, z + reach]
+    axis = _axis(wish)
+    low[axis], high[axis] = (rod.shelf_rear if axis == 1 else -_FAR), _FAR
+    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+
+
+def _axis(wish: PipeCutout) -> int:
+    """The axis of the unit frame that a pipe runs along."""
+    return {"across": 0, "back": 1, "upright": 2}[wish.runs]
+
+
+def _middle(wish: PipeCutout, rod: Rod) -> Vector:
+    """A point of a pipe's middle line, unit frame."""
+    first, second = wish.at
+    if wish.runs == "upright":
+        return (first, rod.rear - second, 0.0)
+    if wish.runs == "back":
+        return (first, rod.rear, second)
+    return (0.0, rod.rear - first, second)
+
+
+def _met(wish: CutoutSpec, rod: Rod, bench: Bench) -> Iterator[Part]:
+    """The parts that reach into a cut-out."""
+    room = _box(wish, rod)
+    for part in list(bench.parts.values()):
+        bounds = part.bounds()
+        if all(
+            min(a, b) - max(c, d) > TOUCH
+            for a, b, c, d in zip(room.high, bounds.high, room.low, bounds.low, strict=True)
+        ):
+            yield part
+
+
+def _takes_fixings(wish: CutoutSpec, rod: Rod, part: Part, bench: Bench) -> bool:
+    """Whether a cut-out takes holes or mortises that another part's joint counts on."""
+    local, size = to_part(part.placement, _box(wish, rod)), part.blank.size
+    boxes = [
+        removal_of(working, size)
+        for working in bench.workings_of(part.ref)
+        if isinstance(working, Hole | Mortise | PocketHole)
+    ]
+    return any(
+        box is not None
+        and all(
+            min(a, b) > max(c, d)
+            for a, b, c, d in zip(local.high, box.high, local.low, box.low, strict=True)
+        )
+        for box in boxes
+    )
+
+
+def _cut(wish: CutoutSpec, rod: Rod, part: Part, bench: Bench) -> bool:
+    """Cut one part out; False where it doesn't stay whole."""
+    size = part.blank.size
+    local = to_part(part.placement, _box(wish, rod))
+    through = [local.low[i] <= TOUCH and local.high[i] >= size[i] - TOUCH for i in range(3)]
+    if not through[2]:
+        # A cut-out that doesn't run right through a panel's thickness leaves too little of it.
+        return False
+    if isinstance(wish, PipeCutout) and abs(part.placement.thickness[_axis(wish)]) > 0.5:
+        return _cut_round(wish, local, rod, part, bench)
+    if through[0] and through[1]:
+        return False
+    for axis in range(2):
+        if through[1 - axis]:
+            return _cut_off(local, axis, part, bench)
+    return _notch(local, part, bench, wish.kind)
+
+
+def _cut_off(local: Box, axis: int, part: Part, bench: Bench) -> bool:
+    """Cut a part off square where the cut-out takes all of an end or an edge."""
+    size = part.blank.size
+    at_low, at_high = local.low[axis] <= TOUCH, local.high[axis] >= size[axis] - TOUCH
+    if at_low is at_high:
+        return False
+    place, towards = [0.0, 0.0, 0.0], -1.0 if at_low else 1.0
+    place[axis] = local.high[axis] if at_low else local.low[axis]
+    direction = (part.placement.length, part.placement.width)[axis]
+    normal = (towards * direction[0], towards * direction[1], towards * direction[2])
+    plane = (part.placement.to_unit((place[0], place[1], place[2])), normal)
+    left = cut_back(part, bench.workings_of(part.ref), [plane])
+    if left is None or left[0].blank.size[axis] < LEAST_LEFT:
+        return False
+    bench.recut(*left)
+    return True
+
+
+def _notch(local: Box, part: Part, bench: Bench, kind: str) -> bool:
+    """Notch a part; what is left beside the notch must hold."""
+    size = part.blank.size
+    low = [max(0.0, local.low[i]) for i in range(2)]
+    high = [min(size[i], local.high[i]) for i in range(2)]
+    beside = [each for i in range(2) for each in (low[i], size[i] - high[i])]
+    if any(TOUCH < strip < LEAST_LEFT for strip in beside):
+        return False
+    placed = part.placement
+    corners = placed.to_unit((low[0], low[1], 0.0)), placed.to_unit((high[0], high[1], size[2]))
+    first, second = ([choose(a, b) for a, b in zip(*corners, strict=True)] for choose in (min, max))
+    box = Box((first[0], first[1], first[2]), (second[0], second[1], second[2]))
+    _drop_taken(part, local, bench)
+    bench.notch(part.ref, box, kind)
+    return True
+
+
+def _cut_round(wish: PipeCutout, local: Box, rod: Rod, part: Part, bench: Bench) -> bool:
+    """Drill a part for a pipe, or notch it from the edge that the pipe is near."""
+    size = part.blank.size
+    middle = to_part(part.placement, Box(_middle(wish, rod), _middle(wish, rod))).low
+    reach = wish.diameter / 2 + wish.clearance
+    rims = {
+        (i, high): (size[i] - middle[i] if high else middle[i]) - reach
+        for i in range(2)
+        for high in (False, True)
+    }
+    (axis, at_high), rim = min(rims.items(), key=lambda each: each[1])
+    if rim >= wish.least_rim:
+        _drop_taken(part, local, bench)
+        hole = Hole(Surface.FACE, (middle[0], middle[1]), 2 * reach, use=wish.kind)
+        bench.work(part.ref, hole)
+        return True
+    low, high = list(local.low), list(local.high)
+    if at_high:
+        high[axis] = _FAR
+    else:
+        low[axis] = -_FAR
+    box = Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+    return _notch(box, part, bench, wish.kind)
+
+
+def _drop_taken(part: Part, local: Box, bench: Bench) -> None:
+    """Leave out the screw holes that a cut-out takes, wholly or in part."""
+    size = part.blank.size
+
+    def stays(working: Working) -> bool:
+        if not isinstance(working, Hole):
+            return True
+        box = removal_of(working, size)
+        assert box is not None
+        return any(
+            box.high[i] < local.low[i] - HOLE_RIM or box.low[i] > local.high[i] + HOLE_RIM
+            for i in range(3)
+        )
+
+    kept = [working for working in bench.workings_of(part.ref) if stays(working)]
+    bench.recut(bench.parts[part.ref], kept)
+
+
+def _rejoined(joint: Joint, room: Box, before: Mapping[str, Box], bench: Bench) -> Joint | None:
+    """A joint after a cut-out: None where the parts no longer meet, ``at`` in what is left."""
+    first, second = before[joint.first], before[joint.second]
+    patch = Box(_each(max, first.low, second.low), _each(min, first.high, second.high))
+    taken = Box(_each(max, patch.low, room.low), _each(min, patch.high, room.high))
+    if any(a > b + TOUCH for a, b in zip(taken.low, taken.high, strict=True)):
+        return joint
+    left = [
+        (gap, axis, centre)
+        for axis in range(3)
+        for gap, centre in (
+            (taken.low[axis] - patch.low[axis], (taken.low[axis] + patch.low[axis]) / 2),
+            (patch.high[axis] - taken.high[axis], (patch.high[axis] + taken.high[axis]) / 2),
+        )
+    ]
+    gap, axis, centre = max(left)
+    meet = meeting(bench.parts[joint.first].bounds(), bench.parts[joint.second].bounds())
+    if gap < TOUCH or (joint.kind.meets and meet is None):
+        return None
+    at = list(joint.at)
+    if all(a - TOUCH < x < b + TOUCH for a, x, b in zip(taken.low, at, taken.high, strict=True)):
+        at[axis] = centre
+    return replace(joint, at=(at[0], at[1], at[2]))
+
+
+def _each(choose: Callable[[float, float], float], first: Vector, second: Vector) -> Vector:
+    x, y, z = (choose(a, b) for a, b in zip(first, second, strict=True))
+    return (x, y, z)

@@ -1,0 +1,204 @@
+"""Strips that close the gaps beside and over a unit."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import Literal
+
+from rodwright.geometry import Box, Vector
+from rodwright.opening.gaps import bent_at, gap_at
+from rodwright.problems import Problems
+from rodwright.setout.bench import DOWN, FORWARD, TOUCH, Bench, X, Z
+from rodwright.setout.boards import SCREWABLE, lay_board, meet, refs_of, screw_on
+from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.stocks import find_stock
+from rodwright.unit import Bevel, JointKind, Role, Stock, Surface
+from rodwright.wishes.scribes import ScribesSpec
+
+Edge = Literal["left", "right", "top"]
+GROUP = "Scribes"
+LEAST_GAP = 3.0
+"""A gap narrower than this (mm) takes no strip: none so thin can be ripped (common practice, no
+source)."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Gap:
+    """The gap to be closed along one edge, at its lower or left end and at the other.
+
+    A straight strip as wide as ``start`` and ``end`` fills it wherever the wall bends;
+    ``narrowest`` is what is left of it there once it is scribed.
+    """
+
+    start: float
+    end: float
+    narrowest: float
+
+    @property
+    def widest(self) -> float:
+        return max(self.start, self.end)
+
+    @property
+    def taper(self) -> float:
+        return abs(self.start - self.end)
+
+
+def set_out_scribes(wish: ScribesSpec, rod: Rod, bench: Bench, problems: Problems) -> None:
+    """Lay the strips on the bench, at the size they have once they are scribed.
+
+    In an opening each is as wide as the gap, tapering with it, and straight where the wall
+    bellies away from it; the allowance is left on its width when it is first cut.
+    """
+    stock = find_stock(rod.stocks, wish.stock, ("scribes", "stock"), problems)
+    if stock is None or not _can_be_made(wish, rod, stock, bench, problems):
+        return
+    gaps = {edge: _gap(wish, rod, edge) for edge in wish.edges}
+    for number, edge in enumerate(wish.edges):
+        gap = gaps[edge]
+        if gap.narrowest < LEAST_GAP:
+            place = "over the unit" if edge == "top" else f"at its {edge}"
+            say = problems.length
+            problems.add(
+                ("scribes", "edges", number),
+                f"the gap {place} is down to {say(max(0.0, gap.narrowest))}: "
+                f"no strip of wood closes it",
+                "Make the gap wider (`fit`, or the frame's `overhang` smaller), or leave this out.",
+            )
+            return
+    strips = _Strips(wish, rod, stock, bench)
+    top = gaps.get("top")
+    for side in ("left", "right"):
+        if side in gaps:
+            over = (top.start if side == "left" else top.end) if top else 0.0
+            strips.side(side, gaps[side], over)
+    if top is not None:
+        strips.top(top)
+
+
+def _plane(wish: ScribesSpec, rod: Rod, stock: Stock) -> tuple[float, float]:
+    """The y of the strips' faces and of their rear."""
+    front = rod.face + wish.setback
+    return front, front + (stock.thickness if wish.thickness is None else wish.thickness)
+
+
+def _edges(wish: ScribesSpec, rod: Rod) -> tuple[float, float, float]:
+    """Where the strips begin: x at the left and the right, z at the top.
+
+    Beside the face frame where they reach into its thickness, else beside the carcass.
+    """
+    if rod.frame is not None and wish.setback < rod.frame.thickness - TOUCH:
+        return rod.frame.left, rod.frame.right, rod.frame.top
+    return 0.0, rod.width, rod.height
+
+
+def _gap(wish: ScribesSpec, rod: Rod, edge: Edge) -> _Gap:
+    if rod.opening is None or rod.opening.shape is None:
+        width = wish.width or 0.0
+        return _Gap(width, width, width)
+    left, right, top = _edges(wish, rod)
+    size = (rod.width, rod.overall)
+    ends = (left, right) if edge == "top" else (rod.foot, rod.height)
+    taken = {"left": -left, "right": right - rod.width, "top": top - rod.overall}[edge]
+    plane = rod.opening.shape.front
+    places = bent_at(plane, edge, *ends)
+    gaps = [gap_at(plane, size, edge, at) - taken for at in places]
+    chord = [gaps[0] + (at - ends[0]) / (ends[1] - ends[0]) * (gaps[-1] - gaps[0]) for at in places]
+    hollow = max(gap - straight for gap, straight in zip(gaps, chord, strict=True))
+    return _Gap(gaps[0] + hollow, gaps[-1] + hollow, min(gaps))
+
+
+def _can_be_made(
+    wish: ScribesSpec, rod: Rod, stock: Stock, bench: Bench, problems: Problems
+) -> bool:
+    say, before = problems.length, len(problems)
+    front, rear = _plane(wish, rod, stock)
+    if rear - front > stock.thickness + TOUCH:
+        problems.add(
+            ("scribes", "thickness"),
+            f"strips {say(rear - front)} thick can't come out of `{stock.name}`, which is "
+            f"{say(stock.thickness)}",
+            "Make them thinner or name thicker stock.",
+        )
+    if rod.opening is None and wish.width is None:
+        problems.add(
+            ("scribes",),
+            "without an opening, nothing says how wide the gap is",
+            "Add `width`, or the `opening`.",
+        )
+    if rod.opening is not None and wish.width is not None:
+        problems.add(
+            ("scribes", "width"),
+            "the opening says how wide the gaps are",
+            "Leave `width` out.",
+        )
+    if rear > rod.depth:
+        problems.add(
+            ("scribes", "setback"),
+            f"set back by {say(wish.setback)}, the strips stand behind a carcass "
+            f"{say(rod.depth)} deep",
+            "Make the setback smaller.",
+        )
+    above = {part.role for part in bench.parts.values()} & {Role.WORKTOP, Role.CORNICE}
+    if "top" in wish.edges and above:
+        problems.add(
+            ("scribes", "edges", wish.edges.index("top")),
+            f"the {min(above)} lies where a strip over the carcass would stand",
+            "Take `top` out of the list.",
+        )
+    return len(problems) == before
+
+
+def _overlap(first: Box, second: Box) -> bool:
+    return all(
+        min(first.high[i], second.high[i]) - max(first.low[i], second.low[i]) > TOUCH
+        for i in range(3)
+    )
+
+
+class _Strips:
+    """Makes strips of one stock in one plane."""
+
+    def __init__(self, wish: ScribesSpec, rod: Rod, stock: Stock, bench: Bench) -> None:
+        self._wish, self._rod, self._stock, self._bench = wish, rod, stock, bench
+        self._plane = _plane(wish, rod, stock)
+        self._edges = _edges(wish, rod)
+
+    def side(self, side: str, gap: _Gap, over: float) -> None:
+        """An upright strip, from the foot of the carcass to its top and ``over`` mm above."""
+        left, right, _ = self._edges
+        x = (left - gap.widest, left) if side == "left" else (right, right + gap.widest)
+        top = (self._edges[2] if over else self._rod.height) + over
+        box = Box((x[0], self._plane[0], self._rod.foot), (x[1], self._plane[1], top))
+        for ref in refs_of(self._bench, Role.CORNICE):
+            cornice = self._bench.parts[ref].bounds()
+            if _overlap(box, cornice):
+                box = replace(box, high=(box.high[0], box.high[1], cornice.low[2]))
+        # Its back edge is at the wall; the right one is the left one turned end for end.
+        along = Z if side == "left" else DOWN
+        start, end = (gap.start, gap.end) if side == "left" else (gap.end, gap.start)
+        self._lay(f"{side.capitalize()} scribe", box, along, start, end)
+
+    def top(self, gap: _Gap) -> None:
+        """A level strip over the carcass, between the upright ones."""
+        left, right, top = self._edges
+        box = Box((left, self._plane[0], top), (right, self._plane[1], top + gap.widest))
+        self._lay("Top scribe", box, X, gap.start, gap.end)
+
+    def _lay(self, name: str, box: Box, along: Vector, start: float, end: float) -> None:
+        """A strip whose width goes from ``start`` at its near end to ``end`` at its far one."""
+        bench, length = self._bench, max(box.size[0], box.size[2])
+        taper = abs(start - end)
+        narrow = Surface.FAR_END if start > end else Surface.NEAR_END
+        cut = (Bevel(Surface.BACK_EDGE, narrow, length, taper),) if taper > TOUCH else ()
+        strip = lay_board(
+            bench, Role.SCRIBE, name, GROUP, box, along, FORWARD, self._stock,
+            workings=cut, trim=(0.0, self._wish.allowance), trim_at=(Surface.BACK_EDGE,),
+            withdraw=FORWARD,
+        )  # fmt: skip
+        # Screws come from inside, through a side or the top; an end is only glued.
+        thin = min(start, end) < SCREWABLE
+        for ref in refs_of(bench, Role.SIDE, Role.TOP):
+            if thin or not screw_on(bench, ref, strip.ref, self._rod.moisture):
+                meet(bench, JointKind.EDGE_GLUED, ref, strip.ref)
+        for ref in refs_of(bench, Role.STILE, Role.RAIL):
+            meet(bench, JointKind.EDGE_GLUED, ref, strip.ref)

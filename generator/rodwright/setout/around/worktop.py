@@ -1,0 +1,257 @@
+"""A worktop on the carcass, and what holds it down."""
+
+from __future__ import annotations
+
+from math import ceil
+
+from rodwright.geometry import Box
+from rodwright.problems import Problems
+from rodwright.setout.bench import TOUCH, Bench, X, Z, meeting
+from rodwright.setout.boards import lay_board, refs_of, washers, wood_screws
+from rodwright.setout.carcass.interior import GLUE_UP_TRIM
+from rodwright.setout.grip import grip
+from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.rod.walls import side_gap
+from rodwright.setout.stocks import find_stock
+from rodwright.trade.movement import stock_swelling
+from rodwright.trade.sizes import TradeSizes
+from rodwright.unit import Fixing, JointKind, Part, Role, Stock, Surface
+from rodwright.wishes.worktop import WorktopSpec
+
+GROUP = "Worktop"
+_SPACING = 400.0
+"""Largest distance between screws or buttons, mm (common practice, no source)."""
+_FROM_EDGE = 50.0
+"""From the edge of what they go through to the nearest screws, mm (common practice, no source)."""
+_FROM_END = 90.0
+"""From an upright to the nearest screws, mm: clear of what joints cut there (common practice, no
+source)."""
+_ONE_ROW = 120.0
+"""Something narrower than this (mm) takes one row of screws."""
+_LEAST_SLOT = 15.0
+"""Length of a slot, mm, where the wood's movement doesn't ask for more (common practice, no
+source)."""
+_BUTTON = 30.0
+"""Width of a button, mm (common practice, no source)."""
+_BUTTON_SCREW = 25.0
+"""Length of a button's screw, mm (common practice, no source)."""
+_BUTTON_SLOT = (60.0, 8.0, 10.0, 12.0)
+"""Least length, height and depth of a button's slot, and its distance from the worktop, mm (common
+practice, no source)."""
+
+
+def set_out_worktop(
+    wish: WorktopSpec,
+    rod: Rod,
+    bench: Bench,
+    moisture: tuple[float, float],
+    problems: Problems,
+) -> None:
+    """Lay the worktop on the bench and fix it; what can't be made is noted.
+
+    Slots are long enough for the wood to swell or shrink between the least and the most
+    ``moisture`` (%), whichever it is made at.
+    """
+    stock = find_stock(rod.stocks, wish.stock, ("worktop", "stock"), problems)
+    if stock is None or not _has_place(wish, rod, problems):
+        return
+    carriers = [
+        ref
+        for ref in refs_of(bench, Role.TOP, Role.CARCASS_RAIL)
+        if abs(bench.parts[ref].bounds().high[2] - rod.height) < TOUCH
+    ]
+    fixing = wish.fixing
+    if fixing is None:
+        fixing = "buttons" if not carriers else "screwed" if stock.kind == "sheet" else "slotted"
+    if fixing == "buttons" and carriers:
+        problems.add(
+            ("worktop", "fixing"),
+            "buttons hook into the sides, and the carcass's top lies where they go",
+            "Write `fixing: slotted`, or leave the top out (`carcass.top: none`).",
+        )
+        return
+    if fixing != "buttons" and not carriers:
+        problems.add(
+            ("worktop", "fixing"),
+            "the carcass has no top to screw through",
+            "Write `fixing: buttons`, or give the carcass a top.",
+        )
+        return
+    lowest = _lay(wish, rod, stock, bench)
+    if fixing == "buttons":
+        for side in refs_of(bench, Role.SIDE):
+            _buttons(bench, side, lowest, rod.height, moisture)
+    else:
+        for carrier in carriers:
+            _screws(bench, carrier, lowest, moisture if fixing == "slotted" else None)
+
+
+def _has_place(wish: WorktopSpec, rod: Rod, problems: Problems) -> bool:
+    """Whether nothing stands in its way; what does is noted."""
+    say, before = problems.length, len(problems)
+    over = wish.overhang
+    if rod.frame is not None and rod.frame.top > rod.height + TOUCH:
+        problems.add(
+            ("face_frame", "overhang", "top"),
+            "a face frame can't reach above the carcass where a worktop lies on it",
+            "Leave `overhang.top` out.",
+        )
+    gap = side_gap(rod, rod.height, rod.overall)
+    if gap is not None and over.sides > gap + TOUCH:
+        problems.add(
+            ("worktop", "overhang", "sides"),
+            f"an overhang of {say(over.sides)} runs into the walls: the gap beside the carcass is "
+            f"down to {say(gap)} there",
+            "Make it smaller, or `fit.sides` larger.",
+        )
+    behind = rod.gap_behind
+    if behind is not None and over.rear > behind + TOUCH:
+        problems.add(
+            ("worktop", "overhang", "rear"),
+            f"an overhang of {say(over.rear)} runs into the wall: the gap behind the unit is "
+            f"{say(behind)}",
+            "Make it smaller, or `fit.back` larger.",
+        )
+    return len(problems) == before
+
+
+def _lay(wish: WorktopSpec, rod: Rod, stock: Stock, bench: Bench) -> str:
+    """Lay its layers on the bench, from the carcass up; the ref of the lowest."""
+    over = wish.overhang
+    refs: list[str] = []
+    glued, trim = wish.layers > 1, bench.sizes.usual(GLUE_UP_TRIM)
+    ref = bench.next_ref(Role.WORKTOP)
+    for number in range(wish.layers):
+        low = rod.height + number * stock.thickness
+        layer = lay_board(
+            bench, Role.WORKTOP, "Worktop layer" if glued else "Worktop", GROUP,
+            Box(
+                (-over.sides, rod.face - over.front, low),
+                (rod.width + over.sides, rod.rear + over.rear, low + stock.thickness),
+            ),
+            X, Z, stock,
+            ref=ref + "abcd"[number] if glued else ref,
+            shows=(Surface.FACE, Surface.FACE_EDGE) if number == wish.layers - 1
+            else (Surface.FACE_EDGE,),
+            trim=(trim, trim) if glued else (0.0, 0.0),
+            withdraw=Z,
+        )  # fmt: skip
+        if refs:
+            at = meeting(bench.parts[refs[-1]].bounds(), layer.bounds())
+            assert at is not None
+            bench.join(JointKind.FACE_GLUED, refs[-1], layer.ref, at)
+        refs.append(layer.ref)
+    return refs[0]
+
+
+def _screws(bench: Bench, carrier: str, worktop: str, moisture: tuple[float, float] | None) -> None:
+    """Screws up through a panel or rail, clear of the uprights under it.
+
+    With ``moisture`` they go through slots across the worktop's grain; the front row stays
+    put, so that the front does, and a single row has half the worktop to follow.
+    """
+    slotted, sizes = moisture is not None, bench.sizes
+    hole = sizes.clearance(sizes.screw)
+    part, top = bench.parts[carrier], bench.parts[worktop]
+    low, high = part.bounds().low, part.bounds().high
+    deep = high[1] - low[1]
+    rows = [(low[1] + high[1]) / 2] if deep < _ONE_ROW else _places(low[1], high[1], sizes)
+    count = 0
+    for start, end in _bays(bench, part):
+        for x in _places(start, end, sizes, _FROM_END):
+            for number, y in enumerate(rows):
+                count += 1
+                if moisture and (number or len(rows) == 1):
+                    moving = y - rows[0] if number else top.blank.width / 2
+                    half = hole / 2
+                    long = _slot(sizes, top, moving, moisture, hole, sizes.usual(_LEAST_SLOT)) / 2
+                    box = Box((x - half, y - long, low[2]), (x + half, y + long, high[2]))
+                    bench.mortise(carrier, box, Z, round_ends=True, use="screw")
+                else:
+                    bench.drill(carrier, (x, y, low[2]), Z, hole, None, "screw")
+    held = grip(top.blank.stock)
+    screws = wood_screws(sizes, part.blank.thickness, top.blank.thickness, count, held)
+    fixings = (screws, washers(sizes, count)) if slotted else (screws,)
+    kind = JointKind.BUTTONED if slotted else JointKind.SCREWED
+    at = meeting(part.bounds(), top.bounds())
+    assert at is not None
+    bench.join(kind, carrier, worktop, at, *fixings)
+
+
+def _bays(bench: Bench, carrier: Part) -> list[tuple[float, float]]:
+    """The stretches of a panel's length (x) that no upright stands under."""
+    box = carrier.bounds()
+    under = sorted(
+        (bounds.low[0], bounds.high[0])
+        for ref in refs_of(bench, Role.SIDE, Role.DIVIDER)
+        if (bounds := bench.parts[ref].bounds()) and meeting(box, bounds) is not None
+    )
+    bays, start = [], box.low[0]
+    for low, high in under:
+        if low - start > TOUCH:
+            bays.append((start, low))
+        start = max(start, high)
+    if box.high[0] - start > TOUCH:
+        bays.append((start, box.high[0]))
+    return bays
+
+
+def _places(low: float, high: float, sizes: TradeSizes, inset: float = _FROM_EDGE) -> list[float]:
+    """Where to fix along a stretch: near its ends and evenly between, or in its middle if short."""
+    inset = min(sizes.usual(inset), (high - low) / 3)
+    length = high - low - 2 * inset
+    if high - low < _ONE_ROW:
+        return [(low + high) / 2]
+    steps = max(1, ceil(length / sizes.usual(_SPACING) - TOUCH))
+    return [low + inset + number * length / steps for number in range(steps + 1)]
+
+
+def _slot(
+    sizes: TradeSizes,
+    top: Part,
+    moving: float,
+    moisture: tuple[float, float],
+    wide: float,
+    least: float,
+) -> float:
+    """Length (mm) of a slot in which something ``wide`` can follow that much of the worktop's
+    width either way."""
+    moves = 2 * stock_swelling(top.blank.stock, moving, moisture)
+    return max(least, sizes.round_up(wide + moves))
+
+
+def _buttons(
+    bench: Bench, side: str, worktop: str, height: float, moisture: tuple[float, float]
+) -> None:
+    """Slots for buttons in the inner face of a side, and the buttons."""
+    sizes = bench.sizes
+    button = sizes.usual(_BUTTON)
+    long, high, deep, below = map(sizes.usual, _BUTTON_SLOT)
+    part = bench.parts[side]
+    box, top = part.bounds(), bench.parts[worktop].bounds()
+    deep = min(deep, part.blank.thickness / 2)
+    board = bench.parts[worktop]
+    long = min(_slot(sizes, board, board.blank.width / 2, moisture, button, long), box.size[1] / 2)
+    left = box.low[0] < TOUCH
+    outer = (box.high[0] - deep, box.high[0]) if left else (box.low[0], box.low[0] + deep)
+    places = [
+        y for y in _places(box.low[1], box.high[1], sizes)
+        if y - long / 2 > box.low[1] and y + long / 2 < box.high[1]
+    ] or [(box.low[1] + box.high[1]) / 2]  # fmt: skip
+    for y in places:
+        slot = Box(
+            (outer[0], y - long / 2, height - below - high),
+            (outer[1], y + long / 2, height - below),
+        )
+        bench.mortise(side, slot, (-1.0 if left else 1.0, 0.0, 0.0), round_ends=True, use="button")
+    at = meeting(box, top)
+    assert at is not None
+    bench.join(
+        JointKind.BUTTONED, side, worktop, at,
+        Fixing("worktop button", len(places), f"{sizes.say(button)} wide"),
+        Fixing(
+            "wood screw", len(places),
+            sizes.screw_size(sizes.screw, sizes.usual(_BUTTON_SCREW)),
+            f"pilot {sizes.say(sizes.pilot(sizes.screw, grip(board.blank.stock)))}",
+        ),
+    )  # fmt: skip

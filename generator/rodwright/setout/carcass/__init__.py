@@ -1,0 +1,1 @@
+"""The carcass: panels, what divides it, shelves, and the back."""

@@ -1,0 +1,157 @@
+"""Sides, top and bottom."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from rodwright.problems import Problems
+from rodwright.setout.bench import DOWN, LEFT, Bench, X, Y, Z
+from rodwright.setout.joints import make_joint
+from rodwright.setout.rod.main_lines import Rod
+from rodwright.unit import Blank, Grain, Part, Placement, Role, Stock, Surface
+from rodwright.wishes.models import UnitSpec
+
+
+@dataclass(frozen=True, slots=True)
+class Upright:
+    """A side or divider as its neighbours see it: its ref and its two faces' x, in mm."""
+
+    ref: str
+    left: float
+    right: float
+
+
+@dataclass(frozen=True, slots=True)
+class Level:
+    """A top, bottom or row shelf as its neighbours see it: its ref and its two faces' z.
+
+    ``over`` says that it covers the ends of the sides, ``panel`` that it is no mere rail.
+    """
+
+    ref: str
+    low: float
+    high: float
+    over: bool = False
+    panel: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class Carcass:
+    """The box: sides, and top and bottom where there are any."""
+
+    left: Upright
+    right: Upright
+    bottom: Level | None
+    top: Level | None
+
+
+BOTH_FACES = (Surface.FACE, Surface.REVERSE)
+
+
+def blank(
+    length: float,
+    width: float,
+    stock: Stock,
+    shows: tuple[Surface, ...] = BOTH_FACES,
+    trim: float = 0.0,
+) -> Blank:
+    """A panel's blank with the grain along its length, if its stock has any.
+
+    ``shows`` are the surfaces that are seen when all is in place; ``trim`` mm are left on
+    in length and width when it is first cut.
+    """
+    grain = Grain.NONE if stock.grain is Grain.NONE else Grain.LENGTHWISE
+    return Blank(length, width, stock.thickness, stock, grain, shows, trim, trim)
+
+
+def level_placement(x: float, y: float, z: float) -> Placement:
+    """Of a part lying flat, face up, its length to the right."""
+    return Placement((x, y, z), X, Y)
+
+
+def upright_placement(x: float, y: float, z: float) -> Placement:
+    """Of a part standing up, length upwards, face to the left; (x, y, z) is the lower
+    front corner of its right face."""
+    return Placement((x, y, z), Z, Y)
+
+
+def set_out_carcass(spec: UnitSpec, rod: Rod, bench: Bench, problems: Problems) -> Carcass:
+    """Lay sides, top and bottom on the bench, jointed at the corners; note what can't be made."""
+    t, depth = rod.thickness, rod.depth
+    over_top, over_bottom = spec.carcass.top == "over", spec.carcass.bottom == "over"
+    reach = rod.reach(rod.corners, t)
+    low = rod.base + (t - reach if over_bottom else 0.0)
+    high = rod.height - (t - reach if over_top else 0.0)
+    front = rod.front("sides")
+    # In an opening only the inside is seen.
+    seen = BOTH_FACES if rod.opening is None else (Surface.REVERSE,)
+    side_blank = blank(high - low, depth - front, rod.stock, seen)
+    left = bench.add(
+        Part(
+            bench.next_ref(Role.SIDE),
+            "Left side",
+            Role.SIDE,
+            "Carcass",
+            side_blank,
+            upright_placement(t, front, low),
+            withdraw=LEFT,
+        )
+    )
+    right = bench.add(
+        Part(
+            bench.next_ref(Role.SIDE),
+            "Right side",
+            Role.SIDE,
+            "Carcass",
+            side_blank,
+            Placement((rod.width - t, depth, low), Z, (0.0, -1.0, 0.0)),
+            withdraw=X,
+        )
+    )
+    bottom = top = None
+    if rod.has_bottom:
+        bottom = _level(rod, bench, Role.BOTTOM, rod.bottom_underside, over_bottom)
+    if rod.has_top:
+        top = _level(rod, bench, Role.TOP, rod.height - t, over_top)
+    carcass = Carcass(
+        Upright(left.ref, 0.0, t), Upright(right.ref, rod.width - t, rod.width), bottom, top
+    )
+    for level, over in ((bottom, over_bottom), (top, over_top)):
+        if level is bottom and over and rod.toe:
+            continue  # Sides can't run past a toe board and stand on the bottom: the base says so.
+        for side in (carcass.left, carcass.right):
+            if level is not None:
+                _corner(rod, bench, side, level, over, problems)
+    return carcass
+
+
+def _level(rod: Rod, bench: Bench, role: Role, z: float, over: bool) -> Level:
+    t = rod.thickness
+    start = 0.0 if over else t - rod.reach(rod.corners, t)
+    front = rod.front(role.value)
+    inside = Surface.REVERSE if role is Role.TOP else Surface.FACE
+    outside_seen = role is Role.TOP and rod.opening is None
+    part = Part(
+        bench.next_ref(role),
+        role.value.capitalize(),
+        role,
+        "Carcass",
+        blank(
+            rod.width - 2 * start,
+            rod.depth - front,
+            rod.stock,
+            BOTH_FACES if outside_seen else (inside,),
+        ),
+        level_placement(start, front, z),
+        withdraw=Z if role is Role.TOP else DOWN,
+    )
+    bench.add(part)
+    return Level(part.ref, z, z + t, over)
+
+
+def _corner(
+    rod: Rod, bench: Bench, side: Upright, level: Level, over: bool, problems: Problems
+) -> None:
+    """Joint a side and a level: the one that runs through carries the other."""
+    through, ending = (level.ref, side.ref) if over else (side.ref, level.ref)
+    make_joint(bench, rod.corners, through, ending, problems, ("carcass", "corners"), unit=rod.unit)

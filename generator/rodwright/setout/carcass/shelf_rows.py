@@ -1,0 +1,263 @@
+"""Rows of holes for adjustable shelves: where they run, and the shelves that rest on them.
+
+Lengths in mm, unit frame unless said otherwise.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import floor
+
+from rodwright.lengths import LengthUnit, from_inches
+from rodwright.problems import KeyPath, Problems
+from rodwright.setout.carcass.box import Upright
+from rodwright.setout.carcass.spaces import Space
+from rodwright.wishes.models import ShelvesSpec
+from rodwright.wishes.shelf_holes import ShelfHolesSpec
+
+SETBACK: dict[LengthUnit, float] = {"mm": 37.0, "in": from_inches("1 7/16")}
+"""From the front edge of the uprights to the front row, mm ("What all modular 32mm systems have in
+common", davelers.com/32mm); from the rear edge of the shelf to the rear row as much, so that the
+two sides are alike (common practice, no source)."""
+SLEEVE: dict[LengthUnit, float] = {"mm": 2.0, "in": from_inches("1/32")}
+"""How much wider (mm) the hole for a sleeve is than its pin (common practice, no source)."""
+ENDS = 2
+"""Pitches kept free at either end of a row that nothing more was said of (common practice, no
+source)."""
+WEB = 3.0
+"""Wood left between a hole and any other working, or the far face, mm (common practice, no
+source)."""
+MOST_HOLES = 300
+"""Holes of one row; at the usual pitch that is a shelf unit of nearly 10 m."""
+PLATE_CLEAR = 8.0
+"""Wood left between a hole and one for a hinge's plate that it doesn't fall together with, mm
+(common practice, no source)."""
+PLATE_USE, PIN_USE = "hinge plate", "adjustable shelves"
+"""What the holes of a hinge's plate, and those of a row, are for."""
+_MERGED = 20.0
+"""Rows this near (mm) the line of a door's hinge plates are laid on it (common practice, no
+source)."""
+_ROUNDING = 1e-6
+
+
+@dataclass(frozen=True, slots=True)
+class ShelfRows:
+    """The rows of one space: two on each of the faces that bound it.
+
+    ``heights`` are the z of the holes' centres from the bottom up, ``bearing`` the ones that
+    shelves rest on.  ``front`` and ``rear`` are the y of the two rows; ``where`` is the way
+    to ``wish``.
+    """
+
+    where: KeyPath
+    wish: ShelfHolesSpec
+    space: Space
+    heights: tuple[float, ...]
+    bearing: tuple[float, ...]
+    front: float
+    rear: float
+
+    @property
+    def uprights(self) -> tuple[Upright, Upright]:
+        """The uprights to the left and right of the space."""
+        return self.space.left, self.space.right
+
+    @property
+    def undersides(self) -> tuple[float, ...]:
+        """The z of the undersides of the shelves: half a pin above the holes' centres."""
+        return tuple(height + self.wish.diameter / 2 for height in self.bearing)
+
+
+def hole_diameter(wish: ShelfHolesSpec, unit: LengthUnit) -> float:
+    """Diameter of the holes: the pin's, or its sleeve's."""
+    return wish.diameter + (SLEEVE[unit] if wish.sleeves else 0.0)
+
+
+def end_margin(wish: ShelfHolesSpec, unit: LengthUnit) -> float:
+    """The least distance from a hole's centre to the end of its space."""
+    wide = hole_diameter(wish, unit)
+    return max(wide, wide / 2 + WEB)
+
+
+def best_datum(heights: Sequence[float], pitch: float) -> float:
+    """Where a row must begin (0 <= datum < pitch) for its holes to come nearest to heights.
+
+    The largest distance from a height to its nearest hole is then as small as it can be:
+    half of what the largest gap between the heights' remainders leaves of the pitch.
+    """
+    rests = sorted(height % pitch for height in heights)
+    following = [*rests[1:], rests[0] + pitch]
+    gaps = [after - rest for rest, after in zip(rests, following, strict=True)]
+    widest = max(range(len(gaps)), key=gaps.__getitem__)
+    return (following[widest] + (pitch - gaps[widest]) / 2) % pitch
+
+
+def lay_rows(
+    space: Space,
+    wished: Sequence[float],
+    thickness: float,
+    across: tuple[float, float, float],
+    wish: ShelvesSpec,
+    where: KeyPath,
+    problems: Problems,
+) -> ShelfRows | None:
+    """The rows for the adjustable shelves of a space; None where they can't be, which is noted.
+
+    Behind a door on concealed hinges the front rows lie on the line of the hinges' plates, unless
+    the maker said where they lie.
+
+    ``wished`` are the undersides of the shelves above the floor of the space, ``thickness``
+    is how thick they are.  ``across`` are the y of the front that rows are measured from, and
+    of the shelves' front and rear.
+    """
+    holes, place = wish.holes, (*where, "holes")
+    rows = _across(holes, across, space.plates, place, problems)
+    if rows is None or not _fits(holes, space.height, place, problems):
+        return None
+    pin = holes.diameter / 2
+    if holes.start is not None:
+        datum = holes.start
+    elif wish.at is not None:
+        datum = wished[0] - pin
+    else:
+        datum = best_datum([height - pin for height in wished], holes.pitch)
+    steps = _nearest(space.height, wish, wished, datum, thickness, where, problems)
+    if not steps:
+        return None
+    low, high = _ends(holes, space.height, problems.unit)
+    reach = range(floor((low - datum) / holes.pitch), floor((high - datum) / holes.pitch) + 1)
+    if holes.near is not None:
+        reach = range(-holes.near, holes.near + 1)
+        some = {step + more for step in steps for more in reach}
+    else:
+        some = set(range(min([*reach, *steps]), max([*reach, *steps]) + 1))
+
+    def height(step: int) -> float:
+        return space.low + datum + step * holes.pitch
+
+    kept = [
+        step for step in sorted(some)
+        if step in steps or low - _ROUNDING <= height(step) - space.low <= high + _ROUNDING
+    ]  # fmt: skip
+    if len(kept) > MOST_HOLES:
+        problems.add(
+            (*place, "pitch"),
+            f"a row of {len(kept)} holes {problems.length(holes.pitch)} apart is more than anybody "
+            f"bores",
+            f"Make the pitch greater, or bore only some: `near`, or `from` and `to` ({MOST_HOLES} "
+            "at most).",
+        )
+        return None
+    return ShelfRows(
+        place, holes, space, tuple(map(height, kept)), tuple(map(height, steps)), *rows
+    )
+
+
+def _across(
+    holes: ShelfHolesSpec,
+    across: tuple[float, float, float],
+    plates: float | None,
+    where: KeyPath,
+    problems: Problems,
+) -> tuple[float, float] | None:
+    """The y of the front and the rear row; ``plates`` is that of the hinge plates, if any."""
+    say = problems.length
+    upright, shelf, rear = across
+    setback = holes.setback
+    if setback is None:
+        setback = min(SETBACK[problems.unit], (rear - shelf) / 4)
+    first = max(upright + setback, shelf + hole_diameter(holes, problems.unit))
+    last = rear - setback
+    if holes.setback is None and plates is not None and abs(plates - first) < _MERGED:
+        wide = hole_diameter(holes, problems.unit)
+        if shelf + wide <= plates <= last - wide - WEB:
+            first = plates
+    if last - first < hole_diameter(holes, problems.unit) + WEB - _ROUNDING:
+        problems.add(
+            (*where, "setback"),
+            f"rows set back by {say(setback)} at front and rear run into each other under shelves "
+            f"{say(rear - shelf)} deep",
+            "Make the setback smaller or the shelves deeper.",
+        )
+        return None
+    return first, last
+
+
+def _fits(holes: ShelfHolesSpec, clear: float, where: KeyPath, problems: Problems) -> bool:
+    """Whether a row's own figures agree with each other and with the height of the space."""
+    say, before = problems.length, len(problems)
+    wide = hole_diameter(holes, problems.unit)
+    if holes.pitch < wide + WEB:
+        problems.add(
+            (*where, "pitch"),
+            f"holes of {say(wide)} that are {say(holes.pitch)} apart leave too little wood between "
+            "them",
+            f"Make the pitch at least {problems.at_least(wide + WEB)}.",
+        )
+    for key, end in (("from", holes.start), ("to", holes.stop)):
+        if end is not None and not wide / 2 <= end <= clear - wide / 2:
+            problems.add(
+                (*where, key),
+                f"a hole at {say(end)} isn't in its space, which is {say(clear)} high",
+                f"Keep it between {say(wide / 2)} and {say(clear - wide / 2)}.",
+            )
+    if holes.start is not None and holes.stop is not None and holes.stop < holes.start:
+        problems.add(
+            (*where, "to"),
+            f"a row can't begin at {say(holes.start)} and end at {say(holes.stop)}",
+            "Swap them.",
+        )
+    return len(problems) == before
+
+
+def _ends(holes: ShelfHolesSpec, clear: float, unit: LengthUnit) -> tuple[float, float]:
+    """The least and the greatest height of a hole above the floor of a space, if no shelf rests
+    on it."""
+    margin = ENDS * holes.pitch if holes.near is None else end_margin(holes, unit)
+    low = margin if holes.start is None else holes.start
+    high = clear - margin if holes.stop is None else holes.stop
+    return low, high
+
+
+def _nearest(
+    clear: float,
+    wish: ShelvesSpec,
+    wished: Sequence[float],
+    datum: float,
+    thickness: float,
+    where: KeyPath,
+    problems: Problems,
+) -> tuple[int, ...]:
+    """The hole for each shelf, counted from the datum; empty where they can't all have one."""
+    say, holes = problems.length, wish.holes
+    pitch, pin = holes.pitch, holes.diameter / 2
+    low = end_margin(holes, problems.unit) if holes.start is None else holes.start
+    high = clear - thickness - pin
+    if holes.stop is not None:
+        high = min(high, holes.stop)
+    found: list[int] = []
+    for number, height in enumerate(wished):
+        place = (*where, "at", wish.at.index(height)) if wish.at is not None else where
+        step = floor((height - pin - datum) / pitch + 0.5 + _ROUNDING)
+        # Where the nearest hole lies just outside, the next one further in does as well.
+        step += (datum + step * pitch < low - _ROUNDING) - (datum + step * pitch > high + _ROUNDING)
+        hole = datum + step * pitch
+        if abs(hole - height + pin) > pitch or not low - _ROUNDING <= hole <= high + _ROUNDING:
+            problems.add(
+                place,
+                f"the shelf at {say(height)} has no hole near it: there can be some from "
+                f"{say(low)} to {say(high)} above the floor of its space",
+                "Move the shelf, or let the row begin lower or end higher.",
+            )
+            return ()
+        if found and (step - found[-1]) * pitch <= thickness:
+            problems.add(
+                place,
+                f"with holes {say(pitch)} apart, the shelf at {say(height)} comes on the one at "
+                f"{say(wished[number - 1])}",
+                "Move the shelves apart, or make the pitch smaller.",
+            )
+            return ()
+        found.append(step)
+    return tuple(found)

@@ -1,0 +1,1 @@
+"""Doors, and what they hang on."""

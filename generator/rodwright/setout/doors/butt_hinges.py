@@ -1,0 +1,109 @@
+"""Butt hinges: leaves let into the edge of an inset door and what faces it."""
+
+from __future__ import annotations
+
+from rodwright.geometry import Box
+from rodwright.setout import looks
+from rodwright.setout.bench import LEFT, TOUCH, X
+from rodwright.setout.doors.hinge_places import CARRIERS, LEAST_WALL, Hinge, Made, shared
+from rodwright.setout.grip import grip
+from rodwright.unit import Fixing
+
+_SCREW = 16.0
+"""Length of their screws, mm (common practice, no source)."""
+SCREWS_PER_BUTT = 6
+"""Three a leaf (common practice, no source)."""
+
+
+def butts(hinge: Hinge, count: int) -> Made | None:
+    """Let the leaves into the door's edge and what faces it.
+
+    The pin stands in front of the faces by half a knuckle, in the middle of the gap.
+    Each leaf is let in by what half of the gap doesn't take, or packed out to fill it.
+    """
+    wish, outline, say = hinge.wish.hinge, hinge.hung.outline, hinge.problems.length
+    if hinge.wish.hung != "inset":
+        hinge.problems.add(
+            (*hinge.where, "kind"),
+            "butt hinges are for inset doors",
+            "Write `hung: inset`, or `kind: cup`.",
+        )
+        return None
+    thickness = outline.rear - outline.front
+    if wish.leaf > thickness - LEAST_WALL + TOUCH:
+        hinge.problems.add(
+            (*hinge.where, "leaf"),
+            f"leaves that reach {say(wish.leaf)} onto the edge leave less than "
+            f"{say(LEAST_WALL)} of a door {say(thickness)} thick",
+            "Take narrower leaves, or a thicker door.",
+        )
+        return None
+    heights = hinge.heights(count, None)
+    if heights is None:
+        return None
+    gap = hinge.inwards * (hinge.edge - hinge.surround)
+    depth = wish.leaf_thickness - gap / 2
+    carriers = _facing(hinge, heights)
+    if carriers is None:
+        return None
+    if depth > TOUCH:
+        for z in heights:
+            _let_in(hinge, (hinge.hung.near,), hinge.edge, hinge.inwards * depth, z)
+            _let_in(hinge, carriers, hinge.surround, -hinge.inwards * depth, z)
+    name = f"butt hinge, {say(wish.length)}"
+    let_in = f"each leaf {'let in' if depth >= 0 else 'packed out'} {say(abs(depth))}"
+    sizes = hinge.bench.sizes
+    screw = sizes.screw_size(sizes.small_screw, sizes.longest_screw(_SCREW))
+    held = grip(hinge.bench.parts[hinge.hung.near].blank.stock)
+    pilot = f"pilot {sizes.say(sizes.pilot(sizes.small_screw, held))}"
+    fixings = (
+        Fixing(name, count, f"leaf {say(wish.leaf)}, knuckle {say(wish.knuckle)}", let_in),
+        Fixing("countersunk screw", SCREWS_PER_BUTT * count, screw, pilot),
+    )
+    x = (hinge.edge + hinge.surround) / 2
+    for z in heights:
+        pin = looks.knuckle(x, outline.front - wish.knuckle / 2, z, wish.length, wish.knuckle)
+        hinge.bench.show(hinge.hung.near, pin)
+    at = (hinge.surround, outline.front + wish.leaf / 2, (outline.low + outline.high) / 2)
+    return carriers[0], (x, outline.front - wish.knuckle / 2), at, fixings
+
+
+def _leaf(hinge: Hinge, x: float, reach: float, z: float) -> Box:
+    """What is cut for a leaf, from the face at ``x`` so far along x."""
+    wish, front = hinge.wish.hinge, hinge.hung.outline.front
+    low, high = sorted((x, x + reach))
+    half = wish.length / 2
+    return Box((low, front, z - half), (high, front + wish.leaf, z + half))
+
+
+def _facing(hinge: Hinge, heights: list[float]) -> tuple[str, ...] | None:
+    """Refs of the pieces that carry the leaves; None where they don't cover them."""
+    x, away = hinge.surround, -hinge.inwards * TOUCH * 10
+    found: dict[str, None] = {}
+    for z in heights:
+        leaf = _leaf(hinge, x, away, z)
+        there = {
+            ref: patch
+            for ref in hinge.around.parts.within(leaf)
+            if (part := hinge.bench.parts[ref]).role in CARRIERS
+            and (patch := shared(part.bounds(), leaf)) is not None
+        }
+        area = sum(box.size[1] * box.size[2] for box in there.values())
+        if area < leaf.size[1] * leaf.size[2] - TOUCH:
+            say = hinge.problems.length
+            hinge.problems.add(
+                (*hinge.where, "kind"),
+                f"beside the door, {say(z)} up, there is no wood for a hinge's leaf of "
+                f"{say(leaf.size[1])} x {say(leaf.size[2])}",
+                "Bring the upright forward, put a mid stile before it, or take cup hinges.",
+            )
+            return None
+        found |= dict.fromkeys(there)
+    return tuple(found)
+
+
+def _let_in(hinge: Hinge, refs: tuple[str, ...], x: float, reach: float, z: float) -> None:
+    for ref in refs:
+        box = shared(hinge.bench.parts[ref].bounds(), _leaf(hinge, x, reach, z))
+        if box is not None:
+            hinge.bench.mortise(ref, box, X if reach > 0 else LEFT, use="hinge leaf")

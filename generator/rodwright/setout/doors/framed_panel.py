@@ -1,0 +1,241 @@
+"""Frame and panel: stiles that run through, rails between them, a panel in a groove."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from rodwright.problems import KeyPath, Problems
+from rodwright.setout.bench import DOWN, FORWARD, LEFT, Bench, X, Z, meeting
+from rodwright.setout.doors.panel import Outline, Panel, fit_panel
+from rodwright.setout.joints import make_joint
+from rodwright.setout.rod.main_lines import Rod
+from rodwright.unit import (
+    Blank,
+    Grain,
+    Groove,
+    JointKind,
+    Part,
+    Placement,
+    Rebate,
+    Role,
+    Stock,
+    Surface,
+    Working,
+)
+from rodwright.wishes.doors import DoorsSpec
+from rodwright.wishes.joints import JointSpec
+
+BOTH_FACES = (Surface.FACE, Surface.REVERSE)
+
+
+@dataclass(frozen=True, slots=True)
+class Framed:
+    """Refs of the stiles, and of all the pieces."""
+
+    left: str
+    right: str
+    refs: tuple[str, ...]
+
+
+def set_out_framed(
+    wish: DoorsSpec,
+    outline: Outline,
+    group: str,
+    stock: Stock,
+    rod: Rod,
+    bench: Bench,
+    problems: Problems,
+    where: KeyPath,
+    moisture: tuple[float, float],
+) -> Framed | None:
+    """Lay a frame and its panel on the bench, in a group of their own; None where it can't be
+    made, which is noted."""
+    frame = wish.frame
+    low_rail = frame.bottom_rail_width if frame.bottom_rail_width is not None else frame.rail_width
+    inner = replace(
+        outline,
+        left=outline.left + frame.stile_width,
+        right=outline.right - frame.stile_width,
+        low=outline.low + low_rail,
+        high=outline.high - frame.rail_width,
+    )
+    if not _possible(wish, outline, inner, problems, where):
+        return None
+    panel = fit_panel(wish, outline, inner, stock, rod, problems, where, moisture)
+    if panel is None:
+        return None
+    refs = _stiles(wish, outline, inner, group, stock, panel, bench)
+    rails = _rails(wish, outline, inner, group, stock, panel, bench)
+    kind = Grain.NONE if panel.stock.grain is Grain.NONE else Grain.LENGTHWISE
+    reach, up = frame.groove - panel.beside, frame.groove - panel.ends
+    blank = Blank(
+        inner.height + 2 * up,
+        inner.width + 2 * reach,
+        panel.thickness,
+        panel.stock,
+        kind,
+        BOTH_FACES,
+    )
+    rear = (outline.front + outline.rear + panel.thickness) / 2
+    sheet = bench.add(
+        Part(
+            bench.next_ref(Role.DOOR_PANEL),
+            "Door panel",
+            Role.DOOR_PANEL,
+            group,
+            blank,
+            Placement((inner.right + reach, rear, inner.low - up), Z, LEFT),
+            withdraw=FORWARD,
+        )
+    ).ref
+    held = JointKind.FLOATING if panel.stock.kind == "board" else JointKind.GROOVE
+    for member in (*refs, *rails):
+        _join(bench, held, member, sheet)
+    for stile in refs:
+        for rail in rails:
+            if frame.joint.joint == "tongued":
+                _join(bench, JointKind.TONGUE, stile, rail)
+            else:
+                _fasten(wish, stile, rail, bench, problems, (*where, "frame", "joint"))
+    return Framed(refs[0], refs[1], (*refs, *rails, sheet))
+
+
+def _join(bench: Bench, kind: JointKind, first: str, second: str) -> None:
+    at = meeting(bench.parts[first].bounds(), bench.parts[second].bounds())
+    assert at is not None, f"{first} and {second} were set out apart"
+    bench.join(kind, first, second, at)
+
+
+def _fasten(
+    wish: DoorsSpec, stile: str, rail: str, bench: Bench, problems: Problems, where: KeyPath
+) -> None:
+    """Joint a rail to a stile in the wood beside the panel's groove."""
+    whole = bench.parts[rail]
+    clear = replace(whole.blank, width=whole.blank.width - wish.frame.groove)
+    bench.parts[rail] = replace(whole, blank=clear)
+    make_joint(bench, wish.frame.joint, stile, rail, problems, where, unit=problems.unit)
+    bench.parts[rail] = whole
+
+
+def _possible(
+    wish: DoorsSpec, outline: Outline, inner: Outline, problems: Problems, where: KeyPath
+) -> bool:
+    """Whether the frame leaves an opening and its members enough beside their grooves."""
+    say, frame = problems.length, wish.frame
+    if inner.width <= 0 or inner.height <= 0:
+        problems.add(
+            (*where, "frame"),
+            f"stiles {say(frame.stile_width)} and rails {say(frame.rail_width)} wide leave no "
+            f"panel in a door {say(outline.width)} x {say(outline.height)}",
+            "Make them narrower, or the doors slabs.",
+        )
+        return False
+    if not _jointed(frame.joint, problems, (*where, "frame", "joint")):
+        return False
+    narrowest = min(
+        width
+        for width in (frame.stile_width, frame.rail_width, frame.bottom_rail_width)
+        if width is not None
+    )
+    if frame.groove > narrowest / 2:
+        problems.add(
+            (*where, "frame", "groove"),
+            f"a groove {say(frame.groove)} deep is more than half of a member "
+            f"{say(narrowest)} wide",
+            "Make the groove shallower or the members wider.",
+        )
+        return False
+    return True
+
+
+def _jointed(joint: JointSpec, problems: Problems, where: KeyPath) -> bool:
+    """Whether a door's frame is made with such joints."""
+    if joint.joint not in ("tongued", "dowelled", "loose-tenoned"):
+        problems.add(
+            where,
+            f"rails and stiles of a door can't be {joint.joint}",
+            "Write `tongued`, `dowelled` or `loose-tenoned`.",
+        )
+        return False
+    figures = joint.model_fields_set - {"joint"}
+    if joint.joint == "tongued" and figures:
+        problems.add(
+            (*where, min(figures)),
+            "the tongues of a door's rails fill the panel's groove",
+            "Leave it out, and give `frame.groove` or the panel's thickness.",
+        )
+        return False
+    return True
+
+
+def _blank(length: float, width: float, thickness: float, stock: Stock) -> Blank:
+    grain = Grain.NONE if stock.grain is Grain.NONE else Grain.LENGTHWISE
+    return Blank(length, width, thickness, stock, grain, BOTH_FACES)
+
+
+def _stiles(
+    wish: DoorsSpec, outline: Outline, inner: Outline, group: str, stock: Stock, panel: Panel,
+    bench: Bench,
+) -> tuple[str, str]:  # fmt: skip
+    """Both stiles, grooved in their inner edges; right through where the rails' tongues fill
+    the grooves, else as far as the panel reaches.
+
+    The right one is the left one turned end for end, so that they are the same piece where
+    the rails are alike.
+    """
+    thick, depth = outline.rear - outline.front, wish.frame.groove
+    blank = _blank(outline.height, wish.frame.stile_width, thick, stock)
+    position = (thick - panel.thickness) / 2
+    whole = Groove(Surface.FACE_EDGE, position, panel.thickness, depth, use="door panel")
+    ends = inner.low - depth - outline.low, outline.high - inner.high - depth
+    refs = []
+    for name, placement, (start, end) in (
+        ("Left door stile", Placement((inner.left, outline.rear, outline.low), Z, LEFT), ends),
+        ("Right door stile", Placement((inner.right, outline.rear, outline.high), DOWN, X),
+         ends[::-1]),
+    ):  # fmt: skip
+        groove = whole
+        if wish.frame.joint.joint != "tongued":
+            groove = replace(whole, start=start, stop=outline.height - end)
+        part = Part(
+            bench.next_ref(Role.DOOR_STILE), name, Role.DOOR_STILE, group, blank, placement,
+            (groove,), withdraw=FORWARD,
+        )  # fmt: skip
+        refs.append(bench.add(part).ref)
+    return refs[0], refs[1]
+
+
+def _rails(
+    wish: DoorsSpec, outline: Outline, inner: Outline, group: str, stock: Stock, panel: Panel,
+    bench: Bench,
+) -> tuple[str, str]:  # fmt: skip
+    """Both rails, grooved in their inner edges; with a tongue at each end where that is the joint.
+
+    The top one is the bottom one turned end for end.
+    """
+    thick, depth = outline.rear - outline.front, wish.frame.groove
+    cheek = (thick - panel.thickness) / 2
+    tongue = depth if wish.frame.joint.joint == "tongued" else 0.0
+    workings: tuple[Working, ...] = (
+        Groove(Surface.BACK_EDGE, cheek, panel.thickness, depth, use="door panel"),
+    )
+    if tongue:
+        workings += tuple(
+            Rebate(surface, end, tongue, cheek, use="tongue")
+            for surface in BOTH_FACES
+            for end in (Surface.NEAR_END, Surface.FAR_END)
+        )
+    left, right = inner.left - tongue, inner.right + tongue
+    refs = []
+    for name, width, placement in (
+        ("Bottom door rail", inner.low - outline.low,
+         Placement((left, outline.rear, outline.low), X, Z)),
+        ("Top door rail", outline.high - inner.high,
+         Placement((right, outline.rear, outline.high), LEFT, DOWN)),
+    ):  # fmt: skip
+        part = Part(
+            bench.next_ref(Role.DOOR_RAIL), name, Role.DOOR_RAIL, group,
+            _blank(right - left, width, thick, stock), placement, workings, withdraw=FORWARD,
+        )  # fmt: skip
+        refs.append(bench.add(part).ref)
+    return refs[0], refs[1]

@@ -1,0 +1,48 @@
+"""What the plates of concealed hinges are screwed to where a face frame stands inside the upright.
+
+All lengths in mm, unit frame.
+"""
+
+from __future__ import annotations
+
+from rodwright.geometry import Box
+from rodwright.setout.bench import NOWHERE, Y, Z
+from rodwright.setout.boards import lay_board, meet, screw_on
+from rodwright.setout.doors.hinge_places import HALF_PACKER, LEAST_FLOOR, PLATE_DEPTH, Hinge
+from rodwright.unit import JointKind, Role
+
+_BEHIND_FRAME = 1.0
+"""Least gap between a packer and the frame, mm (common practice, no source)."""
+
+
+def holds_plates(hinge: Hinge) -> bool:
+    """Whether packers are thick enough for a plate's screws to hold in them alone."""
+    return hinge.packing >= PLATE_DEPTH + LEAST_FLOOR
+
+
+def lay_hinge_packer(hinge: Hinge, plate: float, z: float) -> str:
+    """Lay the packer under the plate whose middle is at this height, and give its ref.
+
+    It is ripped from the stock of the frame, as wide as there is to pack, and stands with its
+    edge on the upright, so that the plate's screws go across the grain. It is screwed on above and
+    below the plate; one too thin for that is glued, and the plate is screwed on through it.
+    """
+    bench, space = hinge.bench, hinge.space
+    stile = next(part for part in bench.parts.values() if part.role is Role.STILE)
+    thick = stile.blank.thickness
+    half = bench.sizes.usual(HALF_PACKER)
+    left, right = sorted((hinge.face, hinge.surround))
+    front = max(plate - thick / 2, _BEHIND_FRAME)
+    box = Box(
+        (left, front, max(z - half, space.low)),
+        (right, front + thick, min(z + half, space.high)),
+    )
+    packer = lay_board(
+        bench, Role.PACKER, "Hinge packer", "Carcass", box, Z, Y, stile.blank.stock, shows=(),
+        withdraw=NOWHERE,
+    )  # fmt: skip
+    if holds_plates(hinge):
+        screw_on(bench, packer.ref, hinge.upright.ref)
+    else:
+        meet(bench, JointKind.FACE_GLUED, hinge.upright.ref, packer.ref)
+    return packer.ref

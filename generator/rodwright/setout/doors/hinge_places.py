@@ -1,0 +1,308 @@
+"""Where hinges stand on a door, clear of what is beside it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import ceil, floor, hypot
+from typing import Literal
+
+from rodwright.geometry import Box, Vector
+from rodwright.geometry.halfspaces import Plane
+from rodwright.geometry.nearby import Nearby
+from rodwright.lengths import LengthUnit
+from rodwright.problems import KeyPath, Problems
+from rodwright.setout.bench import TOUCH, Bench, to_part
+from rodwright.setout.carcass.box import Upright
+from rodwright.setout.carcass.shelf_rows import PLATE_CLEAR, ShelfRows, hole_diameter
+from rodwright.setout.carcass.spaces import Space
+from rodwright.setout.doors.panel import Outline
+from rodwright.setout.slope.lines import height_at
+from rodwright.unit import Fixing, Groove, Hole, Housing, Mortise, Notch, Rebate, Role
+from rodwright.wishes.doors import DoorsSpec
+
+ENDS = 100.0
+"""From a door's ends to its outer hinges, mm (common practice, no source)."""
+LEAST_FLOOR, LEAST_WALL = 1.5, 2.0
+"""Wood left under a cup and beside it, mm (common practice, no source)."""
+PLATE_PITCH, PLATE_HOLE, PLATE_DEPTH = 32.0, 5.0, 10.0
+"""Distance, diameter and depth of a plate's two holes, mm (common practice, no source)."""
+HALF_HINGE, HINGE_DEPTH = 32.0, 60.0
+"""What a concealed hinge takes up above and below its middle, and into the unit beside its
+upright, mm (from memory)."""
+
+HALF_PACKER = 56.0
+"""Half the height of a packer under a hinge's plate, mm: room for a screw at either end, clear of
+the plate and of the packer's ends (common practice, no source)."""
+FLUSH = 0.5
+"""An upright this near the edge of the opening needs no packers, mm (common practice)."""
+
+CARRIERS = (Role.SIDE, Role.DIVIDER, Role.STILE, Role.LIPPING)
+_LEVELS = (Role.SHELF, Role.TOP, Role.BOTTOM, Role.CARCASS_RAIL)
+
+
+Made = tuple[str, tuple[float, float], Vector, tuple[Fixing, ...]]
+"""Carrier, axis (x, y), middle of the joint, and fixings."""
+
+
+@dataclass(frozen=True, slots=True)
+class Hung:
+    """A door to be hung: its outline, the side of its hinges, refs, and the width of wood (mm)
+    that a boring may have from either edge.
+
+    ``near`` is the piece that carries the hinges, ``far`` the one at the other edge; ``refs``
+    are all that turn.  A sloping ceiling will cut the door at ``slope``, if there is one.
+    """
+
+    outline: Outline
+    hinges: Literal["left", "right"]
+    near: str
+    far: str
+    refs: tuple[str, ...]
+    clear: float
+    slope: Plane | None = None
+
+    def top(self, x: float) -> float:
+        """The height (z) at which the door ends at this x, once it is cut to a slope."""
+        outline = self.outline
+        if self.slope is None:
+            return outline.high
+        ends = (height_at(self.slope, x, y) for y in (outline.front, outline.rear))
+        return max(outline.low, min(outline.high, *ends))
+
+
+@dataclass(frozen=True, slots=True)
+class Around:
+    """Refs of all that carries hinges or is in their way, by where it stands; and the rows of holes
+    that will be drilled."""
+
+    parts: Nearby[str]
+    rows: tuple[ShelfRows, ...]
+
+
+def surroundings(bench: Bench, rows: tuple[ShelfRows, ...] = ()) -> Around:
+    """What stands round doors that are still to be hung."""
+    parts = Nearby(
+        (part.bounds(), ref)
+        for ref, part in bench.parts.items()
+        if part.role in CARRIERS or part.role in _LEVELS
+    )
+    return Around(parts, rows)
+
+
+@dataclass(frozen=True, slots=True)
+class Hinge:
+    """Everything that hanging one door needs."""
+
+    wish: DoorsSpec
+    hung: Hung
+    space: Space
+    bench: Bench
+    problems: Problems
+    where: KeyPath
+    around: Around
+
+    @property
+    def inwards(self) -> float:
+        """1 where x grows from the hinges into the door, else -1."""
+        return 1.0 if self.hung.hinges == "left" else -1.0
+
+    @property
+    def edge(self) -> float:
+        """The x of the door's edge at its hinges."""
+        outline = self.hung.outline
+        return outline.left if self.hung.hinges == "left" else outline.right
+
+    @property
+    def surround(self) -> float:
+        """The x of what bounds the opening at the hinges."""
+        front = self.space.front
+        return front.left if self.hung.hinges == "left" else front.right
+
+    @property
+    def upright(self) -> Upright:
+        """The side or divider behind the hinges."""
+        return self.space.left if self.hung.hinges == "left" else self.space.right
+
+    @property
+    def face(self) -> float:
+        """The x of the upright's inner face."""
+        upright = self.upright
+        return upright.right if self.hung.hinges == "left" else upright.left
+
+    @property
+    def packing(self) -> float:
+        """How thick what brings a plate out to the edge of the opening is; 0 for nothing."""
+        away = self.inwards * (self.surround - self.face)
+        return away if away > FLUSH else 0.0
+
+    def heights(self, count: int, plate: float | None) -> list[float] | None:
+        """Heights (z) of the hinges' middles, evenly spaced, moved clear of what is in the way."""
+        wish, outline, say = self.wish.hinge, self.hung.outline, self.problems.length
+        # Of the edge that the hinges are on: a slope may leave less of it than of the door.
+        height = self.hung.top(self.edge) - outline.low
+        half = wish.length / 2 if plate is None else wish.cup / 2
+        apart = wish.length if plate is None else 2 * HALF_HINGE
+        ends = wish.ends if wish.ends is not None else min(self.bench.sizes.usual(ENDS), height / 6)
+        ends = ends if wish.ends is not None else max(ends, half + LEAST_WALL)
+        run = height - 2 * ends
+        if ends < half + LEAST_WALL - TOUCH or run < (count - 1) * apart - TOUCH:
+            self.problems.add(
+                (*self.where, "ends" if wish.ends is not None else "count"),
+                f"{count} hinges, {say(ends)} from the ends, don't go on a door "
+                f"{say(height)} high" + ("" if height == outline.height else " at that edge"),
+                "Take fewer or smaller hinges, or a higher door.",
+            )
+            return None
+        heights = [outline.low + ends + run * number / (count - 1) for number in range(count)]
+        if plate is None:
+            return heights
+        step = max(0.0, min(run / (count - 1) / 2 - HALF_HINGE, 2 * ENDS))
+        found = []
+        for z in heights:
+            place = self._nearest_free(z, step, plate)
+            if place is None:
+                self.problems.add(
+                    (*self.where, "ends"),
+                    f"a hinge {say(z - outline.low)} up the door has no room beside the upright "
+                    f"{self.upright.ref}: a shelf or joints are in the way",
+                    "Move the shelf, or change `ends` or `count`.",
+                )
+                return None
+            found.append(place)
+        return found
+
+    def _nearest_free(self, z: float, step: float, plate: float) -> float | None:
+        outline = self.hung.outline
+        least = self.wish.hinge.cup / 2 + LEAST_WALL
+        high = outline.high - least
+        if self.hung.slope is not None:
+            # What is cut at the slope comes down beside the hinge.
+            inside = self.edge + self.inwards * HINGE_DEPTH
+            high = min(self.hung.top(self.edge), self.hung.top(inside)) - HALF_HINGE
+        rows = self._rows_beside()
+        steps = (z + sign * away for away in range(int(step) + 1) for sign in (1, -1))
+        usual = z if self.hung.slope is None else None
+        for place in (*self._on_the_grid(z, step, rows, plate), *steps):
+            fits = outline.low + least <= place + TOUCH and place <= high + TOUCH
+            if (
+                (fits or place == usual)
+                and self._free(place, plate)
+                and all(_leaves_pins(row, place, plate, self.problems.unit) for row in rows)
+            ):
+                return place
+        return None
+
+    def _rows_beside(self) -> list[ShelfRows]:
+        """The rows in the face that the plates are screwed to."""
+        left = self.hung.hinges == "left"
+        return [
+            rows for rows in self.around.rows
+            if (rows.space.left if left else rows.space.right).ref == self.upright.ref
+        ]  # fmt: skip
+
+    def _on_the_grid(
+        self, z: float, step: float, rows: list[ShelfRows], plate: float
+    ) -> list[float]:
+        """Places within ``step`` of a height, the nearest first, at which both holes of a plate
+        fall together with a row's; none where the maker said how far from the ends hinges are."""
+        if self.wish.hinge.ends is not None:
+            return []
+        found = []
+        for row in rows:
+            pitch = row.wish.pitch
+            if abs(PLATE_PITCH / pitch - round(PLATE_PITCH / pitch)) > TOUCH or all(
+                abs(line - plate) > TOUCH for line in (row.front, row.rear)
+            ):
+                continue
+            start = row.bearing[0] + PLATE_PITCH / 2
+            first, last = ceil((z - step - start) / pitch), floor((z + step - start) / pitch)
+            places = (start + number * pitch for number in range(first, last + 1))
+            found += [each for each in places if row.space.low < each < row.space.high]
+        return sorted(found, key=lambda place: abs(place - z))
+
+    def _free(self, z: float, plate: float) -> bool:
+        """Whether nothing level stands beside a hinge, and its borings meet nothing that is cut
+        into the door and the upright."""
+        outline, wish = self.hung.outline, self.wish.hinge
+        low, high = sorted((self.face, self.face + self.inwards * HINGE_DEPTH))
+        half = self.bench.sizes.usual(HALF_PACKER) if self.packing else HALF_HINGE
+        room = Box((low, outline.rear, z - half), (high, plate + PLATE_PITCH / 2, z + half))
+        if any(
+            part.role in _LEVELS and shared(part.bounds(), room) is not None
+            for part in map(self.bench.parts.__getitem__, self.around.parts.within(room))
+        ):
+            return False
+        middle = self.edge + self.inwards * (wish.edge + wish.cup / 2)
+        cup = _round((middle, outline.rear, z), wish.cup, (0.0, -wish.cup_depth, 0.0))
+        if self._cut(self.hung.near, cup):
+            return False
+        deep = (-self.inwards * self.plate_depth, 0.0, 0.0)
+        return not any(
+            self._cut(self.upright.ref, _round((self.face, plate, z + half), PLATE_HOLE, deep))
+            for half in (-PLATE_PITCH / 2, PLATE_PITCH / 2)
+        )
+
+    @property
+    def plate_depth(self) -> float:
+        """How deep a plate's holes are: two from both faces of a panel don't meet."""
+        return min(PLATE_DEPTH, 0.45 * self.bench.parts[self.upright.ref].blank.thickness)
+
+    def _cut(self, ref: str, box: Box) -> bool:
+        """Whether anything is cut into a part within ``LEAST_FLOOR`` of a box (unit frame)."""
+        part = self.bench.parts[ref]
+        local = to_part(part.placement, box)
+        x, y, z = (low - LEAST_FLOOR + TOUCH for low in local.low)
+        a, b, c = (high + LEAST_FLOOR - TOUCH for high in local.high)
+        near = Box((x, y, z), (a, b, c))
+        return any(
+            shared(near, _taken(working, part.blank.size)) is not None
+            for working in self.bench.workings_of(ref)
+            if isinstance(working, Hole | Rebate | Groove | Housing | Notch | Mortise)
+        )
+
+
+def _leaves_pins(row: ShelfRows, z: float, plate: float, unit: LengthUnit) -> bool:
+    """Whether the holes of a plate with its middle at this height stay clear of those that shelves
+    rest on."""
+    clear = (PLATE_HOLE + hole_diameter(row.wish, unit)) / 2 + PLATE_CLEAR - TOUCH
+    return not any(
+        hypot(line - plate, height - z - half) < clear
+        for line in (row.front, row.rear)
+        for height in row.bearing
+        for half in (-PLATE_PITCH / 2, PLATE_PITCH / 2)
+    )
+
+
+def _round(at: Vector, diameter: float, deep: Vector) -> Box:
+    """The box round a boring from a point of a surface so deep."""
+    axis = next(i for i in range(3) if deep[i])
+    half = [0.0 if i == axis else diameter / 2 for i in range(3)]
+    low, high = (
+        [
+            choose(place, place + into) + sign * reach
+            for place, into, reach in zip(at, deep, half, strict=True)
+        ]
+        for choose, sign in ((min, -1), (max, 1))
+    )
+    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+
+
+def _taken(working: Hole | Rebate | Groove | Housing | Notch | Mortise, size: Vector) -> Box:
+    """The box round what a working takes out, part frame."""
+    if not isinstance(working, Hole):
+        return working.removal(size)
+    axis, at = working.surface.axis, list(working.position)
+    at.insert(axis, size[axis] if working.surface.at_high else 0.0)
+    into = size[axis] if working.depth is None else working.depth
+    deep = [0.0, 0.0, 0.0]
+    deep[axis] = -into if working.surface.at_high else into
+    return _round((at[0], at[1], at[2]), working.diameter, (deep[0], deep[1], deep[2]))
+
+
+def shared(first: Box, second: Box) -> Box | None:
+    """What two boxes share; None where it has no volume."""
+    low = [max(a, b) for a, b in zip(first.low, second.low, strict=True)]
+    high = [min(a, b) for a, b in zip(first.high, second.high, strict=True)]
+    if any(b - a < TOUCH for a, b in zip(low, high, strict=True)):
+        return None
+    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))

@@ -1,0 +1,80 @@
+"""Hinges: cups or butts, how many, where, and what is cut for them."""
+
+from __future__ import annotations
+
+from rodwright.amounts import format_weight
+from rodwright.problems import KeyPath, Problems
+from rodwright.setout.bench import TOUCH, Bench
+from rodwright.setout.carcass.spaces import Space
+from rodwright.setout.doors.butt_hinges import butts
+from rodwright.setout.doors.cup_hinges import cups
+from rodwright.setout.doors.hinge_places import Around, Hinge, Hung
+from rodwright.unit import JointKind, Part, Swing
+from rodwright.wishes.doors import DoorsSpec, HingeSpec
+
+MOST = ((900.0, 6.0, 2), (1600.0, 12.0, 3), (2000.0, 17.0, 4), (2400.0, 22.0, 5))
+"""Greatest height (mm) and weight (kg) of a door on so many hinges; from the tables that
+makers of hinges print for doors up to 600 mm wide (from memory)."""
+OPENS = {"cup": 110.0, "butt": 180.0}
+"""How far hinges of each kind open unless said, degrees (common practice, no source)."""
+
+
+def hinge_count(height: float, weight: float) -> int | None:
+    """How many hinges carry a door of this height (mm) and weight (kg); None: more than five."""
+    for most_height, most_weight, count in MOST:
+        if height <= most_height + TOUCH and weight <= most_weight:
+            return count
+    return None
+
+
+def hang(
+    wish: DoorsSpec,
+    hung: Hung,
+    space: Space,
+    bench: Bench,
+    problems: Problems,
+    where: KeyPath,
+    around: Around,
+) -> None:
+    """Cut door and carrier for the hinges, join them, and note how the door turns.
+
+    ``around`` is what may carry the hinges or be in their way.
+    """
+    where = (*where, "hinge")
+    count = _count(wish.hinge, hung, bench, problems, where)
+    if count is None:
+        return
+    hinge = Hinge(wish, hung, space, bench, problems, where, around)
+    made = cups(hinge, count) if wish.hinge.kind == "cup" else butts(hinge, count)
+    if made is None:
+        return
+    carrier, axis, at, fixings = made
+    bench.join(JointKind.HINGED, carrier, hung.near, at, *fixings)
+    angle = wish.hinge.opens if wish.hinge.opens is not None else OPENS[wish.hinge.kind]
+    bench.motions.append(Swing(hung.refs, axis, -angle if hung.hinges == "left" else angle))
+
+
+def _count(
+    hinge: HingeSpec, hung: Hung, bench: Bench, problems: Problems, where: KeyPath
+) -> int | None:
+    if hinge.count is not None:
+        return hinge.count
+    outline = hung.outline
+    height = max(map(hung.top, (outline.left, outline.right))) - outline.low
+    # What a slope leaves weighs less still.
+    weight = sum(_weight(bench.parts[ref]) for ref in hung.refs) * height / outline.height
+    count = hinge_count(height, weight)
+    if count is None:
+        problems.add(
+            (*where, "count"),
+            f"a door {problems.length(height)} high of {format_weight(weight, problems.unit)} is "
+            "more than five hinges are known to carry",
+            "Make it smaller or lighter, or give `count` after asking the hinges' maker.",
+        )
+    return count
+
+
+def _weight(part: Part) -> float:
+    """Of a blank, kg: what is cut out of it is on the safe side."""
+    length, width, thickness = part.blank.size
+    return length * width * thickness * part.blank.stock.density * 1e-9

@@ -1,0 +1,269 @@
+"""Doors: slab or frame and panel, inset or overlay, single or in pairs."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from rodwright.problems import KeyPath, Problems
+from rodwright.setout import looks
+from rodwright.setout.bench import FORWARD, LEFT, TOUCH, Bench, Y, Z
+from rodwright.setout.boards import bumpers
+from rodwright.setout.carcass.spaces import Front, Space
+from rodwright.setout.doors.framed_panel import set_out_framed
+from rodwright.setout.doors.hinge_places import Around, Hung, surroundings
+from rodwright.setout.doors.hinges import hang
+from rodwright.setout.doors.panel import Outline
+from rodwright.setout.handles import handle_fixings
+from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.slope.lines import SlopeLines, door_plane
+from rodwright.setout.stocks import find_stock
+from rodwright.unit import Blank, Grain, Part, Placement, Role, Stock, Surface, Swing
+from rodwright.wishes.doors import DoorsSpec, HandleSpec
+
+HINGE_REACH = 13.0
+"""How far a concealed hinge lets a door cover its upright, less the distance from the door's edge
+to the cup's rim, mm (the tables that makers of hinges print, from memory)."""
+HANDLE_EDGE = 40.0
+"""From the edge of a slab to its handle, mm (common practice, no source)."""
+
+
+def set_out_doors(
+    wish: DoorsSpec,
+    space: Space,
+    rod: Rod,
+    bench: Bench,
+    problems: Problems,
+    where: KeyPath,
+    moisture: tuple[float, float],
+    around: Around | None = None,
+    slope: SlopeLines | None = None,
+) -> None:
+    """Lay the doors of a space on the bench, hung on what stands beside it.
+
+    Each is a group of its own.  Everything that carries or surrounds them, and what stands
+    behind them, lies there already; ``around`` is where, if that was found before
+    (`surroundings`).  ``moisture`` is the least and most moisture content (%) that solid wood
+    lives with.  Slabs that ``slope`` will cut are hung and handled by what it leaves of their
+    edges.  What can't be made is noted under ``where``.
+    """
+    around = around if around is not None else surroundings(bench)
+    body = _body(wish, rod, problems, where)
+    whole = _whole(wish, space, rod, problems, where)
+    if body is None or whole is None:
+        return
+    stock, thickness = body
+    plane = max(space.front.plane, space.setback) if space.closed else space.front.plane
+    for hinges, left, right in _leaves(wish, space.front, whole, problems, where):
+        rear = plane + (thickness if wish.hung == "inset" else -wish.bumper)
+        outline = Outline(left, right, whole.low, whole.high, rear - thickness, rear)
+        group = f"Door {sum(isinstance(motion, Swing) for motion in bench.motions) + 1}"
+        if wish.kind == "slab":
+            ref = _slab(outline, group, stock, bench)
+            cut = door_plane(slope, rod, rear, wish.gap) if slope is not None else None
+            hung = Hung(outline, hinges, ref, ref, (ref,), outline.width, cut)
+        else:
+            made = set_out_framed(
+                wish, outline, group, stock, rod, bench, problems, where, moisture
+            )
+            if made is None:
+                return
+            stiles = made.left, made.right
+            near, far = stiles if hinges == "left" else stiles[::-1]
+            clear = wish.frame.stile_width - wish.frame.groove
+            hung = Hung(outline, hinges, near, far, made.refs, clear)
+        hang(wish, hung, space, bench, problems, where, around)
+        if wish.hung == "overlay" and wish.bumper:
+            bench.buy(bumpers(wish.bumper, hung.far, problems.unit))
+        if wish.handle is not None:
+            _handle(wish.handle, wish, hung, bench, problems, (*where, "handle"))
+
+
+@dataclass(frozen=True, slots=True)
+class _Whole:
+    """What the doors of a space cover together: x and z, mm, unit frame."""
+
+    left: float
+    right: float
+    low: float
+    high: float
+
+
+def _body(
+    wish: DoorsSpec, rod: Rod, problems: Problems, where: KeyPath
+) -> tuple[Stock, float] | None:
+    """Stock and thickness of a door."""
+    stock: Stock | None = rod.stock
+    if wish.stock is not None:
+        stock = find_stock(rod.stocks, wish.stock, (*where, "stock"), problems)
+    if stock is None:
+        return None
+    thickness = wish.thickness if wish.thickness is not None else stock.thickness
+    thinner = stock.kind == "sheet" and thickness < stock.thickness - TOUCH
+    if thickness > stock.thickness + TOUCH or thinner:
+        say = problems.length
+        problems.add(
+            (*where, "thickness"),
+            f"doors {say(thickness)} thick can't come out of `{stock.name}`, which is "
+            f"{say(stock.thickness)}",
+            "Name other stock, or leave `thickness` out.",
+        )
+        return None
+    return stock, thickness
+
+
+def _whole(
+    wish: DoorsSpec, space: Space, rod: Rod, problems: Problems, where: KeyPath
+) -> _Whole | None:
+    """What the doors cover: within the opening less gaps, or over what is round it.
+
+    Where nothing stands between two rows, the doors of each leave half of the gap.
+    """
+    front, say = space.front, problems.length
+    covers = front.cover_left, front.cover_right, front.cover_low, front.cover_high
+    if wish.hung == "inset":
+        reaches = [-wish.gap] * 4
+        if space.floor is None and space.low > rod.floor + TOUCH:
+            reaches[2] /= 2
+        if space.ceiling is None and space.high < rod.ceiling - TOUCH:
+            reaches[3] /= 2
+    else:
+        most = [cover - wish.gap / 2 for cover in covers]
+        reach = HINGE_REACH + wish.hinge.edge
+        if wish.overlay is None:
+            most = [min(each, reach) for each in most]
+        elif wish.overlay > reach + TOUCH:
+            problems.add(
+                (*where, "overlay"),
+                f"hinges with the rim of their cup {say(wish.hinge.edge)} from the edge let a door "
+                f"cover {say(reach)} at most, not {say(wish.overlay)}",
+                "Make it smaller, or `hinge.edge` larger.",
+            )
+            return None
+        reaches = [
+            reach if wish.overlay is None or cover == 0 else wish.overlay
+            for cover, reach in zip(covers, most, strict=True)
+        ]
+        over = max(reach - allowed for reach, allowed in zip(reaches, most, strict=True))
+        if over > TOUCH:
+            least = min(reach for cover, reach in zip(covers, most, strict=True) if cover)
+            problems.add(
+                (*where, "overlay"),
+                f"an overlay of {say(max(reaches))} is more than the {say(max(0.0, least))} that "
+                f"what is round the doors and a gap of {say(wish.gap)} leave to cover",
+                "Make it smaller, or leave it out.",
+            )
+            return None
+    whole = _Whole(
+        front.left - reaches[0],
+        front.right + reaches[1],
+        front.low - reaches[2],
+        min(front.high + reaches[3], rod.head),
+    )
+    width, height = whole.right - whole.left, whole.high - whole.low
+    if width - (wish.count - 1) * wish.gap <= 0 or height <= 0:
+        problems.add(
+            (*where, "gap"),
+            f"gaps of {say(wish.gap)} leave no door in an opening {say(front.width)} x "
+            f"{say(front.height)}",
+            "Make the gaps smaller or the space larger.",
+        )
+        return None
+    return whole
+
+
+def _leaves(
+    wish: DoorsSpec, front: Front, whole: _Whole, problems: Problems, where: KeyPath
+) -> list[tuple[Literal["left", "right"], float, float]]:
+    """Side of the hinges, left and right of each door."""
+    say = problems.length
+    left, right = whole.left, whole.right
+    width = (right - left - (wish.count - 1) * wish.gap) / wish.count
+    if wish.width is not None:
+        together = wish.count * wish.width + (wish.count - 1) * wish.gap
+        spare = right - left - together
+        what = "a door" if wish.count == 1 else "a pair of doors"
+        short = front.width - together if wish.hung == "overlay" else spare
+        if spare < -TOUCH:
+            problems.add(
+                (*where, "width"),
+                f"{what} {say(together)} wide doesn't go where there is room for "
+                f"{say(right - left)}: the opening is {say(front.width)} wide",
+                "Make the width smaller, or leave it out.",
+            )
+            return []
+        if short > TOUCH:
+            problems.add(
+                (*where, "width"),
+                f"{what} {say(together)} wide leaves {say(short)} more open than the gaps in an "
+                f"opening of {say(front.width)}",
+                "Make the width larger, or leave it out.",
+            )
+            return []
+        left, right, width = left + spare / 2, right - spare / 2, wish.width
+    if wish.count == 1:
+        return [(wish.hinges, left, right)]
+    return [("left", left, left + width), ("right", right - width, right)]
+
+
+def _slab(outline: Outline, group: str, stock: Stock, bench: Bench) -> str:
+    """Lay a slab on the bench, its length upright, its face forward."""
+    blank = Blank(
+        outline.height,
+        outline.width,
+        outline.rear - outline.front,
+        stock,
+        Grain.NONE if stock.grain is Grain.NONE else Grain.LENGTHWISE,
+        (Surface.FACE, Surface.REVERSE),
+    )
+    placement = Placement((outline.right, outline.rear, outline.low), Z, LEFT)
+    part = Part(
+        bench.next_ref(Role.DOOR), "Door", Role.DOOR, group, blank, placement, withdraw=FORWARD
+    )
+    return bench.add(part).ref
+
+
+def _handle(
+    handle: HandleSpec,
+    wish: DoorsSpec,
+    hung: Hung,
+    bench: Bench,
+    problems: Problems,
+    where: KeyPath,
+) -> None:
+    """Drill for a handle, and put it on the list."""
+    say = problems.length
+    outline = hung.outline
+    usual = wish.frame.stile_width / 2 if wish.kind == "framed" else bench.sizes.usual(HANDLE_EDGE)
+    edge = handle.edge if handle.edge is not None else min(usual, outline.width / 2)
+    if not handle.hole / 2 < edge < hung.clear - handle.hole / 2:
+        problems.add(
+            (*where, "edge"),
+            f"{say(edge)} from the edge, a hole of {say(handle.hole)} isn't within the "
+            f"{say(hung.clear)} that a door or stile gives it",
+            "Move the handle.",
+        )
+        return
+    high = hung.top(outline.right if hung.hinges == "left" else outline.left) - outline.low
+    height = handle.height if handle.height is not None else high / 2
+    reach = (handle.spacing + handle.hole) / 2
+    if not reach < height < outline.height - reach:
+        problems.add(
+            (*where, "height"),
+            f"holes {say(height)} up, {say(handle.spacing)} apart, don't lie on a door "
+            f"{say(outline.height)} high",
+            "Move the handle, or take a shorter one.",
+        )
+        return
+    x = outline.right - edge if hung.hinges == "left" else outline.left + edge
+    z = outline.low + height
+    places = [z] if handle.spacing == 0 else [z - handle.spacing / 2, z + handle.spacing / 2]
+    for at in places:
+        bench.drill(hung.far, (x, outline.front, at), Y, handle.hole, None, "handle")
+    bench.show(hung.far, *looks.handle(tuple((x, at) for at in places), outline.front))
+    through = bench.parts[hung.far].blank.thickness
+    bought = handle_fixings(
+        bench.sizes, handle.name, 1, handle.spacing, handle.hole, [through] * len(places), hung.far
+    )
+    for fixing in bought:
+        bench.buy(fixing)

@@ -1,0 +1,1 @@
+"""Drawers, and what they run on."""

@@ -1,0 +1,61 @@
+"""What slides are fixed to where a face frame, or packing, stands inside the uprights.
+
+All lengths in mm, unit frame.
+"""
+
+from __future__ import annotations
+
+from rodwright.geometry import Box
+from rodwright.setout.bench import NOWHERE, TOUCH, Bench, Y, Z
+from rodwright.setout.boards import lay_board, screw_on, spread
+from rodwright.setout.carcass.spaces import Space
+from rodwright.setout.drawers.slides import Running, Way
+from rodwright.setout.rod.main_lines import Rod
+from rodwright.unit import Role
+
+FIRST = 37.0
+"""From the front of a slide to its first hole (common practice, no source)."""
+PAST_HINGE = 55.0
+"""From the rear of a door to where nothing stands in the way of its hinges: their plates' holes are
+37 behind it (from memory)."""
+APART = 300.0
+"""Most clear distance between packers under one slide (common practice, no source)."""
+
+
+def lay_packers(
+    run: Running, space: Space, way: Way, rod: Rod, bench: Bench
+) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    """Lay what brings the slides of all drawers of a space up to the edge of their way; its refs at
+    the left and at the right, none where the uprights stand there themselves.
+
+    Strips stand upright over the whole height of the space, as wide as there is to fill, so that
+    they are screwed to the uprights by themselves, between the slides, and the slides go
+    across them at any height.  One stands at the slides' first hole, or behind the hinges of
+    a door, one at their rear, and others between.
+    """
+    t = rod.thickness
+    behind_door = space.closed or space.covered
+    first = way.start + (PAST_HINGE if behind_door else FIRST - t / 2)
+    last = min(way.start + run.length - FIRST + t / 2, way.rear) - t
+    places = (first, *(y for y in spread(first + t, last, t, APART)), last)
+    if last < first + t:
+        places = (min(first, way.rear - t),)
+
+    def at(low: float, high: float, upright: str) -> tuple[str, ...]:
+        if high - low <= TOUCH:
+            return ()
+        refs = []
+        for y in places:
+            box = Box((low, y, space.low), (high, y + t, space.high))
+            strip = lay_board(
+                bench, Role.PACKER, "Drawer packer", "Carcass", box, Z, Y, rod.stock, shows=(),
+                withdraw=NOWHERE,
+            )  # fmt: skip
+            screw_on(bench, strip.ref, upright)
+            refs.append(strip.ref)
+        return tuple(refs)
+
+    return (
+        at(space.left.right, way.left, space.left.ref),
+        at(way.right, space.right.left, space.right.ref),
+    )

@@ -1,0 +1,1 @@
+"""Lippings, edging, and biscuits in edges."""

@@ -1,0 +1,90 @@
+"""Edging: thin strips glued on the edges of sheet parts."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import replace
+
+from rodwright.problems import Problems
+from rodwright.setout.bench import Bench
+from rodwright.setout.rod.front_and_back import FRAME, UPRIGHTS, covered_fronts, hidden_by_frame
+from rodwright.unit import Edging, Part, Role, Surface
+from rodwright.wishes.edging import EdgingSpec
+from rodwright.wishes.models import UnitSpec
+
+THICKEST = 3.0
+"""Edging thicker than this (mm) is a lipping, with a solid of its own (common practice, no
+source)."""
+_ROLES = {
+    "shelves": Role.SHELF,
+    "dividers": Role.DIVIDER,
+    "sides": Role.SIDE,
+    "top": Role.TOP,
+    "bottom": Role.BOTTOM,
+    "doors": Role.DOOR,
+    "drawers": Role.DRAWER_FRONT,
+}
+_ALL_ROUND = ("doors", "drawers")
+_EDGES = (Surface.FACE_EDGE, Surface.BACK_EDGE, Surface.NEAR_END, Surface.FAR_END)
+
+
+def set_out_edging(spec: UnitSpec, wish: EdgingSpec, bench: Bench, problems: Problems) -> None:
+    """Note the edging on the parts that get it; what gets none, though named, is a problem."""
+    say = problems.length
+    # Of a unit that is refused already, parts may be missing for that alone.
+    refused = len(problems) > 0
+    if wish.thickness > THICKEST:
+        problems.add(
+            ("edging", "thickness"),
+            f"edging is {say(THICKEST)} thick at the most, not {say(wish.thickness)}",
+            "Make it thinner, or have a solid strip under `lipping`.",
+        )
+    covered = covered_fronts(spec)
+    lipped = spec.lipping.edges if spec.lipping is not None else ()
+    for number, name in enumerate(wish.edges):
+        parts = [
+            part for part in bench.parts.values()
+            if part.role is _ROLES[name] and part.blank.stock.kind == "sheet"
+        ]  # fmt: skip
+        if name in lipped:
+            told = f"the {name} have a lipping, so there is no edge left for edging"
+        elif name in covered:
+            told = f"the face frame covers the front of the {name}: nothing shows to be edged"
+        elif not parts and refused:
+            continue
+        elif not parts:
+            told = f"there are no {name} of sheet material to be edged"
+        else:
+            hidden = [part.ref for part in parts if name not in _ALL_ROUND and _hidden(bench, part)]
+            if len(hidden) < len(parts):
+                _edge(
+                    bench, wish, [part for part in parts if part.ref not in hidden],
+                    name in _ALL_ROUND,
+                )  # fmt: skip
+                continue
+            told = f"the face frame covers the front of the {name}: nothing shows to be edged"
+        problems.add(("edging", "edges", number), told, f"Take `{name}` out of the list.")
+
+
+def _edge(bench: Bench, wish: EdgingSpec, parts: Iterable[Part], all_round: bool) -> None:
+    for part in parts:
+        surfaces = _EDGES if all_round else (_front_edge(part),)
+        edged = tuple(
+            Edging(surface, wish.material, wish.thickness, wish.colour or "")
+            for surface in surfaces
+        )
+        bench.parts[part.ref] = replace(part, edged=edged)
+
+
+def _hidden(bench: Bench, part: Part) -> bool:
+    """Whether the front edge of a part lies wholly behind members of the face frame."""
+    return hidden_by_frame(
+        part.bounds(),
+        [other.bounds() for other in bench.parts.values() if other.role in FRAME],
+        [other.bounds() for other in bench.parts.values() if other.role in UPRIGHTS],
+    )
+
+
+def _front_edge(part: Part) -> Surface:
+    """The edge that looks forward."""
+    return Surface.FACE_EDGE if part.placement.width[1] > 0 else Surface.BACK_EDGE

@@ -1,0 +1,158 @@
+"""Lippings: solid strips on front edges."""
+
+from __future__ import annotations
+
+from rodwright.geometry import Box, Vector
+from rodwright.problems import Problems
+from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Z, meeting
+from rodwright.setout.carcass.box import Carcass
+from rodwright.setout.carcass.interior import Interior
+from rodwright.setout.carcass.spaces import Front
+from rodwright.setout.rod.front_and_back import UPRIGHTS, LippingLines, hidden_by_frame
+from rodwright.setout.rod.main_lines import Rod
+from rodwright.unit import Blank, Grain, JointKind, Part, Placement, Role
+
+
+def set_out_lippings(
+    rod: Rod, carcass: Carcass, interior: Interior, bench: Bench, problems: Problems
+) -> None:
+    """Lay the lippings on the bench, glued to their edges.
+
+    Behind a face frame they stand in front of the carcass, between the members of the
+    frame; without one they end flush with its front.  What a rail hides gets none.
+    """
+    lines = rod.lipping
+    assert lines is not None
+    strip = _Strips(rod, lines, bench, problems)
+    if "sides" in lines.edges:
+        for side in (carcass.left, carcass.right):
+            bounds = bench.parts[side.ref].bounds()
+            bottom, top = carcass.bottom, carcass.top
+            low = bottom.high if bottom and bottom.over else max(bounds.low[2], rod.foot)
+            high = top.low if top and top.over else bounds.high[2]
+            strip.upright((side.ref,), side.left, side.right, low, high)
+    for name, level in (("bottom", carcass.bottom), ("top", carcass.top)):
+        if name in lines.edges and level is not None:
+            inside = (carcass.left.right, carcass.right.left)
+            span = (0.0, rod.width) if level.over else inside
+            strip.level((level.ref,), span)
+    if "dividers" in lines.edges:
+        for divider, space in interior.dividers:
+            low, high = space.low, space.high
+            if rod.frame is not None:
+                low, high = max(low, space.front.low), min(high, space.front.high)
+            strip.upright((divider.ref,), divider.left, divider.right, low, high)
+    if "shelves" in lines.edges:
+        for shelf in interior.shelves:
+            left, right = shelf.between
+            gap = max(0.0, bench.parts[shelf.refs[0]].bounds().low[0] - left.right)
+            strip.level(shelf.refs, (left.right, right.left), gap, shelf.front)
+
+
+TRIM_LENGTH, TRIM_WIDTH = 6.0, 2.0
+"""Left on a strip in length and in width, mm, planed flush once it is glued on (common practice,
+no source)."""
+LEAST_STRIP = 3.0
+"""A strip narrower than this (mm) isn't worth ripping; what shows is left bare."""
+
+
+def strip_blank(lines: LippingLines, length: float, width: float) -> Blank:
+    """A strip's blank: it is cut longer and wider, and trimmed on the panel."""
+    return Blank(
+        length, width, lines.thickness, lines.stock, Grain.LENGTHWISE,
+        trim_length=TRIM_LENGTH, trim_width=TRIM_WIDTH,
+    )  # fmt: skip
+
+
+class _Strips:
+    """Makes strips of one stock and thickness."""
+
+    def __init__(self, rod: Rod, lines: LippingLines, bench: Bench, problems: Problems) -> None:
+        self._rod, self._lines, self._bench, self._problems = rod, lines, bench, problems
+        self._refused = False
+        self._frame = [
+            (part, part.bounds())
+            for part in bench.parts.values()
+            if part.role in (Role.STILE, Role.RAIL)
+        ]
+
+    def level(
+        self,
+        refs: tuple[str, ...],
+        span: tuple[float, float],
+        gap: float = 0.0,
+        front: Front | None = None,
+    ) -> None:
+        """A strip on the front of level parts that lie on each other, between two x.
+
+        It stays ``gap`` mm away from what bounds it at either end, and where it reaches into
+        a face frame it keeps to the opening that its parts show in.
+        """
+        boxes = [self._bench.parts[ref].bounds() for ref in refs]
+        low, high = boxes[0].low[2], boxes[-1].high[2]
+        y = boxes[0].low[1]
+        whole = Box((boxes[0].low[0], y, low), (boxes[0].high[0], boxes[0].high[1], high))
+        uprights = [part.bounds() for part in self._bench.parts.values() if part.role in UPRIGHTS]
+        if hidden_by_frame(whole, [bounds for _, bounds in self._frame], uprights):
+            return
+        frame, left, right = self._rod.frame, *span
+        if frame is not None and y < self._lines.thickness:
+            left, right = max(left, frame.inner_left), min(right, frame.inner_right)
+            low, high = max(low, frame.inner_bottom), min(high, frame.inner_top)
+            if front is not None:
+                left, right = max(left, front.left), min(right, front.right)
+                low, high = max(low, front.low), min(high, front.high)
+            if high - low < LEAST_STRIP:
+                return
+        placement = Placement((left + gap, y, low), X, Z)
+        self._lay(refs, right - left - 2 * gap, high - low, placement)
+
+    def upright(
+        self, refs: tuple[str, ...], left: float, right: float, low: float, high: float
+    ) -> None:
+        """A strip on the front of an upright, between two z."""
+        y = self._bench.parts[refs[0]].bounds().low[1]
+        frame = self._rod.frame
+        if frame is not None and y < self._lines.thickness:
+            low, high = max(low, frame.inner_bottom), min(high, frame.inner_top)
+        self._lay(refs, high - low, right - left, Placement((right, y, low), Z, LEFT))
+
+    def _lay(
+        self, refs: tuple[str, ...], length: float, width: float, placement: Placement
+    ) -> None:
+        if length < LEAST_STRIP:
+            return
+        say = self._problems.length
+        lines, bench = self._lines, self._bench
+        if min(width, lines.thickness) > lines.stock.thickness:
+            if not self._refused:
+                self._problems.add(
+                    ("lipping", "thickness"),
+                    f"a strip {say(width)} x {say(lines.thickness)} can't come out of "
+                    f"`{lines.stock.name}`, which is {say(lines.stock.thickness)} thick",
+                    "Make the lipping thinner or name thicker stock.",
+                )
+            self._refused = True
+            return
+        strip = Part(
+            bench.next_ref(Role.LIPPING),
+            "Lipping",
+            Role.LIPPING,
+            "Lippings",
+            strip_blank(lines, length, width),
+            placement,
+            withdraw=FORWARD,
+        )
+        bench.add(strip)
+        for ref in refs:
+            at: Vector | None = meeting(bench.parts[ref].bounds(), strip.bounds())
+            if at is not None:
+                bench.join(JointKind.EDGE_GLUED, ref, strip.ref, at)
+                bench.mark_lipped(ref, "front")
+        self._meet_frame(strip)
+
+    def _meet_frame(self, strip: Part) -> None:
+        for part, bounds in self._frame:
+            at = meeting(bounds, strip.bounds())
+            if at is not None:
+                self._bench.join(JointKind.BUTT, part.ref, strip.ref, at)

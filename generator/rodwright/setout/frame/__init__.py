@@ -1,0 +1,1 @@
+"""The face frame, and what holds it."""

@@ -1,0 +1,257 @@
+"""The face frame: stiles and rails, mitred or butted, with eased inner edges."""
+
+from __future__ import annotations
+
+from itertools import combinations
+
+from rodwright.geometry import Box
+from rodwright.problems import Problem, Problems
+from rodwright.setout.bench import DOWN, FORWARD, LEFT, TOUCH, Bench, X, Z, meeting
+from rodwright.setout.carcass.box import Carcass
+from rodwright.setout.carcass.interior import Interior
+from rodwright.setout.carcass.spaces import Edge, Member
+from rodwright.setout.frame.fixing import carcass_joint, member_joint
+from rodwright.setout.grip import grip
+from rodwright.setout.rod.front_and_back import FrameLines
+from rodwright.setout.rod.main_lines import Rod
+from rodwright.unit import (
+    Blank,
+    Easing,
+    Fixing,
+    Grain,
+    JointKind,
+    Mitre,
+    Part,
+    Placement,
+    Role,
+    Surface,
+    Working,
+)
+from rodwright.wishes.models import FaceFrameSpec
+
+_MITRE = 45.0
+
+
+def set_out_face_frame(
+    wish: FaceFrameSpec,
+    rod: Rod,
+    carcass: Carcass,
+    interior: Interior,
+    bench: Bench,
+    problems: Problems,
+) -> None:
+    """Lay stiles and rails on the bench, joined to each other and fixed to the carcass.
+
+    The frame is square, so each mitre is half of a right angle.  Lengths are over the long
+    points.  Where frame members butt, the easing stops at the joint.  A joint that is wished
+    and has no room is noted.
+    """
+    lines = rod.frame
+    assert lines is not None
+    mitred = wish.corners == "mitred"
+    outlines = _outlines(wish, lines, interior)
+    refs = [_member(bench, wish, lines, name, outline, outlines) for name, outline in outlines]
+    outer = [name != "Mid stile" and name != "Mid rail" for name, _ in outlines]
+    for (number, ref), (other_number, other) in combinations(enumerate(refs), 2):
+        corner = mitred and outer[number] and outer[other_number]
+        _join(bench, wish, (ref, other), corner, problems)
+    behind = [carcass.left.ref, carcass.right.ref]
+    behind += [level.ref for level in (carcass.bottom, carcass.top) if level]
+    behind += [upright.ref for upright, _ in interior.dividers]
+    behind += [ref for level in interior.levels for ref in level]
+    let_in = max(rod.reach(joint, rod.thickness) for joint in (rod.corners, rod.inner))
+    loose = {joint.second for joint in bench.joints if joint.kind is JointKind.RESTING}
+    loose |= {joint.second for joint in bench.joints if joint.first in loose}
+    for ref in behind:
+        for member in refs:
+            if not (mitred and _missed(bench.parts[ref].bounds(), bench.parts[member], lines)):
+                _fix(bench, None if ref in loose else wish, ref, member, let_in)
+
+
+def _missed(panel: Box, member: Part, lines: FrameLines) -> bool:
+    """Whether a panel lies behind what the mitres cut off an outer stile that reaches past it."""
+    if member.name not in ("Left stile", "Right stile"):
+        return False
+    left = member.name == "Left stile"
+    out = panel.low[0] - lines.left if left else lines.right - panel.high[0]
+    # The mitre rises as fast as it goes in.
+    below = lines.has_bottom_rail and panel.high[2] - lines.bottom < out - TOUCH
+    above = lines.has_top_rail and lines.top - panel.low[2] < out - TOUCH
+    return below or above
+
+
+def _outlines(
+    wish: FaceFrameSpec, lines: FrameLines, interior: Interior
+) -> list[tuple[str, Member]]:
+    """Every member's name and outline; over the long points where corners are mitred."""
+    butted = wish.corners == "butted"
+    left, right = (lines.inner_left, lines.inner_right) if butted else (lines.left, lines.right)
+    found = [
+        ("Left stile", Member("stile", lines.left, lines.inner_left, lines.bottom, lines.top)),
+        ("Right stile", Member("stile", lines.inner_right, lines.right, lines.bottom, lines.top)),
+    ]
+    if lines.has_bottom_rail:
+        found.append(("Bottom rail", Member("rail", left, right, lines.bottom, lines.inner_bottom)))
+    if lines.has_top_rail:
+        found.append(("Top rail", Member("rail", left, right, lines.inner_top, lines.top)))
+    return found + [(f"Mid {member.kind}", member) for member in interior.members]
+
+
+def _blank(wish: FaceFrameSpec, lines: FrameLines, length: float, width: float) -> Blank:
+    return Blank(
+        length,
+        width,
+        lines.thickness,
+        lines.stock,
+        Grain.LENGTHWISE if lines.stock.grain is not Grain.NONE else Grain.NONE,
+        trim_length=wish.trim,
+    )
+
+
+def _member(
+    bench: Bench,
+    wish: FaceFrameSpec,
+    lines: FrameLines,
+    name: str,
+    outline: Member,
+    outlines: list[tuple[str, Member]],
+) -> str:
+    """A stile or rail, its face forward.
+
+    A stile's face edge is its right one, a rail's its lower one.  The right stile and the top
+    rail are the left and the bottom one turned end for end, so that in an even frame they are
+    the same piece.  Where another member butts against an edge, its easing stops.
+    """
+    upright = outline.kind == "stile"
+    turned = name in ("Right stile", "Top rail")
+    low, high = (outline.low, outline.high) if upright else (outline.left, outline.right)
+    width = outline.right - outline.left if upright else outline.high - outline.low
+    workings: list[Working] = []
+    if wish.corners == "mitred" and not name.startswith("Mid"):
+        ends = [Surface.NEAR_END, Surface.FAR_END]
+        if upright:
+            there = [lines.has_bottom_rail, lines.has_top_rail]
+            there = there[::-1] if turned else there
+            ends = [end for end, cut in zip(ends, there, strict=True) if cut]
+        long = Surface.BACK_EDGE if upright else Surface.FACE_EDGE
+        workings += [Mitre(end, _MITRE, long) for end in ends]
+    if wish.eased:
+        for side in _inner_sides(name):
+            # On a turned piece the sides change places as well as the ends.
+            near = (side in ("right", "low")) is not turned
+            edge = Surface.FACE_EDGE if near else Surface.BACK_EDGE
+            for start, stop in _free(outline, side, outlines):
+                if turned:
+                    start, stop = low + high - stop, low + high - start
+                until = None if stop >= high - TOUCH else stop - low
+                workings.append(Easing(Surface.FACE, edge, wish.eased, start - low, until))
+    if upright:
+        placement = Placement((outline.right, 0.0, outline.low), Z, LEFT)
+        if turned:
+            placement = Placement((outline.left, 0.0, outline.high), DOWN, X)
+    else:
+        placement = Placement((outline.left, 0.0, outline.low), X, Z)
+        if turned:
+            placement = Placement((outline.right, 0.0, outline.high), LEFT, DOWN)
+    role = Role.STILE if upright else Role.RAIL
+    part = Part(
+        bench.next_ref(role),
+        name,
+        role,
+        "Face frame",
+        _blank(wish, lines, high - low, width),
+        placement,
+        tuple(workings),
+        withdraw=FORWARD,
+    )
+    return bench.add(part).ref
+
+
+def _inner_sides(name: str) -> tuple[Edge, ...]:
+    """The sides of a member that face an opening."""
+    sides: dict[str, tuple[Edge, ...]] = {
+        "Left stile": ("right",), "Right stile": ("left",),
+        "Bottom rail": ("high",), "Top rail": ("low",),
+        "Mid stile": ("right", "left"), "Mid rail": ("low", "high"),
+    }  # fmt: skip
+    return sides[name]
+
+
+def _free(
+    outline: Member, side: Edge, outlines: list[tuple[str, Member]]
+) -> list[tuple[float, float]]:
+    """The stretches of a member's side at which no other member butts, along the member."""
+    upright = outline.kind == "stile"
+    at = getattr(outline, side)
+    opposite: dict[Edge, Edge] = {"left": "right", "right": "left", "low": "high", "high": "low"}
+    met = sorted(
+        (other.low, other.high) if upright else (other.left, other.right)
+        for _, other in outlines
+        if other is not outline and abs(getattr(other, opposite[side]) - at) < TOUCH
+    )
+    start, end = (outline.low, outline.high) if upright else (outline.left, outline.right)
+    free = []
+    for low, high in met:
+        if high < start + TOUCH or low > end - TOUCH:
+            continue
+        if low > start + TOUCH:
+            free.append((start, low))
+        start = max(start, high)
+    if start < end - TOUCH:
+        free.append((start, end))
+    return free
+
+
+def _join(
+    bench: Bench, wish: FaceFrameSpec, refs: tuple[str, str], mitred: bool, problems: Problems
+) -> None:
+    """Join two members where they meet, if they do."""
+    one, other = (bench.parts[ref] for ref in refs)
+    at = meeting(one.bounds(), other.bounds())
+    if at is None:
+        return
+    shared = [
+        min(one.bounds().high[i], other.bounds().high[i])
+        - max(one.bounds().low[i], other.bounds().low[i])
+        for i in (0, 2)
+    ]
+    # Mitred members overlap by a square; the end of a butted one is as long as it is wide.
+    width, thickness = max(shared), min(one.blank.thickness, other.blank.thickness)
+    held = member_joint(wish, bench.sizes, width, thickness, mitred)
+    if held is None:
+        held = (JointKind.MITRE if mitred else JointKind.BUTT), ()
+        if wish.joint is not None:
+            say = problems.length
+            told = (
+                f"members {say(width)} wide and {say(thickness)} thick have no room for "
+                f"{wish.joint.replace('_', ' ')} where they {'are mitred' if mitred else 'meet'}"
+            )
+            remedy = "Leave `joint` out, or make them wider."
+            if Problem(told, remedy, ("face_frame", "joint")) not in problems.error().problems:
+                problems.add(("face_frame", "joint"), told, remedy)
+    bench.join(held[0], refs[0], refs[1], at, *held[1])
+
+
+def _fix(bench: Bench, wish: FaceFrameSpec | None, panel: str, member: str, let_in: float) -> None:
+    """Fix a member to the panel behind it, where they meet; without a ``wish`` it is left loose.
+
+    They don't where they overlap by no more than ``let_in`` mm, the depth to which the panel's
+    edge may be housed out there.
+    """
+    one, other = bench.parts[panel].bounds(), bench.parts[member].bounds()
+    at = meeting(one, other)
+    if at is None:
+        return
+    narrow, length = sorted(
+        min(one.high[i], other.high[i]) - max(one.low[i], other.low[i]) for i in (0, 2)
+    )
+    if narrow <= let_in:
+        return
+    kind: JointKind = JointKind.BUTT
+    fixings: tuple[Fixing, ...] = ()
+    if wish is not None:
+        held = grip(bench.parts[panel].blank.stock)
+        kind, fixings = carcass_joint(
+            wish, bench.sizes, length, narrow, other.size[1], one.size[1], held
+        )
+    bench.join(kind, panel, member, at, *fixings)

@@ -1,0 +1,1 @@
+"""The rod: sizes and main lines, from which every part is taken."""

@@ -1,0 +1,305 @@
+"""The rod: the main lines of a unit, from which every part is taken.
+
+All lengths in mm, unit frame: the carcass fills ``[0, width] x [0, depth] x [base, height]``.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from math import inf
+from typing import Literal
+
+from rodwright.opening.survey import measure, standing, usable
+from rodwright.problems import Problems
+from rodwright.setout.joints import joint_of, reach
+from rodwright.setout.rod.front_and_back import (
+    BackLines,
+    FrameLines,
+    LippingLines,
+    back_lines,
+    frame_lines,
+    lipping_lines,
+)
+from rodwright.setout.rod.sizes import (
+    base_height,
+    handy,
+    head_height,
+    overall_depth,
+    overall_height,
+    overall_width,
+    standing_inset,
+)
+from rodwright.setout.stocks import find_stock, stocks
+from rodwright.trade.sizes import trade_sizes
+from rodwright.unit import Opening, Stock
+from rodwright.wishes.joints import JointSpec
+from rodwright.wishes.models import UnitSpec
+
+HEAD_GAP = 3.0
+"""Left between door or drawer fronts and what stands out above them, mm (common practice, no
+source)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Rod:
+    """Everything the parts are set out from.
+
+    ``base`` and ``height`` are where the carcass begins and ends, ``overall`` is the top of
+    the whole piece.  ``floor`` and ``ceiling`` bound the clear space inside, ``shelf_rear``
+    is where shelves and dividers end at the back.  ``toe`` is the height of a notch at the
+    foot of the sides (0: none); the front of the carcass begins above it.  ``corners`` is
+    how top and bottom meet the sides, ``inner`` how dividers and shelves meet what carries
+    them unless said; ``housing`` is the depth of housings, if it is given.  ``head`` is
+    how high door and drawer fronts may reach because of what stands out above them,
+    ``rear`` the y of the rear of the back; ``gap_behind`` is what an opening leaves there
+    (None: not known).  ``moisture`` is the least and the most moisture content (%) of solid
+    wood in use.
+    """
+
+    stocks: dict[str, Stock]
+    stock: Stock
+    width: float
+    base: float
+    height: float
+    overall: float
+    depth: float
+    rear: float
+    gap_behind: float | None
+    toe: float
+    head: float
+    corners: JointSpec
+    inner: JointSpec
+    housing: float | None
+    moisture: tuple[float, float]
+    unit: Literal["mm", "in"]
+    has_top: bool
+    has_bottom: bool
+    bottom_underside: float
+    shelf_rear: float
+    opening: Opening | None
+    frame: FrameLines | None
+    back: BackLines | None
+    lipping: LippingLines | None
+
+    @property
+    def thickness(self) -> float:
+        """Thickness of the carcass stock."""
+        return self.stock.thickness
+
+    @property
+    def floor(self) -> float:
+        """Height at which the clear space inside begins."""
+        return self.bottom_underside + self.thickness if self.has_bottom else self.base
+
+    @property
+    def ceiling(self) -> float:
+        """Height at which the clear space inside ends."""
+        return self.height - self.thickness if self.has_top else self.height
+
+    @property
+    def foot(self) -> float:
+        """Height at which the front of the carcass begins: where it stands, or over its toe."""
+        return max(self.base, self.toe)
+
+    @property
+    def face(self) -> float:
+        """The y of the front of the face frame, or of the carcass where there is none."""
+        return -self.frame.thickness if self.frame is not None else 0.0
+
+    def joint(self, wish: JointSpec | None) -> JointSpec:
+        """A joint inside as it is wished, or the usual one."""
+        return _housed_to(wish, self.housing) if wish is not None else self.inner
+
+    def reach(self, joint: JointSpec, thickness: float) -> float:
+        """How far a part reaches into one of this thickness that carries it."""
+        return reach(joint, thickness, self.unit)
+
+    def front(self, edge: str) -> float:
+        """Where the panels named by ``edge`` end at the front: behind their lipping, if any."""
+        if self.lipping is None or self.frame is not None or edge not in self.lipping.edges:
+            return 0.0
+        return self.lipping.thickness
+
+
+def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
+    """The main lines of a unit.
+
+    What is wrong but hinders nothing else is only noted.
+
+    Raises:
+        ProblemsError: the sizes or stocks that everything else hangs on can't be settled.
+    """
+    named = stocks(spec.stock, problems)
+    stock = find_stock(named, spec.carcass.stock, ("carcass", "stock"), problems)
+    survey = measure(spec.opening, problems) if spec.opening else None
+    opening = usable(survey, spec.fit, spec.unit) if survey else None
+    frame_stock = back_stock = lipping_stock = None
+    if spec.face_frame:
+        frame_stock = find_stock(named, spec.face_frame.stock, ("face_frame", "stock"), problems)
+    if spec.back:
+        back_stock = find_stock(named, spec.back.stock, ("back", "stock"), problems)
+    if spec.lipping:
+        lipping_stock = find_stock(named, spec.lipping.stock, ("lipping", "stock"), problems)
+    if stock is None or (spec.opening and not opening):
+        raise problems.error()
+    width = overall_width(spec, opening, problems)
+    overall = overall_height(spec, opening, stock.thickness, problems)
+    overall_front_to_rear = overall_depth(spec, opening, problems)
+    if min(width, overall, overall_front_to_rear) <= 0:
+        raise problems.error()
+    if survey and opening:
+        opening = standing(opening, survey, spec.fit, width, overall, standing_inset(spec))
+    foot, height = base_height(spec), overall - head_height(spec)
+    if foot >= height:
+        _no_carcass(spec, overall, problems)
+        raise problems.error()
+    toe = foot if spec.base is not None and spec.base.kind == "toe_board" else 0.0
+    underside = foot + _bottom_height(spec, problems)
+    floor = underside, underside + stock.thickness
+    if spec.carcass.bottom == "none":
+        floor = foot, foot
+    frame = frame_lines(spec, frame_stock, width, (foot, height), floor, problems)
+    if opening is not None:
+        opening = replace(opening, front=_opening_front(spec, frame))
+    back_thickness = back_stock.thickness if back_stock else 0.0
+    applied = spec.back is not None and spec.back.fixing == "applied"
+    depth = (
+        overall_front_to_rear
+        - (frame.thickness if frame else 0.0)
+        - (back_thickness if applied else 0.0)
+    )
+    housing = _housing(spec, stock, problems)
+    corners = inner = _housed_to(spec.carcass.corners, housing)
+    if corners.joint in ("rebated", "mitred"):
+        inner = _housed_to(joint_of("housed"), housing)
+    back = back_lines(spec, back_stock, stock, depth, problems)
+    rod = Rod(
+        stocks=named,
+        stock=stock,
+        width=width,
+        base=0.0 if toe else foot,
+        height=height,
+        overall=overall,
+        depth=depth,
+        rear=max(depth, back.rear) if back else depth,
+        gap_behind=_gap_behind(spec, opening, overall_front_to_rear),
+        toe=toe,
+        head=_head(spec, height),
+        corners=corners,
+        inner=inner,
+        housing=housing,
+        moisture=spec.moisture.range,
+        unit=spec.unit,
+        has_top=spec.carcass.top != "none",
+        has_bottom=spec.carcass.bottom != "none",
+        bottom_underside=underside,
+        shelf_rear=min(depth, back.front) if back else depth,
+        opening=opening,
+        frame=frame,
+        back=back,
+        lipping=lipping_lines(spec, lipping_stock, problems),
+    )
+    if not _has_room(rod, overall_front_to_rear, problems):
+        raise problems.error()
+    return rod
+
+
+def _opening_front(spec: UnitSpec, frame: FrameLines | None) -> float:
+    """The y of the plane in which the walls beside an opening end."""
+    setback = spec.face_frame.setback if spec.face_frame else 0.0
+    return 0.0 - (frame.thickness if frame else 0.0) - setback
+
+
+def _gap_behind(spec: UnitSpec, opening: Opening | None, depth: float) -> float | None:
+    if opening is None or opening.depth is None:
+        return None
+    return opening.depth - depth - (spec.face_frame.setback if spec.face_frame else 0.0)
+
+
+def _head(spec: UnitSpec, height: float) -> float:
+    """How high fronts may reach under a worktop's overhang or a lapped cornice."""
+    gap = trade_sizes(spec.unit).usual(HEAD_GAP)
+    if spec.worktop is not None and spec.worktop.overhang.front:
+        return height - gap
+    if spec.cornice is not None and spec.cornice.place == "lapped":
+        return height + spec.cornice.rise - spec.cornice.height - gap
+    return inf
+
+
+def _no_carcass(spec: UnitSpec, overall: float, problems: Problems) -> None:
+    """Note that what is under and over the carcass takes all of the height."""
+    say = problems.length
+    key = "base" if spec.base else "worktop" if spec.worktop else "cornice"
+    taken = base_height(spec) + head_height(spec)
+    problems.add(
+        (key,) if key == "worktop" else (key, "height"),
+        f"what stands under and over the carcass takes {say(taken)} of a unit {say(overall)} high",
+        f"Make the {key} lower or the unit higher.",
+    )
+
+
+def _housed_to(joint: JointSpec, depth: float | None) -> JointSpec:
+    """A housed joint whose own depth isn't given, to this depth."""
+    if joint.joint != "housed" or joint.depth is not None or depth is None:
+        return joint
+    return joint.model_copy(update={"depth": depth})
+
+
+def _housing(spec: UnitSpec, stock: Stock, problems: Problems) -> float | None:
+    """Depth of housings, if it is given and the carcass stock can take it."""
+    say = problems.length
+    depth = spec.carcass.housing_depth
+    if depth is not None and depth > stock.thickness / 2:
+        problems.add(
+            ("carcass", "housing_depth"),
+            f"housings {say(depth)} deep are more than half of {say(stock.thickness)} stock",
+            f"Make them {say(handy(stock.thickness / 3, spec.unit))} deep, or use thicker stock.",
+        )
+        return None
+    return depth
+
+
+def _bottom_height(spec: UnitSpec, problems: Problems) -> float:
+    height = spec.carcass.bottom_height
+    if height and spec.base is not None:
+        problems.add(
+            ("carcass", "bottom_height"),
+            "the bottom lies on the base, so it has no height of its own",
+            "Leave out `bottom_height`, or `base`.",
+        )
+    elif height and spec.carcass.bottom != "between":
+        problems.add(
+            ("carcass", "bottom_height"),
+            f"only a bottom between the sides can stand off the floor; this one is "
+            f"`{spec.carcass.bottom}`",
+            "Write `bottom: between`, or leave out `bottom_height`.",
+        )
+    return height if spec.carcass.bottom == "between" else 0.0
+
+
+def _has_room(rod: Rod, overall: float, problems: Problems) -> bool:
+    """Whether the sizes leave an inside; what they lack is noted."""
+    before = len(problems)
+    say = problems.length
+    t = rod.thickness
+    if rod.width - 2 * t <= 0:
+        problems.add(
+            ("size", "width"),
+            f"a width of {say(rod.width)} leaves no space between two sides of {say(t)}",
+            "Make the unit wider.",
+        )
+    if rod.ceiling - rod.floor <= 0:
+        problems.add(
+            ("size", "height"),
+            f"a height of {say(rod.overall)} leaves no space between bottom and top",
+            "Make the unit higher.",
+        )
+    fronts = max(rod.front(edge) for edge in ("shelves", "dividers", "sides", "top", "bottom"))
+    if rod.shelf_rear - fronts <= 0:
+        problems.add(
+            ("size", "depth"),
+            f"a depth of {say(overall)} leaves no depth for shelves once back, face frame and "
+            f"lippings are taken off",
+            "Make the unit deeper.",
+        )
+    return len(problems) == before

@@ -1,0 +1,1 @@
+"""A unit under a sloping ceiling."""

@@ -1,0 +1,223 @@
+"""Parts cut back to planes: the smallest blank that holds what is left, and what is left of the
+workings.
+
+Planes are given in the unit frame, as :mod:`rodwright.geometry.halfspaces` has them.
+Lengths in mm.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from rodwright.geometry import Box, Vector
+from rodwright.geometry.halfspaces import Plane, beyond, bounds_of, box_planes, vertices
+from rodwright.setout.bench import SURFACES, TOUCH
+from rodwright.unit import (
+    Bevel,
+    Easing,
+    Groove,
+    Hole,
+    Housing,
+    Mitre,
+    Mortise,
+    Notch,
+    Part,
+    Placement,
+    PocketHole,
+    Rebate,
+    Working,
+)
+
+
+def planes_of(part: Part, workings: Sequence[Working]) -> list[Plane]:
+    """What bounds a part, unit frame: its blank's surfaces, its mitres and its bevels."""
+    size = part.blank.size
+    local = box_planes((0.0, 0.0, 0.0), size) + _cuts(size, workings)
+    axes = _axes(part.placement)
+    return [
+        (
+            part.placement.to_unit(point),
+            _vector([sum(normal[k] * axes[k][i] for k in range(3)) for i in range(3)]),
+        )
+        for point, normal in local
+    ]
+
+
+def cut_back(
+    part: Part, workings: Sequence[Working], planes: Sequence[Plane]
+) -> tuple[Part, list[Working]] | None:
+    """A part and its workings, cut back to planes; None where nothing is left of it.
+
+    The blank becomes the smallest that holds what is left, at its stock's thickness, so that
+    lengths are over the long points.  What planes leave askew are bevels.  Workings wholly
+    beyond a plane go; so do holes, pockets and mortises that a plane touches.
+    """
+    size = part.blank.size
+    new = [_into(part.placement, plane) for plane in planes]
+    whole = box_planes((0.0, 0.0, 0.0), size)
+    cuts = [*_cuts(size, workings), *new]
+    corners = vertices([*whole, *cuts])
+    if not corners:
+        return None
+    low, high = (list(corner) for corner in bounds_of(corners))
+    if min(b - a for a, b in zip(low, high, strict=True)) < TOUCH:
+        return None
+    low[2], high[2] = 0.0, size[2]
+    for axis in range(2):
+        low[axis] = 0.0 if low[axis] < TOUCH else low[axis]
+        high[axis] = size[axis] if high[axis] > size[axis] - TOUCH else high[axis]
+    kept = Box(_vector(low), _vector(high))
+    left: list[Working] = []
+    for working in workings:
+        if not isinstance(working, Mitre | Bevel):
+            moved = _kept(working, size, kept, new)
+            if moved is not None:
+                left.append(moved)
+    new_size = kept.size
+    for number, cut in enumerate(cuts):
+        others = cuts[:number] + cuts[number + 1 :]
+        if not any(beyond(cut, corner) > TOUCH for corner in vertices([*whole, *others])):
+            continue
+        bevel = _cut_of(_shifted(cut, kept.low), new_size, workings)
+        if bevel is not None:
+            left.append(bevel)
+    placement = replace(part.placement, origin=part.placement.to_unit(kept.low))
+    blank = replace(part.blank, length=new_size[0], width=new_size[1])
+    return replace(part, blank=blank, placement=placement, workings=()), left
+
+
+def removal_of(working: Working, size: Vector) -> Box | None:
+    """The box round what a working takes away, part frame; None for cuts by a plane."""
+    match working:
+        case Mitre() | Bevel():
+            return None
+        case Easing(surface, edge, radius, start, stop):
+            return Rebate(surface, edge, radius, radius, start, stop).removal(size)
+        case Hole(surface, position, diameter, depth):
+            deep = size[surface.axis] if depth is None else depth
+            corner = (position[0] - diameter / 2, position[1] - diameter / 2)
+            return Mortise(surface, corner, (diameter, diameter), deep).removal(size)
+        case PocketHole(surface, end, position, _, stop, diameter):
+            # As long a pocket as any: a few diameters past where it stops.
+            low, high = [0.0, position - diameter / 2, 0.0], list(size)
+            high[1] = position + diameter / 2
+            reach = min(size[0], stop + 6 * diameter)
+            if end.at_high:
+                low[0] = size[0] - reach
+            else:
+                high[0] = reach
+            return Box(_vector(low), _vector(high))
+        case _:
+            return working.removal(size)
+
+
+def _kept(working: Working, size: Vector, kept: Box, planes: Sequence[Plane]) -> Working | None:
+    """A working moved to the new blank, clipped to it; None where it goes."""
+    box = removal_of(working, size)
+    assert box is not None
+    corners = [
+        (x, y, z) for x in (box.low[0], box.high[0]) for y in (box.low[1], box.high[1])
+        for z in (box.low[2], box.high[2])
+    ]  # fmt: skip
+    for plane in planes:
+        reaches = [beyond(plane, corner) for corner in corners]
+        if min(reaches) > -TOUCH:
+            return None
+        room = working.diameter / 2 if isinstance(working, Hole) else 0.0
+        if isinstance(working, Hole | Mortise | PocketHole) and max(reaches) > -room:
+            return None
+    low = [max(a, b) - b for a, b in zip(box.low, kept.low, strict=True)]
+    high = [min(a, b) - c for a, b, c in zip(box.high, kept.high, kept.low, strict=True)]
+    if min(b - a for a, b in zip(low, high, strict=True)) < TOUCH:
+        return None
+    new = kept.size
+
+    def span(axis: int) -> tuple[float, float | None]:
+        return low[axis], None if high[axis] > new[axis] - TOUCH else high[axis]
+
+    def extent(axis: int) -> float:
+        return high[axis] - low[axis]
+
+    match working:
+        case Rebate(surface, edge):
+            start, stop = span(3 - surface.axis - edge.axis)
+            width, depth = extent(edge.axis), extent(surface.axis)
+            return Rebate(surface, edge, width, depth, start, stop, working.use)
+        case Groove(surface):
+            across = 3 - surface.axis
+            place, depth = (low[across], extent(across)), extent(surface.axis)
+            return Groove(surface, *place, depth, *span(0), working.use)
+        case Housing(surface):
+            across = 2 - surface.axis
+            place, depth = (low[across], extent(across)), extent(surface.axis)
+            return Housing(surface, *place, depth, *span(1), working.use)
+        case Notch():
+            return Notch(low[0], low[1], extent(0), extent(1), working.use)
+        case Easing(surface, edge, radius):
+            if min(extent(surface.axis), extent(edge.axis)) < radius - TOUCH:
+                return None
+            start, stop = span(3 - surface.axis - edge.axis)
+            return replace(working, start=start, stop=stop)
+        case Hole(surface, position) | Mortise(surface, position):
+            first, second = (axis for axis in range(3) if axis != surface.axis)
+            place = (position[0] - kept.low[first], position[1] - kept.low[second])
+            return replace(working, position=place)
+        case PocketHole():
+            return replace(working, position=working.position - kept.low[1])
+        case _:
+            raise AssertionError(f"{working} is no working with a place of its own")
+
+
+def _cut_of(cut: Plane, size: Vector, workings: Sequence[Working]) -> Mitre | Bevel | None:
+    """A plane that cuts a blank, as the mitre it was or as a bevel; None where the blank ends
+    at it."""
+    for working in workings:
+        if isinstance(working, Mitre):
+            at, normal = working.plane(size)
+            same = max(abs(a - b) for a, b in zip(normal, cut[1], strict=True)) < 1e-9
+            if same and abs(beyond(cut, at)) < TOUCH:
+                return working
+    normal = cut[1]
+    axes = [axis for axis in range(3) if abs(normal[axis]) > 1e-9]
+    if len(axes) == 1:
+        return None
+    if len(axes) == 3:
+        raise AssertionError("a compound cut is no bevel")
+    surfaces = [SURFACES[axis][normal[axis] > 0] for axis in axes]
+    corner = _vector([size[i] if normal[i] > 0 else 0.0 for i in range(3)])
+    reach = beyond(cut, corner)
+    if reach < TOUCH:
+        return None
+    along = [reach / abs(normal[axis]) for axis in axes]
+    # Named from the surface that it is the less askew to: no saw tilts past 45 degrees.
+    edge = 0 if along[0] <= along[1] + TOUCH else 1
+    return Bevel(surfaces[1 - edge], surfaces[edge], along[edge], along[1 - edge])
+
+
+def _cuts(size: Vector, workings: Sequence[Working]) -> list[Plane]:
+    return [working.plane(size) for working in workings if isinstance(working, Mitre | Bevel)]
+
+
+def _shifted(plane: Plane, by: Vector) -> Plane:
+    at, normal = plane
+    return (at[0] - by[0], at[1] - by[1], at[2] - by[2]), normal
+
+
+def _into(placement: Placement, plane: Plane) -> Plane:
+    """A plane of the unit frame in a part's frame."""
+    (point, normal), origin = plane, placement.origin
+    axes = _axes(placement)
+    return (
+        _vector([sum((point[i] - origin[i]) * axis[i] for i in range(3)) for axis in axes]),
+        _vector([sum(normal[i] * axis[i] for i in range(3)) for axis in axes]),
+    )
+
+
+def _axes(placement: Placement) -> tuple[Vector, Vector, Vector]:
+    return placement.length, placement.width, placement.thickness
+
+
+def _vector(values: Sequence[float]) -> Vector:
+    x, y, z = values
+    return (x, y, z)

@@ -1,0 +1,354 @@
+"""A unit cut to a sloping ceiling.
+
+The whole rectangular unit is set out first.  Then every part is cut at the plane it may reach,
+joints whose meeting is cut off go, and the sloping parts are laid in (:mod:`slope_boards`).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from math import ceil, dist, floor
+from typing import Any
+
+from rodwright.geometry import Box
+from rodwright.geometry.halfspaces import Plane, Vector, beyond, bounds_of, moved, patch, vertices
+from rodwright.problems import KeyPath, Problems
+from rodwright.setout.bench import TOUCH, Bench
+from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.slope.clipping import cut_back, planes_of
+from rodwright.setout.slope.lines import SlopeLines, door_plane, height_at
+from rodwright.unit import Bevel, Fixing, Hole, Joint, JointKind, Mitre, Part, Role, Working
+from rodwright.wishes.doors import DoorsSpec
+from rodwright.wishes.models import UnitSpec
+
+USEFUL = 100.0
+"""A shelf, top or door with less left along the slope's fall (mm) is of no use (common practice,
+no source)."""
+_UNCUT = {
+    Role.DOOR_STILE: "a framed door isn't cut to a slope",
+    Role.DOOR_RAIL: "a framed door isn't cut to a slope",
+    Role.DOOR_PANEL: "a framed door isn't cut to a slope",
+    Role.DRAWER_FRONT: "a drawer runs into the slope",
+    Role.DRAWER_SIDE: "a drawer runs into the slope",
+    Role.DRAWER_END: "a drawer runs into the slope",
+    Role.DRAWER_BOTTOM: "a drawer runs into the slope",
+    Role.WORKTOP: "a worktop isn't cut to a slope",
+    Role.CORNICE: "a cornice isn't cut to a slope",
+    Role.PLINTH: "the base runs into the slope",
+    Role.LEG: "the base runs into the slope",
+}
+_PLACES: dict[Role, KeyPath] = {
+    Role.WORKTOP: ("worktop",), Role.CORNICE: ("cornice",), Role.PLINTH: ("base",),
+    Role.LEG: ("base",),
+}  # fmt: skip
+
+_PIN_REACH = 9.0
+"""mm: the middle of a pin's hole lies no further than this below the shelf on it."""
+
+Laid = tuple[Part, tuple[Working, ...]]
+
+
+def cut_to_slope(
+    spec: UnitSpec, rod: Rod, lines: SlopeLines, bench: Bench, problems: Problems
+) -> None:
+    """Cut everything on the bench to a slope; what can't be cut is noted with its place."""
+    before = {ref: (part, bench.workings_of(ref)) for ref, part in bench.parts.items()}
+    cutter = _Cutter(spec, rod, lines, bench, problems, set())
+    gone, cut = set(), set()
+    # Where the slope is lowest first: what is told of several alike is told of the worst.
+    lowest = {ref: _lowest(lines.outer, part.bounds()) for ref, (part, _) in before.items()}
+    for ref, laid in sorted(before.items(), key=lambda item: round(lowest[item[0]], 6)):
+        plane = cutter.plane_for(ref)
+        if plane is None or not _reaches(laid, plane):
+            continue
+        left = cut_back(*laid, [plane])
+        if not cutter.is_useful(ref, laid, left, plane):
+            continue
+        if left is None:
+            gone.add(ref)
+        else:
+            cut.add(ref)
+            bench.recut(*left)
+    if cutter.noted:
+        return
+    cutter.rests(before, gone)
+    if lines.frame_inner is not None:
+        cutter.frame_fits()
+    bench.take_off(gone)
+    joints = [
+        joint if not {joint.first, joint.second} & cut else _rejoined(joint, before, bench)
+        for joint in bench.joints
+    ]
+    bench.joints[:] = [joint for joint in joints if joint is not None]
+    _unlip(bench)
+
+
+@dataclass(frozen=True, slots=True)
+class _Cutter:
+    """What decides how each part is cut; ``noted`` are the places that a problem was noted at."""
+
+    spec: UnitSpec
+    rod: Rod
+    lines: SlopeLines
+    bench: Bench
+    problems: Problems
+    noted: set[tuple[object, ...]]
+
+    def plane_for(self, ref: str) -> Plane | None:
+        """The plane that a part may reach; None where the slope doesn't concern it."""
+        rod, lines, part = self.rod, self.lines, self.bench.parts[ref]
+        y = part.bounds()
+        before = y.low[1] < -TOUCH
+        match part.role:
+            case Role.STILE | Role.RAIL:
+                return lines.frame_inner
+            case Role.SCRIBE:
+                return lines.outer
+            case Role.BACK:
+                return self._back_plane()
+            case Role.DOOR:
+                return door_plane(lines, rod, y.high[1], self._door(ref).gap)
+            case Role.SHELF:
+                return moved(lines.inner, -self.gap(ref))
+            case Role.LIPPING:
+                first = next(j.first for j in self.bench.joints if j.second == ref)
+                inner = lines.frame_inner if before and lines.frame_inner else lines.inner
+                return moved(inner, -self.gap(first))
+            case _:
+                return lines.frame_inner if before and lines.frame_inner else lines.inner
+
+    def gap(self, ref: str) -> float:
+        """The gap that an adjustable shelf keeps, 0 for what is fixed."""
+        if self.bench.parts[ref].role is not Role.SHELF:
+            return 0.0
+        kept = [each.least for each in self.bench.clearances if ref in (each.first, each.second)]
+        return max(kept, default=0.0)
+
+    def _back_plane(self) -> Plane:
+        """An applied back covers the sloping board's edge, others are let into the board."""
+        back, lines = self.rod.back, self.lines
+        assert back is not None
+        if back.reach == 0:
+            return lines.outer
+        if not (lines.sideways and self.rod.has_top):
+            return lines.inner
+        return moved(lines.inner, back.reach - back.clearance)
+
+    def _door(self, ref: str) -> DoorsSpec:
+        found: Any = self.spec
+        for key in self.bench.places[ref]:
+            found = getattr(found, key) if isinstance(key, str) else found[key]
+        assert isinstance(found, DoorsSpec)
+        return found
+
+    def is_useful(
+        self, ref: str, laid: Laid, left: tuple[Part, list[Working]] | None, plane: Plane
+    ) -> bool:
+        """Whether a part can be as the slope leaves it; what can't is noted with its limit."""
+        part, say = laid[0], self.problems.length
+        box = part.bounds()
+        place = _PLACES.get(part.role) or self.bench.places.get(ref, ("slope",))
+        if part.role in _UNCUT:
+            self._note(
+                place,
+                f"{_UNCUT[part.role]}: {_said(part)} is {say(box.high[2])} up at its top, and at "
+                f"its low side the slope leaves {say(_lowest(plane, box))}",
+                f"Keep it to where the unit has its full height, or end it at "
+                f"{say(floor(_lowest(plane, box)))} up.",
+            )
+            return False
+        if part.role in (Role.SHELF, Role.CARCASS_RAIL, Role.DIVIDER, Role.TOP, Role.DOOR):
+            axis = 0 if self.lines.sideways else 1
+            reach = 0.0 if left is None else left[0].bounds().size[axis]
+            whole = min(USEFUL, box.size[axis] - TOUCH)
+            if part.role is Role.TOP and left is None:
+                return True
+            if reach < whole:
+                self._short(part, place, reach, self._height_leaving(whole, box, plane))
+                return False
+        if part.role is Role.DOOR and left is not None and self._loses_fittings(laid, left[1]):
+            self._note(
+                place,
+                f"the slope cuts off the hinges or handle of {_said(part)}: at its low side it "
+                f"leaves {say(_lowest(plane, box))} up",
+                f"Hang it at the high side, move `hinge.ends` or `handle.height`, or end it at "
+                f"{say(floor(_lowest(plane, box)))} up.",
+            )
+            return False
+        return True
+
+    def _height_leaving(self, reach: float, box: Box, plane: Plane) -> float:
+        """The height below which the underside of a part has to be, if the slope is to leave so
+        much of it along its fall."""
+        x, y = box.centre[:2]
+        match self.lines.falls:
+            case "left":
+                x = box.high[0] - reach
+            case "right":
+                x = box.low[0] + reach
+            case "front":
+                y = box.high[1] - reach
+            case "rear":
+                y = box.low[1] + reach
+        return height_at(plane, x, y)
+
+    def _short(self, part: Part, place: KeyPath, reach: float, most: float) -> None:
+        say = self.problems.length
+        if part.role is Role.TOP:
+            high = height_at(self.lines.outer, *_high_end(self.rod, self.lines))
+            self._note(
+                ("slope",), f"the slope leaves only {say(reach)} of the level top",
+                f"Make the unit lower, or at least {say(ceil(high))} high (`size.height`), so "
+                f"that the slope takes all of its top.",
+            )  # fmt: skip
+            return
+        what = "lies wholly above the slope" if reach == 0 else f"has only {say(reach)} left"
+        self._note(
+            place,
+            f"under the slope {_said(part)} {what}: its underside is "
+            f"{say(part.bounds().low[2])} up, and {say(USEFUL)} are the least that is of use",
+            f"Put its underside at {say(floor(most))} up at most, or leave it out.",
+        )
+
+    def _loses_fittings(self, laid: Laid, left: Sequence[Working]) -> bool:
+        kept = sum(not isinstance(working, Mitre | Bevel) for working in left)
+        return kept < sum(not isinstance(working, Mitre | Bevel) for working in laid[1])
+
+    def rests(self, before: Mapping[str, Laid], gone: set[str]) -> None:
+        """Note adjustable shelves that the slope leaves without a pin at one of four corners."""
+        for joint in self.bench.joints:
+            if joint.kind is not JointKind.RESTING or {joint.first, joint.second} & gone:
+                continue
+            shelf, old = self.bench.parts[joint.second].bounds(), before[joint.second][0].bounds()
+            whole = _pins(joint, *before[joint.first], old)
+            upright = self.bench.parts[joint.first]
+            now = _pins(joint, upright, self.bench.workings_of(joint.first), shelf)
+            if now < whole or beyond(self.lines.inner, joint.at) > -TOUCH:
+                say, part = self.problems.length, self.bench.parts[joint.second]
+                most = _lowest(self.lines.inner, old) - part.blank.thickness
+                self._note(
+                    self.bench.places.get(joint.second, ("slope",)),
+                    f"the slope cuts off the pins of {_said(part)}: its underside is "
+                    f"{say(old.low[2])} up",
+                    f"Make it fixed (`fixed: true`), set it back, or put its underside at "
+                    f"{say(floor(most))} up.",
+                )
+
+    def frame_fits(self) -> None:
+        """Note a sloping rail that would leave no opening in its corner, or no level top rail."""
+        frame, inner = self.rod.frame, self.lines.frame_inner
+        assert frame is not None and inner is not None
+        say, left = self.problems.length, self.lines.falls == "left"
+        near = frame.inner_left if left else frame.inner_right
+        under = height_at(inner, near, 0.0)
+        if under > frame.inner_top:
+            self._note(
+                ("slope",),
+                f"the slope takes so little off the face frame that no sloping rail fits: beside "
+                f"the stile it would end {say(under)} up, the top rail {say(frame.inner_top)}",
+                "Make the frame's members narrower, or the unit lower so that it passes under.",
+            )
+        for part in self.bench.parts.values():
+            if part.name == "Top rail" and part.role is Role.RAIL and frame.has_top_rail:
+                rise = self.lines.rise
+                met = near + (frame.inner_top - under) / rise * (1 if left else -1)
+                free = frame.inner_right - met if left else met - frame.inner_left
+                if free < frame.rail_width and _reaches(
+                    (part, self.bench.workings_of(part.ref)), moved(inner, -1.0)
+                ):
+                    self._note(
+                        ("face_frame",),
+                        f"the slope leaves the face frame's top rail {say(max(0.0, free))} between "
+                        f"sloping rail and stile; {say(frame.rail_width)} are the least",
+                        "Make the unit lower or higher, or the frame's members narrower.",
+                    )
+
+    def _note(self, where: KeyPath, message: str, remedy: str) -> None:
+        """Note one problem, the first of its kind at its place."""
+        if (where, message.split(":")[0]) not in self.noted:
+            self.noted.add((where, message.split(":")[0]))
+            self.problems.add(where, message, remedy)
+
+
+def _lowest(plane: Plane, box: Box) -> float:
+    """The height of a plane where it is lowest over a box."""
+    (x0, y0, _), (x1, y1, _) = box.low, box.high
+    return min(height_at(plane, x, y) for x in (x0, x1) for y in (y0, y1))
+
+
+def _said(part: Part) -> str:
+    return f"the {part.name.lower()} {part.ref}"
+
+
+def _high_end(rod: Rod, lines: SlopeLines) -> tuple[float, float]:
+    return {
+        "left": (rod.width, 0.0), "right": (0.0, 0.0),
+        "front": (0.0, rod.depth), "rear": (0.0, 0.0),
+    }[lines.falls]  # fmt: skip
+
+
+def _pins(joint: Joint, part: Part, workings: Sequence[Working], shelf: Box) -> int:
+    """How many pin holes of an upright lie just under a shelf that rests on it there."""
+    places = [
+        part.placement.to_unit(_mouth(hole, part)) for hole in workings if isinstance(hole, Hole)
+    ]
+    x, _, z = joint.at
+    return sum(
+        z - _PIN_REACH < at[2] < z
+        and shelf.low[1] <= at[1] <= shelf.high[1]
+        and abs(at[0] - x) < TOUCH
+        for at in places
+    )
+
+
+def _mouth(hole: Hole, part: Part) -> Vector:
+    """The middle of a hole's mouth, part frame."""
+    place = [0.0, 0.0, 0.0]
+    first, second = (axis for axis in range(3) if axis != hole.surface.axis)
+    place[first], place[second] = hole.position
+    if hole.surface.at_high:
+        place[hole.surface.axis] = part.blank.size[hole.surface.axis]
+    return (place[0], place[1], place[2])
+
+
+def _reaches(laid: Laid, plane: Plane) -> bool:
+    return any(beyond(plane, corner) > TOUCH for corner in vertices(planes_of(*laid)))
+
+
+def _shared(first: Laid, second: Laid) -> list[Vector]:
+    return vertices([*planes_of(*first), *planes_of(*second)])
+
+
+def _rejoined(joint: Joint, before: Mapping[str, Laid], bench: Bench) -> Joint | None:
+    """A joint of parts that were cut, at the middle of what is left of it; None where it goes."""
+    refs = joint.first, joint.second
+    old = _shared(before[refs[0]], before[refs[1]])
+    first, second = ((bench.parts[ref], bench.workings_of(ref)) for ref in refs)
+    new = _shared(first, second)
+    middle = patch(new)
+    if patch(old) is None:
+        # They only touched along an edge, or don't meet at all: as pins and hinges have it.
+        return joint if new or not joint.kind.meets else None
+    if middle is None:
+        return None
+    before_low, before_high = bounds_of(old)
+    low, high = bounds_of(new)
+    if max(dist(before_low, low), dist(before_high, high)) < TOUCH:
+        return joint
+    whole = max(b - a for a, b in zip(before_low, before_high, strict=True))
+    share = max(b - a for a, b in zip(low, high, strict=True)) / whole
+    fixings = tuple(_fewer(fixing, share) for fixing in joint.fixings)
+    return replace(joint, at=middle, fixings=fixings)
+
+
+def _fewer(fixing: Fixing, share: float) -> Fixing:
+    return replace(fixing, count=max(1, ceil(fixing.count * share - TOUCH)))
+
+
+def _unlip(bench: Bench) -> None:
+    """Take the mark off edges whose lipping went."""
+    lipped = {joint.first for joint in bench.joints if joint.kind is JointKind.EDGE_GLUED}
+    for ref, part in list(bench.parts.items()):
+        if part.lipped and ref not in lipped:
+            bench.recut(replace(part, lipped=()), bench.workings_of(ref))

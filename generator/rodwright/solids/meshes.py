@@ -1,0 +1,84 @@
+"""CadQuery solids to trimesh meshes."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+import numpy as np
+import trimesh
+from cadquery import Face
+from numpy.typing import NDArray
+from OCP.BRep import BRep_Tool
+from OCP.BRepMesh import BRepMesh_IncrementalMesh
+from OCP.TopAbs import TopAbs_REVERSED
+from OCP.TopLoc import TopLoc_Location
+
+from rodwright.solids import solid_of
+from rodwright.unit import Part, ShapeKey
+
+LINEAR_TOLERANCE = 0.02
+"""How far (mm) a facet may stand off a curve: well under the 0.05 mm that counts as meeting."""
+ANGULAR_TOLERANCE = 0.2
+"""Largest turn (radians) between neighbouring facets: eight to a quarter round, smooth to see."""
+
+Facets = tuple[NDArray[np.float64], NDArray[np.int64]]
+"""Vertices (mm), and triangles that count them from 0, anticlockwise seen from outside."""
+
+
+@lru_cache(maxsize=4096)
+def mesh_of(shape: ShapeKey) -> trimesh.Trimesh:
+    """The watertight mesh of a shape's solid, in the part frame, mm.
+
+    Equal shapes give the same object; callers must not change it.
+
+    Raises:
+        ValueError: the shape's workings leave no single solid, or its mesh isn't closed.
+    """
+    vertices: list[NDArray[np.float64]] = []
+    triangles: list[NDArray[np.int64]] = []
+    before = 0
+    for own, facets in facets_of(shape):
+        vertices.append(own)
+        triangles.append(facets + before)
+        before += len(own)
+    mesh = trimesh.Trimesh(np.concatenate(vertices), np.concatenate(triangles), process=True)
+    if not mesh.is_volume:
+        raise ValueError("the mesh of a solid isn't closed")
+    return mesh
+
+
+@lru_cache(maxsize=4096)
+def facets_of(shape: ShapeKey) -> tuple[Facets, ...]:
+    """The facets of each face of a shape's solid, in the order of its faces; part frame, mm.
+
+    Raises:
+        ValueError: the shape's workings leave no single solid.
+    """
+    solid = solid_of(shape)
+    # CadQuery's own tessellate takes the linear tolerance as a part of each edge's length.
+    # Open CASCADE turns half the angle it is given from facet to facet (measured on cylinders).
+    BRepMesh_IncrementalMesh(solid.wrapped, LINEAR_TOLERANCE, False, 2 * ANGULAR_TOLERANCE)
+    return tuple(map(_facets, solid.Faces()))
+
+
+def _facets(face: Face) -> Facets:
+    location = TopLoc_Location()
+    facets = BRep_Tool.Triangulation_s(face.wrapped, location)
+    move = location.Transformation()
+    vertices: list[tuple[float, float, float]] = []
+    triangles: list[tuple[int, int, int]] = []
+    for number in range(1, facets.NbNodes() + 1):
+        node = facets.Node(number).Transformed(move)
+        vertices.append((node.X(), node.Y(), node.Z()))
+    flipped = face.wrapped.Orientation() == TopAbs_REVERSED
+    for number in range(1, facets.NbTriangles() + 1):
+        a, b, c = facets.Triangle(number).Get()
+        triangles.append((a, c, b) if flipped else (a, b, c))
+    return np.array(vertices), np.array(triangles) - 1  # Open CASCADE counts from one
+
+
+def placed_mesh(part: Part) -> trimesh.Trimesh:
+    """A part's mesh in the unit frame, mm."""
+    mesh = mesh_of(part.shape).copy()
+    mesh.apply_transform(np.array(part.placement.matrix()))
+    return mesh

@@ -1,0 +1,91 @@
+"""Parts, joints and the unit: the one source of truth.
+
+Everything here is immutable and plain.  A part says what it is (a blank), what is cut
+into it (workings, in order) and where it stands (a placement).  Every list, drawing and
+solid is derived from these; nothing measures a solid to find out a size.
+
+Frames
+    Part frame: x along the length (with the grain where there is one), y across the
+    width, z through the thickness.  The blank fills ``[0, length] x [0, width] x
+    [0, thickness]``; the face is +z (``show_surfaces`` say what is seen).  A unit that is set
+    out has its parts' frames as :mod:`rodwright.unit.laid` lays them, the most worked side up.
+    Unit frame: x to the right seen from the front, y from the front to the back, z up;
+    the origin is the carcass's front lower left corner on the floor line.
+Units
+    Millimetres, kilograms, degrees, kilograms per cubic metre.
+"""
+
+from rodwright.unit.fittings import Fitting, Rod
+from rodwright.unit.joints import Clearance, Fixing, Joint, JointKind
+from rodwright.unit.motions import Motion, Slide, Swing
+from rodwright.unit.opening import (
+    Contradiction,
+    EdgeLine,
+    LinePoint,
+    Opening,
+    OpeningPlane,
+    OpeningReadings,
+    OpeningShape,
+    Quadrilateral,
+)
+from rodwright.unit.parts import Part, Placement, ShapeKey
+from rodwright.unit.roles import STANDS_OUT, Role
+from rodwright.unit.stock import Blank, Edging, Piece, Stock
+from rodwright.unit.surfaces import Grain, Surface
+from rodwright.unit.whole import Unit
+from rodwright.unit.workings import (
+    Bevel,
+    Easing,
+    Groove,
+    Hole,
+    Housing,
+    Mitre,
+    Mortise,
+    Notch,
+    PocketHole,
+    Rebate,
+    Working,
+)
+
+__all__ = [
+    "Bevel",
+    "Blank",
+    "Clearance",
+    "Contradiction",
+    "Easing",
+    "EdgeLine",
+    "Edging",
+    "Fitting",
+    "Fixing",
+    "Grain",
+    "Groove",
+    "Hole",
+    "Housing",
+    "Joint",
+    "JointKind",
+    "LinePoint",
+    "Mitre",
+    "Mortise",
+    "Motion",
+    "Notch",
+    "Opening",
+    "OpeningPlane",
+    "OpeningReadings",
+    "OpeningShape",
+    "Part",
+    "Piece",
+    "Placement",
+    "PocketHole",
+    "Quadrilateral",
+    "Rebate",
+    "Rod",
+    "Role",
+    "STANDS_OUT",
+    "ShapeKey",
+    "Slide",
+    "Stock",
+    "Surface",
+    "Swing",
+    "Unit",
+    "Working",
+]

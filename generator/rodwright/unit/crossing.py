@@ -1,0 +1,47 @@
+"""Where two parts are held together, how much one moves more than the other across its grain.
+
+Lengths in mm, unit frame.
+"""
+
+from __future__ import annotations
+
+from rodwright.trade.movement import stock_swelling
+from rodwright.unit import Part
+
+ACCEPTED = 2.5
+"""Movement, mm, that a rigid joint lives with: about that of an oak rail 115 mm wide across the
+grain of a stile, such as frames have always been made with (common practice, no source)."""
+
+
+def crossing(
+    first: Part, second: Part, moisture: tuple[float, float]
+) -> tuple[float, int, Part, Part]:
+    """The most by which one of two parts that meet moves more than the other, and along which axis.
+
+    Over the length they meet on, between the least and the most ``moisture`` (%); then the part
+    that moves and the one that holds it.
+    """
+    found = (0.0, 0, first, second)
+    for axis in range(3):
+        meet = _meet(first, second, axis)
+        one, other = (_moves(part, axis, meet, moisture) for part in (first, second))
+        if abs(one - other) > found[0]:
+            pair = (first, second) if one > other else (second, first)
+            found = (abs(one - other), axis, *pair)
+    return found
+
+
+def _meet(first: Part, second: Part, axis: int) -> float:
+    """Length over which two parts lie side by side along an axis of the unit frame, mm."""
+    one, other = first.bounds(), second.bounds()
+    return max(0.0, min(one.high[axis], other.high[axis]) - max(one.low[axis], other.low[axis]))
+
+
+def _moves(part: Part, axis: int, length: float, moisture: tuple[float, float]) -> float:
+    """What a part moves over a length along an axis of the unit frame, mm.
+
+    A part that lies askew has no more of its width there than reaches along that axis.
+    """
+    along_width = abs(part.placement.width[axis])
+    over = min(length, along_width * part.blank.width)
+    return along_width**2 * stock_swelling(part.blank.stock, over, moisture)

@@ -1,0 +1,53 @@
+"""How bought-in pieces look."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from rodwright.geometry.boxes import Box
+from rodwright.geometry.vectors import Vector
+from rodwright.unit.parts import Placement
+
+
+@dataclass(frozen=True, slots=True)
+class Rod:
+    """A round bar of ``diameter`` mm from ``start`` to ``end``."""
+
+    start: Vector
+    end: Vector
+    diameter: float
+
+
+@dataclass(frozen=True, slots=True)
+class Fitting:
+    """How a bought-in piece looks: ``shapes`` in the frame of the part (``ref``) it is fixed to.
+
+    It is there for pictures alone: no part, weighed, checked and exported nowhere.  ``inner``
+    pieces are seen only where doors and drawers stand open.
+    """
+
+    ref: str
+    shapes: tuple[Box | Rod, ...]
+    inner: bool = False
+
+    def moved(self, before: Placement | None, after: Placement) -> Fitting:
+        """The same where it stands, its part's frame (None: the unit frame) being another one.
+
+        Boxes need frames that are square to each other.
+        """
+
+        def turned(point: Vector) -> Vector:
+            return after.to_part(before.to_unit(point) if before else point)
+
+        shapes: list[Box | Rod] = []
+        for shape in self.shapes:
+            if isinstance(shape, Rod):
+                shapes.append(Rod(turned(shape.start), turned(shape.end), shape.diameter))
+            else:
+                one, other = turned(shape.low), turned(shape.high)
+                low, high = (
+                    tuple(choose(a, b) for a, b in zip(one, other, strict=True))
+                    for choose in (min, max)
+                )
+                shapes.append(Box((low[0], low[1], low[2]), (high[0], high[1], high[2])))
+        return Fitting(self.ref, tuple(shapes), self.inner)

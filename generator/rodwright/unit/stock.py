@@ -1,0 +1,98 @@
+"""What parts are cut from: stock, blanks, and what is glued on their edges."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from rodwright.geometry.vectors import Vector
+from rodwright.unit.surfaces import Grain, Surface
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """Some equal boards in the rack: length and width in mm, and how many."""
+
+    length: float
+    width: float
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class Stock:
+    """A sheet or board material that parts are cut from.
+
+    ``thickness`` is the real thickness in mm, ``density`` in kg/m3 (``density_source``
+    says where it comes from), ``colour`` is ``#rrggbb``.  ``size`` is one sheet's length
+    and width; ``pieces`` are the boards at hand; ``price`` is for one sheet, or for one
+    metre of board, in the spec's currency.  ``sawn`` says how the rings of boards lie: along
+    their width (flat) or square to it (quarter).
+    """
+
+    name: str
+    kind: Literal["sheet", "board"]
+    material: str
+    thickness: float
+    grain: Grain
+    density: float
+    density_source: str
+    colour: str
+    size: tuple[float, float] | None = None
+    pieces: tuple[Piece, ...] = ()
+    price: float | None = None
+    sawn: Literal["flat", "quarter"] = "flat"
+
+    @property
+    def described(self) -> str:
+        """The material as it is asked for: quarter-sawn where it has to be."""
+        said = self.sawn == "flat" or "quarter" in self.material.lower()
+        return self.material if said else f"{self.material}, quarter-sawn"
+
+
+@dataclass(frozen=True, slots=True)
+class Blank:
+    """The box a part is worked from, at its finished length, width and thickness in mm.
+
+    ``trim_length`` and ``trim_width`` are what is left on when the blank is first cut, to
+    be trimmed away later; they are no part of the solid.  ``trim_at`` are the ends and edges
+    at which it is, where that isn't a matter of course.
+    """
+
+    length: float
+    width: float
+    thickness: float
+    stock: Stock
+    grain: Grain
+    show_surfaces: tuple[Surface, ...] = (Surface.FACE,)
+    trim_length: float = 0.0
+    trim_width: float = 0.0
+    trim_at: tuple[Surface, ...] = ()
+
+    @property
+    def size(self) -> Vector:
+        """Finished length, width and thickness."""
+        return (self.length, self.width, self.thickness)
+
+    @property
+    def rough_size(self) -> Vector:
+        """Length, width and thickness to cut before trimming."""
+        return (self.length + self.trim_length, self.width + self.trim_width, self.thickness)
+
+
+@dataclass(frozen=True, slots=True)
+class Edging:
+    """Veneer or tape glued on an edge or end after cutting, ``thickness`` in mm.
+
+    It is no solid of its own: a part's finished size includes it.  ``colour`` is what to
+    order it in, empty where the material says it all.
+    """
+
+    surface: Surface
+    material: str
+    thickness: float
+    colour: str = ""
+
+    @property
+    def called(self) -> str:
+        """Material and colour."""
+        return f"{self.material}, {self.colour}" if self.colour else self.material

@@ -1,0 +1,16 @@
+"""The spec language: what a maker wishes, read with the place of every value."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from rodwright.wishes.models import UnitSpec
+from rodwright.wishes.reading.files import SpecFile, read_spec
+from rodwright.wishes.reading.schema import json_schema
+
+__all__ = ["SpecFile", "UnitSpec", "read_spec", "spec_schema"]
+
+
+def spec_schema() -> dict[str, Any]:
+    """The JSON Schema (draft 2020-12) of a spec file."""
+    return json_schema(UnitSpec)

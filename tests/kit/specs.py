@@ -1,0 +1,50 @@
+"""Units from spec text, for tests of the set-out."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from ruamel.yaml import YAML
+
+from rodwright.problems import ProblemsError
+from rodwright.setout import set_out_unit
+from rodwright.unit import Part, Role, Unit
+from rodwright.wishes.models import UnitSpec
+
+STOCK = """
+stock:
+  ply: {kind: sheet, material: birch plywood, thickness: 18, size: [2440, 1220]}
+  thin: {kind: sheet, material: birch plywood, thickness: 6, size: [2440, 1220]}
+  ash: {kind: board, material: ash, thickness: 22}
+  oak: {kind: board, material: european oak, thickness: 32}
+"""
+
+
+def spec_from(text: str, **more: Any) -> UnitSpec:
+    """A spec from YAML text, with the stock above where it names none."""
+    data = YAML(typ="safe", pure=True).load(text if "stock:\n" in text else text + STOCK)
+    carcass = {"stock": "ply", "corners": "butted"}
+    data = {"title": "Test", "carcass": carcass} | data | more
+    return UnitSpec.model_validate(data, context={"unit": data.get("unit", "mm")})
+
+
+def unit_from(text: str, **more: Any) -> Unit:
+    """The unit that a spec's text sets out."""
+    return set_out_unit(spec_from(text, **more))
+
+
+def problems_of(text: str, **more: Any) -> list[str]:
+    """What the set-out has to say against a spec: `key.path: message`."""
+    spec = spec_from(text, **more)
+    try:
+        set_out_unit(spec)
+    except ProblemsError as error:
+        return [
+            f"{'.'.join(map(str, problem.where))}: {problem.message}" for problem in error.problems
+        ]
+    return []
+
+
+def of_role(unit: Unit, role: Role) -> list[Part]:
+    """The unit's parts of one role."""
+    return [part for part in unit.parts if part.role is role]
