@@ -10,16 +10,27 @@ import pytest
 from kit.specs import unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Severity
+from rodwright.jobs.new import model_names
 from rodwright.wishes import UnitSpec
 from rodwright.wishes.reading.reference import with_table
 
 ROOT = Path(__file__).parents[1]
 README = (ROOT / "README.md").read_text(encoding="utf-8")
+KEYS = (ROOT / "models" / "README.md").read_text(encoding="utf-8")
 
 
 def test_the_table_of_keys_is_current() -> None:
-    """If not: python -m rodwright.wishes.reading.reference README.md."""
-    assert with_table(README, UnitSpec) == README
+    """If not: python -m rodwright.wishes.reading.reference models/README.md."""
+    assert with_table(KEYS, UnitSpec) == KEYS
+
+
+def test_every_ready_model_is_listed() -> None:
+    listed = re.findall(r"^\| \[`([a-z-]+)`\]\(([a-z-]+)\.yaml\)", KEYS, flags=re.MULTILINE)
+    assert [name for name, _ in listed] == [link for _, link in listed] == list(model_names())
+
+
+def test_it_is_short_enough_to_read() -> None:
+    assert len(README.splitlines()) < 250
 
 
 def test_the_specs_make_units() -> None:
@@ -30,7 +41,16 @@ def test_the_specs_make_units() -> None:
     assert len(unit.motions) == 6
 
 
-@pytest.mark.parametrize("page", ["README.md", "DEVELOPERS.md", "gallery/README.md"])
+@pytest.mark.parametrize(
+    "page",
+    [
+        "README.md",
+        "DEVELOPERS.md",
+        "docs/files.md",
+        "models/README.md",
+        "gallery/README.md",
+    ],
+)
 def test_links_lead_somewhere(page: str) -> None:
     path = ROOT / page
     for target in re.findall(r"\]\((?!https?:)([^)#]+)\)", path.read_text(encoding="utf-8")):

@@ -1,8 +1,8 @@
 """The spec language: what a maker may wish for, with its defaults.
 
-The docstring under each field is its description in the JSON Schema and in the README's
-table.  Lengths are millimetres once read.  What can only be judged against the rest of
-the unit (do the columns add up, is the stock thick enough) is judged by the set-out.
+The docstring under each field is its description in the JSON Schema and in models/README.md:
+every key with its default.  Lengths are millimetres once read.  What can only be judged against
+the rest of the unit (do the columns add up, is the stock thick enough) is judged by the set-out.
 """
 
 from typing import Annotated, Literal
