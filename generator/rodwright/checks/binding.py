@@ -8,14 +8,13 @@ from math import ceil
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
-from rodwright.geometry import Box
+from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.nearby import Nearby
 from rodwright.trade.movement import TABLE, quarter_sawn, stock_swelling
 from rodwright.unit import JointKind, Part, Role, Slide, Stock, Swing, Unit
 
 NEAR = 100.0
 """Nothing that opens swells by more than this, mm."""
-_ROUNDING = 1e-6
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,7 +109,7 @@ def _beside(front: _Front, way: int, own: set[str], parts: Nearby[Part]) -> _Gap
     for other in parts.within(Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))):
         there = other.bounds()
         wide = there.low[axis] - box.high[axis] if way > 0 else box.low[axis] - there.high[axis]
-        if wide >= -_ROUNDING and other.ref not in own and _level(box, there, axis):
+        if wide >= -TOUCH and other.ref not in own and _level(box, there, axis):
             gaps.append(_Gap(front, way, max(0.0, wide), other))
     return min(gaps, key=lambda each: each.wide, default=None)
 
@@ -118,7 +117,7 @@ def _beside(front: _Front, way: int, own: set[str], parts: Nearby[Part]) -> _Gap
 def _level(first: Box, second: Box, axis: int) -> bool:
     """Whether two boxes share a stretch along both other axes."""
     return all(
-        min(first.high[i], second.high[i]) - max(first.low[i], second.low[i]) > _ROUNDING
+        min(first.high[i], second.high[i]) - max(first.low[i], second.low[i]) > TOUCH
         for i in range(3)
         if i != axis
     )
@@ -136,7 +135,7 @@ def _closed(unit: Unit, gap: _Gap, other: _Front | None) -> Finding | None:
         )
 
     grows = closes()
-    if grows <= gap.wide + _ROUNDING:
+    if grows <= gap.wide + TOUCH:
         return None
     dry, wet = unit.moisture
     what = "drawer" if front.axis == 2 else "door"
@@ -146,15 +145,15 @@ def _closed(unit: Unit, gap: _Gap, other: _Front | None) -> Finding | None:
         if other is not None
         else f"{named(front.part)} swells {into} into its gap of {wide} to {named(gap.beyond)}"
     )
-    remedies = [f"Leave a gap of {length_in(unit, ceil(2 * grows - _ROUNDING) / 2)} (`gap`)"]
-    if (calmer := closes(calm=True)) <= gap.wide + _ROUNDING:
+    remedies = [f"Leave a gap of {length_in(unit, ceil(2 * grows - TOUCH) / 2)} (`gap`)"]
+    if (calmer := closes(calm=True)) <= gap.wide + TOUCH:
         remedies.append(
             f"take quarter-sawn wood (`sawn: quarter`), which takes {length_in(unit, calmer)} of it"
         )
     elif calmer < grows:
         remedies.append(
             f"take quarter-sawn wood (`sawn: quarter`) and leave "
-            f"{length_in(unit, ceil(2 * calmer - _ROUNDING) / 2)}"
+            f"{length_in(unit, ceil(2 * calmer - TOUCH) / 2)}"
         )
     remedies.append("make it of sheet material" + (" or framed" if what == "door" else ""))
     return Finding(

@@ -17,7 +17,7 @@ from numpy.typing import NDArray
 
 from rodwright.geometry import Vector
 
-TOUCH = 0.01
+PENETRATION = 0.01
 """Overlaps up to this depth (mm) are touching: a hundredth is far below any workshop's reach."""
 _GRID = 5
 _HAIR = (0.0021, 0.0017, 0.0013)
@@ -75,7 +75,7 @@ def overlap(first: Body, second: Body) -> Overlap | None:
     low = np.maximum(first.bounds[0], second.bounds[0])
     high = np.minimum(first.bounds[1], second.bounds[1])
     shared = high - low
-    if shared.min() <= TOUCH:
+    if shared.min() <= PENETRATION:
         return None
     if first.is_box and second.is_box:
         return Overlap(float(shared.min()), _vector((low + high) / 2), float(shared.prod()))
@@ -85,7 +85,7 @@ def overlap(first: Body, second: Body) -> Overlap | None:
     deepest = None
     for piece in (body ^ body.translate(_HAIR)).decompose():
         depth = _least_width(_points(piece))
-        if depth > TOUCH and (deepest is None or depth > deepest.depth):
+        if depth > PENETRATION and (deepest is None or depth > deepest.depth):
             bounds = np.array(piece.bounding_box()).reshape(2, 3)
             deepest = Overlap(depth, _vector(bounds.mean(axis=0)), body.volume())
     return deepest
@@ -116,7 +116,7 @@ def _points(piece: manifold3d.Manifold) -> Array:
 
 
 def _least_width(points: Array) -> float:
-    if np.ptp(points, axis=0).min() + max(_HAIR) <= TOUCH:
+    if np.ptp(points, axis=0).min() + max(_HAIR) <= PENETRATION:
         return 0.0
     hull = trimesh.PointCloud(points).convex_hull
     along = np.ptp(hull.face_normals @ hull.vertices.T, axis=1)

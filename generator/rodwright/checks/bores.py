@@ -10,6 +10,7 @@ import numpy as np
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.meetings import Cut, runs_into, wood_between
 from rodwright.checks.wording import length_in, named, words
+from rodwright.geometry import TOUCH
 from rodwright.unit import Hole, Mortise, Notch, Part, PocketHole, Surface, Unit
 
 LEAST_FLOOR = 1.5
@@ -17,7 +18,6 @@ LEAST_FLOOR = 1.5
 LEAST_BORING, LEAST_RIM = 20.0, 2.0
 """From this diameter on a hole holds a cup or the like, which needs only so much wood beside its
 rim, mm."""
-_ROUNDING = 1e-6
 _GEOMETRY = "geometry of the part"
 
 
@@ -46,7 +46,7 @@ def _near_an_edge(unit: Unit, part: Part, hole: Hole) -> Iterator[Finding]:
     # Nothing is driven into a wide boring that would wedge its rim off.
     bored = hole.diameter >= LEAST_BORING
     least = hole.diameter / 2 + LEAST_RIM if bored else hole.diameter
-    if edge < least - _ROUNDING:
+    if edge < least - TOUCH:
         yield Finding(
             Severity.WARNING,
             "hole near an edge",
@@ -64,9 +64,9 @@ def _deep(unit: Unit, part: Part, working: Hole | Mortise, depth: float) -> Iter
     through, what = part.blank.size[working.surface.axis], words(working)
     floor, how = through - depth, "Drill" if isinstance(working, Hole) else "Cut"
     # A mortise as deep as its part is a slot, which lets a screw follow the wood.
-    if abs(floor) <= _ROUNDING and isinstance(working, Mortise):
+    if abs(floor) <= TOUCH and isinstance(working, Mortise):
         return
-    if floor <= _ROUNDING:
+    if floor <= TOUCH:
         yield Finding(
             Severity.ERROR,
             "depth",
@@ -78,7 +78,7 @@ def _deep(unit: Unit, part: Part, working: Hole | Mortise, depth: float) -> Iter
             through,
             source=_GEOMETRY,
         )
-    elif floor < LEAST_FLOOR - _ROUNDING:
+    elif floor < LEAST_FLOOR - TOUCH:
         yield Finding(
             Severity.WARNING,
             f"{what} nearly through",
@@ -109,7 +109,7 @@ def _pocket(unit: Unit, part: Part, pocket: PocketHole) -> Iterator[Finding]:
         "its mouth runs off the far side": size[end.axis] - mouth,
     }
     worst = min(room, key=lambda each: room[each])
-    if room[worst] < -_ROUNDING:
+    if room[worst] < -TOUCH:
         yield Finding(
             Severity.ERROR,
             "pocket hole outside the wood",
@@ -121,7 +121,7 @@ def _pocket(unit: Unit, part: Part, pocket: PocketHole) -> Iterator[Finding]:
             0.0,
             source=_GEOMETRY,
         )
-    elif through - low < LEAST_FLOOR - _ROUNDING:
+    elif through - low < LEAST_FLOOR - TOUCH:
         yield Finding(
             Severity.WARNING,
             "pocket hole nearly through",
@@ -141,13 +141,13 @@ def _meetings(unit: Unit, part: Part) -> Iterator[Finding]:
     for first, second in _close(cuts):
         one, other = words(first.working), words(second.working)
         left = wood_between(first, second)
-        if left is not None and left < LEAST_FLOOR - _ROUNDING:
+        if left is not None and left < LEAST_FLOOR - TOUCH:
             thin.setdefault((one, other), []).append(left)
         elif left is None and runs_into(first, second):
             running[one, other] = running.get((one, other), 0) + 1
     for (one, other), lefts in thin.items():
         least = min(lefts)
-        meets = least <= _ROUNDING
+        meets = least <= TOUCH
         yield Finding(
             Severity.ERROR if meets else Severity.WARNING,
             "bores meet" if meets else "thin wood between bores",

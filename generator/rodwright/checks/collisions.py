@@ -12,7 +12,7 @@ import numpy as np
 import trimesh
 from rtree import index
 
-from rodwright.checks.bodies import TOUCH, Body, Overlap, gap, overlap
+from rodwright.checks.bodies import PENETRATION, Body, Overlap, gap, overlap
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import named
 from rodwright.geometry import Vector
@@ -82,7 +82,7 @@ def _spaced(
     if meets:
         return [_apart(unit, pair, between, place)] if between > MEETING else []
     least = unit.least_gap if asked is None else asked
-    if between >= least - TOUCH or (asked is None and between <= TOUCH):
+    if between >= least - PENETRATION or (asked is None and between <= PENETRATION):
         return []
     severity = Severity.WARNING if asked is None else Severity.ERROR
     return [_too_close(unit, pair, between, least, place, severity)]
@@ -100,7 +100,7 @@ def _pair(first: str, second: str, order: Mapping[str, int]) -> Pair:
 def _near(unit: Unit, bodies: Mapping[str, Body], reach: float) -> list[Pair]:
     """Pairs whose bounding boxes come within ``reach`` of each other, in order of parts."""
     boxes = np.array([bodies[part.ref].bounds for part in unit.parts])
-    low, high = boxes[:, 0] - reach / 2 - TOUCH, boxes[:, 1] + reach / 2 + TOUCH
+    low, high = boxes[:, 0] - reach / 2 - PENETRATION, boxes[:, 1] + reach / 2 + PENETRATION
     properties = index.Property(dimension=3)
     tree = index.Index(
         ((number, (*low[number], *high[number]), None) for number in range(len(boxes))),
@@ -130,7 +130,7 @@ def _overlapping(unit: Unit, pair: Pair, shared: Overlap) -> Finding:
         "Move one of them, make it smaller, or joint them so that one is cut out for the other.",
         pair,
         shared.depth,
-        TOUCH,
+        PENETRATION,
         source=_SOURCE,
         place=shared.place,
     )

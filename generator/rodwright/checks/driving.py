@@ -21,7 +21,8 @@ _IN_PLACE = (Role.PLINTH, Role.LEG, Role.WORKTOP, Role.CORNICE, Role.SCRIBE)
 _STANDS = (
     Role.SIDE, Role.TOP, Role.BOTTOM, Role.DIVIDER, Role.SHELF, Role.CARCASS_RAIL,
 )  # fmt: skip
-_TOUCH = 0.05
+_SLACK = 0.05
+"""How much less room than a driver needs counts as enough, mm."""
 
 
 def driving(unit: Unit) -> Iterator[Finding]:
@@ -71,7 +72,7 @@ def _nearest(through: Part, into: Part, standing: list[Part]) -> tuple[float, Pa
         room = first.low[axis] - box.high[axis] if into_high else box.low[axis] - first.high[axis]
         if (
             part.ref not in (through.ref, into.ref)
-            and -_TOUCH < room < ROOM - _TOUCH
+            and -_SLACK < room < ROOM - _SLACK
             and _over(first, second, box, run) > min(SPACING, shared[run] / 2)
             and _over(first, second, box, across) > shared[across] / 2
         ):

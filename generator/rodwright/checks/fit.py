@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
-from rodwright.geometry import Vector
+from rodwright.geometry import TOUCH, Vector
 from rodwright.lengths import at_least
 from rodwright.opening.cautions import OLD_MATERIALS, STRUCTURE
 from rodwright.opening.gaps import CAULK_LIMIT, Closing, closings
@@ -15,7 +15,6 @@ from rodwright.unit import STANDS_OUT, OpeningShape, Part, Role, Unit
 
 USUAL_GAP = (6.0, 8.0)
 """How much smaller than its opening a unit is made, in all, mm (common practice, no source)."""
-_ROUNDING = 1e-6
 _SURVEY = "the readings with their assumed errors"
 
 
@@ -120,7 +119,7 @@ def _sizes(unit: Unit) -> Iterator[Finding]:
         if opening is None:
             continue
         gap = opening - size
-        if gap < -_ROUNDING:
+        if gap < -TOUCH:
             yield Finding(
                 Severity.ERROR,
                 "larger than the opening",
@@ -133,7 +132,7 @@ def _sizes(unit: Unit) -> Iterator[Finding]:
             )
         elif what == "depth" or _closed(unit, what):
             continue
-        elif not USUAL_GAP[0] <= gap + _ROUNDING <= USUAL_GAP[1] + 2e-6:
+        elif not USUAL_GAP[0] <= gap + TOUCH <= USUAL_GAP[1] + 2 * TOUCH:
             low, high = (length_in(unit, limit) for limit in USUAL_GAP)
             yield Finding(
                 Severity.NOTE,
@@ -150,7 +149,7 @@ def _smaller(unit: Unit, what: str, opening: float) -> str:
     """What to do about a unit that is larger than its opening."""
     reach = frame_reach(unit)
     own = dict(zip(("width", "height"), carcass_size(unit), strict=True)).get(what)
-    if not reach or own is None or own > opening + _ROUNDING:
+    if not reach or own is None or own > opening + TOUCH:
         return f"Make its {what} smaller (`size`), or measure again."
     key = "face_frame.overhang.sides" if what == "width" else "face_frame.overhang.top"
     usual = "5 mm" if unit.display_unit == "mm" else "3/16 in"
@@ -178,7 +177,7 @@ def _worst_case(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
         (shape.least_width, shape.least_height),
         strict=True,
     ):
-        if least + _ROUNDING < size <= likely + _ROUNDING:
+        if least + TOUCH < size <= likely + TOUCH:
             yield Finding(
                 Severity.WARNING,
                 "may not go in",
@@ -203,7 +202,7 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
             continue
         place = "over the top" if closing.side == "top" else f"at the {closing.side} wall"
         framed = reach and not (headed and closing.side == "top")
-        if framed and shape.overlap and closing.overlap < shape.overlap - _ROUNDING:
+        if framed and shape.overlap and closing.overlap < shape.overlap - TOUCH:
             # As wide as the gap may be, not as it likely is.
             short = shape.overlap + closing.strip - closing.reach
             yield Finding(
@@ -218,7 +217,7 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
                 limit=shape.overlap,
                 source="`fit.overlap`",
             )
-        elif framed and shape.overlap and closing.most > _ROUNDING:
+        elif framed and shape.overlap and closing.most > TOUCH:
             yield Finding(
                 Severity.NOTE,
                 "frame overlap",
@@ -249,7 +248,7 @@ def _strip_may_be_narrow(unit: Unit, closing: Closing, name: str) -> Iterator[Fi
     part = next(part for part in unit.parts if part.name == name)
     more = closing.strip - max(each.gap for each in closing.gaps)
     allowed = part.blank.trim_width
-    if more > allowed + _ROUNDING:
+    if more > allowed + TOUCH:
         yield Finding(
             Severity.WARNING,
             "scribe allowance",

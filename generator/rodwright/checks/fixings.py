@@ -6,11 +6,11 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
+from rodwright.geometry import TOUCH
 from rodwright.unit import Hole, Housing, Joint, JointKind, Part, Surface, Unit
 
 ROUNDING = 1.0
 """How far housings of a third of the thickness may be rounded up to a handy depth, mm."""
-_TOUCH = 1e-6
 
 
 def fixings(unit: Unit) -> Iterator[Finding]:
@@ -29,7 +29,7 @@ def _deep_housings(unit: Unit, part: Part) -> Iterator[Finding]:
     through = part.blank.thickness
     depths = {each.depth for each in part.workings if isinstance(each, Housing)}
     for depth in sorted(depths):
-        if through / 3 + ROUNDING < depth <= through / 2 + _TOUCH:
+        if through / 3 + ROUNDING < depth <= through / 2 + TOUCH:
             yield Finding(
                 Severity.WARNING,
                 "deep housing",
@@ -56,7 +56,7 @@ def _thin_dowels(unit: Unit, joint: Joint) -> Iterator[Finding]:
     part = unit.part(joint.second)
     through = part.blank.thickness
     thin = min((hole.diameter for hole in _bored_ends(part)), default=through)
-    if thin < through / 3 - _TOUCH:
+    if thin < through / 3 - TOUCH:
         yield Finding(
             Severity.WARNING,
             "thin dowels",

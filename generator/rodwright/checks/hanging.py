@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named, weight_in
+from rodwright.geometry import TOUCH
 from rodwright.mass import unit_weight
 from rodwright.unit import JointKind, Part, Role, Unit
 
@@ -39,7 +40,7 @@ def hanging(unit: Unit) -> Iterator[Finding]:
     )
     backs = [part for part in unit.parts if part.role is Role.BACK]
     thickest = max((part.blank.thickness for part in backs), default=0.0)
-    if thickest < LEAST_BACK - 1e-6:
+    if thickest < LEAST_BACK - TOUCH:
         has = f"a back {length_in(unit, thickest)} thick" if backs else "no back"
         yield Finding(
             Severity.WARNING,
@@ -53,7 +54,7 @@ def hanging(unit: Unit) -> Iterator[Finding]:
         )
         return
     for back in backs:
-        if back.blank.thickness >= LEAST_BACK - 1e-6:
+        if back.blank.thickness >= LEAST_BACK - TOUCH:
             yield from _tied(unit, back)
 
 

@@ -6,10 +6,9 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
-from rodwright.geometry import Vector
+from rodwright.geometry import TOUCH, Vector
 from rodwright.unit import Easing, JointKind, Part, Role, Surface, Unit
 
-_ROUNDING = 1e-6
 _EDGES = tuple(edge for edge in Surface if edge.axis != Surface.FACE.axis)
 
 
@@ -32,7 +31,7 @@ def lippings(unit: Unit) -> Iterator[Finding]:
             continue
         flat_ends = member.bounds().low[1] + radius
         reach = flat_ends - strip.bounds().low[1]
-        if reach > _ROUNDING:
+        if reach > TOUCH:
             most = strip.blank.thickness - reach
             yield Finding(
                 Severity.WARNING,

@@ -5,10 +5,9 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from rodwright.geometry import Box, Vector
+from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.unit import Groove, Hole, Housing, Mortise, Rebate, Surface, Working
 
-_ROUNDING = 1e-6
 _SAME_AXIS = 0.5
 """mm.  Bores whose axes pass so close belong to one fitting, as a bolt and its nut do."""
 
@@ -58,7 +57,7 @@ def wood_between(first: Cut, second: Cut) -> float | None:
     left = high.box.low[axis] - low.box.high[axis]
     # Two channels' and mortises' tongues have a limit of their own, which is higher.
     holes = any(isinstance(working, Hole) for working in bored)
-    return left if holes or left <= _ROUNDING else None
+    return left if holes or left <= TOUCH else None
 
 
 def runs_into(first: Cut, second: Cut) -> bool:
@@ -77,8 +76,8 @@ def runs_into(first: Cut, second: Cut) -> bool:
         return _holes_collide(first, second)
     if axis in _open_axes(other):
         within = all(
-            second.box.low[i] - _ROUNDING <= first.box.low[i]
-            and first.box.high[i] <= second.box.high[i] + _ROUNDING
+            second.box.low[i] - TOUCH <= first.box.low[i]
+            and first.box.high[i] <= second.box.high[i] + TOUCH
             for i in range(3)
             if i != axis
         )
@@ -96,7 +95,7 @@ def _open_axes(channel: Mortise | Rebate | Groove | Housing) -> set[int]:
 
 def _boxes_overlap(first: Box, second: Box) -> bool:
     return all(
-        first.low[i] < second.high[i] - _ROUNDING and second.low[i] < first.high[i] - _ROUNDING
+        first.low[i] < second.high[i] - TOUCH and second.low[i] < first.high[i] - TOUCH
         for i in range(3)
     )
 
@@ -123,16 +122,16 @@ def _holes_collide(first: Cut, second: Cut) -> bool:
     if axis == across:
         apart = math.dist(*([at[i] for i in range(3) if i != axis] for at in (one, other)))
         # One within the other is a stepped or a deepened hole.
-        return abs(radii[0] - radii[1]) + _SAME_AXIS < apart < sum(radii) - _ROUNDING
+        return abs(radii[0] - radii[1]) + _SAME_AXIS < apart < sum(radii) - TOUCH
     third = 3 - axis - across
-    return _SAME_AXIS < abs(one[third] - other[third]) < sum(radii) - _ROUNDING
+    return _SAME_AXIS < abs(one[third] - other[third]) < sum(radii) - TOUCH
 
 
 def _overlap_across(first: Cut, second: Cut, axis: int) -> bool:
     """Whether two cuts overlap seen along an axis, holes along it as discs."""
     if not all(
-        first.box.low[i] < second.box.high[i] - _ROUNDING
-        and second.box.low[i] < first.box.high[i] - _ROUNDING
+        first.box.low[i] < second.box.high[i] - TOUCH
+        and second.box.low[i] < first.box.high[i] - TOUCH
         for i in range(3)
         if i != axis
     ):
@@ -146,6 +145,6 @@ def _overlap_across(first: Cut, second: Cut, axis: int) -> bool:
     places = [i for i in range(3) if i != axis]
     if len(discs) == 2:
         apart = math.dist(*([c.box.centre[i] for i in places] for c in (first, second)))
-        return apart < reach + other.box.size[(axis + 1) % 3] / 2 - _ROUNDING
+        return apart < reach + other.box.size[(axis + 1) % 3] / 2 - TOUCH
     nearest = [min(max(disc.box.centre[i], other.box.low[i]), other.box.high[i]) for i in places]
-    return math.dist(nearest, [disc.box.centre[i] for i in places]) < reach - _ROUNDING
+    return math.dist(nearest, [disc.box.centre[i] for i in places]) < reach - TOUCH

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
-from rodwright.geometry import Box
+from rodwright.geometry import TOUCH, Box
 from rodwright.trade.movement import TABLE, quarter_sawn, stock_swelling
 from rodwright.unit import Groove, Joint, JointKind, Part, Rebate, Role, Unit
 from rodwright.unit.crossing import ACCEPTED, crossing
@@ -23,7 +23,6 @@ _FREE = {
 }
 _LET_IN = (JointKind.GROOVE, JointKind.REBATE)
 _FOR_BACK = "back"
-_ROUNDING = 1e-6
 _RULE = "wood held across the grain"
 
 
@@ -97,15 +96,15 @@ def _confined(unit: Unit, panel: Part) -> Iterator[Finding]:
             continue
         what = f"{joint.kind.value}s"
         for groove in _let_in(unit.part(joint.first)):
-            if groove.low[axis] - _ROUNDING <= box.low[axis] < groove.high[axis]:
+            if groove.low[axis] - TOUCH <= box.low[axis] < groove.high[axis]:
                 low.append(box.low[axis] - groove.low[axis])
-            if groove.low[axis] < box.high[axis] <= groove.high[axis] + _ROUNDING:
+            if groove.low[axis] < box.high[axis] <= groove.high[axis] + TOUCH:
                 high.append(groove.high[axis] - box.high[axis])
     if not low or not high:
         return
     room = min(low) + min(high)
     grows = stock_swelling(panel.blank.stock, panel.blank.width, unit.moisture)
-    if grows > room + _ROUNDING:
+    if grows > room + TOUCH:
         dry, wet = unit.moisture
         yield Finding(
             Severity.WARNING,

@@ -6,9 +6,8 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
+from rodwright.geometry import TOUCH
 from rodwright.unit import Role, Unit
-
-_ROUNDING = 1e-6
 
 
 def open_below(unit: Unit) -> Iterator[Finding]:
@@ -20,7 +19,7 @@ def open_below(unit: Unit) -> Iterator[Finding]:
         return
     under, over = bottom.bounds(), rail.bounds()
     hole = under.low[2] - over.high[2]
-    if hole <= _ROUNDING:
+    if hole <= TOUCH:
         return
     flush = under.low[2] - (under.high[2] - over.high[2])
     lower = f"lower the bottom to {length_in(unit, flush)} (`carcass.bottom_height`)"

@@ -8,10 +8,9 @@ from math import acos, asin, atan2, cos, hypot, pi, sin
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
-from rodwright.geometry import Box
+from rodwright.geometry import TOUCH, Box
 from rodwright.unit import JointKind, Part, Role, Unit
 
-_ROUNDING = 1e-6
 _LEVELS = (Role.TOP, Role.BOTTOM, Role.SHELF, Role.CARCASS_RAIL)
 _SOURCE = "plane geometry"
 
@@ -52,7 +51,7 @@ def shelves_in(unit: Unit) -> Iterator[Finding]:
         highest = unit.part(stacks[ref][-1]).bounds().high[2]
         box = Box(box.low, (box.high[0], box.high[1], highest))
         room = _room(unit, box, uprights, taken_out)
-        if room is not None and box.size[0] > room.clear + _ROUNDING:
+        if room is not None and box.size[0] > room.clear + TOUCH:
             yield _finding(unit, shelf, box, room)
 
 
@@ -72,7 +71,7 @@ def _finding(unit: Unit, shelf: Part, box: Box, room: _Room) -> Finding:
 
     behind = f"{named(shelf)}, {say(long)} long, goes in past a face frame {say(room.clear)} clear"
     tilt = _raised(long, thick, room)
-    turns = hypot(long, thick) <= room.width + _ROUNDING
+    turns = hypot(long, thick) <= room.width + TOUCH
     way = ""
     if tilt is not None and turns:
         way = f"with one end raised, {say(_across(long, thick, tilt))} high at that slant"
@@ -80,7 +79,7 @@ def _finding(unit: Unit, shelf: Part, box: Box, room: _Room) -> Finding:
         way = "flat, one end first behind a stile"
     elif (
         wide <= min(room.rise, room.height)
-        and hypot(wide, thick) <= room.depth + _ROUNDING
+        and hypot(wide, thick) <= room.depth + TOUCH
         and _one_end_first(long, thick, room)
     ):
         way = "on edge, one end first behind a stile, and is laid flat inside"
@@ -128,7 +127,7 @@ def _raised(long: float, thick: float, room: _Room) -> float | None:
     slant = _least(long, thick, room.clear)
     if slant is None:
         return None
-    high = min(room.rise, room.height) + _ROUNDING
+    high = min(room.rise, room.height) + TOUCH
     if _across(long, thick, slant) <= high:
         return slant
     return pi / 2 if long <= high else None
@@ -138,13 +137,13 @@ def _one_end_first(long: float, broad: float, room: _Room) -> bool:
     """Whether it goes in seen from above: one end behind a stile and against the upright there,
     at a slant at which the other passes the other stile, and then turned."""
     slant = _least(long, broad, room.width - room.hidden)
-    if slant is None or hypot(long, broad) > room.width + _ROUNDING:
+    if slant is None or hypot(long, broad) > room.width + TOUCH:
         return False
     gap = hypot(room.clear, room.thick)
     if broad > gap:
         return False
     slant = max(slant, asin(broad / gap) + atan2(room.thick, room.clear))
-    return slant <= pi / 2 and _across(long, broad, slant) <= room.depth + _ROUNDING
+    return slant <= pi / 2 and _across(long, broad, slant) <= room.depth + TOUCH
 
 
 def _room(unit: Unit, box: Box, uprights: list[Part], taken_out: set[str]) -> _Room | None:

@@ -6,9 +6,9 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
+from rodwright.geometry import TOUCH
 from rodwright.unit import Grain, Part, Role, Stock, Unit
 
-_ROUNDING = 1e-6
 _SOURCE = "size of the stock, given in the spec"
 
 
@@ -28,9 +28,9 @@ def _thickness(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
     if stock.kind == "board":
         # A narrow strip may be ripped from a board's edge and turned on its side.
         thick = min(thick, part.blank.width)
-        wrong = thick > stock.thickness + _ROUNDING
+        wrong = thick > stock.thickness + TOUCH
     else:
-        wrong = abs(thick - stock.thickness) > _ROUNDING
+        wrong = abs(thick - stock.thickness) > TOUCH
     if wrong:
         yield Finding(
             Severity.ERROR,
@@ -54,7 +54,7 @@ def _sheet(unit: Unit, part: Part, sheet: tuple[float, float]) -> Iterator[Findi
     if stock.grain is Grain.NONE:
         ways.append((length - across, width - along))
     over = min(max(way) for way in ways)
-    if over > _ROUNDING:
+    if over > TOUCH:
         grain = "" if stock.grain is Grain.NONE else " with its grain lengthwise"
         yield Finding(
             Severity.ERROR,
@@ -91,15 +91,15 @@ def _goes_all_the_way(unit: Unit, part: Part) -> bool:
     sides = [each.bounds() for each in unit.parts if each.role is Role.SIDE]
     low = max(floors, default=min((side.low[2] for side in sides), default=0.0))
     high = min(ceilings, default=max((side.high[2] for side in sides), default=0.0))
-    return box.low[2] <= low + _ROUNDING and box.high[2] >= high - _ROUNDING
+    return box.low[2] <= low + TOUCH and box.high[2] >= high - TOUCH
 
 
 def _boards(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
     length, width, thickness = part.rough_size
-    section = width if thickness <= stock.thickness + _ROUNDING else thickness
+    section = width if thickness <= stock.thickness + TOUCH else thickness
     longest = max(piece.length for piece in stock.pieces)
     widest = max(piece.width for piece in stock.pieces)
-    if length > longest + _ROUNDING:
+    if length > longest + TOUCH:
         yield Finding(
             Severity.ERROR,
             "longer than every board",
@@ -111,7 +111,7 @@ def _boards(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
             0.0,
             source=_SOURCE,
         )
-    if section > widest + _ROUNDING:
+    if section > widest + TOUCH:
         yield Finding(
             Severity.WARNING,
             "wider than every board",

@@ -9,7 +9,7 @@ from itertools import combinations, product
 from rodwright.checks.bores import bores
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named, words
-from rodwright.geometry import Box, Vector
+from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.unit import (
     Bevel,
     Easing,
@@ -32,7 +32,6 @@ STEEPEST = 45.0
 source)."""
 LEAST_TONGUE = 3.0
 """Wood left between two channels, or beside a channel at an edge, mm."""
-_ROUNDING = 1e-6
 _DEGREES = 0.05
 _GEOMETRY = "geometry of the part"
 
@@ -56,7 +55,7 @@ def _outside(unit: Unit, part: Part) -> Iterator[Finding]:
     size = part.blank.size
     for working in part.workings:
         over = _past(size, working)
-        if over > _ROUNDING:
+        if over > TOUCH:
             yield Finding(
                 Severity.ERROR,
                 "working outside the blank",
@@ -94,7 +93,7 @@ def _deep(unit: Unit, part: Part) -> Iterator[Finding]:
             continue
         through = part.blank.size[working.surface.axis]
         most = through if isinstance(working, Rebate) else through / 2
-        if working.depth >= through - _ROUNDING:
+        if working.depth >= through - TOUCH:
             yield Finding(
                 Severity.ERROR,
                 "depth",
@@ -106,7 +105,7 @@ def _deep(unit: Unit, part: Part) -> Iterator[Finding]:
                 through,
                 source=_GEOMETRY,
             )
-        elif working.depth > most + _ROUNDING:
+        elif working.depth > most + TOUCH:
             yield Finding(
                 Severity.WARNING,
                 "depth",
@@ -140,7 +139,7 @@ def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
     ]
     for working, box in channels:
         beside = _left_beside(size, working, box)
-        if beside < LEAST_TONGUE - _ROUNDING:
+        if beside < LEAST_TONGUE - TOUCH:
             yield Finding(
                 Severity.WARNING,
                 "thin tongue",
@@ -154,7 +153,7 @@ def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
             )
     for (first, one), (second, other) in combinations(channels, 2):
         left = _left_between(one, other)
-        if left is not None and left < LEAST_TONGUE - _ROUNDING:
+        if left is not None and left < LEAST_TONGUE - TOUCH:
             yield Finding(
                 Severity.WARNING,
                 "thin tongue",
@@ -175,14 +174,14 @@ def _left_beside(size: Vector, working: Channel, box: Box) -> float:
         if axis != working.surface.axis
         for left in (box.low[axis], size[axis] - box.high[axis])
     ]
-    return min((left for left in beside if left > _ROUNDING), default=math.inf)
+    return min((left for left in beside if left > TOUCH), default=math.inf)
 
 
 def _left_between(first: Box, second: Box) -> float | None:
     """Wood between two channels that face each other along one axis; None where none is held."""
     apart = [max(first.low[i] - second.high[i], second.low[i] - first.high[i]) for i in range(3)]
-    gaps = [distance for distance in apart if distance > _ROUNDING]
-    overlaps = sum(distance < -_ROUNDING for distance in apart)
+    gaps = [distance for distance in apart if distance > TOUCH]
+    overlaps = sum(distance < -TOUCH for distance in apart)
     return gaps[0] if len(gaps) == 1 and overlaps == 2 else None
 
 

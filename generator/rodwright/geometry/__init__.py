@@ -1,6 +1,7 @@
 """Vectors, boxes, planes, and what lies near: plain geometry that knows no wood."""
 
 from rodwright.geometry.boxes import Box
+from rodwright.geometry.tolerance import TOUCH
 from rodwright.geometry.vectors import Matrix, Vector, cross
 
-__all__ = ["Box", "Matrix", "Vector", "cross"]
+__all__ = ["TOUCH", "Box", "Matrix", "Vector", "cross"]

@@ -10,11 +10,11 @@ import math
 from collections.abc import Iterable, Sequence
 from itertools import combinations
 
+from rodwright.geometry.tolerance import TOUCH
+
 Vector = tuple[float, float, float]
 Plane = tuple[Vector, Vector]
 
-_NEAR = 1e-6
-"""mm.  A point this little beyond a plane lies on it."""
 _PATCH = 1.0
 """mm2.  Bodies that share less than this touch along an edge or at a corner at most."""
 
@@ -65,7 +65,7 @@ def vertices(planes: Sequence[Plane]) -> list[Vector]:
         p, q, r = shifts[first], shifts[second], shifts[third]
         x, y, z = ((p * bc[i] + q * ca[i] + r * ab[i]) / whole for i in range(3))
         if all(
-            x * normal[0] + y * normal[1] + z * normal[2] <= shift + _NEAR
+            x * normal[0] + y * normal[1] + z * normal[2] <= shift + TOUCH
             for (_, normal), shift in zip(planes, shifts, strict=True)
         ):
             found.append((x, y, z))

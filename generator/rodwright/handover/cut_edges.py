@@ -12,7 +12,7 @@ import math
 from collections.abc import Mapping
 from dataclasses import replace
 
-from rodwright.geometry import Box, Vector
+from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.unit import (
     Bevel,
     Easing,
@@ -30,8 +30,6 @@ from rodwright.unit import (
 )
 from rodwright.unit.laid import HIGH, LOW, opposite, takes_off
 
-_TOUCH = 1e-6
-"""mm.  Nearer than this to an edge is at it."""
 _DIGITS = 9
 """Decimals of a millimetre that moved figures keep."""
 _ENDS = (Surface.NEAR_END, Surface.FAR_END)
@@ -73,7 +71,7 @@ def growth(part: Part) -> dict[Surface, float]:
     grown = trims(part)
     for each in part.edged:
         grown[each.surface] = grown.get(each.surface, 0.0) - each.thickness
-    return {surface: amount for surface, amount in grown.items() if abs(amount) > _TOUCH}
+    return {surface: amount for surface, amount in grown.items() if abs(amount) > TOUCH}
 
 
 def outlines(part: Part) -> tuple[Vector, Box]:
@@ -123,7 +121,7 @@ class _Cut:
             case Rebate(surface, edge, width, depth, start, stop):
                 run = self._span(3 - surface.axis - edge.axis, start, stop)
                 width, depth = self._from(edge, width), self._from(surface, depth)
-                if run is None or width <= _TOUCH or depth <= _TOUCH:
+                if run is None or width <= TOUCH or depth <= TOUCH:
                     return None
                 return replace(working, width=width, depth=depth, start=run[0], stop=run[1])
             case Groove(surface, at, width, _, start, stop):
@@ -141,7 +139,7 @@ class _Cut:
                 run = self._span(3 - surface.axis - edge.axis, start, stop)
                 return run and replace(working, start=run[0], stop=run[1])
             case Hole(surface, position, _, depth):
-                if depth is not None and (depth := self._from(surface, depth)) <= _TOUCH:
+                if depth is not None and (depth := self._from(surface, depth)) <= TOUCH:
                     return None
                 return replace(working, position=self._place(surface, position), depth=depth)
             case Mortise():
@@ -164,11 +162,11 @@ class _Cut:
 
     def _stretch(self, axis: int, at: float, extent: float) -> tuple[float, float] | None:
         """Where something begins and how far it reaches; to the edge as cut where it ran out."""
-        low = 0.0 if at <= _TOUCH else max(0.0, at + self._before[axis])
+        low = 0.0 if at <= TOUCH else max(0.0, at + self._before[axis])
         end = at + extent
-        out = end >= self._finished[axis] - _TOUCH
+        out = end >= self._finished[axis] - TOUCH
         high = self._size[axis] if out else min(self._size[axis], end + self._before[axis])
-        return (_plain(low), _plain(high - low)) if high - low > _TOUCH else None
+        return (_plain(low), _plain(high - low)) if high - low > TOUCH else None
 
     def _span(
         self, axis: int, start: float, stop: float | None
@@ -179,7 +177,7 @@ class _Cut:
         if reach is None:
             return None
         high = _plain(sum(reach))
-        return reach[0], None if high >= self._size[axis] - _TOUCH else high
+        return reach[0], None if high >= self._size[axis] - TOUCH else high
 
     def _channel(
         self,
@@ -193,7 +191,7 @@ class _Cut:
     ) -> Working | None:
         place, ends = self._stretch(across, at, width), self._span(run, start, stop)
         depth = self._from(working.surface, working.depth)
-        if place is None or ends is None or depth <= _TOUCH:
+        if place is None or ends is None or depth <= TOUCH:
             return None
         return replace(
             working, position=place[0], width=place[1], depth=depth, start=ends[0], stop=ends[1]
@@ -211,7 +209,7 @@ class _Cut:
         first, second = (axis for axis in range(3) if axis != mortise.surface.axis)
         along = self._stretch(first, mortise.position[0], mortise.extent[0])
         across = self._stretch(second, mortise.position[1], mortise.extent[1])
-        if along is None or across is None or depth <= _TOUCH:
+        if along is None or across is None or depth <= TOUCH:
             return None
         place, extent = (along[0], across[0]), (along[1], across[1])
         return replace(mortise, position=place, extent=extent, depth=depth)

@@ -6,7 +6,8 @@ import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from rodwright.handover.words import TOUCH, Words, degrees
+from rodwright.geometry import TOUCH
+from rodwright.handover.words import Words, degrees
 from rodwright.unit import Bevel, Mitre, Surface
 from rodwright.unit.laid import HIGH, LOW, opposite
 

@@ -5,14 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from rodwright.geometry import Vector
+from rodwright.geometry import TOUCH, Vector
 from rodwright.handover.lie import Lie
 from rodwright.lengths import LengthUnit, format_length, parse_length, ware_size
 from rodwright.unit import Surface
 from rodwright.unit.laid import HIGH, LOW
-
-TOUCH = 1e-6
-"""mm.  Nearer than this to a surface is at it: figures turned end for end are rounded."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,9 +10,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from rodwright.geometry import Vector
+from rodwright.geometry import TOUCH, Vector
 from rodwright.handover.bores import in_rows, pocket_name
-from rodwright.handover.words import TOUCH
 from rodwright.lengths import LengthUnit, format_length, ware_size
 from rodwright.unit import (
     Bevel,

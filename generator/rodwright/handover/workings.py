@@ -11,11 +11,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from rodwright.geometry import TOUCH
 from rodwright.handover.bores import bores
 from rodwright.handover.lie import lie_of
 from rodwright.handover.shop_part import ShopPart
 from rodwright.handover.slants import slants
-from rodwright.handover.words import TOUCH, Words
+from rodwright.handover.words import Words
 from rodwright.lengths import LengthUnit
 from rodwright.unit import (
     Bevel,

@@ -13,7 +13,7 @@ from rodwright.unit import Bevel, Easing, Hole, Mitre, Mortise, PocketHole, Work
 
 Array = NDArray[np.float64]
 
-_TOUCH = 1e-9
+_ROUNDING = 1e-9
 """mm: rounding of lengths that were added up."""
 
 
@@ -63,12 +63,12 @@ class Wood:
     def whole(self, box: Box) -> bool:
         """Whether a box lies in wood that no flat working touches."""
         low, high = np.array(box.low), np.array(box.high)
-        if (low < -_TOUCH).any() or (high > self.size + _TOUCH).any():
+        if (low < -_ROUNDING).any() or (high > self.size + _ROUNDING).any():
             return False
-        if ((low < self.highs - _TOUCH) & (self.lows < high - _TOUCH)).all(axis=1).any():
+        if ((low < self.highs - _ROUNDING) & (self.lows < high - _ROUNDING)).all(axis=1).any():
             return False
         farthest = np.where(self.normals > 0, high, low)
-        return bool(((self.normals * farthest).sum(axis=1) <= self.reaches + _TOUCH).all())
+        return bool(((self.normals * farthest).sum(axis=1) <= self.reaches + _ROUNDING).all())
 
     def near(self, box: Box) -> tuple[Array, Array, Array, Array]:
         """Boxes (lows, highs) and planes (normals, reaches) that reach into a box."""
@@ -105,8 +105,8 @@ class Wood:
                 ends = np.stack([edges[i][:-1], edges[i][1:]]) * normal[i]
                 nearest = nearest + ends.min(axis=0).reshape(shape)
                 farthest = farthest + ends.max(axis=0).reshape(shape)
-            out |= nearest >= -_TOUCH
-            crossed |= farthest > _TOUCH
+            out |= nearest >= -_ROUNDING
+            crossed |= farthest > _ROUNDING
         return out, crossed
 
 

@@ -15,11 +15,10 @@ from math import inf, isfinite
 import numpy as np
 from numpy.typing import NDArray
 
+from rodwright.geometry import TOUCH
 from rodwright.unit import Quadrilateral
 
 Array = NDArray[np.float64]
-
-_TIGHT = 1e-6
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,7 +126,7 @@ def _best(
     if not len(found):
         return None
     rated = found @ (np.array(aim) @ unknowns)
-    middle = unknowns @ found[rated >= rated.max() - _TIGHT].mean(axis=0) + shift
+    middle = unknowns @ found[rated >= rated.max() - TOUCH].mean(axis=0) + shift
     left, right, bottom, top = middle.tolist()
     return Rectangle(left, right, bottom, top)
 

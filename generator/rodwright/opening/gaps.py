@@ -11,6 +11,7 @@ from itertools import pairwise
 from math import ceil
 from typing import Literal
 
+from rodwright.geometry import TOUCH
 from rodwright.unit import EdgeLine, LinePoint, OpeningPlane, OpeningShape
 
 CAULK_LIMIT = 6.0
@@ -154,7 +155,7 @@ class Closing:
 def _remedy(gap: float) -> str:
     if gap <= NEGLIGIBLE:
         return "frame"
-    return "caulk" if gap <= CAULK_LIMIT + 1e-6 else "scribe"
+    return "caulk" if gap <= CAULK_LIMIT + TOUCH else "scribe"
 
 
 def edge_at(line: EdgeLine, along: float) -> float:

@@ -14,7 +14,7 @@ import numpy as np
 from scipy.optimize import linprog
 from scipy.sparse import coo_array
 
-from rodwright.geometry import Vector
+from rodwright.geometry import TOUCH, Vector
 from rodwright.pictures.camera import Array
 from rodwright.unit import JointKind, Unit
 
@@ -27,8 +27,6 @@ LAYER_GAP = 1.5
 """Gap between glued layers, as a multiple of the thinner one's thickness."""
 PREFERRED = 12.0
 """Parts go the way they are withdrawn unless it is this much (mm) farther than another way."""
-TOUCH = 1e-6
-"""Boxes that reach farther (mm) into each other overlap."""
 NEAR = 3.0
 """Parts this close (mm) count as touching: an adjustable shelf stands a little off its uprights."""
 

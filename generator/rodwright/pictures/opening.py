@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 
+from rodwright.geometry import TOUCH
 from rodwright.jobs.survey import FitSheet, SurveySheet
 from rodwright.lengths import format_length
 from rodwright.opening.adjustment import Plane
@@ -273,7 +274,7 @@ def _with_gaps(fit: FitSheet, name: str, say: _Lengths) -> Iterator[Mark]:
 
 
 def _is_end(gap: Gap, size: tuple[float, float]) -> bool:
-    return min(gap.at, side_length(gap.side, size) - gap.at) < 1e-6
+    return min(gap.at, side_length(gap.side, size) - gap.at) < TOUCH
 
 
 def _from_unit(side: str, at: float, out: float, size: tuple[float, float]) -> Point:

@@ -7,11 +7,11 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from rodwright.geometry import Box
+from rodwright.geometry import TOUCH, Box
 from rodwright.opening.slips import small_sizes
 from rodwright.problems import Problem, Problems, ProblemsError
 from rodwright.setout.around.base import levelling_of, set_out_base
-from rodwright.setout.bench import TOUCH, Bench
+from rodwright.setout.bench import Bench
 from rodwright.setout.carcass.back import set_out_back
 from rodwright.setout.carcass.box import set_out_carcass
 from rodwright.setout.carcass.interior import Interior, keep_loose, set_out_interior

@@ -10,7 +10,7 @@ from collections.abc import Collection, Iterable
 from dataclasses import dataclass, field, fields, replace
 from typing import Any, TypeVar
 
-from rodwright.geometry import Box, Vector
+from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.problems import KeyPath
 from rodwright.trade.sizes import METRIC, TradeSizes
 from rodwright.unit import (
@@ -42,8 +42,6 @@ FORWARD: Vector = (0.0, -1.0, 0.0)
 DOWN: Vector = (0.0, 0.0, -1.0)
 NOWHERE: Vector = (0.0, 0.0, 0.0)
 
-TOUCH = 1e-6
-"""Lengths closer than this (mm) are the same place; far below any saw, far above rounding."""
 
 SURFACES = (
     (Surface.NEAR_END, Surface.FAR_END),

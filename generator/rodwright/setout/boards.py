@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 from math import ceil
 
-from rodwright.geometry import Box, Vector, cross
+from rodwright.geometry import TOUCH, Box, Vector, cross
 from rodwright.lengths import LengthUnit, format_length
-from rodwright.setout.bench import NOWHERE, TOUCH, Bench, meeting
+from rodwright.setout.bench import NOWHERE, Bench, meeting
 from rodwright.setout.grip import grip
 from rodwright.trade.movement import stock_swelling
 from rodwright.trade.sizes import Grip, TradeSizes

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from rodwright.geometry import TOUCH
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import Fixing
 
 BITE = 5.0
 """How far a screw goes into a knob or handle at least, mm (common practice, no source)."""
-_ROUNDING = 1e-6
 
 
 def handle_fixings(
@@ -37,7 +37,7 @@ def handle_fixings(
         *(
             Fixing(
                 "handle screw",
-                sum(abs(each - wood) < _ROUNDING for each in through),
+                sum(abs(each - wood) < TOUCH for each in through),
                 f"{sizes.handle_thread} x {sizes.say(screw_length(sizes, wood))}",
                 f"through {sizes.say(wood)}{behind}",
                 on,
@@ -49,5 +49,5 @@ def handle_fixings(
 
 def screw_length(sizes: TradeSizes, through: float) -> float:
     """Length of a handle's screw through so much wood: the least that bites, of those sold."""
-    fit = [each for each in sizes.handle_lengths if each >= through + BITE - _ROUNDING]
+    fit = [each for each in sizes.handle_lengths if each >= through + BITE - TOUCH]
     return min(fit, default=sizes.round_up(through + BITE))

@@ -12,14 +12,12 @@ from itertools import pairwise
 import shapely
 from cadquery import Edge, Solid, Vector, Wire
 
-from rodwright.geometry import Box
+from rodwright.geometry import TOUCH, Box
 from rodwright.geometry import Vector as Triple
 from rodwright.unit import Bevel, Easing, Hole, Mitre, Mortise, PocketHole, Working
 
 _BEYOND = 1.0
 """How far (mm) cutters reach past the surface they break."""
-_SAME = 1e-6
-"""mm, well above Open CASCADE's own 1e-7."""
 
 
 def cutters(size: Triple, working: Working) -> Iterator[Solid]:
@@ -189,7 +187,7 @@ def _slot(size: Triple, mortise: Mortise) -> Solid:
     axis, radius = mortise.surface.axis, min(mortise.extent) / 2
     x, y = (at + each / 2 for at, each in zip(mortise.position, mortise.extent, strict=True))
     reach = max(mortise.extent) / 2
-    if reach - radius < _SAME:
+    if reach - radius < TOUCH:
         return _cylinder(size, mortise, (x, y), radius)
     start, run = _depths(size, mortise)
     lengthwise = mortise.extent[0] > mortise.extent[1]

@@ -9,6 +9,7 @@ from functools import lru_cache
 import shapely
 from cadquery import Location, Plane, Solid, Vector, Wire
 
+from rodwright.geometry import TOUCH
 from rodwright.geometry import Vector as Triple
 from rodwright.mass import mass_of
 from rodwright.solids.cutters import along, cutters, seen_along, through
@@ -16,8 +17,8 @@ from rodwright.unit import Hole, Mitre, Part, ShapeKey, Working
 
 _AGREEMENT = 1e-5
 """Part of its volume by which a solid may differ from arithmetic, far above what either errs."""
-_TOUCH = 1e-6
-"""mm, well above Open CASCADE's own 1e-7: corners closer than this are one."""
+_NO_AREA = 1e-6
+"""mm2: less is left between cuts only by rounding."""
 
 
 @lru_cache(maxsize=4096)
@@ -80,7 +81,7 @@ def _prism(size: Triple, workings: Sequence[Working]) -> tuple[Solid, list[Worki
     blank = shapely.box(0.0, 0.0, size[first], size[second])
     left = blank.difference(shapely.union_all(list(cuts[axis].values())))
     if isinstance(left, shapely.MultiPolygon):
-        left = shapely.union_all([each for each in left.geoms if each.area > _TOUCH])
+        left = shapely.union_all([each for each in left.geoms if each.area > _NO_AREA])
     if not isinstance(left, shapely.Polygon) or left.is_empty:
         return Solid.makeBox(*size), list(workings)
     clear = _clear(left, bores[axis])
@@ -98,7 +99,7 @@ def _clear(outline: shapely.Polygon, bores: Sequence[Hole]) -> list[Hole]:
     """The bores that lie clear within an outline, and of each other."""
     clear: list[Hole] = []
     for bore in dict.fromkeys(bores):
-        middle, room = shapely.Point(bore.position), bore.diameter / 2 + _TOUCH
+        middle, room = shapely.Point(bore.position), bore.diameter / 2 + TOUCH
         if (
             outline.contains(middle)
             and outline.boundary.distance(middle) > room
@@ -120,7 +121,7 @@ def _wire(ring: shapely.LinearRing, axis: int) -> Wire:
     """A ring in the plane where an axis is zero, without the points between straight stretches."""
     points: list[tuple[float, float]] = []
     for point in ring.coords:
-        if all(math.dist(point, other) > _TOUCH for other in (*points[:1], *points[-1:])):
+        if all(math.dist(point, other) > TOUCH for other in (*points[:1], *points[-1:])):
             points.append(point)
     corners = []
     for before, at, after in zip([points[-1], *points], points, [*points[1:], points[0]],

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from math import ceil, floor
 from typing import Literal
 
+from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit, format_length, from_inches
 
 Grip = Literal["softwood", "hardwood", "sheet", "splitting"]
@@ -17,7 +18,6 @@ Grip = Literal["softwood", "hardwood", "sheet", "splitting"]
 _PILOTS: dict[Grip, float] = {
     "softwood": 0.7 * 2 / 3, "hardwood": 0.9 * 2 / 3, "sheet": 0.6, "splitting": 0.75,
 }  # fmt: skip
-_ROUNDING = 1e-6
 _INCH = 25.4
 
 
@@ -88,7 +88,7 @@ class TradeSizes:
         64th over its gauge."""
         if self.unit == "mm":
             return diameter + 0.5
-        return ceil(diameter / self.drill - _ROUNDING) * self.drill
+        return ceil(diameter / self.drill - TOUCH) * self.drill
 
     def pilot(self, diameter: float, grip: Grip) -> float:
         """Drill for a screw's pilot hole, by what the screw goes into.
@@ -99,7 +99,7 @@ class TradeSizes:
         source).
         """
         drills = _PILOTS[grip] * diameter / self.drill
-        return (ceil(drills - _ROUNDING) if grip == "hardwood" else round(drills)) * self.drill
+        return (ceil(drills - TOUCH) if grip == "hardwood" else round(drills)) * self.drill
 
     def holes(self, diameter: float, grip: Grip = "sheet") -> str:
         """What is drilled for a screw, in words."""
@@ -115,21 +115,21 @@ class TradeSizes:
         75 to 90 % for nails)."""
         drill = round(0.8 * diameter, 1)
         if self.unit == "in":
-            drill = max(1, floor(0.8 * diameter / self.drill + _ROUNDING)) * self.drill
+            drill = max(1, floor(0.8 * diameter / self.drill + TOUCH)) * self.drill
         return self.say(drill)
 
     def longest_screw(self, most: float) -> float:
         """The longest screw that isn't longer than this, or the shortest there is."""
-        fit = [each for each in self.screw_lengths if each <= most + _ROUNDING]
+        fit = [each for each in self.screw_lengths if each <= most + TOUCH]
         return max(fit, default=self.screw_lengths[0])
 
     def round_down(self, length: float) -> float:
         """A length down to what is easily set."""
-        return floor(length / self.step + _ROUNDING) * self.step
+        return floor(length / self.step + TOUCH) * self.step
 
     def round_up(self, length: float) -> float:
         """A length up to what is easily set."""
-        return ceil(length / self.step - _ROUNDING) * self.step
+        return ceil(length / self.step - TOUCH) * self.step
 
     def usual(self, length: float) -> float:
         """A figure of our own choosing, given in mm; for a maker in inches the round one near

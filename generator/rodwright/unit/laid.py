@@ -15,7 +15,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from rodwright.geometry import Vector
+from rodwright.geometry import TOUCH, Vector
 from rodwright.unit import (
     Bevel,
     Blank,
@@ -40,8 +40,6 @@ LOW = (Surface.NEAR_END, Surface.FACE_EDGE, Surface.REVERSE)
 """The surfaces from which x, y and z are measured."""
 HIGH = (Surface.FAR_END, Surface.BACK_EDGE, Surface.FACE)
 """The surfaces opposite."""
-_TOUCH = 1e-6
-"""mm.  Nearer than this to an edge is at it."""
 _DIGITS = 9
 """Decimals of a millimetre that turned figures keep: sums and differences of lengths that
 should be equal differ in later ones."""
@@ -182,7 +180,7 @@ def takes_off(working: Working, surface: Surface, size: Vector) -> bool:
     down = working.depth if surface is working.edge else working.width
     # Of two surfaces that it takes off whole the cut belongs to the end.
     across = size[other.axis]
-    return down >= across - _TOUCH and not (other.axis == 0 and takes_off(working, other, size))
+    return down >= across - TOUCH and not (other.axis == 0 and takes_off(working, other, size))
 
 
 def _turned(working: Working, size: Vector, turn: Turn) -> Working:

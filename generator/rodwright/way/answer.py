@@ -14,6 +14,7 @@ from math import atan2, cos, pi, sin
 
 from shapely import Polygon
 
+from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit
 from rodwright.unit import Unit
 from rodwright.unit.way import Corner, Doorway, WayIn
@@ -27,7 +28,7 @@ from rodwright.way.body import (
     slide,
     straight_in,
 )
-from rodwright.way.carry import CEILING, ROUNDING, Step
+from rodwright.way.carry import CEILING, Step
 from rodwright.way.remedies import Remedy, remedies, steps_for
 from rodwright.way.scenes import (
     corner_scene,
@@ -213,12 +214,12 @@ def _search(body: Body, niche: Niche) -> _Found | None:
     it is too large in both views.
     """
     straight = slide(body, niche)
-    if straight.inside < -ROUNDING:
+    if straight.inside < -TOUCH:
         return None
     views: list[tuple[str, Callable[[Body, Niche], Scene], float]] = []
-    if straight.height[0] >= -ROUNDING:
+    if straight.height[0] >= -TOUCH:
         views.append(("plan", plan_scene, -straight.width[0]))
-    if straight.width[0] >= -ROUNDING:
+    if straight.width[0] >= -TOUCH:
         views.append(("section", section_scene, -straight.height[0]))
     for view, make, _ in views:
         path = find_path(make(body, niche))

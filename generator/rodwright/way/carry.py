@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from math import cos, degrees, inf, pi, sin
 
+from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.unit.way import Corner, Doorway, WayIn
 from rodwright.way.formulas import (
@@ -19,9 +20,6 @@ from rodwright.way.formulas import (
     standing_up_height,
     steepest_carry,
 )
-
-ROUNDING = 1e-6
-"""Sizes that differ by less (mm) are the same."""
 
 CEILING = "the ceiling"
 """What is tight where a load is too high for a corridor."""
@@ -57,7 +55,7 @@ class Step:
     @property
     def passes(self) -> bool:
         """Whether the load gets past."""
-        return self.spare >= -ROUNDING
+        return self.spare >= -TOUCH
 
 
 def said(length: float, unit: LengthUnit) -> str:
@@ -110,7 +108,7 @@ def through_doorway(
                 (across, up),
             )
         )
-        if spare >= -ROUNDING:
+        if spare >= -TOUCH:
             return tries[-1]
     for how, across, up in held[:3]:
         long, short = max(across, up), min(across, up)
@@ -196,9 +194,7 @@ def stood_up(load: Load, way: WayIn, before: list[Step], unit: LengthUnit = "mm"
         "back edge" if back else "side edge"
     )
     upright = way.ceiling - load.height
-    if spare < -ROUNDING and all(
-        step.passes and step.held.startswith("upright") for step in before
-    ):
+    if spare < -TOUCH and all(step.passes and step.held.startswith("upright") for step in before):
         return Step(place, "carried in upright and never laid down", upright, "its height")
     tight = f"tilted over it is {said(needed, unit)} high"
     return Step(place, how, spare, tight, (min(load.depth, load.width), load.height))

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from rodwright.geometry import Box
+from rodwright.geometry import TOUCH, Box
 from rodwright.problems import Problems
 from rodwright.setout.around.legs import set_out_legs
-from rodwright.setout.bench import DOWN, FORWARD, LEFT, TOUCH, Bench, X, Y
+from rodwright.setout.bench import DOWN, FORWARD, LEFT, Bench, X, Y
 from rodwright.setout.boards import carry, lay_board, refs_of, screw_on, spread
 from rodwright.setout.carcass.box import Carcass
 from rodwright.setout.grip import grip

@@ -6,9 +6,9 @@ from collections.abc import Collection
 from dataclasses import replace
 from math import ceil
 
-from rodwright.geometry import Box
+from rodwright.geometry import TOUCH, Box
 from rodwright.problems import Problems
-from rodwright.setout.bench import FORWARD, LEFT, TOUCH, Bench, X, Y, Z, meeting
+from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Y, Z, meeting
 from rodwright.setout.boards import SCREW_SPACING, SCREWABLE, lay_board, meet, refs_of, screw_on
 from rodwright.setout.edges.biscuits import edge_biscuits
 from rodwright.setout.rod.main_lines import Rod

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import replace
 
-from rodwright.geometry import Box, Vector
+from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import TOUCH, Bench, meeting, to_part
+from rodwright.setout.bench import Bench, meeting, to_part
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.slope.clipping import cut_back, removal_of
 from rodwright.unit import Hole, Joint, Mortise, Part, PocketHole, Role, Surface, Working

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from rodwright.geometry import Box
+from rodwright.geometry import TOUCH, Box
 from rodwright.problems import Problems
-from rodwright.setout.bench import DOWN, FORWARD, TOUCH, Bench, X, Y, Z
+from rodwright.setout.bench import DOWN, FORWARD, Bench, X, Y, Z
 from rodwright.setout.boards import carry, lay_board, screw_on, spread
 from rodwright.setout.joints import make_joint
 from rodwright.setout.joints.dowels import ALLOWANCE

@@ -5,10 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Literal
 
-from rodwright.geometry import Box, Vector
+from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.opening.gaps import bent_at, gap_at
 from rodwright.problems import Problems
-from rodwright.setout.bench import DOWN, FORWARD, TOUCH, Bench, X, Z
+from rodwright.setout.bench import DOWN, FORWARD, Bench, X, Z
 from rodwright.setout.boards import SCREWABLE, lay_board, meet, refs_of, screw_on
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.stocks import find_stock

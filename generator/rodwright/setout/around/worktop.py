@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from math import ceil
 
-from rodwright.geometry import Box
+from rodwright.geometry import TOUCH, Box
 from rodwright.problems import Problems
-from rodwright.setout.bench import TOUCH, Bench, X, Z, meeting
+from rodwright.setout.bench import Bench, X, Z, meeting
 from rodwright.setout.boards import lay_board, refs_of, washers, wood_screws
 from rodwright.setout.carcass.interior import GLUE_UP_TRIM
 from rodwright.setout.grip import grip

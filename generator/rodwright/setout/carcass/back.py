@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 from math import ceil
 
-from rodwright.geometry import Box
+from rodwright.geometry import TOUCH, Box
 from rodwright.problems import Problems
-from rodwright.setout.bench import LEFT, TOUCH, Bench, Y, Z, meeting
+from rodwright.setout.bench import LEFT, Bench, Y, Z, meeting
 from rodwright.setout.carcass.box import Carcass, blank
 from rodwright.setout.carcass.interior import Interior
 from rodwright.setout.grip import grip

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from rodwright.geometry import TOUCH
 from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import NOWHERE, TOUCH, Bench, Z
+from rodwright.setout.bench import NOWHERE, Bench, Z
 from rodwright.setout.carcass.box import (
     BOTH_FACES,
     Carcass,

@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from math import hypot, inf, radians, sin, tan
 
-from rodwright.geometry import Box, Vector
+from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.geometry.halfspaces import Plane, beyond
 from rodwright.lengths import LengthUnit
 from rodwright.problems import KeyPath, Problems
@@ -43,7 +43,6 @@ LEAST_DEPTH = 6.0
 """The shallowest hole that holds a pin, mm (common practice, no source)."""
 SHIFT = 1.0
 """Steps (mm) in which a row is moved inwards to keep clear of what is in its way."""
-_ROUNDING = 1e-6
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,12 +69,12 @@ class _Face:
         """How deep a hole may be here, and what keeps it from being deeper."""
         length, width, thickness = self.part.blank.size
         x, y = centre
-        if min(x, y, length - x, width - y) < 2 * radius - _ROUNDING:
+        if min(x, y, length - x, width - y) < 2 * radius - TOUCH:
             return -inf, None
-        if any(_beside(plate, centre) < radius + PLATE_CLEAR - _ROUNDING for plate in self.plates):
+        if any(_beside(plate, centre) < radius + PLATE_CLEAR - TOUCH for plate in self.plates):
             return -inf, None
         deep, blocking = thickness - WEB, None
-        clear = radius + WEB - _ROUNDING
+        clear = radius + WEB - TOUCH
         for each in self.taken:
             low, high = each.box.low, each.box.high
             if low[0] - clear < x < high[0] + clear and _beside(each, centre) < clear:
@@ -215,10 +214,8 @@ def _lay(
     """One row on a face, moved inwards until every shelf has its hole; None where none does."""
     middle = (each.front + each.rear) / 2
     radius = hole_diameter(each.wish, problems.unit) / 2
-    while (middle - y) * inward > radius + WEB / 2 - _ROUNDING:
-        if all(
-            face.room(_centre(face, y, z), radius)[0] >= needed - _ROUNDING for z in each.bearing
-        ):
+    while (middle - y) * inward > radius + WEB / 2 - TOUCH:
+        if all(face.room(_centre(face, y, z), radius)[0] >= needed - TOUCH for z in each.bearing):
             return _row(each, face, y, needed, problems)
         y += inward * SHIFT
     say = problems.length
@@ -245,7 +242,7 @@ def _row(each: ShelfRows, face: _Face, y: float, needed: float, problems: Proble
     for z in each.heights:
         centre = _centre(face, y, z)
         room, working = face.room(centre, radius)
-        if room >= needed - _ROUNDING:
+        if room >= needed - TOUCH:
             kept.append(centre)
             deep = min(deep, room)
         elif (key := _said(each, z)) and working is not None and room < 0:

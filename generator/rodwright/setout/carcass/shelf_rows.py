@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from math import floor
 
+from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit, from_inches
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.carcass.box import Upright
@@ -38,7 +39,6 @@ PLATE_USE, PIN_USE = "hinge plate", "adjustable shelves"
 _MERGED = 20.0
 """Rows this near (mm) the line of a door's hinge plates are laid on it (common practice, no
 source)."""
-_ROUNDING = 1e-6
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,7 +138,7 @@ def lay_rows(
 
     kept = [
         step for step in sorted(some)
-        if step in steps or low - _ROUNDING <= height(step) - space.low <= high + _ROUNDING
+        if step in steps or low - TOUCH <= height(step) - space.low <= high + TOUCH
     ]  # fmt: skip
     if len(kept) > MOST_HOLES:
         problems.add(
@@ -173,7 +173,7 @@ def _across(
         wide = hole_diameter(holes, problems.unit)
         if shelf + wide <= plates <= last - wide - WEB:
             first = plates
-    if last - first < hole_diameter(holes, problems.unit) + WEB - _ROUNDING:
+    if last - first < hole_diameter(holes, problems.unit) + WEB - TOUCH:
         problems.add(
             (*where, "setback"),
             f"rows set back by {say(setback)} at front and rear run into each other under shelves "
@@ -239,11 +239,11 @@ def _nearest(
     found: list[int] = []
     for number, height in enumerate(wished):
         place = (*where, "at", wish.at.index(height)) if wish.at is not None else where
-        step = floor((height - pin - datum) / pitch + 0.5 + _ROUNDING)
+        step = floor((height - pin - datum) / pitch + 0.5 + TOUCH)
         # Where the nearest hole lies just outside, the next one further in does as well.
-        step += (datum + step * pitch < low - _ROUNDING) - (datum + step * pitch > high + _ROUNDING)
+        step += (datum + step * pitch < low - TOUCH) - (datum + step * pitch > high + TOUCH)
         hole = datum + step * pitch
-        if abs(hole - height + pin) > pitch or not low - _ROUNDING <= hole <= high + _ROUNDING:
+        if abs(hole - height + pin) > pitch or not low - TOUCH <= hole <= high + TOUCH:
             problems.add(
                 place,
                 f"the shelf at {say(height)} has no hole near it: there can be some from "

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from rodwright.geometry import Box
+from rodwright.geometry import TOUCH, Box
 from rodwright.setout import looks
-from rodwright.setout.bench import LEFT, TOUCH, X
+from rodwright.setout.bench import LEFT, X
 from rodwright.setout.doors.hinge_places import CARRIERS, LEAST_WALL, Hinge, Made, shared
 from rodwright.setout.grip import grip
 from rodwright.unit import Fixing

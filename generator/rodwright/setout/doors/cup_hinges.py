@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from rodwright.geometry import TOUCH
 from rodwright.setout import looks
-from rodwright.setout.bench import FORWARD, LEFT, TOUCH, X
+from rodwright.setout.bench import FORWARD, LEFT, X
 from rodwright.setout.carcass.shelf_rows import PLATE_USE
 from rodwright.setout.doors.hinge_packers import holds_plates, lay_hinge_packer
 from rodwright.setout.doors.hinge_places import (

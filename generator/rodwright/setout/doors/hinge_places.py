@@ -6,12 +6,12 @@ from dataclasses import dataclass
 from math import ceil, floor, hypot
 from typing import Literal
 
-from rodwright.geometry import Box, Vector
+from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.geometry.halfspaces import Plane
 from rodwright.geometry.nearby import Nearby
 from rodwright.lengths import LengthUnit
 from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import TOUCH, Bench, to_part
+from rodwright.setout.bench import Bench, to_part
 from rodwright.setout.carcass.box import Upright
 from rodwright.setout.carcass.shelf_rows import PLATE_CLEAR, ShelfRows, hole_diameter
 from rodwright.setout.carcass.spaces import Space

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from rodwright.amounts import format_weight
+from rodwright.geometry import TOUCH
 from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import TOUCH, Bench
+from rodwright.setout.bench import Bench
 from rodwright.setout.carcass.spaces import Space
 from rodwright.setout.doors.butt_hinges import butts
 from rodwright.setout.doors.cup_hinges import cups

@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from rodwright.geometry import TOUCH
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout import looks
-from rodwright.setout.bench import FORWARD, LEFT, TOUCH, Bench, Y, Z
+from rodwright.setout.bench import FORWARD, LEFT, Bench, Y, Z
 from rodwright.setout.boards import bumpers
 from rodwright.setout.carcass.spaces import Front, Space
 from rodwright.setout.doors.framed_panel import set_out_framed

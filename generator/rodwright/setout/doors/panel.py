@@ -5,8 +5,8 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from rodwright.geometry import TOUCH
 from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import TOUCH
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.stocks import find_stock
 from rodwright.trade.movement import quarter_sawn, stock_swelling

@@ -9,9 +9,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import product
 
-from rodwright.geometry import Box
+from rodwright.geometry import TOUCH, Box
 from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import FORWARD, LEFT, TOUCH, Bench, X, Y, Z
+from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Y, Z
 from rodwright.setout.boards import lay_board, meet, screw_on
 from rodwright.setout.carcass.box import BOTH_FACES
 from rodwright.setout.joints import make_joint, reach

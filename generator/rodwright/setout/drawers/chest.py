@@ -7,9 +7,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from rodwright.geometry import Box
+from rodwright.geometry import TOUCH, Box
 from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import FORWARD, TOUCH, Bench, X
+from rodwright.setout.bench import FORWARD, Bench, X
 from rodwright.setout.boards import bumpers, lay_board
 from rodwright.setout.carcass.spaces import Space
 from rodwright.setout.drawers.box import LEAST_ABOVE, LEAST_INSIDE, BoxWish, box_wish, lay_box

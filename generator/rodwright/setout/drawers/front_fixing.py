@@ -8,10 +8,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import ceil
 
-from rodwright.geometry import Box
+from rodwright.geometry import TOUCH, Box
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout import looks
-from rodwright.setout.bench import TOUCH, Bench, Y, meeting
+from rodwright.setout.bench import Bench, Y, meeting
 from rodwright.setout.boards import SCREW_SPACING, washers, wood_screws
 from rodwright.setout.grip import grip
 from rodwright.setout.handles import handle_fixings

@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from rodwright.geometry import TOUCH
 from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import TOUCH
 from rodwright.setout.carcass.spaces import Space
 from rodwright.setout.rod.division import divide
 from rodwright.setout.rod.main_lines import Rod

@@ -5,8 +5,8 @@ All lengths in mm, unit frame.
 
 from __future__ import annotations
 
-from rodwright.geometry import Box
-from rodwright.setout.bench import NOWHERE, TOUCH, Bench, Y, Z
+from rodwright.geometry import TOUCH, Box
+from rodwright.setout.bench import NOWHERE, Bench, Y, Z
 from rodwright.setout.boards import lay_board, screw_on, spread
 from rodwright.setout.carcass.spaces import Space
 from rodwright.setout.drawers.slides import Running, Way

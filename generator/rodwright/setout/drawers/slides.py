@@ -8,9 +8,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import floor
 
-from rodwright.geometry import Box
+from rodwright.geometry import TOUCH, Box
 from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import NOWHERE, TOUCH, Bench, Y, Z
+from rodwright.setout.bench import NOWHERE, Bench, Y, Z
 from rodwright.setout.boards import lay_board, refs_of, screw_on
 from rodwright.setout.carcass.box import Upright
 from rodwright.setout.carcass.spaces import Space

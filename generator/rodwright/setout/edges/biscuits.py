@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from math import ceil
 
-from rodwright.setout.bench import TOUCH
+from rodwright.geometry import TOUCH
 from rodwright.setout.joints.slots import (
     BISCUITS,
     LEAST_FLOOR,

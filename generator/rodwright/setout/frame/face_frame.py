@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from itertools import combinations
 
-from rodwright.geometry import Box
+from rodwright.geometry import TOUCH, Box
 from rodwright.problems import Problem, Problems
-from rodwright.setout.bench import DOWN, FORWARD, LEFT, TOUCH, Bench, X, Z, meeting
+from rodwright.setout.bench import DOWN, FORWARD, LEFT, Bench, X, Z, meeting
 from rodwright.setout.carcass.box import Carcass
 from rodwright.setout.carcass.interior import Interior
 from rodwright.setout.carcass.spaces import Edge, Member

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from math import ceil, hypot
 
-from rodwright.setout.bench import TOUCH
+from rodwright.geometry import TOUCH
 from rodwright.setout.boards import SCREWABLE, wood_screws
 from rodwright.setout.edges.biscuits import EDGE, SPACING, edge_biscuits
 from rodwright.setout.joints.dowels import ALLOWANCE

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from rodwright.geometry import TOUCH
 from rodwright.lengths import format_length
-from rodwright.setout.bench import TOUCH
 from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work
 from rodwright.unit import Fixing, JointKind

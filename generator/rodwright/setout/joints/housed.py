@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from rodwright.setout.bench import TOUCH, Bench, meeting
+from rodwright.geometry import TOUCH
+from rodwright.setout.bench import Bench, meeting
 from rodwright.setout.joints.meet import Work, cut_channel, cut_step
 from rodwright.setout.rod.sizes import handy
 from rodwright.unit import JointKind

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from itertools import pairwise
 from math import ceil
 
-from rodwright.geometry import Box, Vector
-from rodwright.setout.bench import TOUCH, to_part
+from rodwright.geometry import TOUCH, Box, Vector
+from rodwright.setout.bench import to_part
 from rodwright.setout.joints.meet import Work
 from rodwright.unit import Groove, Hole, Housing, Mortise, Notch, Rebate
 

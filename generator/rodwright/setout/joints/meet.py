@@ -7,9 +7,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from rodwright.geometry import Box, Vector
+from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.problems import KeyPath, Problem, Problems
-from rodwright.setout.bench import TOUCH, Bench, to_part
+from rodwright.setout.bench import Bench, to_part
 from rodwright.unit import Groove, Housing, JointKind, Mortise, Part, Rebate, Surface
 from rodwright.wishes.joints import JointSpec
 

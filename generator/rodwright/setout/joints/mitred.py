@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from math import hypot
 
-from rodwright.setout.bench import TOUCH, meeting
+from rodwright.geometry import TOUCH
+from rodwright.setout.bench import meeting
 from rodwright.setout.joints.layout import Rule, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
 from rodwright.setout.joints.slots import SLOT_WIDTH, biscuit_size, slot_depth

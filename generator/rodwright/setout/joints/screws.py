@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from math import cos, radians, sin, tan
 
+from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit, from_inches
-from rodwright.setout.bench import TOUCH
 from rodwright.setout.grip import grip
 from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards

@@ -5,9 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from rodwright.geometry import Box
+from rodwright.geometry import TOUCH, Box
 from rodwright.problems import Problems
-from rodwright.setout.bench import TOUCH
 from rodwright.setout.joints.screws import SIDE
 from rodwright.setout.rod.sizes import handy
 from rodwright.trade.sizes import TradeSizes, trade_sizes

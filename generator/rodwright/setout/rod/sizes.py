@@ -5,6 +5,7 @@ from __future__ import annotations
 from math import ceil
 from typing import Literal
 
+from rodwright.geometry import TOUCH
 from rodwright.problems import Problems
 from rodwright.unit import Opening
 from rodwright.wishes.base import LegsSpec, LevellersSpec, PlinthSpec
@@ -47,7 +48,7 @@ FOOT_INSET = 60.0
 def feet_across(size: float, spacing: float) -> int:
     """How many adjustable feet there are in a row along ``size`` (mm), no more than ``spacing``
     apart."""
-    return max(2, ceil((size - 2 * FOOT_INSET) / spacing - 1e-6) + 1)
+    return max(2, ceil((size - 2 * FOOT_INSET) / spacing - TOUCH) + 1)
 
 
 def standing_inset(spec: UnitSpec) -> float:

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import math
 
+from rodwright.geometry import TOUCH
 from rodwright.geometry.halfspaces import Plane, Vector, bounds_of, patch, turned, vertices
 from rodwright.problems import Problem, ProblemsError
-from rodwright.setout.bench import FORWARD, TOUCH, Bench, X, Y, Z
+from rodwright.setout.bench import FORWARD, Bench, X, Y, Z
 from rodwright.setout.boards import SCREW_SPACING, wood_screws
 from rodwright.setout.carcass.back import pins_along
 from rodwright.setout.carcass.box import BOTH_FACES, blank

@@ -10,9 +10,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from rodwright.geometry import Box, Vector
+from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.geometry.halfspaces import Plane, beyond, bounds_of, box_planes, vertices
-from rodwright.setout.bench import SURFACES, TOUCH
+from rodwright.setout.bench import SURFACES
 from rodwright.unit import (
     Bevel,
     Easing,

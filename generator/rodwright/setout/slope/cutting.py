@@ -11,10 +11,10 @@ from dataclasses import dataclass, replace
 from math import ceil, dist, floor
 from typing import Any
 
-from rodwright.geometry import Box
+from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.halfspaces import Plane, Vector, beyond, bounds_of, moved, patch, vertices
 from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import TOUCH, Bench
+from rodwright.setout.bench import Bench
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.slope.clipping import cut_back, planes_of
 from rodwright.setout.slope.lines import SlopeLines, door_plane, height_at

@@ -10,10 +10,9 @@ import math
 from dataclasses import dataclass, replace
 from typing import Literal
 
-from rodwright.geometry import Vector
+from rodwright.geometry import TOUCH, Vector
 from rodwright.geometry.halfspaces import Plane, moved
 from rodwright.problems import Problems
-from rodwright.setout.bench import TOUCH
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.wishes.models import UnitSpec
 from rodwright.wishes.slope import SlopeSpec
