@@ -8,6 +8,7 @@ from dataclasses import replace
 import pytest
 
 from kit.specs import unit_from
+from rodwright.checks import check_parts
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.motions import motions
 from rodwright.geometry import Box
@@ -182,3 +183,14 @@ def test_a_neighbour_held_shut_is_told_as_such() -> None:
     unit = unit_from(text, interior={"columns": columns}, slope=slope)
     (found,) = (each for each in motions(unit) if each.rule == "open neighbours")
     assert found.message.endswith("with one open 110 degrees, the other doesn't open at all")
+
+
+@pytest.mark.parametrize("front", ["doors", "drawers"])
+def test_what_hangs_on_the_wall_has_no_floor_under_its_fronts(front: str) -> None:
+    text = "size: {width: 500, height: 600, depth: 300}\n"
+    wish = {"hung": "overlay"} | (
+        {"count": 2, "bottom": {"stock": "thin"}} if front == "drawers" else {}
+    )
+    for hung in (False, True):
+        unit = unit_from(text, hung=hung, interior={front: wish})
+        assert any("over the floor" in each.rule for each in check_parts(unit)) != hung

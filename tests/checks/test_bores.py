@@ -6,36 +6,17 @@ import math
 
 import pytest
 
-from kit.samples import PLYWOOD, X, Y
+from kit.panels import panel, unit_of
 from rodwright.checks.findings import Finding
 from rodwright.checks.workings import workings
-from rodwright.geometry import Box
-from rodwright.unit import (
-    Blank,
-    Grain,
-    Groove,
-    Hole,
-    Housing,
-    Mortise,
-    Part,
-    Placement,
-    PocketHole,
-    Rebate,
-    Role,
-    Surface,
-    Unit,
-    Working,
-)
+from rodwright.unit import Groove, Hole, Housing, Mortise, PocketHole, Rebate, Surface, Working
 
 F, R, E, N = Surface.FACE, Surface.REVERSE, Surface.FACE_EDGE, Surface.NEAR_END
 
 
 def found(*cut: Working) -> list[Finding]:
     """What is found in a 400 x 120 x 18 piece."""
-    blank = Blank(400.0, 120.0, 18.0, PLYWOOD, Grain.LENGTHWISE)
-    placement = Placement((0.0, 0.0, 0.0), X, Y)
-    part = Part("P1", "Panel", Role.DIVIDER, "Test", blank, placement, cut)
-    return list(workings(Unit("Test", Box((0, 0, 0), (10, 10, 10)), (part,))))
+    return list(workings(unit_of(panel(*cut))))
 
 
 def rules(*cut: Working) -> list[tuple[str, str]]:

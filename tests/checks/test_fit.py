@@ -8,9 +8,12 @@ from pathlib import Path
 import pytest
 from typer.testing import CliRunner
 
+from kit.panels import panel
 from kit.specs import STOCK, unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Finding, Severity
+from rodwright.geometry import Box
+from rodwright.unit import Opening, Unit
 from rodwright_cli.main import app
 
 
@@ -134,3 +137,22 @@ def test_a_scribe_that_may_come_out_narrow(allowance: float, narrow: bool) -> No
         assert each.limit == allowance
         assert each.figure is not None
         assert 3.0 < each.figure < 6.0
+
+
+@pytest.mark.parametrize(
+    ("width", "rule"),
+    [
+        (1000.1, "larger than the opening"),
+        (994.5, "fitting gap"),
+        (993.0, None),
+        (990.0, "fitting gap"),
+    ],
+)
+def test_what_an_opening_is_underfilled_by(width: float, rule: str | None) -> None:
+    """Common practice, no source: an opening is underfilled by 6-8 mm."""
+    unit = Unit(
+        "Test", Box((0, 0, 0), (width, 300, 1993)), (panel(),), opening=Opening(1000, 2000, 300)
+    )
+    rules = ("larger than the opening", "fitting gap")
+    found = [finding.rule for finding in check_parts(unit) if finding.rule in rules]
+    assert found == ([rule] if rule else [])
