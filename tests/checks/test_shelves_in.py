@@ -11,7 +11,7 @@ from shapely import affinity
 
 from kit.specs import unit_from
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.shelves_in import _least, _one_end_first, _Room, shelves_in
+from rodwright.checks.shelves_in import Room, goes_one_end_first, least_slant, shelves_in
 
 
 def found(size: str, frame: float | None, **shelves: Any) -> list[Finding]:
@@ -59,7 +59,7 @@ def test_a_short_thick_shelf_binds_as_it_is_turned() -> None:
 
 @pytest.mark.parametrize("clear", [300.0, 700.0, 1000.0, 1097.0])
 def test_the_least_slant_against_shapely(clear: float) -> None:
-    slant = _least(1149.0, 18.0, clear)
+    slant = least_slant(1149.0, 18.0, clear)
     assert slant is not None
 
     def wide(angle: float) -> float:
@@ -73,7 +73,7 @@ def test_the_least_slant_against_shapely(clear: float) -> None:
 @pytest.mark.parametrize("depth", [150.0, 200.0, 260.0, 400.0])
 def test_one_end_first_against_shapely(depth: float) -> None:
     """Against every slant in steps of a hundredth of a degree, with stiles of 27 by 22."""
-    room = _Room(1151.0, 300.0, depth, 1097.0, 280.0, 22.0, 27.0)
+    room = Room(1151.0, 300.0, depth, 1097.0, 280.0, 22.0, 27.0)
     walls = shapely.box(-500, -22, 27, 0) | shapely.box(1124, -22, 2000, 0)
     goes = False
     for number in range(1, 9000):
@@ -93,4 +93,4 @@ def test_one_end_first_against_shapely(depth: float) -> None:
         goes = goes or (free and not inside.intersects(walls.buffer(-1e-6)))
         if goes:
             break
-    assert _one_end_first(1149.0, 18.0, room) is goes
+    assert goes_one_end_first(1149.0, 18.0, room) is goes

@@ -20,6 +20,7 @@ from typing import Any
 import pytest
 from cadquery import Face, Shape
 from hypothesis import given, settings
+from OCP.BRepAdaptor import BRepAdaptor_Surface
 from OCP.IFSelect import IFSelect_RetDone
 from OCP.Interface import Interface_Static
 from OCP.Quantity import Quantity_Color, Quantity_TOC_sRGB
@@ -295,7 +296,10 @@ def test_properties_come_back_from_unit_and_part_files(
 def depths_and_widths(face: Face, size: Vector) -> tuple[float, float]:
     """How far a round hole's wall goes in from the nearer face, and its diameter."""
     box = face.BoundingBox()
-    return (min(box.zmax, size[2] - box.zmin), 2 * face._geomAdaptor().Cylinder().Radius())
+    return (
+        min(box.zmax, size[2] - box.zmin),
+        2 * BRepAdaptor_Surface(face.wrapped).Cylinder().Radius(),
+    )
 
 
 def test_faces_of_a_row_for_adjustable_shelves_come_back_by_name(tmp_path: Path) -> None:

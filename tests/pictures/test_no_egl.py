@@ -19,4 +19,4 @@ def test_missing_library_is_an_import_error(monkeypatch: pytest.MonkeyPatch) -> 
 
     monkeypatch.setattr(ctypes, "CDLL", missing)
     with pytest.raises(ImportError, match=r"libEGL\.so\.1: cannot open"):
-        raster._off_screen_window()
+        raster.off_screen_window()

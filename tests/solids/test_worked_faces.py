@@ -9,6 +9,7 @@ import pytest
 from cadquery import Face
 from cadquery import Vector as Place
 from hypothesis import given
+from OCP.BRepAdaptor import BRepAdaptor_Surface
 
 from kit.samples import bookcase, worked_part
 from kit.strategies import shapes
@@ -102,7 +103,7 @@ def test_a_face_has_a_working_if_it_is_no_surface_of_the_blank(shape: ShapeKey) 
         assert bool(left) is not on_the_blank(size, face)
         for index in left:
             if face.geomType() == "CYLINDER":
-                found = face._geomAdaptor().Cylinder().Radius()
+                found = BRepAdaptor_Surface(face.wrapped).Cylinder().Radius()
                 assert any(
                     math.isclose(found, each, abs_tol=1e-6) for each in radii(workings[index])
                 )

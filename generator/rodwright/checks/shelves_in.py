@@ -16,7 +16,7 @@ _SOURCE = "plane geometry"
 
 
 @dataclass(frozen=True, slots=True)
-class _Room:
+class Room:
     """What is free for a shelf, mm: between uprights, levels, and frame and back; and the opening
     of the frame, its thickness, and the least that it hides at one side."""
 
@@ -63,7 +63,7 @@ def _stack(ref: str, above: dict[str, str]) -> list[str]:
     return stack
 
 
-def _finding(unit: Unit, shelf: Part, box: Box, room: _Room) -> Finding:
+def _finding(unit: Unit, shelf: Part, box: Box, room: Room) -> Finding:
     long, wide, thick = box.size
 
     def say(length: float) -> str:
@@ -75,12 +75,12 @@ def _finding(unit: Unit, shelf: Part, box: Box, room: _Room) -> Finding:
     way = ""
     if tilt is not None and turns:
         way = f"with one end raised, {say(_across(long, thick, tilt))} high at that slant"
-    elif thick <= room.rise and _one_end_first(long, wide, room):
+    elif thick <= room.rise and goes_one_end_first(long, wide, room):
         way = "flat, one end first behind a stile"
     elif (
         wide <= min(room.rise, room.height)
         and hypot(wide, thick) <= room.depth + TOUCH
-        and _one_end_first(long, thick, room)
+        and goes_one_end_first(long, thick, room)
     ):
         way = "on edge, one end first behind a stile, and is laid flat inside"
     if way:
@@ -113,7 +113,7 @@ def _across(long: float, broad: float, slant: float) -> float:
     return long * sin(slant) + broad * cos(slant)
 
 
-def _least(long: float, broad: float, clear: float) -> float | None:
+def least_slant(long: float, broad: float, clear: float) -> float | None:
     """The least slant (rad) at which a rectangle longer than ``clear`` goes between two points
     so far apart; None where none is enough."""
     if broad > clear:
@@ -122,9 +122,9 @@ def _least(long: float, broad: float, clear: float) -> float | None:
     return acos(min(1.0, clear / hypot(long, broad))) + atan2(broad, long)
 
 
-def _raised(long: float, thick: float, room: _Room) -> float | None:
+def _raised(long: float, thick: float, room: Room) -> float | None:
     """The slant (rad), seen from the front, at which a shelf goes into the opening."""
-    slant = _least(long, thick, room.clear)
+    slant = least_slant(long, thick, room.clear)
     if slant is None:
         return None
     high = min(room.rise, room.height) + TOUCH
@@ -133,10 +133,10 @@ def _raised(long: float, thick: float, room: _Room) -> float | None:
     return pi / 2 if long <= high else None
 
 
-def _one_end_first(long: float, broad: float, room: _Room) -> bool:
-    """Whether it goes in seen from above: one end behind a stile and against the upright there,
-    at a slant at which the other passes the other stile, and then turned."""
-    slant = _least(long, broad, room.width - room.hidden)
+def goes_one_end_first(long: float, broad: float, room: Room) -> bool:
+    """Whether a rectangle goes in, seen from above: one end behind a stile and against the upright
+    there, at a slant at which the other passes the other stile, and then turned."""
+    slant = least_slant(long, broad, room.width - room.hidden)
     if slant is None or hypot(long, broad) > room.width + TOUCH:
         return False
     gap = hypot(room.clear, room.thick)
@@ -146,7 +146,7 @@ def _one_end_first(long: float, broad: float, room: _Room) -> bool:
     return slant <= pi / 2 and _across(long, broad, slant) <= room.depth + TOUCH
 
 
-def _room(unit: Unit, box: Box, uprights: list[Part], taken_out: set[str]) -> _Room | None:
+def _room(unit: Unit, box: Box, uprights: list[Part], taken_out: set[str]) -> Room | None:
     """What is free round a shelf; None where no face frame stands before it."""
     x, _, z = box.centre
     inner = [part.bounds() for part in uprights]
@@ -168,7 +168,7 @@ def _room(unit: Unit, box: Box, uprights: list[Part], taken_out: set[str]) -> _R
     backs = [part.bounds().low[1] for part in unit.parts if part.role is Role.BACK]
     rear = min(backs, default=max(each.high[1] for each in inner))
     front = max(each.high[1] for each in frame)
-    return _Room(
+    return Room(
         right - left,
         top - bottom,
         rear - front,

@@ -36,7 +36,7 @@ class Raster:
     """A window off screen that draws triangles, the same ones from many sides."""
 
     def __init__(self) -> None:
-        self._window = _off_screen_window()
+        self._window = off_screen_window()
         self._renderer = vtkRenderer()
         self._renderer.SetBackground(0.0, 0.0, 0.0)
         self._renderer.GetActiveCamera().ParallelProjectionOn()
@@ -141,7 +141,7 @@ def ends(reach: tuple[float, float]) -> tuple[float, float]:
     return near + slack, far - slack
 
 
-def _off_screen_window() -> vtkRenderWindow:
+def off_screen_window() -> vtkRenderWindow:
     """A window that needs no display: EGL where VTK has it, which asks for no X server.
 
     Raises:
