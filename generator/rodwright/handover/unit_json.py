@@ -199,9 +199,7 @@ def _part_record(part: Part) -> dict[str, Any]:
         "blank": blank,
         "rough_size": part.rough_size,
         "as_cut": _as_cut_record(part),
-        "workings": [
-            {"kind": type(working).__name__.lower(), **asdict(working)} for working in part.workings
-        ],
+        "workings": [asdict(working) for working in part.workings],
         "lipped": part.lipped,
         "edged": [asdict(edging) for edging in part.edged],
         "withdraw": part.withdraw,
@@ -349,7 +347,8 @@ def _working(record: Mapping[str, Any]) -> Working:
     values = {
         each.name: _working_value(each.name, record[each.name])
         for each in fields(kind)
-        if each.name != "use" or "use" in record  # documents from before there was one
+        # Documents from before there was a use have none.
+        if each.init and (each.name != "use" or "use" in record)
     }
     make: Callable[..., Working] = kind
     return make(**values)

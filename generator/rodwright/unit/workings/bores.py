@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from typing import Literal
 
 from rodwright.unit.surfaces import Surface
 
@@ -15,6 +16,7 @@ class Hole:
     ``depth`` of None goes right through.
     """
 
+    kind: Literal["hole"] = field(default="hole", init=False, repr=False, compare=False)
     surface: Surface
     position: tuple[float, float]
     diameter: float
@@ -32,6 +34,7 @@ class PocketHole:
     square to it; from there the screw goes on through a hole of ``screw`` mm diameter.
     """
 
+    kind: Literal["pockethole"] = field(default="pockethole", init=False, repr=False, compare=False)
     surface: Surface
     end: Surface
     position: float

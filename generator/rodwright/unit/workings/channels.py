@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from typing import Literal
 
 from rodwright.geometry.boxes import Box
 from rodwright.geometry.vectors import Vector
@@ -18,6 +19,7 @@ class Rebate:
     (``stop`` of None: to the far end).
     """
 
+    kind: Literal["rebate"] = field(default="rebate", init=False, repr=False, compare=False)
     surface: Surface
     edge: Surface
     width: float
@@ -70,6 +72,7 @@ class Groove:
     an edge); ``start`` and ``stop`` are along x (``stop`` of None: right through).
     """
 
+    kind: Literal["groove"] = field(default="groove", init=False, repr=False, compare=False)
     surface: Surface
     position: float
     width: float
@@ -93,6 +96,7 @@ class Housing:
     when it runs from edge to edge, stopped otherwise.
     """
 
+    kind: Literal["housing"] = field(default="housing", init=False, repr=False, compare=False)
     surface: Surface
     position: float
     width: float
@@ -112,6 +116,7 @@ class Housing:
 class Notch:
     """A rectangle cut right through the thickness: its low corner (x, y) and its extent."""
 
+    kind: Literal["notch"] = field(default="notch", init=False, repr=False, compare=False)
     x: float
     y: float
     length: float
@@ -132,6 +137,7 @@ class Mortise:
     two ends of its longer extent are half circles, as a cutter leaves them.
     """
 
+    kind: Literal["mortise"] = field(default="mortise", init=False, repr=False, compare=False)
     surface: Surface
     position: tuple[float, float]
     extent: tuple[float, float]

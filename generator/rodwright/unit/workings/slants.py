@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+from typing import Literal
 
 from rodwright.geometry.vectors import Vector
 from rodwright.unit.surfaces import Surface
@@ -18,6 +19,7 @@ class Mitre:
     ``long`` an edge it is a frame mitre, with ``long`` a face it is a bevelled end.
     """
 
+    kind: Literal["mitre"] = field(default="mitre", init=False, repr=False, compare=False)
     end: Surface
     angle: float
     long: Surface
@@ -41,6 +43,7 @@ class Easing:
     None: to the far end).
     """
 
+    kind: Literal["easing"] = field(default="easing", init=False, repr=False, compare=False)
     surface: Surface
     edge: Surface
     radius: float
@@ -57,6 +60,7 @@ class Bevel:
     takes off a whole end or edge.
     """
 
+    kind: Literal["bevel"] = field(default="bevel", init=False, repr=False, compare=False)
     surface: Surface
     edge: Surface
     width: float
