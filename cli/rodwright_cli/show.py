@@ -12,9 +12,9 @@ from rich.table import Table
 import rodwright
 from rodwright.amounts import AREAS, RUNS, VOLUMES, WEIGHTS, format_weight
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.fit import is_scribed, size_going_in
 from rodwright.lengths import format_length
 from rodwright.unit import Unit
+from rodwright.unit.facts import is_scribed, left_over
 from rodwright_cli.console import PlainConsole
 from rodwright_cli.show_list import ShownList
 
@@ -43,17 +43,9 @@ def sizes(unit: Unit) -> None:
     )
     if unit.opening is not None:
         opening = unit.opening
-        width, height, depth = size_going_in(unit)
-        gaps = [opening.width - width, opening.height - height]
-        read = opening.readings
-        measured = [read.width, read.height] if read else [opening.width, opening.height]
-        if opening.depth is not None:
-            gaps.append(opening.depth - depth)
-            measured.append(opening.depth)
-        console.print(
-            f"  opening   {_size(measured, unit)} {unit.display_unit}  as read at its tightest"
-        )
-        spare = f"{_size(gaps, unit)} {unit.display_unit}"
+        read = _size(opening.as_read, unit)
+        console.print(f"  opening   {read} {unit.display_unit}  as read at its tightest")
+        spare = f"{_size(left_over(unit, opening), unit)} {unit.display_unit}"
         how = (
             "for the carcass; the frame is scribed to the walls"
             if is_scribed(unit)

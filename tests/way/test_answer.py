@@ -16,10 +16,10 @@ from typer.testing import CliRunner
 import rodwright
 from kit.samples import bookcase
 from kit.specs import STOCK, unit_from
-from rodwright.checks.fit import fitted_size
 from rodwright.pictures.way import way_drawings
 from rodwright.problems import ProblemsError
 from rodwright.unit import Unit
+from rodwright.unit.facts import fitted_size
 from rodwright.unit.way import WayIn
 from rodwright.way.answer import into_opening
 from rodwright.way.body import Body, Niche, body_of, niche_of, rest, slide

@@ -6,12 +6,13 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
-from rodwright.geometry import TOUCH, Vector
+from rodwright.geometry import TOUCH
 from rodwright.lengths import at_least
 from rodwright.opening.cautions import OLD_MATERIALS, STRUCTURE
 from rodwright.opening.gaps import CAULK_LIMIT, Closing, closings
 from rodwright.opening.slips import SMALL_OPENING, other_unit
-from rodwright.unit import STANDS_OUT, OpeningShape, Part, Role, Unit
+from rodwright.unit import OpeningShape, Role, Unit
+from rodwright.unit.facts import carcass_size, frame_reach, size_going_in
 
 USUAL_GAP = (6.0, 8.0)
 """How much smaller than its opening a unit is made, in all, mm (common practice, no source)."""
@@ -36,60 +37,6 @@ def fit(unit: Unit) -> Iterator[Finding]:
             measure="",
             brief=caution.brief,
         )
-
-
-def carcass_size(unit: Unit) -> tuple[float, float]:
-    """Width of the carcass, and its height with its base and what lies on it, without the face
-    frame, mm."""
-    boxes = [(part, part.bounds()) for part in unit.parts if not _in_frame(part)]
-    return (
-        max(box.high[0] for part, box in boxes if part.role not in STANDS_OUT),
-        max(box.high[2] for part, box in boxes if part.role is not Role.SCRIBE),
-    )
-
-
-def frame_reach(unit: Unit) -> dict[str, float]:
-    """How far the face frame reaches past the carcass at the left, the right and the top."""
-    boxes = [part.bounds() for part in unit.parts if _in_frame(part)]
-    if not boxes:
-        return {}
-    width, height = carcass_size(unit)
-    return {
-        "left": -min(box.low[0] for box in boxes),
-        "right": max(box.high[0] for box in boxes) - width,
-        # Under a worktop or a cornice it ends below the top of the whole.
-        "top": max(0.0, max(box.high[2] for box in boxes) - height),
-    }
-
-
-def fitted_size(unit: Unit) -> Vector:
-    """Width, height and depth of what is set into the opening, face frame included; what is
-    fitted to the walls or stands out from the unit is left off, mm."""
-    boxes = [part.bounds() for part in unit.parts if part.role not in STANDS_OUT]
-    if len(boxes) == len(unit.parts):
-        return unit.size
-    low, high = (
-        [choose(getattr(box, end)[axis] for box in boxes) for axis in range(3)]
-        for end, choose in (("low", min), ("high", max))
-    )
-    return high[0] - low[0], max(carcass_size(unit)[1], high[2]), high[1] - low[1]
-
-
-def is_scribed(unit: Unit) -> bool:
-    """Whether the face frame is to be scribed to the walls, so that it may be too large."""
-    shape = unit.opening.shape if unit.opening is not None else None
-    return shape is not None and shape.overlap > 0 and any(map(_in_frame, unit.parts))
-
-
-def size_going_in(unit: Unit) -> Vector:
-    """Width, height and depth of what has to go into the opening as it is: where the face frame
-    is scribed to the walls, the carcass's width and height; mm."""
-    width, height, depth = fitted_size(unit)
-    return (*carcass_size(unit), depth) if is_scribed(unit) else (width, height, depth)
-
-
-def _in_frame(part: Part) -> bool:
-    return part.role in (Role.STILE, Role.RAIL)
 
 
 def _small(unit: Unit) -> Iterator[Finding]:

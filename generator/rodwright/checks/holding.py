@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
-from rodwright.unit import Joint, JointKind, Part, Role, Unit
+from rodwright.unit import FACE_FRAME, Joint, JointKind, Part, Role, Unit
 
 _CARCASS = (
     Role.SIDE, Role.TOP, Role.BOTTOM, Role.DIVIDER, Role.SHELF, Role.CARCASS_RAIL,
@@ -60,12 +60,11 @@ def _butted(unit: Unit) -> Iterator[Finding]:
 
 def _frames(unit: Unit) -> Iterator[Finding]:
     """Members of a face frame that only glue holds together."""
-    frame = (Role.STILE, Role.RAIL)
     glued = [
         joint
         for joint in unit.joints
         if not joint.fixings
-        and all(unit.part(ref).role in frame for ref in (joint.first, joint.second))
+        and all(unit.part(ref).role in FACE_FRAME for ref in (joint.first, joint.second))
     ]
     if not glued:
         return
@@ -172,7 +171,7 @@ def _racking(unit: Unit) -> Iterator[Finding]:
     }
     levels = [unit.part(ref) for ref in tied if unit.part(ref).role in _LEVEL]
     roles = {part.role for part in unit.parts}
-    if Role.BACK in roles or {Role.STILE, Role.RAIL} <= roles:
+    if Role.BACK in roles or roles.issuperset(FACE_FRAME):
         return
     tied_ends = {part.role for part in levels} & {Role.TOP, Role.BOTTOM}
     refs = tuple(part.ref for part in sides)

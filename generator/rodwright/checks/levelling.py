@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.fit import carcass_size
 from rodwright.checks.wording import length_in
-from rodwright.opening.gaps import BATTEN_LIMIT, NEGLIGIBLE, Gap, bent_at, gap_along
-from rodwright.unit import Part, Role, Unit
+from rodwright.opening.floor import floor_fall
+from rodwright.opening.gaps import BATTEN_LIMIT, NEGLIGIBLE, Gap
+from rodwright.unit import Unit
+from rodwright.unit.facts import carcass_size, plinth_boards
 
 _SOURCE = "the readings, and `base`"
 
@@ -57,37 +58,6 @@ def levelling(unit: Unit) -> Iterator[Finding]:
             limit=unit.levelling,
             source=_SOURCE,
         )
-
-
-def plinth_boards(unit: Unit) -> list[Part]:
-    """The boards of a plinth that the carcass stands on: none of a toe board or of a board
-    clipped to feet."""
-    boards = [part for part in unit.parts if part.role is Role.PLINTH]
-    return boards if len(boards) > 1 else []
-
-
-def floor_fall(unit: Unit) -> Gap:
-    """The widest gap under what the unit stands on, in whatever plane: how far (mm) the floor
-    falls away from its high spot.
-
-    Raises:
-        ValueError: the unit has no opening with a shape.
-    """
-    if unit.opening is None or unit.opening.shape is None:
-        raise ValueError("nothing is known of the floor")
-    shape, size = unit.opening.shape, carcass_size(unit)
-    legs = [part for part in unit.parts if part.role is Role.LEG]
-    stands = [part.bounds() for part in plinth_boards(unit) or legs]
-    low = min((box.low[0] for box in stands), default=0.0)
-    high = max((box.high[0] for box in stands), default=size[0])
-    return max(
-        (
-            gap
-            for name, plane in shape.planes.items()
-            for gap in gap_along(name, shape, size, "bottom", bent_at(plane, "bottom", low, high))
-        ),
-        key=lambda gap: gap.gap,
-    )
 
 
 def _where(unit: Unit, gap: Gap) -> str:

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH, Vector
-from rodwright.unit import Easing, JointKind, Part, Role, Surface, Unit
+from rodwright.unit import FACE_FRAME, Easing, JointKind, Part, Role, Surface, Unit
 
 _EDGES = tuple(edge for edge in Surface if edge.axis != Surface.FACE.axis)
 
@@ -24,7 +24,7 @@ def lippings(unit: Unit) -> Iterator[Finding]:
         member, strip = unit.part(joint.first), unit.part(joint.second)
         if strip.role is not Role.LIPPING:
             member, strip = strip, member
-        if strip.role is not Role.LIPPING or member.role not in (Role.STILE, Role.RAIL):
+        if strip.role is not Role.LIPPING or member.role not in FACE_FRAME:
             continue
         radius = _eased(member, strip)
         if radius == 0:

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.fit import carcass_size
 from rodwright.checks.wording import length_in
 from rodwright.opening.gaps import BATTEN_LIMIT, bent_at, gap_along, side_length
 from rodwright.opening.readings import EDGES, FLOOR_ASSUMED, PLUMB_ASSUMED, TOP_ASSUMED
 from rodwright.unit import OpeningReadings, OpeningShape, Unit
+from rodwright.unit.facts import carcass_size
 
 WIDTHS = HEIGHTS = 3
 """Fewer don't show whether walls, or floor and top, belly (common practice, no source: both ends

@@ -9,7 +9,7 @@ from math import acos, asin, atan2, cos, hypot, pi, sin
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH, Box
-from rodwright.unit import JointKind, Part, Role, Unit
+from rodwright.unit import FACE_FRAME, JointKind, Part, Role, Unit
 
 _LEVELS = (Role.TOP, Role.BOTTOM, Role.SHELF, Role.CARCASS_RAIL)
 _SOURCE = "plane geometry"
@@ -152,7 +152,7 @@ def _room(unit: Unit, box: Box, uprights: list[Part], taken_out: set[str]) -> Ro
     inner = [part.bounds() for part in uprights]
     left = max((each.high[0] for each in inner if each.centre[0] < x), default=box.low[0])
     right = min((each.low[0] for each in inner if each.centre[0] > x), default=box.high[0])
-    frame = [part.bounds() for part in unit.parts if part.role in (Role.STILE, Role.RAIL)]
+    frame = [part.bounds() for part in unit.parts if part.role in FACE_FRAME]
     if not frame:
         return None
     beside = [each for each in frame if each.low[2] < z < each.high[2]]

@@ -13,9 +13,9 @@ from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.wording import length_in, weight_in
 from rodwright.geometry import Vector
 from rodwright.mass import centre_of_mass, unit_weight
-from rodwright.setout.around.base import FOOT
-from rodwright.setout.rod.sizes import FOOT_INSET
+from rodwright.trade.feet import FOOT_INSET
 from rodwright.unit import Notch, Part, Slide, Unit
+from rodwright.unit.facts import STANDS, is_on_feet
 
 TIPPING_HEIGHT = 600.0
 """Height (mm) from which a freestanding unit is fixed to the wall (common practice; the concern of
@@ -23,8 +23,6 @@ ASTM F2057 and EN 14749, from memory)."""
 TEST_LOAD = 22.7
 """Weight (kg) that a unit has to bear on the front of an open drawer without tipping: the 50 lb
 of ASTM F2057 before 2023 (from memory)."""
-STANDS = 1.0
-"""Parts that come this near (mm) to the lowest point stand on the floor."""
 _REMEDY = "Fix it to the wall with brackets or straps that suit the wall; follow local rules."
 
 
@@ -119,7 +117,7 @@ def _moved(part: Part, travel: Vector | None) -> Part:
 
 def _front_feet(unit: Unit, parts: list[Part]) -> float:
     """The y of the foremost line that the unit stands on."""
-    if any(fixing.name == FOOT for fixing in unit.fixings):
+    if is_on_feet(unit):
         return FOOT_INSET
     floor = min(part.bounds().low[2] for part in parts)
     return min(_stands_at(part, floor) for part in parts if part.bounds().low[2] < floor + STANDS)

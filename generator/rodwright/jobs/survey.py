@@ -8,8 +8,6 @@ from dataclasses import asdict, dataclass, replace
 from pathlib import Path
 from typing import Any
 
-from rodwright.checks.fit import carcass_size, frame_reach
-from rodwright.checks.levelling import floor_fall
 from rodwright.handover.json_text import json_text
 from rodwright.handover.output import whole_or_nothing
 from rodwright.lengths import LengthUnit
@@ -18,6 +16,7 @@ from rodwright.opening.adjustment import Plane
 from rodwright.opening.cautions import CAUTIONS, Caution
 from rodwright.opening.doubts import Doubt
 from rodwright.opening.fit import Spare, spare
+from rodwright.opening.floor import floor_fall
 from rodwright.opening.frames import FittedFrame, fit_frame
 from rodwright.opening.gaps import (
     Closing,
@@ -36,6 +35,7 @@ from rodwright.setout import set_out_unit
 from rodwright.setout.joints import joint_of
 from rodwright.setout.rod.sizes import feet_places, standing_inset
 from rodwright.unit import Opening, OpeningShape, Role, Unit
+from rodwright.unit.facts import carcass_size, frame_reach
 from rodwright.wishes import SpecFile, UnitSpec
 from rodwright.wishes.base import LevellersSpec
 from rodwright.wishes.models import CarcassSpec, SheetSpec, SpaceSpec

@@ -29,7 +29,7 @@ from rodwright.unit.opening import (
     Quadrilateral,
 )
 from rodwright.unit.parts import Part, Placement, ShapeKey
-from rodwright.unit.roles import STANDS_OUT, Role
+from rodwright.unit.roles import FACE_FRAME, STANDS_OUT, Role
 from rodwright.unit.stock import Blank, Edging, Piece, Stock
 from rodwright.unit.surfaces import Grain, Surface
 from rodwright.unit.whole import Unit
@@ -55,6 +55,7 @@ __all__ = [
     "Easing",
     "EdgeLine",
     "Edging",
+    "FACE_FRAME",
     "Fitting",
     "Fixing",
     "Grain",

@@ -117,3 +117,11 @@ class Opening:
     shape: OpeningShape | None = None
     front: float | None = None
     readings: OpeningReadings | None = None
+
+    @property
+    def as_read(self) -> tuple[float, ...]:
+        """The tightest width and height on the tape, or what it can use where only sizes are
+        known, and its depth where that is known; mm."""
+        read = self.readings or self
+        across = (read.width, read.height)
+        return across if self.depth is None else (*across, self.depth)

@@ -35,6 +35,8 @@ class Role(StrEnum):
     SCRIBE = "scribe"
 
 
+FACE_FRAME = (Role.STILE, Role.RAIL)
+"""What a face frame is made of."""
 STANDS_OUT = (
     Role.SCRIBE, Role.WORKTOP, Role.CORNICE,
     Role.DOOR, Role.DOOR_STILE, Role.DOOR_RAIL, Role.DOOR_PANEL, Role.DRAWER_FRONT,

@@ -11,13 +11,12 @@ from dataclasses import dataclass, replace
 
 from rodwright.geometry import Box
 from rodwright.lengths import LengthUnit, format_length
-from rodwright.unit import STANDS_OUT, Opening, Part, Role, Unit
+from rodwright.unit import FACE_FRAME, STANDS_OUT, Opening, Part, Role, Unit
 from rodwright.unit.way import WayIn
 from rodwright.way.carry import Load, Step, said
 
 STRAIGHT = "upright, straight in"
 """How a unit is held that just slides in."""
-FACE_FRAME = (Role.STILE, Role.RAIL)
 
 
 @dataclass(frozen=True, slots=True)

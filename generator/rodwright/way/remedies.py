@@ -6,9 +6,9 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 
 from rodwright.lengths import LengthUnit
-from rodwright.unit import Part, Role, Unit
+from rodwright.unit import FACE_FRAME, Part, Role, Unit
 from rodwright.unit.way import WayIn
-from rodwright.way.body import FACE_FRAME, Body, Niche, body_of, niche_of, straight_in
+from rodwright.way.body import Body, Niche, body_of, niche_of, straight_in
 from rodwright.way.carry import Load, Step, carry, said
 
 IntoOpening = Callable[[Body, Niche, LengthUnit], Step]

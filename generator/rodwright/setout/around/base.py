@@ -12,23 +12,12 @@ from rodwright.setout.grip import grip
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.rod.sizes import feet_across
 from rodwright.setout.stocks import find_stock
+from rodwright.trade.feet import CLIPPED_BOARD_ROOM, FOOT_RANGE, FOOT_SCREW, FOOT_SCREWS
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import Fixing, JointKind, Role, Stock, Surface
 from rodwright.wishes.base import BaseSpec, LegsSpec, LevellersSpec, PlinthSpec, ToeBoardSpec
 
 GROUP = "Base"
-FOOT = "adjustable foot"
-"""What an adjustable foot is called in the hardware list."""
-BOARD_ROOM = 3.0
-"""Left over a board that is clipped to feet, mm, so that it goes in under the carcass on a floor
-that isn't quite flat (common practice, no source)."""
-_FOOT_SCREW = 16.0
-"""Length of a foot's screws, mm (common practice, no source)."""
-_FOOT_SCREWS = 4
-"""Screws that hold one adjustable foot (common practice, no source)."""
-_FOOT_RANGE = 15.0
-"""How far an adjustable foot goes up and down, mm, where it isn't said (common practice, no
-source)."""
 
 
 def set_out_base(
@@ -63,7 +52,7 @@ def levelling_of(wish: BaseSpec | None, sizes: TradeSizes) -> float | None:
     if isinstance(wish, PlinthSpec):
         return wish.levelling
     if isinstance(wish, LevellersSpec):
-        return _range(wish, sizes.usual(_FOOT_RANGE))[1] - wish.height
+        return _range(wish, sizes.usual(FOOT_RANGE))[1] - wish.height
     return None
 
 
@@ -181,7 +170,7 @@ def _toe_board(
 def _levellers(wish: LevellersSpec, rod: Rod, bench: Bench, problems: Problems) -> None:
     """Count feet: a row near the front and one near the rear, none farther apart than asked."""
     say = problems.length
-    least, most = _range(wish, bench.sizes.usual(_FOOT_RANGE))
+    least, most = _range(wish, bench.sizes.usual(FOOT_RANGE))
     if not least <= wish.height <= most:
         problems.add(
             ("base", "range" if wish.range else "height"),
@@ -194,12 +183,12 @@ def _levellers(wish: LevellersSpec, rod: Rod, bench: Bench, problems: Problems) 
     count, sizes = across * deep, bench.sizes
     reach = f"{say(least)} to {say(most)} high"
     under = " and ".join(refs_of(bench, Role.BOTTOM))
-    bench.fixings.append(Fixing(FOOT, count, reach, on=under))
+    bench.fixings.append(Fixing("adjustable foot", count, reach, on=under))
     bench.fixings.append(
         Fixing(
             "wood screw",
-            _FOOT_SCREWS * count,
-            sizes.screw_size(sizes.screw, sizes.longest_screw(_FOOT_SCREW)),
+            FOOT_SCREWS * count,
+            sizes.screw_size(sizes.screw, sizes.longest_screw(FOOT_SCREW)),
             f"pilot {sizes.say(sizes.pilot(sizes.screw, grip(rod.stock)))}",
             f"the feet under {under}",
         )
@@ -218,7 +207,7 @@ def _levellers(wish: LevellersSpec, rod: Rod, bench: Bench, problems: Problems) 
             "Make it smaller or the unit deeper.",
         )
         return
-    room = min(BOARD_ROOM, rod.base / 2)
+    room = min(CLIPPED_BOARD_ROOM, rod.base / 2)
     board = lay_board(
         bench, Role.PLINTH, "Plinth board", GROUP,
         Box((0.0, front, 0.0), (rod.width, front + t, rod.base - room)), X, FORWARD, stock,

@@ -7,6 +7,7 @@ from typing import Literal
 
 from rodwright.geometry import TOUCH
 from rodwright.problems import Problems
+from rodwright.trade.feet import FOOT_INSET
 from rodwright.unit import Opening
 from rodwright.wishes.base import LegsSpec, LevellersSpec, PlinthSpec
 from rodwright.wishes.fields import Share
@@ -39,10 +40,6 @@ def overall_width(spec: UnitSpec, opening: Opening | None, problems: Problems) -
 def base_height(spec: UnitSpec) -> float:
     """Height (mm) at which the carcass's bottom lies above the floor line because of its base."""
     return spec.base.height if spec.base is not None else 0.0
-
-
-FOOT_INSET = 60.0
-"""From the carcass's edges to the middle of an adjustable foot, mm (common practice, no source)."""
 
 
 def feet_across(size: float, spacing: float) -> int:
