@@ -26,7 +26,8 @@ def _loaded(code: str) -> str:
 
 
 @pytest.mark.parametrize(
-    "words", [["--help"], ["check", str(MODEL)], ["parts", str(MODEL)], ["schema"], ["new"]]
+    "words",
+    [["--help"], ["--version"], ["check", str(MODEL)], ["parts", str(MODEL)], ["schema"], ["new"]],
 )
 def test_command(words: list[str]) -> None:
     code = f"sys.argv = ['rodwright', *{words!r}]\nfrom rodwright_cli.main import main\nmain()"

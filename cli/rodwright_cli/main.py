@@ -6,14 +6,14 @@ import errno
 import os
 import sys
 from contextlib import suppress
+from typing import Annotated
 
 import typer
 
 from rodwright_cli import build, check, gallery, new, parts, schema, survey, way_in
-from rodwright_cli.console import OUTPUT_LOST, give_up_output, take_any_text
+from rodwright_cli.console import OUTPUT_LOST, give_up_output, say, take_any_text
 
 app = typer.Typer(
-    help="From one spec file to checked solids, pictures, lists and files for a fitted unit.",
     no_args_is_help=True,
     pretty_exceptions_enable=False,
     add_completion=False,
@@ -29,6 +29,27 @@ for verb in (
     gallery.gallery,
 ):
     app.command()(verb)
+
+
+def _say_version(wanted: bool) -> None:
+    if wanted:
+        import rodwright
+
+        say(f"rodwright {rodwright.__version__}")
+        raise typer.Exit
+
+
+@app.callback()
+def rodwright_command(
+    version: Annotated[
+        bool,
+        typer.Option(
+            "--version", callback=_say_version, is_eager=True, help="Show the version and exit."
+        ),
+    ] = False,
+) -> None:
+    """From one spec file to checked solids, pictures, lists and files for a fitted unit."""
+
 
 _WRONG_INPUT = 2
 _OWN_FAULT = 70

@@ -9,6 +9,7 @@ import re
 import subprocess
 import sys
 from dataclasses import dataclass
+from importlib.metadata import version
 from pathlib import Path
 
 import pytest
@@ -80,6 +81,11 @@ def maker(
 
 
 # --- new -----------------------------------------------------------------------------
+
+
+def test_version(maker: Maker) -> None:
+    said = maker.run("--version")
+    assert (said.code, said.out, said.err) == (0, f"rodwright {version('rodwright')}\n", "")
 
 
 def test_new_lists_the_models(maker: Maker) -> None:

@@ -1,0 +1,42 @@
+"""What `rodwright` offers, one name a line: the package loads each from here when it is used."""
+
+from rodwright.checks import check_parts
+from rodwright.checks import check_solids as check_solids
+from rodwright.checks.findings import Finding as Finding
+from rodwright.checks.findings import Severity as Severity
+from rodwright.handover.edge_list import EdgeRow as EdgeRow
+from rodwright.handover.edge_list import edge_list as edge_list
+from rodwright.handover.lists import HardwareRow as HardwareRow
+from rodwright.handover.lists import PartsRow as PartsRow
+from rodwright.handover.lists import hardware_list as hardware_list
+from rodwright.handover.lists import parts_list as parts_list
+from rodwright.handover.totals import StockTotal as StockTotal
+from rodwright.handover.totals import stock_totals as stock_totals
+from rodwright.jobs.build import Build as Build
+from rodwright.jobs.build import build as build
+from rodwright.jobs.survey import SurveySheet as SurveySheet
+from rodwright.jobs.survey import survey as survey
+from rodwright.jobs.survey import write_survey as write_survey
+from rodwright.jobs.way_in import way_in as way_in
+from rodwright.jobs.way_in import write_way_in as write_way_in
+from rodwright.mass import centre_of_mass as centre_of_mass
+from rodwright.mass import unit_weight as unit_weight
+from rodwright.mass import weight as weight
+from rodwright.pictures import write_pictures as write_pictures
+from rodwright.problems import Problem as Problem
+from rodwright.problems import ProblemsError as ProblemsError
+from rodwright.setout import set_out as set_out
+from rodwright.solids import solid_of as solid_of
+from rodwright.solids.meshes import mesh_of as mesh_of
+from rodwright.solids.meshes import placed_mesh as placed_mesh
+from rodwright.unit import Joint as Joint
+from rodwright.unit import Part as Part
+from rodwright.unit import Unit as Unit
+from rodwright.way.answer import WayInAnswer as WayInAnswer
+from rodwright.wishes import SpecFile as SpecFile
+from rodwright.wishes import UnitSpec as UnitSpec
+from rodwright.wishes import read_spec as read_spec
+from rodwright.wishes import spec_schema as spec_schema
+
+__version__: str
+check = check_parts
