@@ -7,7 +7,7 @@ from dataclasses import replace
 
 import pytest
 from cadquery import Shape, Solid, Vertex
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 
 from kit.closed_forms import CROSSING, SINGLE, Case
 from kit.samples import bookcase, worked_part
@@ -21,6 +21,7 @@ from rodwright.unit import (
     Notch,
     Part,
     Placement,
+    PocketHole,
     ShapeKey,
     Surface,
     Working,
@@ -53,6 +54,18 @@ def test_sample_parts_are_sound(part: Part) -> None:
     _assert_sound(part.shape)
 
 
+# Three rounds that cross aslant beside each other: measured with too few points, the solid came
+# out 1 mm3 too small.
+@example(
+    (
+        (80.0, 40.0, 10.0),
+        (
+            Notch(0.0, 0.0, 1.0, 1.0),
+            Hole(S.NEAR_END, (2.0, 2.0), 2.0),
+            PocketHole(S.REVERSE, S.NEAR_END, 3.1, 4.0, 6.0, 4.0, 2.0, 15.0),
+        ),
+    )
+)
 @settings(max_examples=60)
 @given(shapes())
 def test_random_shapes_are_sound(shape: ShapeKey) -> None:
@@ -64,7 +77,7 @@ def test_random_shapes_are_sound(shape: ShapeKey) -> None:
 def test_the_order_of_workings_does_not_matter(shape: ShapeKey) -> None:
     size, workings = shape
     turned = solid_of((size, workings[::-1]))
-    assert turned.Volume() == pytest.approx(solid_of(shape).Volume(), rel=1e-7)
+    assert turned.Volume(1e-9) == pytest.approx(solid_of(shape).Volume(1e-9), rel=1e-7)
 
 
 def test_equal_shapes_are_built_once() -> None:

@@ -17,6 +17,8 @@ from rodwright.unit import Hole, Mitre, Part, ShapeKey, Working
 
 _AGREEMENT = 1e-5
 """Part of its volume by which a solid may differ from arithmetic, far above what either errs."""
+_ADAPTIVE = 1e-7
+"""Relative error to which the kernel integrates each face, where its rule of fixed points fails."""
 _NO_AREA = 1e-6
 """mm2: less is left between cuts only by rounding."""
 
@@ -41,8 +43,13 @@ def solid_of(shape: ShapeKey) -> Solid:
             left = "nothing" if not solids else f"{len(solids)} pieces"
             raise ValueError(f"the workings of a {_shown(size)} blank leave {left}")
         (solid,) = solids
-    volume, expected = solid.Volume(), mass_of(shape).volume
-    if not math.isclose(volume, expected, rel_tol=_AGREEMENT):
+    expected = mass_of(shape).volume
+    if not any(
+        # Where rounds cross aslant, the kernel's rule of fixed points is some hundred-thousandths
+        # out; the adaptive one isn't, but takes longer.
+        math.isclose(volume := solid.Volume(tolerance), expected, rel_tol=_AGREEMENT)
+        for tolerance in (None, _ADAPTIVE)
+    ):
         raise ValueError(
             f"the solid of a {_shown(size)} blank came out at {volume:.3f} mm3 instead of "
             f"{expected:.3f} mm3"
