@@ -6,8 +6,9 @@ part's own frame, so that no sign is worked out by hand twice.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable
-from dataclasses import dataclass, field, fields, replace
+from collections.abc import Collection, Iterable, Mapping
+from dataclasses import fields, replace
+from types import MappingProxyType
 from typing import Any, TypeVar
 
 from rodwright.geometry import TOUCH, Box, Vector
@@ -16,6 +17,7 @@ from rodwright.trade.sizes import METRIC, TradeSizes
 from rodwright.unit import (
     Blank,
     Clearance,
+    Edging,
     Fitting,
     Fixing,
     Groove,
@@ -79,20 +81,52 @@ _MARKS = {
 }
 
 
-@dataclass
 class Bench:
-    """What has been set out so far; ``sizes`` are those that its maker buys in."""
+    """What has been set out so far.  Only its own methods change it."""
 
-    parts: dict[str, Part] = field(default_factory=dict)
-    joints: list[Joint] = field(default_factory=list)
-    clearances: list[Clearance] = field(default_factory=list)
-    motions: list[Motion] = field(default_factory=list)
-    fixings: list[Fixing] = field(default_factory=list)
-    shown: list[Fitting] = field(default_factory=list)
-    sizes: TradeSizes = METRIC
-    places: dict[str, KeyPath] = field(default_factory=dict)
-    _workings: dict[str, dict[Working, None]] = field(default_factory=dict)
-    _counts: dict[Role, int] = field(default_factory=dict)
+    def __init__(self, sizes: TradeSizes = METRIC) -> None:
+        """``sizes`` are those that the unit's maker buys in."""
+        self._sizes = sizes
+        self._parts: dict[str, Part] = {}
+        self._shown_parts = MappingProxyType(self._parts)
+        self._workings: dict[str, dict[Working, None]] = {}
+        self._joints: list[Joint] = []
+        self._clearances: list[Clearance] = []
+        self._motions: list[Motion] = []
+        self._fixings: list[Fixing] = []
+        self._shown: list[Fitting] = []
+        self._places: dict[str, KeyPath] = {}
+        self._counts: dict[Role, int] = {}
+
+    @property
+    def sizes(self) -> TradeSizes:
+        """What is sold where the unit is made."""
+        return self._sizes
+
+    @property
+    def parts(self) -> Mapping[str, Part]:
+        """Every part by its ref, in the order laid down, without its workings."""
+        return self._shown_parts
+
+    @property
+    def joints(self) -> tuple[Joint, ...]:
+        """Where parts meet, in the order noted."""
+        return tuple(self._joints)
+
+    @property
+    def clearances(self) -> tuple[Clearance, ...]:
+        """What must not come closer than it is let."""
+        return tuple(self._clearances)
+
+    @property
+    def motions(self) -> tuple[Motion, ...]:
+        """What moves, each with the parts that move together."""
+        return tuple(self._motions)
+
+    @property
+    def fixings(self) -> tuple[Fixing, ...]:
+        """What is bought that holds no joint."""
+        return tuple(self._fixings)
 
     def next_ref(self, role: Role) -> str:
         """A fresh ref: the role's mark and a number."""
@@ -101,13 +135,9 @@ class Bench:
 
     def add(self, part: Part) -> Part:
         """Lay a part on the bench."""
-        self.parts[part.ref] = part
+        self._parts[part.ref] = part
         self._workings[part.ref] = dict.fromkeys(part.workings)
         return part
-
-    def apart(self, *refs: str) -> Bench:
-        """Some parts without the rest, as they are put together; what is done to them stays."""
-        return replace(self, parts={ref: self.parts[ref] for ref in refs})
 
     def work(self, ref: str, working: Working) -> None:
         """Cut a working into a part; the same one twice is cut once."""
@@ -180,61 +210,78 @@ class Bench:
         """What has been cut into a part so far."""
         return tuple(self._workings[ref])
 
+    @property
+    def places(self) -> Mapping[str, KeyPath]:
+        """Where in the spec each part was wished."""
+        return MappingProxyType(self._places)
+
     def note_places(self, where: KeyPath) -> None:
         """Note that what was laid down since the last call was wished at this place of the spec."""
         for ref in self.parts:
-            self.places.setdefault(ref, where)
+            self._places.setdefault(ref, where)
 
     def recut(self, part: Part, workings: Iterable[Working]) -> None:
         """Put a part in place of the one with its ref; it has these workings and no others."""
-        self.parts[part.ref] = part
+        self._parts[part.ref] = part
         self._workings[part.ref] = dict.fromkeys(workings)
 
     def take_off(self, gone: Collection[str]) -> None:
         """Take parts off the bench, with their joints, clearances and motions."""
         for ref in gone:
-            del self.parts[ref], self._workings[ref]
-        self.joints[:] = [j for j in self.joints if j.first not in gone and j.second not in gone]
-        self.clearances[:] = [
-            each for each in self.clearances if each.first not in gone and each.second not in gone
+            del self._parts[ref], self._workings[ref]
+        self._joints = [each for each in self._joints if not {each.first, each.second} & {*gone}]
+        self._clearances = [
+            each for each in self._clearances if not {each.first, each.second} & {*gone}
         ]
         moving = [
             replace(motion, refs=tuple(ref for ref in motion.refs if ref not in gone))
-            for motion in self.motions
+            for motion in self._motions
         ]
-        self.motions[:] = [motion for motion in moving if motion.refs]
+        self._motions = [motion for motion in moving if motion.refs]
 
     def join(self, kind: JointKind, first: str, second: str, at: Vector, *fixings: Fixing) -> None:
         """Note that two parts meet."""
-        self.joints.append(Joint(kind, first, second, at, fixings))
+        self._joints.append(Joint(kind, first, second, at, fixings))
+
+    def replace_joints(self, joints: Iterable[Joint]) -> None:
+        """Put these in place of all joints noted so far."""
+        self._joints = list(joints)
+
+    def move_together(self, motion: Motion) -> None:
+        """Note that parts move as one."""
+        self._motions.append(motion)
 
     def buy(self, fixing: Fixing) -> None:
         """Note something bought that holds no joint; the like of it is counted up."""
-        for number, other in enumerate(self.fixings):
+        for number, other in enumerate(self._fixings):
             if replace(other, count=fixing.count) == fixing:
-                self.fixings[number] = replace(other, count=other.count + fixing.count)
+                self._fixings[number] = replace(other, count=other.count + fixing.count)
                 return
-        self.fixings.append(fixing)
+        self._fixings.append(fixing)
 
     def keep_apart(self, first: str, second: str, least: float) -> None:
         """Note that two parts must not come closer than ``least`` mm."""
-        self.clearances.append(Clearance(first, second, least))
+        self._clearances.append(Clearance(first, second, least))
 
     def mark_lipped(self, ref: str, edge: str) -> None:
         """Note that an edge of a part carries a lipping."""
         part = self.parts[ref]
         if edge not in part.lipped:
-            self.parts[ref] = replace(part, lipped=(*part.lipped, edge))
+            self._parts[ref] = replace(part, lipped=(*part.lipped, edge))
+
+    def edge(self, ref: str, edged: tuple[Edging, ...]) -> None:
+        """Note the strips glued on a part's edges, in place of any noted before."""
+        self._parts[ref] = replace(self.parts[ref], edged=edged)
 
     def show(self, ref: str, *shapes: Box | Rod, inner: bool = False) -> None:
         """Note how a bought-in piece on a part looks, unit frame, with all closed."""
-        self.shown.append(Fitting(ref, shapes, inner))
+        self._shown.append(Fitting(ref, shapes, inner))
 
     def fittings(self, parts: Iterable[Part]) -> tuple[Fitting, ...]:
         """How bought-in pieces look, each in the frame of its part among the finished ones."""
         placed = {part.ref: part.placement for part in parts}
         return tuple(
-            each.moved(None, placed[each.ref]) for each in self.shown if each.ref in placed
+            each.moved(None, placed[each.ref]) for each in self._shown if each.ref in placed
         )
 
     def finished(self) -> tuple[Part, ...]:

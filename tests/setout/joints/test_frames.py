@@ -31,12 +31,6 @@ def frame_of(wish: JointSpec, width: float = 70.0) -> Unit:
              Blank(300.0 + into, width, 22.0, stock, Grain.LENGTHWISE),
              Placement((60.0 - into, 0.0, 400.0), X, Z))
     )  # fmt: skip
-    rail = bench.parts["RL1"]
-    flush = bench.parts["ST1"].bounds().low[1] - rail.bounds().low[1]
-    x, y, z = rail.placement.origin
-    bench.parts["RL1"] = Part(
-        "RL1", "Rail", Role.DOOR_RAIL, "Doors", rail.blank, Placement((x, y + flush, z), X, Z)
-    )
     make_joint(bench, wish, "ST1", "RL1", problems, ("doors", "corners"))
     problems.raise_if_any()
     box = Box((0.0, -22.0, 0.0), (360.0, 22.0, 700.0))

@@ -48,7 +48,7 @@ def test_made_joints_fit_and_others_are_refused(
     corner = joint in ("rebated", "mitred") or high
     pair = Pair(wish_of(joint, **figures), first, second, float(depth), "end" if corner else 200.0)
     if pair.said():
-        assert pair.bench.joints == []
+        assert pair.bench.joints == ()
         return
     unit = pair.unit()
     assert check_solids(unit) == ()

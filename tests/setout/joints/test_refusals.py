@@ -18,7 +18,7 @@ def refusal(joint: str, figures: dict[str, Any] | None = None, **sizes: Any) -> 
     said = pair.said()
     assert len(said) <= 1
     if said:
-        assert pair.bench.joints == []
+        assert pair.bench.joints == ()
         assert pair.workings("SD1") == pair.workings("SH1") == ()
         return said[0]
     assert len(pair.bench.joints) == 1

@@ -183,8 +183,8 @@ def _levellers(wish: LevellersSpec, rod: Rod, bench: Bench, problems: Problems) 
     count, sizes = across * deep, bench.sizes
     reach = f"{say(least)} to {say(most)} high"
     under = " and ".join(refs_of(bench, Role.BOTTOM))
-    bench.fixings.append(Fixing("adjustable foot", count, reach, on=under))
-    bench.fixings.append(
+    bench.buy(Fixing("adjustable foot", count, reach, on=under))
+    bench.buy(
         Fixing(
             "wood screw",
             FOOT_SCREWS * count,

@@ -66,7 +66,7 @@ def cut_out(wishes: Sequence[CutoutSpec], rod: Rod, bench: Bench, problems: Prob
                     "Move that part clear of it, or make the cut-out smaller.",
                 )
         joints = [_rejoined(joint, _box(wish, rod), before, bench) for joint in bench.joints]
-        bench.joints[:] = [joint for joint in joints if joint is not None]
+        bench.replace_joints(joint for joint in joints if joint is not None)
 
 
 def _box(wish: CutoutSpec, rod: Rod) -> Box:

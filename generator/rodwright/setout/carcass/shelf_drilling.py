@@ -177,15 +177,11 @@ def _drill(
                 pin_hole = Hole(row.face.surface, hole, wide, deep, PIN_USE)
                 bench.work(row.face.part.ref, pin_hole)
     if wish.sleeves:
-        bench.fixings.extend(
-            Fixing(
-                "sleeve for a shelf pin", count,
-                f"{sizes.say(wish.diameter)} inside, {sizes.say(wide)} outside",
-                f"{sizes.say(wide)}, {sizes.say(deep)} deep",
-                " and ".join(bored[deep]),
-            )
-            for deep, count in drilled.items()
-        )  # fmt: skip
+        for deep, count in drilled.items():
+            across = f"{sizes.say(wish.diameter)} inside, {sizes.say(wide)} outside"
+            drill = f"{sizes.say(wide)}, {sizes.say(deep)} deep"
+            on = " and ".join(bored[deep])
+            bench.buy(Fixing("sleeve for a shelf pin", count, across, drill, on))
 
 
 def _face(bench: Bench, each: ShelfRows, upright: Upright) -> _Face:

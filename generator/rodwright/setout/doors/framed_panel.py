@@ -111,10 +111,11 @@ def _fasten(
 ) -> None:
     """Joint a rail to a stile in the wood beside the panel's groove."""
     whole = bench.parts[rail]
-    clear = replace(whole.blank, width=whole.blank.width - wish.frame.groove)
-    bench.parts[rail] = replace(whole, blank=clear)
-    make_joint(bench, wish.frame.joint, stile, rail, problems, where, unit=problems.unit)
-    bench.parts[rail] = whole
+    narrower = replace(whole.blank, width=whole.blank.width - wish.frame.groove)
+    make_joint(
+        bench, wish.frame.joint, stile, rail, problems, where, unit=problems.unit,
+        clear=replace(whole, blank=narrower).bounds(),
+    )  # fmt: skip
 
 
 def _possible(

@@ -52,7 +52,7 @@ def hang(
     carrier, axis, at, fixings = made
     bench.join(JointKind.HINGED, carrier, hung.near, at, *fixings)
     angle = wish.hinge.opens if wish.hinge.opens is not None else OPENS[wish.hinge.kind]
-    bench.motions.append(Swing(hung.refs, axis, -angle if hung.hinges == "left" else angle))
+    bench.move_together(Swing(hung.refs, axis, -angle if hung.hinges == "left" else angle))
 
 
 def _count(

@@ -5,7 +5,7 @@ All lengths in mm, unit frame.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from dataclasses import dataclass
 from itertools import product
 
@@ -140,11 +140,11 @@ def lay_box(
     bottom = _bottom(like, box, group, bench)
     # First of all, so that fixings keep clear of the grooves.
     _grooves(like, box, (*sides, *(ends if captured else ends[:1])), bench)
-    before, apart = len(problems), bench.apart(*sides, *ends)
+    before = len(problems)
     for end, side in product(ends, sides):
         # What one corner can't take, the others can't either, and it is told once.
         if len(problems) == before:
-            _corner(like, side, end, apart, problems, (*where, "corners"))
+            _corner(like, side, end, (*sides, *ends), bench, problems, (*where, "corners"))
     kind = JointKind.FLOATING if like.bottom.kind == "board" else JointKind.GROOVE
     for holder in (*sides, *(ends if captured else ends[:1])):
         meet(bench, kind, holder, bottom)
@@ -154,17 +154,19 @@ def lay_box(
 
 
 def _corner(
-    like: BoxWish, side: str, end: str, bench: Bench, problems: Problems, where: KeyPath
-) -> None:
-    """Joint an end to a side; fixings stand as near their usual place as the groove lets them."""
+    like: BoxWish, side: str, end: str, box: Collection[str], bench: Bench, problems: Problems,
+    where: KeyPath,
+) -> None:  # fmt: skip
+    """Joint an end to a side, before the ``box`` goes in; fixings stand as near their usual place
+    as the groove lets them."""
     wish = like.wish.corners
     half = bench.parts[end].bounds().size[2] / 2
     for each in _spread(wish, like.above, half, bench.sizes.usual(EDGE_STEP)):
         tried = Problems(problems.unit)
-        make_joint(bench, each, side, end, tried, where, unit=problems.unit)
+        make_joint(bench, each, side, end, tried, where, among=box, unit=problems.unit)
         if not len(tried):
             return
-    make_joint(bench, wish, side, end, problems, where, unit=problems.unit)
+    make_joint(bench, wish, side, end, problems, where, among=box, unit=problems.unit)
 
 
 def _spread(wish: JointSpec, above: float, half: float, step: float) -> Iterator[JointSpec]:

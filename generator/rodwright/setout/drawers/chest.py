@@ -144,7 +144,7 @@ class _Drawers:
         lay_slides(run, place, laid.sides, self.packers, self.space, way, self.rod, self.bench)
         if wish.hung == "overlay" and wish.bumper:
             self.bench.buy(bumpers(wish.bumper, front.ref, self.problems.unit))
-        self.bench.motions.append(Slide((front.ref, *laid.refs), (0.0, -run.travel, 0.0)))
+        self.bench.move_together(Slide((front.ref, *laid.refs), (0.0, -run.travel, 0.0)))
         return len(self.problems) == before
 
     def _high_enough(self, number: int, high: float) -> bool:

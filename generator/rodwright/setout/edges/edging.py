@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
 
 from rodwright.problems import Problems
 from rodwright.setout.bench import Bench
@@ -73,7 +72,7 @@ def _edge(bench: Bench, wish: EdgingSpec, parts: Iterable[Part], all_round: bool
             Edging(surface, wish.material, wish.thickness, wish.colour or "")
             for surface in surfaces
         )
-        bench.parts[part.ref] = replace(part, edged=edged)
+        bench.edge(part.ref, edged)
 
 
 def _hidden(bench: Bench, part: Part) -> bool:

@@ -8,8 +8,10 @@ mm, unit frame.
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from typing import Literal
 
+from rodwright.geometry import Box
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import Bench
 from rodwright.setout.joints.dowels import dowelled
@@ -58,6 +60,8 @@ def make_joint(
     layers: tuple[str, ...] = (),
     stopped: float | None = None,
     covered: bool = False,
+    clear: Box | None = None,
+    among: Collection[str] | None = None,
     unit: Literal["mm", "in"] = "mm",
 ) -> None:
     """Cut a joint into two parts (refs) on the bench, and join them with what holds it.
@@ -65,14 +69,18 @@ def make_joint(
     ``layers`` are parts that lie on the second and meet the first beside it: they go into
     the same housing or rebate; in other joints they are butted.  ``stopped`` takes the place
     of the wish's own.  ``covered`` says that a face frame stands before the front of the first,
-    so that a channel may run out there.  What the material can't take is noted at ``where``, the
-    way to the joint in the spec, and the parts stay as they are.
+    so that a channel may run out there.  ``clear`` is what of the second is free for the joint
+    (unit frame), where not all of it is.  ``among`` are the parts that are there while the two
+    are put together, where the rest of the bench comes later.  What the material can't take is
+    noted at ``where``, the way to the joint in the spec, and the parts stay as they are.
 
     Raises:
         ValueError: the parts don't meet, or the second doesn't reach into the first as far
             as its joint needs.
     """
-    work = Work(bench, wish, find_meeting(bench, first, second), problems, where)
+    meeting = find_meeting(bench, first, second, clear)
+    present = bench.parts if among is None else among
+    work = Work(bench, wish, meeting, problems, where, present)
     stop = wish.stopped if stopped is None else stopped
     match wish.joint:
         case "housed":

@@ -5,6 +5,7 @@ All in the unit frame, mm; parts stand square to it.
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from dataclasses import dataclass
 
 from rodwright.geometry import TOUCH, Box, Vector
@@ -87,13 +88,17 @@ class Meeting:
 
 @dataclass(frozen=True, slots=True)
 class Work:
-    """One joint being made: the meeting, the wish, and where to say what can't be done."""
+    """One joint being made: the meeting, the wish, and where to say what can't be done.
+
+    ``present`` are the refs of all parts that stand there while it is made.
+    """
 
     bench: Bench
     wish: JointSpec
     meeting: Meeting
     problems: Problems
     where: KeyPath
+    present: Collection[str]
 
     @property
     def first(self) -> Part:
@@ -132,13 +137,13 @@ def unit_vector(axis: int, sign: int) -> Vector:
     return (place[0], place[1], place[2])
 
 
-def find_meeting(bench: Bench, first: str, second: str) -> Meeting:
-    """How two parts on the bench meet, by their blanks.
+def find_meeting(bench: Bench, first: str, second: str, clear: Box | None = None) -> Meeting:
+    """How two parts on the bench meet, by their blanks, or by what is ``clear`` of the second's.
 
     Raises:
         ValueError: they don't touch along a face, an edge or an end.
     """
-    one, other = bench.parts[first].bounds(), bench.parts[second].bounds()
+    one, other = bench.parts[first].bounds(), clear or bench.parts[second].bounds()
     low = [max(a, b) for a, b in zip(one.low, other.low, strict=True)]
     high = [min(a, b) for a, b in zip(one.high, other.high, strict=True)]
     extents = [b - a for a, b in zip(low, high, strict=True)]

@@ -129,10 +129,10 @@ def hidden_behind(work: Work, name: str, places: tuple[float, ...]) -> bool:
     """Whether another part stands where screws go in, so that no screwdriver gets there."""
     m = work.meeting
     heads = [m.point(y, m.middle, m.through + 1.0) for y in places]
-    for ref, part in work.bench.parts.items():
+    for ref in work.present:
         if ref in (m.first, m.second):
             continue
-        box = part.bounds()
+        box = work.bench.parts[ref].bounds()
         for at in heads:
             if all(box.low[i] - TOUCH < at[i] < box.high[i] + TOUCH for i in range(3)):
                 work.refuse(

@@ -80,7 +80,7 @@ def cut_to_slope(
         joint if not {joint.first, joint.second} & cut else _rejoined(joint, before, bench)
         for joint in bench.joints
     ]
-    bench.joints[:] = [joint for joint in joints if joint is not None]
+    bench.replace_joints(joint for joint in joints if joint is not None)
     _unlip(bench)
 
 

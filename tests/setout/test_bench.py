@@ -1,0 +1,103 @@
+"""The bench: changed by its own methods and by nothing else."""
+
+from __future__ import annotations
+
+import ast
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+import rodwright.setout
+from kit.joint_pairs import board
+from rodwright.setout.bench import Bench, X, Y
+from rodwright.unit import Blank, Fixing, Grain, Part, Placement, Role
+
+SETOUT = Path(rodwright.setout.__file__).parent
+CHANGE = frozenset(
+    name
+    for kind in (list, dict, set)
+    for name in vars(kind).keys() - vars(tuple).keys() - vars(frozenset).keys()
+    if not name.startswith("_") and name not in ("keys", "values", "items", "get", "fromkeys")
+)
+"""Methods of lists, dicts and sets that change them."""
+
+
+def shelf(ref: str) -> Part:
+    return Part(
+        ref, "Shelf", Role.SHELF, "Shelves",
+        Blank(600.0, 300.0, 18.0, board(18.0), Grain.LENGTHWISE), Placement((0.0, 0.0, 0.0), X, Y),
+    )  # fmt: skip
+
+
+def is_bench(node: ast.expr) -> bool:
+    """Whether an expression is a bench, by its name: `bench`, `self.bench`, `work.bench` ..."""
+    name = node.id if isinstance(node, ast.Name) else getattr(node, "attr", "")
+    return bool(name.strip("_") == "bench")
+
+
+def reaches_in(node: ast.expr) -> bool:
+    """Whether an expression is something of a bench, or in that."""
+    while isinstance(node, ast.Attribute | ast.Subscript):
+        node = node.value
+        if is_bench(node):
+            return True
+    return False
+
+
+def changes(tree: ast.AST) -> Iterator[ast.AST]:
+    """Where a bench is changed from outside, or looked into behind its methods."""
+    for node in ast.walk(tree):
+        match node:
+            case ast.Assign(targets=targets) | ast.Delete(targets=targets):
+                yield from filter(reaches_in, targets)
+            case ast.AugAssign(target=target) | ast.AnnAssign(target=target):
+                yield from filter(reaches_in, [target])
+            case ast.Call(func=ast.Attribute(value=owner, attr=name)) if name in CHANGE:
+                yield from filter(reaches_in, [owner])
+            case ast.Attribute(value=owner, attr=name) if name.startswith("_") and is_bench(owner):
+                yield node
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bench.parts[ref] = part",
+        "self.bench.parts[ref] = part",
+        "work.bench.joints[:] = []",
+        "bench.joints += [joint]",
+        "del self._bench.parts[ref]",
+        "bench.motions.append(swing)",
+        "bench.places.setdefault(ref, where)",
+        "bench._parts",
+    ],
+)
+def test_changes_are_seen(text: str) -> None:
+    assert len(list(changes(ast.parse(text)))) == 1
+
+
+@pytest.mark.parametrize("text", ["bench.add(part)", "self.bench = bench", "found.append(bench)"])
+def test_what_changes_nothing_is_left_alone(text: str) -> None:
+    assert list(changes(ast.parse(text))) == []
+
+
+def test_only_the_bench_changes_what_lies_on_it() -> None:
+    found = [
+        f"{path.relative_to(SETOUT)}:{getattr(node, 'lineno', 0)}: {ast.unparse(node)}"
+        for path in sorted(SETOUT.rglob("*.py"))
+        if path.name != "bench.py"
+        for node in changes(ast.parse(path.read_text(encoding="utf-8")))
+    ]
+    assert found == []
+
+
+def test_what_lies_on_the_bench_is_shown_and_not_handed_out() -> None:
+    bench = Bench()
+    bench.add(shelf("SH1"))
+    bench.buy(Fixing("wood screw", 4))
+    with pytest.raises(TypeError):
+        bench.parts["SH1"] = shelf("SH1")  # type: ignore[index]
+    with pytest.raises(AttributeError):
+        bench.joints = ()  # type: ignore[misc]
+    for each in (bench.joints, bench.clearances, bench.motions, bench.fixings):
+        assert isinstance(each, tuple)
