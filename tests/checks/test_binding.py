@@ -11,6 +11,7 @@ import pytest
 from kit.specs import of_role, unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.unit import JointKind, Role, Unit
 
 FLAT, QUARTER = 0.00365 * 6, 0.00180 * 6
@@ -36,7 +37,7 @@ def _unit(
 
 
 def _binds(unit: Unit) -> list[Finding]:
-    return [each for each in check_parts(unit) if each.rule.endswith("binds")]
+    return [each for each in check_parts(unit) if each.rule is Rule.FRONT_SWELLS_SHUT]
 
 
 def _above_its_screws(unit: Unit, number: int = 0) -> float:
@@ -58,7 +59,7 @@ def test_a_high_inset_front_of_oak_swells_shut() -> None:
     assert front.blank.width == pytest.approx(273.0)
     assert _above_its_screws(unit) == pytest.approx(273 - 12 - 16 - 15)
     (found,) = _binds(unit)
-    assert (found.severity, found.rule) == (Severity.WARNING, "a drawer binds")
+    assert (found.severity, found.rule) == (Severity.WARNING, Rule.FRONT_SWELLS_SHUT)
     assert found.figure == pytest.approx(230 * FLAT)
     assert found.limit == pytest.approx(1.5)
     assert "swells 5 mm into its gap of 1.5 mm to Top (TP1)" in found.message

@@ -8,6 +8,7 @@ import pytest
 
 from kit.panels import panel, unit_of
 from rodwright.checks.findings import Finding
+from rodwright.checks.rules import Rule
 from rodwright.checks.workings import workings
 from rodwright.unit import Groove, Hole, Housing, Mortise, PocketHole, Rebate, Surface, Working
 
@@ -23,8 +24,8 @@ def rules(*cut: Working) -> list[tuple[str, str]]:
     return [(finding.rule, str(finding.severity)) for finding in found(*cut)]
 
 
-MEET, THIN = [("bores meet", "error")], [("thin wood between bores", "warning")]
-INTO = [("bores run into each other", "warning")]
+MEET, THIN = [(Rule.BORES_MEET, "error")], [(Rule.THIN_WOOD_BETWEEN_BORES, "warning")]
+INTO = [(Rule.BORE_RUNS_INTO_CUT, "warning")]
 
 
 @pytest.mark.parametrize(
@@ -94,11 +95,11 @@ def test_a_row_of_meetings_is_one_finding_at_its_worst() -> None:
     ("mortise", "expected"),
     [
         (Mortise(F, (90.0, 40.0), (40.0, 8.0), 16.5), []),
-        (Mortise(F, (90.0, 40.0), (40.0, 8.0), 16.6), [("mortise nearly through", "warning")]),
+        (Mortise(F, (90.0, 40.0), (40.0, 8.0), 16.6), [(Rule.NEARLY_THROUGH, "warning")]),
         (Mortise(F, (90.0, 40.0), (40.0, 8.0), 18.0), []),
         (Mortise(E, (90.0, 3.0), (40.0, 8.0), 30.0), []),
-        (Mortise(E, (90.0, 2.9), (40.0, 8.0), 30.0), [("thin tongue", "warning")]),
-        (Mortise(E, (90.0, -1.0), (40.0, 8.0), 30.0), [("working outside the blank", "error")]),
+        (Mortise(E, (90.0, 2.9), (40.0, 8.0), 30.0), [(Rule.THIN_TONGUE, "warning")]),
+        (Mortise(E, (90.0, -1.0), (40.0, 8.0), 30.0), [(Rule.OUTSIDE_BLANK, "error")]),
     ],
 )
 def test_mortises(mortise: Mortise, expected: object) -> None:
@@ -119,11 +120,11 @@ STOP = (14.0 + 4.75 * math.cos(math.radians(15)) - 16.5) / math.sin(math.radians
     [
         (pocket(), []),
         (pocket(14.0, STOP + 0.01), []),
-        (pocket(14.0, STOP - 0.01), [("pocket hole nearly through", "warning")]),
-        (pocket(14.0, STOP - 5.9), [("pocket hole outside the wood", "error")]),
-        (pocket(position=4.7), [("pocket hole outside the wood", "error")]),
-        (pocket(stop=40.0), [("pocket hole outside the wood", "error")]),
-        (pocket(stop=1.2), [("pocket hole outside the wood", "error")]),
+        (pocket(14.0, STOP - 0.01), [(Rule.NEARLY_THROUGH, "warning")]),
+        (pocket(14.0, STOP - 5.9), [(Rule.POCKET_HOLE_BREAKS_OUT, "error")]),
+        (pocket(position=4.7), [(Rule.POCKET_HOLE_BREAKS_OUT, "error")]),
+        (pocket(stop=40.0), [(Rule.POCKET_HOLE_BREAKS_OUT, "error")]),
+        (pocket(stop=1.2), [(Rule.POCKET_HOLE_BREAKS_OUT, "error")]),
     ],
 )
 def test_pocket_holes(cut: PocketHole, expected: object) -> None:

@@ -11,6 +11,7 @@ from kit.panels import panel, unit_of
 from kit.specs import unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Severity
+from rodwright.checks.rules import Rule
 from rodwright.jobs.new import model_names, model_path
 from rodwright.unit import Housing, Surface
 
@@ -29,7 +30,9 @@ def test_every_caution_has_a_short_line_of_its_own() -> None:
 def test_the_same_is_said_once() -> None:
     working = Housing(Surface.FACE, 100.0, 18.0, 10.0)
     pair = [panel(working), replace(panel(working), ref="P2")]
-    (finding,) = (each for each in check_parts(unit_of(*pair)) if each.rule == "depth")
+    (finding,) = (
+        each for each in check_parts(unit_of(*pair)) if each.rule is Rule.DEEPER_THAN_HALF
+    )
     assert finding.parts == ("P1", "P2")
     assert finding.message.endswith("more than half of 18 mm; likewise P2")
 
@@ -39,7 +42,7 @@ def test_the_same_of_two_doors_is_said_once() -> None:
     text = "size: {width: 800, height: 900, depth: 300}\n"
     doors = {"count": 2, "hung": "overlay"}
     unit = unit_from(text, interior={"doors": doors})
-    found = [each for each in check_parts(unit) if "over the floor" in each.rule]
+    found = [each for each in check_parts(unit) if each.rule is Rule.NEAR_FLOOR]
     assert len(found) == 1
     assert found[0].parts == ("DO1", "DO2")
     assert found[0].message.count("DO1") == found[0].message.count("DO2") == 1
@@ -62,7 +65,7 @@ def test_a_wide_rail_held_by_both_stiles_is_told_once() -> None:
             "stock": "maple", "width": 1.5, "corners": "butted", "overhang": {"sides": 0.5},
         },
     )  # fmt: skip
-    found = [each for each in check_parts(unit) if "across its grain" in each.message]
+    found = [each for each in check_parts(unit) if each.rule is Rule.HELD_ACROSS_GRAIN]
     assert [each.parts[0] for each in found] == ["RL1"]
     assert found[0].message.endswith("; likewise ST2")
 
@@ -70,7 +73,7 @@ def test_a_wide_rail_held_by_both_stiles_is_told_once() -> None:
 def test_what_is_said_of_the_unit_names_no_parts_beside() -> None:
     text = "size: {width: 800, height: 900, depth: 300}\n"
     unit = unit_from(text, carcass={"stock": "ply"}, interior={"shelves": {"count": 1}})
-    (found,) = [each for each in check_parts(unit) if each.rule == "open back"]
+    (found,) = [each for each in check_parts(unit) if each.rule is Rule.OPEN_BACK]
     assert found.parts == ("SD1", "SD2")
     assert "likewise" not in found.message
 

@@ -21,6 +21,7 @@ from rodwright.checks import check_solids
 from rodwright.checks.bodies import Body, gap, overlap
 from rodwright.checks.collisions import check_meshes
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.geometry import Box
 from rodwright.solids import location_of, solid_of
 from rodwright.solids.meshes import placed_mesh
@@ -68,7 +69,7 @@ def _found(*parts: Part, **more: object) -> tuple[Finding, ...]:
 )
 def test_overlap_deeper_than_a_hundredth_is_found(reach: float, found: int) -> None:
     findings = _found(_block("A", 0.0), _block("B", 100.0 - reach))
-    assert [finding.rule for finding in findings] == ["collision"] * found
+    assert [finding.rule for finding in findings] == [Rule.COLLISION] * found
     if findings:
         assert findings[0].figure == pytest.approx(reach, abs=3e-3)
         assert findings[0].parts == ("A", "B")
@@ -81,14 +82,14 @@ def test_a_joint_excuses_touching_but_not_overlapping() -> None:
     joint = Joint(JointKind.BUTT, "A", "B", (100.0, 25.0, 10.0))
     assert not _found(_block("A", 0.0), _block("B", 100.0), joints=(joint,))
     findings = _found(_block("A", 0.0), _block("B", 99.0), joints=(joint,))
-    assert [finding.rule for finding in findings] == ["collision"]
+    assert [finding.rule for finding in findings] == [Rule.COLLISION]
 
 
 @pytest.mark.parametrize(("gap", "found"), [(0.0, 0), (0.04, 0), (0.06, 1), (5.0, 1), (900.0, 1)])
 def test_a_joint_whose_parts_do_not_meet_is_an_error(gap: float, found: int) -> None:
     joint = Joint(JointKind.BUTT, "B", "A", (100.0, 25.0, 10.0))
     findings = _found(_block("A", 0.0), _block("B", 100.0 + gap), joints=(joint,))
-    assert [finding.rule for finding in findings] == ["joint"] * found
+    assert [finding.rule for finding in findings] == [Rule.JOINT_APART] * found
     assert [finding.figure for finding in findings] == pytest.approx([gap] * found)
 
 
@@ -141,7 +142,7 @@ def test_a_small_notch_makes_a_panel_no_plain_box() -> None:
     panel = replace(_block("A", 0.0), blank=Blank(2400.0, 600.0, 18.0, PLYWOOD, Grain.LENGTHWISE))
     notched = replace(panel, workings=(Notch(0.0, 0.0, 4.0, 4.0),))
     peg = replace(_block("B", 0.0), blank=Blank(4.0, 4.0, 18.0, PLYWOOD, Grain.LENGTHWISE))
-    assert [finding.rule for finding in _found(panel, peg)] == ["collision"]
+    assert [finding.rule for finding in _found(panel, peg)] == [Rule.COLLISION]
     assert not _found(notched, peg)
 
 
@@ -269,4 +270,4 @@ def test_check_meshes_takes_any_meshes() -> None:
     ball = trimesh.creation.icosphere(radius=60.0)
     unit = _unit([_block("A", 0.0), _block("B", 0.0)])
     meshes = {"A": placed_mesh(unit.part("A")), "B": ball}
-    assert [finding.rule for finding in check_meshes(unit, meshes)] == ["collision"]
+    assert [finding.rule for finding in check_meshes(unit, meshes)] == [Rule.COLLISION]

@@ -6,13 +6,14 @@ import pytest
 
 from kit.specs import STOCK, unit_from
 from rodwright.checks import check_parts
+from rodwright.checks.rules import Rule
 
 UNIT = """
 size: {width: 600, height: 900, depth: 300}
 carcass: {stock: %s, corners: %s}
 interior: {shelves: {count: 1}}
 """
-RULES = ("deep housing", "thin dowels", "screws in end grain")
+RULES = (Rule.DEEP_HOUSING, Rule.THIN_DOWELS, Rule.SCREWS_IN_END_GRAIN)
 
 
 def rules_of(corners: str, stock: str = "ply", thickness: float = 18.0) -> list[str]:
@@ -38,6 +39,6 @@ def test_dowels_thinner_than_a_third(diameter: float, told: tuple[str, ...]) -> 
 
 
 def test_screws_in_end_grain_are_told_of_solid_wood_only() -> None:
-    assert set(rules_of("screwed", stock="ash")) == {"screws in end grain"}
+    assert set(rules_of("screwed", stock="ash")) == {Rule.SCREWS_IN_END_GRAIN}
     assert rules_of("screwed", stock="ply") == []
     assert rules_of("dowelled", stock="ash") == []

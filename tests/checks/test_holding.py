@@ -12,6 +12,7 @@ import pytest
 from kit.specs import of_role, unit_from
 from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.setout import set_out_unit
 from rodwright.unit import JointKind, Role
 from rodwright.wishes.joints import JointWord
@@ -21,7 +22,7 @@ SIZE = "size: {width: 800, height: 900, depth: 300}\n"
 BACK = {"stock": "thin"}
 
 
-def _found(rule: str, text: str = SIZE, **more: Any) -> list[Finding]:
+def _found(rule: Rule, text: str = SIZE, **more: Any) -> list[Finding]:
     more.setdefault("carcass", {"stock": "ply"})
     return [each for each in check_parts(unit_from(text, **more)) if each.rule == rule]
 
@@ -58,7 +59,7 @@ def test_the_shortest_spec_is_sound() -> None:
 @pytest.mark.parametrize("joint", get_args(JointWord))
 def test_only_what_is_butted_is_held_by_nothing(joint: str) -> None:
     found = _found(
-        "nothing holds it", back=BACK, interior={"shelves": {"count": 2}},
+        Rule.NOTHING_HOLDS_IT, back=BACK, interior={"shelves": {"count": 2}},
         carcass={"stock": "ply", "corners": joint},
     )  # fmt: skip
     assert len(found) == (joint == "butted")
@@ -72,15 +73,15 @@ def test_only_what_is_butted_is_held_by_nothing(joint: str) -> None:
 
 def test_ends_of_their_own_are_told_too() -> None:
     (found,) = _found(
-        "nothing holds it", back=BACK, interior={"shelves": {"count": 1, "ends": "butted"}}
+        Rule.NOTHING_HOLDS_IT, back=BACK, interior={"shelves": {"count": 1, "ends": "butted"}}
     )
     assert found.parts == ("SH1",)
 
 
 def test_loose_shelves_and_layers_are_not_meant_to_be_held() -> None:
     shelves = {"count": 2, "fixed": False}
-    assert not _found("nothing holds it", interior={"shelves": shelves})
-    assert not _found("nothing holds it", interior={"shelves": {"count": 2, "layers": 2}})
+    assert not _found(Rule.NOTHING_HOLDS_IT, interior={"shelves": shelves})
+    assert not _found(Rule.NOTHING_HOLDS_IT, interior={"shelves": {"count": 2, "layers": 2}})
 
 
 BARE = {"stock": "ply", "top": "none", "bottom": "none"}
@@ -105,7 +106,7 @@ BARE = {"stock": "ply", "top": "none", "bottom": "none"}
     ],
 )
 def test_what_braces_a_carcass(more: dict[str, Any], told: str | None) -> None:
-    found = _found("nothing braces it", **more)
+    found = _found(Rule.NOTHING_BRACES_IT, **more)
     assert len(found) == (told is not None)
     for each in found:
         assert each.severity is Severity.WARNING
@@ -115,7 +116,7 @@ def test_what_braces_a_carcass(more: dict[str, Any], told: str | None) -> None:
 
 
 def test_what_lies_there_but_is_butted_wants_a_joint() -> None:
-    (found,) = _found("nothing braces it", carcass={"stock": "ply", "corners": "butted"})
+    (found,) = _found(Rule.NOTHING_BRACES_IT, carcass={"stock": "ply", "corners": "butted"})
     assert (
         found.message == "without a back the carcass isn't braced: nothing ties its sides together"
     )
@@ -123,21 +124,21 @@ def test_what_lies_there_but_is_butted_wants_a_joint() -> None:
         "Add a `back` (it braces best) or a `face_frame`, or join top and bottom to the sides "
         "(`carcass.corners`)."
     )
-    (found,) = _found("nothing braces it", carcass=BARE, interior={"shelves": {"count": 3}})
+    (found,) = _found(Rule.NOTHING_BRACES_IT, carcass=BARE, interior={"shelves": {"count": 3}})
     assert found.message.startswith("without a top, a bottom or a back the carcass isn't braced: ")
     assert found.remedy.endswith(", or give it both `carcass.top` and `carcass.bottom`.")
 
 
 def test_in_an_opening_the_wall_may_brace_it() -> None:
     opening = "opening: {width: 800, height: 900, depth: 300}\n"
-    (found,) = _found("nothing braces it", opening, carcass=BARE)
+    (found,) = _found(Rule.NOTHING_BRACES_IT, opening, carcass=BARE)
     assert found.remedy.startswith("Fix each upright to the wall, or add")
 
 
 def test_an_open_back_is_a_note() -> None:
-    (found,) = _found("open back", interior={"shelves": {"count": 1}})
+    (found,) = _found(Rule.OPEN_BACK, interior={"shelves": {"count": 1}})
     assert found.severity is Severity.NOTE
-    assert not _found("open back", back=BACK)
+    assert not _found(Rule.OPEN_BACK, back=BACK)
 
 
 COLUMNS = {"columns": [{"width": "1 share"}, {"width": "1 share"}]}
@@ -158,7 +159,7 @@ def test_panels_of_a_split_back_are_pinned_where_they_meet(fixing: str) -> None:
         assert 3 * diameter <= (9.0 if fixing == "applied" else 8.5) / 2 + 1e-9
         # Between two 40 from the ends, 100 apart at the most.
         assert (pins.count - 1) * 100 >= unit.part(joint.second).blank.length - 2 * 40 - 36
-    assert not _found("back meets unfixed", interior=COLUMNS, back=back)
+    assert not _found(Rule.BACK_SEAM_UNFIXED, interior=COLUMNS, back=back)
 
 
 @pytest.mark.parametrize(("thickness", "told"), [(12.1, False), (11.9, True)])
@@ -170,7 +171,7 @@ def test_a_divider_too_thin_for_two_panels(thickness: float, told: bool) -> None
 """
     back = {"stock": "thin", "split": True}
     interior = COLUMNS | {"dividers": {"stock": "slim"}}
-    found = _found("back meets unfixed", text, interior=interior, back=back)
+    found = _found(Rule.BACK_SEAM_UNFIXED, text, interior=interior, back=back)
     assert len(found) == told
     for each in found:
         assert (each.figure, each.limit) == (thickness, 12.0)

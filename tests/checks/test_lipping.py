@@ -11,6 +11,7 @@ from kit.samples import ASH, X, Z, bookcase
 from kit.specs import unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.lipping import lippings
+from rodwright.checks.rules import Rule
 from rodwright.unit import Blank, Easing, Grain, Joint, JointKind, Part, Placement, Role, Surface
 
 
@@ -23,7 +24,7 @@ def test_lipping_against_an_eased_frame(thickness: float, found: int) -> None:
         face_frame={"stock": "ash", "width": 45, "thickness": 22, "eased": 4},
         lipping={"stock": "ash", "thickness": thickness},
     )
-    rule = "lipping meets an eased edge"
+    rule = Rule.LIPPING_AT_EASED_EDGE
     findings = [finding for finding in check_parts(unit) if finding.rule == rule]
     assert {finding.figure for finding in findings} == ({thickness - 18.0} if found else set())
     assert all("LP1" in finding.parts and "LP2" in finding.parts for finding in findings)

@@ -11,6 +11,7 @@ from kit.specs import unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.motions import motions
+from rodwright.checks.rules import Rule
 from rodwright.geometry import Box
 from rodwright.unit import (
     Blank,
@@ -60,7 +61,7 @@ def test_post_beside() -> None:
     by the 0.05 mm that are only touching."""
     post = _box("SD1", (-60, -100, 0), (-10, 0, 800))
     (found,) = _found(DOOR, post, moving=(LEFT,))
-    assert (found.severity, found.rule) == (Severity.WARNING, "a door's swing")
+    assert (found.severity, found.rule) == (Severity.WARNING, Rule.DOOR_STRIKES)
     assert found.figure == pytest.approx(90 + math.degrees(math.atan(10.05 / 99.95)))
     assert found.parts == ("DO1", "SD1")
 
@@ -123,7 +124,7 @@ def test_neighbours_on_one_divider() -> None:
     other = _box("DO2", (-402, 0, 100), (-2, 18, 700))
     right = Swing(("DO2",), (-2.0, 0.0), 110.0)
     (found,) = _found(DOOR, other, moving=(LEFT, right))
-    assert (found.severity, found.rule) == (Severity.NOTE, "open neighbours")
+    assert (found.severity, found.rule) == (Severity.NOTE, Rule.DOORS_STRIKE_EACH_OTHER)
     square = (replace(LEFT, angle=-90.0), replace(right, angle=90.0))
     assert _found(DOOR, other, moving=square) == []
 
@@ -134,7 +135,9 @@ def test_neighbours_at_a_corner() -> None:
     other = _box("DO2", (300, -400, 100), (318, -2, 700))
     wing = Swing(("DO2",), (318.0, -400.0), 5.0)
     found = _found(DOOR, other, moving=(LEFT, wing))
-    assert (Severity.WARNING, "open neighbours") in {(each.severity, each.rule) for each in found}
+    assert (Severity.WARNING, Rule.DOORS_STRIKE_EACH_OTHER) in {
+        (each.severity, each.rule) for each in found
+    }
 
 
 DRAWER = Slide(("DB1",), (0.0, -350.0, 0.0))
@@ -154,7 +157,7 @@ def test_drawer_beside_an_open_door() -> None:
     """The door opens past a square, in front of the drawer next to it."""
     box = _box("DB1", (-300, 0, 200), (-20, 350, 300))
     (found,) = _found(DOOR, box, moving=(LEFT, DRAWER))
-    assert (found.severity, found.rule) == (Severity.NOTE, "a drawer and a door")
+    assert (found.severity, found.rule) == (Severity.NOTE, Rule.DRAWER_STRIKES_DOOR)
 
 
 def test_drawer_and_a_fixed_part() -> None:
@@ -181,7 +184,7 @@ def test_a_neighbour_held_shut_is_told_as_such() -> None:
     text = "size: {width: 1400, height: 2000, depth: 500}\n"
     slope = {"falls": "left", "low": 700, "pitch": 50}
     unit = unit_from(text, interior={"columns": columns}, slope=slope)
-    (found,) = (each for each in motions(unit) if each.rule == "open neighbours")
+    (found,) = (each for each in motions(unit) if each.rule is Rule.DOORS_STRIKE_EACH_OTHER)
     assert found.message.endswith("with one open 110 degrees, the other doesn't open at all")
 
 
@@ -193,4 +196,4 @@ def test_what_hangs_on_the_wall_has_no_floor_under_its_fronts(front: str) -> Non
     )
     for hung in (False, True):
         unit = unit_from(text, hung=hung, interior={front: wish})
-        assert any("over the floor" in each.rule for each in check_parts(unit)) != hung
+        assert any(each.rule is Rule.NEAR_FLOOR for each in check_parts(unit)) != hung

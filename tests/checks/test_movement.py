@@ -8,6 +8,7 @@ from kit.specs import unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Finding
 from rodwright.checks.movement import ACCEPTED
+from rodwright.checks.rules import Rule
 
 SIZE = "size: {width: 800, height: 900, depth: 306}\n"
 STOCK = """stock:
@@ -21,7 +22,8 @@ STOCK = """stock:
 def found(text: str, **more: object) -> list[Finding]:
     """What the check says of a unit 306 mm deep with a 6 mm back."""
     unit = unit_from(SIZE + STOCK + text, **more)
-    return [each for each in check_parts(unit) if each.rule == "wood held across the grain"]
+    rules = (Rule.HELD_ACROSS_GRAIN, Rule.NO_ROOM_TO_SWELL)
+    return [each for each in check_parts(unit) if each.rule in rules]
 
 
 def test_solid_shelves_housed_in_sheet_sides_are_held() -> None:
@@ -102,6 +104,6 @@ def test_quarter_sawn_wood_is_held_by_less_and_is_offered_where_it_is_enough() -
     assert all("`sawn: quarter`), which moves 1.6" in each.remedy for each in rails)
     quarter = STOCK.replace("european oak, thickness", "european oak, sawn: quarter, thickness")
     unit = unit_from(SIZE + quarter + frame % 150)
-    assert not [each for each in check_parts(unit) if each.rule == "wood held across the grain"]
+    assert not [each for each in check_parts(unit) if each.rule is Rule.HELD_ACROSS_GRAIN]
     (shelves,) = found("back: {stock: thin}\ninterior: {shelves: {count: 2, stock: oak}}\n")
     assert "quarter" not in shelves.remedy

@@ -7,6 +7,7 @@ import pytest
 from kit.specs import of_role, unit_from
 from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.unit import Role, Unit
 
 TEXT = """
@@ -25,7 +26,7 @@ def _unit(
 
 
 def _holes(unit: Unit) -> list[Finding]:
-    return [each for each in check_parts(unit) if each.rule == "open below the bottom"]
+    return [each for each in check_parts(unit) if each.rule is Rule.OPEN_BELOW_BOTTOM]
 
 
 @pytest.mark.parametrize(

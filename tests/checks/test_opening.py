@@ -9,6 +9,7 @@ from typer.testing import CliRunner
 
 from kit.specs import STOCK, unit_from
 from rodwright.checks import Finding, Severity, check_parts
+from rodwright.checks.rules import Rule
 from rodwright_cli.main import app
 
 THREE = "{bottom: 1000, middle: 1000, top: 1000}"
@@ -28,7 +29,7 @@ def _text(width: str = THREE, height: str = SIZES, more: str = "", size: str = "
     return f"{opening}size: {{{size}}}\n"
 
 
-def _found(text: str, rule: str) -> list[Finding]:
+def _found(text: str, rule: Rule) -> list[Finding]:
     return [each for each in check_parts(unit_from(text)) if each.rule == rule]
 
 
@@ -43,7 +44,7 @@ def _found(text: str, rule: str) -> list[Finding]:
     ],
 )
 def test_widths_that_are_wanted(width: str, wanted: str) -> None:
-    found = _found(_text(width), "readings")
+    found = _found(_text(width), Rule.TOO_FEW_WIDTHS)
     assert len(found) == bool(wanted)
     for each in found:
         assert each.severity is Severity.WARNING
@@ -54,26 +55,26 @@ def test_widths_that_are_wanted(width: str, wanted: str) -> None:
     ("height", "noted"), [("2300", 1), ("{left: 2300, right: 2300}", 1), (SIZES, 0)]
 )
 def test_heights_that_would_be_well(height: str, noted: int) -> None:
-    found = _found(_text(height=height), "readings")
+    found = _found(_text(height=height), Rule.TOO_FEW_HEIGHTS)
     assert [each.severity for each in found] == [Severity.NOTE] * noted
 
 
 def test_widths_alone_that_taper_ask_for_a_level() -> None:
     """65 in 2.3 m: the walls may lean by all of it or share it."""
     taper = "{bottom: 1065, middle: 1032, top: 1000}"
-    (found,) = _found(_text(taper), "readings")
+    (found,) = _found(_text(taper), Rule.NO_LEVEL_TAKEN)
     assert found.severity is Severity.WARNING
     assert found.figure == pytest.approx(65.0, abs=1.0)
     assert "level" in found.remedy
     assert "plumb" in found.remedy
-    assert not _found(_text(taper, more=_plumb(56.0)), "readings")
+    assert not _found(_text(taper, more=_plumb(56.0)), Rule.NO_LEVEL_TAKEN)
 
 
 def test_a_lean_that_diagonals_show_asks_for_a_level() -> None:
     """Both walls 65 out of plumb: equal sizes, and diagonals by Pythagoras."""
     rising, falling = (((1000 + out) ** 2 + 2300**2) ** 0.5 for out in (65, -65))
     diagonals = f"diagonals: {{rising: {rising:.1f}, falling: {falling:.1f}}}"
-    found = _found(_text(more=diagonals), "readings")
+    found = _found(_text(more=diagonals), Rule.NO_LEVEL_TAKEN)
     named = {each.message.split(" is ")[0]: each for each in found}
     assert "by the other readings the left wall" in named
     assert all(each.severity is Severity.WARNING for each in found)
@@ -84,14 +85,14 @@ def test_a_lean_that_diagonals_show_asks_for_a_level() -> None:
 def test_what_walls_may_be_out_without_a_level(out: float, asks: bool) -> None:
     """Assumed: 4 in a metre each, 18.4 both over 2.3 m."""
     taper = f"{{bottom: 1000, middle: {1000 - out / 2}, top: {1000 - out}}}"
-    assert bool(_found(_text(taper), "readings")) is asks
+    assert bool(_found(_text(taper), Rule.NO_LEVEL_TAKEN)) is asks
 
 
 def test_contradictory_readings_show_in_check() -> None:
     right = (1000**2 + 2300**2) ** 0.5
     for off, shown in ((0.4, False), (3.6, True)):
         diagonals = f"diagonals: {{rising: {right + off:.1f}, falling: {right:.1f}}}"
-        found = _found(_text(more=diagonals), "contradictory readings")
+        found = _found(_text(more=diagonals), Rule.CONTRADICTORY_READINGS)
         assert bool(found) is shown
         for each in found:
             assert each.severity is Severity.WARNING
@@ -101,12 +102,12 @@ def test_contradictory_readings_show_in_check() -> None:
 
 def test_bellies_are_no_contradiction() -> None:
     bellied = "{bottom: 1012, middle: 1002, top: 1012}"
-    assert not _found(_text(bellied, more=_plumb()), "contradictory readings")
+    assert not _found(_text(bellied, more=_plumb()), Rule.CONTRADICTORY_READINGS)
 
 
 @pytest.mark.parametrize(("width", "sides"), [(961.0, 0), (959.0, 2), (900.0, 2)])
 def test_more_than_twenty_is_packed_from_a_batten(width: float, sides: int) -> None:
-    found = _found(_text(size=f"width: {width}"), "packing")
+    found = _found(_text(size=f"width: {width}"), Rule.BATTEN_WANTED)
     assert len(found) == sides
     for each in found:
         assert "batten" in each.remedy

@@ -8,6 +8,7 @@ import pytest
 
 from kit.panels import panel
 from rodwright.checks import check_parts
+from rodwright.checks.rules import Rule
 from rodwright.geometry import Box
 from rodwright.unit import Unit
 
@@ -16,17 +17,22 @@ def test_cautions() -> None:
     heavy = panel(length=2400.0, width=1000.0)
     wide = Unit("Test", Box((0, 0, 0), (1000, 300, 601)), (heavy,))
     rules = [(finding.rule, finding.severity.value) for finding in check_parts(wide)]
-    assert rules == [("tipping", "warning"), ("lifting", "caution"), ("lifting", "caution"),
-                     ("dust", "caution")]  # fmt: skip
+    assert rules == [
+        (Rule.TALL_AND_FREESTANDING, "warning"),
+        (Rule.HEAVY_PART, "caution"),
+        (Rule.HEAVY_UNIT, "caution"),
+        (Rule.DUST, "caution"),
+    ]
     low = Unit("Test", Box((0, 0, 0), (1000, 300, 600)), (panel(),))
-    assert [finding.rule for finding in check_parts(low)] == ["dust"]
+    assert [finding.rule for finding in check_parts(low)] == [Rule.DUST]
 
 
 def test_heavy_parts_are_one_caution() -> None:
     heavy = [panel(length=2400.0, width=1000.0), panel(length=2400.0, width=900.0)]
     heavy[1] = replace(heavy[1], ref="P2")
     unit = Unit("Test", Box((0, 0, 0), (1000, 300, 500)), tuple(heavy))
-    first, whole = (each for each in check_parts(unit) if each.rule == "lifting")
+    rules = (Rule.HEAVY_PART, Rule.HEAVY_UNIT)
+    first, whole = (each for each in check_parts(unit) if each.rule in rules)
     assert first.parts == ("P1", "P2")
     assert first.figure == pytest.approx(2.4 * 1.0 * 0.018 * 680.0)
     assert "P1" in first.brief and "1 more" in first.brief

@@ -11,6 +11,7 @@ from shapely import affinity
 
 from kit.specs import unit_from
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.shelves_in import Room, goes_one_end_first, least_slant, shelves_in
 
 
@@ -27,7 +28,7 @@ def test_a_wide_shelf_goes_in_with_one_end_raised() -> None:
     thick.  By trigonometry the slant a with 1149 cos a + 18 sin a = 1097 is 18.22 degrees, and
     1149 sin a + 18 cos a = 376.4."""
     (note,) = found("width: 1187, height: 1000, depth: 330", 45)
-    assert (note.severity, note.rule) == (Severity.NOTE, "shelf at a slant")
+    assert (note.severity, note.rule) == (Severity.NOTE, Rule.SHELF_AT_SLANT)
     assert (note.figure, note.limit) == (1149.0, 1097.0)
     assert "with one end raised, 376.4 mm high" in note.message
 

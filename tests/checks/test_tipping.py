@@ -10,6 +10,7 @@ import pytest
 from kit.specs import problems_of, unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.tipping import stability, tipping
 from rodwright.geometry import Box
 from rodwright.mass import unit_weight
@@ -99,15 +100,15 @@ WALL_CABINET = "size: {width: 600, height: 720, depth: 320}\ncarcass: {stock: pl
 def test_a_wall_cabinet_hangs_and_does_not_tip() -> None:
     """It weighs 12 kg or so; what it is hung by is a back 9 mm thick (common practice)."""
     rules = {each.rule: each for each in check_parts(unit_from(WALL_CABINET))}
-    assert "`hung: true`" in rules["tipping"].remedy
-    assert "hanging" not in rules
+    assert "`hung: true`" in rules[Rule.TALL_AND_FREESTANDING].remedy
+    assert Rule.HANGING not in rules
     hung = unit_from(WALL_CABINET + "hung: true\n")
     rules = {each.rule: each for each in check_parts(hung)}
-    assert "tipping" not in rules
-    assert rules["hanging"].severity is Severity.CAUTION
-    assert rules["hanging"].figure == pytest.approx(unit_weight(hung))
-    assert "local codes" in rules["hanging"].remedy
-    assert rules["nothing to hang it by"].figure == 0.0
+    assert Rule.TALL_AND_FREESTANDING not in rules
+    assert rules[Rule.HANGING].severity is Severity.CAUTION
+    assert rules[Rule.HANGING].figure == pytest.approx(unit_weight(hung))
+    assert "local codes" in rules[Rule.HANGING].remedy
+    assert rules[Rule.NOTHING_TO_HANG_BY].figure == 0.0
 
 
 @pytest.mark.parametrize(("thickness", "told"), [(9, False), (8.9, True)])
@@ -118,7 +119,7 @@ stock:
   ply: {{kind: sheet, material: birch plywood, thickness: 18}}
   rear: {{kind: sheet, material: birch plywood, thickness: {thickness}}}
 """
-    found = [each for each in check_parts(unit_from(text)) if each.rule == "nothing to hang it by"]
+    found = [each for each in check_parts(unit_from(text)) if each.rule is Rule.NOTHING_TO_HANG_BY]
     assert len(found) == told
     for each in found:
         assert (each.figure, each.limit) == (thickness, 9.0)

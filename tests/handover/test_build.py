@@ -17,6 +17,7 @@ import pytest
 from kit.samples import PLYWOOD, bookcase
 from kit.specs import unit_from
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.handover import BUILD_FILES, write_build
 from rodwright.handover.names import file_paths, slug
 from rodwright.handover.products import products
@@ -76,13 +77,22 @@ def test_hardware_has_a_list_when_there_are_any(tmp_path: Path) -> None:
 
 def test_findings_are_written_gravest_first(tmp_path: Path) -> None:
     findings = [
-        Finding(Severity.NOTE, "note", "a note", "leave it"),
-        Finding(Severity.ERROR, "sum", "too wide — by 3", "narrow it", ("SD1",), 3.0, 0.0),
+        Finding(Severity.NOTE, Rule.OPEN_BACK, "a note", "leave it"),
+        Finding(
+            Severity.ERROR,
+            Rule.LARGER_THAN_OPENING,
+            "too wide — by 3",
+            "narrow it",
+            ("SD1",),
+            3.0,
+            0.0,
+        ),
     ]
     write_build(bookcase(), tmp_path / "out", findings=findings)
     document = json.loads((tmp_path / "out" / "findings.json").read_text(encoding="utf-8"))
     assert document["counts"] == {"error": 1, "warning": 0, "note": 1, "caution": 0}
     assert [each["message"] for each in document["findings"]] == ["too wide — by 3", "a note"]
+    assert document["findings"][0]["rule"] == "larger-than-opening"
     assert document["findings"][0]["parts"] == ["SD1"]
 
 

@@ -6,6 +6,7 @@ import pytest
 
 from kit.specs import problems_of, spec_from, unit_from
 from rodwright.checks import check_parts
+from rodwright.checks.rules import Rule
 from rodwright.problems import ProblemsError
 from rodwright.setout import set_out_unit
 
@@ -63,7 +64,7 @@ def test_a_small_niche_that_is_right_hides_nothing() -> None:
 @pytest.mark.parametrize(("depth", "small"), [(79.0, True), (81.0, False)])
 def test_a_shallow_opening_is_doubted_in_check(depth: float, small: bool) -> None:
     unit = unit_from(f"opening: {{width: 900, height: 2000, depth: {depth}}}\n")
-    found = [each for each in check_parts(unit) if each.rule == "small opening"]
+    found = [each for each in check_parts(unit) if each.rule is Rule.SMALL_OPENING]
     assert bool(found) is small
     for each in found:
         assert "depth of 79 mm" in each.message
@@ -74,7 +75,7 @@ def test_in_inches_feet_are_offered() -> None:
     stock = {"ply": {"kind": "sheet", "material": "birch plywood", "thickness": "3/4"}}
     niche = "unit: in\nopening: {width: 8, height: 80, depth: 12}\n"
     unit = unit_from(niche, stock=stock)
-    (found,) = [each for each in check_parts(unit) if each.rule == "small opening"]
+    (found,) = [each for each in check_parts(unit) if each.rule is Rule.SMALL_OPENING]
     assert "`8 ft`" in found.remedy
     (told,) = problems_of(niche.replace("width: 8", "width: 1 1/2"), stock=stock)
     assert (

@@ -14,6 +14,7 @@ import pytest
 
 from kit.specs import of_role, unit_from
 from rodwright.checks import check_parts, check_solids
+from rodwright.checks.rules import Rule
 from rodwright.lengths import format_length, parse_length
 from rodwright.unit import Part, Role, Unit
 
@@ -95,7 +96,7 @@ def test_fosters_back_is_what_moves_in_his_cabinet() -> None:
     held = {
         finding.parts[0]
         for finding in check_parts(unit_from(FOSTERS_CABINET))
-        if finding.rule == "wood held across the grain"
+        if finding.rule is Rule.HELD_ACROSS_GRAIN
     }
     assert held == {"BK1"}
 

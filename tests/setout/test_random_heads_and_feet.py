@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 
 from kit.specs import STOCK, unit_from
 from rodwright.checks import check_parts, check_solids
+from rodwright.checks.rules import Rule
 from rodwright.mass import mass_of, unit_weight, weight
 from rodwright.problems import ProblemsError
 from rodwright.solids import solid_of
@@ -145,4 +146,4 @@ def test_parts_meet_where_they_should_and_nowhere_else(wish: dict[str, Any]) -> 
     top = max(box.high[2] for box in fitted)
     assert top == pytest.approx(height) if "size" in wish else top < height
     if unit.opening is not None:
-        assert "larger than the opening" not in {each.rule for each in check_parts(unit)}
+        assert Rule.LARGER_THAN_OPENING not in {each.rule for each in check_parts(unit)}

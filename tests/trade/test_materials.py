@@ -12,6 +12,7 @@ import pytest
 
 from kit.specs import unit_from
 from rodwright.checks import check_parts
+from rodwright.checks.rules import Rule
 from rodwright.problems import ProblemsError
 from rodwright.trade.materials import MATERIALS, density_at_12, material_called
 
@@ -92,7 +93,7 @@ def test_glass_makes_no_dust_but_asks_for_safety_glass() -> None:
     interior = {"shelves": {"count": 1, "fixed": False, "stock": "pane"}}
     unit = unit_from(SIZE, stock=stock, carcass={"stock": "mdf"}, interior=interior)
     rules = {finding.rule: finding for finding in check_parts(unit)}
-    assert "toughened" in rules["glass"].remedy
-    assert "glass" not in rules["dust"].message
+    assert "toughened" in rules[Rule.GLASS].remedy
+    assert "glass" not in rules[Rule.DUST].message
     (shelf,) = (part for part in unit.parts if part.blank.stock.name == "pane")
     assert shelf.blank.stock.density == 2500.0

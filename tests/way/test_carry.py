@@ -13,6 +13,7 @@ from kit.samples import bookcase
 from kit.specs import unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Severity
+from rodwright.checks.rules import Rule
 from rodwright.handover.unit_json import read_unit_json, unit_json
 from rodwright.unit import Unit
 from rodwright.unit.way import Corner, Doorway, Mouth, Skirting, WayIn
@@ -139,11 +140,12 @@ def test_what_stands_before_the_mouth_and_behind_it() -> None:
 
 def test_findings_name_place_amount_and_remedy() -> None:
     unit = alcove("{skirting: {height: 120, thickness: 18}}")
-    found = [finding for finding in check_parts(unit) if finding.rule == "way in"]
+    rules = (Rule.WAY_TOO_TIGHT, Rule.CARRYING_IN)
+    found = [finding for finding in check_parts(unit) if finding.rule in rules]
     assert found[0].severity is Severity.WARNING
     assert "29 mm short" in found[0].message
     assert "take the skirting off" in found[0].remedy
-    assert not [each for each in check_parts(bookcase()) if each.rule == "way in"]
+    assert not [each for each in check_parts(bookcase()) if each.rule in rules]
 
 
 def test_unit_json_reads_back_with_a_way_in(tmp_path: Path) -> None:
@@ -207,11 +209,7 @@ def test_standing_it_up_without_its_plinth_or_its_doors(
 
 def test_the_remedies_tell_of_plinth_and_doors_in_check() -> None:
     unit = cupboard(hypot(2080.0, 620.0) + 0.5)
-    (found,) = [
-        each
-        for each in check_parts(unit)
-        if each.rule == "way in" and each.severity is Severity.WARNING
-    ]
+    (found,) = [each for each in check_parts(unit) if each.rule is Rule.WAY_TOO_TIGHT]
     assert f"{DOORS}, and {PLINTH}" in found.remedy
 
 

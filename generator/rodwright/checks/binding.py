@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from math import ceil
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.nearby import Nearby
@@ -158,7 +159,7 @@ def _closed(unit: Unit, gap: _Gap, other: _Front | None) -> Finding | None:
     remedies.append("make it of sheet material" + (" or framed" if what == "door" else ""))
     return Finding(
         Severity.WARNING,
-        f"a {what} binds",
+        Rule.FRONT_SWELLS_SHUT,
         f"from {dry:g} to {wet:g} % moisture {swell}",
         "; or ".join(remedies) + ".",
         (front.part.ref, *([gap.beyond.ref] if other is not None else [])),

@@ -9,6 +9,7 @@ import numpy as np
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.meetings import Cut, runs_into, wood_between
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named, words
 from rodwright.geometry import TOUCH
 from rodwright.unit import Hole, Mortise, Notch, Part, PocketHole, Surface, Unit
@@ -49,7 +50,7 @@ def _near_an_edge(unit: Unit, part: Part, hole: Hole) -> Iterator[Finding]:
     if edge < least - TOUCH:
         yield Finding(
             Severity.WARNING,
-            "hole near an edge",
+            Rule.HOLE_NEAR_EDGE,
             f"a {length_in(unit, hole.diameter)} hole in {named(part)} is "
             f"{length_in(unit, edge)} from an edge",
             f"Keep its middle at least {length_in(unit, least)} from the edge, or it may "
@@ -69,7 +70,7 @@ def _deep(unit: Unit, part: Part, working: Hole | Mortise, depth: float) -> Iter
     if floor <= TOUCH:
         yield Finding(
             Severity.ERROR,
-            "depth",
+            Rule.RIGHT_THROUGH,
             f"a {what} {length_in(unit, depth)} deep goes right through {named(part)}, "
             f"which is {length_in(unit, through)} there",
             f"{how} it shallower, or use thicker stock.",
@@ -81,7 +82,7 @@ def _deep(unit: Unit, part: Part, working: Hole | Mortise, depth: float) -> Iter
     elif floor < LEAST_FLOOR - TOUCH:
         yield Finding(
             Severity.WARNING,
-            f"{what} nearly through",
+            Rule.NEARLY_THROUGH,
             f"under a {what} in {named(part)} only {length_in(unit, floor)} are left",
             f"{how} it shallower, or use thicker stock.",
             (part.ref,),
@@ -112,7 +113,7 @@ def _pocket(unit: Unit, part: Part, pocket: PocketHole) -> Iterator[Finding]:
     if room[worst] < -TOUCH:
         yield Finding(
             Severity.ERROR,
-            "pocket hole outside the wood",
+            Rule.POCKET_HOLE_BREAKS_OUT,
             f"a pocket hole in {named(part)} breaks out: {worst}, by "
             f"{length_in(unit, -room[worst])}",
             "Change how deep it leaves the end or where it stops, or use thicker stock.",
@@ -124,7 +125,7 @@ def _pocket(unit: Unit, part: Part, pocket: PocketHole) -> Iterator[Finding]:
     elif through - low < LEAST_FLOOR - TOUCH:
         yield Finding(
             Severity.WARNING,
-            "pocket hole nearly through",
+            Rule.NEARLY_THROUGH,
             f"under a pocket hole in {named(part)} only {length_in(unit, through - low)} are left",
             "Stop it farther from the end, or let it leave the end less deep.",
             (part.ref,),
@@ -150,7 +151,7 @@ def _meetings(unit: Unit, part: Part) -> Iterator[Finding]:
         meets = least <= TOUCH
         yield Finding(
             Severity.ERROR if meets else Severity.WARNING,
-            "bores meet" if meets else "thin wood between bores",
+            Rule.BORES_MEET if meets else Rule.THIN_WOOD_BETWEEN_BORES,
             f"in {named(part)} a {one} and a {other} from opposite surfaces "
             + ("meet" if meets else f"leave only {length_in(unit, least)} of wood between them")
             + (f", and so in {len(lefts)} places" if len(lefts) > 1 else ""),
@@ -162,7 +163,7 @@ def _meetings(unit: Unit, part: Part) -> Iterator[Finding]:
     for (one, other), count in running.items():
         yield Finding(
             Severity.WARNING,
-            "bores run into each other",
+            Rule.BORE_RUNS_INTO_CUT,
             f"in {named(part)} a {one} and a {other} run into each other"
             + (f" in {count} places" if count > 1 else ""),
             "Move one of them: a bit wanders where it breaks into a cut, and holds little there.",

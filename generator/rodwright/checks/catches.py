@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import opening
 from rodwright.unit import JointKind, Swing, Unit
 
@@ -23,7 +24,7 @@ def catches(unit: Unit) -> Iterator[Finding]:
         if isinstance(swing, Swing) and hung.intersection(swing.refs):
             yield Finding(
                 Severity.NOTE,
-                "nothing holds it shut",
+                Rule.NO_CATCH,
                 f"nothing holds {opening(unit, swing)} shut",
                 "Fit a catch (magnet, ball or roller) or a bolt: butt hinges have no spring, and "
                 "none is on the list.",

@@ -14,6 +14,7 @@ from rtree import index
 
 from rodwright.checks.bodies import PENETRATION, Body, Overlap, gap, overlap
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import named
 from rodwright.geometry import Vector
 from rodwright.lengths import format_length
@@ -124,7 +125,7 @@ def _overlapping(unit: Unit, pair: Pair, shared: Overlap) -> Finding:
     depth = _said(shared.depth, unit)
     return Finding(
         Severity.ERROR,
-        "collision",
+        Rule.COLLISION,
         f"{named(first)} and {named(second)} run into each other by {depth} "
         f"{_at(unit, shared.place)}",
         "Move one of them, make it smaller, or joint them so that one is cut out for the other.",
@@ -140,7 +141,7 @@ def _apart(unit: Unit, pair: Pair, between: float, place: Vector) -> Finding:
     first, second = _parts(unit, pair)
     return Finding(
         Severity.ERROR,
-        "joint",
+        Rule.JOINT_APART,
         f"{named(first)} and {named(second)} should be joined, but lie {_said(between, unit)} "
         f"apart {_at(unit, place)}",
         "Bring them together, or take the joint away.",
@@ -158,7 +159,7 @@ def _too_close(
     first, second = _parts(unit, pair)
     return Finding(
         severity,
-        "clearance",
+        Rule.CLEARANCE_SHORT,
         f"between {named(first)} and {named(second)} there is {_said(between, unit)}, less than "
         f"the {_said(least, unit)} asked for, {_at(unit, place)}",
         "Make one of them smaller or move it.",

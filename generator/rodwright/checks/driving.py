@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named
 from rodwright.geometry import Box
 from rodwright.unit import JointKind, Part, Role, Unit
@@ -49,7 +50,7 @@ def driving(unit: Unit) -> Iterator[Finding]:
         told.add((through.ref, other.ref))
         yield Finding(
             Severity.WARNING,
-            "no room for a driver",
+            Rule.NO_ROOM_FOR_DRIVER,
             f"screws through {named(through)} into {named(into)} have {length_in(unit, room)} "
             f"between their heads and {named(other)}, too little for a driver",
             f"Leave {length_in(unit, ROOM)} there, or drive them before {other.ref} goes in.",

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+from rodwright.checks.rules import Rule
 from rodwright.geometry import Vector
 
 
@@ -25,14 +26,14 @@ class Severity(StrEnum):
 class Finding:
     """One thing a check found.
 
-    ``rule`` names the check in a word or two; ``parts`` are refs.  ``figure`` is what was
-    found and ``limit`` what it is held against, both in ``measure`` (mm unless said).
+    ``parts`` are refs.  ``figure`` is what was found and ``limit`` what it is held against, both in
+    ``measure`` (mm unless said).
     ``place`` is where, in the unit frame.  ``source`` says where the limit comes from.
     ``brief`` is a caution in one short line, for where there is no room for the whole.
     """
 
     severity: Severity
-    rule: str
+    rule: Rule
     message: str
     remedy: str
     parts: tuple[str, ...] = ()

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH
 from rodwright.lengths import at_least
@@ -28,10 +29,13 @@ def fit(unit: Unit) -> Iterator[Finding]:
     if unit.opening.shape is not None:
         yield from _worst_case(unit, unit.opening.shape)
         yield from _gaps(unit, unit.opening.shape)
-    for caution in (STRUCTURE, OLD_MATERIALS):
+    for rule, caution in (
+        (Rule.LOAD_BEARING_WALL, STRUCTURE),
+        (Rule.LEAD_AND_ASBESTOS, OLD_MATERIALS),
+    ):
         yield Finding(
             Severity.CAUTION,
-            "the opening",
+            rule,
             caution.danger,
             caution.remedy,
             measure="",
@@ -47,7 +51,7 @@ def _small(unit: Unit) -> Iterator[Finding]:
         if size is not None and size < least:
             yield Finding(
                 Severity.WARNING,
-                "small opening",
+                Rule.SMALL_OPENING,
                 f"the opening's {what} of {length_in(unit, size)} is very small",
                 other_unit(length_in(unit, size), unit.display_unit),
                 figure=size,
@@ -69,7 +73,7 @@ def _sizes(unit: Unit) -> Iterator[Finding]:
         if gap < -TOUCH:
             yield Finding(
                 Severity.ERROR,
-                "larger than the opening",
+                Rule.LARGER_THAN_OPENING,
                 f"the unit's {what} of {length_in(unit, size)} is {length_in(unit, -gap)} more "
                 f"than the opening's",
                 _smaller(unit, what, opening),
@@ -83,7 +87,7 @@ def _sizes(unit: Unit) -> Iterator[Finding]:
             low, high = (length_in(unit, limit) for limit in USUAL_GAP)
             yield Finding(
                 Severity.NOTE,
-                "fitting gap",
+                Rule.UNUSUAL_GAP,
                 f"in {what} the unit leaves {length_in(unit, gap)} of the opening; usual is {low} "
                 f"to {high}",
                 "Mind that it can be put in, and that packers and frame can fill what is left.",
@@ -127,7 +131,7 @@ def _worst_case(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
         if least + TOUCH < size <= likely + TOUCH:
             yield Finding(
                 Severity.WARNING,
-                "may not go in",
+                Rule.MAY_NOT_GO_IN,
                 f"the readings leave it open whether a {what} of {length_in(unit, size)} goes in: "
                 f"only {length_in(unit, least)} surely do",
                 f"Take plumb, level and diagonal readings, or make the {what} smaller.",
@@ -154,7 +158,7 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
             short = shape.overlap + closing.strip - closing.reach
             yield Finding(
                 Severity.WARNING,
-                "frame overlap",
+                Rule.FRAME_OVERLAP_SHORT,
                 f"the face frame reaches {length_in(unit, closing.reach)} past the carcass "
                 f"{place}, and the gap there is likely {_likely(unit, closing)}",
                 f"Make `face_frame.overhang.{'top' if closing.side == 'top' else 'sides'}` "
@@ -167,7 +171,7 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
         elif framed and shape.overlap and closing.most > TOUCH:
             yield Finding(
                 Severity.NOTE,
-                "frame overlap",
+                Rule.FRAME_OVERLAP_UNSURE,
                 f"the readings leave it open whether the face frame covers the gap {place}: it "
                 f"reaches {length_in(unit, closing.reach)} past the carcass, and the gap is likely "
                 f"{_likely(unit, closing)}",
@@ -181,7 +185,7 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
             likely = length_in(unit, closing.rest)
             yield Finding(
                 Severity.NOTE,
-                "open gap",
+                Rule.OPEN_GAP,
                 f"{place} a gap of up to {most} stays open (likely {likely} at its widest): more "
                 f"than the {length_in(unit, CAULK_LIMIT)} that caulk bridges",
                 f"Fit a cover strip, or {_strip(unit, closing)}.",
@@ -198,7 +202,7 @@ def _strip_may_be_narrow(unit: Unit, closing: Closing, name: str) -> Iterator[Fi
     if more > allowed + TOUCH:
         yield Finding(
             Severity.WARNING,
-            "scribe allowance",
+            Rule.SCRIBE_ALLOWANCE_SHORT,
             f"{named(part)} is cut {length_in(unit, allowed)} wider than the likeliest gap, which "
             f"may be {length_in(unit, more)} wider",
             "Read plumb and level, and more widths, or give `scribes.allowance` more.",

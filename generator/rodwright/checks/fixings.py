@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH
 from rodwright.unit import Hole, Housing, Joint, JointKind, Part, Surface, Unit
@@ -32,7 +33,7 @@ def _deep_housings(unit: Unit, part: Part) -> Iterator[Finding]:
         if through / 3 + ROUNDING < depth <= through / 2 + TOUCH:
             yield Finding(
                 Severity.WARNING,
-                "deep housing",
+                Rule.DEEP_HOUSING,
                 f"housings in {named(part)} are {length_in(unit, depth)} deep, more than a third "
                 f"of {length_in(unit, through)}",
                 "Keep them to a third of the thickness, which leaves the part stiff.",
@@ -59,7 +60,7 @@ def _thin_dowels(unit: Unit, joint: Joint) -> Iterator[Finding]:
     if thin < through / 3 - TOUCH:
         yield Finding(
             Severity.WARNING,
-            "thin dowels",
+            Rule.THIN_DOWELS,
             f"dowels of {length_in(unit, thin)} in {named(part)} are thinner than a third of its "
             f"{length_in(unit, through)}",
             "Use dowels of a third to half of the edge.",
@@ -75,7 +76,7 @@ def _end_grain(unit: Unit, joint: Joint) -> Iterator[Finding]:
     if part.blank.stock.kind == "board" and ends:
         yield Finding(
             Severity.WARNING,
-            "screws in end grain",
+            Rule.SCREWS_IN_END_GRAIN,
             f"screws hold badly in the end grain of {named(part)}",
             "House the end as well, or choose dowels, loose tenons or pocket screws.",
             (part.ref,),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named, weight_in
 from rodwright.geometry import TOUCH
 from rodwright.mass import unit_weight
@@ -30,7 +31,7 @@ def hanging(unit: Unit) -> Iterator[Finding]:
     weighs = weight_in(unit, unit_weight(unit))
     yield Finding(
         Severity.CAUTION,
-        "hanging",
+        Rule.HANGING,
         f"it hangs on the wall with {weighs} of its own, and with all that is put into it",
         "Screw it into studs or masonry, with fixings for that wall whose makers give several "
         "times that load; have it held while it is fixed, and follow local codes.",
@@ -44,7 +45,7 @@ def hanging(unit: Unit) -> Iterator[Finding]:
         has = f"a back {length_in(unit, thickest)} thick" if backs else "no back"
         yield Finding(
             Severity.WARNING,
-            "nothing to hang it by",
+            Rule.NOTHING_TO_HANG_BY,
             f"it hangs on the wall, and {has} holds no screws that carry it",
             f"Give it a `back` {length_in(unit, LEAST_BACK)} thick at least, or screw a rail to "
             "its top and sides, behind or under the top, and hang it by that.",
@@ -74,7 +75,7 @@ def _tied(unit: Unit, back: Part) -> Iterator[Finding]:
     if joints and glued:
         yield Finding(
             Severity.NOTE,
-            "back to be glued",
+            Rule.BACK_TO_BE_GLUED,
             f"it hangs by {named(back)}, which only its grooves hold",
             "Glue it into them all round.",
             (back.ref,),
@@ -84,7 +85,7 @@ def _tied(unit: Unit, back: Part) -> Iterator[Finding]:
         has = "no screw" if not screws else "1 screw" if screws == 1 else f"only {screws} screws"
         yield Finding(
             Severity.WARNING,
-            "nothing to hang it by",
+            Rule.NOTHING_TO_HANG_BY,
             f"it hangs by {named(back)}, and {has} {_HOLDS[screws > 1]} that to the carcass",
             "Screw a rail to its top and sides, behind or under the top, and hang it by that; or "
             "give `back` a sheet as `stock`, and a rebate that takes screws: `depth` as it is "

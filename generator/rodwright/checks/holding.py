@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named
 from rodwright.unit import FACE_FRAME, Joint, JointKind, Part, Role, Unit
 
@@ -48,7 +49,7 @@ def _butted(unit: Unit) -> Iterator[Finding]:
     if loose:
         yield Finding(
             Severity.WARNING,
-            "nothing holds it",
+            Rule.NOTHING_HOLDS_IT,
             f"{named(unit.part(loose[0]))} is butted: no screw holds it, and nothing marks its "
             f"place",
             "Choose `housed`, `screwed` or `dowelled` (`carcass.corners`, or its own `ends`); or "
@@ -72,7 +73,7 @@ def _frames(unit: Unit) -> Iterator[Finding]:
     refs = dict.fromkeys(ref for joint in glued for ref in (joint.first, joint.second))
     yield Finding(
         Severity.WARNING,
-        "frame only glued",
+        Rule.FRAME_ONLY_GLUED,
         f"only glue on end grain holds {named(unit.part(first.first))} and "
         f"{named(unit.part(first.second))} together",
         "Choose a `face_frame.joint` (dowels, biscuits, loose_tenons), with members wide "
@@ -95,7 +96,7 @@ def _cornices(unit: Unit) -> Iterator[Finding]:
         if part.ref not in held:
             yield Finding(
                 Severity.WARNING,
-                "nothing holds it",
+                Rule.NOTHING_HOLDS_IT,
                 f"{named(part)} lies on too little to be screwed or to take biscuits",
                 "Give the carcass a top (`carcass.top`), make `cornice.projection` smaller, or "
                 "write `place: lapped`.",
@@ -120,7 +121,7 @@ def _seams(unit: Unit) -> Iterator[Finding]:
             continue
         yield Finding(
             Severity.WARNING,
-            "back meets unfixed",
+            Rule.BACK_SEAM_UNFIXED,
             f"two panels of the back meet behind {named(divider)}, and its "
             f"{length_in(unit, thick)} are too thin to fix both to",
             f"Make the dividers of stock {length_in(unit, _SEAM)} thick at least "
@@ -140,7 +141,7 @@ def _backs(unit: Unit) -> Iterator[Finding]:
         if let_in and not any(joint.fixings for joint in joints):
             yield Finding(
                 Severity.WARNING,
-                "nothing holds it",
+                Rule.NOTHING_HOLDS_IT,
                 f"{named(part)} lies in its rebates on too little wood for pins",
                 "Give `back` more `depth` or a thinner `stock`, or write `fixing: applied`.",
                 (part.ref,),
@@ -179,7 +180,7 @@ def _racking(unit: Unit) -> Iterator[Finding]:
         if unit.opening is None:
             yield Finding(
                 Severity.NOTE,
-                "open back",
+                Rule.OPEN_BACK,
                 "without a back, only the carcass's joints keep it square",
                 "Fix it to the wall, or give it a `back`, if it is to carry much or stands high.",
                 refs,
@@ -204,7 +205,7 @@ def _racking(unit: Unit) -> Iterator[Finding]:
     )
     yield Finding(
         Severity.WARNING,
-        "nothing braces it",
+        Rule.NOTHING_BRACES_IT,
         f"without {lacking} the carcass isn't braced: {what}",
         f"{fix} a `back` (it braces best) or a `face_frame`, or {ends}.",
         refs,

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in
 from rodwright.opening.floor import floor_fall
 from rodwright.opening.gaps import BATTEN_LIMIT, NEGLIGIBLE, Gap
@@ -23,7 +24,7 @@ def levelling(unit: Unit) -> Iterator[Finding]:
         if plinth and unit.levelling:
             yield Finding(
                 Severity.NOTE,
-                "levelling",
+                Rule.PLINTH_PACKED_UP,
                 f"the plinth stands on the floor's high spot, and may be packed up to "
                 f"{length_in(unit, unit.levelling)} off the low side",
                 "Level it first, and fix the carcass to it once it lies true.",
@@ -36,7 +37,7 @@ def levelling(unit: Unit) -> Iterator[Finding]:
     if fall.gap > unit.levelling + NEGLIGIBLE:
         yield Finding(
             Severity.WARNING,
-            "levelling",
+            Rule.BASE_CANNOT_LEVEL,
             f"under the unit the floor falls by {likely} from its high spot (up to {most}), and "
             f"its base levels out {length_in(unit, unit.levelling)}",
             "Give the base more (`base.levelling`, or feet with a larger range), or make the "
@@ -48,7 +49,7 @@ def levelling(unit: Unit) -> Iterator[Finding]:
     elif plinth and fall.gap > NEGLIGIBLE:
         yield Finding(
             Severity.NOTE,
-            "levelling",
+            Rule.PLINTH_PACKED_UP,
             f"the plinth stands on the floor's high spot and is packed up by {likely} (up to "
             f"{most}) {_where(unit, fall)}, of the {length_in(unit, unit.levelling)} allowed",
             "Level it first, and fix the carcass to it once it lies true; a strip in front covers "

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH, Vector
 from rodwright.unit import FACE_FRAME, Easing, JointKind, Part, Role, Surface, Unit
@@ -35,7 +36,7 @@ def lippings(unit: Unit) -> Iterator[Finding]:
             most = strip.blank.thickness - reach
             yield Finding(
                 Severity.WARNING,
-                "lipping meets an eased edge",
+                Rule.LIPPING_AT_EASED_EDGE,
                 f"{named(strip)} reaches {length_in(unit, reach)} into the rounding of "
                 f"{named(member)}: a gap will show",
                 f"Make the lipping at most {length_in(unit, most)} thick, or ease the frame less.",

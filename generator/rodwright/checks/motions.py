@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.sweeping import Polygon, first_contact, overlap, rectangle, turned
 from rodwright.checks.wording import length_in, named, opening
 from rodwright.geometry import Box
@@ -104,7 +105,7 @@ def _swings(unit: Unit, turning: _Door, parts: Nearby[_Obstacle]) -> Iterator[Fi
         remedy = "Leave a wider gap, make the door thinner, or plane its closing edge to a bevel."
     yield Finding(
         Severity.ERROR if met < NEEDED else Severity.WARNING,
-        "a door's swing",
+        Rule.DOOR_STRIKES,
         f"{words} opens {met:.1f} of {abs(swing.angle):g} degrees and strikes {other.words}",
         remedy,
         (*swing.refs[:1], *other.refs),
@@ -121,7 +122,7 @@ def _over_floor(unit: Unit, motion: Motion, box: Box) -> Iterator[Finding]:
     if not unit.hung and low < ABOVE_FLOOR - TOUCHING:
         yield Finding(
             Severity.WARNING,
-            f"a {what} over the floor",
+            Rule.NEAR_FLOOR,
             f"{opening(unit, motion)} hangs {length_in(unit, low)} over the floor: where that "
             "rises, it scrapes",
             f"Leave at least {length_in(unit, ABOVE_FLOOR)}: give the unit a `base`, or let the "
@@ -147,7 +148,7 @@ def _neighbours(unit: Unit, one: _Door, other: _Door) -> Iterator[Finding]:
     )
     yield Finding(
         Severity.WARNING if grave else Severity.NOTE,
-        "open neighbours",
+        Rule.DOORS_STRIKE_EACH_OTHER,
         f"{opening(unit, first)} and {opening(unit, second)} can't both stand open: with one open "
         f"{abs(first.angle):g} degrees, {stops}",
         "Hang one of them on its other side, or limit how far they open (`hinge.opens`).",
@@ -199,7 +200,7 @@ def _slides(unit: Unit, slide: Slide, whole: Box, fixed: Nearby[_Obstacle]) -> I
         if depth > TOUCHING:
             yield Finding(
                 Severity.ERROR,
-                "a drawer's way",
+                Rule.DRAWER_STRIKES,
                 f"{opening(unit, slide)} runs {length_in(unit, depth)} into {other.words} as it is "
                 "drawn out",
                 "Move one of them, or make the drawer smaller.",
@@ -230,7 +231,7 @@ def _past_door(unit: Unit, slide: Slide, turning: _Door) -> Iterator[Finding]:
         severity = Severity.WARNING
     yield Finding(
         severity,
-        "a drawer and a door",
+        Rule.DRAWER_STRIKES_DOOR,
         f"{opening(unit, slide)} {words} {opening(unit, swing)} runs {length_in(unit, found)} into "
         f"it when that stands open {abs(swing.angle):g} degrees",
         "Let the door open further, or keep the drawer clear of it on packers (`drawers.packing`)."

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH, Box
 from rodwright.trade.movement import TABLE, quarter_sawn, stock_swelling
@@ -23,7 +24,6 @@ _FREE = {
 }
 _LET_IN = (JointKind.GROOVE, JointKind.REBATE)
 _FOR_BACK = "back"
-_RULE = "wood held across the grain"
 
 
 def cross_grain(unit: Unit) -> Iterator[Finding]:
@@ -60,7 +60,7 @@ def _held(unit: Unit, joint: Joint) -> Iterator[Finding]:
     low, high = unit.moisture
     yield Finding(
         Severity.WARNING,
-        _RULE,
+        Rule.HELD_ACROSS_GRAIN,
         f"{named(mover)} moves {length_in(unit, worst)} across its grain between "
         f"{low:g} and {high:g} % moisture, and {named(holder)} holds it: it will split or bow, or "
         f"its joint will give",
@@ -108,7 +108,7 @@ def _confined(unit: Unit, panel: Part) -> Iterator[Finding]:
         dry, wet = unit.moisture
         yield Finding(
             Severity.WARNING,
-            _RULE,
+            Rule.NO_ROOM_TO_SWELL,
             f"{named(panel)} swells {length_in(unit, grows)} between {dry:g} and "
             f"{wet:g} % moisture, and its {what} leave it {length_in(unit, room)}: it "
             f"will push the unit apart",

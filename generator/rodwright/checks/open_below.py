@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH
 from rodwright.unit import Role, Unit
@@ -25,7 +26,7 @@ def open_below(unit: Unit) -> Iterator[Finding]:
     lower = f"lower the bottom to {length_in(unit, flush)} (`carcass.bottom_height`)"
     yield Finding(
         Severity.WARNING,
-        "open below the bottom",
+        Rule.OPEN_BELOW_BOTTOM,
         f"between {named(rail)} and {named(bottom)} {length_in(unit, hole)} stay open: doors and "
         f"drawers open onto a hole, and one looks in under the bottom",
         "Write `face_frame.corners: butted`, so that the rail reaches up to the bottom"

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in
 from rodwright.opening.gaps import BATTEN_LIMIT, bent_at, gap_along, side_length
 from rodwright.opening.readings import EDGES, FLOOR_ASSUMED, PLUMB_ASSUMED, TOP_ASSUMED
@@ -43,7 +44,7 @@ def _too_few(read: OpeningReadings) -> Iterator[Finding]:
     )
     yield Finding(
         Severity.WARNING,
-        "readings",
+        Rule.TOO_FEW_WIDTHS,
         f"{wanted} wanted before anything is cut: {shown} show a belly in the walls",
         "Read the width at the floor, half-way up and under the top (`bottom`, `middle`, `top`).",
         figure=float(read.widths),
@@ -58,7 +59,7 @@ def _too_few_heights(read: OpeningReadings) -> Iterator[Finding]:
         return
     yield Finding(
         Severity.NOTE,
-        "readings",
+        Rule.TOO_FEW_HEIGHTS,
         f"{'two heights show' if read.heights > 1 else 'a single height shows'} no hump in the "
         "floor and no sag in the top",
         "Read the height half-way across too (`left`, `middle`, `right`), or hold a straight edge "
@@ -80,7 +81,7 @@ def _contradictions(unit: Unit, read: OpeningReadings) -> Iterator[Finding]:
         whose = "" if plane == "front" else f" of the {plane} plane"
         yield Finding(
             Severity.WARNING,
-            "contradictory readings",
+            Rule.CONTRADICTORY_READINGS,
             f"readings{whose} contradict each other: {told}",
             "Measure again: "
             + ", or ".join(each.reading for each in found)
@@ -100,7 +101,7 @@ def _leans(unit: Unit, shape: OpeningShape, read: OpeningReadings) -> Iterator[F
         # Widths alone: either wall may have all of it.
         yield Finding(
             Severity.WARNING,
-            "readings",
+            Rule.NO_LEVEL_TAKEN,
             f"the walls come {length_in(unit, abs(closing))} "
             f"{'nearer each other' if closing > 0 else 'farther apart'} going up "
             f"{length_in(unit, round(over))}, and nobody put a level to them: which of them "
@@ -119,7 +120,7 @@ def _leans(unit: Unit, shape: OpeningShape, read: OpeningReadings) -> Iterator[F
         what = "plumb" if upright else "level"
         yield Finding(
             Severity.WARNING,
-            "readings",
+            Rule.NO_LEVEL_TAKEN,
             f"by the other readings the {name} is {length_in(unit, abs(out[name]))} out "
             f"of {what} over {length_in(unit, round(over))}, and nobody put a level to it",
             f"Hold a level or a plumb line to it, and add `opening.{what}."
@@ -162,7 +163,7 @@ def _battens(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
         if widest.gap > BATTEN_LIMIT:
             yield Finding(
                 Severity.WARNING,
-                "packing",
+                Rule.BATTEN_WANTED,
                 f"at the {side} wall {length_in(unit, widest.gap)} are to be packed (up "
                 f"to {length_in(unit, widest.most)}), and packers hold no screw beyond "
                 f"{length_in(unit, BATTEN_LIMIT)}",

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import named, weight_in
 from rodwright.mass import unit_weight, weight
 from rodwright.opening.cautions import SERVICES
@@ -22,7 +23,7 @@ def safety(unit: Unit) -> Iterator[Finding]:
     if unit.opening is not None:
         yield Finding(
             Severity.CAUTION,
-            "walls",
+            Rule.CABLES_AND_PIPES,
             "before drilling into a wall, find the cables and pipes in it",
             "Leave wiring, pipes and anything structural to licensed people; follow local codes.",
             measure="",
@@ -32,7 +33,7 @@ def safety(unit: Unit) -> Iterator[Finding]:
         if service in unit.services:
             yield Finding(
                 Severity.CAUTION,
-                "services",
+                Rule.SERVICES_IN_CUT_OUT,
                 f"a {service} stays where the unit is cut out round it",
                 f"Leave it in reach, and leave work on it to a licensed {who}; turn the supply off "
                 "before you cut or drill near it, and follow local codes.",
@@ -45,7 +46,7 @@ def safety(unit: Unit) -> Iterator[Finding]:
     if any(is_glass(material) for material in sheets):
         yield Finding(
             Severity.CAUTION,
-            "glass",
+            Rule.GLASS,
             "glass that breaks in a door or a low shelf cuts",
             "Order it as safety glass, toughened or laminated, cut, drilled and polished by the "
             "glazier; local codes say where it must be.",
@@ -56,7 +57,7 @@ def safety(unit: Unit) -> Iterator[Finding]:
     if dusty:
         yield Finding(
             Severity.CAUTION,
-            "dust",
+            Rule.DUST,
             f"cutting {' and '.join(dusty)} makes fine dust that harms the lungs",
             "Extract it at the saw and wear a fitted mask.",
             measure="",
@@ -76,7 +77,7 @@ def _lifting(unit: Unit) -> Iterator[Finding]:
         more = f", and {len(others)} more than {weight_in(unit, TWO_PERSON_LIFT)}" if others else ""
         yield Finding(
             Severity.CAUTION,
-            "lifting",
+            Rule.HEAVY_PART,
             f"{named(first)} weighs {most}{more}",
             "Have two people lift each.",
             tuple(part.ref for part in heavy),
@@ -89,7 +90,7 @@ def _lifting(unit: Unit) -> Iterator[Finding]:
     if whole > TWO_PERSON_LIFT:
         yield Finding(
             Severity.CAUTION,
-            "lifting",
+            Rule.HEAVY_UNIT,
             f"the whole unit weighs {weight_in(unit, whole)}",
             "Assemble it where it will stand, or lift it with enough people.",
             (),

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from math import acos, asin, atan2, cos, hypot, pi, sin
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH, Box
 from rodwright.unit import FACE_FRAME, JointKind, Part, Role, Unit
@@ -86,7 +87,7 @@ def _finding(unit: Unit, shelf: Part, box: Box, room: Room) -> Finding:
     if way:
         return Finding(
             Severity.NOTE,
-            "shelf at a slant",
+            Rule.SHELF_AT_SLANT,
             f"{behind}: {way}; the opening is {say(room.rise)} high and {say(room.depth)} deep",
             "Try one before the shelves are finished.",
             (shelf.ref,),
@@ -96,7 +97,7 @@ def _finding(unit: Unit, shelf: Part, box: Box, room: Room) -> Finding:
         )
     return Finding(
         Severity.WARNING,
-        "shelf can't go in",
+        Rule.SHELF_CANNOT_GO_IN,
         f"{named(shelf)}, {say(long)} long, can't be tilted in past a face frame {say(room.clear)} "
         f"clear and {say(room.rise)} high, with {say(room.depth)} behind it and {say(room.width)} "
         "between the uprights",

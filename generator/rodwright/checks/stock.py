@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH
 from rodwright.unit import Grain, Part, Role, Stock, Unit
@@ -34,7 +35,7 @@ def _thickness(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
     if wrong:
         yield Finding(
             Severity.ERROR,
-            "thickness of the stock",
+            Rule.STOCK_THICKNESS,
             f"{named(part)} is {length_in(unit, thick)} thick; `{stock.name}` is "
             f"{length_in(unit, stock.thickness)}",
             "Name stock of that thickness, or change the part's.",
@@ -58,7 +59,7 @@ def _sheet(unit: Unit, part: Part, sheet: tuple[float, float]) -> Iterator[Findi
         grain = "" if stock.grain is Grain.NONE else " with its grain lengthwise"
         yield Finding(
             Severity.ERROR,
-            "larger than its sheet",
+            Rule.LARGER_THAN_SHEET,
             f"{named(part)} needs a blank {length_in(unit, length)} x {length_in(unit, width)}"
             f"{grain}; that is {length_in(unit, over)} more than a sheet of `{stock.name}`",
             _remedy(unit, part),
@@ -102,7 +103,7 @@ def _boards(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
     if length > longest + TOUCH:
         yield Finding(
             Severity.ERROR,
-            "longer than every board",
+            Rule.LONGER_THAN_BOARDS,
             f"{named(part)} needs a blank {length_in(unit, length)} long; the longest board of "
             f"`{stock.name}` is {length_in(unit, longest)}",
             "Get longer boards, or make the part in two.",
@@ -114,7 +115,7 @@ def _boards(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
     if section > widest + TOUCH:
         yield Finding(
             Severity.WARNING,
-            "wider than every board",
+            Rule.WIDER_THAN_BOARDS,
             f"{named(part)} needs a blank {length_in(unit, section)} wide; the widest board of "
             f"`{stock.name}` is {length_in(unit, widest)}",
             "Glue boards up edge to edge, or get wider ones.",

@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, weight_in
 from rodwright.geometry import Vector
 from rodwright.mass import centre_of_mass, unit_weight
@@ -58,7 +59,7 @@ def tipping(unit: Unit) -> Iterator[Finding]:
     if height > TIPPING_HEIGHT:
         yield Finding(
             Severity.WARNING,
-            "tipping",
+            Rule.TALL_AND_FREESTANDING,
             f"a freestanding unit {length_in(unit, height)} high can tip over",
             f"{_REMEDY} If it hangs on the wall, write `hung: true`.",
             figure=height,
@@ -97,7 +98,7 @@ def _drawn_out(balance: Stability, unit: Unit) -> Finding:
         )
     return Finding(
         Severity.WARNING,
-        "tipping",
+        Rule.TIPS_WITH_DRAWERS_OUT,
         said,
         f"{_REMEDY} Keep heavy things in the lowest drawers.",
         figure=load,

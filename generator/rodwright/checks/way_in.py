@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in
 from rodwright.unit import Unit
 from rodwright.way.remedies import Remedy, remedies, steps_for
@@ -24,7 +25,7 @@ def way_in(unit: Unit) -> Iterator[Finding]:
         at_the_opening = step.place.startswith("the opening")
         yield Finding(
             Severity.WARNING,
-            "way in",
+            Rule.WAY_TOO_TIGHT,
             f"{step.place}: the finished unit is {length_in(unit, -step.spare)} short "
             f"({step.tight}) when held at its best, {step.held}",
             ("`rodwright way-in` looks for a tilted path.  " if at_the_opening else "") + remedy,
@@ -34,7 +35,7 @@ def way_in(unit: Unit) -> Iterator[Finding]:
         )
     yield Finding(
         Severity.CAUTION,
-        "way in",
+        Rule.CARRYING_IN,
         "turning a large piece on stairs and round corners crushes hands and backs",
         "Walk the way empty first, agree on who leads, keep nobody below the load on stairs, and "
         "take doors off their hinges; stairs are not worked out here.",

@@ -8,6 +8,7 @@ from itertools import combinations, product
 
 from rodwright.checks.bores import bores
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named, words
 from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.unit import (
@@ -58,7 +59,7 @@ def _outside(unit: Unit, part: Part) -> Iterator[Finding]:
         if over > TOUCH:
             yield Finding(
                 Severity.ERROR,
-                "working outside the blank",
+                Rule.OUTSIDE_BLANK,
                 f"a {words(working)} reaches {length_in(unit, over)} past the edge of "
                 f"{named(part)}",
                 "Move it in, or make the part larger.",
@@ -96,7 +97,7 @@ def _deep(unit: Unit, part: Part) -> Iterator[Finding]:
         if working.depth >= through - TOUCH:
             yield Finding(
                 Severity.ERROR,
-                "depth",
+                Rule.RIGHT_THROUGH,
                 f"a {words(working)} {length_in(unit, working.depth)} deep goes right through "
                 f"{named(part)}, which is {length_in(unit, through)} there",
                 "Make it shallower, or use thicker stock.",
@@ -108,7 +109,7 @@ def _deep(unit: Unit, part: Part) -> Iterator[Finding]:
         elif working.depth > most + TOUCH:
             yield Finding(
                 Severity.WARNING,
-                "depth",
+                Rule.DEEPER_THAN_HALF,
                 f"a {words(working)} in {named(part)} is {length_in(unit, working.depth)} deep, "
                 f"more than half of {length_in(unit, through)}",
                 "Keep housings and grooves to a third of the thickness, a half at the most.",
@@ -142,7 +143,7 @@ def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
         if beside < LEAST_TONGUE - TOUCH:
             yield Finding(
                 Severity.WARNING,
-                "thin tongue",
+                Rule.THIN_TONGUE,
                 f"beside a {words(working)} in {named(part)} only {length_in(unit, beside)} of "
                 "wood is left at the edge",
                 f"Leave at least {length_in(unit, LEAST_TONGUE)}: "
@@ -156,7 +157,7 @@ def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
         if left is not None and left < LEAST_TONGUE - TOUCH:
             yield Finding(
                 Severity.WARNING,
-                "thin tongue",
+                Rule.THIN_TONGUE,
                 f"between a {words(first)} and a {words(second)} in {named(part)} only "
                 f"{length_in(unit, left)} of wood is left",
                 f"Leave at least {length_in(unit, LEAST_TONGUE)}: cut them shallower or apart.",
@@ -196,7 +197,7 @@ def _crossing_mitres(unit: Unit, part: Part) -> Iterator[Finding]:
     if mitres and short <= 0:
         yield Finding(
             Severity.ERROR,
-            "mitres cross",
+            Rule.MITRES_CROSS,
             f"the mitres of {named(part)} cross: {length_in(unit, -short)} are missing between "
             f"its short points",
             "Make the part longer or narrower.",
@@ -225,7 +226,7 @@ def _past_the_saw(unit: Unit) -> Iterator[Finding]:
         ref, tilt = next(iter(tilts.items()))
         yield Finding(
             Severity.WARNING,
-            "bevel past the saw",
+            Rule.BEVEL_PAST_SAW,
             f"the bevel on {named(unit.part(ref))} wants a saw tilted {shown} degrees from square; "
             f"most stop at {STEEPEST:g}",
             f"Stand the board on that edge against a tall fence and tilt the saw {90 - tilt:.1f} "

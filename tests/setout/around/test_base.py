@@ -12,6 +12,7 @@ import pytest
 
 from kit.specs import STOCK, of_role, problems_of, unit_from
 from rodwright.checks import check_parts, check_solids
+from rodwright.checks.rules import Rule
 from rodwright.unit import Hole, JointKind, Notch, Part, Role, Unit
 
 SIZE = "size: {width: 800, height: 900, depth: 400}\n"
@@ -292,7 +293,7 @@ def test_a_base_leaves_a_solid_bottom_room_from_its_front_on(kind: str) -> None:
         assert free == (box.size[1] > 100 or box.low[1] > front + 100)
         assert ("slots" in joint.fixings[0].pilot) == free
     assert len({joint.kind for joint in carried}) == 2
-    assert not [each for each in check_parts(unit) if each.rule == "wood held across the grain"]
+    assert not [each for each in check_parts(unit) if each.rule is Rule.HELD_ACROSS_GRAIN]
 
 
 def test_runners_on_solid_sides_go_through_slots() -> None:
@@ -318,5 +319,5 @@ def test_runners_on_solid_sides_go_through_slots() -> None:
         assert washers.count == screws.count
     assert not [
         each for each in check_parts(unit)
-        if each.rule == "wood held across the grain" and runners & set(each.parts)
+        if each.rule is Rule.HELD_ACROSS_GRAIN and runners & set(each.parts)
     ]  # fmt: skip

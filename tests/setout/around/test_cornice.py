@@ -10,6 +10,7 @@ import pytest
 
 from kit.specs import STOCK, of_role, problems_of, unit_from
 from rodwright.checks import check_parts, check_solids
+from rodwright.checks.rules import Rule
 from rodwright.unit import Joint, JointKind, Mitre, Role, Surface, Unit
 
 SIZE = "size: {width: 800, height: 2000, depth: 400}\n"
@@ -62,7 +63,7 @@ def test_in_an_opening_there_are_no_returns_unless_asked_for() -> None:
     assert front.blank.length == 860 - 7
     both = unit_from(ALCOVE, cornice=LAPPED | {"returns": "both"}, fit={"sides": 25})
     assert len(of_role(both, Role.CORNICE)) == 3
-    assert "larger than the opening" not in {each.rule for each in check_parts(both)}
+    assert Rule.LARGER_THAN_OPENING not in {each.rule for each in check_parts(both)}
     assert check_solids(both) == ()
 
 
@@ -152,7 +153,7 @@ def test_boards_that_stand_on_too_little_are_held_by_blocks(projection: int, top
         assert min(across) >= 30 - 1e-6
         assert low[2] == front.low[2]
     assert check_solids(unit) == ()
-    assert "nothing holds it" not in {each.rule for each in check_parts(unit)}
+    assert Rule.NOTHING_HOLDS_IT not in {each.rule for each in check_parts(unit)}
 
 
 def test_without_a_top_a_board_set_out_too_far_is_told() -> None:
@@ -160,7 +161,7 @@ def test_without_a_top_a_board_set_out_too_far_is_told() -> None:
     carcass = {"stock": "ply", "top": "none"}
     found = [
         each for each in check_parts(unit_from(SIZE, cornice=wish, carcass=carcass))
-        if each.rule == "nothing holds it"
+        if each.rule is Rule.NOTHING_HOLDS_IT
     ]  # fmt: skip
     assert {ref for each in found for ref in each.parts} == {"CN1", "CN2", "CN3"}
     assert "`cornice.projection`" in found[0].remedy
@@ -192,7 +193,7 @@ def test_a_return_on_a_solid_side_is_screwed_through_slots() -> None:
     assert f"slots 4.5 x {ceil(4.5 + 2 * meet * 0.00365 * 6):g} mm" in joint.fixings[0].pilot
     assert not [
         each for each in check_parts(unit)
-        if each.rule == "wood held across the grain" and left.ref in each.parts
+        if each.rule is Rule.HELD_ACROSS_GRAIN and left.ref in each.parts
     ]  # fmt: skip
 
 

@@ -11,6 +11,7 @@ import pytest
 
 from kit.specs import STOCK, of_role, problems_of, unit_from
 from rodwright.checks import check_parts, check_solids
+from rodwright.checks.rules import Rule
 from rodwright.mass import mass_of
 from rodwright.solids import solid_of
 from rodwright.unit import Bevel, Part, Role, Surface, Unit
@@ -43,7 +44,7 @@ def test_strips_fill_an_even_gap() -> None:
     assert top.bounds().low == pytest.approx((0.0, 0.0, 2085.0))
     assert left.shape == _named(unit, "Right scribe").shape
     assert check_solids(unit) == ()
-    assert {"open gap", "fitting gap", "larger than the opening"}.isdisjoint(
+    assert {Rule.OPEN_GAP, Rule.UNUSUAL_GAP, Rule.LARGER_THAN_OPENING}.isdisjoint(
         finding.rule for finding in check_parts(unit)
     )
 

@@ -11,6 +11,7 @@ import pytest
 
 from kit.specs import STOCK, of_role, problems_of, spec_from, unit_from
 from rodwright.checks import check_parts, check_solids
+from rodwright.checks.rules import Rule
 from rodwright.mass import mass_of
 from rodwright.problems import Problems
 from rodwright.setout.bench import Bench
@@ -154,7 +155,7 @@ def test_in_an_opening_it_may_reach_to_the_walls() -> None:
     wish = {"stock": "oak25", "overhang": {"sides": 10, "rear": 20}}
     unit = unit_from(ALCOVE, worktop=wish)
     assert of_role(unit, Role.WORKTOP)[0].blank.size == (820.0, 440.0, 25.0)
-    assert not [each for each in check_parts(unit) if each.rule == "larger than the opening"]
+    assert not [each for each in check_parts(unit) if each.rule is Rule.LARGER_THAN_OPENING]
 
 
 @pytest.mark.parametrize(
@@ -229,7 +230,7 @@ def test_solid_wood_screwed_down_is_found(stock: str, fixing: str, held: bool) -
     found = [
         each
         for each in check_parts(unit)
-        if each.rule == "wood held across the grain" and top.ref in each.parts
+        if each.rule is Rule.HELD_ACROSS_GRAIN and top.ref in each.parts
     ]
     assert bool(found) is held
 

@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from kit.specs import of_role, unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.unit import Fixing, Hole, Joint, JointKind, Role, Unit
 
 SIZE = "size: {width: 800, height: 900, depth: 300}\n"
@@ -21,7 +22,7 @@ BACKS = """stock:
   rear: {kind: sheet, material: birch plywood, thickness: 9}
   pine: {kind: board, material: pine, thickness: 10}
 """
-RULE = "nothing to hang it by"
+RULE = Rule.NOTHING_TO_HANG_BY
 
 
 def _unit(**more: Any) -> Unit:
@@ -42,7 +43,7 @@ def _fixing(joint: Joint) -> Fixing:
     return fixing
 
 
-def _told(unit: Unit, rule: str) -> list[Finding]:
+def _told(unit: Unit, rule: Rule) -> list[Finding]:
     return [each for each in check_parts(unit) if each.rule == rule]
 
 
@@ -106,7 +107,7 @@ def test_the_back_of_what_hangs_is_screwed_into_its_rebates(unit_name: str) -> N
         if min(into) < 0:
             assert min(into) <= -2 * thin + 1e-6
     assert not _told(unit, RULE)
-    assert not _told(unit, "hole near an edge")
+    assert not _told(unit, Rule.HOLE_NEAR_EDGE)
 
 
 def test_what_hangs_by_pins_is_told() -> None:
@@ -123,7 +124,7 @@ def test_what_hangs_by_pins_is_told() -> None:
 def test_a_grooved_back_that_hangs_is_to_be_glued() -> None:
     unit = _unit(back={"stock": "rear", "fixing": "grooved"}, hung=True)
     assert not _told(unit, RULE)
-    (found,) = _told(unit, "back to be glued")
+    (found,) = _told(unit, Rule.BACK_TO_BE_GLUED)
     assert found.remedy == "Glue it into them all round."
     wood = _unit(back={"stock": "pine", "fixing": "grooved"}, hung=True)
     assert _told(wood, RULE)
@@ -145,8 +146,9 @@ def test_a_back_of_solid_wood_is_free_to_move(split: bool) -> None:
         box = backs[joint.second].bounds()
         assert joint.at[0] == pytest.approx(box.centre[0], abs=3.0)
         assert (joint.kind, _fixing(joint).count) == (JointKind.BUTTONED, 1)
-    assert not _told(unit, "wood held across the grain")
-    assert not _told(unit, "back meets unfixed")
+    assert not _told(unit, Rule.HELD_ACROSS_GRAIN)
+    assert not _told(unit, Rule.NO_ROOM_TO_SWELL)
+    assert not _told(unit, Rule.BACK_SEAM_UNFIXED)
 
 
 def test_a_back_of_solid_wood_that_hangs_is_told() -> None:
@@ -156,14 +158,14 @@ def test_a_back_of_solid_wood_that_hangs_is_told() -> None:
 
 def test_rebates_that_leave_solid_wood_no_room_are_told() -> None:
     back = {"stock": "pine", "fixing": "rebated", "clearance": 1}
-    (found,) = _told(_unit(back=back), "wood held across the grain")
+    (found,) = _told(_unit(back=back), Rule.NO_ROOM_TO_SWELL)
     assert "its rebates leave it 2 mm" in found.message
 
 
 def test_a_rebate_too_shallow_for_pins_is_told() -> None:
     unit = _unit(back={"stock": "thin", "fixing": "rebated", "depth": 5})
     assert not any(joint.fixings for joint in _rim(unit))
-    (found,) = _told(unit, "nothing holds it")
+    (found,) = _told(unit, Rule.NOTHING_HOLDS_IT)
     assert "too little wood for pins" in found.message
 
 
@@ -189,7 +191,7 @@ stock:
     if hung and carcass >= 18:
         assert names == {"wood screw"}
     assert math.isclose(sum(_fixing(joint).count for joint in rim) % 2, 0)
-    assert not _told(unit, "nothing holds it")
+    assert not _told(unit, Rule.NOTHING_HOLDS_IT)
 
 
 @pytest.mark.parametrize(
@@ -211,11 +213,11 @@ stock:
 """
     back = {"stock": "thin", "fixing": "rebated"}
     unit = unit_from(text, carcass={"stock": "ply"}, interior=columns, back=back)
-    (found,) = _told(unit, "larger than its sheet")
+    (found,) = _told(unit, Rule.LARGER_THAN_SHEET)
     assert ("`back.split: true`" in found.remedy) == told
     if told:
         assert "behind DV1" in found.remedy
         split = unit_from(
             text, carcass={"stock": "ply"}, interior=columns, back=back | {"split": True}
         )
-        assert not _told(split, "larger than its sheet")
+        assert not _told(split, Rule.LARGER_THAN_SHEET)

@@ -16,6 +16,7 @@ from pydantic import ValidationError
 from kit.specs import of_role, problems_of, unit_from
 from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Severity
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import named, opening
 from rodwright.problems import ProblemsError
 from rodwright.setout.carcass.spaces import AIR, behind
@@ -450,8 +451,8 @@ def test_clean(kind: str, hung: str, more: str, count: int, hinge: str) -> None:
     assert check_solids(unit) == ()
     grave = (Severity.ERROR, Severity.WARNING)
     found = [each for each in check_parts(unit) if each.severity in grave]
-    binds = {"a door binds"} if kind == "slab" else set()
-    assert {each.rule for each in found} - binds <= {"tipping"}, found
+    binds = {Rule.FRONT_SWELLS_SHUT} if kind == "slab" else set()
+    assert {each.rule for each in found} - binds <= {Rule.TALL_AND_FREESTANDING}, found
 
 
 def test_thick_narrow_door_strikes_at_its_closing_edge() -> None:
@@ -460,7 +461,7 @@ def test_thick_narrow_door_strikes_at_its_closing_edge() -> None:
         "size: {width: 116, height: 900, depth: 400}\n"
         "interior: {doors: {stock: ash, hinge: {count: 2}}}"
     )
-    (found,) = (each for each in check_parts(unit) if each.rule == "a door's swing")
+    (found,) = (each for each in check_parts(unit) if each.rule is Rule.DOOR_STRIKES)
     assert found.severity is Severity.ERROR
     assert "bevel" in found.remedy
 
@@ -473,7 +474,7 @@ def test_walls_beside_the_opening(setback: int, strikes: bool) -> None:
         f"face_frame: {{stock: ash, width: 45, setback: {setback}}}\n"
         "interior: {doors: {count: 2}}"
     )
-    found = [each.message for each in check_parts(unit) if each.rule == "a door's swing"]
+    found = [each.message for each in check_parts(unit) if each.rule is Rule.DOOR_STRIKES]
     assert [any(f"the {side} wall" in each for each in found) for side in ("left", "right")] == (
         [strikes] * 2
     )
@@ -486,7 +487,7 @@ def test_drawers_behind_a_door(packing: int, clear: bool) -> None:
         SIZE + "interior: {doors: {hinge: {opens: 90}},"
         f" drawers: {{count: 3, packing: {packing}}}}}"
     )
-    found = [each for each in check_parts(unit) if each.rule == "a drawer and a door"]
+    found = [each for each in check_parts(unit) if each.rule is Rule.DRAWER_STRIKES_DOOR]
     assert (found == []) == clear
     if not clear:
         assert found[0].figure == pytest.approx(18)
@@ -504,7 +505,7 @@ def test_solid_slab_binds(width: int, gap: float, binds: bool) -> None:
         f"interior: {{doors: {{stock: ash, gap: {gap}, hinge: {{count: 2}}}}}}"
     )
     grows = 0.00274 * 6 * (width - 36 - 2 * gap)
-    found = [each for each in check_parts(unit) if each.rule == "a door binds"]
+    found = [each for each in check_parts(unit) if each.rule is Rule.FRONT_SWELLS_SHUT]
     assert [each.figure for each in found] == ([pytest.approx(grows)] if binds else [])
     assert (grows > gap) == binds
 

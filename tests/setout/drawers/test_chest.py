@@ -14,6 +14,7 @@ from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Severity
 from rodwright.checks.motions import motions
 from rodwright.checks.movement import cross_grain
+from rodwright.checks.rules import Rule
 from rodwright.checks.wording import named
 from rodwright.handover.lists import parts_list
 from rodwright.unit import Fixing, Groove, Hole, JointKind, Mortise, Part, Role, Slide, Unit
@@ -207,8 +208,8 @@ def test_solids_are_clean_and_drawers_come_out(
     grave = (Severity.ERROR, Severity.WARNING)
     said = {each.rule for each in check_parts(unit) if each.severity in grave}
     # The fronts are of solid ash, some 350 high; overlay ones hang just over the floor.
-    low = {"a drawer over the floor"} if hung == "overlay" else set()
-    assert said == {"tipping", "a drawer binds", *low}
+    low = {Rule.NEAR_FLOOR} if hung == "overlay" else set()
+    assert said == {Rule.TIPS_WITH_DRAWERS_OUT, Rule.FRONT_SWELLS_SHUT, *low}
     slides = [each for each in unit.motions if isinstance(each, Slide)]
     assert [len(slide.refs) for slide in slides] == [6, 6]
     assert {unit.part(ref).group for ref in slides[1].refs} == {"Drawer 2"}
@@ -254,7 +255,7 @@ def test_boxes_stay_inside_and_clear_by_what_slides_take(
         # Drawn out, the whole box stands before what it passed through, or two thirds of it.
         out = -slide.travel[1] / (max(each.high[1] for each in box) - box[0].low[1])
         assert out == pytest.approx(2 / 3 if kind == "runners" else 1.0)
-    assert {each.rule for each in motions(unit)} <= {"a drawer over the floor"}
+    assert {each.rule for each in motions(unit)} <= {Rule.NEAR_FLOOR}
 
 
 def test_handles_are_drilled_through_front_and_box() -> None:
@@ -436,7 +437,7 @@ def test_fronts_just_over_the_floor_are_told(more: dict[str, Any], said: bool) -
     """An overlay front covers the bottom but for half a gap of 2: its edge is 1 over the floor."""
     wish = {"drawers": {"count": 2, "hung": "overlay"}}
     unit = unit_from(SIZE, interior=wish, back=BACK, **more)
-    found = [each for each in check_parts(unit) if each.rule == "a drawer over the floor"]
+    found = [each for each in check_parts(unit) if each.rule is Rule.NEAR_FLOOR]
     assert bool(found) is said
     if not more:
         assert (found[0].figure, found[0].limit) == (pytest.approx(1.0), 5.0)

@@ -8,6 +8,7 @@ import pytest
 
 from kit.specs import problems_of, unit_from
 from rodwright.checks import check_parts, check_solids
+from rodwright.checks.rules import Rule
 from rodwright.handover.lists import hardware_list
 from rodwright.unit import Joint, JointKind, Role, Unit
 
@@ -107,8 +108,8 @@ def test_the_frame_is_fixed_to_every_edge_behind_it(
 
 def test_glue_alone_is_told_where_only_end_grain_is_glued() -> None:
     rules = [each.rule for each in check_parts(_unit(joint="glue"))]
-    assert rules.count("frame only glued") == 1
-    assert "frame only glued" not in {each.rule for each in check_parts(_unit())}
+    assert rules.count(Rule.FRAME_ONLY_GLUED) == 1
+    assert Rule.FRAME_ONLY_GLUED not in {each.rule for each in check_parts(_unit())}
 
 
 def test_no_loose_shelf_is_fixed_to_the_frame() -> None:
