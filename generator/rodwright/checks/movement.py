@@ -13,15 +13,6 @@ from rodwright.trade.movement import TABLE, quarter_sawn, stock_swelling
 from rodwright.unit import Groove, Joint, JointKind, Part, Rebate, Role, Unit
 from rodwright.unit.crossing import ACCEPTED, crossing
 
-_FREE = {
-    JointKind.RESTING,
-    JointKind.HINGED,
-    JointKind.SLIDING,
-    JointKind.FLOATING,
-    JointKind.BUTTONED,
-    JointKind.CLIPPED,
-    JointKind.STANDING,
-}
 _LET_IN = (JointKind.GROOVE, JointKind.REBATE)
 _FOR_BACK = "back"
 
@@ -37,7 +28,7 @@ def cross_grain(unit: Unit) -> Iterator[Finding]:
     every other is rigid.
     """
     for joint in unit.joints:
-        if joint.kind not in _FREE and not _loose_back(unit, joint):
+        if not joint.kind.free and not _loose_back(unit, joint):
             yield from _held(unit, joint)
     for part in unit.parts:
         if part.role is Role.BACK and part.blank.stock.kind == "board":

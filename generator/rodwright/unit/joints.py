@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import Literal
 
 from rodwright.geometry.vectors import Vector
 
@@ -37,10 +38,38 @@ class JointKind(StrEnum):
     @property
     def meets(self) -> bool:
         """Whether parts joined so must touch."""
-        return self not in (
-            JointKind.RESTING, JointKind.HINGED, JointKind.SLIDING, JointKind.FLOATING,
-            JointKind.CLIPPED,
-        )  # fmt: skip
+        return _KINDS[self][0] == "meets"
+
+    @property
+    def free(self) -> bool:
+        """Whether it leaves wood play across its grain."""
+        return _KINDS[self][1] == "free"
+
+
+_KINDS: dict[JointKind, tuple[Literal["meets", "apart"], Literal["rigid", "free"]]] = {
+    JointKind.BUTT: ("meets", "rigid"),
+    JointKind.HOUSING: ("meets", "rigid"),
+    JointKind.REBATE: ("meets", "rigid"),
+    JointKind.GROOVE: ("meets", "rigid"),
+    JointKind.MITRE: ("meets", "rigid"),
+    JointKind.FACE_GLUED: ("meets", "rigid"),
+    JointKind.EDGE_GLUED: ("meets", "rigid"),
+    JointKind.RESTING: ("apart", "free"),
+    JointKind.SCREWED: ("meets", "rigid"),
+    JointKind.PINNED: ("meets", "rigid"),
+    JointKind.TONGUE: ("meets", "rigid"),
+    JointKind.DOWEL: ("meets", "rigid"),
+    JointKind.BISCUIT: ("meets", "rigid"),
+    JointKind.LOOSE_TENON: ("meets", "rigid"),
+    JointKind.POCKET_SCREW: ("meets", "rigid"),
+    JointKind.KNOCK_DOWN: ("meets", "rigid"),
+    JointKind.HINGED: ("apart", "free"),
+    JointKind.SLIDING: ("apart", "free"),
+    JointKind.FLOATING: ("apart", "free"),
+    JointKind.BUTTONED: ("meets", "free"),
+    JointKind.CLIPPED: ("apart", "free"),
+    JointKind.STANDING: ("meets", "free"),
+}
 
 
 @dataclass(frozen=True, slots=True)
