@@ -155,75 +155,85 @@ def _pocket(
 
 def probes(frame: Frame, text: str) -> Iterator[Probe]:
     """Points that a text says are cut away, each with some round it that should not all be."""
-    if found := HOLES.match(text):
-        for along in floats(found["along"]):
-            places = {
-                frame.measured_along(found["end"]): along,
-                frame.measured_along(found["side"]): float(found["across"]),
-            }
+    for pattern, told in TOLD.items():
+        if found := pattern.match(text):
+            yield from told(frame, found)
+            return
+    assert SLOPING.match(text), text
+
+
+def _on(frame: Frame, found: re.Match[str], along: float, across: float) -> dict[int, float]:
+    return {
+        frame.measured_along(found["end"]): along,
+        frame.measured_along(found["side"]): across,
+    }
+
+
+def _holes(frame: Frame, found: re.Match[str]) -> Iterator[Probe]:
+    for along in floats(found["along"]):
+        places = _on(frame, found, along, float(found["across"]))
+        yield _hole(frame, found["on"], found["deep"], float(found["dia"]), places)
+
+
+def _rows(frame: Frame, found: re.Match[str]) -> Iterator[Probe]:
+    count, pitch = int(found["count"]), float(found["pitch"])
+    first, last = float(found["first"]), float(found["last"])
+    assert (last - first) / (count - 1) == pytest.approx(pitch, abs=0.06)
+    for across in floats(found["across"]):
+        for number in range(count):
+            places = _on(frame, found, first + number * pitch, across)
             yield _hole(frame, found["on"], found["deep"], float(found["dia"]), places)
-    elif found := ROWS.match(text):
-        count, first, last = int(found["count"]), float(found["first"]), float(found["last"])
-        assert (last - first) / (count - 1) == pytest.approx(float(found["pitch"]), abs=0.06)
-        for across in floats(found["across"]):
-            for number in range(count):
-                places = {
-                    frame.measured_along(found["end"]): first + number * float(found["pitch"]),
-                    frame.measured_along(found["side"]): across,
-                }
-                yield _hole(frame, found["on"], found["deep"], float(found["dia"]), places)
-    elif found := CHANNEL.match(text):
-        across = frame.measured_along(found["side"])
-        low, high = float(found["at"]), float(found["at"]) + float(found["width"])
-        yield from _long(frame, found, across, low, high)
-    elif found := REBATE.match(text):
-        across, width = frame.axis(found["edge"]), float(found["width"])
-        low, high = sorted((frame.into(found["edge"], 0.0), frame.into(found["edge"], width)))
-        if found["tongue"]:
-            deep = float(found["deep"]) + float(found["tongue"])
-            into = frame.axis(found["on"])
-            run = 3 - across - into
-            at = {across: (low + high) / 2, run: frame.size[run] / 2}
-            yield (
-                [_point({**at, into: frame.into(found["on"], deep + JUST)})],
-                [_point({**at, into: frame.into(found["on"], deep - JUST)})],
-            )
-        yield from _long(frame, found, across, low, high)
-    elif found := MORTISES.match(text):
-        a, b = float(found["first"]), float(found["second"])
-        for along in floats(found["along"]):
+
+
+def _channel(frame: Frame, found: re.Match[str]) -> Iterator[Probe]:
+    low, high = float(found["at"]), float(found["at"]) + float(found["width"])
+    yield from _long(frame, found, frame.measured_along(found["side"]), low, high)
+
+
+def _rebate(frame: Frame, found: re.Match[str]) -> Iterator[Probe]:
+    across, width = frame.axis(found["edge"]), float(found["width"])
+    low, high = sorted((frame.into(found["edge"], 0.0), frame.into(found["edge"], width)))
+    if found["tongue"]:
+        deep = float(found["deep"]) + float(found["tongue"])
+        into = frame.axis(found["on"])
+        run = 3 - across - into
+        at = {across: (low + high) / 2, run: frame.size[run] / 2}
+        yield (
+            [_point({**at, into: frame.into(found["on"], deep + JUST)})],
+            [_point({**at, into: frame.into(found["on"], deep - JUST)})],
+        )
+    yield from _long(frame, found, across, low, high)
+
+
+def _mortises(frame: Frame, found: re.Match[str]) -> Iterator[Probe]:
+    halves = float(found["first"]) / 2, float(found["second"]) / 2
+    for along in floats(found["along"]):
+        places = _on(frame, found, along + halves[0], float(found["across"]) + halves[1])
+        yield _pocket(frame, found, places, dict(zip(places, halves, strict=True)))
+
+
+def _slots(frame: Frame, found: re.Match[str]) -> Iterator[Probe]:
+    long = RUNS[found["runs"]]
+    for along in floats(found["along"]):
+        places = _on(frame, found, along, float(found["across"]))
+        halves = {axis: float(found["long" if axis == long else "wide"]) / 2 for axis in places}
+        yield _pocket(frame, found, places, halves)
+
+
+def _pocket_holes(frame: Frame, found: re.Match[str]) -> Iterator[Probe]:
+    assert found["under"] == found["on"]
+    run, into = frame.axis(found["end"]), frame.axis(found["on"])
+    slope = math.radians(float(found["angle"]))
+    for along in floats(found["along"]):
+        # Where the screw leaves, and up the axis halfway into the pocket.
+        for up, dia in ((JUST, found["screw"]), (float(found["stop"]) + 5.0, found["dia"])):
+            depth = float(found["exit"]) - up * math.sin(slope)
             places = {
-                frame.measured_along(found["end"]): along + a / 2,
-                frame.measured_along(found["side"]): float(found["across"]) + b / 2,
+                frame.measured_along(found["side"]): along,
+                run: frame.into(found["end"], up * math.cos(slope)),
+                into: frame.into(found["on"], depth),
             }
-            yield _pocket(frame, found, places, dict(zip(places, (a / 2, b / 2), strict=True)))
-    elif found := SLOTS.match(text):
-        long = RUNS[found["runs"]]
-        for along in floats(found["along"]):
-            places = {
-                frame.measured_along(found["end"]): along,
-                frame.measured_along(found["side"]): float(found["across"]),
-            }
-            halves = {axis: float(found["long" if axis == long else "wide"]) / 2 for axis in places}
-            yield _pocket(frame, found, places, halves)
-    elif found := NOTCH.match(text):
-        yield _notch(frame, float(found["long"]), float(found["wide"]), found["rest"])
-    elif found := POCKETS.match(text):
-        assert found["under"] == found["on"]
-        run, into = frame.axis(found["end"]), frame.axis(found["on"])
-        slope = math.radians(float(found["angle"]))
-        for along in floats(found["along"]):
-            # Where the screw leaves, and up the axis halfway into the pocket.
-            for up, dia in ((JUST, found["screw"]), (float(found["stop"]) + 5.0, found["dia"])):
-                depth = float(found["exit"]) - up * math.sin(slope)
-                places = {
-                    frame.measured_along(found["side"]): along,
-                    run: frame.into(found["end"], up * math.cos(slope)),
-                    into: frame.into(found["on"], depth),
-                }
-                yield _walls(places, {frame.measured_along(found["side"]): float(dia) / 2})
-    else:
-        assert SLOPING.match(text), text
+            yield _walls(places, {frame.measured_along(found["side"]): float(dia) / 2})
 
 
 def _long(
@@ -250,10 +260,11 @@ def _long(
         yield empty, [*beside, _point({**places, into: floor})]
 
 
-def _notch(frame: Frame, long: float, wide: float, rest: str) -> Probe:
+def _notch(frame: Frame, found: re.Match[str]) -> Iterator[Probe]:
+    rest = found["rest"]
     named = re.findall(NAME, rest)
     places = {2: frame.size[2] / 2}
-    extents = {0: long, 1: wide}
+    extents = {0: float(found["long"]), 1: float(found["wide"])}
     figures = dict(re.findall(rf"({NUMBER}) from the ({NAME})", rest))
     for figure, name in figures.items():
         axis = frame.measured_along(name)
@@ -261,8 +272,20 @@ def _notch(frame: Frame, long: float, wide: float, rest: str) -> Probe:
     for name in named:
         if name not in figures.values():
             places[frame.axis(name)] = frame.into(name, extents[frame.axis(name)] / 2)
-    return _walls(places, {axis: extent / 2 for axis, extent in extents.items()})
+    yield _walls(places, {axis: extent / 2 for axis, extent in extents.items()})
 
+
+TOLD: dict[re.Pattern[str], Callable[[Frame, re.Match[str]], Iterator[Probe]]] = {
+    HOLES: _holes,
+    ROWS: _rows,
+    CHANNEL: _channel,
+    REBATE: _rebate,
+    MORTISES: _mortises,
+    SLOTS: _slots,
+    NOTCH: _notch,
+    POCKETS: _pocket_holes,
+}
+"""The words of each working, and the points that they tell."""
 
 EDGED = """
 size: {width: 900, height: 902, depth: 400}
