@@ -23,7 +23,8 @@ from rodwright.unit import (
     ShapeKey,
     Surface,
 )
-from rodwright.unit.laid import HIGH, LOW, takes_off
+from rodwright.unit.laid import takes_off
+from rodwright.unit.surfaces import HIGH, LOW
 
 Grown = dict[Surface, float]
 

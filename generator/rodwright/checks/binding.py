@@ -9,7 +9,7 @@ from math import ceil
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named
-from rodwright.geometry import TOUCH, Box
+from rodwright.geometry import TOUCH, along
 from rodwright.geometry.nearby import Nearby
 from rodwright.trade.movement import TABLE, quarter_sawn, stock_swelling
 from rodwright.unit import JointKind, Part, Role, Slide, Stock, Swing, Unit
@@ -103,25 +103,14 @@ def _held(unit: Unit, slide: Slide) -> float:
 def _beside(front: _Front, way: int, own: set[str], parts: Nearby[Part]) -> _Gap | None:
     """The gap at one edge of a front, and what lies beyond it, if it is near."""
     box, axis = front.part.bounds(), front.axis
-    low, high = list(box.low), list(box.high)
-    low[axis] -= NEAR
-    high[axis] += NEAR
     gaps = []
-    for other in parts.within(Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))):
+    for other in parts.within(box.grown(along(axis, NEAR))):
         there = other.bounds()
+        beside = all(lap > TOUCH for i, lap in enumerate(box.overlap(there)) if i != axis)
         wide = there.low[axis] - box.high[axis] if way > 0 else box.low[axis] - there.high[axis]
-        if wide >= -TOUCH and other.ref not in own and _level(box, there, axis):
+        if wide >= -TOUCH and other.ref not in own and beside:
             gaps.append(_Gap(front, way, max(0.0, wide), other))
     return min(gaps, key=lambda each: each.wide, default=None)
-
-
-def _level(first: Box, second: Box, axis: int) -> bool:
-    """Whether two boxes share a stretch along both other axes."""
-    return all(
-        min(first.high[i], second.high[i]) - max(first.low[i], second.low[i]) > TOUCH
-        for i in range(3)
-        if i != axis
-    )
 
 
 def _closed(unit: Unit, gap: _Gap, other: _Front | None) -> Finding | None:

@@ -78,7 +78,7 @@ def overlap(first: Body, second: Body) -> Overlap | None:
     if shared.min() <= PENETRATION:
         return None
     if first.is_box and second.is_box:
-        return Overlap(float(shared.min()), _vector((low + high) / 2), float(shared.prod()))
+        return Overlap(float(shared.min()), _rounded((low + high) / 2), float(shared.prod()))
     body = first.manifold ^ second.manifold
     # Where faces touch, the body may carry fins without thickness.  What it shares with itself
     # moved a hair aside has none, and is thinner by the move along each normal.
@@ -87,7 +87,7 @@ def overlap(first: Body, second: Body) -> Overlap | None:
         depth = _least_width(_points(piece))
         if depth > PENETRATION and (deepest is None or depth > deepest.depth):
             bounds = np.array(piece.bounding_box()).reshape(2, 3)
-            deepest = Overlap(depth, _vector(bounds.mean(axis=0)), body.volume())
+            deepest = Overlap(depth, _rounded(bounds.mean(axis=0)), body.volume())
     return deepest
 
 
@@ -97,7 +97,7 @@ def gap(first: Body, second: Body) -> tuple[float, Vector]:
     apart = np.maximum(first.bounds[0] - second.bounds[1], second.bounds[0] - first.bounds[1])
     low = np.maximum(first.bounds[0], second.bounds[0])
     high = np.minimum(first.bounds[1], second.bounds[1])
-    place = _vector((low + high) / 2)
+    place = _rounded((low + high) / 2)
     least = float(np.linalg.norm(np.maximum(apart, 0.0)))
     if first.is_box and second.is_box:
         return least, place
@@ -123,6 +123,7 @@ def _least_width(points: Array) -> float:
     return float((along + np.abs(hull.face_normals @ np.array(_HAIR))).min())
 
 
-def _vector(values: Array) -> Vector:
+def _rounded(values: Array) -> Vector:
+    """A place to the millionth of a millimetre."""
     x, y, z = (round(float(value), 6) for value in values)
     return (x, y, z)

@@ -39,7 +39,7 @@ def bores(unit: Unit, part: Part) -> Iterator[Finding]:
 def _near_an_edge(unit: Unit, part: Part, hole: Hole) -> Iterator[Finding]:
     if hole.surface not in (Surface.FACE, Surface.REVERSE):
         return
-    across = [axis for axis in range(3) if axis != hole.surface.axis]
+    across = hole.surface.across
     edge = min(
         min(centre, part.blank.size[axis] - centre)
         for centre, axis in zip(hole.position, across, strict=True)

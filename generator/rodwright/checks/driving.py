@@ -7,7 +7,6 @@ from collections.abc import Iterator
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named
-from rodwright.geometry import Box
 from rodwright.unit import JointKind, Part, Role, Unit
 
 ROOM = 100.0
@@ -63,29 +62,21 @@ def driving(unit: Unit) -> Iterator[Finding]:
 def _nearest(through: Part, into: Part, standing: list[Part]) -> tuple[float, Part] | None:
     """The part that stands nearest behind the heads, and the room before it (mm), if too little."""
     first, second = through.bounds(), into.bounds()
-    shared = [_lap(first, second, i) for i in range(3)]
+    patch = first.intersection(second)
+    shared = patch.size
     axis = min(range(3), key=lambda i: shared[i])
     into_high = second.low[axis] + second.high[axis] > first.low[axis] + first.high[axis]
     run, across = sorted((i for i in range(3) if i != axis), key=lambda i: -shared[i])
     behind = []
     for part in standing:
         box = part.bounds()
+        over = patch.overlap(box)
         room = first.low[axis] - box.high[axis] if into_high else box.low[axis] - first.high[axis]
         if (
             part.ref not in (through.ref, into.ref)
             and -_SLACK < room < ROOM - _SLACK
-            and _over(first, second, box, run) > min(SPACING, shared[run] / 2)
-            and _over(first, second, box, across) > shared[across] / 2
+            and over[run] > min(SPACING, shared[run] / 2)
+            and over[across] > shared[across] / 2
         ):
             behind.append((max(room, 0.0), part))
     return min(behind, key=lambda each: each[0], default=None)
-
-
-def _lap(one: Box, other: Box, axis: int) -> float:
-    return _over(one, one, other, axis)
-
-
-def _over(one: Box, other: Box, third: Box, axis: int) -> float:
-    """How long (mm) three boxes lie beside each other along an axis."""
-    boxes = (one, other, third)
-    return min(box.high[axis] for box in boxes) - max(box.low[axis] for box in boxes)

@@ -66,7 +66,5 @@ def _eased(member: Part, strip: Part) -> float:
 
 def _beside(member: Part, edge: Surface, point: Vector) -> bool:
     """Whether a point (unit frame) lies beyond one of a part's edges."""
-    placed = member.placement
-    along = (placed.length, placed.width)[edge.axis]
-    at = sum((point[i] - placed.origin[i]) * along[i] for i in range(3))
+    at = member.placement.to_part(point)[edge.axis]
     return at > member.blank.size[edge.axis] if edge.at_high else at < 0

@@ -69,7 +69,7 @@ def runs_into(first: Cut, second: Cut) -> bool:
     if not isinstance(first.working, Hole):
         first, second = second, first
     hole, other = first.working, second.working
-    if not isinstance(hole, Hole) or not _boxes_overlap(first.box, second.box):
+    if not isinstance(hole, Hole) or not first.box.intersects(second.box):
         return False
     axis = first.surface.axis
     if isinstance(other, Hole):
@@ -91,13 +91,6 @@ def _open_axes(channel: Mortise | Rebate | Groove | Housing) -> set[int]:
     if isinstance(channel, Rebate):
         return {channel.surface.axis, channel.edge.axis}
     return {channel.surface.axis}
-
-
-def _boxes_overlap(first: Box, second: Box) -> bool:
-    return all(
-        first.low[i] < second.high[i] - TOUCH and second.low[i] < first.high[i] - TOUCH
-        for i in range(3)
-    )
 
 
 def _on_middle_line(hole: Cut, other: Cut) -> bool:
@@ -129,12 +122,7 @@ def _holes_collide(first: Cut, second: Cut) -> bool:
 
 def _overlap_across(first: Cut, second: Cut, axis: int) -> bool:
     """Whether two cuts overlap seen along an axis, holes along it as discs."""
-    if not all(
-        first.box.low[i] < second.box.high[i] - TOUCH
-        and second.box.low[i] < first.box.high[i] - TOUCH
-        for i in range(3)
-        if i != axis
-    ):
+    if any(lap <= TOUCH for i, lap in enumerate(first.box.overlap(second.box)) if i != axis):
         return False
     discs = [c for c in (first, second) if isinstance(c.working, Hole) and c.surface.axis == axis]
     if not discs:

@@ -59,7 +59,9 @@ def motions(unit: Unit) -> Iterator[Finding]:
         return
     parts = [_Obstacle(named(part), (part.ref,), part.bounds()) for part in unit.parts]
     doors = [
-        _Door(swing, _round(unit, swing.refs)) for swing in unit.motions if isinstance(swing, Swing)
+        _Door(swing, _around(unit, swing.refs))
+        for swing in unit.motions
+        if isinstance(swing, Swing)
     ]
     all_parts = Nearby((part.box, part) for part in parts)
     all_doors = Nearby((door.reach, (number, door)) for number, door in enumerate(doors))
@@ -73,7 +75,7 @@ def motions(unit: Unit) -> Iterator[Finding]:
     fixed = Nearby((part.box, part) for part in parts if part.refs[0] not in turning)
     for slide in unit.motions:
         if isinstance(slide, Slide):
-            box = _round(unit, slide.refs)
+            box = _around(unit, slide.refs)
             yield from _over_floor(unit, slide, box)
             whole = _swept(box, slide)
             yield from _slides(unit, slide, whole, fixed)
@@ -87,7 +89,7 @@ def _swings(unit: Unit, turning: _Door, parts: Nearby[_Obstacle]) -> Iterator[Fi
     plan = _plan(door)
     hits = []
     for other in (*parts.within(turning.reach), *_walls(unit, door)):
-        if own.intersection(other.refs) or not _share(door, other.box, 2):
+        if own.intersection(other.refs) or not _level(door, other.box):
             continue
         met = first_contact(plan, swing.hinge, swing.angle, _plan(other.box, TOUCHING))
         if met:
@@ -136,7 +138,7 @@ def _over_floor(unit: Unit, motion: Motion, box: Box) -> Iterator[Finding]:
 
 def _neighbours(unit: Unit, one: _Door, other: _Door) -> Iterator[Finding]:
     """Two doors that can't both stand open: worth a warning if not even square, else a note."""
-    if not _share(one.box, other.box, 2):
+    if not _level(one.box, other.box):
         return
     least = _clash(one, other, math.inf)
     if least is None:
@@ -190,11 +192,13 @@ def _slides(unit: Unit, slide: Slide, whole: Box, fixed: Nearby[_Obstacle]) -> I
     """What stands in a drawer's way."""
     own = set(slide.refs)
     for other in (*fixed.within(whole), *_walls(unit, whole)):
-        if own.intersection(other.refs) or _reach(whole, other.box) <= TOUCHING:
+        if own.intersection(other.refs) or whole.penetration(other.box) <= TOUCHING:
             continue
         boxes = [unit.part(ref).bounds() for ref in slide.refs]
         depth = max(
-            _reach(_swept(box, slide), other.box) if _reach(box, other.box) <= TOUCHING else 0.0
+            _swept(box, slide).penetration(other.box)
+            if box.penetration(other.box) <= TOUCHING
+            else 0.0
             for box in boxes
         )
         if depth > TOUCHING:
@@ -215,7 +219,7 @@ def _past_door(unit: Unit, slide: Slide, turning: _Door) -> Iterator[Finding]:
     """A drawer against a door that stands open: it must pass one that it lies behind."""
     swing, door = turning.swing, turning.box
     boxes = [_swept(unit.part(ref).bounds(), slide) for ref in slide.refs]
-    plans = [_plan(box) for box in boxes if _share(door, box, 2)]
+    plans = [_plan(box) for box in boxes if _level(door, box)]
 
     def depth(angle: float) -> float:
         opened = turned(_plan(door), swing.hinge, angle)
@@ -225,7 +229,7 @@ def _past_door(unit: Unit, slide: Slide, turning: _Door) -> Iterator[Finding]:
     if found <= TOUCHING:
         return
     severity, words = Severity.NOTE, "beside"
-    if any(_reach(box, door) > TOUCHING for box in boxes):
+    if any(box.penetration(door) > TOUCHING for box in boxes):
         severity, words = Severity.ERROR, "behind"
     elif depth(_limited(swing.angle, NEEDED)) > TOUCHING:
         severity = Severity.WARNING
@@ -266,12 +270,9 @@ def _walls(unit: Unit, moving: Box) -> list[_Obstacle]:
     ]
 
 
-def _round(unit: Unit, refs: tuple[str, ...]) -> Box:
+def _around(unit: Unit, refs: tuple[str, ...]) -> Box:
     """The box round several parts."""
-    boxes = [unit.part(ref).bounds() for ref in refs]
-    low = [min(box.low[axis] for box in boxes) for axis in range(3)]
-    high = [max(box.high[axis] for box in boxes) for axis in range(3)]
-    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+    return Box.of_boxes(unit.part(ref).bounds() for ref in refs)
 
 
 def _plan(box: Box, less: float = 0.0) -> Polygon:
@@ -283,18 +284,9 @@ def _plan(box: Box, less: float = 0.0) -> Polygon:
 
 def _swept(box: Box, slide: Slide) -> Box:
     """The box round what a box passes through as it is drawn out."""
-    low = [a + min(0.0, way) for a, way in zip(box.low, slide.travel, strict=True)]
-    high = [a + max(0.0, way) for a, way in zip(box.high, slide.travel, strict=True)]
-    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+    return box.union(box.moved(slide.travel))
 
 
-def _share(first: Box, second: Box, axis: int) -> bool:
-    """Whether two boxes have a stretch along an axis in common."""
-    low, high = max(first.low[axis], second.low[axis]), min(first.high[axis], second.high[axis])
-    return high - low > TOUCHING
-
-
-def _reach(first: Box, second: Box) -> float:
-    """How deep two boxes reach into each other, mm; 0 or less where they don't."""
-    return min(min(first.high[i], second.high[i]) - max(first.low[i], second.low[i])
-               for i in range(3))  # fmt: skip
+def _level(first: Box, second: Box) -> bool:
+    """Whether two boxes have some height in common."""
+    return first.overlap(second)[2] > TOUCHING

@@ -116,9 +116,4 @@ def _let_in(part: Part) -> Iterator[Box]:
     """What is ploughed or rebated out of a part for the back, in the unit frame."""
     for working in part.workings:
         if isinstance(working, Groove | Rebate) and working.use == _FOR_BACK:
-            removal = working.removal(part.blank.size)
-            ends = [part.placement.to_unit(corner) for corner in (removal.low, removal.high)]
-            low, high = (
-                [choose(pair) for pair in zip(*ends, strict=True)] for choose in (min, max)
-            )
-            yield Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+            yield part.placement.box_to_unit(working.removal(part.blank.size))

@@ -50,7 +50,7 @@ def shelves_in(unit: Unit) -> Iterator[Finding]:
         uprights = [unit.part(joint.first) for joint in resting if joint.second == ref]
         box = shelf.bounds()
         highest = unit.part(stacks[ref][-1]).bounds().high[2]
-        box = Box(box.low, (box.high[0], box.high[1], highest))
+        box = box.spanning(2, high=highest)
         room = _room(unit, box, uprights, taken_out)
         if room is not None and box.size[0] > room.clear + TOUCH:
             yield _finding(unit, shelf, box, room)

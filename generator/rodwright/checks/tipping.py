@@ -131,11 +131,7 @@ def _stands_at(part: Part, floor: float) -> float:
     for working in part.workings:
         if not isinstance(working, Notch):
             continue
-        box = working.removal(part.blank.size)
-        corners = [part.placement.to_unit(corner) for corner in (box.low, box.high)]
-        low, high = (
-            [choose(*pair) for pair in zip(*corners, strict=True)] for choose in (min, max)
-        )
-        if low[1] < bounds.low[1] + STANDS and low[2] < floor + STANDS:
-            front = max(front, high[1])
+        box = part.placement.box_to_unit(working.removal(part.blank.size))
+        if box.low[1] < bounds.low[1] + STANDS and box.low[2] < floor + STANDS:
+            front = max(front, box.high[1])
     return front

@@ -75,7 +75,7 @@ def _past(size: Vector, working: Working) -> float:
     if isinstance(working, Mitre | Bevel | PocketHole):
         return 0.0
     if isinstance(working, Hole):
-        across = [axis for axis in range(3) if axis != working.surface.axis]
+        across = working.surface.across
         half = working.diameter / 2
         return max(
             half - min(centre, size[axis] - centre)
@@ -171,8 +171,7 @@ def _left_beside(size: Vector, working: Channel, box: Box) -> float:
     """Least wood between a channel and the blank's edges or ends that it doesn't reach."""
     beside = [
         left
-        for axis in range(3)
-        if axis != working.surface.axis
+        for axis in working.surface.across
         for left in (box.low[axis], size[axis] - box.high[axis])
     ]
     return min((left for left in beside if left > TOUCH), default=math.inf)
@@ -180,10 +179,10 @@ def _left_beside(size: Vector, working: Channel, box: Box) -> float:
 
 def _left_between(first: Box, second: Box) -> float | None:
     """Wood between two channels that face each other along one axis; None where none is held."""
-    apart = [max(first.low[i] - second.high[i], second.low[i] - first.high[i]) for i in range(3)]
-    gaps = [distance for distance in apart if distance > TOUCH]
-    overlaps = sum(distance < -TOUCH for distance in apart)
-    return gaps[0] if len(gaps) == 1 and overlaps == 2 else None
+    overlap = first.overlap(second)
+    gaps = [-each for each in overlap if each < -TOUCH]
+    shared = sum(each > TOUCH for each in overlap)
+    return gaps[0] if len(gaps) == 1 and shared == 2 else None
 
 
 def _crossing_mitres(unit: Unit, part: Part) -> Iterator[Finding]:

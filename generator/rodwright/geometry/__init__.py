@@ -2,6 +2,28 @@
 
 from rodwright.geometry.boxes import Box
 from rodwright.geometry.tolerance import TOUCH
-from rodwright.geometry.vectors import Matrix, Vector, cross
+from rodwright.geometry.vectors import (
+    Matrix,
+    Vector,
+    along,
+    cross,
+    dot,
+    minus,
+    plus,
+    times,
+    vector,
+)
 
-__all__ = ["TOUCH", "Box", "Matrix", "Vector", "cross"]
+__all__ = [
+    "TOUCH",
+    "Box",
+    "Matrix",
+    "Vector",
+    "along",
+    "cross",
+    "dot",
+    "minus",
+    "plus",
+    "times",
+    "vector",
+]

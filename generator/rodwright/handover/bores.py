@@ -44,7 +44,7 @@ def _holes(words: Words, holes: Sequence[Hole]) -> Iterator[str]:
     for kind, positions in alike.items():
         deep = "right through" if kind.depth is None else f"{words.say(kind.depth)} deep"
         what = f"{words.ware(kind.diameter)} dia., {deep}, {words.on(kind.surface)}"
-        axes = [axis for axis in range(3) if axis != kind.surface.axis]
+        axes = kind.surface.across
         lines, runs = _lines(positions)
         along, across = (words.low(axes[each]) for each in (runs, 1 - runs))
         rows: dict[tuple[float, ...], list[float]] = {}
@@ -154,7 +154,7 @@ def _mortises(words: Words, mortises: Sequence[Mortise]) -> Iterator[str]:
         kind = replace(mortise, position=(0.0, 0.0))
         alike.setdefault((kind, round(across, _DIGITS)), []).append(along)
     for (kind, across), places in alike.items():
-        first, second = (words.low(axis) for axis in range(3) if axis != kind.surface.axis)
+        first, second = map(words.low, kind.surface.across)
         count, at = len(places), "centre" if kind.round_ends else "nearest corner"
         yield (
             f"{_count(count, pocket_name(kind))} {_mortise_size(words, kind)}, "

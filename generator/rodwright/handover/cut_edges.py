@@ -12,7 +12,7 @@ import math
 from collections.abc import Mapping
 from dataclasses import replace
 
-from rodwright.geometry import TOUCH, Box, Vector
+from rodwright.geometry import TOUCH, Box, Vector, vector
 from rodwright.unit import (
     Bevel,
     Easing,
@@ -28,7 +28,8 @@ from rodwright.unit import (
     Surface,
     Working,
 )
-from rodwright.unit.laid import HIGH, LOW, opposite, takes_off
+from rodwright.unit.laid import takes_off
+from rodwright.unit.surfaces import HIGH, LOW
 
 _DIGITS = 9
 """Decimals of a millimetre that moved figures keep."""
@@ -81,7 +82,7 @@ def outlines(part: Part) -> tuple[Vector, Box]:
     over = [grown.get(surface, 0.0) for surface in HIGH]
     length, width, thickness = (_plain(sum(each)) for each in zip(low, size, over, strict=True))
     high = [_plain(a + b) for a, b in zip(low, size, strict=True)]
-    return (length, width, thickness), Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+    return (length, width, thickness), Box(vector(low), vector(high))
 
 
 def as_cut(size: Vector, working: Working, grown: Growth) -> Working | None:
@@ -198,7 +199,7 @@ class _Cut:
         )
 
     def _place(self, surface: Surface, position: tuple[float, float]) -> tuple[float, float]:
-        first, second = (axis for axis in range(3) if axis != surface.axis)
+        first, second = surface.across
         return (
             _plain(position[0] + self._before[first]),
             _plain(position[1] + self._before[second]),
@@ -206,7 +207,7 @@ class _Cut:
 
     def _mortise(self, mortise: Mortise) -> Working | None:
         depth = self._from(mortise.surface, mortise.depth)
-        first, second = (axis for axis in range(3) if axis != mortise.surface.axis)
+        first, second = mortise.surface.across
         along = self._stretch(first, mortise.position[0], mortise.extent[0])
         across = self._stretch(second, mortise.position[1], mortise.extent[1])
         if along is None or across is None or depth <= TOUCH:
@@ -221,7 +222,7 @@ class _Cut:
             return mitre
         reach = self._size[mitre.long.axis] - out
         depth = reach * math.tan(math.radians(mitre.angle))
-        return Bevel(mitre.end, opposite(mitre.long), _plain(reach), _plain(depth))
+        return Bevel(mitre.end, mitre.long.opposite, _plain(reach), _plain(depth))
 
     def _bevel(self, bevel: Bevel) -> Working | None:
         """Stays where it is, but goes with an end or edge that it takes off whole."""

@@ -14,7 +14,7 @@ from dataclasses import dataclass
 
 from rodwright.geometry import Vector
 from rodwright.unit import Part, Placement, Surface
-from rodwright.unit.laid import HIGH, LOW
+from rodwright.unit.surfaces import HIGH, LOW
 
 OWN_WORDS = (
     "Pieces are worked with the face that is named as up on top; x runs along the length, y across "
@@ -59,7 +59,7 @@ class Lie:
 
 def lie_of(parts: Sequence[Part]) -> Lie:
     """What equal pieces have in common in how they lie in the unit."""
-    ways = [[_run(direction) for direction in _directions(part.placement)] for part in parts]
+    ways = [[_run(direction) for direction in part.placement.axes] for part in parts]
     common = [run[0] if len(set(run)) == 1 else None for run in zip(*ways, strict=True)]
     length, width, thickness = ((None, False) if run is None else run for run in common)
     return Lie((length[0], width[0], thickness[0]), (length[1], width[1], thickness[1]))
@@ -94,7 +94,7 @@ def describe_shows(parts: Sequence[Part]) -> tuple[str, ...]:
 
 def _own_way(placement: Placement, lie: Lie) -> str:
     said = []
-    for axis, direction in enumerate(_directions(placement)):
+    for axis, direction in enumerate(placement.axes):
         if lie.along[axis] is None:
             # The near end and the face edge look back along their axes, the face forward.
             surface, forward = (HIGH[2], True) if axis == 2 else (LOW[axis], False)
@@ -106,10 +106,6 @@ def _own_way(placement: Placement, lie: Lie) -> str:
             )
             said.append(f"{surface} {' and '.join(towards)}")
     return ", ".join(said)
-
-
-def _directions(placement: Placement) -> tuple[Vector, Vector, Vector]:
-    return (placement.length, placement.width, placement.thickness)
 
 
 def _run(direction: Vector) -> tuple[int, bool] | None:

@@ -18,7 +18,8 @@ from rodwright.handover.cut_edges import Growth, as_cut, glued_up, growth, outli
 from rodwright.handover.lie import Lie, lie_of
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.unit import Edging, Hole, Mortise, Part, PocketHole, Role, Surface, Working
-from rodwright.unit.laid import HIGH, LOW, face_worked, laid
+from rodwright.unit.laid import face_worked, laid
+from rodwright.unit.surfaces import HIGH, LOW
 
 PartsKind = Literal["cut", "finished"]
 """Which of the two a part's file and figures are."""
@@ -68,7 +69,7 @@ def shop_part(parts: Sequence[Part], kind: PartsKind = "cut", unit: LengthUnit =
     lying = laid(parts)
     first, size = lying[0], lying[0].blank.size
     grown = growth(first) if kind == "cut" else {}
-    cut, finished = outlines(first) if kind == "cut" else (size, Box((0.0, 0.0, 0.0), size))
+    cut, finished = outlines(first) if kind == "cut" else (size, Box.of_size(size))
     later = tuple(each for each in first.workings if waits(size, each, grown))
     workings = _moved(size, (each for each in first.workings if each not in later), grown)
     pieces = tuple(_piece(each, cut, finished, workings, kind) for each in lying)

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from rodwright.geometry import TOUCH
 from rodwright.handover.words import Words, degrees
 from rodwright.unit import Bevel, Mitre, Surface
-from rodwright.unit.laid import HIGH, LOW, opposite
+from rodwright.unit.surfaces import HIGH, LOW
 
 _NOUNS = ("long", "wide", "thick")
 
@@ -43,7 +43,7 @@ def slants(words: Words, workings: Sequence[Mitre | Bevel]) -> Iterator[str]:
             side = _other(working, whole)
             most, least = _taken(words, working, side)
             angle = _degrees_from(working, whole)
-            ends.append(_End(whole, opposite(side), angle, least, most))
+            ends.append(_End(whole, side.opposite, angle, least, most))
         else:
             others.append(_bevel(words, working))
     yield from _ends(words, ends)
@@ -109,7 +109,7 @@ def _lengths_over_points(words: Words, cuts: Sequence[_End]) -> Iterator[str]:
             points = "points" if len(sloping) > 1 else "point"
             yield (
                 f"{say(lengths[long])} over the long {points}, "
-                f"{say(lengths[opposite(long)])} over the short {points}"
+                f"{say(lengths[long.opposite])} over the short {points}"
             )
         else:
             yield ", ".join(
@@ -129,7 +129,7 @@ def _bevel(words: Words, bevel: Bevel) -> str:
         left = [
             f"{say(max(0.0, words.size[whole.axis] - taken))} {_NOUNS[whole.axis]} {at} the {where}"
             for taken, where in zip(
-                _taken(words, bevel, side), (name(side), name(opposite(side))), strict=True
+                _taken(words, bevel, side), (name(side), name(side.opposite)), strict=True
             )
         ]
         angle = degrees(_degrees_from(bevel, whole))

@@ -79,7 +79,7 @@ def write_step_part(unit: Unit, product: Product, path: Path) -> None:
     """
     file = _StepFile()
     outline = product.shop.finished
-    if outline == Box((0.0, 0.0, 0.0), product.part.blank.size):
+    if outline == Box.of_size(product.part.blank.size):
         file.add_part(product)
     else:
         file.add_part_with_outline(product, outline)

@@ -13,7 +13,7 @@ from dataclasses import asdict, fields
 from pathlib import Path
 from typing import Any
 
-from rodwright.geometry import Box, Vector
+from rodwright.geometry import Box, vector
 from rodwright.handover.cut_edges import outlines
 from rodwright.handover.json_text import json_text
 from rodwright.mass import centre_of_mass, mass_of, unit_weight, weight
@@ -292,13 +292,8 @@ def _quadrilateral(points: list[list[float]]) -> Quadrilateral:
     return (a, b, c, d)
 
 
-def _vector(values: list[float]) -> Vector:
-    x, y, z = values
-    return (x, y, z)
-
-
 def _box(record: Mapping[str, Any]) -> Box:
-    return Box(_vector(record["low"]), _vector(record["high"]))
+    return Box(vector(record["low"]), vector(record["high"]))
 
 
 def _stock(name: str, record: Mapping[str, Any]) -> Stock:
@@ -330,11 +325,11 @@ def _part(record: Mapping[str, Any], stocks: Mapping[str, Stock]) -> Part:
                 "trim_at": tuple(map(Surface, blank.get("trim_at", ()))),
             }
         ),
-        placement=Placement(*(_vector(placement[each]) for each in ("origin", "length", "width"))),
+        placement=Placement(*(vector(placement[each]) for each in ("origin", "length", "width"))),
         workings=tuple(map(_working, record["workings"])),
         lipped=tuple(record["lipped"]),
         edged=tuple(map(_edging, record.get("edged", []))),
-        withdraw=_vector(record["withdraw"]),
+        withdraw=vector(record["withdraw"]),
     )
 
 
@@ -376,7 +371,7 @@ def _fitting(record: Mapping[str, Any]) -> Fitting:
         if shape["kind"] == "rod":
             shapes.append(Rod(tuple(shape["start"]), tuple(shape["end"]), shape["diameter"]))
         else:
-            shapes.append(Box(tuple(shape["low"]), tuple(shape["high"])))
+            shapes.append(_box(shape))
     return Fitting(record["ref"], tuple(shapes), record["inner"])
 
 
@@ -385,7 +380,7 @@ def _joint(record: Mapping[str, Any]) -> Joint:
         **{
             **record,
             "kind": JointKind(record["kind"]),
-            "at": _vector(record["at"]),
+            "at": vector(record["at"]),
             "fixings": tuple(Fixing(**fixing) for fixing in record["fixings"]),
         }
     )

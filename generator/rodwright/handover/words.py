@@ -9,7 +9,7 @@ from rodwright.geometry import TOUCH, Vector
 from rodwright.handover.lie import Lie
 from rodwright.lengths import LengthUnit, format_length, parse_length, ware_size
 from rodwright.unit import Surface
-from rodwright.unit.laid import HIGH, LOW
+from rodwright.unit.surfaces import HIGH, LOW
 
 
 @dataclass(frozen=True, slots=True)

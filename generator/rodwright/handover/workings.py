@@ -32,7 +32,7 @@ from rodwright.unit import (
     Surface,
     Working,
 )
-from rodwright.unit.laid import HIGH, LOW, opposite
+from rodwright.unit.surfaces import HIGH, LOW
 
 
 def describe_workings(shop: ShopPart, unit: LengthUnit) -> tuple[str, ...]:
@@ -99,7 +99,7 @@ def _tongue(words: Words, working: Working, workings: Sequence[Working]) -> str:
         each.depth
         for each in workings
         if isinstance(each, Rebate)
-        and (each.surface, each.edge) == (opposite(working.surface), working.edge)
+        and (each.surface, each.edge) == (working.surface.opposite, working.edge)
     ]
     left = words.size[2] - working.depth - max(depths, default=0.0)
     return f", leaving a tongue {words.say(left)} thick" if depths and left > TOUCH else ""

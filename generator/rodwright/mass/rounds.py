@@ -10,7 +10,7 @@ from typing import Literal
 import numpy as np
 from numpy.typing import NDArray
 
-from rodwright.geometry import Box, Vector
+from rodwright.geometry import Box, Vector, vector
 from rodwright.unit import Easing, Hole, Mortise, PocketHole, Surface, Working
 
 Array = NDArray[np.float64]
@@ -212,7 +212,7 @@ def _bounds(
 
 
 def _box(low: Array, high: Array) -> Box:
-    return Box(tuple(low.tolist()), tuple(high.tolist()))
+    return Box(vector(low), vector(high))
 
 
 def _between(at: Array, rate: float, low: float, high: float) -> Intervals:

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 import numpy as np
 from numpy.typing import NDArray
 
-from rodwright.geometry import Box, Vector
+from rodwright.geometry import Box, Vector, along
 from rodwright.mass.polyhedra import Polyhedron, box_faces, clipped, moments_of
 from rodwright.unit import Bevel, Easing, Hole, Mitre, Mortise, PocketHole, Working
 
@@ -24,11 +24,7 @@ def box_of(size: Vector, working: Working) -> Box | None:
     box = working.removal(size)
     if not isinstance(working, Mortise) or not working.round_ends:
         return box
-    axis = working.long_axis
-    low, high = list(box.low), list(box.high)
-    low[axis] += min(working.extent) / 2
-    high[axis] -= min(working.extent) / 2
-    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+    return box.grown(along(working.long_axis, -min(working.extent) / 2))
 
 
 class Wood:

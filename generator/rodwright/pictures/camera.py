@@ -12,7 +12,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from rodwright.geometry import Box, Vector
+from rodwright.geometry import Box, Vector, vector
 
 Array = NDArray[np.float64]
 
@@ -90,7 +90,7 @@ def looking_from(towards: Vector) -> Camera:
         right = np.array([1.0, 0.0, 0.0])
     right /= np.linalg.norm(right)
     up = np.cross(aim, right)
-    return Camera((0.0, 0.0, 0.0), _vector(right), _vector(up), _vector(aim))
+    return Camera((0.0, 0.0, 0.0), vector(right), vector(up), vector(aim))
 
 
 def three_quarter(box: Box, turn: float = 28.0, tilt: float = 16.0) -> Camera:
@@ -105,9 +105,9 @@ def three_quarter(box: Box, turn: float = 28.0, tilt: float = 16.0) -> Camera:
     up = np.cross(towards, right)
     return Camera(
         box.centre,
-        _vector(right),
-        _vector(up),
-        _vector(towards),
+        vector(right),
+        vector(up),
+        vector(towards),
         4.5 * float(np.linalg.norm(box.size)),
     )
 
@@ -117,7 +117,3 @@ def _turned(points: Array, axes: Array) -> Array:
     for start in range(0, len(points), BLOCK):
         np.matmul(points[start : start + BLOCK], axes, out=turned[start : start + BLOCK])
     return turned
-
-
-def _vector(values: Array) -> Vector:
-    return (float(values[0]), float(values[1]), float(values[2]))

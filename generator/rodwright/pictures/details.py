@@ -80,15 +80,10 @@ def _columns(unit: Unit, parts: list[Part]) -> list[tuple[str, ...]]:
 
 def _detail(name: str, about: str, unit: Unit, refs: Collection[str]) -> Detail:
     parts = tuple(part for part in unit.parts if part.ref in refs)
-    boxes = [part.bounds() for part in parts]
-    low, high = (
-        tuple(choose(getattr(box, end)[axis] for box in boxes) for axis in range(3))
-        for choose, end in ((min, "low"), (max, "high"))
-    )
     some = replace(
         unit,
         parts=parts,
-        envelope=Box((low[0], low[1], low[2]), (high[0], high[1], high[2])),
+        envelope=Box.of_boxes(part.bounds() for part in parts),
         joints=tuple(each for each in unit.joints if {each.first, each.second} <= set(refs)),
         clearances=(),
         motions=(),

@@ -9,7 +9,7 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 
-from rodwright.geometry import Box, Vector
+from rodwright.geometry import Box, Vector, vector
 from rodwright.pictures.bodies import Body, bodies_of, standing_facets
 from rodwright.pictures.camera import Array, Camera, X, Y, Z, three_quarter
 from rodwright.pictures.facets import Facets, Indices
@@ -74,8 +74,8 @@ def set_stage(
     fittings if asked for."""
     bodies = bodies_of(unit, moves, inner=inner)
     facets = standing_facets(bodies)
-    low, high = facets.points.min(axis=0).tolist(), facets.points.max(axis=0).tolist()
-    camera = three_quarter(Box((low[0], low[1], low[2]), (high[0], high[1], high[2])))
+    around = Box(vector(facets.points.min(axis=0)), vector(facets.points.max(axis=0)))
+    camera = three_quarter(around)
     screen = camera.screen(facets.points)[:, :2]
     low, high = screen.min(axis=0), screen.max(axis=0)
     scale = max((high - low) / (frame.right - frame.left, frame.bottom - frame.top))

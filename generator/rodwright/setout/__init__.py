@@ -125,12 +125,9 @@ def _set_out(spec: UnitSpec) -> Unit:
     problems.raise_if_any()
     _refuse_nothing(bench, problems)
     parts = bench.finished()
-    boxes = [part.bounds() for part in parts]
-    low = [min(box.low[axis] for box in boxes) for axis in range(3)]
-    high = [max(box.high[axis] for box in boxes) for axis in range(3)]
     return Unit(
         title=spec.title,
-        envelope=Box((low[0], low[1], 0.0), (high[0], high[1], high[2])),
+        envelope=Box.of_boxes(part.bounds() for part in parts).spanning(2, low=0.0),
         parts=parts,
         joints=tuple(bench.joints),
         clearances=tuple(bench.clearances),

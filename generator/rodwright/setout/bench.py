@@ -28,7 +28,6 @@ from rodwright.unit import (
     Motion,
     Notch,
     Part,
-    Placement,
     Rebate,
     Rod,
     Role,
@@ -44,13 +43,6 @@ FORWARD: Vector = (0.0, -1.0, 0.0)
 DOWN: Vector = (0.0, 0.0, -1.0)
 NOWHERE: Vector = (0.0, 0.0, 0.0)
 
-
-SURFACES = (
-    (Surface.NEAR_END, Surface.FAR_END),
-    (Surface.FACE_EDGE, Surface.BACK_EDGE),
-    (Surface.REVERSE, Surface.FACE),
-)
-"""Low and high surface across each axis of the part frame."""
 
 _MARKS = {
     Role.SIDE: "SD",
@@ -146,7 +138,7 @@ class Bench:
     def rebate_along(self, ref: str, box: Box, use: str = "") -> None:
         """Rebate ``box`` (unit frame) along an edge of a part."""
         part = self.parts[ref]
-        size, local = part.blank.size, to_part(part.placement, box)
+        size, local = part.blank.size, part.placement.box_to_part(box)
         surface = _broken(local, size, (Surface.FACE, Surface.REVERSE))
         edge = _broken(local, size, (Surface.FACE_EDGE, Surface.BACK_EDGE))
         start, stop = _run(local, size, 0)
@@ -155,7 +147,7 @@ class Bench:
     def groove_along(self, ref: str, box: Box, use: str = "") -> None:
         """Plough ``box`` (unit frame) along the length of a part, in its face or reverse."""
         part = self.parts[ref]
-        size, local = part.blank.size, to_part(part.placement, box)
+        size, local = part.blank.size, part.placement.box_to_part(box)
         surface = _broken(local, size, (Surface.FACE, Surface.REVERSE))
         start, stop = _run(local, size, 0)
         self.work(
@@ -164,7 +156,7 @@ class Bench:
 
     def notch(self, ref: str, box: Box, use: str = "") -> None:
         """Notch ``box`` (unit frame) out of a part, right through its thickness."""
-        local = to_part(self.parts[ref].placement, box)
+        local = self.parts[ref].placement.box_to_part(box)
         self.work(ref, Notch(local.low[0], local.low[1], local.size[0], local.size[1], use))
 
     def drill(
@@ -178,26 +170,27 @@ class Bench:
     ) -> None:
         """Drill a hole at a point (unit frame) of a part's surface, in a direction square to it."""
         part = self.parts[ref]
-        local = to_part(part.placement, Box(at, at)).low
-        turned = [sum(into[i] * axis[i] for i in range(3)) for axis in _axes(part.placement)]
+        local = part.placement.to_part(at)
+        turned = part.placement.turned_to_part(into)
         axis = max(range(3), key=lambda i: abs(turned[i]))
-        surface = SURFACES[axis][turned[axis] < 0]
-        across = [local[i] for i in range(3) if i != axis]
-        self.work(ref, Hole(surface, (across[0], across[1]), diameter, depth, use))
+        surface = Surface.at(axis, turned[axis] < 0)
+        first, second = surface.across
+        self.work(ref, Hole(surface, (local[first], local[second]), diameter, depth, use))
 
     def mortise(
         self, ref: str, box: Box, into: Vector, round_ends: bool = False, use: str = ""
     ) -> None:
         """Cut a pocket (unit frame) into a part from the surface that ``into`` goes in at."""
         part = self.parts[ref]
-        local = to_part(part.placement, box)
-        turned = [sum(into[i] * axis[i] for i in range(3)) for axis in _axes(part.placement)]
+        local = part.placement.box_to_part(box)
+        turned = part.placement.turned_to_part(into)
         axis = max(range(3), key=lambda i: abs(turned[i]))
-        first, second = (i for i in range(3) if i != axis)
+        surface = Surface.at(axis, turned[axis] < 0)
+        first, second = surface.across
         self.work(
             ref,
             Mortise(
-                SURFACES[axis][turned[axis] < 0],
+                surface,
                 (local.low[first], local.low[second]),
                 (local.size[first], local.size[second]),
                 local.size[axis],
@@ -329,37 +322,6 @@ def _sorting(working: Working) -> tuple[str, ...]:
         type(working).__name__,
         *(f"{value:015.6f}" if isinstance(value, float) else str(value) for value in values),
     )
-
-
-def to_part(placement: Placement, box: Box) -> Box:
-    """A box of the unit frame in a part's frame (for placements square to the unit)."""
-    corners = [
-        [
-            sum((corner[i] - placement.origin[i]) * axis[i] for i in range(3))
-            for axis in _axes(placement)
-        ]
-        for corner in (box.low, box.high)
-    ]
-    low, high = ([choose(a, b) for a, b in zip(*corners, strict=True)] for choose in (min, max))
-    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
-
-
-def _axes(placement: Placement) -> tuple[Vector, Vector, Vector]:
-    return placement.length, placement.width, placement.thickness
-
-
-def meeting(first: Box, second: Box) -> Vector | None:
-    """Middle of the patch where two boxes touch or overlap; None where they don't meet.
-
-    A patch needs an extent along at least two axes: an edge or a corner is no meeting.
-    """
-    low = [max(a, b) for a, b in zip(first.low, second.low, strict=True)]
-    high = [min(a, b) for a, b in zip(first.high, second.high, strict=True)]
-    extents = [b - a for a, b in zip(low, high, strict=True)]
-    if min(extents) < -TOUCH or sum(extent > TOUCH for extent in extents) < 2:
-        return None
-    middle = [(a + b) / 2 for a, b in zip(low, high, strict=True)]
-    return (middle[0], middle[1], middle[2])
 
 
 def _touches(local: Box, size: Vector, surface: Surface) -> bool:

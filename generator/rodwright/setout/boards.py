@@ -7,7 +7,7 @@ from math import ceil
 
 from rodwright.geometry import TOUCH, Box, Vector, cross
 from rodwright.lengths import LengthUnit, format_length
-from rodwright.setout.bench import NOWHERE, Bench, meeting
+from rodwright.setout.bench import NOWHERE, Bench
 from rodwright.setout.grip import grip
 from rodwright.trade.movement import stock_swelling
 from rodwright.trade.sizes import Grip, TradeSizes
@@ -82,10 +82,10 @@ def lay_board(
 
 def meet(bench: Bench, kind: JointKind, first: str, second: str, *fixings: Fixing) -> bool:
     """Join two parts if they touch; whether they do."""
-    at = meeting(bench.parts[first].bounds(), bench.parts[second].bounds())
-    if at is not None:
-        bench.join(kind, first, second, at, *fixings)
-    return at is not None
+    patch = bench.parts[first].bounds().contact(bench.parts[second].bounds())
+    if patch is not None:
+        bench.join(kind, first, second, patch.centre, *fixings)
+    return patch is not None
 
 
 def screw_on(
@@ -106,10 +106,10 @@ def screw_on(
     """
     one, other = bench.parts[through], bench.parts[into]
     first, second = one.bounds(), other.bounds()
-    at = meeting(first, second)
-    if at is None:
+    patch = first.contact(second)
+    if patch is None:
         return False
-    extents = _shared(first, second)
+    at, extents = patch.centre, patch.size
     axis = min(range(3), key=lambda i: extents[i])
     if abs(one.placement.length[axis]) > 0.5:
         return False
@@ -167,7 +167,7 @@ def carry(
     bottoms = refs_of(bench, Role.BOTTOM)
     for bottom in bottoms:
         lowest = bench.parts[bottom].bounds()
-        if min(_shared(lowest, box)[:2]) < SCREWABLE:
+        if min(lowest.overlap(box)[:2]) < SCREWABLE:
             continue
         if screwed and not _under_a_divider(bench, lowest, box):
             screw_on(bench, bottom, ref, moisture, anchor=anchor)
@@ -178,10 +178,10 @@ def carry(
         other = bench.parts[upright].bounds()
         half = other.size[0] / 2 if bottoms else 0.0
         if other.low[0] < TOUCH:
-            other = replace(other, high=(other.high[0] - half, *other.high[1:]))
+            other = other.spanning(0, high=other.high[0] - half)
         else:
-            other = replace(other, low=(other.low[0] + half, *other.low[1:]))
-        if meeting(other, box) is not None:
+            other = other.spanning(0, low=other.low[0] + half)
+        if other.contact(box) is not None:
             meet(bench, JointKind.STANDING, upright, ref)
 
 
@@ -189,18 +189,13 @@ def _under_a_divider(bench: Bench, bottom: Box, board: Box) -> bool:
     """Whether a divider stands on the bottom along the middle of a board that runs to the rear."""
     if board.size[0] > board.size[1]:
         return False
-    middle, room = (board.low[0] + board.high[0]) / 2, SCREWABLE / 2
+    middle, room = board.centre[0], SCREWABLE / 2
     return any(
         box.low[2] < bottom.high[2] + TOUCH
         and box.low[0] - room < middle < box.high[0] + room
-        and _shared(box, board)[1] > board.size[1] / 2
+        and box.overlap(board)[1] > board.size[1] / 2
         for box in (bench.parts[ref].bounds() for ref in refs_of(bench, Role.DIVIDER))
     )
-
-
-def _shared(first: Box, second: Box) -> list[float]:
-    """How far two boxes overlap along each axis; less than 0 where they are apart."""
-    return [min(first.high[i], second.high[i]) - max(first.low[i], second.low[i]) for i in range(3)]
 
 
 def wood_screws(

@@ -12,7 +12,8 @@ from itertools import pairwise
 import shapely
 from cadquery import Edge, Solid, Vector, Wire
 
-from rodwright.geometry import TOUCH, Box
+from rodwright import geometry
+from rodwright.geometry import TOUCH, Box, vector
 from rodwright.geometry import Vector as Triple
 from rodwright.unit import Bevel, Easing, Hole, Mitre, Mortise, PocketHole, Working
 
@@ -65,7 +66,7 @@ def through(size: Triple, hole: Hole, axis: int) -> bool:
 
 def along(axis: int, length: float) -> Vector:
     """A vector of this length along an axis."""
-    return Vector(*(length if i == axis else 0.0 for i in range(3)))
+    return Vector(*geometry.along(axis, length))
 
 
 def _reaching(box: Box, size: Triple) -> Box:
@@ -73,7 +74,7 @@ def _reaching(box: Box, size: Triple) -> Box:
     high = [
         length + _BEYOND if b >= length else b for b, length in zip(box.high, size, strict=True)
     ]
-    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+    return Box(vector(low), vector(high))
 
 
 def _third(cut: Mitre | Bevel) -> int:

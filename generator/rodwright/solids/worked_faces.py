@@ -128,7 +128,7 @@ def _into(size: Vector, surface: Surface, points: Points) -> NDArray[np.float64]
 
 def _across(surface: Surface, points: Points) -> Points:
     """Points along the two axes of a surface."""
-    return points[:, [axis for axis in range(3) if axis != surface.axis]]
+    return points[:, surface.across]
 
 
 def _shallow(size: Vector, surface: Surface, depth: float, points: Points) -> Mask:

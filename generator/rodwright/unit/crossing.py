@@ -22,19 +22,14 @@ def crossing(
     that moves and the one that holds it.
     """
     found = (0.0, 0, first, second)
+    overlap = first.bounds().overlap(second.bounds())
     for axis in range(3):
-        meet = _meet(first, second, axis)
+        meet = max(0.0, overlap[axis])
         one, other = (_moves(part, axis, meet, moisture) for part in (first, second))
         if abs(one - other) > found[0]:
             pair = (first, second) if one > other else (second, first)
             found = (abs(one - other), axis, *pair)
     return found
-
-
-def _meet(first: Part, second: Part, axis: int) -> float:
-    """Length over which two parts lie side by side along an axis of the unit frame, mm."""
-    one, other = first.bounds(), second.bounds()
-    return max(0.0, min(one.high[axis], other.high[axis]) - max(one.low[axis], other.low[axis]))
 
 
 def _moves(part: Part, axis: int, length: float, moisture: tuple[float, float]) -> float:

@@ -5,7 +5,7 @@ Lengths in mm, unit frame.
 
 from __future__ import annotations
 
-from rodwright.geometry import Vector
+from rodwright.geometry import Box, Vector
 from rodwright.unit.joints import JointKind
 from rodwright.unit.opening import Opening
 from rodwright.unit.parts import Part
@@ -47,11 +47,9 @@ def fitted_size(unit: Unit) -> Vector:
     boxes = [part.bounds() for part in unit.parts if part.role not in STANDS_OUT]
     if len(boxes) == len(unit.parts):
         return unit.size
-    low, high = (
-        [choose(getattr(box, end)[axis] for box in boxes) for axis in range(3)]
-        for end, choose in (("low", min), ("high", max))
-    )
-    return high[0] - low[0], max(carcass_size(unit)[1], high[2]), high[1] - low[1]
+    around = Box.of_boxes(boxes)
+    width, depth, _ = around.size
+    return width, max(carcass_size(unit)[1], around.high[2]), depth
 
 
 def is_scribed(unit: Unit) -> bool:

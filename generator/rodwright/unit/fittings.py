@@ -39,15 +39,10 @@ class Fitting:
         def turned(point: Vector) -> Vector:
             return after.to_part(before.to_unit(point) if before else point)
 
-        shapes: list[Box | Rod] = []
-        for shape in self.shapes:
-            if isinstance(shape, Rod):
-                shapes.append(Rod(turned(shape.start), turned(shape.end), shape.diameter))
-            else:
-                one, other = turned(shape.low), turned(shape.high)
-                low, high = (
-                    tuple(choose(a, b) for a, b in zip(one, other, strict=True))
-                    for choose in (min, max)
-                )
-                shapes.append(Box((low[0], low[1], low[2]), (high[0], high[1], high[2])))
+        shapes = (
+            Rod(turned(shape.start), turned(shape.end), shape.diameter)
+            if isinstance(shape, Rod)
+            else Box.from_corners(turned(shape.low), turned(shape.high))
+            for shape in self.shapes
+        )
         return Fitting(self.ref, tuple(shapes), self.inner)

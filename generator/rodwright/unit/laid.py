@@ -36,10 +36,6 @@ from rodwright.unit import (
     Working,
 )
 
-LOW = (Surface.NEAR_END, Surface.FACE_EDGE, Surface.REVERSE)
-"""The surfaces from which x, y and z are measured."""
-HIGH = (Surface.FAR_END, Surface.BACK_EDGE, Surface.FACE)
-"""The surfaces opposite."""
 _DIGITS = 9
 """Decimals of a millimetre that turned figures keep: sums and differences of lengths that
 should be equal differ in later ones."""
@@ -67,7 +63,7 @@ class Turn:
 
     def surface(self, surface: Surface) -> Surface:
         """What a surface is afterwards."""
-        return opposite(surface) if self.axes[surface.axis] else surface
+        return surface.opposite if self.axes[surface.axis] else surface
 
     def working(self, working: Working, size: Vector) -> Working:
         """A working of a blank of this size, in the frame of the turned part."""
@@ -103,11 +99,6 @@ class Turn:
 
 STILL = Turn()
 """No turn at all."""
-
-
-def opposite(surface: Surface) -> Surface:
-    """The surface across the piece."""
-    return (LOW if surface.at_high else HIGH)[surface.axis]
 
 
 def laid_unit(unit: Unit) -> Unit:
@@ -214,11 +205,11 @@ def _turned(working: Working, size: Vector, turn: Turn) -> Working:
         case Mitre(end, _, long):
             return replace(working, end=other(end), long=other(long))
         case Hole(surface, (along, across)):
-            first, second = (axis for axis in range(3) if axis != surface.axis)
+            first, second = surface.across
             place = (low(first, along), low(second, across))
             return replace(working, surface=other(surface), position=place)
         case Mortise(surface, (along, across), (length, width)):
-            first, second = (axis for axis in range(3) if axis != surface.axis)
+            first, second = surface.across
             place = (low(first, along, length), low(second, across, width))
             return replace(working, surface=other(surface), position=place)
         case Bevel(surface, edge):

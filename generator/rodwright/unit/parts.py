@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from rodwright.geometry.boxes import Box
-from rodwright.geometry.halfspaces import bounds_of, box_planes, vertices
-from rodwright.geometry.vectors import Matrix, Vector, cross
+from rodwright.geometry.halfspaces import box_planes, vertices
+from rodwright.geometry.vectors import Matrix, Vector, cross, dot, minus, vector
 from rodwright.unit.roles import Role
 from rodwright.unit.stock import Blank, Edging
 from rodwright.unit.workings import Working
@@ -31,6 +31,11 @@ class Placement:
         """Unit vector of the part's thickness (towards the face), unit frame."""
         return cross(self.length, self.width)
 
+    @property
+    def axes(self) -> tuple[Vector, Vector, Vector]:
+        """Unit vectors of the part's length, width and thickness, unit frame."""
+        return (self.length, self.width, self.thickness)
+
     def matrix(self) -> Matrix:
         """The 4 x 4 homogeneous transform from part frame to unit frame, by rows."""
         u, v, w, o = self.length, self.width, self.thickness, self.origin
@@ -38,17 +43,25 @@ class Placement:
 
     def to_part(self, point: Vector) -> Vector:
         """A point of the unit frame in the part frame."""
-        x, y, z = (
-            sum((point[i] - self.origin[i]) * axis[i] for i in range(3))
-            for axis in (self.length, self.width, self.thickness)
-        )
-        return (x, y, z)
+        return self.turned_to_part(minus(point, self.origin))
+
+    def turned_to_part(self, direction: Vector) -> Vector:
+        """A direction of the unit frame in the part frame."""
+        return vector(dot(direction, axis) for axis in self.axes)
 
     def to_unit(self, point: Vector) -> Vector:
         """A point of the part frame in the unit frame."""
         u, v, w, o = self.length, self.width, self.thickness, self.origin
         x, y, z = (o[i] + point[0] * u[i] + point[1] * v[i] + point[2] * w[i] for i in range(3))
         return (x, y, z)
+
+    def box_to_part(self, box: Box) -> Box:
+        """A box of the unit frame in the part frame; the two have to be square to each other."""
+        return Box.from_corners(self.to_part(box.low), self.to_part(box.high))
+
+    def box_to_unit(self, box: Box) -> Box:
+        """A box of the part frame in the unit frame; the two have to be square to each other."""
+        return Box.from_corners(self.to_unit(box.low), self.to_unit(box.high))
 
 
 ShapeKey = tuple[Vector, tuple[Working, ...]]
@@ -95,8 +108,8 @@ class Part:
         u, v = placed.length, placed.width
         if max(map(abs, u)) < 1 - 1e-9 or max(map(abs, v)) < 1 - 1e-9:
             cuts = [each.plane(blank.size) for each in self.workings if isinstance(each, Bevel)]
-            planes = [*box_planes((0.0, 0.0, 0.0), blank.size), *cuts]
-            return Box(*bounds_of(placed.to_unit(corner) for corner in vertices(planes)))
+            planes = [*box_planes(Box.of_size(blank.size)), *cuts]
+            return Box.of_points(map(placed.to_unit, vertices(planes)))
         return _placed_box(blank.size, placed)
 
 
@@ -107,4 +120,4 @@ def _placed_box(size: Vector, placed: Placement) -> Box:
     reaches = [(size[0] * u[i], size[1] * v[i], size[2] * w[i]) for i in range(3)]
     low = [at + sum(min(0.0, reach) for reach in reaches[i]) for i, at in enumerate(placed.origin)]
     high = [at + sum(max(0.0, reach) for reach in reaches[i]) for i, at in enumerate(placed.origin)]
-    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+    return Box(vector(low), vector(high))

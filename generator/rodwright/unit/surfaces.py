@@ -18,22 +18,34 @@ class Surface(StrEnum):
     @property
     def axis(self) -> int:
         """Index of the axis normal to this surface: 0 for x, 1 for y, 2 for z."""
-        return _SURFACES[self][0]
+        return (LOW if self in LOW else HIGH).index(self)
 
     @property
     def at_high(self) -> bool:
         """True where the surface lies at the high end of its axis."""
-        return _SURFACES[self][1]
+        return self in HIGH
+
+    @property
+    def across(self) -> tuple[int, int]:
+        """Indices of the two axes that run along this surface."""
+        first, second = (axis for axis in range(3) if axis != self.axis)
+        return first, second
+
+    @property
+    def opposite(self) -> Surface:
+        """The surface across the same axis."""
+        return Surface.at(self.axis, not self.at_high)
+
+    @staticmethod
+    def at(axis: int, high: bool) -> Surface:
+        """The surface at the low or the high end of an axis."""
+        return (HIGH if high else LOW)[axis]
 
 
-_SURFACES: dict[Surface, tuple[int, bool]] = {
-    Surface.FACE: (2, True),
-    Surface.REVERSE: (2, False),
-    Surface.FACE_EDGE: (1, False),
-    Surface.BACK_EDGE: (1, True),
-    Surface.NEAR_END: (0, False),
-    Surface.FAR_END: (0, True),
-}
+LOW = (Surface.NEAR_END, Surface.FACE_EDGE, Surface.REVERSE)
+"""The surfaces from which x, y and z are measured."""
+HIGH = (Surface.FAR_END, Surface.BACK_EDGE, Surface.FACE)
+"""The surfaces opposite."""
 
 
 class Grain(StrEnum):

@@ -110,10 +110,7 @@ def _proud(parts: list[Part]) -> float:
 
 
 def _around(parts: list[Part]) -> Box:
-    boxes = [part.bounds() for part in parts]
-    low = [min(box.low[axis] for box in boxes) for axis in range(3)]
-    high = [max(box.high[axis] for box in boxes) for axis in range(3)]
-    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+    return Box.of_boxes(part.bounds() for part in parts)
 
 
 def niche_of(opening: Opening, way: WayIn, body: Body) -> Niche:

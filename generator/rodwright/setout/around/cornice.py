@@ -8,7 +8,7 @@ from math import ceil
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.problems import Problems
-from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Y, Z, meeting
+from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Y, Z
 from rodwright.setout.boards import SCREW_SPACING, SCREWABLE, lay_board, meet, refs_of, screw_on
 from rodwright.setout.edges.biscuits import edge_biscuits
 from rodwright.setout.rod.main_lines import Rod
@@ -171,7 +171,7 @@ def _can_be_made(
         )
     hidden = Box((lines.left, lines.front, lines.low), (lines.right, rod.face, rod.overall))
     for ref in refs_of(bench, *_FRONTS):
-        if lines.lapped and meeting(hidden, bench.parts[ref].bounds()) is not None:
+        if lines.lapped and hidden.contact(bench.parts[ref].bounds()) is not None:
             problems.add(
                 ("cornice", "height"),
                 f"a cornice that laps {say(wish.height - wish.rise)} of the front runs into "
@@ -205,16 +205,17 @@ def _fix(rod: Rod, bench: Bench, board: str, lapped: bool) -> bool:
     box, held = _between_mitres(bench.parts[board]), False
     roles = [Role.SIDE, Role.TOP, Role.RAIL, Role.STILE, Role.LIPPING]
     if not lapped and any(
-        meeting(bench.parts[ref].bounds(), box) is not None for ref in refs_of(bench, Role.TOP)
+        bench.parts[ref].bounds().contact(box) is not None for ref in refs_of(bench, Role.TOP)
     ):
         # Beside a top that it stands on, sides may be cut away.
         roles.remove(Role.SIDE)
     for ref in refs_of(bench, *roles):
         part = bench.parts[ref]
         other = part.bounds()
-        if meeting(other, box) is None:
+        patch = other.contact(box)
+        if patch is None:
             continue
-        shared = [min(other.high[i], box.high[i]) - max(other.low[i], box.low[i]) for i in range(3)]
+        shared = patch.size
         thin = min(range(3), key=lambda i: shared[i])
         narrow, long = sorted(shared[i] for i in range(3) if i != thin)
         # A panel's face takes screws through it; its edge doesn't.
@@ -228,13 +229,12 @@ def _fix(rod: Rod, bench: Bench, board: str, lapped: bool) -> bool:
         ):  # fmt: skip
             held |= screw_on(bench, ref, board, rod.moisture)
         elif narrow >= SCREWABLE - TOUCH and long >= _BISCUIT_ROOM:
-            at = meeting(other, box)
-            assert at is not None
             # Through a lipping they go on into the panel behind it.
             deep = box.size[thin]
             if part.role is not Role.LIPPING:
                 deep = min(deep, other.size[thin])
-            bench.join(JointKind.BISCUIT, ref, board, at, edge_biscuits(bench.sizes, long, deep))
+            at, biscuits = patch.centre, edge_biscuits(bench.sizes, long, deep)
+            bench.join(JointKind.BISCUIT, ref, board, at, biscuits)
             held = True
         else:
             meet(bench, JointKind.BUTT, ref, board)

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
-from rodwright.geometry import TOUCH, Box, Vector
+from rodwright.geometry import TOUCH, Box, Vector, along, times
 from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import Bench, meeting, to_part
+from rodwright.setout.bench import Bench
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.slope.clipping import cut_back, removal_of
 from rodwright.unit import Hole, Joint, Mortise, Part, PocketHole, Role, Surface, Working
@@ -82,12 +82,12 @@ def _box(wish: CutoutSpec, rod: Rod) -> Box:
             (first + wish.width + gap, _FAR, second + wish.height + gap),
         )
     reach = wish.diameter / 2 + gap
-    x, y, z = _middle(wish, rod)
-    low = [x - reach, y - reach, z - reach]
-    high = [x + reach, y + reach, z + reach]
-    axis = _axis(wish)
-    low[axis], high[axis] = (rod.shelf_rear if axis == 1 else -_FAR), _FAR
-    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+    axis, middle = _axis(wish), _middle(wish, rod)
+    return (
+        Box(middle, middle)
+        .grown(reach)
+        .spanning(axis, rod.shelf_rear if axis == 1 else -_FAR, _FAR)
+    )
 
 
 def _axis(wish: PipeCutout) -> int:
@@ -109,36 +109,25 @@ def _met(wish: CutoutSpec, rod: Rod, bench: Bench) -> Iterator[Part]:
     """The parts that reach into a cut-out."""
     room = _box(wish, rod)
     for part in list(bench.parts.values()):
-        bounds = part.bounds()
-        if all(
-            min(a, b) - max(c, d) > TOUCH
-            for a, b, c, d in zip(room.high, bounds.high, room.low, bounds.low, strict=True)
-        ):
+        if room.intersects(part.bounds()):
             yield part
 
 
 def _takes_fixings(wish: CutoutSpec, rod: Rod, part: Part, bench: Bench) -> bool:
     """Whether a cut-out takes holes or mortises that another part's joint counts on."""
-    local, size = to_part(part.placement, _box(wish, rod)), part.blank.size
+    local, size = part.placement.box_to_part(_box(wish, rod)), part.blank.size
     boxes = [
         removal_of(working, size)
         for working in bench.workings_of(part.ref)
         if isinstance(working, Hole | Mortise | PocketHole)
     ]
-    return any(
-        box is not None
-        and all(
-            min(a, b) > max(c, d)
-            for a, b, c, d in zip(local.high, box.high, local.low, box.low, strict=True)
-        )
-        for box in boxes
-    )
+    return any(box is not None and local.penetration(box) > 0 for box in boxes)
 
 
 def _cut(wish: CutoutSpec, rod: Rod, part: Part, bench: Bench) -> bool:
     """Cut one part out; False where it doesn't stay whole."""
     size = part.blank.size
-    local = to_part(part.placement, _box(wish, rod))
+    local = part.placement.box_to_part(_box(wish, rod))
     through = [local.low[i] <= TOUCH and local.high[i] >= size[i] - TOUCH for i in range(3)]
     if not through[2]:
         # A cut-out that doesn't run right through a panel's thickness leaves too little of it.
@@ -159,11 +148,9 @@ def _cut_off(local: Box, axis: int, part: Part, bench: Bench) -> bool:
     at_low, at_high = local.low[axis] <= TOUCH, local.high[axis] >= size[axis] - TOUCH
     if at_low is at_high:
         return False
-    place, towards = [0.0, 0.0, 0.0], -1.0 if at_low else 1.0
-    place[axis] = local.high[axis] if at_low else local.low[axis]
-    direction = (part.placement.length, part.placement.width)[axis]
-    normal = (towards * direction[0], towards * direction[1], towards * direction[2])
-    plane = (part.placement.to_unit((place[0], place[1], place[2])), normal)
+    place = along(axis, local.high[axis] if at_low else local.low[axis])
+    normal = times(part.placement.axes[axis], -1.0 if at_low else 1.0)
+    plane = (part.placement.to_unit(place), normal)
     left = cut_back(part, bench.workings_of(part.ref), [plane])
     if left is None or left[0].blank.size[axis] < LEAST_LEFT:
         return False
@@ -179,19 +166,16 @@ def _notch(local: Box, part: Part, bench: Bench, kind: str) -> bool:
     beside = [each for i in range(2) for each in (low[i], size[i] - high[i])]
     if any(TOUCH < strip < LEAST_LEFT for strip in beside):
         return False
-    placed = part.placement
-    corners = placed.to_unit((low[0], low[1], 0.0)), placed.to_unit((high[0], high[1], size[2]))
-    first, second = ([choose(a, b) for a, b in zip(*corners, strict=True)] for choose in (min, max))
-    box = Box((first[0], first[1], first[2]), (second[0], second[1], second[2]))
+    box = Box((low[0], low[1], 0.0), (high[0], high[1], size[2]))
     _drop_taken(part, local, bench)
-    bench.notch(part.ref, box, kind)
+    bench.notch(part.ref, part.placement.box_to_unit(box), kind)
     return True
 
 
 def _cut_round(wish: PipeCutout, local: Box, rod: Rod, part: Part, bench: Bench) -> bool:
     """Drill a part for a pipe, or notch it from the edge that the pipe is near."""
     size = part.blank.size
-    middle = to_part(part.placement, Box(_middle(wish, rod), _middle(wish, rod))).low
+    middle = part.placement.to_part(_middle(wish, rod))
     reach = wish.diameter / 2 + wish.clearance
     rims = {
         (i, high): (size[i] - middle[i] if high else middle[i]) - reach
@@ -204,13 +188,8 @@ def _cut_round(wish: PipeCutout, local: Box, rod: Rod, part: Part, bench: Bench)
         hole = Hole(Surface.FACE, (middle[0], middle[1]), 2 * reach, use=wish.kind)
         bench.work(part.ref, hole)
         return True
-    low, high = list(local.low), list(local.high)
-    if at_high:
-        high[axis] = _FAR
-    else:
-        low[axis] = -_FAR
-    box = Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
-    return _notch(box, part, bench, wish.kind)
+    open_to = local.spanning(axis, high=_FAR) if at_high else local.spanning(axis, low=-_FAR)
+    return _notch(open_to, part, bench, wish.kind)
 
 
 def _drop_taken(part: Part, local: Box, bench: Bench) -> None:
@@ -222,10 +201,7 @@ def _drop_taken(part: Part, local: Box, bench: Bench) -> None:
             return True
         box = removal_of(working, size)
         assert box is not None
-        return any(
-            box.high[i] < local.low[i] - HOLE_RIM or box.low[i] > local.high[i] + HOLE_RIM
-            for i in range(3)
-        )
+        return local.penetration(box) < -HOLE_RIM
 
     kept = [working for working in bench.workings_of(part.ref) if stays(working)]
     bench.recut(bench.parts[part.ref], kept)
@@ -234,9 +210,9 @@ def _drop_taken(part: Part, local: Box, bench: Bench) -> None:
 def _rejoined(joint: Joint, room: Box, before: Mapping[str, Box], bench: Bench) -> Joint | None:
     """A joint after a cut-out: None where the parts no longer meet, ``at`` in what is left."""
     first, second = before[joint.first], before[joint.second]
-    patch = Box(_each(max, first.low, second.low), _each(min, first.high, second.high))
-    taken = Box(_each(max, patch.low, room.low), _each(min, patch.high, room.high))
-    if any(a > b + TOUCH for a, b in zip(taken.low, taken.high, strict=True)):
+    patch = first.intersection(second)
+    taken = patch.intersection(room)
+    if min(taken.size) < -TOUCH:
         return joint
     left = [
         (gap, axis, centre)
@@ -247,15 +223,10 @@ def _rejoined(joint: Joint, room: Box, before: Mapping[str, Box], bench: Bench) 
         )
     ]
     gap, axis, centre = max(left)
-    meet = meeting(bench.parts[joint.first].bounds(), bench.parts[joint.second].bounds())
+    meet = bench.parts[joint.first].bounds().contact(bench.parts[joint.second].bounds())
     if gap < TOUCH or (joint.kind.meets and meet is None):
         return None
     at = list(joint.at)
-    if all(a - TOUCH < x < b + TOUCH for a, x, b in zip(taken.low, at, taken.high, strict=True)):
+    if taken.contains_point(joint.at):
         at[axis] = centre
     return replace(joint, at=(at[0], at[1], at[2]))
-
-
-def _each(choose: Callable[[float, float], float], first: Vector, second: Vector) -> Vector:
-    x, y, z = (choose(a, b) for a, b in zip(first, second, strict=True))
-    return (x, y, z)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Literal
 
 from rodwright.geometry import TOUCH, Box, Vector
@@ -148,13 +148,6 @@ def _can_be_made(
     return len(problems) == before
 
 
-def _overlap(first: Box, second: Box) -> bool:
-    return all(
-        min(first.high[i], second.high[i]) - max(first.low[i], second.low[i]) > TOUCH
-        for i in range(3)
-    )
-
-
 class _Strips:
     """Makes strips of one stock in one plane."""
 
@@ -171,8 +164,8 @@ class _Strips:
         box = Box((x[0], self._plane[0], self._rod.foot), (x[1], self._plane[1], top))
         for ref in refs_of(self._bench, Role.CORNICE):
             cornice = self._bench.parts[ref].bounds()
-            if _overlap(box, cornice):
-                box = replace(box, high=(box.high[0], box.high[1], cornice.low[2]))
+            if box.intersects(cornice):
+                box = box.spanning(2, high=cornice.low[2])
         # Its back edge is at the wall; the right one is the left one turned end for end.
         along = Z if side == "left" else DOWN
         start, end = (gap.start, gap.end) if side == "left" else (gap.end, gap.start)

@@ -6,7 +6,7 @@ from math import ceil
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.problems import Problems
-from rodwright.setout.bench import Bench, X, Z, meeting
+from rodwright.setout.bench import Bench, X, Z
 from rodwright.setout.boards import lay_board, refs_of, washers, wood_screws
 from rodwright.setout.carcass.interior import GLUE_UP_TRIM
 from rodwright.setout.grip import grip
@@ -137,9 +137,9 @@ def _lay(wish: WorktopSpec, rod: Rod, stock: Stock, bench: Bench) -> str:
             withdraw=Z,
         )  # fmt: skip
         if refs:
-            at = meeting(bench.parts[refs[-1]].bounds(), layer.bounds())
-            assert at is not None
-            bench.join(JointKind.FACE_GLUED, refs[-1], layer.ref, at)
+            patch = bench.parts[refs[-1]].bounds().contact(layer.bounds())
+            assert patch is not None
+            bench.join(JointKind.FACE_GLUED, refs[-1], layer.ref, patch.centre)
         refs.append(layer.ref)
     return refs[0]
 
@@ -173,9 +173,9 @@ def _screws(bench: Bench, carrier: str, worktop: str, moisture: tuple[float, flo
     screws = wood_screws(sizes, part.blank.thickness, top.blank.thickness, count, held)
     fixings = (screws, washers(sizes, count)) if slotted else (screws,)
     kind = JointKind.BUTTONED if slotted else JointKind.SCREWED
-    at = meeting(part.bounds(), top.bounds())
-    assert at is not None
-    bench.join(kind, carrier, worktop, at, *fixings)
+    patch = part.bounds().contact(top.bounds())
+    assert patch is not None
+    bench.join(kind, carrier, worktop, patch.centre, *fixings)
 
 
 def _bays(bench: Bench, carrier: Part) -> list[tuple[float, float]]:
@@ -184,7 +184,7 @@ def _bays(bench: Bench, carrier: Part) -> list[tuple[float, float]]:
     under = sorted(
         (bounds.low[0], bounds.high[0])
         for ref in refs_of(bench, Role.SIDE, Role.DIVIDER)
-        if (bounds := bench.parts[ref].bounds()) and meeting(box, bounds) is not None
+        if (bounds := bench.parts[ref].bounds()) and box.contact(bounds) is not None
     )
     bays, start = [], box.low[0]
     for low, high in under:
@@ -244,10 +244,10 @@ def _buttons(
             (outer[1], y + long / 2, height - below),
         )
         bench.mortise(side, slot, (-1.0 if left else 1.0, 0.0, 0.0), round_ends=True, use="button")
-    at = meeting(box, top)
-    assert at is not None
+    patch = box.contact(top)
+    assert patch is not None
     bench.join(
-        JointKind.BUTTONED, side, worktop, at,
+        JointKind.BUTTONED, side, worktop, patch.centre,
         Fixing("worktop button", len(places), f"{sizes.say(button)} wide"),
         Fixing(
             "wood screw", len(places),

@@ -7,7 +7,8 @@ from math import ceil
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.problems import Problems
-from rodwright.setout.bench import LEFT, Bench, Y, Z, meeting
+from rodwright.setout.bench import LEFT, Bench, Y, Z
+from rodwright.setout.boards import meet
 from rodwright.setout.carcass.box import Carcass, blank
 from rodwright.setout.carcass.interior import Interior
 from rodwright.setout.grip import grip
@@ -110,14 +111,14 @@ def set_out_back(
             elif fixing == "rebated":
                 _fix_rim(bench, ref, panel.ref, free)
             else:
-                _meet(bench, JointKind.GROOVE, ref, panel.ref)
+                meet(bench, JointKind.GROOVE, ref, panel.ref)
         for ref in others:
             if fixing == "applied" and ref not in (*resting, *layers):
                 _screw(bench, ref, panel.ref)
             elif ref in behind and not (free and fixing == "rebated"):
                 _pin(bench, ref, panel.ref)
             elif ref not in resting:
-                _meet(bench, JointKind.BUTT, ref, panel.ref)
+                meet(bench, JointKind.BUTT, ref, panel.ref)
 
 
 def _seams(rod: Rod, interior: Interior) -> list[tuple[str, float]]:
@@ -145,24 +146,16 @@ def _held(rod: Rod, lines: BackLines, inside: tuple[float, float], fixing: str) 
 def _let_in(bench: Bench, ref: str, held: Box, fixing: str) -> None:
     """Cut what the back takes up out of one part."""
     bounds = bench.parts[ref].bounds()
-    low = [max(a, b) for a, b in zip(held.low, bounds.low, strict=True)]
-    high = [min(a, b) for a, b in zip(held.high, bounds.high, strict=True)]
-    box = Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+    box = held.intersection(bounds)
     if fixing == "rebated":
         bench.rebate_along(ref, box, "back")
     else:
         bench.groove_along(ref, box, "back")
 
 
-def _meet(bench: Bench, kind: JointKind, ref: str, back: str) -> None:
-    at = meeting(bench.parts[ref].bounds(), bench.parts[back].bounds())
-    if at is not None:
-        bench.join(kind, ref, back, at)
-
-
 def _screw(bench: Bench, ref: str, back: str) -> None:
     """Screw the back on along its meeting with a part, or pin it where that is too narrow."""
-    if meeting(bench.parts[ref].bounds(), bench.parts[back].bounds()) is None:
+    if bench.parts[ref].bounds().contact(bench.parts[back].bounds()) is None:
         return
     line = find_meeting(bench, ref, back)
     sizes = bench.sizes
@@ -220,26 +213,25 @@ def _fix_rim(bench: Bench, ref: str, back: str, free: bool) -> None:
 def _rim(bench: Bench, ref: str, back: str) -> Meeting | None:
     """The strip of a rebate's floor that a back lies on; None where it lies on none."""
     one, other = bench.parts[ref].bounds(), bench.parts[back].bounds()
-    low = [max(a, b) for a, b in zip(one.low, other.low, strict=True)]
-    high = [min(a, b) for a, b in zip(one.high, other.high, strict=True)]
-    run, across = sorted((0, 2), key=lambda i: low[i] - high[i])
-    if high[across] - low[across] < TOUCH:
+    strip = one.intersection(other)
+    run, across = sorted((0, 2), key=lambda i: -strip.size[i])
+    if strip.size[across] < TOUCH:
         return None
     return Meeting(
         ref, back, 1, -1, run, across, plane=other.low[1], reach=0.0,
-        low=low[run], high=high[run], left=low[across], right=high[across],
+        low=strip.low[run], high=strip.high[run], left=strip.low[across], right=strip.high[across],
         through=other.low[1] - one.low[1], behind=other.size[1],
     )  # fmt: skip
 
 
 def _pin(bench: Bench, ref: str, back: str) -> None:
     """Pin the back to the middle of its meeting with a part; what is too narrow is butted."""
-    if meeting(bench.parts[ref].bounds(), bench.parts[back].bounds()) is None:
+    if bench.parts[ref].bounds().contact(bench.parts[back].bounds()) is None:
         return
     line = find_meeting(bench, ref, back)
     pins = pins_along(bench, back, line.length, line.thickness)
     if pins is None:
-        _meet(bench, JointKind.BUTT, ref, back)
+        meet(bench, JointKind.BUTT, ref, back)
         return
     middle = line.point((line.low + line.high) / 2, line.middle)
     bench.join(JointKind.PINNED, ref, back, middle, pins)

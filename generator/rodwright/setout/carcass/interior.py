@@ -557,10 +557,7 @@ def keep_loose(loose: tuple[tuple[str, float], ...], bench: Bench) -> None:
     for ref, play in loose:
         box = bench.parts[ref].bounds()
         for other, bounds in round_them:
-            apart = [
-                max(box.low[i] - bounds.high[i], bounds.low[i] - box.high[i]) for i in range(3)
-            ]
-            if max(apart) <= play + TOUCH:
+            if -box.penetration(bounds) <= play + TOUCH:
                 bench.keep_apart(other, ref, play)
 
 

@@ -13,7 +13,7 @@ from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.geometry.halfspaces import Plane, beyond
 from rodwright.lengths import LengthUnit
 from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import Bench, to_part
+from rodwright.setout.bench import Bench
 from rodwright.setout.carcass.box import Upright
 from rodwright.setout.carcass.shelf_rows import (
     PIN_USE,
@@ -187,7 +187,7 @@ def _drill(
 def _face(bench: Bench, each: ShelfRows, upright: Upright) -> _Face:
     part = bench.parts[upright.ref]
     at = (upright.right if upright is each.space.left else upright.left, 0.0, 0.0)
-    local = to_part(part.placement, Box(at, at)).low
+    local = part.placement.to_part(at)
     surface = Surface.REVERSE if local[2] < part.blank.thickness / 2 else Surface.FACE
     size, workings = part.blank.size, bench.workings_of(upright.ref)
     taken = tuple(
@@ -262,7 +262,7 @@ def _said(each: ShelfRows, z: float) -> str:
 
 def _centre(face: _Face, y: float, z: float) -> tuple[float, float]:
     at = (face.part.placement.origin[0], y, z)
-    local = to_part(face.part.placement, Box(at, at)).low
+    local = face.part.placement.to_part(at)
     return local[0], local[1]
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from rodwright.geometry import TOUCH, Box
 from rodwright.setout import looks
 from rodwright.setout.bench import LEFT, X
-from rodwright.setout.doors.hinge_places import CARRIERS, LEAST_WALL, Hinge, Made, shared
+from rodwright.setout.doors.hinge_places import CARRIERS, LEAST_WALL, Hinge, Made
 from rodwright.setout.grip import grip
 from rodwright.unit import Fixing
 
@@ -83,10 +83,9 @@ def _facing(hinge: Hinge, heights: list[float]) -> tuple[str, ...] | None:
     for z in heights:
         leaf = _leaf(hinge, x, away, z)
         there = {
-            ref: patch
+            ref: part.bounds().intersection(leaf)
             for ref in hinge.around.parts.within(leaf)
-            if (part := hinge.bench.parts[ref]).role in CARRIERS
-            and (patch := shared(part.bounds(), leaf)) is not None
+            if (part := hinge.bench.parts[ref]).role in CARRIERS and part.bounds().intersects(leaf)
         }
         area = sum(box.size[1] * box.size[2] for box in there.values())
         if area < leaf.size[1] * leaf.size[2] - TOUCH:
@@ -104,6 +103,6 @@ def _facing(hinge: Hinge, heights: list[float]) -> tuple[str, ...] | None:
 
 def _let_in(hinge: Hinge, refs: tuple[str, ...], x: float, reach: float, z: float) -> None:
     for ref in refs:
-        box = shared(hinge.bench.parts[ref].bounds(), _leaf(hinge, x, reach, z))
-        if box is not None:
+        box = hinge.bench.parts[ref].bounds().intersection(_leaf(hinge, x, reach, z))
+        if not box.is_empty:
             hinge.bench.mortise(ref, box, X if reach > 0 else LEFT, use="hinge leaf")

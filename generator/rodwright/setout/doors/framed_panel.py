@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import DOWN, FORWARD, LEFT, Bench, X, Z, meeting
+from rodwright.setout.bench import DOWN, FORWARD, LEFT, Bench, X, Z
 from rodwright.setout.doors.panel import Outline, Panel, fit_panel
 from rodwright.setout.joints import make_joint
+from rodwright.setout.joints.housed import note
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.unit import (
     Blank,
@@ -90,20 +91,14 @@ def set_out_framed(
     ).ref
     held = JointKind.FLOATING if panel.stock.kind == "board" else JointKind.GROOVE
     for member in (*refs, *rails):
-        _join(bench, held, member, sheet)
+        note(bench, held, member, sheet)
     for stile in refs:
         for rail in rails:
             if frame.joint.joint == "tongued":
-                _join(bench, JointKind.TONGUE, stile, rail)
+                note(bench, JointKind.TONGUE, stile, rail)
             else:
                 _fasten(wish, stile, rail, bench, problems, (*where, "frame", "joint"))
     return Framed(refs[0], refs[1], (*refs, *rails, sheet))
-
-
-def _join(bench: Bench, kind: JointKind, first: str, second: str) -> None:
-    at = meeting(bench.parts[first].bounds(), bench.parts[second].bounds())
-    assert at is not None, f"{first} and {second} were set out apart"
-    bench.join(kind, first, second, at)
 
 
 def _fasten(

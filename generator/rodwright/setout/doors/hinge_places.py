@@ -11,7 +11,7 @@ from rodwright.geometry.halfspaces import Plane
 from rodwright.geometry.nearby import Nearby
 from rodwright.lengths import LengthUnit
 from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import Bench, to_part
+from rodwright.setout.bench import Bench
 from rodwright.setout.carcass.box import Upright
 from rodwright.setout.carcass.shelf_rows import PLATE_CLEAR, ShelfRows, hole_diameter
 from rodwright.setout.carcass.spaces import Space
@@ -228,7 +228,7 @@ class Hinge:
         half = self.bench.sizes.usual(HALF_PACKER) if self.packing else HALF_HINGE
         room = Box((low, outline.rear, z - half), (high, plate + PLATE_PITCH / 2, z + half))
         if any(
-            part.role in _LEVELS and shared(part.bounds(), room) is not None
+            part.role in _LEVELS and part.bounds().intersects(room)
             for part in map(self.bench.parts.__getitem__, self.around.parts.within(room))
         ):
             return False
@@ -250,12 +250,9 @@ class Hinge:
     def _cut(self, ref: str, box: Box) -> bool:
         """Whether anything is cut into a part within ``LEAST_FLOOR`` of a box (unit frame)."""
         part = self.bench.parts[ref]
-        local = to_part(part.placement, box)
-        x, y, z = (low - LEAST_FLOOR + TOUCH for low in local.low)
-        a, b, c = (high + LEAST_FLOOR - TOUCH for high in local.high)
-        near = Box((x, y, z), (a, b, c))
+        near = part.placement.box_to_part(box).grown(LEAST_FLOOR - TOUCH)
         return any(
-            shared(near, _taken(working, part.blank.size)) is not None
+            near.intersects(_taken(working, part.blank.size))
             for working in self.bench.workings_of(ref)
             if isinstance(working, Hole | Rebate | Groove | Housing | Notch | Mortise)
         )
@@ -297,12 +294,3 @@ def _taken(working: Hole | Rebate | Groove | Housing | Notch | Mortise, size: Ve
     deep = [0.0, 0.0, 0.0]
     deep[axis] = -into if working.surface.at_high else into
     return _round((at[0], at[1], at[2]), working.diameter, (deep[0], deep[1], deep[2]))
-
-
-def shared(first: Box, second: Box) -> Box | None:
-    """What two boxes share; None where it has no volume."""
-    low = [max(a, b) for a, b in zip(first.low, second.low, strict=True)]
-    high = [min(a, b) for a, b in zip(first.high, second.high, strict=True)]
-    if any(b - a < TOUCH for a, b in zip(low, high, strict=True)):
-        return None
-    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))

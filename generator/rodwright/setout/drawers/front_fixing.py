@@ -11,7 +11,7 @@ from math import ceil
 from rodwright.geometry import TOUCH, Box
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout import looks
-from rodwright.setout.bench import Bench, Y, meeting
+from rodwright.setout.bench import Bench, Y
 from rodwright.setout.boards import SCREW_SPACING, washers, wood_screws
 from rodwright.setout.grip import grip
 from rodwright.setout.handles import handle_fixings
@@ -100,9 +100,9 @@ class FrontFixing:
                 sizes, wish.name, wish.count, wish.spacing, wish.hole, woods, front, play
             ):
                 bench.buy(fixing)
-        at = meeting(bench.parts[end].bounds(), bench.parts[front].bounds())
-        assert at is not None
-        kind = JointKind.SCREWED
+        patch = bench.parts[end].bounds().contact(bench.parts[front].bounds())
+        assert patch is not None
+        kind, at = JointKind.SCREWED, patch.centre
         if slots:
             # It swells from the row that holds it.
             kind, at = JointKind.BUTTONED, (at[0], at[1], rows[0])

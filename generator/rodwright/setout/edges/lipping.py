@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from rodwright.geometry import Box, Vector
 from rodwright.problems import Problems
-from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Z, meeting
+from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Z
+from rodwright.setout.boards import meet
 from rodwright.setout.carcass.box import Carcass
 from rodwright.setout.carcass.interior import Interior
 from rodwright.setout.carcass.spaces import Front
@@ -91,7 +91,7 @@ class _Strips:
         boxes = [self._bench.parts[ref].bounds() for ref in refs]
         low, high = boxes[0].low[2], boxes[-1].high[2]
         y = boxes[0].low[1]
-        whole = Box((boxes[0].low[0], y, low), (boxes[0].high[0], boxes[0].high[1], high))
+        whole = boxes[0].spanning(2, low, high)
         uprights = [part.bounds() for part in self._bench.parts.values() if part.role in UPRIGHTS]
         if hidden_by_frame(whole, [bounds for _, bounds in self._frame], uprights):
             return
@@ -145,14 +145,12 @@ class _Strips:
         )
         bench.add(strip)
         for ref in refs:
-            at: Vector | None = meeting(bench.parts[ref].bounds(), strip.bounds())
-            if at is not None:
-                bench.join(JointKind.EDGE_GLUED, ref, strip.ref, at)
+            if meet(bench, JointKind.EDGE_GLUED, ref, strip.ref):
                 bench.mark_lipped(ref, "front")
         self._meet_frame(strip)
 
     def _meet_frame(self, strip: Part) -> None:
         for part, bounds in self._frame:
-            at = meeting(bounds, strip.bounds())
-            if at is not None:
-                self._bench.join(JointKind.BUTT, part.ref, strip.ref, at)
+            patch = bounds.contact(strip.bounds())
+            if patch is not None:
+                self._bench.join(JointKind.BUTT, part.ref, strip.ref, patch.centre)

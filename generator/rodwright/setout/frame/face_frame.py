@@ -6,7 +6,7 @@ from itertools import combinations
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.problems import Problem, Problems
-from rodwright.setout.bench import DOWN, FORWARD, LEFT, Bench, X, Z, meeting
+from rodwright.setout.bench import DOWN, FORWARD, LEFT, Bench, X, Z
 from rodwright.setout.carcass.box import Carcass
 from rodwright.setout.carcass.interior import Interior
 from rodwright.setout.carcass.spaces import Edge, Member
@@ -207,16 +207,14 @@ def _join(
 ) -> None:
     """Join two members where they meet, if they do."""
     one, other = (bench.parts[ref] for ref in refs)
-    at = meeting(one.bounds(), other.bounds())
-    if at is None:
+    patch = one.bounds().contact(other.bounds())
+    if patch is None:
         return
-    shared = [
-        min(one.bounds().high[i], other.bounds().high[i])
-        - max(one.bounds().low[i], other.bounds().low[i])
-        for i in (0, 2)
-    ]
     # Mitred members overlap by a square; the end of a butted one is as long as it is wide.
-    width, thickness = max(shared), min(one.blank.thickness, other.blank.thickness)
+    width, thickness = (
+        max(patch.size[0], patch.size[2]),
+        min(one.blank.thickness, other.blank.thickness),
+    )
     held = member_joint(wish, bench.sizes, width, thickness, mitred)
     if held is None:
         held = (JointKind.MITRE if mitred else JointKind.BUTT), ()
@@ -229,7 +227,7 @@ def _join(
             remedy = "Leave `joint` out, or make them wider."
             if Problem(told, remedy, ("face_frame", "joint")) not in problems.error().problems:
                 problems.add(("face_frame", "joint"), told, remedy)
-    bench.join(held[0], refs[0], refs[1], at, *held[1])
+    bench.join(held[0], refs[0], refs[1], patch.centre, *held[1])
 
 
 def _fix(bench: Bench, wish: FaceFrameSpec | None, panel: str, member: str, let_in: float) -> None:
@@ -239,12 +237,10 @@ def _fix(bench: Bench, wish: FaceFrameSpec | None, panel: str, member: str, let_
     edge may be housed out there.
     """
     one, other = bench.parts[panel].bounds(), bench.parts[member].bounds()
-    at = meeting(one, other)
-    if at is None:
+    patch = one.contact(other)
+    if patch is None:
         return
-    narrow, length = sorted(
-        min(one.high[i], other.high[i]) - max(one.low[i], other.low[i]) for i in (0, 2)
-    )
+    narrow, length = sorted((patch.size[0], patch.size[2]))
     if narrow <= let_in:
         return
     kind: JointKind = JointKind.BUTT
@@ -254,4 +250,4 @@ def _fix(bench: Bench, wish: FaceFrameSpec | None, panel: str, member: str, let_
         kind, fixings = carcass_joint(
             wish, bench.sizes, length, narrow, other.size[1], one.size[1], held
         )
-    bench.join(kind, panel, member, at, *fixings)
+    bench.join(kind, panel, member, patch.centre, *fixings)

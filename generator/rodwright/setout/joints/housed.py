@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from rodwright.geometry import TOUCH
-from rodwright.setout.bench import Bench, meeting
+from rodwright.setout.bench import Bench
 from rodwright.setout.joints.meet import Work, cut_channel, cut_step
 from rodwright.setout.rod.sizes import handy
 from rodwright.unit import JointKind
@@ -163,7 +163,7 @@ def note(bench: Bench, kind: JointKind, first: str, second: str) -> None:
     Raises:
         ValueError: they don't.
     """
-    at = meeting(bench.parts[first].bounds(), bench.parts[second].bounds())
-    if at is None:
+    patch = bench.parts[first].bounds().contact(bench.parts[second].bounds())
+    if patch is None:
         raise ValueError(f"{first} and {second} were set out apart")
-    bench.join(kind, first, second, at)
+    bench.join(kind, first, second, patch.centre)

@@ -8,7 +8,6 @@ from itertools import pairwise
 from math import ceil
 
 from rodwright.geometry import TOUCH, Box, Vector
-from rodwright.setout.bench import to_part
 from rodwright.setout.joints.meet import Work
 from rodwright.unit import Groove, Hole, Housing, Mortise, Notch, Rebate
 
@@ -120,8 +119,8 @@ def clear_of_others(
     if len(places) > rule.least:
         rows.append(tuple((one + other) / 2 for one, other in pairwise(places)))
     for moved in rows:
-        boxes = [to_part(work.first.placement, taken(place)) for place in moved]
-        if not any(_near(box, other) for box in boxes for other in cut):
+        boxes = [work.first.placement.box_to_part(taken(place)) for place in moved]
+        if not any(box.penetration(other) > TOUCH - WOOD_BETWEEN for box in boxes for other in cut):
             return moved
     work.refuse(
         "joint",
@@ -156,14 +155,6 @@ def _hole_box(size: Vector, hole: Hole) -> Box:
     elif depth is not None:
         high[axis] = depth
     return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
-
-
-def _near(one: Box, other: Box) -> bool:
-    return all(
-        one.low[i] < other.high[i] + WOOD_BETWEEN - TOUCH
-        and other.low[i] < one.high[i] + WOOD_BETWEEN - TOUCH
-        for i in range(3)
-    )
 
 
 def _several(count: int, name: str) -> str:

@@ -8,18 +8,12 @@ from __future__ import annotations
 from collections.abc import Collection
 from dataclasses import dataclass
 
+from rodwright import geometry
 from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.problems import KeyPath, Problem, Problems
-from rodwright.setout.bench import Bench, to_part
+from rodwright.setout.bench import Bench
 from rodwright.unit import Groove, Housing, JointKind, Mortise, Part, Rebate, Surface
 from rodwright.wishes.joints import JointSpec
-
-_SURFACES = (
-    (Surface.NEAR_END, Surface.FAR_END),
-    (Surface.FACE_EDGE, Surface.BACK_EDGE),
-    (Surface.REVERSE, Surface.FACE),
-)
-"""Low and high surface across each axis of the part frame."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,14 +59,12 @@ class Meeting:
 
     def point(self, along: float, across: float, deep: float = 0.0) -> Vector:
         """A point ``deep`` mm past the plane into the first (negative: in the second)."""
-        place = [0.0, 0.0, 0.0]
-        place[self.run], place[self.across] = along, across
-        place[self.axis] = self.plane + self.into * deep
+        place = {self.run: along, self.across: across, self.axis: self.plane + self.into * deep}
         return (place[0], place[1], place[2])
 
     def way(self, sign: int = 1) -> Vector:
         """The direction from the second into the first, or back (-1)."""
-        return unit_vector(self.axis, self.into * sign)
+        return geometry.along(self.axis, float(self.into * sign))
 
     def box(
         self, along: tuple[float, float], across: tuple[float, float], deep: tuple[float, float]
@@ -80,10 +72,7 @@ class Meeting:
         """The box between two places along each of the three ways."""
         one = self.point(along[0], across[0], deep[0])
         other = self.point(along[1], across[1], deep[1])
-        low, high = (
-            [choose(a, b) for a, b in zip(one, other, strict=True)] for choose in (min, max)
-        )
-        return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+        return Box.from_corners(one, other)
 
 
 @dataclass(frozen=True, slots=True)
@@ -130,13 +119,6 @@ class Work:
         return abs(part.placement.length[self.meeting.axis]) > 0.5
 
 
-def unit_vector(axis: int, sign: int) -> Vector:
-    """The vector along an axis of the unit frame."""
-    place = [0.0, 0.0, 0.0]
-    place[axis] = float(sign)
-    return (place[0], place[1], place[2])
-
-
 def find_meeting(bench: Bench, first: str, second: str, clear: Box | None = None) -> Meeting:
     """How two parts on the bench meet, by their blanks, or by what is ``clear`` of the second's.
 
@@ -144,11 +126,10 @@ def find_meeting(bench: Bench, first: str, second: str, clear: Box | None = None
         ValueError: they don't touch along a face, an edge or an end.
     """
     one, other = bench.parts[first].bounds(), clear or bench.parts[second].bounds()
-    low = [max(a, b) for a, b in zip(one.low, other.low, strict=True)]
-    high = [min(a, b) for a, b in zip(one.high, other.high, strict=True)]
-    extents = [b - a for a, b in zip(low, high, strict=True)]
-    if min(extents) < -TOUCH or sum(extent > TOUCH for extent in extents) < 2:
+    patch = one.contact(other)
+    if patch is None:
         raise ValueError(f"{first} and {second} were set out apart")
+    extents = patch.size
 
     def beyond(i: int) -> tuple[float, float]:
         """How far the second sticks out of the first at either side."""
@@ -162,7 +143,8 @@ def find_meeting(bench: Bench, first: str, second: str, clear: Box | None = None
         first, second, axis, into, run, across,
         plane=one.low[axis] if into > 0 else one.high[axis],
         reach=max(extents[axis], 0.0),
-        low=low[run], high=high[run], left=low[across], right=high[across],
+        low=patch.low[run], high=patch.high[run],
+        left=patch.low[across], right=patch.high[across],
         through=one.size[axis],
         behind=other.size[axis] - max(extents[axis], 0.0),
     )  # fmt: skip
@@ -170,10 +152,9 @@ def find_meeting(bench: Bench, first: str, second: str, clear: Box | None = None
 
 def surface_towards(part: Part, axis: int, sign: int) -> Surface:
     """The surface of a part that looks along an axis of the unit frame."""
-    placed = part.placement
-    ways = (placed.length, placed.width, placed.thickness)
+    ways = part.placement.axes
     own = max(range(3), key=lambda i: abs(ways[i][axis]))
-    return _SURFACES[own][ways[own][axis] * sign > 0]
+    return Surface.at(own, ways[own][axis] * sign > 0)
 
 
 def cut_channel(bench: Bench, ref: str, box: Box, axis: int, into: int, use: str) -> JointKind:
@@ -184,9 +165,9 @@ def cut_channel(bench: Bench, ref: str, box: Box, axis: int, into: int, use: str
     """
     part = bench.parts[ref]
     surface = surface_towards(part, axis, -into)
-    size, local = part.blank.size, to_part(part.placement, box)
+    size, local = part.blank.size, part.placement.box_to_part(box)
     depth = local.size[surface.axis]
-    along, other = (i for i in range(3) if i != surface.axis)
+    along, other = surface.across
     if local.size[along] < local.size[other]:
         along, other = other, along
 
@@ -196,7 +177,7 @@ def cut_channel(bench: Bench, ref: str, box: Box, axis: int, into: int, use: str
     start = local.low[along] if local.low[along] > TOUCH else 0.0
     stop = None if local.high[along] > size[along] - TOUCH else local.high[along]
     if reaches(other):
-        edge = _SURFACES[other][local.low[other] > TOUCH]
+        edge = Surface.at(other, local.low[other] > TOUCH)
         bench.work(ref, Rebate(surface, edge, local.size[other], depth, start, stop, use))
         return JointKind.REBATE
     if along == 0:
@@ -207,7 +188,7 @@ def cut_channel(bench: Bench, ref: str, box: Box, axis: int, into: int, use: str
     if surface.axis == 2:
         bench.work(ref, Housing(surface, local.low[0], local.size[0], depth, start, stop, use))
         return JointKind.HOUSING
-    first, second = (i for i in range(3) if i != surface.axis)
+    first, second = surface.across
     bench.work(
         ref,
         Mortise(
@@ -228,10 +209,10 @@ def cut_step(bench: Bench, ref: str, box: Box, axis: int, into: int, across: int
     """
     part = bench.parts[ref]
     edge = surface_towards(part, axis, into)
-    size, local = part.blank.size, to_part(part.placement, box)
+    size, local = part.blank.size, part.placement.box_to_part(box)
     low = surface_towards(part, across, -1)
     own = low.axis
-    surface = _SURFACES[own][local.low[own] > TOUCH]
+    surface = Surface.at(own, local.low[own] > TOUCH)
     run = 3 - edge.axis - own
     start = local.low[run] if local.low[run] > TOUCH else 0.0
     stop = None if local.high[run] > size[run] - TOUCH else local.high[run]

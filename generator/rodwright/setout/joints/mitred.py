@@ -5,7 +5,6 @@ from __future__ import annotations
 from math import hypot
 
 from rodwright.geometry import TOUCH
-from rodwright.setout.bench import meeting
 from rodwright.setout.joints.layout import Rule, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
 from rodwright.setout.joints.slots import SLOT_WIDTH, biscuit_size, slot_depth
@@ -78,9 +77,9 @@ def mitred(work: Work) -> None:
         end = surface_towards(part, way, 1 if ends[1][way] else -1)
         outer = surface_towards(part, face, 1 if ends[1][face] else -1)
         bench.work(part.ref, Mitre(end, 45.0, outer))
-    at = meeting(*boxes)
-    assert at is not None
-    bench.join(JointKind.MITRE, m.first, m.second, at, *held)
+    patch = boxes[0].contact(boxes[1])
+    assert patch is not None
+    bench.join(JointKind.MITRE, m.first, m.second, patch.centre, *held)
 
 
 def _reinforced(work: Work) -> tuple[Fixing, ...] | None:

@@ -134,7 +134,7 @@ def hidden_behind(work: Work, name: str, places: tuple[float, ...]) -> bool:
             continue
         box = work.bench.parts[ref].bounds()
         for at in heads:
-            if all(box.low[i] - TOUCH < at[i] < box.high[i] + TOUCH for i in range(3)):
+            if box.contains_point(at):
                 work.refuse(
                     "joint",
                     f"{name}s through {work.first.name.lower()} {work.first.ref} into "
@@ -186,7 +186,7 @@ def pocket_screwed(work: Work) -> None:
     placed = second.placement
     for y in places:
         at = m.point(y, m.middle)
-        across = sum((at[i] - placed.origin[i]) * placed.width[i] for i in range(3))
+        across = placed.to_part(at)[1]
         work.bench.work(
             m.second,
             PocketHole(

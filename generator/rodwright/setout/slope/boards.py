@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import math
 
-from rodwright.geometry import TOUCH
-from rodwright.geometry.halfspaces import Plane, Vector, bounds_of, patch, turned, vertices
+from rodwright.geometry import TOUCH, Box, Vector
+from rodwright.geometry.halfspaces import Plane, patch, turned, vertices
 from rodwright.problems import Problem, ProblemsError
 from rodwright.setout.bench import FORWARD, Bench, X, Y, Z
 from rodwright.setout.boards import SCREW_SPACING, wood_screws
@@ -96,13 +96,6 @@ def _lay(bench: Bench, raw: Part, workings: tuple[Working, ...], ends: list[Plan
     return left[0]
 
 
-def _along(part: Part, point: Vector, axis: int = 0) -> float:
-    """Where a point lies along an axis of a part, part frame."""
-    placed = part.placement
-    way = (placed.length, placed.width, placed.thickness)[axis]
-    return sum((point[i] - placed.origin[i]) * way[i] for i in range(3))
-
-
 def _let_back_in(rod: Rod, lines: SlopeLines, board: Part, bench: Bench) -> None:
     """Rebate or plough the board for a back that falls with it, as far as the back reaches."""
     back = rod.back
@@ -113,7 +106,7 @@ def _let_back_in(rod: Rod, lines: SlopeLines, board: Part, bench: Bench) -> None
     at, (x, y, z) = lines.inner
     into: Plane = (at, (-x, -y, -z))
     inside = [
-        _along(board, corner)
+        board.placement.to_part(corner)[0]
         for ref in panels
         for corner in vertices([*planes_of(bench.parts[ref], bench.workings_of(ref)), into])
     ]
@@ -138,15 +131,12 @@ def _touching(bench: Bench, part: Part) -> list[tuple[str, Vector, float]]:
     found = []
     for ref, other in bench.parts.items():
         near = other.bounds()
-        if ref == part.ref or any(
-            near.low[i] > box.high[i] + TOUCH or near.high[i] < box.low[i] - TOUCH for i in range(3)
-        ):
+        if ref == part.ref or near.penetration(box) < -TOUCH:
             continue
         shared = vertices([*own, *planes_of(other, bench.workings_of(ref))])
         middle = patch(shared)
         if middle is not None:
-            low, high = bounds_of(shared)
-            found.append((ref, middle, max(b - a for a, b in zip(low, high, strict=True))))
+            found.append((ref, middle, max(Box.of_points(shared).size)))
     return found
 
 
@@ -275,7 +265,7 @@ def _corners_met(bench: Bench, rail: Part, ref: str) -> list[float]:
         *planes_of(rail, bench.workings_of(rail.ref)),
         *planes_of(bench.parts[ref], bench.workings_of(ref)),
     ]
-    return [_along(rail, corner) for corner in vertices(both)]
+    return [rail.placement.to_part(corner)[0] for corner in vertices(both)]
 
 
 def _free(met: list[tuple[float, float]], length: float) -> list[tuple[float, float]]:

@@ -10,9 +10,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from rodwright.geometry import TOUCH, Box, Vector
-from rodwright.geometry.halfspaces import Plane, beyond, bounds_of, box_planes, vertices
-from rodwright.setout.bench import SURFACES
+from rodwright.geometry import TOUCH, Box, Vector, minus, times, vector
+from rodwright.geometry.halfspaces import Plane, beyond, box_planes, vertices
 from rodwright.unit import (
     Bevel,
     Easing,
@@ -26,6 +25,7 @@ from rodwright.unit import (
     Placement,
     PocketHole,
     Rebate,
+    Surface,
     Working,
 )
 
@@ -33,12 +33,12 @@ from rodwright.unit import (
 def planes_of(part: Part, workings: Sequence[Working]) -> list[Plane]:
     """What bounds a part, unit frame: its blank's surfaces, its mitres and its bevels."""
     size = part.blank.size
-    local = box_planes((0.0, 0.0, 0.0), size) + _cuts(size, workings)
-    axes = _axes(part.placement)
+    local = box_planes(Box.of_size(size)) + _cuts(size, workings)
+    axes = part.placement.axes
     return [
         (
             part.placement.to_unit(point),
-            _vector([sum(normal[k] * axes[k][i] for k in range(3)) for i in range(3)]),
+            vector(sum(normal[k] * axes[k][i] for k in range(3)) for i in range(3)),
         )
         for point, normal in local
     ]
@@ -55,19 +55,18 @@ def cut_back(
     """
     size = part.blank.size
     new = [_into(part.placement, plane) for plane in planes]
-    whole = box_planes((0.0, 0.0, 0.0), size)
+    whole = box_planes(Box.of_size(size))
     cuts = [*_cuts(size, workings), *new]
     corners = vertices([*whole, *cuts])
     if not corners:
         return None
-    low, high = (list(corner) for corner in bounds_of(corners))
-    if min(b - a for a, b in zip(low, high, strict=True)) < TOUCH:
+    left_over = Box.of_points(corners)
+    if min(left_over.size) < TOUCH:
         return None
-    low[2], high[2] = 0.0, size[2]
+    kept = left_over.spanning(2, 0.0, size[2])
     for axis in range(2):
-        low[axis] = 0.0 if low[axis] < TOUCH else low[axis]
-        high[axis] = size[axis] if high[axis] > size[axis] - TOUCH else high[axis]
-    kept = Box(_vector(low), _vector(high))
+        at_low, at_high = kept.low[axis] < TOUCH, kept.high[axis] > size[axis] - TOUCH
+        kept = kept.spanning(axis, 0.0 if at_low else None, size[axis] if at_high else None)
     left: list[Working] = []
     for working in workings:
         if not isinstance(working, Mitre | Bevel):
@@ -107,7 +106,7 @@ def removal_of(working: Working, size: Vector) -> Box | None:
                 low[0] = size[0] - reach
             else:
                 high[0] = reach
-            return Box(_vector(low), _vector(high))
+            return Box(vector(low), vector(high))
         case _:
             return working.removal(size)
 
@@ -116,22 +115,17 @@ def _kept(working: Working, size: Vector, kept: Box, planes: Sequence[Plane]) ->
     """A working moved to the new blank, clipped to it; None where it goes."""
     box = removal_of(working, size)
     assert box is not None
-    corners = [
-        (x, y, z) for x in (box.low[0], box.high[0]) for y in (box.low[1], box.high[1])
-        for z in (box.low[2], box.high[2])
-    ]  # fmt: skip
     for plane in planes:
-        reaches = [beyond(plane, corner) for corner in corners]
+        reaches = [beyond(plane, corner) for corner in box.corners()]
         if min(reaches) > -TOUCH:
             return None
         room = working.diameter / 2 if isinstance(working, Hole) else 0.0
         if isinstance(working, Hole | Mortise | PocketHole) and max(reaches) > -room:
             return None
-    low = [max(a, b) - b for a, b in zip(box.low, kept.low, strict=True)]
-    high = [min(a, b) - c for a, b, c in zip(box.high, kept.high, kept.low, strict=True)]
-    if min(b - a for a, b in zip(low, high, strict=True)) < TOUCH:
+    left = box.intersection(kept).moved(times(kept.low, -1.0))
+    low, high, new = left.low, left.high, kept.size
+    if min(left.size) < TOUCH:
         return None
-    new = kept.size
 
     def span(axis: int) -> tuple[float, float | None]:
         return low[axis], None if high[axis] > new[axis] - TOUCH else high[axis]
@@ -160,7 +154,7 @@ def _kept(working: Working, size: Vector, kept: Box, planes: Sequence[Plane]) ->
             start, stop = span(3 - surface.axis - edge.axis)
             return replace(working, start=start, stop=stop)
         case Hole(surface, position) | Mortise(surface, position):
-            first, second = (axis for axis in range(3) if axis != surface.axis)
+            first, second = surface.across
             place = (position[0] - kept.low[first], position[1] - kept.low[second])
             return replace(working, position=place)
         case PocketHole():
@@ -184,8 +178,8 @@ def _cut_of(cut: Plane, size: Vector, workings: Sequence[Working]) -> Mitre | Be
         return None
     if len(axes) == 3:
         raise AssertionError("a compound cut is no bevel")
-    surfaces = [SURFACES[axis][normal[axis] > 0] for axis in axes]
-    corner = _vector([size[i] if normal[i] > 0 else 0.0 for i in range(3)])
+    surfaces = [Surface.at(axis, normal[axis] > 0) for axis in axes]
+    corner = vector(size[i] if normal[i] > 0 else 0.0 for i in range(3))
     reach = beyond(cut, corner)
     if reach < TOUCH:
         return None
@@ -201,23 +195,10 @@ def _cuts(size: Vector, workings: Sequence[Working]) -> list[Plane]:
 
 def _shifted(plane: Plane, by: Vector) -> Plane:
     at, normal = plane
-    return (at[0] - by[0], at[1] - by[1], at[2] - by[2]), normal
+    return minus(at, by), normal
 
 
 def _into(placement: Placement, plane: Plane) -> Plane:
     """A plane of the unit frame in a part's frame."""
-    (point, normal), origin = plane, placement.origin
-    axes = _axes(placement)
-    return (
-        _vector([sum((point[i] - origin[i]) * axis[i] for i in range(3)) for axis in axes]),
-        _vector([sum(normal[i] * axis[i] for i in range(3)) for axis in axes]),
-    )
-
-
-def _axes(placement: Placement) -> tuple[Vector, Vector, Vector]:
-    return placement.length, placement.width, placement.thickness
-
-
-def _vector(values: Sequence[float]) -> Vector:
-    x, y, z = values
-    return (x, y, z)
+    point, normal = plane
+    return placement.to_part(point), placement.turned_to_part(normal)

@@ -11,8 +11,8 @@ from dataclasses import dataclass, replace
 from math import ceil, dist, floor
 from typing import Any
 
-from rodwright.geometry import TOUCH, Box
-from rodwright.geometry.halfspaces import Plane, Vector, beyond, bounds_of, moved, patch, vertices
+from rodwright.geometry import TOUCH, Box, Vector
+from rodwright.geometry.halfspaces import Plane, beyond, moved, patch, vertices
 from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import Bench
 from rodwright.setout.rod.main_lines import Rod
@@ -305,7 +305,7 @@ def _pins(joint: Joint, part: Part, workings: Sequence[Working], shelf: Box) -> 
 def _mouth(hole: Hole, part: Part) -> Vector:
     """The middle of a hole's mouth, part frame."""
     place = [0.0, 0.0, 0.0]
-    first, second = (axis for axis in range(3) if axis != hole.surface.axis)
+    first, second = hole.surface.across
     place[first], place[second] = hole.position
     if hole.surface.at_high:
         place[hole.surface.axis] = part.blank.size[hole.surface.axis]
@@ -332,12 +332,10 @@ def _rejoined(joint: Joint, before: Mapping[str, Laid], bench: Bench) -> Joint |
         return joint if new or not joint.kind.meets else None
     if middle is None:
         return None
-    before_low, before_high = bounds_of(old)
-    low, high = bounds_of(new)
-    if max(dist(before_low, low), dist(before_high, high)) < TOUCH:
+    earlier, left = Box.of_points(old), Box.of_points(new)
+    if max(dist(earlier.low, left.low), dist(earlier.high, left.high)) < TOUCH:
         return joint
-    whole = max(b - a for a, b in zip(before_low, before_high, strict=True))
-    share = max(b - a for a, b in zip(low, high, strict=True)) / whole
+    share = max(left.size) / max(earlier.size)
     fixings = tuple(_fewer(fixing, share) for fixing in joint.fixings)
     return replace(joint, at=middle, fixings=fixings)
 
