@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named
-from rodwright.unit import JointKind, Part, Role, Unit
+from rodwright.unit import BASE, CASE, PANELS, SURROUND, JointKind, Part, Unit
 
 ROOM = 100.0
 """Room behind a head, mm, for an angle driver with its bit and a hand (common practice, no
@@ -15,12 +15,8 @@ source)."""
 SPACING = 300.0
 """Where something stands behind so much of a meeting, mm, or behind half of it, a head lies
 there."""
-_THROUGH = (Role.SIDE, Role.TOP, Role.BOTTOM)
-_IN_PLACE = (Role.PLINTH, Role.LEG, Role.WORKTOP, Role.CORNICE, Role.SCRIBE)
+_IN_PLACE = (*BASE, *SURROUND)
 """What is fixed to the carcass from inside, once that stands together."""
-_STANDS = (
-    Role.SIDE, Role.TOP, Role.BOTTOM, Role.DIVIDER, Role.SHELF, Role.CARCASS_RAIL,
-)  # fmt: skip
 _SLACK = 0.05
 """How much less room than a driver needs counts as enough, mm."""
 
@@ -32,13 +28,13 @@ def driving(unit: Unit) -> Iterator[Finding]:
     laid in, doors and drawers come out first.
     """
     laid_in = {joint.second for joint in unit.joints if joint.kind is JointKind.RESTING}
-    standing = [part for part in unit.parts if part.role in _STANDS and part.ref not in laid_in]
+    standing = [part for part in unit.parts if part.role in PANELS and part.ref not in laid_in]
     told: set[tuple[str, str]] = set()
     for joint in unit.joints:
         through, into = unit.part(joint.first), unit.part(joint.second)
         if (
             joint.kind not in (JointKind.SCREWED, JointKind.BUTTONED)
-            or through.role not in _THROUGH
+            or through.role not in CASE
             or into.role not in _IN_PLACE
         ):
             continue

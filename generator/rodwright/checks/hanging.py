@@ -9,7 +9,7 @@ from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named, weight_in
 from rodwright.geometry import TOUCH
 from rodwright.mass import unit_weight
-from rodwright.unit import JointKind, Part, Role, Unit
+from rodwright.unit import CASE, JointKind, Part, Role, Unit
 
 LEAST_BACK = 9.0
 """The thinnest back, mm, that is screwed through to hang a unit by (common practice, no source)."""
@@ -19,7 +19,6 @@ LEAST_SCREWS = 4
 practice, no source)."""
 _CASE_STOCK = 18.0
 """A carcass of this thickness, mm, has room for such a rebate."""
-_CASE = (Role.SIDE, Role.TOP, Role.BOTTOM)
 _HOLDS = ("holds", "hold")
 
 
@@ -64,7 +63,7 @@ def _tied(unit: Unit, back: Part) -> Iterator[Finding]:
     joints = [
         joint
         for joint in unit.joints
-        if joint.second == back.ref and unit.part(joint.first).role in _CASE
+        if joint.second == back.ref and unit.part(joint.first).role in CASE
     ]
     screws = sum(
         fixing.count for joint in joints for fixing in joint.fixings if fixing.name == "wood screw"

@@ -7,12 +7,8 @@ from collections.abc import Iterator
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named
-from rodwright.unit import FACE_FRAME, Joint, JointKind, Part, Role, Unit
+from rodwright.unit import FACE_FRAME, LEVELS, PANELS, Joint, JointKind, Part, Role, Unit
 
-_CARCASS = (
-    Role.SIDE, Role.TOP, Role.BOTTOM, Role.DIVIDER, Role.SHELF, Role.CARCASS_RAIL,
-)  # fmt: skip
-_LEVEL = (Role.TOP, Role.BOTTOM, Role.SHELF, Role.CARCASS_RAIL)
 _LOOSE = (JointKind.BUTT, JointKind.RESTING)
 _SEAM = 12.0
 """The least width of a divider, mm, that two panels can be pinned to: three diameters of a 1 mm pin
@@ -30,7 +26,7 @@ def holding(unit: Unit) -> Iterator[Finding]:
 
 
 def _in_carcass(unit: Unit, joint: Joint) -> bool:
-    return all(unit.part(ref).role in _CARCASS for ref in (joint.first, joint.second))
+    return all(unit.part(ref).role in PANELS for ref in (joint.first, joint.second))
 
 
 def _butted(unit: Unit) -> Iterator[Finding]:
@@ -44,7 +40,7 @@ def _butted(unit: Unit) -> Iterator[Finding]:
             held[joint.second] = held.get(joint.second, False) or holds
     loose = sorted(
         (ref for ref, holds in held.items() if not holds),
-        key=lambda ref: _CARCASS.index(unit.part(ref).role),
+        key=lambda ref: PANELS.index(unit.part(ref).role),
     )
     if loose:
         yield Finding(
@@ -164,13 +160,13 @@ def _racking(unit: Unit) -> Iterator[Finding]:
     if len(sides) < 2:
         return
     tied = {
-        joint.second if unit.part(joint.second).role in _LEVEL else joint.first
+        joint.second if unit.part(joint.second).role in LEVELS else joint.first
         for joint in unit.joints
         if joint.kind not in _LOOSE
         and _in_carcass(unit, joint)
         and Role.SIDE in (unit.part(joint.first).role, unit.part(joint.second).role)
     }
-    levels = [unit.part(ref) for ref in tied if unit.part(ref).role in _LEVEL]
+    levels = [unit.part(ref) for ref in tied if unit.part(ref).role in LEVELS]
     roles = {part.role for part in unit.parts}
     if Role.BACK in roles or roles.issuperset(FACE_FRAME):
         return

@@ -10,9 +10,8 @@ from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH, Box
-from rodwright.unit import FACE_FRAME, JointKind, Part, Role, Unit
+from rodwright.unit import FACE_FRAME, LEVELS, JointKind, Part, Role, Unit
 
-_LEVELS = (Role.TOP, Role.BOTTOM, Role.SHELF, Role.CARCASS_RAIL)
 _SOURCE = "plane geometry"
 
 
@@ -160,7 +159,7 @@ def _room(unit: Unit, box: Box, uprights: list[Part], taken_out: set[str]) -> Ro
     one = max([left, *(each.high[0] for each in beside if each.high[0] < x)])
     other = min([right, *(each.low[0] for each in beside if each.low[0] > x)])
     levels = [
-        part.bounds() for part in unit.parts if part.role in _LEVELS and part.ref not in taken_out
+        part.bounds() for part in unit.parts if part.role in LEVELS and part.ref not in taken_out
     ]
     bars = [each for each in (*frame, *levels) if each.low[0] < x < each.high[0]]
     floors = [each for each in levels if each.low[0] < x < each.high[0]]

@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from rodwright.geometry import Box
 from rodwright.pictures.labels import rows
-from rodwright.unit import Part, Role, Slide, Unit
+from rodwright.unit import UPRIGHTS, Part, Role, Slide, Unit
 
 FOLLOWED = 60
 """An exploded view of more parts than this is hard to follow on one page."""
@@ -60,7 +60,7 @@ def details(unit: Unit) -> tuple[Detail, ...]:
 def _columns(unit: Unit, parts: list[Part]) -> list[tuple[str, ...]]:
     """Refs of each column's parts, its left upright first and its right one last."""
     uprights = sorted(
-        (part for part in unit.parts if part.role in (Role.SIDE, Role.DIVIDER)),
+        (part for part in unit.parts if part.role in UPRIGHTS),
         key=lambda part: part.bounds().centre[0],
     )
     found = []

@@ -15,6 +15,7 @@ from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.problems import KeyPath
 from rodwright.trade.sizes import METRIC, TradeSizes
 from rodwright.unit import (
+    TRAITS,
     Blank,
     Clearance,
     Edging,
@@ -42,35 +43,6 @@ LEFT: Vector = (-1.0, 0.0, 0.0)
 FORWARD: Vector = (0.0, -1.0, 0.0)
 DOWN: Vector = (0.0, 0.0, -1.0)
 NOWHERE: Vector = (0.0, 0.0, 0.0)
-
-
-_MARKS = {
-    Role.SIDE: "SD",
-    Role.TOP: "TP",
-    Role.BOTTOM: "BT",
-    Role.DIVIDER: "DV",
-    Role.SHELF: "SH",
-    Role.BACK: "BK",
-    Role.STILE: "ST",
-    Role.RAIL: "RL",
-    Role.LIPPING: "LP",
-    Role.DOOR: "DO",
-    Role.DOOR_STILE: "DOS",
-    Role.DOOR_RAIL: "DOR",
-    Role.DOOR_PANEL: "DOP",
-    Role.DRAWER_FRONT: "DRF",
-    Role.DRAWER_SIDE: "DRS",
-    Role.DRAWER_END: "DRE",
-    Role.DRAWER_BOTTOM: "DRB",
-    Role.RUNNER: "RN",
-    Role.PACKER: "PK",
-    Role.CARCASS_RAIL: "CR",
-    Role.PLINTH: "PL",
-    Role.LEG: "LG",
-    Role.WORKTOP: "WT",
-    Role.CORNICE: "CN",
-    Role.SCRIBE: "SC",
-}
 
 
 class Bench:
@@ -123,7 +95,7 @@ class Bench:
     def next_ref(self, role: Role) -> str:
         """A fresh ref: the role's mark and a number."""
         self._counts[role] = self._counts.get(role, 0) + 1
-        return f"{_MARKS[role]}{self._counts[role]}"
+        return f"{TRAITS[role].mark}{self._counts[role]}"
 
     def add(self, part: Part) -> Part:
         """Lay a part on the bench."""

@@ -29,7 +29,25 @@ from rodwright.unit.opening import (
     Quadrilateral,
 )
 from rodwright.unit.parts import Part, Placement, ShapeKey
-from rodwright.unit.roles import FACE_FRAME, STANDS_OUT, Role
+from rodwright.unit.roles import (
+    BASE,
+    CARRIES_HINGES,
+    CASE,
+    CUT_OUT,
+    DOORS,
+    DRAWERS,
+    FACE_FRAME,
+    FRONTS,
+    LEVELS,
+    PANELS,
+    STANDS_OUT,
+    SURROUND,
+    TRAITS,
+    UPRIGHTS,
+    Assembly,
+    Role,
+    Traits,
+)
 from rodwright.unit.stock import Blank, Edging, Piece, Stock
 from rodwright.unit.surfaces import Grain, Surface
 from rodwright.unit.whole import Unit
@@ -48,14 +66,22 @@ from rodwright.unit.workings import (
 )
 
 __all__ = [
+    "Assembly",
+    "BASE",
     "Bevel",
     "Blank",
+    "CARRIES_HINGES",
+    "CASE",
+    "CUT_OUT",
     "Clearance",
     "Contradiction",
+    "DOORS",
+    "DRAWERS",
     "Easing",
     "EdgeLine",
     "Edging",
     "FACE_FRAME",
+    "FRONTS",
     "Fitting",
     "Fixing",
     "Grain",
@@ -64,6 +90,7 @@ __all__ = [
     "Housing",
     "Joint",
     "JointKind",
+    "LEVELS",
     "LinePoint",
     "Mitre",
     "Mortise",
@@ -73,6 +100,7 @@ __all__ = [
     "OpeningPlane",
     "OpeningReadings",
     "OpeningShape",
+    "PANELS",
     "Part",
     "Piece",
     "Placement",
@@ -82,11 +110,15 @@ __all__ = [
     "Rod",
     "Role",
     "STANDS_OUT",
+    "SURROUND",
     "ShapeKey",
     "Slide",
     "Stock",
     "Surface",
     "Swing",
+    "TRAITS",
+    "Traits",
+    "UPRIGHTS",
     "Unit",
     "Working",
 ]

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 
 from rodwright.lengths import LengthUnit
-from rodwright.unit import FACE_FRAME, Part, Role, Unit
+from rodwright.unit import DOORS, DRAWERS, FACE_FRAME, Part, Role, Unit
 from rodwright.unit.way import WayIn
 from rodwright.way.body import Body, Niche, body_of, niche_of, straight_in
 from rodwright.way.carry import Load, Step, carry, said
@@ -18,9 +18,6 @@ _MOST_SECTIONS = 3
 source)."""
 _LEAST_FRAME = 4
 """Boards that a plinth's frame has at least."""
-_DOORS = (Role.DOOR, Role.DOOR_STILE, Role.DOOR_RAIL, Role.DOOR_PANEL)
-_DRAWERS = (Role.DRAWER_FRONT, Role.DRAWER_SIDE, Role.DRAWER_END, Role.DRAWER_BOTTOM)
-_FRONTS = (*_DOORS, *_DRAWERS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,7 +100,7 @@ def _left_off(unit: Unit) -> Iterator[tuple[str, frozenset[Role], Body | None]]:
     """
     whole = body_of(unit)
     roles = {part.role for part in unit.parts}
-    fronts, frames, base = map(frozenset, (_FRONTS, FACE_FRAME, (Role.PLINTH,)))
+    fronts, frames, base = map(frozenset, ((*DOORS, *DRAWERS), FACE_FRAME, (Role.PLINTH,)))
     bare = body_of(unit, fronts) != whole
     if bare:
         yield _off(roles), fronts, None
@@ -130,9 +127,9 @@ _PLINTH = "bring the plinth separately, and stand the unit on it in place"
 def _off(roles: set[Role]) -> str:
     """Taking off what comes off without a tool or with a screwdriver, in words."""
     off = []
-    if roles & set(_DOORS):
+    if roles & set(DOORS):
         off.append("the doors off their hinges")
-    if roles & set(_DRAWERS):
+    if roles & set(DRAWERS):
         off.append("the drawers out")
     return f"take {' and '.join(off)}"
 

@@ -14,7 +14,7 @@ from rodwright.setout.edges.biscuits import edge_biscuits
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.rod.walls import gap_over, side_gap
 from rodwright.setout.stocks import find_stock
-from rodwright.unit import JointKind, Mitre, Part, Role, Stock, Surface
+from rodwright.unit import FACE_FRAME, FRONTS, JointKind, Mitre, Part, Role, Stock, Surface
 from rodwright.wishes.cornice import CorniceSpec
 
 GROUP = "Cornice"
@@ -24,7 +24,6 @@ _BISCUIT_ROOM = 60.0
 _BLOCK, _BLOCK_BEARING, _BLOCK_INSET = 60.0, 30.0, 40.0
 """Length of a block behind a standing cornice, how much of it lies on the top at the least, and
 its distance from a corner, mm (common practice, no source)."""
-_FRONTS = (Role.DOOR, Role.DOOR_STILE, Role.DOOR_RAIL, Role.DRAWER_FRONT)
 
 
 def set_out_cornice(
@@ -170,7 +169,7 @@ def _can_be_made(
             "Make the unit's height (`size.height`) smaller.",
         )
     hidden = Box((lines.left, lines.front, lines.low), (lines.right, rod.face, rod.overall))
-    for ref in refs_of(bench, *_FRONTS):
+    for ref in refs_of(bench, *FRONTS):
         if lines.lapped and hidden.contact(bench.parts[ref].bounds()) is not None:
             problems.add(
                 ("cornice", "height"),
@@ -221,7 +220,7 @@ def _fix(rod: Rod, bench: Bench, board: str, lapped: bool) -> bool:
         # A panel's face takes screws through it; its edge doesn't.
         through_face = abs(part.placement.thickness[thin]) > 0.5
         behind = part.role in (Role.SIDE, Role.TOP) or (
-            part.role in (Role.STILE, Role.RAIL) and _reached(rod, part, other, box) >= SCREWABLE
+            part.role in FACE_FRAME and _reached(rod, part, other, box) >= SCREWABLE
         )
         if (
             through_face and behind and (lapped or part.role is Role.TOP)

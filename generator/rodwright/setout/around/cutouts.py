@@ -10,18 +10,11 @@ from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import Bench
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.slope.clipping import cut_back, removal_of
-from rodwright.unit import Hole, Joint, Mortise, Part, PocketHole, Role, Surface, Working
+from rodwright.unit import CUT_OUT, Hole, Joint, Mortise, Part, PocketHole, Role, Surface, Working
 from rodwright.wishes.cutouts import CutoutSpec, PipeCutout, SkirtingCutout, SocketCutout
 
 _FAR = 1e5
 """mm: past every unit."""
-_PANELS = frozenset(
-    {
-        Role.SIDE, Role.TOP, Role.BOTTOM, Role.DIVIDER, Role.SHELF, Role.BACK, Role.CARCASS_RAIL,
-        Role.PLINTH, Role.WORKTOP,
-    }
-)  # fmt: skip
-"""What may be cut out: fronts, frames and drawers are kept clear instead."""
 HOLE_RIM = 3.0
 """Wood between a cut-out and a screw's hole, mm (common practice, no source)."""
 LEAST_LEFT = 20.0
@@ -46,7 +39,7 @@ def cut_out(wishes: Sequence[CutoutSpec], rod: Rod, bench: Bench, problems: Prob
                 "Measure its place again, or leave it out.",
             )
         for part in hit:
-            if part.role not in _PANELS:
+            if part.role not in CUT_OUT:
                 problems.add(
                     where,
                     f"the {wish.kind} runs into {part.name} ({part.ref}), which can't be cut out",

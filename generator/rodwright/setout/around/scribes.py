@@ -12,7 +12,7 @@ from rodwright.setout.bench import DOWN, FORWARD, Bench, X, Z
 from rodwright.setout.boards import SCREWABLE, lay_board, meet, refs_of, screw_on
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.stocks import find_stock
-from rodwright.unit import Bevel, JointKind, Role, Stock, Surface
+from rodwright.unit import FACE_FRAME, Bevel, JointKind, Role, Stock, Surface
 from rodwright.wishes.scribes import ScribesSpec
 
 Edge = Literal["left", "right", "top"]
@@ -193,5 +193,5 @@ class _Strips:
         for ref in refs_of(bench, Role.SIDE, Role.TOP):
             if thin or not screw_on(bench, ref, strip.ref, self._rod.moisture):
                 meet(bench, JointKind.EDGE_GLUED, ref, strip.ref)
-        for ref in refs_of(bench, Role.STILE, Role.RAIL):
+        for ref in refs_of(bench, *FACE_FRAME):
             meet(bench, JointKind.EDGE_GLUED, ref, strip.ref)

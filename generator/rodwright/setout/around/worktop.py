@@ -15,7 +15,7 @@ from rodwright.setout.rod.walls import side_gap
 from rodwright.setout.stocks import find_stock
 from rodwright.trade.movement import stock_swelling
 from rodwright.trade.sizes import TradeSizes
-from rodwright.unit import Fixing, JointKind, Part, Role, Stock, Surface
+from rodwright.unit import UPRIGHTS, Fixing, JointKind, Part, Role, Stock, Surface
 from rodwright.wishes.worktop import WorktopSpec
 
 GROUP = "Worktop"
@@ -183,7 +183,7 @@ def _bays(bench: Bench, carrier: Part) -> list[tuple[float, float]]:
     box = carrier.bounds()
     under = sorted(
         (bounds.low[0], bounds.high[0])
-        for ref in refs_of(bench, Role.SIDE, Role.DIVIDER)
+        for ref in refs_of(bench, *UPRIGHTS)
         if (bounds := bench.parts[ref].bounds()) and box.contact(bounds) is not None
     )
     bays, start = [], box.low[0]

@@ -32,7 +32,7 @@ from rodwright.setout.joints import joint_of, make_joint
 from rodwright.setout.rod.division import divide, shelf_heights
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.stocks import find_stock
-from rodwright.unit import Fixing, JointKind, Part, Role, Stock, Surface
+from rodwright.unit import FACE_FRAME, Fixing, JointKind, Part, Role, Stock, Surface
 from rodwright.wishes.doors import DoorsSpec
 from rodwright.wishes.drawers import DrawersSpec
 from rodwright.wishes.joints import JointSpec
@@ -552,7 +552,7 @@ def keep_loose(loose: tuple[tuple[str, float], ...], bench: Bench) -> None:
     round_them = [
         (ref, part.bounds())
         for ref, part in bench.parts.items()
-        if part.role in (Role.BACK, Role.STILE, Role.RAIL)
+        if part.role in (Role.BACK, *FACE_FRAME)
     ]
     for ref, play in loose:
         box = bench.parts[ref].bounds()

@@ -5,9 +5,9 @@ from __future__ import annotations
 from rodwright.geometry import TOUCH, Box
 from rodwright.setout import looks
 from rodwright.setout.bench import LEFT, X
-from rodwright.setout.doors.hinge_places import CARRIERS, LEAST_WALL, Hinge, Made
+from rodwright.setout.doors.hinge_places import LEAST_WALL, Hinge, Made
 from rodwright.setout.grip import grip
-from rodwright.unit import Fixing
+from rodwright.unit import CARRIES_HINGES, Fixing
 
 _SCREW = 16.0
 """Length of their screws, mm (common practice, no source)."""
@@ -85,7 +85,8 @@ def _facing(hinge: Hinge, heights: list[float]) -> tuple[str, ...] | None:
         there = {
             ref: part.bounds().intersection(leaf)
             for ref in hinge.around.parts.within(leaf)
-            if (part := hinge.bench.parts[ref]).role in CARRIERS and part.bounds().intersects(leaf)
+            if (part := hinge.bench.parts[ref]).role in CARRIES_HINGES
+            and part.bounds().intersects(leaf)
         }
         area = sum(box.size[1] * box.size[2] for box in there.values())
         if area < leaf.size[1] * leaf.size[2] - TOUCH:

@@ -17,7 +17,17 @@ from rodwright.setout.carcass.shelf_rows import PLATE_CLEAR, ShelfRows, hole_dia
 from rodwright.setout.carcass.spaces import Space
 from rodwright.setout.doors.panel import Outline
 from rodwright.setout.slope.lines import height_at
-from rodwright.unit import Fixing, Groove, Hole, Housing, Mortise, Notch, Rebate, Role
+from rodwright.unit import (
+    CARRIES_HINGES,
+    LEVELS,
+    Fixing,
+    Groove,
+    Hole,
+    Housing,
+    Mortise,
+    Notch,
+    Rebate,
+)
 from rodwright.wishes.doors import DoorsSpec
 
 ENDS = 100.0
@@ -35,9 +45,6 @@ HALF_PACKER = 56.0
 the plate and of the packer's ends (common practice, no source)."""
 FLUSH = 0.5
 """An upright this near the edge of the opening needs no packers, mm (common practice)."""
-
-CARRIERS = (Role.SIDE, Role.DIVIDER, Role.STILE, Role.LIPPING)
-_LEVELS = (Role.SHELF, Role.TOP, Role.BOTTOM, Role.CARCASS_RAIL)
 
 
 Made = tuple[str, tuple[float, float], Vector, tuple[Fixing, ...]]
@@ -84,7 +91,7 @@ def surroundings(bench: Bench, rows: tuple[ShelfRows, ...] = ()) -> Around:
     parts = Nearby(
         (part.bounds(), ref)
         for ref, part in bench.parts.items()
-        if part.role in CARRIERS or part.role in _LEVELS
+        if part.role in (*CARRIES_HINGES, *LEVELS)
     )
     return Around(parts, rows)
 
@@ -228,7 +235,7 @@ class Hinge:
         half = self.bench.sizes.usual(HALF_PACKER) if self.packing else HALF_HINGE
         room = Box((low, outline.rear, z - half), (high, plate + PLATE_PITCH / 2, z + half))
         if any(
-            part.role in _LEVELS and part.bounds().intersects(room)
+            part.role in LEVELS and part.bounds().intersects(room)
             for part in map(self.bench.parts.__getitem__, self.around.parts.within(room))
         ):
             return False

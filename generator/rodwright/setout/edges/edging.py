@@ -6,8 +6,8 @@ from collections.abc import Iterable
 
 from rodwright.problems import Problems
 from rodwright.setout.bench import Bench
-from rodwright.setout.rod.front_and_back import FRAME, UPRIGHTS, covered_fronts, hidden_by_frame
-from rodwright.unit import Edging, Part, Role, Surface
+from rodwright.setout.rod.front_and_back import covered_fronts, hidden_by_frame
+from rodwright.unit import FACE_FRAME, UPRIGHTS, Edging, Part, Role, Surface
 from rodwright.wishes.edging import EdgingSpec
 from rodwright.wishes.models import UnitSpec
 
@@ -79,7 +79,7 @@ def _hidden(bench: Bench, part: Part) -> bool:
     """Whether the front edge of a part lies wholly behind members of the face frame."""
     return hidden_by_frame(
         part.bounds(),
-        [other.bounds() for other in bench.parts.values() if other.role in FRAME],
+        [other.bounds() for other in bench.parts.values() if other.role in FACE_FRAME],
         [other.bounds() for other in bench.parts.values() if other.role in UPRIGHTS],
     )
 

@@ -8,9 +8,9 @@ from rodwright.setout.boards import meet
 from rodwright.setout.carcass.box import Carcass
 from rodwright.setout.carcass.interior import Interior
 from rodwright.setout.carcass.spaces import Front
-from rodwright.setout.rod.front_and_back import UPRIGHTS, LippingLines, hidden_by_frame
+from rodwright.setout.rod.front_and_back import LippingLines, hidden_by_frame
 from rodwright.setout.rod.main_lines import Rod
-from rodwright.unit import Blank, Grain, JointKind, Part, Placement, Role
+from rodwright.unit import FACE_FRAME, UPRIGHTS, Blank, Grain, JointKind, Part, Placement, Role
 
 
 def set_out_lippings(
@@ -71,9 +71,7 @@ class _Strips:
         self._rod, self._lines, self._bench, self._problems = rod, lines, bench, problems
         self._refused = False
         self._frame = [
-            (part, part.bounds())
-            for part in bench.parts.values()
-            if part.role in (Role.STILE, Role.RAIL)
+            (part, part.bounds()) for part in bench.parts.values() if part.role in FACE_FRAME
         ]
 
     def level(

@@ -10,7 +10,7 @@ from rodwright.problems import Problems
 from rodwright.setout.joints.screws import SIDE
 from rodwright.setout.rod.sizes import handy
 from rodwright.trade.sizes import TradeSizes, trade_sizes
-from rodwright.unit import Role, Stock
+from rodwright.unit import Stock
 from rodwright.wishes.models import UnitSpec
 
 
@@ -195,7 +195,6 @@ def back_lines(
     return BackLines(stock, rear - stock.thickness, rear, reach, wish.clearance)
 
 
-FRAME, UPRIGHTS = (Role.STILE, Role.RAIL), (Role.SIDE, Role.DIVIDER)
 """What hides a front edge: members of the face frame, and uprights that its ends are let into."""
 _NEAR = 3.0
 """A front edge this near behind a frame member (mm) is hidden by it from above too (common

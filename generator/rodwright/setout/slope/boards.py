@@ -18,6 +18,8 @@ from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.slope.clipping import cut_back, planes_of
 from rodwright.setout.slope.lines import SlopeLines, height_at
 from rodwright.unit import (
+    FACE_FRAME,
+    PANELS,
     Blank,
     Easing,
     Grain,
@@ -32,8 +34,7 @@ from rodwright.unit import (
 )
 from rodwright.wishes.models import UnitSpec
 
-_SCREWED = (Role.SIDE, Role.DIVIDER, Role.TOP, Role.SHELF, Role.CARCASS_RAIL)
-_FRAME = (Role.STILE, Role.RAIL)
+_SCREWED = tuple(role for role in PANELS if role is not Role.BOTTOM)
 
 
 def lay_slope(spec: UnitSpec, rod: Rod, lines: SlopeLines, bench: Bench) -> None:
@@ -157,7 +158,7 @@ def _join_board(rod: Rod, board: Part, bench: Bench) -> None:
             fixed = let_in and bench.parts[ref].blank.stock.kind == "sheet"
             pins = pins_along(bench, ref, extent, _ledge(rod, bench, board)) if fixed else None
             bench.join(kind, board.ref, ref, at, *([pins] if pins else []))
-        elif role in _FRAME:
+        elif role in FACE_FRAME:
             bench.join(JointKind.BUTT, board.ref, ref, at)
 
 
@@ -231,7 +232,7 @@ def _rail(spec: UnitSpec, rod: Rod, lines: SlopeLines, bench: Bench) -> None:
     loose = {each.second for each in bench.joints if each.kind is JointKind.RESTING}
     for ref, at, extent in _touching(bench, rail):
         role = bench.parts[ref].role
-        if role in _FRAME:
+        if role in FACE_FRAME:
             held = member_joint(wish, bench.sizes, frame.rail_width, frame.thickness, False)
             kind, fixings = held or (JointKind.BUTT, ())
             bench.join(kind, rail.ref, ref, at, *fixings)
@@ -250,7 +251,7 @@ def _rail(spec: UnitSpec, rod: Rod, lines: SlopeLines, bench: Bench) -> None:
             role is Role.LIPPING and bench.parts[ref].bounds().low[1] < -TOUCH
         ):
             bench.join(JointKind.BUTT, rail.ref, ref, at)
-        if role in _FRAME:
+        if role in FACE_FRAME:
             shared = _corners_met(bench, rail, ref)
             met.append((min(shared), max(shared)))
     if wish.eased:

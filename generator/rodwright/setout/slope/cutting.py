@@ -18,7 +18,20 @@ from rodwright.setout.bench import Bench
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.slope.clipping import cut_back, planes_of
 from rodwright.setout.slope.lines import SlopeLines, door_plane, height_at
-from rodwright.unit import Bevel, Fixing, Hole, Joint, JointKind, Mitre, Part, Role, Working
+from rodwright.unit import (
+    BASE,
+    DOORS,
+    DRAWERS,
+    Bevel,
+    Fixing,
+    Hole,
+    Joint,
+    JointKind,
+    Mitre,
+    Part,
+    Role,
+    Working,
+)
 from rodwright.wishes.doors import DoorsSpec
 from rodwright.wishes.models import UnitSpec
 
@@ -26,17 +39,11 @@ USEFUL = 100.0
 """A shelf, top or door with less left along the slope's fall (mm) is of no use (common practice,
 no source)."""
 _UNCUT = {
-    Role.DOOR_STILE: "a framed door isn't cut to a slope",
-    Role.DOOR_RAIL: "a framed door isn't cut to a slope",
-    Role.DOOR_PANEL: "a framed door isn't cut to a slope",
-    Role.DRAWER_FRONT: "a drawer runs into the slope",
-    Role.DRAWER_SIDE: "a drawer runs into the slope",
-    Role.DRAWER_END: "a drawer runs into the slope",
-    Role.DRAWER_BOTTOM: "a drawer runs into the slope",
+    **dict.fromkeys(set(DOORS) - {Role.DOOR}, "a framed door isn't cut to a slope"),
+    **dict.fromkeys(DRAWERS, "a drawer runs into the slope"),
     Role.WORKTOP: "a worktop isn't cut to a slope",
     Role.CORNICE: "a cornice isn't cut to a slope",
-    Role.PLINTH: "the base runs into the slope",
-    Role.LEG: "the base runs into the slope",
+    **dict.fromkeys(BASE, "the base runs into the slope"),
 }
 _PLACES: dict[Role, KeyPath] = {
     Role.WORKTOP: ("worktop",), Role.CORNICE: ("cornice",), Role.PLINTH: ("base",),
