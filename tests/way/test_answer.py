@@ -47,11 +47,11 @@ def way(unit: Unit) -> WayIn:
 def test_every_step_is_answered_and_drawn(tmp_path: Path) -> None:
     answer = rodwright.way_in(unit_from(CABINET))
     assert answer.goes
-    assert [step.place.split(" (")[0] for step in answer.steps] == [
-        "doorway 1",
-        "corner 1",
-        "standing it up",
-        "the opening",
+    assert [step.name for step in answer.steps] == [
+        "doorway-1",
+        "corner-1",
+        "standing",
+        "opening",
     ]
     assert answer.steps[0].held == "on its side, end first"
     assert not answer.remedies
@@ -173,3 +173,10 @@ def test_the_opening_is_named_as_check_names_it() -> None:
     answer = rodwright.way_in(unit)
     assert answer.steps[-1].place == named
     assert any(named in drawing.title for drawing in way_drawings(answer).values())
+
+
+def test_files_are_named_whatever_the_steps_are_called() -> None:
+    answer = rodwright.way_in(unit_from(CABINET))
+    reworded = tuple(replace(path, step=replace(path.step, place="?")) for path in answer.paths)
+    names = ["1-doorway-1", "2-corner-1", "3-standing", "4-opening"]
+    assert list(way_drawings(replace(answer, paths=reworded))) == names

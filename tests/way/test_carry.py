@@ -18,7 +18,7 @@ from rodwright.handover.unit_json import read_unit_json, unit_json
 from rodwright.unit import Unit
 from rodwright.unit.way import Corner, Doorway, Mouth, Skirting, WayIn
 from rodwright.way.body import body_of, niche_of, straight_in
-from rodwright.way.carry import Load, carry, round_corner, through_doorway
+from rodwright.way.carry import Load, StepKind, carry, round_corner, through_doorway
 from rodwright.way.remedies import Remedy, remedies, steps_for
 
 ALCOVE = """
@@ -46,14 +46,14 @@ def works(tried: tuple[Remedy, ...]) -> list[str]:
     ],
 )
 def test_a_doorway(door: Doorway, held: str, spare: float) -> None:
-    step = through_doorway(Load("case", 1200.0, 2020.0, 320.0), door, 20.0, "doorway 1")
+    step = through_doorway(Load("case", 1200.0, 2020.0, 320.0), door, 20.0, 1)
     assert step.passes
     assert step.spare == pytest.approx(spare)
     assert step.held == held
 
 
 def test_a_doorway_too_small_says_by_how_much() -> None:
-    step = through_doorway(Load("case", 900.0, 2000.0, 800.0), Doorway(760, 1980), 20.0, "door")
+    step = through_doorway(Load("case", 900.0, 2000.0, 800.0), Doorway(760, 1980), 20.0, 1)
     assert not step.passes
     assert step.spare == pytest.approx(760 - 40 - 800)
     assert step.tight == "the width"
@@ -61,21 +61,21 @@ def test_a_doorway_too_small_says_by_how_much() -> None:
 
 def test_leaning_sideways_through_a_doorway() -> None:
     """2000 x 100 into 760 x 1980: only leaning, since the doorway's diagonal is 2121."""
-    step = through_doorway(Load("panel", 3000.0, 2000.0, 100.0), Doorway(760, 1980), 0.0, "door")
+    step = through_doorway(Load("panel", 3000.0, 2000.0, 100.0), Doorway(760, 1980), 0.0, 1)
     assert step.passes
     assert step.held.startswith("leaning")
     assert step.held.endswith("upright, side first")
     sideways = Doorway(1980, 760)
     assert through_doorway(
-        Load("panel", 3000.0, 2000.0, 100.0), sideways, 0.0, "hatch"
+        Load("panel", 3000.0, 2000.0, 100.0), sideways, 0.0, 1
     ).spare == pytest.approx(step.spare)
 
 
 def test_raising_an_end_gets_a_long_box_round() -> None:
     """Flat it is too long for the turn; raised to the ceiling its footprint is shorter."""
     load = Load("case", 400.0, 2500.0, 300.0)
-    flat = round_corner(load, Corner(900, 900, 450), 0.0, "corner 1")
-    raised = round_corner(load, Corner(900, 900, 2400), 0.0, "corner 1")
+    flat = round_corner(load, Corner(900, 900, 450), 0.0, 1)
+    raised = round_corner(load, Corner(900, 900, 2400), 0.0, 1)
     assert not flat.passes
     assert raised.passes
     assert raised.held.startswith("one end raised")
@@ -228,7 +228,7 @@ def test_a_plinth_has_to_pass_the_doorway_too() -> None:
     unit = unit_from(CUPBOARD)
     way = WayIn(None, (Doorway(900.0, 115.0 + 20.0),), hands=20.0)
     tried = {remedy.what: remedy.still for remedy in remedies(unit, way)}
-    assert any("doorway" in step.place for step in tried[PLINTH])
+    assert any(step.kind is StepKind.DOORWAY for step in tried[PLINTH])
 
 
 def test_what_is_not_a_frame_of_its_own_is_not_left_off() -> None:
@@ -251,7 +251,7 @@ def test_a_carcass_is_lifted_over_its_plinth_into_its_opening() -> None:
     assert PLINTH in works(remedies(unit, unit.way_in))
     low = replace(unit.way_in, mouth=Mouth(None, 2190.0, 25.0))
     still = {remedy.what: remedy.still for remedy in remedies(unit, low)}[PLINTH]
-    (step,) = [each for each in still if each.place.startswith("the opening")]
+    (step,) = [each for each in still if each.kind is StepKind.OPENING]
     assert step.spare == pytest.approx(2190.0 - unit.size[1])
 
 

@@ -8,6 +8,7 @@ from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in
 from rodwright.unit import Unit
+from rodwright.way.carry import StepKind
 from rodwright.way.remedies import Remedy, remedies, steps_for
 
 _SOURCE = "plane geometry; see rodwright.way.formulas"
@@ -22,13 +23,13 @@ def way_in(unit: Unit) -> Iterator[Finding]:
     if stuck:
         remedy = _told(remedies(unit, way))
     for step in stuck:
-        at_the_opening = step.place.startswith("the opening")
+        at_opening = step.kind is StepKind.OPENING
         yield Finding(
             Severity.WARNING,
             Rule.WAY_TOO_TIGHT,
             f"{step.place}: the finished unit is {length_in(unit, -step.spare)} short "
             f"({step.tight}) when held at its best, {step.held}",
-            ("`rodwright way-in` looks for a tilted path.  " if at_the_opening else "") + remedy,
+            ("`rodwright way-in` looks for a tilted path.  " if at_opening else "") + remedy,
             figure=step.spare,
             limit=0.0,
             source=_SOURCE,

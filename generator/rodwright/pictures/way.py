@@ -39,11 +39,10 @@ _VIEWS = {
 
 def way_drawings(answer: WayInAnswer) -> dict[str, Drawing]:
     """A drawing for each path, by a short name for its file (``2-corner-1``)."""
-    found = {}
-    for number, path in enumerate(answer.paths, 1):
-        words = path.step.place.split(" (")[0].removeprefix("the ").removesuffix(" it up")
-        found[f"{number}-{words.replace(' ', '-')}"] = way_drawing(answer, path)
-    return found
+    return {
+        f"{number}-{path.step.name}": way_drawing(answer, path)
+        for number, path in enumerate(answer.paths, 1)
+    }
 
 
 def way_drawing(answer: WayInAnswer, path: Path) -> Drawing:

@@ -19,16 +19,15 @@ from rodwright.lengths import LengthUnit
 from rodwright.unit import Unit
 from rodwright.unit.way import Corner, Doorway, WayIn
 from rodwright.way.body import (
-    STRAIGHT,
     Body,
     Niche,
     body_of,
     niche_of,
-    opening_name,
+    opening_step,
     slide,
     straight_in,
 )
-from rodwright.way.carry import CEILING, Step
+from rodwright.way.carry import Step, StepKind
 from rodwright.way.remedies import Remedy, remedies, steps_for
 from rodwright.way.scenes import (
     corner_scene,
@@ -95,15 +94,13 @@ def way_in(unit: Unit) -> WayInAnswer:
 
 
 def _paths(unit: Unit, way: WayIn, steps: tuple[Step, ...]) -> Iterator[Path]:
-    doors, corners = iter(way.doors), iter(way.corners)
     for step in steps:
-        if step.place.startswith("doorway"):
-            yield _doorway_path(step, next(doors), way.hands)
-        elif step.place.startswith("corner"):
-            corner = next(corners)
-            if step.tight != CEILING or step.passes:
-                yield _corner_path(step, corner)
-        elif step.place.startswith("standing"):
+        if step.kind is StepKind.DOORWAY:
+            yield _doorway_path(step, way.doors[step.number - 1], way.hands)
+        elif step.kind is StepKind.CORNER:
+            if step.outline is not None:
+                yield _corner_path(step, way.corners[step.number - 1])
+        elif step.kind is StepKind.STANDING:
             if step.outline is not None and way.ceiling is not None:
                 yield _standing_path(step, way.ceiling)
         elif unit.opening is not None:
@@ -180,20 +177,17 @@ def into_opening(body: Body, niche: Niche, unit: LengthUnit) -> Step:
     ``spare`` is 0 where a path is only known to go; what is lacking is found to within a few
     mm (:func:`rodwright.way.search.tolerance`).
     """
-    straight = straight_in(body, niche, unit)
-    if straight.passes:
-        return straight
-    found = _search(body, niche)
-    if found is None or found.lacking >= -straight.spare:
-        return straight
+    found = _better_than_straight(body, niche)
+    if found is None:
+        return straight_in(body, niche, unit)
     if found.lacking == 0:
         how = {
             "plan": "upright, turned on the floor on its way in",
             "section": "tilted on its way in",
         }[found.view]
-        return Step(opening_name(niche, unit), how, 0.0, "")
+        return opening_step(niche, unit, how, 0.0, "")
     held = f"upright, {'turned' if found.view == 'plan' else 'tilted'} as may be"
-    return Step(opening_name(niche, unit), held, -found.lacking, ", ".join(found.hits))
+    return opening_step(niche, unit, held, -found.lacking, ", ".join(found.hits))
 
 
 @dataclass(frozen=True, slots=True)
@@ -204,6 +198,15 @@ class _Found:
     lacking: float
     poses: tuple[Pose, ...]
     hits: tuple[str, ...] = ()
+
+
+def _better_than_straight(body: Body, niche: Niche) -> _Found | None:
+    """What a search finds where going straight in doesn't do; None where nothing is better."""
+    spare, _ = slide(body, niche).tightest
+    if spare >= -TOUCH:
+        return None
+    found = _search(body, niche)
+    return None if found is None or found.lacking >= -spare else found
 
 
 @lru_cache(maxsize=256)
@@ -289,8 +292,9 @@ def _hits(scene: Scene, pose: Pose) -> tuple[str, ...]:
 
 
 def _opening_path(step: Step, body: Body, niche: Niche) -> Path:
-    straight = slide(body, niche)
-    if step.held == STRAIGHT:
+    found = _better_than_straight(body, niche)
+    if found is None:
+        straight = slide(body, niche)
         in_plan = straight.width[0] <= straight.height[0]
         scene = plan_scene(body, niche) if in_plan else section_scene(body, niche)
         assert isinstance(scene.goal, Pose)
@@ -300,7 +304,5 @@ def _opening_path(step: Step, body: Body, niche: Niche) -> Path:
         away = body.overall_depth * 1.5
         start = replace(goal, y=goal.y - away) if in_plan else replace(goal, x=goal.x - away)
         return Path(step, view, scene, (start, goal))
-    found = _search(body, niche)
-    assert found is not None
     scene = (plan_scene if found.view == "plan" else section_scene)(body, niche)
     return Path(step, found.view, scene, found.poses, found.hits)

@@ -13,10 +13,7 @@ from rodwright.geometry import Box
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.unit import FACE_FRAME, STANDS_OUT, Opening, Part, Role, Unit
 from rodwright.unit.way import WayIn
-from rodwright.way.carry import Load, Step, said
-
-STRAIGHT = "upright, straight in"
-"""How a unit is held that just slides in."""
+from rodwright.way.carry import Load, Step, StepKind, said
 
 
 @dataclass(frozen=True, slots=True)
@@ -159,6 +156,13 @@ class Straight:
     depth: tuple[float, str]
     inside: float
 
+    @property
+    def tightest(self) -> tuple[float, str]:
+        """What is left at the tightest of all, and where; the depth counts only where the width
+        and the height go."""
+        least = min(self.width, self.height)
+        return least if least[0] < 0 else min(least, self.depth)
+
 
 def slide(body: Body, niche: Niche) -> Straight:
     """The tightest width, height and depth on the way straight in."""
@@ -189,15 +193,12 @@ def slide(body: Body, niche: Niche) -> Straight:
 
 def straight_in(body: Body, niche: Niche, unit: LengthUnit) -> Step:
     """Sliding upright and straight in, judged by its tightest spot."""
-    found = slide(body, niche)
-    spare, tight = min(found.width, found.height)
-    if spare >= 0:
-        spare, tight = min((spare, tight), found.depth)
-    return Step(opening_name(niche, unit), STRAIGHT, spare, tight)
+    return opening_step(niche, unit, "upright, straight in", *slide(body, niche).tightest)
 
 
-def opening_name(niche: Niche, unit: LengthUnit) -> str:
-    """How the opening is named among the steps: by what was read of it, as `check` does."""
+def opening_step(niche: Niche, unit: LengthUnit, held: str, spare: float, tight: str) -> Step:
+    """The step into the opening, named by what was read of it, as `check` does."""
     width, height = niche.read or (niche.width, niche.height)
     as_read = " as read at its tightest" if niche.read else ""
-    return f"the opening ({format_length(width, unit)} x {said(height, unit)}{as_read})"
+    place = f"the opening ({format_length(width, unit)} x {said(height, unit)}{as_read})"
+    return Step(StepKind.OPENING, 1, place, held, spare, tight)
