@@ -125,7 +125,7 @@ def test_sections_must_stand_together_in_the_end() -> None:
     """Half-width sections each go between the skirtings, but both together don't."""
     unit = alcove("{skirting: {height: 120, thickness: 18}}")
     assert unit.way_in is not None
-    assert not any("boxes" in what for what in works(remedies(unit, unit.way_in)))
+    assert [each for each in works(remedies(unit, unit.way_in)) if "boxes" in each] == []
 
 
 def test_what_stands_before_the_mouth_and_behind_it() -> None:
@@ -238,7 +238,7 @@ def test_what_is_not_a_frame_of_its_own_is_not_left_off() -> None:
         unit = cupboard(2100.0, text)
         assert unit.way_in is not None
         tried = [remedy.what for remedy in remedies(unit, unit.way_in)]
-        assert not any("plinth" in what for what in tried)
+        assert [what for what in tried if "plinth" in what] == []
         assert any(DOORS in what for what in tried)
 
 
@@ -259,4 +259,4 @@ def test_four_boxes_are_no_remedy() -> None:
     unit = alcove("{doors: [{width: 310, height: 700}], hands: 0}")
     assert unit.way_in is not None
     tried = [remedy.what for remedy in remedies(unit, unit.way_in)]
-    assert not any("4 boxes" in what for what in tried)
+    assert [what for what in tried if "4 boxes" in what] == []
