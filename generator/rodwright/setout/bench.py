@@ -1,38 +1,32 @@
 """The bench: parts and joints while they are being set out.
 
-The set-out thinks in the unit frame; the bench turns boxes there into workings in each
-part's own frame, so that no sign is worked out by hand twice.
+The set-out thinks in the unit frame: what is cut into a part is told the bench there
+(:mod:`rodwright.setout.cuts`).
 """
 
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Mapping
-from dataclasses import fields, replace
+from dataclasses import replace
 from types import MappingProxyType
-from typing import Any, TypeVar
 
-from rodwright.geometry import TOUCH, Box, Vector
+from rodwright.geometry import Box, Vector
 from rodwright.problems import KeyPath
+from rodwright.setout import cuts
+from rodwright.setout.equal_pieces import comparable
 from rodwright.trade.sizes import METRIC, TradeSizes
 from rodwright.unit import (
     TRAITS,
-    Blank,
     Clearance,
     Edging,
     Fitting,
     Fixing,
-    Groove,
-    Hole,
     Joint,
     JointKind,
-    Mortise,
     Motion,
-    Notch,
     Part,
-    Rebate,
     Rod,
     Role,
-    Surface,
     Working,
 )
 
@@ -109,67 +103,28 @@ class Bench:
 
     def rebate_along(self, ref: str, box: Box, use: str = "") -> None:
         """Rebate ``box`` (unit frame) along an edge of a part."""
-        part = self.parts[ref]
-        size, local = part.blank.size, part.placement.box_to_part(box)
-        surface = _broken(local, size, (Surface.FACE, Surface.REVERSE))
-        edge = _broken(local, size, (Surface.FACE_EDGE, Surface.BACK_EDGE))
-        start, stop = _run(local, size, 0)
-        self.work(ref, Rebate(surface, edge, local.size[1], local.size[2], start, stop, use))
+        self.work(ref, cuts.rebate_along(self.parts[ref], box, use))
 
     def groove_along(self, ref: str, box: Box, use: str = "") -> None:
         """Plough ``box`` (unit frame) along the length of a part, in its face or reverse."""
-        part = self.parts[ref]
-        size, local = part.blank.size, part.placement.box_to_part(box)
-        surface = _broken(local, size, (Surface.FACE, Surface.REVERSE))
-        start, stop = _run(local, size, 0)
-        self.work(
-            ref, Groove(surface, local.low[1], local.size[1], local.size[2], start, stop, use)
-        )
+        self.work(ref, cuts.groove_along(self.parts[ref], box, use))
 
     def notch(self, ref: str, box: Box, use: str = "") -> None:
         """Notch ``box`` (unit frame) out of a part, right through its thickness."""
-        local = self.parts[ref].placement.box_to_part(box)
-        self.work(ref, Notch(local.low[0], local.low[1], local.size[0], local.size[1], use))
+        self.work(ref, cuts.notch(self.parts[ref], box, use))
 
     def drill(
-        self,
-        ref: str,
-        at: Vector,
-        into: Vector,
-        diameter: float,
-        depth: float | None,
+        self, ref: str, at: Vector, into: Vector, diameter: float, depth: float | None,
         use: str = "",
-    ) -> None:
+    ) -> None:  # fmt: skip
         """Drill a hole at a point (unit frame) of a part's surface, in a direction square to it."""
-        part = self.parts[ref]
-        local = part.placement.to_part(at)
-        turned = part.placement.turned_to_part(into)
-        axis = max(range(3), key=lambda i: abs(turned[i]))
-        surface = Surface.at(axis, turned[axis] < 0)
-        first, second = surface.across
-        self.work(ref, Hole(surface, (local[first], local[second]), diameter, depth, use))
+        self.work(ref, cuts.hole(self.parts[ref], at, into, diameter, depth, use))
 
     def mortise(
         self, ref: str, box: Box, into: Vector, round_ends: bool = False, use: str = ""
     ) -> None:
         """Cut a pocket (unit frame) into a part from the surface that ``into`` goes in at."""
-        part = self.parts[ref]
-        local = part.placement.box_to_part(box)
-        turned = part.placement.turned_to_part(into)
-        axis = max(range(3), key=lambda i: abs(turned[i]))
-        surface = Surface.at(axis, turned[axis] < 0)
-        first, second = surface.across
-        self.work(
-            ref,
-            Mortise(
-                surface,
-                (local.low[first], local.low[second]),
-                (local.size[first], local.size[second]),
-                local.size[axis],
-                round_ends,
-                use,
-            ),
-        )
+        self.work(ref, cuts.mortise(self.parts[ref], box, into, round_ends, use))
 
     def workings_of(self, ref: str) -> tuple[Working, ...]:
         """What has been cut into a part so far."""
@@ -255,63 +210,4 @@ class Bench:
         Sizes are rounded to a millionth of a millimetre and workings put in a fixed order,
         so that pieces which are the same compare equal.
         """
-        return tuple(
-            replace(
-                part,
-                blank=_rounded(part.blank),
-                workings=tuple(sorted(map(_rounded, self._workings[ref]), key=_sorting)),
-            )
-            for ref, part in self.parts.items()
-        )
-
-
-Data = TypeVar("Data", Blank, Working)
-
-
-def _even(value: float) -> float:
-    """A length rounded to 1e-6 mm.  Halves, which parts of inches often are, all go up: else the
-    float's own error would say which of two equal pieces is the larger."""
-    return round(value + 1e-9, 6)
-
-
-def _rounded(data: Data) -> Data:
-    """The same blank or working with its lengths rounded to 1e-6 mm."""
-    changes: dict[str, Any] = {
-        each.name: _even(value)
-        for each in fields(data)
-        if isinstance(value := getattr(data, each.name), float)
-    }
-    for each in ("position", "extent"):
-        if isinstance(pair := getattr(data, each, None), tuple):
-            changes[each] = tuple(map(_even, pair))
-    return replace(data, **changes)
-
-
-def _sorting(working: Working) -> tuple[str, ...]:
-    """By kind, then by its figures in the order in which they are declared."""
-    values = (getattr(working, each.name) for each in fields(working) if each.init)
-    return (
-        type(working).__name__,
-        *(f"{value:015.6f}" if isinstance(value, float) else str(value) for value in values),
-    )
-
-
-def _touches(local: Box, size: Vector, surface: Surface) -> bool:
-    if surface.at_high:
-        return local.high[surface.axis] > size[surface.axis] - TOUCH
-    return local.low[surface.axis] < TOUCH
-
-
-def _broken(local: Box, size: Vector, candidates: tuple[Surface, ...]) -> Surface:
-    """Which of the surfaces a removal breaks through."""
-    for surface in candidates:
-        if _touches(local, size, surface):
-            return surface
-    raise ValueError(f"a box from {local.low} to {local.high} breaks no surface of a {size} blank")
-
-
-def _run(local: Box, size: Vector, axis: int) -> tuple[float, float | None]:
-    """Start and stop along an axis, kept inside the blank; stop is None at the far end."""
-    start = local.low[axis] if local.low[axis] > TOUCH else 0.0
-    stop = local.high[axis]
-    return start, (None if stop > size[axis] - TOUCH else stop)
+        return tuple(comparable(part, self._workings[ref]) for ref, part in self.parts.items())

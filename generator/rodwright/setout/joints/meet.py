@@ -11,8 +11,9 @@ from dataclasses import dataclass
 from rodwright import geometry
 from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.problems import KeyPath, Problem, Problems
+from rodwright.setout import cuts
 from rodwright.setout.bench import Bench
-from rodwright.unit import Groove, Housing, JointKind, Mortise, Part, Rebate, Surface
+from rodwright.unit import JointKind, Part, Surface
 from rodwright.wishes.joints import JointSpec
 
 
@@ -152,54 +153,17 @@ def find_meeting(bench: Bench, first: str, second: str, clear: Box | None = None
 
 def surface_towards(part: Part, axis: int, sign: int) -> Surface:
     """The surface of a part that looks along an axis of the unit frame."""
-    ways = part.placement.axes
-    own = max(range(3), key=lambda i: abs(ways[i][axis]))
-    return Surface.at(own, ways[own][axis] * sign > 0)
+    return cuts.entered(part, geometry.along(axis, -sign))
 
 
 def cut_channel(bench: Bench, ref: str, box: Box, axis: int, into: int, use: str) -> JointKind:
-    """Cut ``box`` (unit frame) into a part from the surface that ``into`` along ``axis`` enters.
-
-    A housing across, a groove along, a rebate where it reaches an end or an edge, a pocket in
-    an end.
-    """
-    part = bench.parts[ref]
-    surface = surface_towards(part, axis, -into)
-    size, local = part.blank.size, part.placement.box_to_part(box)
-    depth = local.size[surface.axis]
-    along, other = surface.across
-    if local.size[along] < local.size[other]:
-        along, other = other, along
-
-    def reaches(i: int) -> bool:
-        return local.low[i] < TOUCH or local.high[i] > size[i] - TOUCH
-
-    start = local.low[along] if local.low[along] > TOUCH else 0.0
-    stop = None if local.high[along] > size[along] - TOUCH else local.high[along]
-    if reaches(other):
-        edge = Surface.at(other, local.low[other] > TOUCH)
-        bench.work(ref, Rebate(surface, edge, local.size[other], depth, start, stop, use))
-        return JointKind.REBATE
-    if along == 0:
-        bench.work(
-            ref, Groove(surface, local.low[other], local.size[other], depth, start, stop, use)
-        )
-        return JointKind.GROOVE
-    if surface.axis == 2:
-        bench.work(ref, Housing(surface, local.low[0], local.size[0], depth, start, stop, use))
-        return JointKind.HOUSING
-    first, second = surface.across
-    bench.work(
-        ref,
-        Mortise(
-            surface,
-            (local.low[first], local.low[second]),
-            (local.size[first], local.size[second]),
-            depth,
-            use=use,
-        ),
+    """Cut ``box`` (unit frame) into a part from the surface that ``into`` along ``axis`` enters;
+    what joint that makes."""
+    working = cuts.channel(bench.parts[ref], box, geometry.along(axis, into), use)
+    bench.work(ref, working)
+    return {"rebate": JointKind.REBATE, "housing": JointKind.HOUSING}.get(
+        working.kind, JointKind.GROOVE
     )
-    return JointKind.GROOVE
 
 
 def cut_step(bench: Bench, ref: str, box: Box, axis: int, into: int, across: int) -> None:
@@ -207,15 +171,5 @@ def cut_step(bench: Bench, ref: str, box: Box, axis: int, into: int, across: int
 
     The step is taken off the face that it reaches along ``across``.
     """
-    part = bench.parts[ref]
-    edge = surface_towards(part, axis, into)
-    size, local = part.blank.size, part.placement.box_to_part(box)
-    low = surface_towards(part, across, -1)
-    own = low.axis
-    surface = Surface.at(own, local.low[own] > TOUCH)
-    run = 3 - edge.axis - own
-    start = local.low[run] if local.low[run] > TOUCH else 0.0
-    stop = None if local.high[run] > size[run] - TOUCH else local.high[run]
-    bench.work(
-        ref, Rebate(surface, edge, local.size[edge.axis], local.size[own], start, stop, "tongue")
-    )
+    out, over = geometry.along(axis, into), geometry.along(across, 1)
+    bench.work(ref, cuts.step(bench.parts[ref], box, out, over, "tongue"))
