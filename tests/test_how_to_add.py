@@ -5,10 +5,17 @@ Each test names what was forgotten.
 
 from __future__ import annotations
 
+import re
+from typing import get_args
+
 import pytest
 
+from kit.house_plan import ROOT
 from rodwright.unit import JointKind, Role
 from rodwright.unit.roles import TRAITS
+from rodwright.wishes import UnitSpec
+from rodwright.wishes.joints import FIGURES, JointWord
+from rodwright.wishes.reading.schema import json_schema
 
 
 @pytest.mark.parametrize("kind", JointKind)
@@ -23,3 +30,18 @@ def test_a_kind_of_joint_says_whether_parts_touch_and_whether_it_leaves_play(
 def test_a_role_has_its_row_of_traits_and_a_mark_of_its_own(role: Role) -> None:
     assert role in TRAITS, f"{role!r} has no row in unit/roles.py"
     assert [each for each in Role if TRAITS[each].mark == TRAITS[role].mark] == [role]
+
+
+@pytest.mark.parametrize("word", get_args(JointWord))
+def test_a_word_for_a_joint_is_known_to_the_spec_and_the_readme(word: JointWord) -> None:
+    assert word in FIGURES, f"{word} has no row in wishes/joints.py"
+    row = re.search(r"^\| joints \|.*$", (ROOT / "README.md").read_text("utf-8"), re.MULTILINE)
+    assert row and f"`{word}`" in row[0], f"{word} is missing from the README's row of joints"
+
+
+def test_each_figure_of_a_joint_says_which_joints_it_goes_with() -> None:
+    said = json_schema(UnitSpec)["$defs"]["JointSpec"]["properties"]
+    for figure in dict.fromkeys(each for figures in FIGURES.values() for each in figures):
+        words, colon, _ = said[figure]["description"].partition(": ")
+        owners = {word for word, figures in FIGURES.items() if figure in figures}
+        assert not colon or set(words.lower().split(", ")) == owners, figure

@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import Any, get_args
 
 from hypothesis import strategies as st
 
+from rodwright.wishes.joints import JointWord
+
 Wish = dict[str, Any]
 
-JOINTS = [
-    "butted", "housed", "housed", "screwed", "rebated", "tongued", "dowelled", "biscuited",
-    "loose-tenoned", "pocket-screwed", "knock-down", "mitred",
-]  # fmt: skip
+JOINTS = ["housed", *get_args(JointWord)]
 ENDS = [joint for joint in JOINTS if joint not in ("rebated", "mitred")]
 
 shelves = st.fixed_dictionaries(

@@ -28,22 +28,21 @@ JointWord = Literal[
 ]
 """The names of the joints."""
 
-_FIXED = ("screwed", "dowelled", "biscuited", "loose-tenoned", "pocket-screwed", "knock-down")
-_FIGURES: dict[str, tuple[str, ...]] = {
-    "depth": ("housed", "rebated", "tongued"),
-    "stopped": ("housed", "tongued"),
-    "shoulder": ("housed",),
-    "tongue": ("tongued",),
-    "thickness": ("tongued", "loose-tenoned"),
-    "diameter": ("screwed", "dowelled"),
-    "length": ("screwed", "dowelled", "loose-tenoned", "pocket-screwed"),
-    "size": ("biscuited",),
-    "fitting": ("knock-down",),
-    "reinforced": ("mitred",),
-    "spacing": (*_FIXED, "mitred"),
-    "edge": (*_FIXED, "mitred"),
+_PLACES = ("spacing", "edge")
+FIGURES: dict[JointWord, tuple[str, ...]] = {
+    "butted": (),
+    "screwed": ("diameter", "length", *_PLACES),
+    "housed": ("depth", "stopped", "shoulder"),
+    "rebated": ("depth",),
+    "tongued": ("depth", "stopped", "tongue", "thickness"),
+    "dowelled": ("diameter", "length", *_PLACES),
+    "biscuited": ("size", *_PLACES),
+    "loose-tenoned": ("thickness", "length", *_PLACES),
+    "pocket-screwed": ("length", *_PLACES),
+    "knock-down": ("fitting", *_PLACES),
+    "mitred": ("reinforced", *_PLACES),
 }
-"""The joints that each figure belongs to."""
+"""The figures that go with each joint."""
 
 
 class JointSpec(SpecModel):
@@ -82,12 +81,12 @@ class JointSpec(SpecModel):
     edge: Length | None = None
     """From the ends of a meeting to its first and last fixing; the usual one unless said."""
 
-    @field_validator(*_FIGURES)
+    @field_validator(*dict.fromkeys(figure for figures in FIGURES.values() for figure in figures))
     @classmethod
     def _belongs(cls, value: object, info: ValidationInfo) -> object:
         """Figures that say nothing about the joint are refused, so that none passes unread."""
         joint = info.data.get("joint")
-        owners = _FIGURES[str(info.field_name)]
+        owners = [word for word, figures in FIGURES.items() if info.field_name in figures]
         if joint is not None and joint not in owners:
             raise PydanticCustomError(
                 "joint_figure",
