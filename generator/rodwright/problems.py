@@ -82,8 +82,22 @@ class Problems:
         """Note one problem at ``where``."""
         self._found.append(Problem(message, remedy, where))
 
-    def __len__(self) -> int:
+    def add_once(self, where: KeyPath, message: str, remedy: str) -> None:
+        """Note one problem, unless exactly that was noted before."""
+        if Problem(message, remedy, where) not in self._found:
+            self.add(where, message, remedy)
+
+    def noted_at(self, where: KeyPath) -> bool:
+        """Whether anything was noted at exactly this place."""
+        return any(problem.where == where for problem in self._found)
+
+    def mark(self) -> int:
+        """A mark to ask :meth:`noted_since` by."""
         return len(self._found)
+
+    def noted_since(self, mark: int = 0) -> bool:
+        """Whether anything was noted since a mark, or at all."""
+        return len(self._found) > mark
 
     def error(self) -> ProblemsError:
         """What to raise when nothing more can be worked out: all that was noted, in order."""

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from typing import Any
 
+from kit.specs import setting_from
 from rodwright.geometry import Box, Vector
-from rodwright.problems import Problems
-from rodwright.setout.bench import LEFT, Bench, X, Y, Z
+from rodwright.setout.bench import LEFT, X, Y, Z
 from rodwright.setout.joints import make_joint, reach
 from rodwright.unit import Blank, Grain, Hole, Mortise, Part, Placement, Role, Stock, Unit, Working
 from rodwright.wishes.joints import JointSpec
@@ -45,7 +45,9 @@ class Pair:
         material: str = "birch plywood",
         front: float = 0.0,
     ) -> None:
-        self.bench, self.problems, self.wish = Bench(), Problems("mm"), wish
+        setting = setting_from("size: {width: 600, height: 800, depth: 300}")
+        self._setting = setting.at("carcass", "corners")
+        self.bench, self.wish = setting.bench, wish
         self.first, self.second = first, second
         low = HEIGHT - second if isinstance(z, str) else z
         self.z = low
@@ -66,7 +68,7 @@ class Pair:
                 Placement((first - into, front, low), X, Y),
             )
         )  # fmt: skip
-        make_joint(self.bench, wish, "SD1", "SH1", self.problems, ("carcass", "corners"))
+        make_joint(self._setting, wish, "SD1", "SH1")
 
     def neighbour(self, wish: JointSpec, z: float, depth: float = 300.0) -> None:
         """Joint another level (SH2) to the upright's other face, at the height ``z``."""
@@ -78,13 +80,13 @@ class Pair:
                 Placement((-LENGTH, 0.0, z), X, Y),
             )
         )  # fmt: skip
-        make_joint(self.bench, wish, "SD1", "SH2", self.problems, ("carcass", "corners"))
+        make_joint(self._setting, wish, "SD1", "SH2")
 
     def said(self) -> list[str]:
         """What was refused: `place: message`."""
         return [
             f"{'.'.join(map(str, problem.where))}: {problem.message}"
-            for problem in self.problems.error().problems
+            for problem in self._setting.problems.error().problems
         ]
 
     def workings(self, ref: str) -> tuple[Working, ...]:

@@ -6,8 +6,9 @@ from typing import Any
 
 from ruamel.yaml import YAML
 
-from rodwright.problems import ProblemsError
-from rodwright.setout import set_out_unit
+from rodwright.problems import Problems, ProblemsError
+from rodwright.setout import begin, set_out_unit
+from rodwright.setout.setting import Setting
 from rodwright.unit import Part, Role, Unit
 from rodwright.wishes.models import UnitSpec
 
@@ -26,6 +27,12 @@ def spec_from(text: str, **more: Any) -> UnitSpec:
     carcass = {"stock": "ply", "corners": "butted"}
     data = {"title": "Test", "carcass": carcass} | data | more
     return UnitSpec.model_validate(data, context={"unit": data.get("unit", "mm")})
+
+
+def setting_from(text: str, **more: Any) -> Setting:
+    """What the passes of the set-out begin with: the main lines of a spec, and an empty bench."""
+    spec = spec_from(text, **more)
+    return begin(spec, Problems(spec.unit))
 
 
 def unit_from(text: str, **more: Any) -> Unit:

@@ -118,7 +118,7 @@ def rear_readings(spec: RearPlane, problems: Problems) -> PlaneReadings:
 def _plane_readings(
     plane: str, spec: OpeningSpec | RearPlane, where: KeyPath, problems: Problems
 ) -> PlaneReadings:
-    before = len(problems)
+    before = problems.mark()
     height_about = _middle(spec.height)
     width_about = _middle(spec.width)
     widths = _across(spec.width, (*where, "width"), _LEFT, _RIGHT, height_about, problems)
@@ -130,7 +130,7 @@ def _plane_readings(
     ]
     for reading in others:
         _check_slope(reading, widths, heights, problems)
-    if len(problems) == before and widths and heights:
+    if not problems.noted_since(before) and widths and heights:
         _check_diagonals(others, widths, heights, problems)
     return PlaneReadings(
         plane,

@@ -157,10 +157,10 @@ def solved_planes(
 
     None where there is nothing to work with; that is noted in ``problems``.
     """
-    before = len(problems)
+    before = problems.mark()
     front = front_readings(spec, problems)
     rear = rear_readings(spec.back, problems) if spec.back is not None else None
-    if len(problems) > before:
+    if problems.noted_since(before):
         return None
     try:
         planes, doubts = [_solved(front)], [*find_doubts(front)]

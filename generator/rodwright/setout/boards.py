@@ -38,6 +38,8 @@ _COUNTERBORE = 10.0
 _LEAST_SLOT = 10.0
 """Length of a slot, mm, where the wood's movement doesn't ask for more (common practice, no
 source)."""
+GLUE_UP_TRIM = 6.0
+"""Left on layers in length and width (mm), trimmed after glue-up (common practice, no source)."""
 SCREW_SPACING = 300.0
 """Largest distance between screws along a meeting, mm (common practice, no source)."""
 

@@ -9,15 +9,12 @@ from typing import Any
 
 import pytest
 
-from kit.specs import STOCK, of_role, problems_of, spec_from, unit_from
+from kit.specs import STOCK, of_role, problems_of, setting_from, unit_from
 from rodwright.checks import check_parts, check_solids
 from rodwright.checks.rules import Rule
 from rodwright.mass import mass_of
-from rodwright.problems import Problems
-from rodwright.setout.bench import Bench
 from rodwright.setout.carcass.box import set_out_carcass
 from rodwright.setout.carcass.spaces import whole_space
-from rodwright.setout.rod.main_lines import draw_rod
 from rodwright.solids import solid_of
 from rodwright.trade.sizes import trade_sizes
 from rodwright.unit import Hole, JointKind, Mortise, Role
@@ -143,9 +140,9 @@ def test_buttons_have_slots_in_both_sides() -> None:
     ],
 )
 def test_overlay_fronts_stay_under_what_stands_out(more: dict[str, Any], cover: float) -> None:
-    spec, problems, bench = spec_from(SIZE, **more), Problems(), Bench()
-    rod = draw_rod(spec, problems)
-    front = whole_space(rod, set_out_carcass(spec, rod, bench, problems)).front
+    setting = setting_from(SIZE, **more)
+    set_out_carcass(setting)
+    front = whole_space(setting.rod, setting.carcass).front
     assert front.cover_high == pytest.approx(cover)
     assert front.cover_low == 18.0
 

@@ -7,11 +7,11 @@ from typing import Any
 import pytest
 
 from kit.joint_pairs import axes_of, board, wish_of
+from kit.specs import setting_from
 from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Severity
 from rodwright.geometry import Box
-from rodwright.problems import Problems
-from rodwright.setout.bench import Bench, X, Z
+from rodwright.setout.bench import X, Z
 from rodwright.setout.joints import make_joint, reach
 from rodwright.unit import Blank, Grain, Groove, Hole, Mortise, Part, Placement, Role, Surface, Unit
 from rodwright.wishes.joints import JointSpec
@@ -19,7 +19,8 @@ from rodwright.wishes.joints import JointSpec
 
 def frame_of(wish: JointSpec, width: float = 70.0) -> Unit:
     """A stile 22 thick and 60 wide, and a rail of the same stock that comes to its right edge."""
-    bench, problems, stock = Bench(), Problems("mm"), board(22.0)
+    setting, stock = setting_from("size: {width: 600, height: 800, depth: 300}"), board(22.0)
+    bench = setting.bench
     into = reach(wish, 60.0, "mm")
     bench.add(
         Part("ST1", "Stile", Role.DOOR_STILE, "Doors",
@@ -31,8 +32,8 @@ def frame_of(wish: JointSpec, width: float = 70.0) -> Unit:
              Blank(300.0 + into, width, 22.0, stock, Grain.LENGTHWISE),
              Placement((60.0 - into, 0.0, 400.0), X, Z))
     )  # fmt: skip
-    make_joint(bench, wish, "ST1", "RL1", problems, ("doors", "corners"))
-    problems.raise_if_any()
+    make_joint(setting.at("doors", "corners"), wish, "ST1", "RL1")
+    setting.problems.raise_if_any()
     box = Box((0.0, -22.0, 0.0), (360.0, 22.0, 700.0))
     return Unit("Frame", box, bench.finished(), tuple(bench.joints))
 

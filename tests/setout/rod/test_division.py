@@ -1,27 +1,32 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from kit.specs import setting_from
 from rodwright.problems import Problems, ProblemsError
 from rodwright.setout.rod.division import divide, shelf_heights
 from rodwright.wishes.fields import Share
 from rodwright.wishes.models import ShelvesSpec
 
 NAMES = ("columns", "dividers")
+SETTING = setting_from("size: {width: 600, height: 800, depth: 300}")
 
 
 def _divide(whole: float, between: float, *wishes: float | Share) -> tuple[float, ...]:
     problems = Problems()
-    sizes = divide(whole, between, wishes, ("here",), NAMES, problems)
+    sizes = divide(replace(SETTING, problems=problems), whole, between, wishes, NAMES)
     problems.raise_if_any()
     return sizes
 
 
 def _heights(clear: float, thickness: float, **wish: object) -> tuple[float, ...]:
     problems = Problems()
-    heights = shelf_heights(clear, thickness, ShelvesSpec.model_validate(wish), ("here",), problems)
+    setting = replace(SETTING, problems=problems)
+    heights = shelf_heights(setting, clear, thickness, ShelvesSpec.model_validate(wish))
     problems.raise_if_any()
     return heights
 

@@ -3,15 +3,12 @@
 from __future__ import annotations
 
 from rodwright.geometry import TOUCH, Box
-from rodwright.problems import Problems
 from rodwright.setout.around.legs import set_out_legs
-from rodwright.setout.bench import DOWN, FORWARD, LEFT, Bench, X, Y
+from rodwright.setout.bench import DOWN, FORWARD, LEFT, X, Y
 from rodwright.setout.boards import carry, lay_board, refs_of, screw_on, spread
-from rodwright.setout.carcass.box import Carcass
 from rodwright.setout.grip import grip
-from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.rod.sizes import feet_across
-from rodwright.setout.stocks import find_stock
+from rodwright.setout.setting import Setting
 from rodwright.trade.feet import CLIPPED_BOARD_ROOM, FOOT_RANGE, FOOT_SCREW, FOOT_SCREWS
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import Fixing, JointKind, Role, Stock, Surface
@@ -20,30 +17,34 @@ from rodwright.wishes.base import BaseSpec, LegsSpec, LevellersSpec, PlinthSpec,
 GROUP = "Base"
 
 
-def set_out_base(
-    wish: BaseSpec, rod: Rod, carcass: Carcass, bench: Bench, problems: Problems
-) -> None:
+def set_out_base(setting: Setting) -> None:
     """Lay what the carcass stands on on the bench; what can't be made is noted."""
-    if carcass.bottom is None and not isinstance(wish, PlinthSpec):
-        problems.add(
-            ("carcass", "bottom"),
+    wish = setting.spec.base
+    assert wish is not None
+    if setting.spec.hung:
+        setting.at("hung").refuse(
+            "a unit that hangs on the wall stands on no base", "Leave `hung` or `base` out."
+        )
+    setting = setting.at("base")
+    if setting.carcass.bottom is None and not isinstance(wish, PlinthSpec):
+        setting.moved_to(("carcass", "bottom")).refuse(
             f"there is no bottom to fix `{wish.kind}` to",
             "Write `bottom: between`.",
         )
         return
     if isinstance(wish, LegsSpec):
-        set_out_legs(wish, rod, bench, problems)
+        set_out_legs(setting, wish)
         return
     if isinstance(wish, LevellersSpec):
-        _levellers(wish, rod, bench, problems)
+        _levellers(setting, wish)
         return
-    stock = _stock(wish.stock, rod, ("base", "stock"), problems)
+    stock = setting.at("stock").stock(wish.stock)
     if stock is None:
         return
     if isinstance(wish, PlinthSpec):
-        _plinth(wish, rod, carcass, stock, bench, problems)
+        _plinth(setting, wish, stock)
     else:
-        _toe_board(wish, rod, carcass, stock, bench, problems)
+        _toe_board(setting, wish, stock)
 
 
 def levelling_of(wish: BaseSpec | None, sizes: TradeSizes) -> float | None:
@@ -56,23 +57,16 @@ def levelling_of(wish: BaseSpec | None, sizes: TradeSizes) -> float | None:
     return None
 
 
-def _stock(name: str | None, rod: Rod, where: tuple[str, ...], problems: Problems) -> Stock | None:
-    return find_stock(rod.stocks, name, where, problems) if name else rod.stock
-
-
-def _plinth(
-    wish: PlinthSpec, rod: Rod, carcass: Carcass, stock: Stock, bench: Bench, problems: Problems
-) -> None:
+def _plinth(setting: Setting, wish: PlinthSpec, stock: Stock) -> None:
     """Front and back over the whole width, ends and cross members between them.
 
     It stands on the floor's high spot, whatever it is packed up off the low side.
     """
-    say, t = problems.length, stock.thickness
+    rod, bench, say, t = setting.rod, setting.bench, setting.say, stock.thickness
     left, right = wish.sides, rod.width - wish.sides
     front, rear = rod.face + wish.toe_space, rod.depth - wish.rear
     if wish.levelling >= wish.height:
-        problems.add(
-            ("base", "levelling"),
+        setting.at("levelling").refuse(
             f"packed up by {say(wish.levelling)}, a plinth {say(wish.height)} high stands on more "
             f"packing than wood",
             "Make it smaller: it is how far the floor may fall away from its high spot.",
@@ -80,24 +74,21 @@ def _plinth(
         return
     if rear - front < 3 * t:
         key = "rear" if wish.rear > wish.toe_space else "toe_space"
-        problems.add(
-            ("base", key),
+        setting.at(key).refuse(
             f"set back by {say(wish.toe_space)} in front and {say(wish.rear)} behind, a plinth of "
             f"{say(t)} boards has no room under a carcass {say(rod.depth)} deep",
             "Make the toe space smaller or the unit deeper.",
         )
         return
     if right - left < 3 * t:
-        problems.add(
-            ("base", "sides"),
+        setting.at("sides").refuse(
             f"set in by {say(wish.sides)} at each side, a plinth of {say(t)} boards has no room "
             f"under a carcass {say(rod.width)} wide",
             "Make `sides` smaller.",
         )
         return
-    if carcass.bottom is None and wish.sides > rod.thickness - TOUCH:
-        problems.add(
-            ("base", "sides"),
+    if setting.carcass.bottom is None and wish.sides > rod.thickness - TOUCH:
+        setting.at("sides").refuse(
             f"there is no bottom, and a plinth set in by {say(wish.sides)} misses sides "
             f"{say(rod.thickness)} thick",
             "Make `sides` smaller, or write `bottom: between`.",
@@ -120,34 +111,30 @@ def _plinth(
             shows=(Surface.FACE,) if outer else (), withdraw=DOWN,
         )  # fmt: skip
         for board in long:
-            screw_on(bench, board, cross.ref, rod.moisture)
+            screw_on(bench, board, cross.ref, setting.moisture)
     for part in refs_of(bench, Role.PLINTH):
-        carry(bench, part, rod.moisture, anchor=front)
+        carry(bench, part, setting.moisture, anchor=front)
 
 
-def _toe_board(
-    wish: ToeBoardSpec, rod: Rod, carcass: Carcass, stock: Stock, bench: Bench, problems: Problems
-) -> None:
+def _toe_board(setting: Setting, wish: ToeBoardSpec, stock: Stock) -> None:
     """Notch the sides at the toe, and stand a board behind the notches, under the bottom."""
-    say, t = problems.length, stock.thickness
+    rod, bench, carcass = setting.rod, setting.bench, setting.carcass
+    say, t = setting.say, stock.thickness
     assert carcass.bottom is not None
     front = rod.face + wish.toe_space
     if carcass.bottom.over:
-        problems.add(
-            ("carcass", "bottom"),
+        setting.moved_to(("carcass", "bottom")).refuse(
             "sides that run to the floor past a toe board can't stand on the bottom",
             "Write `bottom: between`, or choose another `base`.",
         )
     elif front <= rod.front("sides") + TOUCH:
-        problems.add(
-            ("base", "toe_space"),
+        setting.at("toe_space").refuse(
             f"a toe space of {say(wish.toe_space)} doesn't reach behind the face frame or lipping "
             f"before the sides",
             f"Make it deeper than {say(rod.front('sides') - rod.face)}.",
         )
     elif front + t > rod.depth - TOUCH:
-        problems.add(
-            ("base", "toe_space"),
+        setting.at("toe_space").refuse(
             f"a toe space of {say(wish.toe_space)} leaves no room for a board {say(t)} thick "
             f"under a carcass {say(rod.depth)} deep",
             "Make it smaller or the unit deeper.",
@@ -163,17 +150,16 @@ def _toe_board(
             bench.notch(
                 side.ref, Box((side.left, before, 0.0), (side.right, front, rod.toe)), "toe space"
             )
-            screw_on(bench, side.ref, board.ref, rod.moisture)
-        screw_on(bench, carcass.bottom.ref, board.ref, rod.moisture)
+            screw_on(bench, side.ref, board.ref, setting.moisture)
+        screw_on(bench, carcass.bottom.ref, board.ref, setting.moisture)
 
 
-def _levellers(wish: LevellersSpec, rod: Rod, bench: Bench, problems: Problems) -> None:
+def _levellers(setting: Setting, wish: LevellersSpec) -> None:
     """Count feet: a row near the front and one near the rear, none farther apart than asked."""
-    say = problems.length
+    rod, bench, say = setting.rod, setting.bench, setting.say
     least, most = _range(wish, bench.sizes.usual(FOOT_RANGE))
     if not least <= wish.height <= most:
-        problems.add(
-            ("base", "range" if wish.range else "height"),
+        setting.at("range" if wish.range else "height").refuse(
             f"feet that can be set from {say(least)} to {say(most)} don't give a height of "
             f"{say(wish.height)}",
             "Change the height, or choose other feet.",
@@ -195,13 +181,12 @@ def _levellers(wish: LevellersSpec, rod: Rod, bench: Bench, problems: Problems) 
     )
     if wish.board is None:
         return
-    stock = _stock(wish.board.stock, rod, ("base", "board", "stock"), problems)
+    stock = setting.at("board", "stock").stock(wish.board.stock)
     if stock is None:
         return
     front, t = rod.face + wish.board.toe_space, stock.thickness
     if front + t > rod.depth / 2:
-        problems.add(
-            ("base", "board", "toe_space"),
+        setting.at("board", "toe_space").refuse(
             f"a toe space of {say(wish.board.toe_space)} puts the plinth board behind the middle "
             f"of a carcass {say(rod.depth)} deep",
             "Make it smaller or the unit deeper.",

@@ -7,13 +7,12 @@ from dataclasses import replace
 from math import ceil
 
 from rodwright.geometry import TOUCH, Box
-from rodwright.problems import Problems
 from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Y, Z
 from rodwright.setout.boards import SCREW_SPACING, SCREWABLE, lay_board, meet, refs_of, screw_on
 from rodwright.setout.edges.biscuits import edge_biscuits
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.rod.walls import gap_over, side_gap
-from rodwright.setout.stocks import find_stock
+from rodwright.setout.setting import Setting
 from rodwright.unit import FACE_FRAME, FRONTS, JointKind, Mitre, Part, Role, Stock, Surface
 from rodwright.wishes.cornice import CorniceSpec
 
@@ -26,19 +25,20 @@ _BLOCK, _BLOCK_BEARING, _BLOCK_INSET = 60.0, 30.0, 40.0
 its distance from a corner, mm (common practice, no source)."""
 
 
-def set_out_cornice(
-    wish: CorniceSpec, rod: Rod, scribed: Collection[str], bench: Bench, problems: Problems
-) -> None:
+def set_out_cornice(setting: Setting) -> None:
     """Lay the cornice on the bench, fixed to what it touches; what can't be made is noted.
 
-    Without a return it ends with the front, or at the wall on a side that is ``scribed``
-    (`left`, `right`).  Doors and drawers have to lie there already.
+    Without a return it ends with the front, or at the wall on a side that is scribed.
     """
-    stock = find_stock(rod.stocks, wish.stock, ("cornice", "stock"), problems)
+    wish, rod, bench = setting.spec.cornice, setting.rod, setting.bench
+    assert wish is not None
+    setting = setting.at("cornice")
+    stock = setting.at("stock").stock(wish.stock)
     if stock is None:
         return
+    scribed = setting.spec.scribes.edges if setting.spec.scribes else ()
     lines = _Lines(wish, rod, scribed, stock)
-    if not _can_be_made(wish, rod, lines, stock, bench, problems):
+    if not _can_be_made(setting, wish, lines, stock):
         return
     t, low, high = lines.thickness, lines.low, rod.overall
     mitres = {
@@ -64,7 +64,7 @@ def set_out_cornice(
         meet(bench, JointKind.MITRE, front.ref, board.ref)
         boards.append(board.ref)
     for ref in boards:
-        if not _fix(rod, bench, ref, lines.lapped) and not lines.lapped:
+        if not _fix(setting, ref, lines.lapped) and not lines.lapped:
             _block(bench, bench.parts[ref], stock)
 
 
@@ -89,73 +89,62 @@ class _Lines:
             self.right = rod.width + out
 
 
-def _can_be_made(
-    wish: CorniceSpec, rod: Rod, lines: _Lines, stock: Stock, bench: Bench, problems: Problems
-) -> bool:
-    say, before = problems.length, len(problems)
+def _can_be_made(setting: Setting, wish: CorniceSpec, lines: _Lines, stock: Stock) -> bool:
+    rod, bench, say = setting.rod, setting.bench, setting.say
+    before = setting.problems.mark()
     if any(part.role is Role.WORKTOP for part in bench.parts.values()):
-        problems.add(
-            ("cornice",),
+        setting.refuse(
             "a unit has a worktop or a cornice on top, not both",
             "Leave one of them out.",
         )
         return False
     if lines.thickness > stock.thickness + TOUCH:
-        problems.add(
-            ("cornice", "thickness"),
+        setting.at("thickness").refuse(
             f"a cornice {say(lines.thickness)} thick can't come out of `{stock.name}`, which is "
             f"{say(stock.thickness)}",
             "Make it thinner or name thicker stock.",
         )
     if lines.lapped and wish.projection:
-        problems.add(
-            ("cornice", "projection"),
+        setting.at("projection").refuse(
             "a lapped cornice stands out by its own thickness",
             "Leave `projection` out, or write `place: standing`.",
         )
     if not lines.lapped and wish.rise:
-        problems.add(
-            ("cornice", "rise"),
+        setting.at("rise").refuse(
             "a standing cornice rises above the carcass by its whole height",
             "Leave `rise` out, or write `place: lapped`.",
         )
     if lines.lapped and wish.rise >= wish.height:
-        problems.add(
-            ("cornice", "rise"),
+        setting.at("rise").refuse(
             f"with {say(wish.rise)} above the carcass, nothing of a cornice {say(wish.height)} "
             f"high laps it",
             "Make `rise` smaller, or write `place: standing`.",
         )
     if lines.low < rod.foot:
-        problems.add(
-            ("cornice", "height"),
+        setting.at("height").refuse(
             f"a cornice {say(wish.height)} high is higher than the carcass's front",
             "Make it lower.",
         )
     if not lines.lapped and wish.projection >= lines.thickness:
-        problems.add(
-            ("cornice", "projection"),
+        setting.at("projection").refuse(
             f"standing {say(wish.projection)} proud, boards {say(lines.thickness)} thick have "
             f"nothing under them",
             "Make `projection` smaller than the thickness, or write `place: lapped`.",
         )
     if not lines.lapped and rod.frame is not None and rod.frame.top > rod.height + TOUCH:
-        problems.add(
-            ("face_frame", "overhang", "top"),
+        setting.moved_to(("face_frame", "overhang", "top")).refuse(
             "a face frame can't reach above the carcass where a cornice stands on it",
             "Leave `overhang.top` out, or write `place: lapped`.",
         )
     if lines.returns and rod.frame is not None and rod.frame.left < -TOUCH:
-        problems.add(
-            ("cornice", "returns"),
+        setting.at("returns").refuse(
             "beside a face frame that reaches past the sides, returns don't lie against them",
             "Write `returns: none`, or leave `face_frame.overhang.sides` out.",
         )
     for end in lines.returns:
         gap, out = side_gap(rod, lines.low, rod.overall, end), rod.face - lines.front
         if gap is not None and out > gap + TOUCH:
-            problems.add(
-                ("cornice", "returns"),
+            setting.at("returns").refuse(
                 f"a return standing {say(out)} out from the {end} side runs into the wall: the gap "
                 f"is down to {say(gap)} there",
                 "Write `returns: none`, or make `fit.sides` larger.",
@@ -163,22 +152,20 @@ def _can_be_made(
     over = gap_over(rod, lines.left, lines.right)
     if over is not None and over < -TOUCH:
         key = "height" if wish.place == "standing" else "rise"
-        problems.add(
-            ("cornice", key),
+        setting.at(key).refuse(
             f"the cornice runs {say(-over)} into the top of the opening",
             "Make the unit's height (`size.height`) smaller.",
         )
     hidden = Box((lines.left, lines.front, lines.low), (lines.right, rod.face, rod.overall))
     for ref in refs_of(bench, *FRONTS):
         if lines.lapped and hidden.contact(bench.parts[ref].bounds()) is not None:
-            problems.add(
-                ("cornice", "height"),
+            setting.at("height").refuse(
                 f"a cornice that laps {say(wish.height - wish.rise)} of the front runs into "
                 f"{bench.parts[ref].name.lower()} {ref}",
                 "Make it lower, let it rise more, or put a wider rail or more room over the doors.",
             )
             break
-    return len(problems) == before
+    return not setting.problems.noted_since(before)
 
 
 def _between_mitres(part: Part) -> Box:
@@ -195,12 +182,13 @@ def _between_mitres(part: Part) -> Box:
     ).bounds()
 
 
-def _fix(rod: Rod, bench: Bench, board: str, lapped: bool) -> bool:
+def _fix(setting: Setting, board: str, lapped: bool) -> bool:
     """Fix a board to what it touches, from inside or with what is let in; whether that holds it.
 
     Screws go through a face behind or below it, where enough of both lies on each other and
     the heads can be reached; edges take biscuits.
     """
+    rod, bench = setting.rod, setting.bench
     box, held = _between_mitres(bench.parts[board]), False
     roles = [Role.SIDE, Role.TOP, Role.RAIL, Role.STILE, Role.LIPPING]
     if not lapped and any(
@@ -226,7 +214,7 @@ def _fix(rod: Rod, bench: Bench, board: str, lapped: bool) -> bool:
             through_face and behind and (lapped or part.role is Role.TOP)
             and narrow >= SCREWABLE - TOUCH
         ):  # fmt: skip
-            held |= screw_on(bench, ref, board, rod.moisture)
+            held |= screw_on(bench, ref, board, setting.moisture)
         elif narrow >= SCREWABLE - TOUCH and long >= _BISCUIT_ROOM:
             # Through a lipping they go on into the panel behind it.
             deep = box.size[thin]

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
 
 from rodwright.geometry import TOUCH, Box, Vector, along, times
-from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import Bench
 from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.setting import Setting
 from rodwright.setout.slope.clipping import cut_back, removal_of
 from rodwright.unit import CUT_OUT, Hole, Joint, Mortise, Part, PocketHole, Role, Surface, Working
 from rodwright.wishes.cutouts import CutoutSpec, PipeCutout, SkirtingCutout, SocketCutout
@@ -22,38 +22,35 @@ LEAST_LEFT = 20.0
 source)."""
 
 
-def cut_out(wishes: Sequence[CutoutSpec], rod: Rod, bench: Bench, problems: Problems) -> None:
+def cut_out(setting: Setting) -> None:
     """Cut everything on the bench out round what stays in place.
 
     A part is notched, drilled, or cut off square, whichever the place of the cut-out in it
     asks for.  What would fall apart, and what mustn't be cut, is noted.
     """
-    for number, wish in enumerate(wishes):
-        where: KeyPath = ("cutouts", number)
+    rod, bench = setting.rod, setting.bench
+    for number, wish in enumerate(setting.spec.cutouts):
+        here = setting.at("cutouts", number)
         hit = list(_met(wish, rod, bench))
         before = {part.ref: part.bounds() for part in bench.parts.values()}
         if not hit:
-            problems.add(
-                where,
+            here.refuse(
                 f"the {wish.kind} meets no part of the unit",
                 "Measure its place again, or leave it out.",
             )
         for part in hit:
             if part.role not in CUT_OUT:
-                problems.add(
-                    where,
+                here.refuse(
                     f"the {wish.kind} runs into {part.name} ({part.ref}), which can't be cut out",
                     "Move that part clear of it.",
                 )
             elif part.role is not Role.BACK and _takes_fixings(wish, rod, part, bench):
-                problems.add(
-                    where,
+                here.refuse(
                     f"the {wish.kind} takes away fixings of {part.name} ({part.ref})",
                     "Move that part, or choose a joint without fixings there.",
                 )
             elif not _cut(wish, rod, part, bench):
-                problems.add(
-                    where,
+                here.refuse(
                     f"cut out round the {wish.kind}, {part.name} ({part.ref}) falls apart or "
                     "keeps no sound strip beside it",
                     "Move that part clear of it, or make the cut-out smaller.",

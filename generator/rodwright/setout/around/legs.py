@@ -3,14 +3,12 @@
 from __future__ import annotations
 
 from rodwright.geometry import TOUCH, Box
-from rodwright.problems import Problems
-from rodwright.setout.bench import DOWN, FORWARD, Bench, X, Y, Z
+from rodwright.setout.bench import DOWN, FORWARD, X, Y, Z
 from rodwright.setout.boards import carry, lay_board, screw_on, spread
 from rodwright.setout.joints import make_joint
 from rodwright.setout.joints.dowels import ALLOWANCE
 from rodwright.setout.joints.layout import WOOD_BETWEEN
-from rodwright.setout.rod.main_lines import Rod
-from rodwright.setout.stocks import find_stock
+from rodwright.setout.setting import Setting
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import Role, Stock
 from rodwright.wishes.base import LegsSpec
@@ -19,24 +17,22 @@ from rodwright.wishes.joints import JointSpec
 GROUP = "Base"
 
 
-def set_out_legs(wish: LegsSpec, rod: Rod, bench: Bench, problems: Problems) -> None:
+def set_out_legs(setting: Setting, wish: LegsSpec) -> None:
     """Lay legs on the bench, in a row near the front and one near the rear, and what holds them."""
-    say = problems.length
-    place = ("base", "stock") if wish.stock else ("base",)
-    stock = find_stock(rod.stocks, wish.stock, place, problems) if wish.stock else rod.stock
+    rod, say = setting.rod, setting.say
+    here = setting.at("stock") if wish.stock else setting
+    stock = here.stock(wish.stock or None)
     if stock is None:
         return
     if stock.kind != "board":
-        problems.add(
-            place,
+        here.refuse(
             f"square legs come out of solid wood, and `{stock.name}` is a sheet",
             "Name a stock of kind `board` in `base.stock`.",
         )
         return
     section = wish.section if wish.section is not None else stock.thickness
     if section > stock.thickness + TOUCH:
-        problems.add(
-            ("base", "section"),
+        setting.at("section").refuse(
             f"legs {say(section)} square can't come out of `{stock.name}`, which is "
             f"{say(stock.thickness)} thick",
             "Make them thinner or name thicker stock.",
@@ -45,8 +41,7 @@ def set_out_legs(wish: LegsSpec, rod: Rod, bench: Bench, problems: Problems) -> 
     held = 2 if wish.held_by == "blocks" else 0
     wide, deep = rod.width - 2 * wish.inset, rod.depth - 2 * wish.inset
     if wide < (2 + held) * section or deep < 2 * section + TOUCH:
-        problems.add(
-            ("base", "inset"),
+        setting.at("inset").refuse(
             f"legs {say(section)} square, set in by {say(wish.inset)}, have no room under a "
             f"carcass {say(rod.width)} x {say(rod.depth)}",
             "Make `inset` or the legs smaller.",
@@ -55,18 +50,14 @@ def set_out_legs(wish: LegsSpec, rod: Rod, bench: Bench, problems: Problems) -> 
     first, last = wish.inset, rod.width - wish.inset - section
     xs = [first, *spread(first + section, last, section, wish.span), last]
     ys = [wish.inset, rod.depth - wish.inset - section]
-    feet = _Feet(rod, bench, section, xs, ys)
+    feet = _Feet(setting, section, xs, ys)
     legs = feet.legs(stock)
     if wish.held_by == "blocks":
-        feet.blocks(stock, legs, problems)
+        feet.blocks(stock, legs)
     else:
-        rails = (
-            find_stock(rod.stocks, wish.rail_stock, ("base", "rail_stock"), problems)
-            if wish.rail_stock
-            else rod.stock
-        )
+        rails = setting.at("rail_stock").stock(wish.rail_stock or None)
         if rails is not None:
-            feet.rails(wish, rails, legs, problems)
+            feet.rails(wish, rails, legs)
 
 
 def _dowels(section: float, rail: float, sizes: TradeSizes) -> JointSpec | None:
@@ -90,10 +81,9 @@ def _dowels(section: float, rail: float, sizes: TradeSizes) -> JointSpec | None:
 class _Feet:
     """Legs in rows, and what stands between them."""
 
-    def __init__(
-        self, rod: Rod, bench: Bench, section: float, xs: list[float], ys: list[float]
-    ) -> None:
-        self._rod, self._bench = rod, bench
+    def __init__(self, setting: Setting, section: float, xs: list[float], ys: list[float]) -> None:
+        self._setting, self._bench = setting, setting.bench
+        self._base = setting.rod.base
         self._section, self._xs, self._ys = section, xs, ys
 
     def legs(self, stock: Stock) -> dict[tuple[int, int], str]:
@@ -101,23 +91,22 @@ class _Feet:
         s, laid = self._section, {}
         for i, x in enumerate(self._xs):
             for j, y in enumerate(self._ys):
-                box = Box((x, y, 0.0), (x + s, y + s, self._rod.base))
+                box = Box((x, y, 0.0), (x + s, y + s, self._base))
                 leg = lay_board(
                     self._bench, Role.LEG, "Leg", GROUP, box, Z, FORWARD, stock, withdraw=DOWN
                 )
                 laid[i, j] = leg.ref
-                carry(self._bench, leg.ref, self._rod.moisture, screwed=False)
+                carry(self._bench, leg.ref, self._setting.moisture, screwed=False)
         return laid
 
-    def blocks(self, stock: Stock, legs: dict[tuple[int, int], str], problems: Problems) -> None:
+    def blocks(self, stock: Stock, legs: dict[tuple[int, int], str]) -> None:
         """A block on the inner side of every leg, screwed to it and up into the bottom."""
-        s, base = self._section, self._rod.base
+        setting, s, base = self._setting, self._section, self._base
         clear = self._xs[1] - self._xs[0] - s
         if clear < 2 * s:
-            problems.add(
-                ("base", "span"),
-                f"blocks {problems.length(s)} wide have no room between legs "
-                f"{problems.length(clear)} apart",
+            setting.at("span").refuse(
+                f"blocks {setting.say(s)} wide have no room between legs "
+                f"{setting.say(clear)} apart",
                 "Make `span` larger, or write `held_by: rails`.",
             )
             return
@@ -130,33 +119,28 @@ class _Feet:
                 self._bench, Role.LEG, "Leg block", GROUP, box, Y, DOWN, stock,
                 shows=(), withdraw=DOWN,
             )  # fmt: skip
-            screw_on(self._bench, block.ref, leg, self._rod.moisture)
-            carry(self._bench, block.ref, self._rod.moisture)
+            screw_on(self._bench, block.ref, leg, self._setting.moisture)
+            carry(self._bench, block.ref, self._setting.moisture)
 
-    def rails(
-        self, wish: LegsSpec, stock: Stock, legs: dict[tuple[int, int], str], problems: Problems
-    ) -> None:
+    def rails(self, wish: LegsSpec, stock: Stock, legs: dict[tuple[int, int], str]) -> None:
         """Rails on edge between neighbouring legs, in the middle of their thickness."""
-        s, t, base = self._section, stock.thickness, self._rod.base
-        say = problems.length
+        s, t, base = self._section, stock.thickness, self._base
+        setting, say = self._setting, self._setting.say
         if t > s + TOUCH:
-            problems.add(
-                ("base", "rail_stock"),
+            setting.at("rail_stock").refuse(
                 f"rails {say(t)} thick don't go between legs {say(s)} square",
                 "Name thinner stock for them, or make the legs thicker.",
             )
             return
         if wish.rail_width >= base:
-            problems.add(
-                ("base", "rail_width"),
+            setting.at("rail_width").refuse(
                 f"rails {say(wish.rail_width)} wide reach the floor beside legs {say(base)} high",
                 "Make them narrower.",
             )
             return
         dowels = _dowels(s, t, self._bench.sizes)
         if dowels is None:
-            problems.add(
-                ("base", "section"),
+            setting.at("section").refuse(
                 f"legs {say(s)} square take no dowels from two sides for rails {say(t)} thick",
                 "Make them thicker, or write `held_by: blocks`.",
             )
@@ -177,7 +161,5 @@ class _Feet:
                 stock, withdraw=DOWN,
             )  # fmt: skip
             for end_of in (start, end):
-                make_joint(
-                    self._bench, dowels, legs[end_of], rail.ref, problems, ("base", "rail_width")
-                )
-            carry(self._bench, rail.ref, self._rod.moisture, anchor=self._ys[0])
+                make_joint(setting.at("rail_width"), dowels, legs[end_of], rail.ref)
+            carry(self._bench, rail.ref, self._setting.moisture, anchor=self._ys[0])

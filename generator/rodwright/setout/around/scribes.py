@@ -7,11 +7,10 @@ from typing import Literal
 
 from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.opening.gaps import bent_at, gap_at
-from rodwright.problems import Problems
-from rodwright.setout.bench import DOWN, FORWARD, Bench, X, Z
+from rodwright.setout.bench import DOWN, FORWARD, X, Z
 from rodwright.setout.boards import SCREWABLE, lay_board, meet, refs_of, screw_on
 from rodwright.setout.rod.main_lines import Rod
-from rodwright.setout.stocks import find_stock
+from rodwright.setout.setting import Setting
 from rodwright.unit import FACE_FRAME, Bevel, JointKind, Role, Stock, Surface
 from rodwright.wishes.scribes import ScribesSpec
 
@@ -43,29 +42,31 @@ class _Gap:
         return abs(self.start - self.end)
 
 
-def set_out_scribes(wish: ScribesSpec, rod: Rod, bench: Bench, problems: Problems) -> None:
+def set_out_scribes(setting: Setting) -> None:
     """Lay the strips on the bench, at the size they have once they are scribed.
 
     In an opening each is as wide as the gap, tapering with it, and straight where the wall
     bellies away from it; the allowance is left on its width when it is first cut.
     """
-    stock = find_stock(rod.stocks, wish.stock, ("scribes", "stock"), problems)
-    if stock is None or not _can_be_made(wish, rod, stock, bench, problems):
+    wish, rod = setting.spec.scribes, setting.rod
+    assert wish is not None
+    setting = setting.at("scribes")
+    stock = setting.at("stock").stock(wish.stock)
+    if stock is None or not _can_be_made(setting, wish, stock):
         return
     gaps = {edge: _gap(wish, rod, edge) for edge in wish.edges}
     for number, edge in enumerate(wish.edges):
         gap = gaps[edge]
         if gap.narrowest < LEAST_GAP:
             place = "over the unit" if edge == "top" else f"at its {edge}"
-            say = problems.length
-            problems.add(
-                ("scribes", "edges", number),
+            say = setting.say
+            setting.at("edges", number).refuse(
                 f"the gap {place} is down to {say(max(0.0, gap.narrowest))}: "
                 f"no strip of wood closes it",
                 "Make the gap wider (`fit`, or the frame's `overhang` smaller), or leave this out.",
             )
             return
-    strips = _Strips(wish, rod, stock, bench)
+    strips = _Strips(setting, wish, stock)
     top = gaps.get("top")
     for side in ("left", "right"):
         if side in gaps:
@@ -107,63 +108,58 @@ def _gap(wish: ScribesSpec, rod: Rod, edge: Edge) -> _Gap:
     return _Gap(gaps[0] + hollow, gaps[-1] + hollow, min(gaps))
 
 
-def _can_be_made(
-    wish: ScribesSpec, rod: Rod, stock: Stock, bench: Bench, problems: Problems
-) -> bool:
-    say, before = problems.length, len(problems)
+def _can_be_made(setting: Setting, wish: ScribesSpec, stock: Stock) -> bool:
+    rod, say, before = setting.rod, setting.say, setting.problems.mark()
     front, rear = _plane(wish, rod, stock)
     if rear - front > stock.thickness + TOUCH:
-        problems.add(
-            ("scribes", "thickness"),
+        setting.at("thickness").refuse(
             f"strips {say(rear - front)} thick can't come out of `{stock.name}`, which is "
             f"{say(stock.thickness)}",
             "Make them thinner or name thicker stock.",
         )
     if rod.opening is None and wish.width is None:
-        problems.add(
-            ("scribes",),
+        setting.refuse(
             "without an opening, nothing says how wide the gap is",
             "Add `width`, or the `opening`.",
         )
     if rod.opening is not None and wish.width is not None:
-        problems.add(
-            ("scribes", "width"),
+        setting.at("width").refuse(
             "the opening says how wide the gaps are",
             "Leave `width` out.",
         )
     if rear > rod.depth:
-        problems.add(
-            ("scribes", "setback"),
+        setting.at("setback").refuse(
             f"set back by {say(wish.setback)}, the strips stand behind a carcass "
             f"{say(rod.depth)} deep",
             "Make the setback smaller.",
         )
-    above = {part.role for part in bench.parts.values()} & {Role.WORKTOP, Role.CORNICE}
+    above = {part.role for part in setting.bench.parts.values()} & {Role.WORKTOP, Role.CORNICE}
     if "top" in wish.edges and above:
-        problems.add(
-            ("scribes", "edges", wish.edges.index("top")),
+        setting.at("edges", wish.edges.index("top")).refuse(
             f"the {min(above)} lies where a strip over the carcass would stand",
             "Take `top` out of the list.",
         )
-    return len(problems) == before
+    return not setting.problems.noted_since(before)
 
 
 class _Strips:
     """Makes strips of one stock in one plane."""
 
-    def __init__(self, wish: ScribesSpec, rod: Rod, stock: Stock, bench: Bench) -> None:
-        self._wish, self._rod, self._stock, self._bench = wish, rod, stock, bench
+    def __init__(self, setting: Setting, wish: ScribesSpec, stock: Stock) -> None:
+        rod = setting.rod
+        self._setting, self._wish, self._stock = setting, wish, stock
         self._plane = _plane(wish, rod, stock)
         self._edges = _edges(wish, rod)
 
     def side(self, side: str, gap: _Gap, over: float) -> None:
         """An upright strip, from the foot of the carcass to its top and ``over`` mm above."""
+        rod, bench = self._setting.rod, self._setting.bench
         left, right, _ = self._edges
         x = (left - gap.widest, left) if side == "left" else (right, right + gap.widest)
-        top = (self._edges[2] if over else self._rod.height) + over
-        box = Box((x[0], self._plane[0], self._rod.foot), (x[1], self._plane[1], top))
-        for ref in refs_of(self._bench, Role.CORNICE):
-            cornice = self._bench.parts[ref].bounds()
+        top = (self._edges[2] if over else rod.height) + over
+        box = Box((x[0], self._plane[0], rod.foot), (x[1], self._plane[1], top))
+        for ref in refs_of(bench, Role.CORNICE):
+            cornice = bench.parts[ref].bounds()
             if box.intersects(cornice):
                 box = box.spanning(2, high=cornice.low[2])
         # Its back edge is at the wall; the right one is the left one turned end for end.
@@ -179,7 +175,7 @@ class _Strips:
 
     def _lay(self, name: str, box: Box, along: Vector, start: float, end: float) -> None:
         """A strip whose width goes from ``start`` at its near end to ``end`` at its far one."""
-        bench, length = self._bench, max(box.size[0], box.size[2])
+        bench, length = self._setting.bench, max(box.size[0], box.size[2])
         taper = abs(start - end)
         narrow = Surface.FAR_END if start > end else Surface.NEAR_END
         cut = (Bevel(Surface.BACK_EDGE, narrow, length, taper),) if taper > TOUCH else ()
@@ -191,7 +187,7 @@ class _Strips:
         # Screws come from inside, through a side or the top; an end is only glued.
         thin = min(start, end) < SCREWABLE
         for ref in refs_of(bench, Role.SIDE, Role.TOP):
-            if thin or not screw_on(bench, ref, strip.ref, self._rod.moisture):
+            if thin or not screw_on(bench, ref, strip.ref, self._setting.moisture):
                 meet(bench, JointKind.EDGE_GLUED, ref, strip.ref)
         for ref in refs_of(bench, *FACE_FRAME):
             meet(bench, JointKind.EDGE_GLUED, ref, strip.ref)

@@ -5,14 +5,11 @@ from __future__ import annotations
 from math import ceil
 
 from rodwright.geometry import TOUCH, Box
-from rodwright.problems import Problems
 from rodwright.setout.bench import Bench, X, Z
-from rodwright.setout.boards import lay_board, refs_of, washers, wood_screws
-from rodwright.setout.carcass.interior import GLUE_UP_TRIM
+from rodwright.setout.boards import GLUE_UP_TRIM, lay_board, refs_of, washers, wood_screws
 from rodwright.setout.grip import grip
-from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.rod.walls import side_gap
-from rodwright.setout.stocks import find_stock
+from rodwright.setout.setting import Setting
 from rodwright.trade.movement import stock_swelling
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import UPRIGHTS, Fixing, JointKind, Part, Role, Stock, Surface
@@ -40,20 +37,16 @@ _BUTTON_SLOT = (60.0, 8.0, 10.0, 12.0)
 practice, no source)."""
 
 
-def set_out_worktop(
-    wish: WorktopSpec,
-    rod: Rod,
-    bench: Bench,
-    moisture: tuple[float, float],
-    problems: Problems,
-) -> None:
+def set_out_worktop(setting: Setting) -> None:
     """Lay the worktop on the bench and fix it; what can't be made is noted.
 
-    Slots are long enough for the wood to swell or shrink between the least and the most
-    ``moisture`` (%), whichever it is made at.
+    Slots are long enough for the wood to swell or shrink, at whatever moisture it is made.
     """
-    stock = find_stock(rod.stocks, wish.stock, ("worktop", "stock"), problems)
-    if stock is None or not _has_place(wish, rod, problems):
+    wish, rod, bench, moisture = setting.spec.worktop, setting.rod, setting.bench, setting.moisture
+    assert wish is not None
+    setting = setting.at("worktop")
+    stock = setting.at("stock").stock(wish.stock)
+    if stock is None or not _has_place(setting, wish):
         return
     carriers = [
         ref
@@ -64,20 +57,18 @@ def set_out_worktop(
     if fixing is None:
         fixing = "buttons" if not carriers else "screwed" if stock.kind == "sheet" else "slotted"
     if fixing == "buttons" and carriers:
-        problems.add(
-            ("worktop", "fixing"),
+        setting.at("fixing").refuse(
             "buttons hook into the sides, and the carcass's top lies where they go",
             "Write `fixing: slotted`, or leave the top out (`carcass.top: none`).",
         )
         return
     if fixing != "buttons" and not carriers:
-        problems.add(
-            ("worktop", "fixing"),
+        setting.at("fixing").refuse(
             "the carcass has no top to screw through",
             "Write `fixing: buttons`, or give the carcass a top.",
         )
         return
-    lowest = _lay(wish, rod, stock, bench)
+    lowest = _lay(setting, wish, stock)
     if fixing == "buttons":
         for side in refs_of(bench, Role.SIDE):
             _buttons(bench, side, lowest, rod.height, moisture)
@@ -86,37 +77,35 @@ def set_out_worktop(
             _screws(bench, carrier, lowest, moisture if fixing == "slotted" else None)
 
 
-def _has_place(wish: WorktopSpec, rod: Rod, problems: Problems) -> bool:
+def _has_place(setting: Setting, wish: WorktopSpec) -> bool:
     """Whether nothing stands in its way; what does is noted."""
-    say, before = problems.length, len(problems)
+    rod, say, before = setting.rod, setting.say, setting.problems.mark()
     over = wish.overhang
     if rod.frame is not None and rod.frame.top > rod.height + TOUCH:
-        problems.add(
-            ("face_frame", "overhang", "top"),
+        setting.moved_to(("face_frame", "overhang", "top")).refuse(
             "a face frame can't reach above the carcass where a worktop lies on it",
             "Leave `overhang.top` out.",
         )
     gap = side_gap(rod, rod.height, rod.overall)
     if gap is not None and over.sides > gap + TOUCH:
-        problems.add(
-            ("worktop", "overhang", "sides"),
+        setting.at("overhang", "sides").refuse(
             f"an overhang of {say(over.sides)} runs into the walls: the gap beside the carcass is "
             f"down to {say(gap)} there",
             "Make it smaller, or `fit.sides` larger.",
         )
     behind = rod.gap_behind
     if behind is not None and over.rear > behind + TOUCH:
-        problems.add(
-            ("worktop", "overhang", "rear"),
+        setting.at("overhang", "rear").refuse(
             f"an overhang of {say(over.rear)} runs into the wall: the gap behind the unit is "
             f"{say(behind)}",
             "Make it smaller, or `fit.back` larger.",
         )
-    return len(problems) == before
+    return not setting.problems.noted_since(before)
 
 
-def _lay(wish: WorktopSpec, rod: Rod, stock: Stock, bench: Bench) -> str:
+def _lay(setting: Setting, wish: WorktopSpec, stock: Stock) -> str:
     """Lay its layers on the bench, from the carcass up; the ref of the lowest."""
+    rod, bench = setting.rod, setting.bench
     over = wish.overhang
     refs: list[str] = []
     glued, trim = wish.layers > 1, bench.sizes.usual(GLUE_UP_TRIM)

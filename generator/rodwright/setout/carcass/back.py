@@ -6,21 +6,19 @@ from dataclasses import replace
 from math import ceil
 
 from rodwright.geometry import TOUCH, Box
-from rodwright.problems import Problems
 from rodwright.setout.bench import LEFT, Bench, Y, Z
 from rodwright.setout.boards import meet
-from rodwright.setout.carcass.box import Carcass, blank
-from rodwright.setout.carcass.interior import Interior
+from rodwright.setout.carcass.box import blank
 from rodwright.setout.grip import grip
 from rodwright.setout.joints.meet import Meeting, find_meeting
 from rodwright.setout.joints.screws import SIDE
 from rodwright.setout.rod.front_and_back import PIN_EDGE, PINS, BackLines, screw_strip
 from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.setting import Setting
 from rodwright.trade.movement import stock_swelling
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import Fixing, JointKind, Part, Placement, Role, Surface
 from rodwright.unit.crossing import ACCEPTED
-from rodwright.wishes.models import BackSpec
 
 BACK_SPACING = 175.0
 """Greatest distance between the screws of a back, mm (common practice, no source)."""
@@ -39,15 +37,7 @@ PIN_SPACING = 100.0
 """Greatest distance between pins, mm (common practice, no source)."""
 
 
-def set_out_back(
-    wish: BackSpec,
-    rod: Rod,
-    carcass: Carcass,
-    interior: Interior,
-    bench: Bench,
-    moisture: tuple[float, float],
-    problems: Problems,
-) -> None:
+def set_out_back(setting: Setting) -> None:
     """Lay the back on the bench, and cut the rebates or grooves that take it.
 
     Its grain stands upright.  It ends at the top and bottom panels, or at the ends of the
@@ -57,16 +47,17 @@ def set_out_back(
     none in what carries it.  Edges too thin for screws take pins.  One in a rebate is fixed so all
     round its rim; a groove holds by itself.
 
-    A panel of solid wood that moves by more than a joint lives with between the least and the most
-    ``moisture`` (%) is fixed in a rebate in the middle of its top and bottom alone.
+    A panel of solid wood that moves by more than a joint lives with is fixed in a rebate in the
+    middle of its top and bottom alone.
     """
-    lines, fixing = rod.back, wish.fixing
-    assert lines is not None
+    rod, bench, carcass = setting.rod, setting.bench, setting.carcass
+    wish, lines = setting.spec.back, rod.back
+    assert wish is not None and lines is not None
+    fixing = wish.fixing
     most = bench.sizes.screw_lengths[-1] - BACK_HOLD
     if fixing != "grooved" and lines.stock.thickness > most:
-        say = problems.length
-        problems.add(
-            ("back", "stock"),
+        say = setting.say
+        setting.at("back", "stock").refuse(
             f"no wood screw is long enough for a back {say(lines.stock.thickness)} thick",
             f"Use stock of {say(most)} at most, or let the back in: `fixing: grooved`.",
         )
@@ -90,7 +81,7 @@ def set_out_back(
             _let_in(bench, ref, held, fixing)
     resting = {joint.second for joint in bench.joints if joint.kind is JointKind.RESTING}
     layers = {joint.second for joint in bench.joints if joint.kind is JointKind.FACE_GLUED}
-    seams = _seams(rod, interior) if wish.split else []
+    seams = _seams(setting) if wish.split else []
     behind = {ref for ref, _ in seams}
     edges = [x[0], *(at + way for _, at in seams for way in (-gap / 2, gap / 2)), x[1]]
     for left, right in zip(edges[::2], edges[1::2], strict=True):
@@ -104,7 +95,7 @@ def set_out_back(
             withdraw=Y,
         )
         bench.add(panel)
-        free = stock_swelling(lines.stock, right - left, moisture) > ACCEPTED
+        free = stock_swelling(lines.stock, right - left, setting.moisture) > ACCEPTED
         for ref in framing:
             if fixing == "applied":
                 _screw(bench, ref, panel.ref)
@@ -121,13 +112,13 @@ def set_out_back(
                 meet(bench, JointKind.BUTT, ref, panel.ref)
 
 
-def _seams(rod: Rod, interior: Interior) -> list[tuple[str, float]]:
+def _seams(setting: Setting) -> list[tuple[str, float]]:
     """Where the panels of a split back meet: behind which dividers from floor to ceiling, and the
     x of their middles."""
     found = [
         (upright.ref, (upright.left + upright.right) / 2)
-        for upright, space in interior.dividers
-        if (space.low, space.high) == (rod.floor, rod.ceiling)
+        for upright, space in setting.notes.dividers
+        if (space.low, space.high) == (setting.rod.floor, setting.rod.ceiling)
     ]
     return sorted(found, key=lambda seam: seam[1])
 

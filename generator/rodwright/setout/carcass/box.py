@@ -4,12 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from rodwright.problems import Problems
-from rodwright.setout.bench import DOWN, LEFT, Bench, X, Y, Z
+from rodwright.setout.bench import DOWN, LEFT, X, Y, Z
 from rodwright.setout.joints import make_joint
-from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.setting import Setting
 from rodwright.unit import Blank, Grain, Part, Placement, Role, Stock, Surface
-from rodwright.wishes.models import UnitSpec
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,8 +73,9 @@ def upright_placement(x: float, y: float, z: float) -> Placement:
     return Placement((x, y, z), Z, Y)
 
 
-def set_out_carcass(spec: UnitSpec, rod: Rod, bench: Bench, problems: Problems) -> Carcass:
+def set_out_carcass(setting: Setting) -> None:
     """Lay sides, top and bottom on the bench, jointed at the corners; note what can't be made."""
+    spec, rod, bench = setting.spec, setting.rod, setting.bench
     t, depth = rod.thickness, rod.depth
     over_top, over_bottom = spec.carcass.top == "over", spec.carcass.bottom == "over"
     reach = rod.reach(rod.corners, t)
@@ -110,9 +109,9 @@ def set_out_carcass(spec: UnitSpec, rod: Rod, bench: Bench, problems: Problems) 
     )
     bottom = top = None
     if rod.has_bottom:
-        bottom = _level(rod, bench, Role.BOTTOM, rod.bottom_underside, over_bottom)
+        bottom = _level(setting, Role.BOTTOM, rod.bottom_underside, over_bottom)
     if rod.has_top:
-        top = _level(rod, bench, Role.TOP, rod.height - t, over_top)
+        top = _level(setting, Role.TOP, rod.height - t, over_top)
     carcass = Carcass(
         Upright(left.ref, 0.0, t), Upright(right.ref, rod.width - t, rod.width), bottom, top
     )
@@ -121,11 +120,13 @@ def set_out_carcass(spec: UnitSpec, rod: Rod, bench: Bench, problems: Problems) 
             continue  # Sides can't run past a toe board and stand on the bottom: the base says so.
         for side in (carcass.left, carcass.right):
             if level is not None:
-                _corner(rod, bench, side, level, over, problems)
-    return carcass
+                _corner(setting, side, level, over)
+    bench.note_places(("carcass",))
+    setting.notes.carcass = carcass
 
 
-def _level(rod: Rod, bench: Bench, role: Role, z: float, over: bool) -> Level:
+def _level(setting: Setting, role: Role, z: float, over: bool) -> Level:
+    rod, bench = setting.rod, setting.bench
     t = rod.thickness
     start = 0.0 if over else t - rod.reach(rod.corners, t)
     front = rod.front(role.value)
@@ -149,9 +150,7 @@ def _level(rod: Rod, bench: Bench, role: Role, z: float, over: bool) -> Level:
     return Level(part.ref, z, z + t, over)
 
 
-def _corner(
-    rod: Rod, bench: Bench, side: Upright, level: Level, over: bool, problems: Problems
-) -> None:
+def _corner(setting: Setting, side: Upright, level: Level, over: bool) -> None:
     """Joint a side and a level: the one that runs through carries the other."""
     through, ending = (level.ref, side.ref) if over else (side.ref, level.ref)
-    make_joint(bench, rod.corners, through, ending, problems, ("carcass", "corners"), unit=rod.unit)
+    make_joint(setting.at("carcass", "corners"), setting.rod.corners, through, ending)

@@ -12,7 +12,7 @@ from math import hypot, inf, radians, sin, tan
 from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.geometry.halfspaces import Plane, beyond
 from rodwright.lengths import LengthUnit
-from rodwright.problems import KeyPath, Problems
+from rodwright.problems import KeyPath
 from rodwright.setout.bench import Bench
 from rodwright.setout.carcass.box import Upright
 from rodwright.setout.carcass.shelf_rows import (
@@ -23,6 +23,7 @@ from rodwright.setout.carcass.shelf_rows import (
     ShelfRows,
     hole_diameter,
 )
+from rodwright.setout.setting import Setting
 from rodwright.unit import (
     Bevel,
     Easing,
@@ -98,7 +99,7 @@ class _Row:
     deep: float
 
 
-def drill_shelf_rows(rows: Sequence[ShelfRows], bench: Bench, problems: Problems) -> None:
+def drill_shelf_rows(setting: Setting) -> None:
     """Drill the holes of every row, and note the sleeves that they take.
 
     Holes keep 3 mm of wood to every other working, those on the far face too: an upright that
@@ -108,9 +109,10 @@ def drill_shelf_rows(rows: Sequence[ShelfRows], bench: Bench, problems: Problems
     are left out.  What can't be drilled at all is noted, and so are holes in the way of
     another working where the maker said how far the row goes.
     """
-    shared = _drilled_from_both_sides(rows, problems.unit)
+    rows = setting.notes.rows
+    shared = _drilled_from_both_sides(rows, setting.unit)
     for each in rows:
-        _drill(each, shared, bench, problems)
+        _drill(setting.moved_to(each.where), each, shared)
 
 
 def _drilled_from_both_sides(
@@ -135,10 +137,8 @@ def _side_by_side(one: ShelfRows, other: ShelfRows, unit: LengthUnit) -> bool:
     return one.heights[0] < other.heights[-1] + near and other.heights[0] < one.heights[-1] + near
 
 
-def _drill(
-    each: ShelfRows, shared: frozenset[tuple[str, KeyPath]], bench: Bench, problems: Problems
-) -> None:
-    wish, sizes = each.wish, bench.sizes
+def _drill(setting: Setting, each: ShelfRows, shared: frozenset[tuple[str, KeyPath]]) -> None:
+    bench, wish, sizes = setting.bench, each.wish, setting.sizes
     needed = wish.depth if wish.depth is not None else sizes.usual(LEAST_DEPTH)
     faces: list[tuple[list[_Row], float]] = []
     for upright in each.uprights:
@@ -146,9 +146,8 @@ def _drill(
         face = _face(bench, each, upright)
         thickness = face.part.blank.thickness
         if thickness - WEB < needed:
-            say = problems.length
-            problems.add(
-                (*each.where, "depth"),
+            say = setting.say
+            setting.at("depth").refuse(
                 f"holes {say(needed)} deep don't go into {upright.ref}, which is {say(thickness)} "
                 f"thick: {say(WEB)} of wood must be left",
                 "Use thicker stock, or make the holes shallower."
@@ -161,12 +160,12 @@ def _drill(
             deep = min(deep, half)
         laid: list[_Row] = []
         for y, inward in ((each.front, 1), (each.rear, -1)):
-            row = _lay(each, face, y, inward, needed, problems)
+            row = _lay(setting, each, face, y, inward, needed)
             if row is None:
                 return
             laid.append(row)
         faces.append((laid, min(deep, *(row.deep for row in laid))))
-    wide = hole_diameter(wish, problems.unit)
+    wide = hole_diameter(wish, setting.unit)
     drilled: dict[float, int] = {}
     bored: dict[float, dict[str, None]] = {}
     for laid, deep in faces:
@@ -205,16 +204,16 @@ def _face(bench: Bench, each: ShelfRows, upright: Upright) -> _Face:
 
 
 def _lay(
-    each: ShelfRows, face: _Face, y: float, inward: int, needed: float, problems: Problems
+    setting: Setting, each: ShelfRows, face: _Face, y: float, inward: int, needed: float
 ) -> _Row | None:
     """One row on a face, moved inwards until every shelf has its hole; None where none does."""
     middle = (each.front + each.rear) / 2
-    radius = hole_diameter(each.wish, problems.unit) / 2
+    radius = hole_diameter(each.wish, setting.unit) / 2
     while (middle - y) * inward > radius + WEB / 2 - TOUCH:
         if all(face.room(_centre(face, y, z), radius)[0] >= needed - TOUCH for z in each.bearing):
-            return _row(each, face, y, needed, problems)
+            return _row(setting, each, face, y, needed)
         y += inward * SHIFT
-    say = problems.length
+    say = setting.say
     start = each.front if inward > 0 else each.rear
     blocked = [
         (z, working) for z in each.bearing
@@ -222,8 +221,7 @@ def _lay(
     ]  # fmt: skip
     z, working = blocked[0]
     what = "the end of it" if working is None else f"a {type(working).__name__.lower()}"
-    problems.add(
-        each.where,
+    setting.refuse(
         f"the holes for the shelf at {say(z + each.wish.diameter / 2 - each.space.low)} in "
         f"{face.part.ref} meet {what}, which leaves no depth of {say(needed)}",
         "Move the shelf, or what is in its way; or make the holes shallower.",
@@ -231,8 +229,8 @@ def _lay(
     return None
 
 
-def _row(each: ShelfRows, face: _Face, y: float, needed: float, problems: Problems) -> _Row | None:
-    radius = hole_diameter(each.wish, problems.unit) / 2
+def _row(setting: Setting, each: ShelfRows, face: _Face, y: float, needed: float) -> _Row | None:
+    radius = hole_diameter(each.wish, setting.unit) / 2
     kept: list[tuple[float, float]] = []
     deep = inf
     for z in each.heights:
@@ -242,9 +240,8 @@ def _row(each: ShelfRows, face: _Face, y: float, needed: float, problems: Proble
             kept.append(centre)
             deep = min(deep, room)
         elif (key := _said(each, z)) and working is not None and room < 0:
-            say = problems.length
-            problems.add(
-                (*each.where, key),
+            say = setting.say
+            setting.at(key).refuse(
                 f"the hole at {say(z - each.space.low)} above the floor of the space meets a "
                 f"{type(working).__name__.lower()} in {face.part.ref}",
                 "Let the row begin higher or end lower, or leave it to be laid by itself.",

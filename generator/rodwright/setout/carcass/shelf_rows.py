@@ -11,9 +11,10 @@ from math import floor
 
 from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit, from_inches
-from rodwright.problems import KeyPath, Problems
+from rodwright.problems import KeyPath
 from rodwright.setout.carcass.box import Upright
 from rodwright.setout.carcass.spaces import Space
+from rodwright.setout.setting import Setting
 from rodwright.wishes.models import ShelvesSpec
 from rodwright.wishes.shelf_holes import ShelfHolesSpec
 
@@ -94,13 +95,12 @@ def best_datum(heights: Sequence[float], pitch: float) -> float:
 
 
 def lay_rows(
+    setting: Setting,
     space: Space,
+    wish: ShelvesSpec,
     wished: Sequence[float],
     thickness: float,
     across: tuple[float, float, float],
-    wish: ShelvesSpec,
-    where: KeyPath,
-    problems: Problems,
 ) -> ShelfRows | None:
     """The rows for the adjustable shelves of a space; None where they can't be, which is noted.
 
@@ -111,9 +111,9 @@ def lay_rows(
     is how thick they are.  ``across`` are the y of the front that rows are measured from, and
     of the shelves' front and rear.
     """
-    holes, place = wish.holes, (*where, "holes")
-    rows = _across(holes, across, space.plates, place, problems)
-    if rows is None or not _fits(holes, space.height, place, problems):
+    holes, here = wish.holes, setting.at("holes")
+    rows = _across(here, holes, across, space.plates)
+    if rows is None or not _fits(here, holes, space.height):
         return None
     pin = holes.diameter / 2
     if holes.start is not None:
@@ -122,10 +122,10 @@ def lay_rows(
         datum = wished[0] - pin
     else:
         datum = best_datum([height - pin for height in wished], holes.pitch)
-    steps = _nearest(space.height, wish, wished, datum, thickness, where, problems)
+    steps = _nearest(setting, space.height, wish, wished, datum, thickness)
     if not steps:
         return None
-    low, high = _ends(holes, space.height, problems.unit)
+    low, high = _ends(holes, space.height, setting.unit)
     reach = range(floor((low - datum) / holes.pitch), floor((high - datum) / holes.pitch) + 1)
     if holes.near is not None:
         reach = range(-holes.near, holes.near + 1)
@@ -141,41 +141,38 @@ def lay_rows(
         if step in steps or low - TOUCH <= height(step) - space.low <= high + TOUCH
     ]  # fmt: skip
     if len(kept) > MOST_HOLES:
-        problems.add(
-            (*place, "pitch"),
-            f"a row of {len(kept)} holes {problems.length(holes.pitch)} apart is more than anybody "
+        here.at("pitch").refuse(
+            f"a row of {len(kept)} holes {setting.say(holes.pitch)} apart is more than anybody "
             f"bores",
             f"Make the pitch greater, or bore only some: `near`, or `from` and `to` ({MOST_HOLES} "
             "at most).",
         )
         return None
     return ShelfRows(
-        place, holes, space, tuple(map(height, kept)), tuple(map(height, steps)), *rows
+        here.where, holes, space, tuple(map(height, kept)), tuple(map(height, steps)), *rows
     )
 
 
 def _across(
+    setting: Setting,
     holes: ShelfHolesSpec,
     across: tuple[float, float, float],
     plates: float | None,
-    where: KeyPath,
-    problems: Problems,
 ) -> tuple[float, float] | None:
     """The y of the front and the rear row; ``plates`` is that of the hinge plates, if any."""
-    say = problems.length
+    say = setting.say
     upright, shelf, rear = across
     setback = holes.setback
     if setback is None:
-        setback = min(SETBACK[problems.unit], (rear - shelf) / 4)
-    first = max(upright + setback, shelf + hole_diameter(holes, problems.unit))
+        setback = min(SETBACK[setting.unit], (rear - shelf) / 4)
+    first = max(upright + setback, shelf + hole_diameter(holes, setting.unit))
     last = rear - setback
     if holes.setback is None and plates is not None and abs(plates - first) < _MERGED:
-        wide = hole_diameter(holes, problems.unit)
+        wide = hole_diameter(holes, setting.unit)
         if shelf + wide <= plates <= last - wide - WEB:
             first = plates
-    if last - first < hole_diameter(holes, problems.unit) + WEB - TOUCH:
-        problems.add(
-            (*where, "setback"),
+    if last - first < hole_diameter(holes, setting.unit) + WEB - TOUCH:
+        setting.at("setback").refuse(
             f"rows set back by {say(setback)} at front and rear run into each other under shelves "
             f"{say(rear - shelf)} deep",
             "Make the setback smaller or the shelves deeper.",
@@ -184,31 +181,28 @@ def _across(
     return first, last
 
 
-def _fits(holes: ShelfHolesSpec, clear: float, where: KeyPath, problems: Problems) -> bool:
+def _fits(setting: Setting, holes: ShelfHolesSpec, clear: float) -> bool:
     """Whether a row's own figures agree with each other and with the height of the space."""
-    say, before = problems.length, len(problems)
-    wide = hole_diameter(holes, problems.unit)
+    say, before = setting.say, setting.problems.mark()
+    wide = hole_diameter(holes, setting.unit)
     if holes.pitch < wide + WEB:
-        problems.add(
-            (*where, "pitch"),
+        setting.at("pitch").refuse(
             f"holes of {say(wide)} that are {say(holes.pitch)} apart leave too little wood between "
             "them",
-            f"Make the pitch at least {problems.at_least(wide + WEB)}.",
+            f"Make the pitch at least {setting.at_least(wide + WEB)}.",
         )
     for key, end in (("from", holes.start), ("to", holes.stop)):
         if end is not None and not wide / 2 <= end <= clear - wide / 2:
-            problems.add(
-                (*where, key),
+            setting.at(key).refuse(
                 f"a hole at {say(end)} isn't in its space, which is {say(clear)} high",
                 f"Keep it between {say(wide / 2)} and {say(clear - wide / 2)}.",
             )
     if holes.start is not None and holes.stop is not None and holes.stop < holes.start:
-        problems.add(
-            (*where, "to"),
+        setting.at("to").refuse(
             f"a row can't begin at {say(holes.start)} and end at {say(holes.stop)}",
             "Swap them.",
         )
-    return len(problems) == before
+    return not setting.problems.noted_since(before)
 
 
 def _ends(holes: ShelfHolesSpec, clear: float, unit: LengthUnit) -> tuple[float, float]:
@@ -221,39 +215,36 @@ def _ends(holes: ShelfHolesSpec, clear: float, unit: LengthUnit) -> tuple[float,
 
 
 def _nearest(
+    setting: Setting,
     clear: float,
     wish: ShelvesSpec,
     wished: Sequence[float],
     datum: float,
     thickness: float,
-    where: KeyPath,
-    problems: Problems,
 ) -> tuple[int, ...]:
     """The hole for each shelf, counted from the datum; empty where they can't all have one."""
-    say, holes = problems.length, wish.holes
+    say, holes = setting.say, wish.holes
     pitch, pin = holes.pitch, holes.diameter / 2
-    low = end_margin(holes, problems.unit) if holes.start is None else holes.start
+    low = end_margin(holes, setting.unit) if holes.start is None else holes.start
     high = clear - thickness - pin
     if holes.stop is not None:
         high = min(high, holes.stop)
     found: list[int] = []
     for number, height in enumerate(wished):
-        place = (*where, "at", wish.at.index(height)) if wish.at is not None else where
+        here = setting.at("at", wish.at.index(height)) if wish.at is not None else setting
         step = floor((height - pin - datum) / pitch + 0.5 + TOUCH)
         # Where the nearest hole lies just outside, the next one further in does as well.
         step += (datum + step * pitch < low - TOUCH) - (datum + step * pitch > high + TOUCH)
         hole = datum + step * pitch
         if abs(hole - height + pin) > pitch or not low - TOUCH <= hole <= high + TOUCH:
-            problems.add(
-                place,
+            here.refuse(
                 f"the shelf at {say(height)} has no hole near it: there can be some from "
                 f"{say(low)} to {say(high)} above the floor of its space",
                 "Move the shelf, or let the row begin lower or end higher.",
             )
             return ()
         if found and (step - found[-1]) * pitch <= thickness:
-            problems.add(
-                place,
+            here.refuse(
                 f"with holes {say(pitch)} apart, the shelf at {say(height)} comes on the one at "
                 f"{say(wished[number - 1])}",
                 "Move the shelves apart, or make the pitch smaller.",

@@ -106,6 +106,16 @@ def behind(wish: DoorsSpec, front_plane: float, thickness: float, sizes: TradeSi
     return max(0.0, front_plane + thickness + sizes.usual(AIR))
 
 
+def panel_front(rod: Rod, space: Space, edge: str, setback: float) -> float:
+    """Where the panels of a space named by ``edge`` end at the front (y): behind its door and their
+    own lipping, and set back by so much."""
+    front = space.setback + setback + rod.front(edge)
+    lines = rod.lipping
+    if space.closed and rod.frame is not None and lines and edge in lines.edges:
+        front += lines.thickness
+    return front
+
+
 def whole_space(rod: Rod, carcass: Carcass) -> Space:
     """The space between sides, bottom and top."""
     frame, t = rod.frame, rod.thickness

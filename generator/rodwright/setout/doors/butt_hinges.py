@@ -21,18 +21,16 @@ def butts(hinge: Hinge, count: int) -> Made | None:
     The pin stands in front of the faces by half a knuckle, in the middle of the gap.
     Each leaf is let in by what half of the gap doesn't take, or packed out to fill it.
     """
-    wish, outline, say = hinge.wish.hinge, hinge.hung.outline, hinge.problems.length
+    wish, outline, say = hinge.wish.hinge, hinge.hung.outline, hinge.setting.say
     if hinge.wish.hung != "inset":
-        hinge.problems.add(
-            (*hinge.where, "kind"),
+        hinge.setting.at("kind").refuse(
             "butt hinges are for inset doors",
             "Write `hung: inset`, or `kind: cup`.",
         )
         return None
     thickness = outline.rear - outline.front
     if wish.leaf > thickness - LEAST_WALL + TOUCH:
-        hinge.problems.add(
-            (*hinge.where, "leaf"),
+        hinge.setting.at("leaf").refuse(
             f"leaves that reach {say(wish.leaf)} onto the edge leave less than "
             f"{say(LEAST_WALL)} of a door {say(thickness)} thick",
             "Take narrower leaves, or a thicker door.",
@@ -90,9 +88,8 @@ def _facing(hinge: Hinge, heights: list[float]) -> tuple[str, ...] | None:
         }
         area = sum(box.size[1] * box.size[2] for box in there.values())
         if area < leaf.size[1] * leaf.size[2] - TOUCH:
-            say = hinge.problems.length
-            hinge.problems.add(
-                (*hinge.where, "kind"),
+            say = hinge.setting.say
+            hinge.setting.at("kind").refuse(
                 f"beside the door, {say(z)} up, there is no wood for a hinge's leaf of "
                 f"{say(leaf.size[1])} x {say(leaf.size[2])}",
                 "Bring the upright forward, put a mid stile before it, or take cup hinges.",

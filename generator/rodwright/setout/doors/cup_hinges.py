@@ -26,7 +26,7 @@ def cups(hinge: Hinge, count: int) -> Made | None:
     about its front corner, which keeps an overlay door within what it covers and an
     inset one within its opening, as such hinges do (common practice, no source).
     """
-    wish, outline, say = hinge.wish.hinge, hinge.hung.outline, hinge.problems.length
+    wish, outline, say = hinge.wish.hinge, hinge.hung.outline, hinge.setting.say
     plate = _plate(hinge)
     if plate is None or not _can_be_bored(hinge):
         return None
@@ -80,10 +80,9 @@ def _plate(hinge: Hinge) -> float | None:
     bumper = hinge.wish.bumper if hinge.wish.hung == "overlay" else 0.0
     y = hinge.hung.outline.rear + bumper + hinge.wish.hinge.plate
     bounds = hinge.bench.parts[hinge.upright.ref].bounds()
-    say = hinge.problems.length
+    say = hinge.setting.say
     if not bounds.low[1] + PLATE_HOLE < y < bounds.high[1] - PLATE_HOLE:
-        hinge.problems.add(
-            (*hinge.where, "plate"),
+        hinge.setting.at("plate").refuse(
             f"plate holes {say(y)} behind the carcass's front miss the upright "
             f"{hinge.upright.ref}, which reaches from {say(bounds.low[1])} to "
             f"{say(bounds.high[1])}",
@@ -95,30 +94,27 @@ def _plate(hinge: Hinge) -> float | None:
 
 def _can_be_bored(hinge: Hinge) -> bool:
     """Whether the door takes its cups."""
-    wish, say, add = hinge.wish.hinge, hinge.problems.length, hinge.problems.add
-    before = len(hinge.problems)
+    setting, wish, say = hinge.setting, hinge.wish.hinge, hinge.setting.say
+    before = setting.problems.mark()
     outline = hinge.hung.outline
     thickness = outline.rear - outline.front
     if wish.cup_depth > thickness - LEAST_FLOOR + TOUCH:
-        add(
-            (*hinge.where, "cup_depth"),
+        setting.at("cup_depth").refuse(
             f"borings {say(wish.cup_depth)} deep leave less than {say(LEAST_FLOOR)} of a door "
             f"{say(thickness)} thick",
             "Take shallower cups, butt hinges, or a thicker door.",
         )
     if wish.edge < LEAST_WALL - TOUCH:
-        add(
-            (*hinge.where, "edge"),
+        setting.at("edge").refuse(
             f"borings {say(wish.edge)} from the door's edge break out",
-            f"Leave at least {hinge.problems.at_least(LEAST_WALL)}.",
+            f"Leave at least {setting.at_least(LEAST_WALL)}.",
         )
     beside = hinge.hung.clear - wish.edge - wish.cup
     if beside < LEAST_WALL - TOUCH:
         what = "the panel's groove" if hinge.wish.kind == "framed" else "the door's other edge"
         short = "meet" if beside <= 0 else f"come within {say(beside)} of"
-        add(
-            (*hinge.where, "cup"),
+        setting.at("cup").refuse(
             f"borings of {say(wish.cup)}, {say(wish.edge)} from the edge, {short} {what}",
             "Take wider stiles or smaller cups, or bring the borings nearer to the edge.",
         )
-    return len(hinge.problems) == before
+    return not setting.problems.noted_since(before)

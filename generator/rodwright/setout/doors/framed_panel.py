@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import DOWN, FORWARD, LEFT, Bench, X, Z
 from rodwright.setout.doors.panel import Outline, Panel, fit_panel
 from rodwright.setout.joints import make_joint
 from rodwright.setout.joints.housed import note
-from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.setting import Setting
 from rodwright.unit import (
     Blank,
     Grain,
@@ -39,19 +38,11 @@ class Framed:
 
 
 def set_out_framed(
-    wish: DoorsSpec,
-    outline: Outline,
-    group: str,
-    stock: Stock,
-    rod: Rod,
-    bench: Bench,
-    problems: Problems,
-    where: KeyPath,
-    moisture: tuple[float, float],
+    setting: Setting, wish: DoorsSpec, outline: Outline, group: str, stock: Stock
 ) -> Framed | None:
     """Lay a frame and its panel on the bench, in a group of their own; None where it can't be
     made, which is noted."""
-    frame = wish.frame
+    bench, frame = setting.bench, wish.frame
     low_rail = frame.bottom_rail_width if frame.bottom_rail_width is not None else frame.rail_width
     inner = replace(
         outline,
@@ -60,9 +51,9 @@ def set_out_framed(
         low=outline.low + low_rail,
         high=outline.high - frame.rail_width,
     )
-    if not _possible(wish, outline, inner, problems, where):
+    if not _possible(setting.at("frame"), wish, outline, inner):
         return None
-    panel = fit_panel(wish, outline, inner, stock, rod, problems, where, moisture)
+    panel = fit_panel(setting.at("panel"), wish, outline, inner, stock)
     if panel is None:
         return None
     refs = _stiles(wish, outline, inner, group, stock, panel, bench)
@@ -97,36 +88,30 @@ def set_out_framed(
             if frame.joint.joint == "tongued":
                 note(bench, JointKind.TONGUE, stile, rail)
             else:
-                _fasten(wish, stile, rail, bench, problems, (*where, "frame", "joint"))
+                _fasten(setting.at("frame", "joint"), wish, stile, rail)
     return Framed(refs[0], refs[1], (*refs, *rails, sheet))
 
 
-def _fasten(
-    wish: DoorsSpec, stile: str, rail: str, bench: Bench, problems: Problems, where: KeyPath
-) -> None:
+def _fasten(setting: Setting, wish: DoorsSpec, stile: str, rail: str) -> None:
     """Joint a rail to a stile in the wood beside the panel's groove."""
+    bench = setting.bench
     whole = bench.parts[rail]
     narrower = replace(whole.blank, width=whole.blank.width - wish.frame.groove)
-    make_joint(
-        bench, wish.frame.joint, stile, rail, problems, where, unit=problems.unit,
-        clear=replace(whole, blank=narrower).bounds(),
-    )  # fmt: skip
+    clear = replace(whole, blank=narrower).bounds()
+    make_joint(setting, wish.frame.joint, stile, rail, clear=clear)
 
 
-def _possible(
-    wish: DoorsSpec, outline: Outline, inner: Outline, problems: Problems, where: KeyPath
-) -> bool:
+def _possible(setting: Setting, wish: DoorsSpec, outline: Outline, inner: Outline) -> bool:
     """Whether the frame leaves an opening and its members enough beside their grooves."""
-    say, frame = problems.length, wish.frame
+    say, frame = setting.say, wish.frame
     if inner.width <= 0 or inner.height <= 0:
-        problems.add(
-            (*where, "frame"),
+        setting.refuse(
             f"stiles {say(frame.stile_width)} and rails {say(frame.rail_width)} wide leave no "
             f"panel in a door {say(outline.width)} x {say(outline.height)}",
             "Make them narrower, or the doors slabs.",
         )
         return False
-    if not _jointed(frame.joint, problems, (*where, "frame", "joint")):
+    if not _jointed(setting.at("joint"), frame.joint):
         return False
     narrowest = min(
         width
@@ -134,8 +119,7 @@ def _possible(
         if width is not None
     )
     if frame.groove > narrowest / 2:
-        problems.add(
-            (*where, "frame", "groove"),
+        setting.at("groove").refuse(
             f"a groove {say(frame.groove)} deep is more than half of a member "
             f"{say(narrowest)} wide",
             "Make the groove shallower or the members wider.",
@@ -144,19 +128,17 @@ def _possible(
     return True
 
 
-def _jointed(joint: JointSpec, problems: Problems, where: KeyPath) -> bool:
+def _jointed(setting: Setting, joint: JointSpec) -> bool:
     """Whether a door's frame is made with such joints."""
     if joint.joint not in ("tongued", "dowelled", "loose-tenoned"):
-        problems.add(
-            where,
+        setting.refuse(
             f"rails and stiles of a door can't be {joint.joint}",
             "Write `tongued`, `dowelled` or `loose-tenoned`.",
         )
         return False
     figures = joint.model_fields_set - {"joint"}
     if joint.joint == "tongued" and figures:
-        problems.add(
-            (*where, min(figures)),
+        setting.at(min(figures)).refuse(
             "the tongues of a door's rails fill the panel's groove",
             "Leave it out, and give `frame.groove` or the panel's thickness.",
         )

@@ -10,12 +10,12 @@ from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.geometry.halfspaces import Plane
 from rodwright.geometry.nearby import Nearby
 from rodwright.lengths import LengthUnit
-from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import Bench
 from rodwright.setout.carcass.box import Upright
 from rodwright.setout.carcass.shelf_rows import PLATE_CLEAR, ShelfRows, hole_diameter
 from rodwright.setout.carcass.spaces import Space
 from rodwright.setout.doors.panel import Outline
+from rodwright.setout.setting import Setting
 from rodwright.setout.slope.lines import height_at
 from rodwright.unit import (
     CARRIES_HINGES,
@@ -86,27 +86,30 @@ class Around:
     rows: tuple[ShelfRows, ...]
 
 
-def surroundings(bench: Bench, rows: tuple[ShelfRows, ...] = ()) -> Around:
+def surroundings(setting: Setting) -> Around:
     """What stands round doors that are still to be hung."""
     parts = Nearby(
         (part.bounds(), ref)
-        for ref, part in bench.parts.items()
+        for ref, part in setting.bench.parts.items()
         if part.role in (*CARRIES_HINGES, *LEVELS)
     )
-    return Around(parts, rows)
+    return Around(parts, tuple(setting.notes.rows))
 
 
 @dataclass(frozen=True, slots=True)
 class Hinge:
-    """Everything that hanging one door needs."""
+    """The hinges of one door that is being hung; the setting is at their wish."""
 
+    setting: Setting
     wish: DoorsSpec
     hung: Hung
     space: Space
-    bench: Bench
-    problems: Problems
-    where: KeyPath
     around: Around
+
+    @property
+    def bench(self) -> Bench:
+        """The bench that door and carriers lie on."""
+        return self.setting.bench
 
     @property
     def inwards(self) -> float:
@@ -144,7 +147,7 @@ class Hinge:
 
     def heights(self, count: int, plate: float | None) -> list[float] | None:
         """Heights (z) of the hinges' middles, evenly spaced, moved clear of what is in the way."""
-        wish, outline, say = self.wish.hinge, self.hung.outline, self.problems.length
+        wish, outline, say = self.wish.hinge, self.hung.outline, self.setting.say
         # Of the edge that the hinges are on: a slope may leave less of it than of the door.
         height = self.hung.top(self.edge) - outline.low
         half = wish.length / 2 if plate is None else wish.cup / 2
@@ -153,8 +156,7 @@ class Hinge:
         ends = ends if wish.ends is not None else max(ends, half + LEAST_WALL)
         run = height - 2 * ends
         if ends < half + LEAST_WALL - TOUCH or run < (count - 1) * apart - TOUCH:
-            self.problems.add(
-                (*self.where, "ends" if wish.ends is not None else "count"),
+            self.setting.at("ends" if wish.ends is not None else "count").refuse(
                 f"{count} hinges, {say(ends)} from the ends, don't go on a door "
                 f"{say(height)} high" + ("" if height == outline.height else " at that edge"),
                 "Take fewer or smaller hinges, or a higher door.",
@@ -168,8 +170,7 @@ class Hinge:
         for z in heights:
             place = self._nearest_free(z, step, plate)
             if place is None:
-                self.problems.add(
-                    (*self.where, "ends"),
+                self.setting.at("ends").refuse(
                     f"a hinge {say(z - outline.low)} up the door has no room beside the upright "
                     f"{self.upright.ref}: a shelf or joints are in the way",
                     "Move the shelf, or change `ends` or `count`.",
@@ -194,7 +195,7 @@ class Hinge:
             if (
                 (fits or place == usual)
                 and self._free(place, plate)
-                and all(_leaves_pins(row, place, plate, self.problems.unit) for row in rows)
+                and all(_leaves_pins(row, place, plate, self.setting.unit) for row in rows)
             ):
                 return place
         return None

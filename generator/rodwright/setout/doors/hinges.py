@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from rodwright.amounts import format_weight
 from rodwright.geometry import TOUCH
-from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import Bench
 from rodwright.setout.carcass.spaces import Space
 from rodwright.setout.doors.butt_hinges import butts
 from rodwright.setout.doors.cup_hinges import cups
 from rodwright.setout.doors.hinge_places import Around, Hinge, Hung
+from rodwright.setout.setting import Setting
 from rodwright.unit import JointKind, Part, Swing
 from rodwright.wishes.doors import DoorsSpec, HingeSpec
 
@@ -28,24 +27,15 @@ def hinge_count(height: float, weight: float) -> int | None:
     return None
 
 
-def hang(
-    wish: DoorsSpec,
-    hung: Hung,
-    space: Space,
-    bench: Bench,
-    problems: Problems,
-    where: KeyPath,
-    around: Around,
-) -> None:
+def hang(setting: Setting, wish: DoorsSpec, hung: Hung, space: Space, around: Around) -> None:
     """Cut door and carrier for the hinges, join them, and note how the door turns.
 
     ``around`` is what may carry the hinges or be in their way.
     """
-    where = (*where, "hinge")
-    count = _count(wish.hinge, hung, bench, problems, where)
+    bench, count = setting.bench, _count(setting, wish.hinge, hung)
     if count is None:
         return
-    hinge = Hinge(wish, hung, space, bench, problems, where, around)
+    hinge = Hinge(setting, wish, hung, space, around)
     made = cups(hinge, count) if wish.hinge.kind == "cup" else butts(hinge, count)
     if made is None:
         return
@@ -55,20 +45,17 @@ def hang(
     bench.move_together(Swing(hung.refs, axis, -angle if hung.hinges == "left" else angle))
 
 
-def _count(
-    hinge: HingeSpec, hung: Hung, bench: Bench, problems: Problems, where: KeyPath
-) -> int | None:
+def _count(setting: Setting, hinge: HingeSpec, hung: Hung) -> int | None:
     if hinge.count is not None:
         return hinge.count
     outline = hung.outline
     height = max(map(hung.top, (outline.left, outline.right))) - outline.low
     # What a slope leaves weighs less still.
-    weight = sum(_weight(bench.parts[ref]) for ref in hung.refs) * height / outline.height
+    weight = sum(_weight(setting.bench.parts[ref]) for ref in hung.refs) * height / outline.height
     count = hinge_count(height, weight)
     if count is None:
-        problems.add(
-            (*where, "count"),
-            f"a door {problems.length(height)} high of {format_weight(weight, problems.unit)} is "
+        setting.at("count").refuse(
+            f"a door {setting.say(height)} high of {format_weight(weight, setting.unit)} is "
             "more than five hinges are known to carry",
             "Make it smaller or lighter, or give `count` after asking the hinges' maker.",
         )

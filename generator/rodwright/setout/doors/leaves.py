@@ -6,9 +6,8 @@ from dataclasses import dataclass
 from typing import Literal
 
 from rodwright.geometry import TOUCH
-from rodwright.problems import KeyPath, Problems
 from rodwright.setout import looks
-from rodwright.setout.bench import FORWARD, LEFT, Bench, Y, Z
+from rodwright.setout.bench import FORWARD, LEFT, Y, Z
 from rodwright.setout.boards import bumpers
 from rodwright.setout.carcass.spaces import Front, Space
 from rodwright.setout.doors.framed_panel import set_out_framed
@@ -16,9 +15,8 @@ from rodwright.setout.doors.hinge_places import Around, Hung, surroundings
 from rodwright.setout.doors.hinges import hang
 from rodwright.setout.doors.panel import Outline
 from rodwright.setout.handles import handle_fixings
-from rodwright.setout.rod.main_lines import Rod
-from rodwright.setout.slope.lines import SlopeLines, door_plane
-from rodwright.setout.stocks import find_stock
+from rodwright.setout.setting import Setting
+from rodwright.setout.slope.lines import door_plane
 from rodwright.unit import Blank, Grain, Part, Placement, Role, Stock, Surface, Swing
 from rodwright.wishes.doors import DoorsSpec, HandleSpec
 
@@ -29,55 +27,51 @@ HANDLE_EDGE = 40.0
 """From the edge of a slab to its handle, mm (common practice, no source)."""
 
 
-def set_out_doors(
-    wish: DoorsSpec,
-    space: Space,
-    rod: Rod,
-    bench: Bench,
-    problems: Problems,
-    where: KeyPath,
-    moisture: tuple[float, float],
-    around: Around | None = None,
-    slope: SlopeLines | None = None,
-) -> None:
-    """Lay the doors of a space on the bench, hung on what stands beside it.
+def set_out_doors(setting: Setting) -> None:
+    """Lay the doors of every space on the bench, hung on what stands beside them.
 
-    Each is a group of its own.  Everything that carries or surrounds them, and what stands
-    behind them, lies there already; ``around`` is where, if that was found before
-    (`surroundings`).  ``moisture`` is the least and most moisture content (%) that solid wood
-    lives with.  Slabs that ``slope`` will cut are hung and handled by what it leaves of their
-    edges.  What can't be made is noted under ``where``.
+    Everything that carries or surrounds them, and what stands behind them, lies there already.
     """
-    around = around if around is not None else surroundings(bench)
-    body = _body(wish, rod, problems, where)
-    whole = _whole(wish, space, rod, problems, where)
+    around = surroundings(setting)
+    for each in setting.notes.doors:
+        _lay_doors(setting.moved_to(each.where), each.wish, each.space, around)
+        setting.bench.note_places(each.where)
+
+
+def _lay_doors(setting: Setting, wish: DoorsSpec, space: Space, around: Around) -> None:
+    """Lay the doors of a space on the bench, each a group of its own.
+
+    Slabs that a slope will cut are hung and handled by what it leaves of their edges.  What can't
+    be made is noted.
+    """
+    rod, bench, slope = setting.rod, setting.bench, setting.slope
+    body = _body(setting, wish)
+    whole = _whole(setting, wish, space)
     if body is None or whole is None:
         return
     stock, thickness = body
     plane = max(space.front.plane, space.setback) if space.closed else space.front.plane
-    for hinges, left, right in _leaves(wish, space.front, whole, problems, where):
+    for hinges, left, right in _leaves(setting, wish, space.front, whole):
         rear = plane + (thickness if wish.hung == "inset" else -wish.bumper)
         outline = Outline(left, right, whole.low, whole.high, rear - thickness, rear)
         group = f"Door {sum(isinstance(motion, Swing) for motion in bench.motions) + 1}"
         if wish.kind == "slab":
-            ref = _slab(outline, group, stock, bench)
+            ref = _slab(setting, wish, outline, group, stock)
             cut = door_plane(slope, rod, rear, wish.gap) if slope is not None else None
             hung = Hung(outline, hinges, ref, ref, (ref,), outline.width, cut)
         else:
-            made = set_out_framed(
-                wish, outline, group, stock, rod, bench, problems, where, moisture
-            )
+            made = set_out_framed(setting, wish, outline, group, stock)
             if made is None:
                 return
             stiles = made.left, made.right
             near, far = stiles if hinges == "left" else stiles[::-1]
             clear = wish.frame.stile_width - wish.frame.groove
             hung = Hung(outline, hinges, near, far, made.refs, clear)
-        hang(wish, hung, space, bench, problems, where, around)
+        hang(setting.at("hinge"), wish, hung, space, around)
         if wish.hung == "overlay" and wish.bumper:
-            bench.buy(bumpers(wish.bumper, hung.far, problems.unit))
+            bench.buy(bumpers(wish.bumper, hung.far, setting.unit))
         if wish.handle is not None:
-            _handle(wish.handle, wish, hung, bench, problems, (*where, "handle"))
+            _handle(setting.at("handle"), wish.handle, wish, hung)
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,21 +84,16 @@ class _Whole:
     high: float
 
 
-def _body(
-    wish: DoorsSpec, rod: Rod, problems: Problems, where: KeyPath
-) -> tuple[Stock, float] | None:
+def _body(setting: Setting, wish: DoorsSpec) -> tuple[Stock, float] | None:
     """Stock and thickness of a door."""
-    stock: Stock | None = rod.stock
-    if wish.stock is not None:
-        stock = find_stock(rod.stocks, wish.stock, (*where, "stock"), problems)
+    stock = setting.at("stock").stock(wish.stock)
     if stock is None:
         return None
     thickness = wish.thickness if wish.thickness is not None else stock.thickness
     thinner = stock.kind == "sheet" and thickness < stock.thickness - TOUCH
     if thickness > stock.thickness + TOUCH or thinner:
-        say = problems.length
-        problems.add(
-            (*where, "thickness"),
+        say = setting.say
+        setting.at("thickness").refuse(
             f"doors {say(thickness)} thick can't come out of `{stock.name}`, which is "
             f"{say(stock.thickness)}",
             "Name other stock, or leave `thickness` out.",
@@ -113,14 +102,12 @@ def _body(
     return stock, thickness
 
 
-def _whole(
-    wish: DoorsSpec, space: Space, rod: Rod, problems: Problems, where: KeyPath
-) -> _Whole | None:
+def _whole(setting: Setting, wish: DoorsSpec, space: Space) -> _Whole | None:
     """What the doors cover: within the opening less gaps, or over what is round it.
 
     Where nothing stands between two rows, the doors of each leave half of the gap.
     """
-    front, say = space.front, problems.length
+    rod, front, say = setting.rod, space.front, setting.say
     covers = front.cover_left, front.cover_right, front.cover_low, front.cover_high
     if wish.hung == "inset":
         reaches = [-wish.gap] * 4
@@ -134,8 +121,7 @@ def _whole(
         if wish.overlay is None:
             most = [min(each, reach) for each in most]
         elif wish.overlay > reach + TOUCH:
-            problems.add(
-                (*where, "overlay"),
+            setting.at("overlay").refuse(
                 f"hinges with the rim of their cup {say(wish.hinge.edge)} from the edge let a door "
                 f"cover {say(reach)} at most, not {say(wish.overlay)}",
                 "Make it smaller, or `hinge.edge` larger.",
@@ -148,8 +134,7 @@ def _whole(
         over = max(reach - allowed for reach, allowed in zip(reaches, most, strict=True))
         if over > TOUCH:
             least = min(reach for cover, reach in zip(covers, most, strict=True) if cover)
-            problems.add(
-                (*where, "overlay"),
+            setting.at("overlay").refuse(
                 f"an overlay of {say(max(reaches))} is more than the {say(max(0.0, least))} that "
                 f"what is round the doors and a gap of {say(wish.gap)} leave to cover",
                 "Make it smaller, or leave it out.",
@@ -163,8 +148,7 @@ def _whole(
     )
     width, height = whole.right - whole.left, whole.high - whole.low
     if width - (wish.count - 1) * wish.gap <= 0 or height <= 0:
-        problems.add(
-            (*where, "gap"),
+        setting.at("gap").refuse(
             f"gaps of {say(wish.gap)} leave no door in an opening {say(front.width)} x "
             f"{say(front.height)}",
             "Make the gaps smaller or the space larger.",
@@ -174,10 +158,10 @@ def _whole(
 
 
 def _leaves(
-    wish: DoorsSpec, front: Front, whole: _Whole, problems: Problems, where: KeyPath
+    setting: Setting, wish: DoorsSpec, front: Front, whole: _Whole
 ) -> list[tuple[Literal["left", "right"], float, float]]:
     """Side of the hinges, left and right of each door."""
-    say = problems.length
+    say = setting.say
     left, right = whole.left, whole.right
     width = (right - left - (wish.count - 1) * wish.gap) / wish.count
     if wish.width is not None:
@@ -186,16 +170,14 @@ def _leaves(
         what = "a door" if wish.count == 1 else "a pair of doors"
         short = front.width - together if wish.hung == "overlay" else spare
         if spare < -TOUCH:
-            problems.add(
-                (*where, "width"),
+            setting.at("width").refuse(
                 f"{what} {say(together)} wide doesn't go where there is room for "
                 f"{say(right - left)}: the opening is {say(front.width)} wide",
                 "Make the width smaller, or leave it out.",
             )
             return []
         if short > TOUCH:
-            problems.add(
-                (*where, "width"),
+            setting.at("width").refuse(
                 f"{what} {say(together)} wide leaves {say(short)} more open than the gaps in an "
                 f"opening of {say(front.width)}",
                 "Make the width larger, or leave it out.",
@@ -207,8 +189,9 @@ def _leaves(
     return [("left", left, left + width), ("right", right - width, right)]
 
 
-def _slab(outline: Outline, group: str, stock: Stock, bench: Bench) -> str:
+def _slab(setting: Setting, wish: DoorsSpec, outline: Outline, group: str, stock: Stock) -> str:
     """Lay a slab on the bench, its length upright, its face forward."""
+    bench = setting.bench
     blank = Blank(
         outline.height,
         outline.width,
@@ -221,25 +204,18 @@ def _slab(outline: Outline, group: str, stock: Stock, bench: Bench) -> str:
     part = Part(
         bench.next_ref(Role.DOOR), "Door", Role.DOOR, group, blank, placement, withdraw=FORWARD
     )
+    setting.notes.slabs[part.ref] = wish
     return bench.add(part).ref
 
 
-def _handle(
-    handle: HandleSpec,
-    wish: DoorsSpec,
-    hung: Hung,
-    bench: Bench,
-    problems: Problems,
-    where: KeyPath,
-) -> None:
+def _handle(setting: Setting, handle: HandleSpec, wish: DoorsSpec, hung: Hung) -> None:
     """Drill for a handle, and put it on the list."""
-    say = problems.length
+    bench, say = setting.bench, setting.say
     outline = hung.outline
     usual = wish.frame.stile_width / 2 if wish.kind == "framed" else bench.sizes.usual(HANDLE_EDGE)
     edge = handle.edge if handle.edge is not None else min(usual, outline.width / 2)
     if not handle.hole / 2 < edge < hung.clear - handle.hole / 2:
-        problems.add(
-            (*where, "edge"),
+        setting.at("edge").refuse(
             f"{say(edge)} from the edge, a hole of {say(handle.hole)} isn't within the "
             f"{say(hung.clear)} that a door or stile gives it",
             "Move the handle.",
@@ -249,8 +225,7 @@ def _handle(
     height = handle.height if handle.height is not None else high / 2
     reach = (handle.spacing + handle.hole) / 2
     if not reach < height < outline.height - reach:
-        problems.add(
-            (*where, "height"),
+        setting.at("height").refuse(
             f"holes {say(height)} up, {say(handle.spacing)} apart, don't lie on a door "
             f"{say(outline.height)} high",
             "Move the handle, or take a shorter one.",

@@ -6,11 +6,8 @@ import math
 from dataclasses import dataclass
 
 from rodwright.geometry import TOUCH
-from rodwright.problems import KeyPath, Problems
-from rodwright.setout.rod.main_lines import Rod
-from rodwright.setout.stocks import find_stock
+from rodwright.setout.setting import Setting
 from rodwright.trade.movement import quarter_sawn, stock_swelling
-from rodwright.trade.sizes import trade_sizes
 from rodwright.unit import Stock
 from rodwright.wishes.doors import DoorsSpec
 
@@ -56,20 +53,12 @@ class Panel:
 
 
 def fit_panel(
-    wish: DoorsSpec,
-    outline: Outline,
-    inner: Outline,
-    stock: Stock,
-    rod: Rod,
-    problems: Problems,
-    where: KeyPath,
-    moisture: tuple[float, float],
+    setting: Setting, wish: DoorsSpec, outline: Outline, inner: Outline, stock: Stock
 ) -> Panel | None:
-    """The panel, and the gaps that its swelling asks for."""
-    say = problems.length
-    where = (*where, "panel")
+    """The panel, and the gaps that its swelling asks for, in a door of this stock."""
+    say = setting.say
     if wish.panel.stock is not None:
-        found = find_stock(rod.stocks, wish.panel.stock, (*where, "stock"), problems)
+        found = setting.at("stock").stock(wish.panel.stock)
         if found is None:
             return None
         stock = found
@@ -80,8 +69,7 @@ def fit_panel(
         third = math.floor(thick / 3 * 2) / 2
         thickness = stock.thickness if stock.kind == "sheet" else min(stock.thickness, third)
     elif thickness > stock.thickness or (stock.kind == "sheet" and thickness != stock.thickness):
-        problems.add(
-            (*where, "thickness"),
+        setting.at("thickness").refuse(
             f"a panel {say(thickness)} thick can't come out of `{stock.name}`, which is "
             f"{say(stock.thickness)}",
             "Name other stock, or leave `thickness` out.",
@@ -89,46 +77,36 @@ def fit_panel(
         return None
     cheek = (thick - thickness) / 2
     if cheek < LEAST_CHEEK - TOUCH:
-        problems.add(
-            (*where, "thickness"),
+        setting.at("thickness").refuse(
             f"a groove for a panel {say(thickness)} thick leaves {say(max(0.0, cheek))} on each "
             f"side of it in a frame {say(thick)} thick",
-            f"Leave at least {problems.at_least(LEAST_CHEEK)}: take a thinner panel or a thicker "
+            f"Leave at least {setting.at_least(LEAST_CHEEK)}: take a thinner panel or a thicker "
             "frame.",
         )
         return None
-    grows = stock_swelling(stock, inner.width + 2 * wish.frame.groove, moisture)
-    beside = _gap(wish, stock, grows, moisture, problems, where)
+    grows = stock_swelling(stock, inner.width + 2 * wish.frame.groove, setting.moisture)
+    beside = _gap(setting.at("clearance"), wish, stock, grows)
     if beside is None:
         return None
-    return Panel(stock, thickness, beside, min(beside, trade_sizes(problems.unit).usual(SHEET_GAP)))
+    return Panel(stock, thickness, beside, min(beside, setting.sizes.usual(SHEET_GAP)))
 
 
-def _gap(
-    wish: DoorsSpec,
-    stock: Stock,
-    grows: float,
-    moisture: tuple[float, float],
-    problems: Problems,
-    where: KeyPath,
-) -> float | None:
+def _gap(setting: Setting, wish: DoorsSpec, stock: Stock, grows: float) -> float | None:
     """The gap on each side of a panel; None where it would burst the frame or fall out.
 
     The panel is held at its middle, so half of its movement goes to each side.  It may be
     made at any moisture content of its range, so the gap takes up all the swelling, and the
     groove holds it after all the shrinking.
     """
-    say = problems.length
+    say, sizes = setting.say, setting.sizes
     wished, groove = wish.panel.clearance, wish.frame.groove
-    sizes = trade_sizes(problems.unit)
     sheet = sizes.usual(SHEET_GAP)
     # Up to the next half millimetre, or 32nd, so that the figure can be measured.
     gap = sizes.round_up(grows) / 2 if stock.kind == "board" else sheet
     gap = max(gap, sheet) if wished is None else wished
-    dry, wet = moisture
+    dry, wet = setting.moisture
     if gap < grows / 2 - TOUCH:
-        problems.add(
-            (*where, "clearance"),
+        setting.refuse(
             f"from {dry:g} to {wet:g} % moisture the panel swells by {say(grows)}: gaps of "
             f"{say(gap)} at each side let it burst the frame",
             f"Leave at least {say(sizes.round_up(grows) / 2)}, or leave `clearance` out.",
@@ -140,8 +118,7 @@ def _gap(
         shrunk = f" and shrunk by {say(grows)} as it dries to {dry:g} %" if grows else ""
         left = "nothing" if lap <= 0 else say(lap)
         calmer = quarter_sawn(stock) is not None
-        problems.add(
-            (*where, "clearance"),
+        setting.refuse(
             f"with gaps of {say(gap)} at each side{shrunk}, the panel keeps {left} in a groove "
             f"{say(groove)} deep and can fall out",
             f"Make `frame.groove` at least {say(needed)}, the panel narrower (two doors), or take "

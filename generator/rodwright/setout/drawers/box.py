@@ -6,17 +6,17 @@ All lengths in mm, unit frame.
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import product
 
 from rodwright.geometry import TOUCH, Box
-from rodwright.problems import KeyPath, Problems
+from rodwright.problems import Problems
 from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Y, Z
 from rodwright.setout.boards import lay_board, meet, screw_on
 from rodwright.setout.carcass.box import BOTH_FACES
 from rodwright.setout.joints import make_joint, reach
 from rodwright.setout.rod.sizes import handy
-from rodwright.trade.sizes import trade_sizes
+from rodwright.setout.setting import Setting
 from rodwright.unit import JointKind, Role, Stock
 from rodwright.wishes.drawers import DrawersSpec
 from rodwright.wishes.joints import JointSpec
@@ -61,40 +61,34 @@ class Laid:
     refs: tuple[str, ...]
 
 
-def box_wish(
-    wish: DrawersSpec, stock: Stock, bottom: Stock, problems: Problems, where: KeyPath
-) -> BoxWish | None:
+def box_wish(setting: Setting, wish: DrawersSpec, stock: Stock, bottom: Stock) -> BoxWish | None:
     """What a space's boxes are made like; None where they can't be, which is noted."""
-    before, say, t = len(problems), problems.length, stock.thickness
+    before, say, t = setting.problems.mark(), setting.say, stock.thickness
     groove = wish.bottom.groove
     if groove is None:
-        groove = handy(t / 3, problems.unit)
+        groove = handy(t / 3, setting.unit)
         if groove < LEAST_GROOVE:
-            problems.add(
-                (*where, "stock"),
+            setting.at("stock").refuse(
                 f"a groove of a third of {say(t)} stock is too shallow to hold a drawer's bottom",
                 "Use thicker stock, or give `bottom.groove`, at least "
-                f"{problems.at_least(LEAST_GROOVE)}.",
+                f"{setting.at_least(LEAST_GROOVE)}.",
             )
     elif groove > t / 2 + TOUCH:
-        problems.add(
-            (*where, "bottom", "groove"),
+        setting.at("bottom", "groove").refuse(
             f"grooves {say(groove)} deep are more than half of {say(t)} stock",
-            f"Make them {say(handy(t / 3, problems.unit))} deep, or use thicker stock.",
+            f"Make them {say(handy(t / 3, setting.unit))} deep, or use thicker stock.",
         )
     elif groove < LEAST_GROOVE - TOUCH:
-        problems.add(
-            (*where, "bottom", "groove"),
+        setting.at("bottom", "groove").refuse(
             f"grooves {say(groove)} deep don't hold a drawer's bottom",
-            f"Make them at least {problems.at_least(LEAST_GROOVE)} deep.",
+            f"Make them at least {setting.at_least(LEAST_GROOVE)} deep.",
         )
     if wish.corners.joint == "mitred" and wish.bottom.held == "from_rear":
-        problems.add(
-            (*where, "corners"),
+        setting.at("corners").refuse(
             "the back of a mitred box is as high as its sides, so no bottom goes in under it",
             "Write `bottom: {held: all_round}`, or choose another joint.",
         )
-    if len(problems) > before:
+    if setting.problems.noted_since(before):
         return None
     height = wish.bottom.height
     return BoxWish(
@@ -102,18 +96,17 @@ def box_wish(
         stock,
         bottom,
         groove,
-        trade_sizes(problems.unit).usual(HEIGHT[wish.slides.kind]) if height is None else height,
+        setting.sizes.usual(HEIGHT[wish.slides.kind]) if height is None else height,
     )
 
 
-def lay_box(
-    like: BoxWish, box: Box, group: str, bench: Bench, problems: Problems, where: KeyPath
-) -> Laid:
+def lay_box(setting: Setting, like: BoxWish, box: Box, group: str) -> Laid:
     """Lay a drawer's box, without the front board, in a box of the unit frame."""
+    bench = setting.bench
     stock, t = like.stock, like.stock.thickness
     (left, front, low), (right, rear, high) = box.low, box.high
     corners = like.wish.corners
-    r = reach(corners, t, problems.unit)
+    r = reach(corners, t, setting.unit)
     captured = like.wish.bottom.held == "all_round"
     sides = tuple(
         lay_board(
@@ -140,11 +133,11 @@ def lay_box(
     bottom = _bottom(like, box, group, bench)
     # First of all, so that fixings keep clear of the grooves.
     _grooves(like, box, (*sides, *(ends if captured else ends[:1])), bench)
-    before = len(problems)
+    before, corners_at = setting.problems.mark(), setting.at("corners")
     for end, side in product(ends, sides):
         # What one corner can't take, the others can't either, and it is told once.
-        if len(problems) == before:
-            _corner(like, side, end, (*sides, *ends), bench, problems, (*where, "corners"))
+        if not setting.problems.noted_since(before):
+            _corner(corners_at, like, side, end, (*sides, *ends))
     kind = JointKind.FLOATING if like.bottom.kind == "board" else JointKind.GROOVE
     for holder in (*sides, *(ends if captured else ends[:1])):
         meet(bench, kind, holder, bottom)
@@ -153,20 +146,17 @@ def lay_box(
     return Laid((sides[0], sides[1]), ends[0], (*sides, *ends, bottom))
 
 
-def _corner(
-    like: BoxWish, side: str, end: str, box: Collection[str], bench: Bench, problems: Problems,
-    where: KeyPath,
-) -> None:  # fmt: skip
+def _corner(setting: Setting, like: BoxWish, side: str, end: str, box: Collection[str]) -> None:
     """Joint an end to a side, before the ``box`` goes in; fixings stand as near their usual place
     as the groove lets them."""
     wish = like.wish.corners
-    half = bench.parts[end].bounds().size[2] / 2
-    for each in _spread(wish, like.above, half, bench.sizes.usual(EDGE_STEP)):
-        tried = Problems(problems.unit)
-        make_joint(bench, each, side, end, tried, where, among=box, unit=problems.unit)
-        if not len(tried):
+    half = setting.bench.parts[end].bounds().size[2] / 2
+    for each in _spread(wish, like.above, half, setting.sizes.usual(EDGE_STEP)):
+        tried = Problems(setting.unit)
+        make_joint(replace(setting, problems=tried), each, side, end, among=box)
+        if not tried.noted_since():
             return
-    make_joint(bench, wish, side, end, problems, where, among=box, unit=problems.unit)
+    make_joint(setting, wish, side, end, among=box)
 
 
 def _spread(wish: JointSpec, above: float, half: float, step: float) -> Iterator[JointSpec]:

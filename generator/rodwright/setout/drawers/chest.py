@@ -8,86 +8,87 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from rodwright.geometry import TOUCH, Box
-from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import FORWARD, Bench, X
+from rodwright.setout.bench import FORWARD, X
 from rodwright.setout.boards import bumpers, lay_board
 from rodwright.setout.carcass.spaces import Space
 from rodwright.setout.drawers.box import LEAST_ABOVE, LEAST_INSIDE, BoxWish, box_wish, lay_box
 from rodwright.setout.drawers.front_fixing import FrontFixing
 from rodwright.setout.drawers.fronts import Fronts, set_out_fronts
 from rodwright.setout.drawers.packers import lay_packers
-from rodwright.setout.drawers.slides import Running, Way, lay_kickers, lay_slides, running, stand
-from rodwright.setout.rod.main_lines import Rod
-from rodwright.setout.stocks import find_stock
-from rodwright.unit import Role, Slide, Stock
+from rodwright.setout.drawers.slides import (
+    Chest,
+    ClearOpening,
+    Running,
+    lay_kickers,
+    lay_slides,
+    running,
+    stand,
+)
+from rodwright.setout.setting import Setting
+from rodwright.unit import Role, Slide
 from rodwright.wishes.drawers import DrawersSpec
 
 
-def set_out_drawers(
-    wish: DrawersSpec,
-    space: Space,
-    rod: Rod,
-    bench: Bench,
-    problems: Problems,
-    where: KeyPath,
-    moisture: tuple[float, float],
-) -> None:
-    """Lay the drawers of a space on the bench, from the top down; what can't be made is noted.
+def set_out_drawers(setting: Setting) -> None:
+    """Lay the drawers of every space on the bench, each a group of its own that slides forward."""
+    for each in setting.notes.drawers:
+        _lay_drawers(setting.moved_to(each.where), each.wish, each.space)
+        setting.bench.note_places(each.where)
 
-    Each is a group of its own, and slides forward.  Fronts of solid wood are held so that they
-    can move between the least and the most ``moisture`` (%).
+
+def _lay_drawers(setting: Setting, wish: DrawersSpec, space: Space) -> None:
+    """Lay the drawers of a space, from the top down; what can't be made is noted.
+
+    Fronts of solid wood are held so that they can move.
     """
-
-    def of(name: str | None, usual: str, *key: str) -> Stock | None:
-        return find_stock(rod.stocks, name or usual, (*where, *key), problems)
-
-    front = of(wish.front_stock, rod.stock.name, "front_stock")
-    stock = of(wish.stock, rod.stock.name, "stock")
+    rod = setting.rod
+    front = setting.at("front_stock").stock(wish.front_stock or None)
+    stock = setting.at("stock").stock(wish.stock or None)
     usual = rod.back.stock if rod.back else stock or rod.stock
-    bottom = of(wish.bottom.stock, usual.name, "bottom", "stock")
+    bottom = setting.at("bottom", "stock").stock(wish.bottom.stock or usual.name)
     if front is None or stock is None or bottom is None:
         return
-    fronts = set_out_fronts(wish, front, space, rod, problems, where)
-    like = box_wish(wish, stock, bottom, problems, where)
+    fronts = set_out_fronts(setting, wish, front, space)
+    like = box_wish(setting, wish, stock, bottom)
     if fronts is None or like is None:
         return
-    way = _way(wish, fronts, space, rod, bench)
-    run = running(wish.slides, way, stock.thickness, problems, (*where, "slides"))
-    if run is None or not _wide_enough(like, run, way, problems, where):
+    clear = _clear_opening(setting, wish, fronts, space)
+    run = running(setting.at("slides"), wish.slides, clear, stock.thickness)
+    if run is None or not _wide_enough(setting, like, run, clear):
         return
-    packers = lay_packers(run, space, way, rod, bench) if run.kind != "runners" else ((), ())
-    drawers = _Drawers(
-        like, fronts, run, way, packers, space, rod, bench, problems, where, moisture
-    )
+    chest = Chest(setting, space, clear, run)
+    packers = lay_packers(chest) if run.kind != "runners" else ((), ())
+    drawers = _Drawers(chest, like, fronts, packers)
     for number in range(len(fronts.heights)):
         # Equal fronts are all too low, and told once.
         if not drawers.lay(number) and wish.fronts is None:
             return
-    lay_kickers(run, stock.thickness, space, way, rod, bench)
+    lay_kickers(chest, stock.thickness)
 
 
-def _way(wish: DrawersSpec, fronts: Fronts, space: Space, rod: Rod, bench: Bench) -> Way:
+def _clear_opening(
+    setting: Setting, wish: DrawersSpec, fronts: Fronts, space: Space
+) -> ClearOpening:
     """What boxes pass through: between the panels, and within what stands in front of them."""
-    opening = space.front
-    uprights = [bench.parts[each.ref].bounds().low[1] for each in (space.left, space.right)]
-    return Way(
+    opening, parts = space.front, setting.bench.parts
+    uprights = [parts[each.ref].bounds().low[1] for each in (space.left, space.right)]
+    return ClearOpening(
         left=max(opening.left, space.left.right) + wish.packing,
         right=min(opening.right, space.right.left) - wish.packing,
         low=max(opening.low, space.low),
         high=min(opening.high, space.high),
         front=fronts.rear,
         start=max(0.0, space.setback, *uprights),
-        rear=rod.shelf_rear,
+        rear=setting.rod.shelf_rear,
     )
 
 
-def _wide_enough(like: BoxWish, run: Running, way: Way, problems: Problems, where: KeyPath) -> bool:
-    say = problems.length
-    inside = way.width - 2 * (run.clearance + like.stock.thickness)
+def _wide_enough(setting: Setting, like: BoxWish, run: Running, clear: ClearOpening) -> bool:
+    say = setting.say
+    inside = clear.width - 2 * (run.clearance + like.stock.thickness)
     if inside < LEAST_INSIDE:
-        problems.add(
-            where,
-            f"in a clear width of {say(way.width)}, less {say(run.clearance)} and "
+        setting.refuse(
+            f"in a clear width of {say(clear.width)}, less {say(run.clearance)} and "
             f"{say(like.stock.thickness)} of box at each side, drawers are too narrow: less than "
             f"{say(LEAST_INSIDE)} inside",
             "Make the space wider, or the box of thinner stock.",
@@ -99,32 +100,31 @@ def _wide_enough(like: BoxWish, run: Running, way: Way, problems: Problems, wher
 class _Drawers:
     """What the drawers of one space have in common."""
 
+    chest: Chest
     like: BoxWish
     fronts: Fronts
-    run: Running
-    way: Way
     packers: tuple[tuple[str, ...], ...]
-    space: Space
-    rod: Rod
-    bench: Bench
-    problems: Problems
-    where: KeyPath
-    moisture: tuple[float, float]
 
     def lay(self, number: int) -> bool:
         """Lay one drawer, counted from the top, on the bench; whether it can be made."""
-        run, way = self.run, self.way
+        chest, setting, run, clear = (
+            self.chest,
+            self.chest.setting,
+            self.chest.run,
+            self.chest.clear,
+        )
+        bench = setting.bench
         zone = self.fronts.heights[number]
         like, wish = self.like, self.like.wish
         last = number == len(self.fronts.heights) - 1
-        place = stand(wish.slides, zone, last, self.space, way, self.rod, self.bench)
+        place = stand(chest, wish.slides, zone, last)
         high = place.high - place.low
         if not self._high_enough(number, high):
             return False
-        drawers = sum(isinstance(motion, Slide) for motion in self.bench.motions)
+        drawers = sum(isinstance(motion, Slide) for motion in bench.motions)
         group = f"Drawer {drawers + 1}"
         front = lay_board(
-            self.bench, Role.DRAWER_FRONT, "Drawer front", group,
+            bench, Role.DRAWER_FRONT, "Drawer front", group,
             Box(
                 (self.fronts.left, self.fronts.face, zone[0]),
                 (self.fronts.right, self.fronts.rear, zone[1]),
@@ -132,36 +132,38 @@ class _Drawers:
             X, FORWARD, self.fronts.stock, withdraw=FORWARD,
         )  # fmt: skip
         box = Box(
-            (way.left + run.clearance, way.front, place.low),
-            (way.right - run.clearance, way.front + run.length, place.high),
+            (clear.left + run.clearance, clear.front, place.low),
+            (clear.right - run.clearance, clear.front + run.length, place.high),
         )
-        before = len(self.problems)
-        laid = lay_box(self.like, box, group, self.bench, self.problems, self.where)
+        before = setting.problems.mark()
+        laid = lay_box(setting, like, box, group)
         fixing = FrontFixing(
-            wish.handle, (box.low[0], box.high[0]), like.stock.thickness, like.above, self.moisture
-        )
-        fixing.fix(front.ref, laid.front, self.bench, self.problems, (*self.where, "handle"))
-        lay_slides(run, place, laid.sides, self.packers, self.space, way, self.rod, self.bench)
+            setting.at("handle"), wish.handle, (box.low[0], box.high[0]), like.stock.thickness,
+            like.above, front.ref, laid.front,
+        )  # fmt: skip
+        fixing.fix()
+        lay_slides(chest, place, laid.sides, self.packers)
         if wish.hung == "overlay" and wish.bumper:
-            self.bench.buy(bumpers(wish.bumper, front.ref, self.problems.unit))
-        self.bench.move_together(Slide((front.ref, *laid.refs), (0.0, -run.travel, 0.0)))
-        return len(self.problems) == before
+            bench.buy(bumpers(wish.bumper, front.ref, setting.unit))
+        bench.move_together(Slide((front.ref, *laid.refs), (0.0, -run.travel, 0.0)))
+        return not setting.problems.noted_since(before)
 
     def _high_enough(self, number: int, high: float) -> bool:
         """Whether a box so high holds its bottom, and the slides at its sides."""
-        say, wish, above = self.problems.length, self.like.wish, self.like.above
+        setting, wish, above = self.chest.setting, self.like.wish, self.like.above
+        say = setting.say
         low, top = self.fronts.heights[number]
         box = f"behind a front {say(top - low)} high a box of {say(max(high, 0.0))} is"
-        slides = wish.slides.height if self.run.kind == "side" else 0.0
+        slides = wish.slides.height if self.chest.run.kind == "side" else 0.0
         least = max(above + LEAST_ABOVE, slides)
         if high >= least - TOUCH:
             return True
-        help_with = f"Make the front at least {self.problems.at_least(least - high)} higher"
+        help_with = f"Make the front at least {setting.at_least(least - high)} higher"
         if high < above + LEAST_ABOVE:
             why = f"too low: its bottom alone takes {say(above)}"
         else:
             why = f"lower than the slides at its sides, which are {say(slides)} high"
             help_with += ", or take lower slides (`slides.height`) or runners"
         key = ("count",) if wish.fronts is None else ("fronts", number)
-        self.problems.add((*self.where, *key), f"{box} {why}", f"{help_with}.")
+        setting.at(*key).refuse(f"{box} {why}", f"{help_with}.")
         return False

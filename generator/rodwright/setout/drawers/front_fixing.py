@@ -9,12 +9,12 @@ from dataclasses import dataclass
 from math import ceil
 
 from rodwright.geometry import TOUCH, Box
-from rodwright.problems import KeyPath, Problems
 from rodwright.setout import looks
-from rodwright.setout.bench import Bench, Y
+from rodwright.setout.bench import Y
 from rodwright.setout.boards import SCREW_SPACING, washers, wood_screws
 from rodwright.setout.grip import grip
 from rodwright.setout.handles import handle_fixings
+from rodwright.setout.setting import Setting
 from rodwright.trade.movement import stock_swelling
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import JointKind, Part
@@ -41,24 +41,29 @@ STILL = 0.5
 
 @dataclass(frozen=True, slots=True)
 class FrontFixing:
-    """What holds a front: the handle, what sides and bottom take of the box's front end, and the
-    moisture range (%) between which a front of solid wood moves.  ``box`` is the x of the
-    box's left and right, ``side`` how thick its sides are."""
+    """What holds the front of a drawer (``front``, its ref) to the front end of its box (``end``).
 
+    ``box`` is the x of the box's left and right, ``side`` how thick its sides are, ``above`` how
+    much its bottom takes of its height.  The setting is at the wish for the handle.
+    """
+
+    setting: Setting
     handle: DrawerHandleSpec | None
     box: tuple[float, float]
     side: float
     above: float
-    moisture: tuple[float, float]
+    front: str
+    end: str
 
-    def fix(self, front: str, end: str, bench: Bench, problems: Problems, where: KeyPath) -> None:
+    def fix(self) -> None:
         """Drill front and box end for screws and handle, and join them.
 
         Where front and box don't move alike across the grain, the lowest row of screws holds
         the front and everything above goes through slots or larger holes.  What doesn't go
-        into the front is noted at ``where``.
+        into the front is noted.
         """
-        handles = self._handles(bench.parts[front], bench.parts[end], problems, where)
+        bench, front, end = self.setting.bench, self.front, self.end
+        handles = self._handles(bench.parts[front], bench.parts[end])
         box = bench.parts[end].bounds()
         rows = self._rows(bench.parts[front], bench.parts[end], bench.sizes)
         slots = count = 0
@@ -86,7 +91,7 @@ class FrontFixing:
             for first in range(0, len(handles), holes):
                 bench.show(front, *looks.handle(tuple(handles[first : first + holes]), face, out))
         for x, z in handles:
-            self._drill_for_handle(front, end, x, z, abs(z - rows[0]), bench)
+            self._drill_for_handle(x, z, abs(z - rows[0]))
         through, into = (bench.parts[ref].blank.thickness for ref in (end, front))
         held = grip(bench.parts[front].blank.stock)
         fixings = [wood_screws(sizes, through, into, count, held)]
@@ -94,7 +99,7 @@ class FrontFixing:
             fixings.append(washers(sizes, slots))
         if self.handle is not None:
             wish = self.handle
-            play = self._play(front, end, abs(handles[0][1] - rows[0]), bench) if handles else None
+            play = self._play(abs(handles[0][1] - rows[0])) if handles else None
             woods = [into + (through if self._inside(x) else 0.0) for x, _ in handles]
             for fixing in handle_fixings(
                 sizes, wish.name, wish.count, wish.spacing, wish.hole, woods, front, play
@@ -123,16 +128,14 @@ class FrontFixing:
         """How much more the front or the box moves than the other between two heights so far
         apart."""
         one, other = (
-            stock_swelling(part.blank.stock, apart, self.moisture) for part in (front, end)
+            stock_swelling(part.blank.stock, apart, self.setting.moisture) for part in (front, end)
         )
         return abs(one - other)
 
-    def _handles(
-        self, front: Part, end: Part, problems: Problems, where: KeyPath
-    ) -> list[tuple[float, float]]:
+    def _handles(self, front: Part, end: Part) -> list[tuple[float, float]]:
         """x and z of the holes for handles: in the middle of the front, or as near it as the box's
         bottom and upper edge let them."""
-        wish, say = self.handle, problems.length
+        wish, say = self.handle, self.setting.say
         if wish is None:
             return []
         bounds, box = front.bounds(), end.bounds()
@@ -140,8 +143,7 @@ class FrontFixing:
         half = wish.spacing / 2
         low, high = box.low[2] + self.above + d, box.high[2] - d
         if half + d > width / wish.count / 2 or low > high:
-            problems.add(
-                where,
+            self.setting.refuse(
                 f"holes of {say(d)} for it don't go into a front {say(width)} x "
                 f"{say(bounds.size[2])}",
                 "Choose a smaller one, or leave it out.",
@@ -151,8 +153,7 @@ class FrontFixing:
         middles = [bounds.low[0] + width * (i + 0.5) / wish.count for i in range(wish.count)]
         xs = [x for middle in middles for x in sorted({middle - half, middle + half})]
         if any(not self._inside(x) and self.box[0] - d < x < self.box[1] + d for x in xs):
-            problems.add(
-                where,
+            self.setting.refuse(
                 "a hole for it comes where the side of the box stands behind the front",
                 "Choose another `spacing` or `count`.",
             )
@@ -165,21 +166,21 @@ class FrontFixing:
         inset = self.side + self.handle.hole
         return self.box[0] + inset <= x <= self.box[1] - inset
 
-    def _drill_for_handle(
-        self, front: str, end: str, x: float, z: float, apart: float, bench: Bench
-    ) -> None:
+    def _drill_for_handle(self, x: float, z: float, apart: float) -> None:
         assert self.handle is not None
+        bench, front, end = self.setting.bench, self.front, self.end
         d = self.handle.hole
         box = bench.parts[end].bounds()
         bench.drill(front, (x, bench.parts[front].bounds().low[1], z), Y, d, None, "handle")
         if self._inside(x):
-            wide = self._play(front, end, apart, bench) or d
+            wide = self._play(apart) or d
             bench.drill(end, (x, box.low[1], z), Y, wide, None, "handle")
 
-    def _play(self, front: str, end: str, apart: float, bench: Bench) -> float | None:
+    def _play(self, apart: float) -> float | None:
         """How wide a handle's hole is in the box, if front and box have to move past each other."""
         assert self.handle is not None
-        moves = self._moves(bench.parts[front], bench.parts[end], apart)
+        bench = self.setting.bench
+        moves = self._moves(bench.parts[self.front], bench.parts[self.end], apart)
         return None if moves <= STILL else bench.sizes.round_up(self.handle.hole + 2 * moves)
 
 

@@ -6,11 +6,9 @@ All lengths in mm, unit frame.
 from __future__ import annotations
 
 from rodwright.geometry import TOUCH, Box
-from rodwright.setout.bench import NOWHERE, Bench, Y, Z
+from rodwright.setout.bench import NOWHERE, Y, Z
 from rodwright.setout.boards import lay_board, screw_on, spread
-from rodwright.setout.carcass.spaces import Space
-from rodwright.setout.drawers.slides import Running, Way
-from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.drawers.slides import Chest
 from rodwright.unit import Role
 
 FIRST = 37.0
@@ -22,9 +20,7 @@ APART = 300.0
 """Most clear distance between packers under one slide (common practice, no source)."""
 
 
-def lay_packers(
-    run: Running, space: Space, way: Way, rod: Rod, bench: Bench
-) -> tuple[tuple[str, ...], tuple[str, ...]]:
+def lay_packers(chest: Chest) -> tuple[tuple[str, ...], tuple[str, ...]]:
     """Lay what brings the slides of all drawers of a space up to the edge of their way; its refs at
     the left and at the right, none where the uprights stand there themselves.
 
@@ -33,13 +29,15 @@ def lay_packers(
     across them at any height.  One stands at the slides' first hole, or behind the hinges of
     a door, one at their rear, and others between.
     """
-    t = rod.thickness
+    setting, space, clear = chest.setting, chest.space, chest.clear
+    bench, stock = setting.bench, setting.rod.stock
+    t = stock.thickness
     behind_door = space.closed or space.covered
-    first = way.start + (PAST_HINGE if behind_door else FIRST - t / 2)
-    last = min(way.start + run.length - FIRST + t / 2, way.rear) - t
+    first = clear.start + (PAST_HINGE if behind_door else FIRST - t / 2)
+    last = min(clear.start + chest.run.length - FIRST + t / 2, clear.rear) - t
     places = (first, *(y for y in spread(first + t, last, t, APART)), last)
     if last < first + t:
-        places = (min(first, way.rear - t),)
+        places = (min(first, clear.rear - t),)
 
     def at(low: float, high: float, upright: str) -> tuple[str, ...]:
         if high - low <= TOUCH:
@@ -48,7 +46,7 @@ def lay_packers(
         for y in places:
             box = Box((low, y, space.low), (high, y + t, space.high))
             strip = lay_board(
-                bench, Role.PACKER, "Drawer packer", "Carcass", box, Z, Y, rod.stock, shows=(),
+                bench, Role.PACKER, "Drawer packer", "Carcass", box, Z, Y, stock, shows=(),
                 withdraw=NOWHERE,
             )  # fmt: skip
             screw_on(bench, strip.ref, upright)
@@ -56,6 +54,6 @@ def lay_packers(
         return tuple(refs)
 
     return (
-        at(space.left.right, way.left, space.left.ref),
-        at(way.right, space.right.left, space.right.ref),
+        at(space.left.right, clear.left, space.left.ref),
+        at(clear.right, space.right.left, space.right.ref),
     )

@@ -9,14 +9,12 @@ from dataclasses import dataclass
 from math import floor
 
 from rodwright.geometry import TOUCH, Box
-from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import NOWHERE, Bench, Y, Z
+from rodwright.setout.bench import NOWHERE, Y, Z
 from rodwright.setout.boards import lay_board, refs_of, screw_on
 from rodwright.setout.carcass.box import Upright
 from rodwright.setout.carcass.spaces import Space
 from rodwright.setout.grip import grip
-from rodwright.setout.rod.main_lines import Rod
-from rodwright.trade.sizes import trade_sizes
+from rodwright.setout.setting import Setting
 from rodwright.unit import Fixing, JointKind, Role
 from rodwright.wishes.drawers import SlidesSpec
 
@@ -50,7 +48,7 @@ _GROUP = "Carcass"
 
 
 @dataclass(frozen=True, slots=True)
-class Way:
+class ClearOpening:
     """What a drawer's box can pass through and stand in.
 
     x and z between the panels and, where it is narrower, within the face frame; ``front``
@@ -82,73 +80,75 @@ class Running:
     travel: float
 
 
-def running(
-    wish: SlidesSpec, way: Way, side: float, problems: Problems, where: KeyPath
-) -> Running | None:
+@dataclass(frozen=True, slots=True)
+class Chest:
+    """A space with drawers: what their boxes pass through, and how they run; the setting is at
+    their wish."""
+
+    setting: Setting
+    space: Space
+    clear: ClearOpening
+    run: Running
+
+
+def running(setting: Setting, wish: SlidesSpec, clear: ClearOpening, side: float) -> Running | None:
     """How boxes with sides so thick (mm) run in a space; None where they can't, which is noted."""
-    before = len(problems)
-    _read_in_vain(wish, problems, where)
-    clearance = _clearance(wish, side, problems, where)
-    length = _length(wish, way, problems, where)
-    if len(problems) > before:
+    before = setting.problems.mark()
+    _read_in_vain(setting, wish)
+    clearance = _clearance(setting, wish, side)
+    length = _length(setting, wish, clear)
+    if setting.problems.noted_since(before):
         return None
     return Running(wish.kind, clearance, length, length * DRAWN[wish.kind])
 
 
-def _read_in_vain(wish: SlidesSpec, problems: Problems, where: KeyPath) -> None:
+def _read_in_vain(setting: Setting, wish: SlidesSpec) -> None:
     """Note figures that say nothing about this kind of slides."""
     given = wish.model_fields_set
     for key, kinds in (("clearance", ("side", "runners")), ("deduction", ("under",)),
                        ("below", ("side", "under")), ("height", ("side",))):  # fmt: skip
         if key in given and wish.kind not in kinds:
-            problems.add(
-                (*where, key),
+            setting.at(key).refuse(
                 f"`{key}` says nothing about `{wish.kind}`",
                 f"Leave it out; it goes with {' and '.join(f'`{kind}`' for kind in kinds)}.",
             )
 
 
-def _clearance(wish: SlidesSpec, side: float, problems: Problems, where: KeyPath) -> float:
+def _clearance(setting: Setting, wish: SlidesSpec, side: float) -> float:
     if wish.kind != "under":
-        usual = (
-            SIDE_CLEARANCE
-            if wish.kind == "side"
-            else trade_sizes(problems.unit).usual(RUNNER_CLEARANCE)
-        )
+        on_runners = setting.sizes.usual(RUNNER_CLEARANCE)
+        usual = SIDE_CLEARANCE if wish.kind == "side" else on_runners
         return wish.clearance if wish.clearance is not None else usual
     # The box is ``deduction`` narrower inside than its way, and its sides take their part of it.
     clearance = wish.deduction / 2 - side
     if clearance < LEAST_CLEARANCE:
-        say = problems.length
-        problems.add(
-            (*where, "deduction"),
+        say = setting.say
+        setting.at("deduction").refuse(
             f"a box {say(wish.deduction)} narrower inside than the opening has no room there for "
             f"sides {say(side)} thick",
-            f"Use stock of at most {problems.at_most(wish.deduction / 2 - LEAST_CLEARANCE)} for "
+            f"Use stock of at most {setting.at_most(wish.deduction / 2 - LEAST_CLEARANCE)} for "
             "the box.",
         )
     return clearance
 
 
-def _length(wish: SlidesSpec, way: Way, problems: Problems, where: KeyPath) -> float:
-    say = problems.length
-    there = way.rear - max(way.front, way.start) - wish.rear
+def _length(setting: Setting, wish: SlidesSpec, clear: ClearOpening) -> float:
+    say = setting.say
+    there = clear.rear - max(clear.front, clear.start) - wish.rear
     if wish.length is not None:
         if wish.length > there + TOUCH:
-            problems.add(
-                (*where, "length"),
+            setting.at("length").refuse(
                 f"drawers {say(wish.length)} deep don't go into a clear depth of "
                 f"{say(there + wish.rear)} with {say(wish.rear)} left behind them",
-                f"Make them at most {problems.at_most(there)} long, or the unit deeper.",
+                f"Make them at most {setting.at_most(there)} long, or the unit deeper.",
             )
         return wish.length
-    step = STEPS[problems.unit]
+    step = STEPS[setting.unit]
     # Runners are made to measure.
     length = there if wish.kind == "runners" else floor(there / step + TOUCH) * step
     shortest = SHORTEST[wish.kind] * step
     if length < shortest - TOUCH:
-        problems.add(
-            where,
+        setting.refuse(
             f"a clear depth of {say(there + wish.rear)}, with {say(wish.rear)} left behind, is too "
             f"little for drawers: the shortest are {say(shortest)} deep",
             "Make the unit deeper.",
@@ -166,34 +166,33 @@ class Stand:
     runner: tuple[float, float] | None = None
 
 
-def stand(
-    wish: SlidesSpec, zone: tuple[float, float], lowest: bool, space: Space, way: Way, rod: Rod,
-    bench: Bench,
-) -> Stand:  # fmt: skip
+def stand(chest: Chest, wish: SlidesSpec, zone: tuple[float, float], lowest: bool) -> Stand:
     """Where the box of a drawer stands whose front reaches from one z to another in its way.
 
     On runners it stands on the floor of its space if it is the lowest and there is one at
     that height, and on runners behind the rail there, or else on runners of its own.
     """
-    low, high = max(zone[0], way.low), min(zone[1], way.high)
+    setting, space, clear = chest.setting, chest.space, chest.clear
+    rod, bench = setting.rod, setting.bench
+    low, high = max(zone[0], clear.low), min(zone[1], clear.high)
     above = wish.above if wish.above is not None else bench.sizes.usual(ABOVE[wish.kind])
     if wish.kind != "runners":
         below = wish.below if wish.below is not None else bench.sizes.usual(BELOW[wish.kind])
         return Stand(low + below, high - above)
-    if lowest and space.floor is not None and abs(space.low - way.low) < TOUCH:
+    if lowest and space.floor is not None and abs(space.low - clear.low) < TOUCH:
         if space.floor.panel:
             return Stand(space.low, high - above)
         behind = bench.parts[space.floor.ref].bounds().high[1]
         return Stand(space.low, high - above, (space.low - rod.thickness, behind))
-    return Stand(low + rod.thickness, high - above, (low, max(way.front, way.start)))
+    return Stand(low + rod.thickness, high - above, (low, max(clear.front, clear.start)))
 
 
 def lay_slides(
-    run: Running, place: Stand, sides: tuple[str, str], packers: tuple[tuple[str, ...], ...],
-    space: Space, way: Way, rod: Rod, bench: Bench,
-) -> None:  # fmt: skip
+    chest: Chest, place: Stand, sides: tuple[str, str], packers: tuple[tuple[str, ...], ...]
+) -> None:
     """Join the sides (left, right) of one drawer to what carries it: slides on the uprights, or on
     the ``packers`` (refs at either side) before them, or runners, which are laid here."""
+    run, space, bench = chest.run, chest.space, chest.setting.bench
     thick = bench.parts[sides[0]].blank.thickness
     uprights, sizes = (space.left, space.right), bench.sizes
     pair = Fixing(
@@ -202,7 +201,7 @@ def lay_slides(
     )  # fmt: skip
     for side, upright, packed in zip(sides, uprights, packers, strict=True):
         if run.kind == "runners":
-            _bear(run, place, side, upright, space, way, rod, bench)
+            _bear(chest, place, side, upright)
             continue
         carriers = packed or (upright.ref,)
         for carrier in carriers:
@@ -220,76 +219,75 @@ def lay_slides(
         )
 
 
-def _bear(
-    run: Running, place: Stand, side: str, upright: Upright, space: Space, way: Way, rod: Rod,
-    bench: Bench,
-) -> None:  # fmt: skip
+def _bear(chest: Chest, place: Stand, side: str, upright: Upright) -> None:
     """Lay what a drawer's side runs on and along.
 
     Where the face frame reaches inside the uprights, a strip beside the box brings the
     upright out to its edge.  It and the runner are ripped from carcass stock.
     """
+    setting, space, clear, run = chest.setting, chest.space, chest.clear, chest.run
+    rod, bench = setting.rod, setting.bench
     guide = upright.ref
-    beside = (upright.right, way.left) if upright is space.left else (way.right, upright.left)
+    beside = (upright.right, clear.left) if upright is space.left else (clear.right, upright.left)
     if beside[1] - beside[0] > TOUCH:
         box = Box(
-            (beside[0], way.start, place.low),
-            (beside[1], min(way.start + run.length, way.rear), place.low + rod.thickness),
+            (beside[0], clear.start, place.low),
+            (beside[1], min(clear.start + run.length, clear.rear), place.low + rod.thickness),
         )
-        guide = _strip(bench, rod, Role.PACKER, "Drawer guide", box, upright)
+        guide = _strip(setting, Role.PACKER, "Drawer guide", box, upright)
     bench.keep_apart(guide, side, run.clearance)
     bears = space.floor.ref if space.floor else guide
     if place.runner is not None:
         needed = run.clearance + bench.parts[side].blank.thickness
-        bears = _runner(bench, rod, "Drawer runner", place.runner, upright, space, way, needed)
+        bears = _runner(chest, "Drawer runner", place.runner, upright, needed)
     bench.join(JointKind.SLIDING, bears, side, bench.parts[side].bounds().centre)
 
 
-def lay_kickers(run: Running, thick: float, space: Space, way: Way, rod: Rod, bench: Bench) -> None:
+def lay_kickers(chest: Chest, thick: float) -> None:
     """Lay what keeps the uppermost drawer on runners from tipping when it is drawn out.
 
     A panel above does it; behind a rail or a frame's rail strips are laid at its height.
     """
+    setting, space, clear, run = chest.setting, chest.space, chest.clear, chest.run
     if run.kind != "runners" or space.ceiling is None:
         return
-    hidden = space.high - way.high
+    hidden = space.high - clear.high
     if hidden < TOUCH and space.ceiling.panel:
         return
     if hidden < TOUCH:
-        low, front = space.ceiling.low, bench.parts[space.ceiling.ref].bounds().high[1]
-    elif hidden >= rod.thickness - TOUCH:
-        low, front = way.high, max(way.front, way.start)
+        low, front = space.ceiling.low, setting.bench.parts[space.ceiling.ref].bounds().high[1]
+    elif hidden >= setting.rod.thickness - TOUCH:
+        low, front = clear.high, max(clear.front, clear.start)
     else:
         return
     for upright in (space.left, space.right):
-        _runner(bench, rod, "Drawer kicker", (low, front), upright, space, way,
-                run.clearance + thick)  # fmt: skip
+        _runner(chest, "Drawer kicker", (low, front), upright, run.clearance + thick)
 
 
 def _runner(
-    bench: Bench, rod: Rod, name: str, at: tuple[float, float], upright: Upright, space: Space,
-    way: Way, needed: float,
-) -> str:  # fmt: skip
+    chest: Chest, name: str, at: tuple[float, float], upright: Upright, needed: float
+) -> str:
     """A strip along an upright with its underside and its front at ``at``, as wide as is
-    ``needed`` past the way's edge; the one that is there already, if any."""
+    ``needed`` past the edge of the clear opening; the one that is there already, if any."""
+    setting, clear = chest.setting, chest.clear
+    bench, thick = setting.bench, setting.rod.thickness
     wide = max(bench.sizes.usual(RUNNER_WIDTH), needed)
     x = (
-        (upright.right, way.left + wide)
-        if upright is space.left
-        else (way.right - wide, upright.left)
+        (upright.right, clear.left + wide)
+        if upright is chest.space.left
+        else (clear.right - wide, upright.left)
     )
-    box = Box((x[0], at[1], at[0]), (x[1], way.rear, at[0] + rod.thickness))
+    box = Box((x[0], at[1], at[0]), (x[1], clear.rear, at[0] + thick))
     for ref in refs_of(bench, Role.RUNNER):
         there = bench.parts[ref].placement.origin
-        if abs(there[0] - box.high[0]) < wide and abs(there[2] - box.low[2]) < rod.thickness:
+        if abs(there[0] - box.high[0]) < wide and abs(there[2] - box.low[2]) < thick:
             return ref
-    return _strip(bench, rod, Role.RUNNER, name, box, upright)
+    return _strip(setting, Role.RUNNER, name, box, upright)
 
 
-def _strip(bench: Bench, rod: Rod, role: Role, name: str, box: Box, upright: Upright) -> str:
+def _strip(setting: Setting, role: Role, name: str, box: Box, upright: Upright) -> str:
     """A strip of carcass stock lying flat, screwed to an upright."""
-    strip = lay_board(
-        bench, role, name, _GROUP, box, Y, Z, rod.stock, shows=(), withdraw=NOWHERE
-    )  # fmt: skip
-    screw_on(bench, strip.ref, upright.ref, rod.moisture)
+    bench, stock = setting.bench, setting.rod.stock
+    strip = lay_board(bench, role, name, _GROUP, box, Y, Z, stock, shows=(), withdraw=NOWHERE)
+    screw_on(bench, strip.ref, upright.ref, setting.moisture)
     return strip.ref

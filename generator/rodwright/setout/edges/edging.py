@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from rodwright.problems import Problems
 from rodwright.setout.bench import Bench
 from rodwright.setout.rod.front_and_back import covered_fronts, hidden_by_frame
+from rodwright.setout.setting import Setting
 from rodwright.unit import FACE_FRAME, UPRIGHTS, Edging, Part, Role, Surface
 from rodwright.wishes.edging import EdgingSpec
-from rodwright.wishes.models import UnitSpec
 
 THICKEST = 3.0
 """Edging thicker than this (mm) is a lipping, with a solid of its own (common practice, no
@@ -27,14 +26,14 @@ _ALL_ROUND = ("doors", "drawers")
 _EDGES = (Surface.FACE_EDGE, Surface.BACK_EDGE, Surface.NEAR_END, Surface.FAR_END)
 
 
-def set_out_edging(spec: UnitSpec, wish: EdgingSpec, bench: Bench, problems: Problems) -> None:
+def set_out_edging(setting: Setting) -> None:
     """Note the edging on the parts that get it; what gets none, though named, is a problem."""
-    say = problems.length
+    spec, bench, wish, say = setting.spec, setting.bench, setting.spec.edging, setting.say
+    assert wish is not None
     # Of a unit that is refused already, parts may be missing for that alone.
-    refused = len(problems) > 0
+    refused = setting.problems.noted_since()
     if wish.thickness > THICKEST:
-        problems.add(
-            ("edging", "thickness"),
+        setting.at("edging", "thickness").refuse(
             f"edging is {say(THICKEST)} thick at the most, not {say(wish.thickness)}",
             "Make it thinner, or have a solid strip under `lipping`.",
         )
@@ -62,7 +61,7 @@ def set_out_edging(spec: UnitSpec, wish: EdgingSpec, bench: Bench, problems: Pro
                 )  # fmt: skip
                 continue
             told = f"the face frame covers the front of the {name}: nothing shows to be edged"
-        problems.add(("edging", "edges", number), told, f"Take `{name}` out of the list.")
+        setting.at("edging", "edges", number).refuse(told, f"Take `{name}` out of the list.")
 
 
 def _edge(bench: Bench, wish: EdgingSpec, parts: Iterable[Part], all_round: bool) -> None:

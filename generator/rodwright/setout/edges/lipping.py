@@ -2,28 +2,24 @@
 
 from __future__ import annotations
 
-from rodwright.problems import Problems
-from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Z
+from rodwright.setout.bench import FORWARD, LEFT, X, Z
 from rodwright.setout.boards import meet
-from rodwright.setout.carcass.box import Carcass
-from rodwright.setout.carcass.interior import Interior
 from rodwright.setout.carcass.spaces import Front
 from rodwright.setout.rod.front_and_back import LippingLines, hidden_by_frame
-from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.setting import Setting
 from rodwright.unit import FACE_FRAME, UPRIGHTS, Blank, Grain, JointKind, Part, Placement, Role
 
 
-def set_out_lippings(
-    rod: Rod, carcass: Carcass, interior: Interior, bench: Bench, problems: Problems
-) -> None:
+def set_out_lippings(setting: Setting) -> None:
     """Lay the lippings on the bench, glued to their edges.
 
     Behind a face frame they stand in front of the carcass, between the members of the
     frame; without one they end flush with its front.  What a rail hides gets none.
     """
+    rod, bench, notes, carcass = setting.rod, setting.bench, setting.notes, setting.carcass
     lines = rod.lipping
     assert lines is not None
-    strip = _Strips(rod, lines, bench, problems)
+    strip = _Strips(setting, lines)
     if "sides" in lines.edges:
         for side in (carcass.left, carcass.right):
             bounds = bench.parts[side.ref].bounds()
@@ -37,16 +33,16 @@ def set_out_lippings(
             span = (0.0, rod.width) if level.over else inside
             strip.level((level.ref,), span)
     if "dividers" in lines.edges:
-        for divider, space in interior.dividers:
+        for divider, space in notes.dividers:
             low, high = space.low, space.high
             if rod.frame is not None:
                 low, high = max(low, space.front.low), min(high, space.front.high)
             strip.upright((divider.ref,), divider.left, divider.right, low, high)
     if "shelves" in lines.edges:
-        for shelf in interior.shelves:
-            left, right = shelf.between
-            gap = max(0.0, bench.parts[shelf.refs[0]].bounds().low[0] - left.right)
-            strip.level(shelf.refs, (left.right, right.left), gap, shelf.front)
+        for edge in notes.edges:
+            left, right = edge.between
+            gap = max(0.0, bench.parts[edge.refs[0]].bounds().low[0] - left.right)
+            strip.level(edge.refs, (left.right, right.left), gap, edge.front)
 
 
 TRIM_LENGTH, TRIM_WIDTH = 6.0, 2.0
@@ -67,11 +63,12 @@ def strip_blank(lines: LippingLines, length: float, width: float) -> Blank:
 class _Strips:
     """Makes strips of one stock and thickness."""
 
-    def __init__(self, rod: Rod, lines: LippingLines, bench: Bench, problems: Problems) -> None:
-        self._rod, self._lines, self._bench, self._problems = rod, lines, bench, problems
-        self._refused = False
+    def __init__(self, setting: Setting, lines: LippingLines) -> None:
+        self._setting, self._lines = setting, lines
         self._frame = [
-            (part, part.bounds()) for part in bench.parts.values() if part.role in FACE_FRAME
+            (part, part.bounds())
+            for part in setting.bench.parts.values()
+            if part.role in FACE_FRAME
         ]
 
     def level(
@@ -86,14 +83,15 @@ class _Strips:
         It stays ``gap`` mm away from what bounds it at either end, and where it reaches into
         a face frame it keeps to the opening that its parts show in.
         """
-        boxes = [self._bench.parts[ref].bounds() for ref in refs]
+        boxes = [self._setting.bench.parts[ref].bounds() for ref in refs]
         low, high = boxes[0].low[2], boxes[-1].high[2]
         y = boxes[0].low[1]
         whole = boxes[0].spanning(2, low, high)
-        uprights = [part.bounds() for part in self._bench.parts.values() if part.role in UPRIGHTS]
+        parts = self._setting.bench.parts.values()
+        uprights = [part.bounds() for part in parts if part.role in UPRIGHTS]
         if hidden_by_frame(whole, [bounds for _, bounds in self._frame], uprights):
             return
-        frame, left, right = self._rod.frame, *span
+        frame, left, right = self._setting.rod.frame, *span
         if frame is not None and y < self._lines.thickness:
             left, right = max(left, frame.inner_left), min(right, frame.inner_right)
             low, high = max(low, frame.inner_bottom), min(high, frame.inner_top)
@@ -109,8 +107,8 @@ class _Strips:
         self, refs: tuple[str, ...], left: float, right: float, low: float, high: float
     ) -> None:
         """A strip on the front of an upright, between two z."""
-        y = self._bench.parts[refs[0]].bounds().low[1]
-        frame = self._rod.frame
+        y = self._setting.bench.parts[refs[0]].bounds().low[1]
+        frame = self._setting.rod.frame
         if frame is not None and y < self._lines.thickness:
             low, high = max(low, frame.inner_bottom), min(high, frame.inner_top)
         self._lay(refs, high - low, right - left, Placement((right, y, low), Z, LEFT))
@@ -120,17 +118,16 @@ class _Strips:
     ) -> None:
         if length < LEAST_STRIP:
             return
-        say = self._problems.length
-        lines, bench = self._lines, self._bench
+        setting, lines, bench = self._setting, self._lines, self._setting.bench
+        say = setting.say
         if min(width, lines.thickness) > lines.stock.thickness:
-            if not self._refused:
-                self._problems.add(
-                    ("lipping", "thickness"),
+            here = setting.at("lipping", "thickness")
+            if not setting.problems.noted_at(here.where):
+                here.refuse(
                     f"a strip {say(width)} x {say(lines.thickness)} can't come out of "
                     f"`{lines.stock.name}`, which is {say(lines.stock.thickness)} thick",
                     "Make the lipping thinner or name thicker stock.",
                 )
-            self._refused = True
             return
         strip = Part(
             bench.next_ref(Role.LIPPING),
@@ -151,4 +148,4 @@ class _Strips:
         for part, bounds in self._frame:
             patch = bounds.contact(strip.bounds())
             if patch is not None:
-                self._bench.join(JointKind.BUTT, part.ref, strip.ref, patch.centre)
+                self._setting.bench.join(JointKind.BUTT, part.ref, strip.ref, patch.centre)

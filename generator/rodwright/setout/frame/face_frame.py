@@ -2,18 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import combinations
 
 from rodwright.geometry import TOUCH, Box
-from rodwright.problems import Problem, Problems
 from rodwright.setout.bench import DOWN, FORWARD, LEFT, Bench, X, Z
-from rodwright.setout.carcass.box import Carcass
-from rodwright.setout.carcass.interior import Interior
 from rodwright.setout.carcass.spaces import Edge, Member
 from rodwright.setout.frame.fixing import carcass_joint, member_joint
 from rodwright.setout.grip import grip
 from rodwright.setout.rod.front_and_back import FrameLines
-from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.setting import Setting
 from rodwright.unit import (
     Blank,
     Easing,
@@ -32,33 +30,27 @@ from rodwright.wishes.models import FaceFrameSpec
 _MITRE = 45.0
 
 
-def set_out_face_frame(
-    wish: FaceFrameSpec,
-    rod: Rod,
-    carcass: Carcass,
-    interior: Interior,
-    bench: Bench,
-    problems: Problems,
-) -> None:
+def set_out_face_frame(setting: Setting) -> None:
     """Lay stiles and rails on the bench, joined to each other and fixed to the carcass.
 
     The frame is square, so each mitre is half of a right angle.  Lengths are over the long
     points.  Where frame members butt, the easing stops at the joint.  A joint that is wished
     and has no room is noted.
     """
-    lines = rod.frame
-    assert lines is not None
+    rod, bench, notes, carcass = setting.rod, setting.bench, setting.notes, setting.carcass
+    wish, lines = setting.spec.face_frame, rod.frame
+    assert wish is not None and lines is not None
     mitred = wish.corners == "mitred"
-    outlines = _outlines(wish, lines, interior)
+    outlines = _outlines(wish, lines, notes.members)
     refs = [_member(bench, wish, lines, name, outline, outlines) for name, outline in outlines]
     outer = [name != "Mid stile" and name != "Mid rail" for name, _ in outlines]
     for (number, ref), (other_number, other) in combinations(enumerate(refs), 2):
         corner = mitred and outer[number] and outer[other_number]
-        _join(bench, wish, (ref, other), corner, problems)
+        _join(setting, wish, (ref, other), corner)
     behind = [carcass.left.ref, carcass.right.ref]
     behind += [level.ref for level in (carcass.bottom, carcass.top) if level]
-    behind += [upright.ref for upright, _ in interior.dividers]
-    behind += [ref for level in interior.levels for ref in level]
+    behind += [upright.ref for upright, _ in notes.dividers]
+    behind += [ref for edge in notes.edges for ref in edge.refs]
     let_in = max(rod.reach(joint, rod.thickness) for joint in (rod.corners, rod.inner))
     loose = {joint.second for joint in bench.joints if joint.kind is JointKind.RESTING}
     loose |= {joint.second for joint in bench.joints if joint.first in loose}
@@ -81,7 +73,7 @@ def _missed(panel: Box, member: Part, lines: FrameLines) -> bool:
 
 
 def _outlines(
-    wish: FaceFrameSpec, lines: FrameLines, interior: Interior
+    wish: FaceFrameSpec, lines: FrameLines, members: Sequence[Member]
 ) -> list[tuple[str, Member]]:
     """Every member's name and outline; over the long points where corners are mitred."""
     butted = wish.corners == "butted"
@@ -94,7 +86,7 @@ def _outlines(
         found.append(("Bottom rail", Member("rail", left, right, lines.bottom, lines.inner_bottom)))
     if lines.has_top_rail:
         found.append(("Top rail", Member("rail", left, right, lines.inner_top, lines.top)))
-    return found + [(f"Mid {member.kind}", member) for member in interior.members]
+    return found + [(f"Mid {member.kind}", member) for member in members]
 
 
 def _blank(wish: FaceFrameSpec, lines: FrameLines, length: float, width: float) -> Blank:
@@ -202,10 +194,9 @@ def _free(
     return free
 
 
-def _join(
-    bench: Bench, wish: FaceFrameSpec, refs: tuple[str, str], mitred: bool, problems: Problems
-) -> None:
+def _join(setting: Setting, wish: FaceFrameSpec, refs: tuple[str, str], mitred: bool) -> None:
     """Join two members where they meet, if they do."""
+    bench = setting.bench
     one, other = (bench.parts[ref] for ref in refs)
     patch = one.bounds().contact(other.bounds())
     if patch is None:
@@ -219,14 +210,13 @@ def _join(
     if held is None:
         held = (JointKind.MITRE if mitred else JointKind.BUTT), ()
         if wish.joint is not None:
-            say = problems.length
+            say = setting.say
             told = (
                 f"members {say(width)} wide and {say(thickness)} thick have no room for "
                 f"{wish.joint.replace('_', ' ')} where they {'are mitred' if mitred else 'meet'}"
             )
             remedy = "Leave `joint` out, or make them wider."
-            if Problem(told, remedy, ("face_frame", "joint")) not in problems.error().problems:
-                problems.add(("face_frame", "joint"), told, remedy)
+            setting.problems.add_once(("face_frame", "joint"), told, remedy)
     bench.join(held[0], refs[0], refs[1], patch.centre, *held[1])
 
 

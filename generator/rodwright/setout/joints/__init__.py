@@ -22,10 +22,11 @@ from rodwright.setout.joints.mitred import mitred
 from rodwright.setout.joints.screws import pocket_screwed, screwed
 from rodwright.setout.joints.slots import biscuited, loose_tenoned
 from rodwright.setout.rod.sizes import handy
+from rodwright.setout.setting import Setting
 from rodwright.unit import JointKind
 from rodwright.wishes.joints import JointSpec, JointWord
 
-__all__ = ["joint_of", "make_joint", "reach"]
+__all__ = ["joint_of", "make_joint", "reach", "KeyPath", "Problems", "Bench"]
 
 
 def joint_of(word: JointWord) -> JointSpec:
@@ -50,19 +51,16 @@ def reach(wish: JointSpec, first_thickness: float, unit: Literal["mm", "in"]) ->
 
 
 def make_joint(
-    bench: Bench,
+    setting: Setting,
     wish: JointSpec,
     first: str,
     second: str,
-    problems: Problems,
-    where: KeyPath,
     *,
     layers: tuple[str, ...] = (),
     stopped: float | None = None,
     covered: bool = False,
     clear: Box | None = None,
     among: Collection[str] | None = None,
-    unit: Literal["mm", "in"] = "mm",
 ) -> None:
     """Cut a joint into two parts (refs) on the bench, and join them with what holds it.
 
@@ -72,15 +70,15 @@ def make_joint(
     so that a channel may run out there.  ``clear`` is what of the second is free for the joint
     (unit frame), where not all of it is.  ``among`` are the parts that are there while the two
     are put together, where the rest of the bench comes later.  What the material can't take is
-    noted at ``where``, the way to the joint in the spec, and the parts stay as they are.
+    noted at the setting's place, that of the joint in the spec, and the parts stay as they are.
 
     Raises:
         ValueError: the parts don't meet, or the second doesn't reach into the first as far
             as its joint needs.
     """
+    bench, unit = setting.bench, setting.unit
     meeting = find_meeting(bench, first, second, clear)
-    present = bench.parts if among is None else among
-    work = Work(bench, wish, meeting, problems, where, present)
+    work = Work(setting, wish, meeting, bench.parts if among is None else among)
     stop = wish.stopped if stopped is None else stopped
     match wish.joint:
         case "housed":

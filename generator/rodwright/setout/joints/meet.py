@@ -10,9 +10,9 @@ from dataclasses import dataclass
 
 from rodwright import geometry
 from rodwright.geometry import TOUCH, Box, Vector
-from rodwright.problems import KeyPath, Problem, Problems
 from rodwright.setout import cuts
 from rodwright.setout.bench import Bench
+from rodwright.setout.setting import Setting
 from rodwright.unit import JointKind, Part, Surface
 from rodwright.wishes.joints import JointSpec
 
@@ -78,17 +78,20 @@ class Meeting:
 
 @dataclass(frozen=True, slots=True)
 class Work:
-    """One joint being made: the meeting, the wish, and where to say what can't be done.
+    """One joint being made: the wish, and the meeting; the setting is at the wish.
 
     ``present`` are the refs of all parts that stand there while it is made.
     """
 
-    bench: Bench
+    setting: Setting
     wish: JointSpec
     meeting: Meeting
-    problems: Problems
-    where: KeyPath
     present: Collection[str]
+
+    @property
+    def bench(self) -> Bench:
+        """The bench that the two lie on."""
+        return self.setting.bench
 
     @property
     def first(self) -> Part:
@@ -103,17 +106,16 @@ class Work:
     def refuse(self, key: str, message: str, remedy: str) -> None:
         """Note that the joint can't be made, once for all meetings that say the same."""
         given = key != "joint" and key in self.wish.model_fields_set
-        where = (*self.where, key) if given else self.where
-        if Problem(message, remedy, where) not in self.problems.error().problems:
-            self.problems.add(where, message, remedy)
+        place = self.setting.at(key) if given else self.setting
+        place.problems.add_once(place.where, message, remedy)
 
     def say(self, length: float) -> str:
         """A length (mm) as the maker says it."""
-        return self.problems.length(length)
+        return self.setting.say(length)
 
     def at_least(self, length: float) -> str:
         """A length (mm) that is enough, as the maker says it."""
-        return self.problems.at_least(length)
+        return self.setting.at_least(length)
 
     def at_end(self, part: Part) -> bool:
         """Whether it is an end of the part that meets, so that fixings go in along its length."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from rodwright.problems import KeyPath, Problems
+from rodwright.setout.setting import Setting
 from rodwright.wishes.fields import Share
 from rodwright.wishes.models import ShelvesSpec
 
@@ -14,20 +14,19 @@ rounding to 1/64 in adds up to over a few members."""
 
 
 def divide(
+    setting: Setting,
     whole: float,
     between: float,
     wishes: Sequence[float | Share],
-    where: KeyPath,
     names: tuple[str, str],
-    problems: Problems,
 ) -> tuple[float, ...]:
     """Clear lengths (mm) of the spaces that ``whole`` is divided into.
 
     ``between`` is the thickness of what stands between each two; ``names`` are the spaces
     and the things between in the maker's words.  Shares take what is left over by the
-    given lengths.  A sum that doesn't fit is noted in ``problems`` and nothing returned.
+    given lengths.  A sum that doesn't fit is noted at the setting's place and nothing returned.
     """
-    say = problems.length
+    say = setting.say
     spaces, dividers = names
     taken = between * (len(wishes) - 1)
     given = sum(wish for wish in wishes if not isinstance(wish, Share))
@@ -35,16 +34,14 @@ def divide(
     left = whole - taken - given
     adds_up = f"the {spaces} add up to {say(given)}, with {say(taken)} of {dividers} between them"
     if shares and left <= 0:
-        problems.add(
-            where,
+        setting.refuse(
             f"{adds_up}; of {say(whole)} nothing is left to share",
-            f"Make the given lengths at least {problems.at_least(-left)} smaller.",
+            f"Make the given lengths at least {setting.at_least(-left)} smaller.",
         )
         return ()
     if not shares and abs(left) > TOLERANCE:
         much = f"{say(abs(left))} too {'little' if left > 0 else 'much'}"
-        problems.add(
-            where,
+        setting.refuse(
             f"{adds_up}: {say(given + taken)} in a space of {say(whole)}, {much}",
             "Change a length, or write `1 share` for one of them.",
         )
@@ -54,7 +51,7 @@ def divide(
 
 
 def shelf_heights(
-    clear: float, thickness: float, wish: ShelvesSpec, where: KeyPath, problems: Problems
+    setting: Setting, clear: float, thickness: float, wish: ShelvesSpec
 ) -> tuple[float, ...]:
     """Heights (mm) of the shelves' undersides above the floor of a space, from the bottom up.
 
@@ -62,24 +59,18 @@ def shelf_heights(
     equal centres divide the clear height by the number of spaces (common practice, no
     source: positions are then marked from one end).  What doesn't fit is noted.
     """
-    say = problems.length
+    say = setting.say
     given = [name for name in ("count", "at", "openings") if getattr(wish, name) is not None]
     if len(given) != 1:
         said = "none of them" if not given else " and ".join(f"`{name}`" for name in given)
-        problems.add(
-            where,
+        setting.refuse(
             f"shelves need one of `count`, `at` and `openings`; there is {said}",
             "Give exactly one.",
         )
         return ()
     if wish.openings is not None:
         sizes = divide(
-            clear,
-            thickness,
-            wish.openings,
-            (*where, "openings"),
-            ("openings", "shelves"),
-            problems,
+            setting.at("openings"), clear, thickness, wish.openings, ("openings", "shelves")
         )
         undersides, height = [], 0.0
         for size in reversed(sizes[1:]):
@@ -106,11 +97,10 @@ def shelf_heights(
         )
     ]
     if min(gaps) <= 0 and wish.at is not None:
-        _tell_misplaced(clear, thickness, wish.at, (*where, "at"), problems)
+        _tell_misplaced(setting.at("at"), clear, thickness, wish.at)
         return ()
     if min(gaps) <= 0:
-        problems.add(
-            (*where, "count"),
+        setting.at("count").refuse(
             f"{len(heights)} shelves {say(thickness)} thick don't fit there in a clear height of "
             f"{say(clear)}",
             "Take fewer shelves or move them apart.",
@@ -119,23 +109,19 @@ def shelf_heights(
     return heights
 
 
-def _tell_misplaced(
-    clear: float, thickness: float, at: Sequence[float], where: KeyPath, problems: Problems
-) -> None:
+def _tell_misplaced(setting: Setting, clear: float, thickness: float, at: Sequence[float]) -> None:
     """Name each shelf that runs into the one below it or into the top of its space."""
-    say = problems.length
+    say = setting.say
     order = sorted(range(len(at)), key=at.__getitem__)
     for below, number in zip((None, *order), order, strict=False):
         if below is not None and at[below] + thickness >= at[number]:
-            problems.add(
-                (*where, number),
+            setting.at(number).refuse(
                 f"the shelf at {say(at[number])} runs into the one at {say(at[below])}, which is "
                 f"{say(thickness)} thick",
                 "Move them apart.",
             )
         if at[number] + thickness >= clear:
-            problems.add(
-                (*where, number),
+            setting.at(number).refuse(
                 f"the shelf at {say(at[number])}, {say(thickness)} thick, doesn't fit under "
                 f"{say(clear)} of clear height",
                 "Put it lower.",

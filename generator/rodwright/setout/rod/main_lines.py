@@ -279,7 +279,7 @@ def _bottom_height(spec: UnitSpec, problems: Problems) -> float:
 
 def _has_room(rod: Rod, overall: float, problems: Problems) -> bool:
     """Whether the sizes leave an inside; what they lack is noted."""
-    before = len(problems)
+    before = problems.mark()
     say = problems.length
     t = rod.thickness
     if rod.width - 2 * t <= 0:
@@ -302,4 +302,4 @@ def _has_room(rod: Rod, overall: float, problems: Problems) -> bool:
             f"lippings are taken off",
             "Make the unit deeper.",
         )
-    return len(problems) == before
+    return not problems.noted_since(before)

@@ -15,6 +15,7 @@ from rodwright.setout.edges.lipping import strip_blank
 from rodwright.setout.frame.fixing import carcass_joint, member_joint
 from rodwright.setout.grip import grip
 from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.setting import Setting
 from rodwright.setout.slope.clipping import cut_back, planes_of
 from rodwright.setout.slope.lines import SlopeLines, height_at
 from rodwright.unit import (
@@ -32,13 +33,14 @@ from rodwright.unit import (
     Surface,
     Working,
 )
-from rodwright.wishes.models import UnitSpec
 
 _SCREWED = tuple(role for role in PANELS if role is not Role.BOTTOM)
 
 
-def lay_slope(spec: UnitSpec, rod: Rod, lines: SlopeLines, bench: Bench) -> None:
+def lay_slope(setting: Setting) -> None:
     """Lay what follows the slope on the bench; everything else there is cut to it already."""
+    rod, bench, lines = setting.rod, setting.bench, setting.slope
+    assert lines is not None
     board = _board(rod, lines, bench) if rod.has_top else None
     if board is not None:
         if rod.back is not None and rod.back.reach:
@@ -47,7 +49,7 @@ def lay_slope(spec: UnitSpec, rod: Rod, lines: SlopeLines, bench: Bench) -> None
         if rod.front("top"):
             _lip(rod, lines, board, bench)
     if lines.frame_inner is not None and lines.frame_inner != lines.frame_outer:
-        _rail(spec, rod, lines, bench)
+        _rail(setting, lines)
 
 
 def _board(rod: Rod, lines: SlopeLines, bench: Bench) -> Part:
@@ -202,13 +204,14 @@ def _lip(rod: Rod, lines: SlopeLines, board: Part, bench: Bench) -> None:
             bench.mark_lipped(board.ref, "front")
 
 
-def _rail(spec: UnitSpec, rod: Rod, lines: SlopeLines, bench: Bench) -> None:
+def _rail(setting: Setting, lines: SlopeLines) -> None:
     """The frame's sloping rail, between the frame's outer and inner planes.
 
     Its ends are plumb where the frame ends, and level with the top rail's upper edge.  Where
     other members butt against it, the easing stops.
     """
-    frame, wish, inner = rod.frame, spec.face_frame, lines.frame_inner
+    rod, bench = setting.rod, setting.bench
+    frame, wish, inner = rod.frame, setting.spec.face_frame, lines.frame_inner
     assert frame is not None and wish is not None and inner is not None
     past = 2 * frame.rail_width * (1 + lines.rise)
     x = frame.left - past

@@ -7,15 +7,15 @@ joints whose meeting is cut off go, and the sloping parts are laid in (:mod:`slo
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import ceil, dist, floor
-from typing import Any
 
 from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.geometry.halfspaces import Plane, beyond, moved, patch, vertices
-from rodwright.problems import KeyPath, Problems
+from rodwright.problems import KeyPath
 from rodwright.setout.bench import Bench
 from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.setting import Setting
 from rodwright.setout.slope.clipping import cut_back, planes_of
 from rodwright.setout.slope.lines import SlopeLines, door_plane, height_at
 from rodwright.unit import (
@@ -32,8 +32,6 @@ from rodwright.unit import (
     Role,
     Working,
 )
-from rodwright.wishes.doors import DoorsSpec
-from rodwright.wishes.models import UnitSpec
 
 USEFUL = 100.0
 """A shelf, top or door with less left along the slope's fall (mm) is of no use (common practice,
@@ -56,12 +54,13 @@ _PIN_REACH = 9.0
 Laid = tuple[Part, tuple[Working, ...]]
 
 
-def cut_to_slope(
-    spec: UnitSpec, rod: Rod, lines: SlopeLines, bench: Bench, problems: Problems
-) -> None:
+def cut_to_slope(setting: Setting) -> None:
     """Cut everything on the bench to a slope; what can't be cut is noted with its place."""
+    bench, lines = setting.bench, setting.slope
+    assert lines is not None
     before = {ref: (part, bench.workings_of(ref)) for ref, part in bench.parts.items()}
-    cutter = _Cutter(spec, rod, lines, bench, problems, set())
+    cutter = _Cutter(setting, lines)
+    mark = setting.problems.mark()
     gone, cut = set(), set()
     # Where the slope is lowest first: what is told of several alike is told of the worst.
     lowest = {ref: _lowest(lines.outer, part.bounds()) for ref, (part, _) in before.items()}
@@ -77,7 +76,7 @@ def cut_to_slope(
         else:
             cut.add(ref)
             bench.recut(*left)
-    if cutter.noted:
+    if setting.problems.noted_since(mark):
         return
     cutter.rests(before, gone)
     if lines.frame_inner is not None:
@@ -91,16 +90,12 @@ def cut_to_slope(
     _unlip(bench)
 
 
-@dataclass(frozen=True, slots=True)
 class _Cutter:
-    """What decides how each part is cut; ``noted`` are the places that a problem was noted at."""
+    """What decides how each part is cut."""
 
-    spec: UnitSpec
-    rod: Rod
-    lines: SlopeLines
-    bench: Bench
-    problems: Problems
-    noted: set[tuple[object, ...]]
+    def __init__(self, setting: Setting, lines: SlopeLines) -> None:
+        self.setting, self.rod, self.bench, self.lines = setting, setting.rod, setting.bench, lines
+        self._noted: set[tuple[KeyPath, str]] = set()
 
     def plane_for(self, ref: str) -> Plane | None:
         """The plane that a part may reach; None where the slope doesn't concern it."""
@@ -115,7 +110,7 @@ class _Cutter:
             case Role.BACK:
                 return self._back_plane()
             case Role.DOOR:
-                return door_plane(lines, rod, y.high[1], self._door(ref).gap)
+                return door_plane(lines, rod, y.high[1], self.setting.notes.slabs[ref].gap)
             case Role.SHELF:
                 return moved(lines.inner, -self.gap(ref))
             case Role.LIPPING:
@@ -142,18 +137,11 @@ class _Cutter:
             return lines.inner
         return moved(lines.inner, back.reach - back.clearance)
 
-    def _door(self, ref: str) -> DoorsSpec:
-        found: Any = self.spec
-        for key in self.bench.places[ref]:
-            found = getattr(found, key) if isinstance(key, str) else found[key]
-        assert isinstance(found, DoorsSpec)
-        return found
-
     def is_useful(
         self, ref: str, laid: Laid, left: tuple[Part, list[Working]] | None, plane: Plane
     ) -> bool:
         """Whether a part can be as the slope leaves it; what can't is noted with its limit."""
-        part, say = laid[0], self.problems.length
+        part, say = laid[0], self.setting.say
         box = part.bounds()
         place = _PLACES.get(part.role) or self.bench.places.get(ref, ("slope",))
         if part.role in _UNCUT:
@@ -201,7 +189,7 @@ class _Cutter:
         return height_at(plane, x, y)
 
     def _short(self, part: Part, place: KeyPath, reach: float, most: float) -> None:
-        say = self.problems.length
+        say = self.setting.say
         if part.role is Role.TOP:
             high = height_at(self.lines.outer, *_high_end(self.rod, self.lines))
             self._note(
@@ -232,7 +220,7 @@ class _Cutter:
             upright = self.bench.parts[joint.first]
             now = _pins(joint, upright, self.bench.workings_of(joint.first), shelf)
             if now < whole or beyond(self.lines.inner, joint.at) > -TOUCH:
-                say, part = self.problems.length, self.bench.parts[joint.second]
+                say, part = self.setting.say, self.bench.parts[joint.second]
                 most = _lowest(self.lines.inner, old) - part.blank.thickness
                 self._note(
                     self.bench.places.get(joint.second, ("slope",)),
@@ -246,7 +234,7 @@ class _Cutter:
         """Note a sloping rail that would leave no opening in its corner, or no level top rail."""
         frame, inner = self.rod.frame, self.lines.frame_inner
         assert frame is not None and inner is not None
-        say, left = self.problems.length, self.lines.falls == "left"
+        say, left = self.setting.say, self.lines.falls == "left"
         near = frame.inner_left if left else frame.inner_right
         under = height_at(inner, near, 0.0)
         if under > frame.inner_top:
@@ -273,9 +261,10 @@ class _Cutter:
 
     def _note(self, where: KeyPath, message: str, remedy: str) -> None:
         """Note one problem, the first of its kind at its place."""
-        if (where, message.split(":")[0]) not in self.noted:
-            self.noted.add((where, message.split(":")[0]))
-            self.problems.add(where, message, remedy)
+        told = (where, message.split(":")[0])
+        if told not in self._noted:
+            self._noted.add(told)
+            self.setting.moved_to(where).refuse(message, remedy)
 
 
 def _lowest(plane: Plane, box: Box) -> float:
