@@ -8,7 +8,7 @@ import jsonschema
 import pytest
 
 from rodwright.problems import ProblemsError
-from rodwright.setout.joints import joint_of, reach
+from rodwright.setout.rod.reach import joint_of, reach
 from rodwright.wishes import spec_schema
 from rodwright.wishes.joints import JointSpec, JointWord
 from rodwright.wishes.reading.files import parse_spec

@@ -32,7 +32,7 @@ from rodwright.opening.readings import EDGES, LEVEL_ERROR
 from rodwright.opening.survey import Survey, least_with, measure, solved_planes
 from rodwright.problems import Problem, Problems, ProblemsError
 from rodwright.setout import set_out_unit
-from rodwright.setout.joints import joint_of
+from rodwright.setout.rod.reach import joint_of
 from rodwright.setout.rod.sizes import feet_places, standing_inset
 from rodwright.unit import Opening, OpeningShape, Role, Unit
 from rodwright.unit.facts import carcass_size, frame_reach

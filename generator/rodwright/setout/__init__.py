@@ -77,7 +77,7 @@ def begin(spec: UnitSpec, problems: Problems) -> Setting:
     """
     rod, slope = draw_rod(spec, problems), None
     if spec.slope is not None:
-        from rodwright.setout.slope.lines import slope_lines, under_slope
+        from rodwright.setout.rod.slope_lines import slope_lines, under_slope
 
         slope = slope_lines(spec, rod, problems)
         if slope is not None:

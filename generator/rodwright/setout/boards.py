@@ -38,6 +38,9 @@ _COUNTERBORE = 10.0
 _LEAST_SLOT = 10.0
 """Length of a slot, mm, where the wood's movement doesn't ask for more (common practice, no
 source)."""
+SCREW_SIDE = 2.0
+"""Least distance from a screw's middle to the face of the edge it goes into, in diameters
+(common practice, no source)."""
 GLUE_UP_TRIM = 6.0
 """Left on layers in length and width (mm), trimmed after glue-up (common practice, no source)."""
 SCREW_SPACING = 300.0

@@ -7,85 +7,18 @@ from typing import TYPE_CHECKING
 
 from rodwright.lengths import LengthUnit
 from rodwright.problems import KeyPath, Problems
+from rodwright.setout.bench import Bench
+from rodwright.setout.inside import Carcass
+from rodwright.setout.notes import Notes
+from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.stocks import find_stock
+from rodwright.trade.sizes import TradeSizes
+from rodwright.unit import Stock
+from rodwright.wishes.models import UnitSpec
 
 if TYPE_CHECKING:
-    # The steps that make these take a setting themselves.
-    from rodwright.setout.bench import Bench
-    from rodwright.setout.carcass.box import Carcass, Upright
-    from rodwright.setout.carcass.shelf_rows import ShelfRows
-    from rodwright.setout.carcass.spaces import Front, Member, Space
-    from rodwright.setout.rod.main_lines import Rod
-    from rodwright.setout.slope.lines import SlopeLines
-    from rodwright.trade.sizes import TradeSizes
-    from rodwright.unit import Stock
-    from rodwright.wishes.doors import DoorsSpec
-    from rodwright.wishes.drawers import DrawersSpec
-    from rodwright.wishes.joints import JointSpec
-    from rodwright.wishes.models import UnitSpec
-
-
-@dataclass(frozen=True, slots=True)
-class End:
-    """An end to be jointed to what carries it (refs), and the place of its joint in the spec."""
-
-    joint: JointSpec
-    carrier: str
-    ref: str
-    where: KeyPath
-    layers: tuple[str, ...] = ()
-    stopped: float | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class FrontEdge:
-    """A level front edge inside: the parts behind it (refs, layer by layer), the uprights they
-    stand between, and the opening they show in."""
-
-    refs: tuple[str, ...]
-    between: tuple[Upright, Upright]
-    front: Front
-
-
-@dataclass(frozen=True, slots=True)
-class DoorSpace:
-    """A space that doors are wished before, and their place in the spec."""
-
-    space: Space
-    wish: DoorsSpec
-    where: KeyPath
-
-
-@dataclass(frozen=True, slots=True)
-class DrawerSpace:
-    """A space that drawers are wished in, and their place in the spec."""
-
-    space: Space
-    wish: DrawersSpec
-    where: KeyPath
-
-
-@dataclass(slots=True)
-class Notes:
-    """What a step leaves for later ones besides the parts on the bench; it is only added to."""
-
-    carcass: Carcass | None = None
-    ends: list[End] = field(default_factory=list)
-    """Ends inside that are to be jointed."""
-    dividers: list[tuple[Upright, Space]] = field(default_factory=list)
-    """Each with the space that it divides."""
-    edges: list[FrontEdge] = field(default_factory=list)
-    """The front edges of shelves and of rails between rows."""
-    members: list[Member] = field(default_factory=list)
-    """Mid stiles and mid rails of the face frame."""
-    rows: list[ShelfRows] = field(default_factory=list)
-    """Rows of holes for adjustable shelves."""
-    loose: list[tuple[str, float]] = field(default_factory=list)
-    """Refs of what adjustable shelves are made of, and the play (mm) each has."""
-    drawers: list[DrawerSpace] = field(default_factory=list)
-    doors: list[DoorSpace] = field(default_factory=list)
-    slabs: dict[str, DoorsSpec] = field(default_factory=dict)
-    """The wishes of doors that are one piece, by their refs."""
+    # Most units have no sloping ceiling.
+    from rodwright.setout.rod.slope_lines import SlopeLines
 
 
 @dataclass(frozen=True, slots=True)

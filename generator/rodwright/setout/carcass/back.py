@@ -7,11 +7,10 @@ from math import ceil
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.setout.bench import LEFT, Bench, Y, Z
-from rodwright.setout.boards import meet
+from rodwright.setout.boards import SCREW_SIDE, meet
 from rodwright.setout.carcass.box import blank
 from rodwright.setout.grip import grip
 from rodwright.setout.joints.meet import Meeting, find_meeting
-from rodwright.setout.joints.screws import SIDE
 from rodwright.setout.rod.front_and_back import PIN_EDGE, PINS, BackLines, screw_strip
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.setting import Setting
@@ -150,8 +149,12 @@ def _screw(bench: Bench, ref: str, back: str) -> None:
         return
     line = find_meeting(bench, ref, back)
     sizes = bench.sizes
-    fits = [each for each in sizes.screw_diameters[:2] if 2 * SIDE * each <= line.thickness + TOUCH]
-    if not fits or line.length < 2 * SIDE * fits[-1]:
+    fits = [
+        each
+        for each in sizes.screw_diameters[:2]
+        if 2 * SCREW_SIDE * each <= line.thickness + TOUCH
+    ]
+    if not fits or line.length < 2 * SCREW_SIDE * fits[-1]:
         _pin(bench, ref, back)
         return
     places = _spread(line.low, line.high, sizes)
@@ -191,7 +194,7 @@ def _fix_rim(bench: Bench, ref: str, back: str, free: bool) -> None:
     fixings: list[Fixing] = []
     if fits:
         carrier, panel = bench.parts[ref].bounds(), bench.parts[back].bounds()
-        in_from = SIDE * fits[-1]
+        in_from = SCREW_SIDE * fits[-1]
         beyond = panel.high[line.across] > carrier.high[line.across] + TOUCH
         across = line.right - in_from if beyond else line.left + in_from
         fixings = [_drill(bench, line, fits[-1], places, across)]

@@ -2,46 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from rodwright.setout.bench import DOWN, LEFT, X, Y, Z
+from rodwright.setout.inside import Carcass, Level, Upright
 from rodwright.setout.joints import make_joint
 from rodwright.setout.setting import Setting
 from rodwright.unit import Blank, Grain, Part, Placement, Role, Stock, Surface
-
-
-@dataclass(frozen=True, slots=True)
-class Upright:
-    """A side or divider as its neighbours see it: its ref and its two faces' x, in mm."""
-
-    ref: str
-    left: float
-    right: float
-
-
-@dataclass(frozen=True, slots=True)
-class Level:
-    """A top, bottom or row shelf as its neighbours see it: its ref and its two faces' z.
-
-    ``over`` says that it covers the ends of the sides, ``panel`` that it is no mere rail.
-    """
-
-    ref: str
-    low: float
-    high: float
-    over: bool = False
-    panel: bool = True
-
-
-@dataclass(frozen=True, slots=True)
-class Carcass:
-    """The box: sides, and top and bottom where there are any."""
-
-    left: Upright
-    right: Upright
-    bottom: Level | None
-    top: Level | None
-
 
 BOTH_FACES = (Surface.FACE, Surface.REVERSE)
 

@@ -4,27 +4,15 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from rodwright.setout.carcass.box import (
-    Level,
-    Upright,
-    blank,
-    level_placement,
-    upright_placement,
-)
+from rodwright.setout.carcass.box import blank, level_placement, upright_placement
+from rodwright.setout.carcass.division import divide
 from rodwright.setout.carcass.ends import ends_place, reaches
 from rodwright.setout.carcass.shelves import has_depth, lay_fixed
-from rodwright.setout.carcass.spaces import (
-    Member,
-    Space,
-    columns_of,
-    mid_rail,
-    mid_stile,
-    panel_front,
-    rows_of,
-)
-from rodwright.setout.joints import joint_of
-from rodwright.setout.rod.division import divide
-from rodwright.setout.setting import End, FrontEdge, Setting
+from rodwright.setout.carcass.spaces import columns_of, mid_rail, mid_stile, panel_front, rows_of
+from rodwright.setout.inside import Level, Member, Space, Upright
+from rodwright.setout.notes import End, FrontEdge
+from rodwright.setout.rod.reach import joint_of
+from rodwright.setout.setting import Setting
 from rodwright.unit import Part, Role
 from rodwright.wishes.models import BetweenSpec, DividersSpec, ShelvesSpec, SpaceSpec
 

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from rodwright.problems import KeyPath
-from rodwright.setout.carcass.spaces import Space
+from rodwright.setout.inside import Space
 from rodwright.setout.joints import make_joint
-from rodwright.setout.setting import End, Setting
+from rodwright.setout.notes import End
+from rodwright.setout.setting import Setting
 from rodwright.wishes.joints import JointSpec
 
 

@@ -6,12 +6,10 @@ from dataclasses import replace
 
 from rodwright.setout.carcass.columns_and_rows import lay_between_rows, lay_columns
 from rodwright.setout.carcass.shelves import lay_shelves
-from rodwright.setout.carcass.spaces import (
-    Space,
-    behind,
-    whole_space,
-)
-from rodwright.setout.setting import DoorSpace, DrawerSpace, Setting
+from rodwright.setout.carcass.spaces import behind, whole_space
+from rodwright.setout.inside import Space
+from rodwright.setout.notes import DoorSpace, DrawerSpace
+from rodwright.setout.setting import Setting
 from rodwright.wishes.doors import DoorsSpec
 from rodwright.wishes.models import SpaceSpec
 

@@ -14,15 +14,9 @@ from rodwright.geometry.halfspaces import Plane, beyond
 from rodwright.lengths import LengthUnit
 from rodwright.problems import KeyPath
 from rodwright.setout.bench import Bench
-from rodwright.setout.carcass.box import Upright
-from rodwright.setout.carcass.shelf_rows import (
-    PIN_USE,
-    PLATE_CLEAR,
-    PLATE_USE,
-    WEB,
-    ShelfRows,
-    hole_diameter,
-)
+from rodwright.setout.carcass.shelf_rows import PIN_USE, PLATE_CLEAR, PLATE_USE, WEB, hole_diameter
+from rodwright.setout.inside import Upright
+from rodwright.setout.notes import ShelfRows
 from rodwright.setout.setting import Setting
 from rodwright.unit import (
     Bevel,

@@ -6,14 +6,12 @@ Lengths in mm, unit frame unless said otherwise.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import floor
 
 from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit, from_inches
-from rodwright.problems import KeyPath
-from rodwright.setout.carcass.box import Upright
-from rodwright.setout.carcass.spaces import Space
+from rodwright.setout.inside import Space
+from rodwright.setout.notes import ShelfRows
 from rodwright.setout.setting import Setting
 from rodwright.wishes.models import ShelvesSpec
 from rodwright.wishes.shelf_holes import ShelfHolesSpec
@@ -40,34 +38,6 @@ PLATE_USE, PIN_USE = "hinge plate", "adjustable shelves"
 _MERGED = 20.0
 """Rows this near (mm) the line of a door's hinge plates are laid on it (common practice, no
 source)."""
-
-
-@dataclass(frozen=True, slots=True)
-class ShelfRows:
-    """The rows of one space: two on each of the faces that bound it.
-
-    ``heights`` are the z of the holes' centres from the bottom up, ``bearing`` the ones that
-    shelves rest on.  ``front`` and ``rear`` are the y of the two rows; ``where`` is the way
-    to ``wish``.
-    """
-
-    where: KeyPath
-    wish: ShelfHolesSpec
-    space: Space
-    heights: tuple[float, ...]
-    bearing: tuple[float, ...]
-    front: float
-    rear: float
-
-    @property
-    def uprights(self) -> tuple[Upright, Upright]:
-        """The uprights to the left and right of the space."""
-        return self.space.left, self.space.right
-
-    @property
-    def undersides(self) -> tuple[float, ...]:
-        """The z of the undersides of the shelves: half a pin above the holes' centres."""
-        return tuple(height + self.wish.diameter / 2 for height in self.bearing)
 
 
 def hole_diameter(wish: ShelfHolesSpec, unit: LengthUnit) -> float:

@@ -2,97 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
-from typing import Literal
 
-from rodwright.setout.carcass.box import Carcass, Level, Upright
+from rodwright.setout.inside import Carcass, Edge, Front, Level, Member, Space, Upright
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.trade.sizes import TradeSizes
 from rodwright.wishes.doors import DoorsSpec
 
-Edge = Literal["left", "right", "low", "high"]
-
-
 AIR = 2.0
 """Left between an inset door and what stands behind it, mm (common practice, no source)."""
-
-
-@dataclass(frozen=True, slots=True)
-class Front:
-    """The opening of a space, seen from the front: x and z in mm, unit frame.
-
-    It lies between the panels of the carcass, or between members of the face frame where
-    there are any.  ``plane`` is the y of the front of what surrounds it.  ``cover_left``
-    and its like are how far an overlay front may reach over what bounds it there: all of
-    an outer side or stile, half of what is shared with a neighbour, 0 where there is
-    nothing.  ``bare`` are the edges of a framed unit at which no frame member stands,
-    though there is something behind.
-    """
-
-    left: float
-    right: float
-    low: float
-    high: float
-    plane: float
-    cover_left: float
-    cover_right: float
-    cover_low: float
-    cover_high: float
-    bare: frozenset[Edge] = frozenset()
-
-    @property
-    def width(self) -> float:
-        """Clear width."""
-        return self.right - self.left
-
-    @property
-    def height(self) -> float:
-        """Clear height."""
-        return self.high - self.low
-
-
-@dataclass(frozen=True, slots=True)
-class Space:
-    """A clear space: its bounds in mm (x and z, unit frame) and what stands around it.
-
-    ``setback`` is the y that its contents stay behind; ``closed`` says that an inset door
-    stands before them, ``covered`` that an overlay door lies over their front; ``plates`` is
-    the y of the holes for the plates of such a door's concealed hinges.
-    """
-
-    left: Upright
-    right: Upright
-    low: float
-    high: float
-    floor: Level | None
-    ceiling: Level | None
-    front: Front
-    setback: float = 0.0
-    closed: bool = False
-    covered: bool = False
-    plates: float | None = None
-
-    @property
-    def width(self) -> float:
-        """Clear width."""
-        return self.right.left - self.left.right
-
-    @property
-    def height(self) -> float:
-        """Clear height."""
-        return self.high - self.low
-
-
-@dataclass(frozen=True, slots=True)
-class Member:
-    """A mid stile or mid rail of the face frame: its outline (x and z, unit frame, mm)."""
-
-    kind: Literal["stile", "rail"]
-    left: float
-    right: float
-    low: float
-    high: float
 
 
 def behind(wish: DoorsSpec, front_plane: float, thickness: float, sizes: TradeSizes) -> float:

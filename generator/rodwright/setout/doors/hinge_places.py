@@ -11,12 +11,12 @@ from rodwright.geometry.halfspaces import Plane
 from rodwright.geometry.nearby import Nearby
 from rodwright.lengths import LengthUnit
 from rodwright.setout.bench import Bench
-from rodwright.setout.carcass.box import Upright
-from rodwright.setout.carcass.shelf_rows import PLATE_CLEAR, ShelfRows, hole_diameter
-from rodwright.setout.carcass.spaces import Space
+from rodwright.setout.carcass.shelf_rows import PLATE_CLEAR, hole_diameter
 from rodwright.setout.doors.panel import Outline
+from rodwright.setout.inside import Space, Upright
+from rodwright.setout.notes import ShelfRows
+from rodwright.setout.rod.slope_lines import height_at
 from rodwright.setout.setting import Setting
-from rodwright.setout.slope.lines import height_at
 from rodwright.unit import (
     CARRIES_HINGES,
     LEVELS,

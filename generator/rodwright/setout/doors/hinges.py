@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from rodwright.amounts import format_weight
 from rodwright.geometry import TOUCH
-from rodwright.setout.carcass.spaces import Space
 from rodwright.setout.doors.butt_hinges import butts
 from rodwright.setout.doors.cup_hinges import cups
 from rodwright.setout.doors.hinge_places import Around, Hinge, Hung
+from rodwright.setout.inside import Space
 from rodwright.setout.setting import Setting
 from rodwright.unit import JointKind, Part, Swing
 from rodwright.wishes.doors import DoorsSpec, HingeSpec

@@ -9,14 +9,14 @@ from rodwright.geometry import TOUCH
 from rodwright.setout import looks
 from rodwright.setout.bench import FORWARD, LEFT, Y, Z
 from rodwright.setout.boards import bumpers
-from rodwright.setout.carcass.spaces import Front, Space
 from rodwright.setout.doors.framed_panel import set_out_framed
 from rodwright.setout.doors.hinge_places import Around, Hung, surroundings
 from rodwright.setout.doors.hinges import hang
 from rodwright.setout.doors.panel import Outline
 from rodwright.setout.handles import handle_fixings
+from rodwright.setout.inside import Front, Space
+from rodwright.setout.rod.slope_lines import door_plane
 from rodwright.setout.setting import Setting
-from rodwright.setout.slope.lines import door_plane
 from rodwright.unit import Blank, Grain, Part, Placement, Role, Stock, Surface, Swing
 from rodwright.wishes.doors import DoorsSpec, HandleSpec
 

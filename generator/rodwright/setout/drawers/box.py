@@ -14,7 +14,8 @@ from rodwright.problems import Problems
 from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Y, Z
 from rodwright.setout.boards import lay_board, meet, screw_on
 from rodwright.setout.carcass.box import BOTH_FACES
-from rodwright.setout.joints import make_joint, reach
+from rodwright.setout.joints import make_joint
+from rodwright.setout.rod.reach import reach
 from rodwright.setout.rod.sizes import handy
 from rodwright.setout.setting import Setting
 from rodwright.unit import JointKind, Role, Stock

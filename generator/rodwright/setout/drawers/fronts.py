@@ -8,8 +8,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from rodwright.geometry import TOUCH
-from rodwright.setout.carcass.spaces import Space
-from rodwright.setout.rod.division import divide
+from rodwright.setout.carcass.division import divide
+from rodwright.setout.inside import Space
 from rodwright.setout.setting import Setting
 from rodwright.unit import Stock
 from rodwright.wishes.drawers import DrawersSpec

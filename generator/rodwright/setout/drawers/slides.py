@@ -11,9 +11,8 @@ from math import floor
 from rodwright.geometry import TOUCH, Box
 from rodwright.setout.bench import NOWHERE, Y, Z
 from rodwright.setout.boards import lay_board, refs_of, screw_on
-from rodwright.setout.carcass.box import Upright
-from rodwright.setout.carcass.spaces import Space
 from rodwright.setout.grip import grip
+from rodwright.setout.inside import Space, Upright
 from rodwright.setout.setting import Setting
 from rodwright.unit import Fixing, JointKind, Role
 from rodwright.wishes.drawers import SlidesSpec

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rodwright.setout.bench import FORWARD, LEFT, X, Z
 from rodwright.setout.boards import meet
-from rodwright.setout.carcass.spaces import Front
+from rodwright.setout.inside import Front
 from rodwright.setout.rod.front_and_back import LippingLines, hidden_by_frame
 from rodwright.setout.setting import Setting
 from rodwright.unit import FACE_FRAME, UPRIGHTS, Blank, Grain, JointKind, Part, Placement, Role

@@ -7,9 +7,9 @@ from itertools import combinations
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.setout.bench import DOWN, FORWARD, LEFT, Bench, X, Z
-from rodwright.setout.carcass.spaces import Edge, Member
 from rodwright.setout.frame.fixing import carcass_joint, member_joint
 from rodwright.setout.grip import grip
+from rodwright.setout.inside import Edge, Member
 from rodwright.setout.rod.front_and_back import FrameLines
 from rodwright.setout.setting import Setting
 from rodwright.unit import (

@@ -2,18 +2,15 @@
 
 A part that comes to another (the *second*) meets a face, edge or end of it (the *first*)
 with its end, edge or face.  Both are laid on the bench beforehand, the second reaching
-:func:`reach` mm into the first; :func:`make_joint` cuts both and joins them.  All lengths in
-mm, unit frame.
+as far into the first as :mod:`rodwright.setout.rod.reach` says; :func:`make_joint` cuts both and
+joins them.  All lengths in mm, unit frame.
 """
 
 from __future__ import annotations
 
 from collections.abc import Collection
-from typing import Literal
 
 from rodwright.geometry import Box
-from rodwright.problems import KeyPath, Problems
-from rodwright.setout.bench import Bench
 from rodwright.setout.joints.dowels import dowelled
 from rodwright.setout.joints.housed import housed, note, rebated, tongue_of, tongued
 from rodwright.setout.joints.knock_down import knock_down
@@ -21,33 +18,11 @@ from rodwright.setout.joints.meet import Work, find_meeting
 from rodwright.setout.joints.mitred import mitred
 from rodwright.setout.joints.screws import pocket_screwed, screwed
 from rodwright.setout.joints.slots import biscuited, loose_tenoned
-from rodwright.setout.rod.sizes import handy
 from rodwright.setout.setting import Setting
 from rodwright.unit import JointKind
-from rodwright.wishes.joints import JointSpec, JointWord
+from rodwright.wishes.joints import JointSpec
 
-__all__ = ["joint_of", "make_joint", "reach", "KeyPath", "Problems", "Bench"]
-
-
-def joint_of(word: JointWord) -> JointSpec:
-    """The joint of this name with its usual figures."""
-    return JointSpec.model_validate({"joint": word})
-
-
-def reach(wish: JointSpec, first_thickness: float, unit: Literal["mm", "in"]) -> float:
-    """How far (mm) the second part reaches into the first, which is so thick there.
-
-    As far as is wished; else about a third of the thickness in housings and for tongues, half
-    in rebates (common practice, no source), all of it in a mitred corner, and nothing in
-    other joints.
-    """
-    if wish.joint == "mitred":
-        return first_thickness
-    if wish.joint not in ("housed", "rebated", "tongued"):
-        return 0.0
-    if wish.depth is not None:
-        return wish.depth
-    return handy(first_thickness / (2 if wish.joint == "rebated" else 3), unit)
+__all__ = ["make_joint"]
 
 
 def make_joint(

@@ -6,6 +6,7 @@ from math import cos, radians, sin, tan
 
 from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit, from_inches
+from rodwright.setout.boards import SCREW_SIDE
 from rodwright.setout.grip import grip
 from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
@@ -13,9 +14,6 @@ from rodwright.unit import Fixing, JointKind, Part, PocketHole, Surface
 
 HOLD = 7.0
 """How far a screw goes into the second part, in diameters (common practice, no source)."""
-SIDE = 2.0
-"""Least distance from a screw's middle to the face of the edge it goes into, in diameters
-(common practice, no source)."""
 POCKET_ANGLE = 15.0
 """Between a pocket and the face, degrees (common practice, no source)."""
 POCKET_DIAMETER: dict[LengthUnit, float] = {"mm": 9.5, "in": from_inches("3/8")}
@@ -45,27 +43,27 @@ def screwed(work: Work) -> None:
     """
     m, wish, sizes = work.meeting, work.wish, work.bench.sizes
     thinnest = sizes.screw_diameters[0]
-    least = 2 * SIDE * thinnest
+    least = 2 * SCREW_SIDE * thinnest
     usual = [d for d in sizes.screw_diameters if d <= m.thickness * sizes.of_edge + TOUCH]
     diameter = wish.diameter or max(usual, default=thinnest)
-    if m.thickness / 2 < SIDE * diameter - TOUCH:
+    if m.thickness / 2 < SCREW_SIDE * diameter - TOUCH:
         work.refuse(
             "diameter",
             f"{work.say(diameter)} screws in the middle of an edge {work.say(m.thickness)} thick "
-            f"are nearer to its faces than {SIDE:g} diameters",
-            f"Use thinner screws, or an edge {work.at_least(2 * SIDE * diameter)} thick."
+            f"are nearer to its faces than {SCREW_SIDE:g} diameters",
+            f"Use thinner screws, or an edge {work.at_least(2 * SCREW_SIDE * diameter)} thick."
             if diameter > thinnest
             else f"Use an edge {work.at_least(least)} thick at least, or another joint.",
         )
         return
     bounds = work.first.bounds()
     beside = min(m.middle - bounds.low[m.across], bounds.high[m.across] - m.middle)
-    if beside < SIDE * diameter - TOUCH:
+    if beside < SCREW_SIDE * diameter - TOUCH:
         work.refuse(
             "diameter",
             f"{work.say(diameter)} screws would go through {work.first.name.lower()} "
             f"{work.say(beside)} from its edge",
-            f"Keep them {work.at_least(SIDE * diameter)} from it: use thinner screws.",
+            f"Keep them {work.at_least(SCREW_SIDE * diameter)} from it: use thinner screws.",
         )
         return
     length = _length(work, diameter)

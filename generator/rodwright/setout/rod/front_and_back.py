@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.problems import Problems
-from rodwright.setout.joints.screws import SIDE
+from rodwright.setout.boards import SCREW_SIDE
 from rodwright.setout.rod.sizes import handy
 from rodwright.trade.sizes import TradeSizes, trade_sizes
 from rodwright.unit import Stock
@@ -78,7 +78,7 @@ source)."""
 
 def screw_strip(diameter: float, sizes: TradeSizes) -> float:
     """How much (mm) of a back has to lie in a rebate to be screwed there."""
-    return SIDE * diameter + sizes.clearance(diameter) / 2 + SCREW_RIM
+    return SCREW_SIDE * diameter + sizes.clearance(diameter) / 2 + SCREW_RIM
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,7 +11,6 @@ from typing import Literal
 
 from rodwright.opening.survey import measure, standing, usable
 from rodwright.problems import Problems
-from rodwright.setout.joints import joint_of, reach
 from rodwright.setout.rod.front_and_back import (
     BackLines,
     FrameLines,
@@ -20,6 +19,7 @@ from rodwright.setout.rod.front_and_back import (
     frame_lines,
     lipping_lines,
 )
+from rodwright.setout.rod.reach import joint_of, reach
 from rodwright.setout.rod.sizes import (
     base_height,
     handy,

@@ -15,9 +15,9 @@ from rodwright.setout.edges.lipping import strip_blank
 from rodwright.setout.frame.fixing import carcass_joint, member_joint
 from rodwright.setout.grip import grip
 from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.rod.slope_lines import SlopeLines, height_at
 from rodwright.setout.setting import Setting
 from rodwright.setout.slope.clipping import cut_back, planes_of
-from rodwright.setout.slope.lines import SlopeLines, height_at
 from rodwright.unit import (
     FACE_FRAME,
     PANELS,

@@ -15,9 +15,9 @@ from rodwright.geometry.halfspaces import Plane, beyond, moved, patch, vertices
 from rodwright.problems import KeyPath
 from rodwright.setout.bench import Bench
 from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.rod.slope_lines import SlopeLines, door_plane, height_at
 from rodwright.setout.setting import Setting
 from rodwright.setout.slope.clipping import cut_back, planes_of
-from rodwright.setout.slope.lines import SlopeLines, door_plane, height_at
 from rodwright.unit import (
     BASE,
     DOORS,

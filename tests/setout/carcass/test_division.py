@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from kit.specs import setting_from
 from rodwright.problems import Problems, ProblemsError
-from rodwright.setout.rod.division import divide, shelf_heights
+from rodwright.setout.carcass.division import divide, shelf_heights
 from rodwright.wishes.fields import Share
 from rodwright.wishes.models import ShelvesSpec
 

@@ -1,0 +1,103 @@
+"""What a pass of the set-out leaves for later ones, besides the parts on the bench."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from rodwright.problems import KeyPath
+from rodwright.setout.inside import Carcass, Front, Member, Space, Upright
+from rodwright.wishes.doors import DoorsSpec
+from rodwright.wishes.drawers import DrawersSpec
+from rodwright.wishes.joints import JointSpec
+from rodwright.wishes.shelf_holes import ShelfHolesSpec
+
+
+@dataclass(frozen=True, slots=True)
+class ShelfRows:
+    """The rows of one space: two on each of the faces that bound it.
+
+    ``heights`` are the z of the holes' centres from the bottom up, ``bearing`` the ones that
+    shelves rest on.  ``front`` and ``rear`` are the y of the two rows; ``where`` is the way
+    to ``wish``.
+    """
+
+    where: KeyPath
+    wish: ShelfHolesSpec
+    space: Space
+    heights: tuple[float, ...]
+    bearing: tuple[float, ...]
+    front: float
+    rear: float
+
+    @property
+    def uprights(self) -> tuple[Upright, Upright]:
+        """The uprights to the left and right of the space."""
+        return self.space.left, self.space.right
+
+    @property
+    def undersides(self) -> tuple[float, ...]:
+        """The z of the undersides of the shelves: half a pin above the holes' centres."""
+        return tuple(height + self.wish.diameter / 2 for height in self.bearing)
+
+
+@dataclass(frozen=True, slots=True)
+class End:
+    """An end to be jointed to what carries it (refs), and the place of its joint in the spec."""
+
+    joint: JointSpec
+    carrier: str
+    ref: str
+    where: KeyPath
+    layers: tuple[str, ...] = ()
+    stopped: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class FrontEdge:
+    """A level front edge inside: the parts behind it (refs, layer by layer), the uprights they
+    stand between, and the opening they show in."""
+
+    refs: tuple[str, ...]
+    between: tuple[Upright, Upright]
+    front: Front
+
+
+@dataclass(frozen=True, slots=True)
+class DoorSpace:
+    """A space that doors are wished before, and their place in the spec."""
+
+    space: Space
+    wish: DoorsSpec
+    where: KeyPath
+
+
+@dataclass(frozen=True, slots=True)
+class DrawerSpace:
+    """A space that drawers are wished in, and their place in the spec."""
+
+    space: Space
+    wish: DrawersSpec
+    where: KeyPath
+
+
+@dataclass(slots=True)
+class Notes:
+    """What a step leaves for later ones besides the parts on the bench; it is only added to."""
+
+    carcass: Carcass | None = None
+    ends: list[End] = field(default_factory=list)
+    """Ends inside that are to be jointed."""
+    dividers: list[tuple[Upright, Space]] = field(default_factory=list)
+    """Each with the space that it divides."""
+    edges: list[FrontEdge] = field(default_factory=list)
+    """The front edges of shelves and of rails between rows."""
+    members: list[Member] = field(default_factory=list)
+    """Mid stiles and mid rails of the face frame."""
+    rows: list[ShelfRows] = field(default_factory=list)
+    """Rows of holes for adjustable shelves."""
+    loose: list[tuple[str, float]] = field(default_factory=list)
+    """Refs of what adjustable shelves are made of, and the play (mm) each has."""
+    drawers: list[DrawerSpace] = field(default_factory=list)
+    doors: list[DoorSpace] = field(default_factory=list)
+    slabs: dict[str, DoorsSpec] = field(default_factory=dict)
+    """The wishes of doors that are one piece, by their refs."""
