@@ -1,14 +1,32 @@
-"""`rodwright schema`: the spec language as a JSON Schema."""
+"""`rodwright schema`: what a spec file, or `unit.json`, looks like, as a JSON Schema."""
 
 from __future__ import annotations
+
+from enum import StrEnum
+from typing import Annotated
+
+import typer
 
 from rodwright_cli.console import say
 
 
-def schema() -> None:
-    """Print the JSON Schema of a spec file, for editors that complete and check as you type."""
+class Document(StrEnum):
+    """What there is a schema of."""
+
+    SPEC = "spec"
+    UNIT = "unit"
+
+
+def schema(
+    of: Annotated[
+        Document, typer.Argument(help="A spec file, or the `unit.json` of a build.")
+    ] = Document.SPEC,
+) -> None:
+    """Print the JSON Schema of a spec file, for editors that complete and check as you type, or of
+    `unit.json`, for programs that read it."""
     import json
 
     import rodwright
 
-    say(json.dumps(rodwright.spec_schema(), indent=2, ensure_ascii=False))
+    schemas = {Document.SPEC: rodwright.spec_schema, Document.UNIT: rodwright.unit_schema}
+    say(json.dumps(schemas[of](), indent=2, ensure_ascii=False))

@@ -12,6 +12,8 @@ from rodwright.handover.lists import hardware_list as hardware_list
 from rodwright.handover.lists import parts_list as parts_list
 from rodwright.handover.totals import StockTotal as StockTotal
 from rodwright.handover.totals import stock_totals as stock_totals
+from rodwright.handover.unit_json import read_unit as read_unit
+from rodwright.handover.unit_json import unit_schema as unit_schema
 from rodwright.jobs.build import Build as Build
 from rodwright.jobs.build import build as build
 from rodwright.jobs.survey import SurveySheet as SurveySheet

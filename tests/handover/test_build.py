@@ -21,7 +21,7 @@ from rodwright.checks.rules import Rule
 from rodwright.handover import BUILD_FILES, write_build
 from rodwright.handover.names import file_paths, slug
 from rodwright.handover.products import products
-from rodwright.handover.unit_json import read_unit_json
+from rodwright.handover.unit_json import read_unit
 from rodwright.jobs.build import build
 from rodwright.jobs.new import model_names, model_path
 from rodwright.lengths import from_inches
@@ -60,7 +60,7 @@ def test_every_row_of_the_list_has_its_files_and_the_model_reads_back(tmp_path: 
     with (tmp_path / "out" / "parts-list.csv").open(encoding="utf-8-sig", newline="") as file:
         refs = [row["refs"].split(", ")[0] for row in csv.DictReader(file)]
     assert [stem.split("/")[1].split("-")[0] for stem in STEMS] == refs
-    assert read_unit_json(tmp_path / "out" / "unit.json") == laid_unit(bookcase())
+    assert read_unit(tmp_path / "out" / "unit.json") == laid_unit(bookcase())
 
 
 def test_hardware_has_a_list_when_there_are_any(tmp_path: Path) -> None:

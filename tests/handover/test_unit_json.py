@@ -4,22 +4,27 @@ from __future__ import annotations
 
 import json
 import math
+from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from jsonschema import Draft202012Validator
 
 from kit.samples import bookcase, worked_part
+from kit.specs import unit_from
+from kit.wishes import Wish, wishes
 from rodwright.geometry import Box
 from rodwright.handover.lists import like_parts
 from rodwright.handover.shop_part import shop_part
-from rodwright.handover.unit_json import read_unit_json, unit_json
+from rodwright.handover.unit_json import read_unit, unit_json, unit_schema
 from rodwright.jobs.new import model_names, model_path
 from rodwright.mass import unit_weight
-from rodwright.problems import ProblemsError
+from rodwright.problems import KeyPath, ProblemsError
 from rodwright.setout import set_out_unit
 from rodwright.unit import (
     Bevel,
@@ -54,6 +59,8 @@ from rodwright.unit import (
 )
 from rodwright.unit.laid import laid_unit
 from rodwright.wishes import read_spec
+
+VALIDATOR = Draft202012Validator(unit_schema())
 
 
 def full_unit() -> Unit:
@@ -90,7 +97,7 @@ def full_unit() -> Unit:
 def test_what_is_written_reads_back_equal(unit: Unit, tmp_path: Path) -> None:
     path = tmp_path / "unit.json"
     path.write_bytes(unit_json(unit))
-    assert read_unit_json(path) == unit
+    assert read_unit(path) == unit
 
 
 @pytest.mark.parametrize("name", model_names())
@@ -98,7 +105,7 @@ def test_every_ready_model_reads_back_equal(name: str, tmp_path: Path) -> None:
     unit = set_out_unit(read_spec(model_path(name)).spec)
     path = tmp_path / "unit.json"
     path.write_bytes(unit_json(unit))
-    assert read_unit_json(path) == unit
+    assert read_unit(path) == unit
 
 
 # Any finite figures and any text that UTF-8 can hold, on blanks that keep some wood.
@@ -183,7 +190,7 @@ def units(draw: st.DrawFn) -> Unit:
 def test_any_unit_reads_back_equal(unit: Unit, tmp_path_factory: pytest.TempPathFactory) -> None:
     path = tmp_path_factory.getbasetemp() / "any-unit.json"
     path.write_bytes(unit_json(unit))
-    assert read_unit_json(path) == unit
+    assert read_unit(path) == unit
 
 
 def test_the_document_says_what_its_figures_mean() -> None:
@@ -225,7 +232,7 @@ def test_a_document_from_before_there_were_motions_still_reads(tmp_path: Path) -
             del fixing["size"], fixing["pilot"]
     path = tmp_path / "unit.json"
     path.write_text(json.dumps(document))
-    assert read_unit_json(path) == bookcase()
+    assert read_unit(path) == bookcase()
 
 
 @pytest.mark.parametrize("name", model_names())
@@ -290,19 +297,159 @@ def test_other_files_are_refused_in_plain_words(
     path = tmp_path / "unit.json"
     path.write_bytes(content)
     with pytest.raises(ProblemsError, match=message):
-        read_unit_json(path)
+        read_unit(path)
 
 
 def test_a_working_of_no_known_kind_is_refused(tmp_path: Path) -> None:
     path = tmp_path / "unit.json"
     path.write_bytes(unit_json(bookcase()).replace(b'"housing"', b'"carving"'))
     with pytest.raises(ProblemsError, match="carving"):
-        read_unit_json(path)
+        read_unit(path)
 
 
 def test_a_file_that_isnt_there(tmp_path: Path) -> None:
     with pytest.raises(ProblemsError, match="can't be read: No such file"):
-        read_unit_json(tmp_path / "unit.json")
+        read_unit(tmp_path / "unit.json")
+
+
+# --- the schema --------------------------------------------------------------------------
+
+SCHEMA = Path(__file__).parents[2] / "docs" / "unit.schema.json"
+
+
+def test_the_published_schema_is_current() -> None:
+    """If not: rodwright schema unit > docs/unit.schema.json."""
+    assert json.loads(SCHEMA.read_text(encoding="utf-8")) == unit_schema()
+
+
+def test_the_schema_is_one() -> None:
+    assert unit_schema()["$schema"] == "https://json-schema.org/draft/2020-12/schema"
+    Draft202012Validator.check_schema(unit_schema())
+
+
+@pytest.mark.parametrize("name", model_names())
+def test_every_ready_model_is_as_the_schema_says(name: str) -> None:
+    document = json.loads(unit_json(set_out_unit(read_spec(model_path(name)).spec)))
+    assert [each.message for each in VALIDATOR.iter_errors(document)] == []
+
+
+def test_the_schema_describes_every_key_of_a_document() -> None:
+    """And no other: a unit with something in every field has them all."""
+    document = json.loads(unit_json(full_unit()))
+    assert list(document) == list(unit_schema()["properties"])
+    part = unit_schema()["$defs"]["Part"]
+    assert set(document["parts"][0]) == set(part["properties"]) == set(part["required"])
+
+
+@pytest.mark.parametrize(
+    ("way", "value"),
+    [
+        (("parts", 0, "workings", 0, "kind"), "carving"),
+        (("parts", 0, "workings", 0, "depth"), "deep"),
+        (("parts", 0, "matrix"), None),
+        (("stocks", "ash", "kind"), "log"),
+        (("envelope", "low"), [0.0, 0.0]),
+    ],
+)
+def test_the_schema_refuses_what_isnt_such_a_document(way: KeyPath, value: object) -> None:
+    document = json.loads(unit_json(full_unit()))
+    _put(document, way, value)
+    assert not VALIDATOR.is_valid(document)
+
+
+# --- documents that were tampered with -----------------------------------------------------
+
+
+def _put(document: Any, way: KeyPath, value: object) -> None:
+    *inner, last = way
+    for step in inner:
+        document = document[step]
+    document[last] = value
+
+
+def _ways(value: Any, way: KeyPath = ()) -> Iterator[KeyPath]:
+    inside = value.items() if isinstance(value, dict) else enumerate(value)
+    for step, each in inside:
+        yield (*way, step)
+        if isinstance(each, dict | list):
+            yield from _ways(each, (*way, step))
+
+
+ANYTHING = st.recursive(
+    st.none() | st.booleans() | st.integers() | st.floats() | st.text(max_size=6)
+    | st.sampled_from(["oak", "case", "mm", "face", "housing", 10**400, "\ud800"]),
+    lambda inner: st.lists(inner, max_size=3) | st.dictionaries(st.text(max_size=4), inner,
+                                                                max_size=3),
+    max_leaves=5,
+)  # fmt: skip
+DOCUMENT = unit_json(full_unit())
+WAYS = sorted(_ways(json.loads(DOCUMENT)), key=str)
+
+
+@settings(max_examples=300)
+@given(way=st.sampled_from(WAYS), value=ANYTHING | st.just("leave it out"))
+def test_what_was_tampered_with_is_a_unit_still_or_told(
+    way: KeyPath, value: object, tmp_path_factory: pytest.TempPathFactory
+) -> None:
+    document = json.loads(DOCUMENT)
+    if value == "leave it out":
+        *above, last = way
+        holder = document
+        for step in above:
+            holder = holder[step]
+        del holder[last]
+    else:
+        _put(document, way, value)
+    path = tmp_path_factory.getbasetemp() / "tampered.json"
+    path.write_text(json.dumps(document), encoding="utf-8")
+    try:
+        assert isinstance(read_unit(path), Unit)
+    except ProblemsError as error:
+        assert all(str(path) in problem.message for problem in error.problems)
+
+
+@pytest.mark.parametrize(
+    ("way", "value", "told"),
+    [
+        (("parts", 1, "workings", 0, "width"), "wide", "`parts[1].workings[0].width`: "),
+        (("parts", 0, "blank", "stock"), "teak", "`parts[0].blank.stock`: No stock is called"),
+        (("stocks", "ash", "density"), None, "`stocks.ash.density`: "),
+        (("parts", 1, "ref"), "X1", "two parts of a unit have the same ref"),
+        (("parts", 0, "placement", "origin", 2), float("inf"), "Figures should be finite"),
+        (("parts",), {}, "`parts`: Input should be a valid"),
+        (("stocks",), [], "`stocks`: Input should be"),
+        (("opening", "shape"), {"front": [[0, 0]]}, "`opening.shape.front"),
+    ],
+)
+def test_where_a_document_is_wrong(way: KeyPath, value: object, told: str, tmp_path: Path) -> None:
+    document = json.loads(DOCUMENT)
+    _put(document, way, value)
+    path = tmp_path / "unit.json"
+    path.write_text(json.dumps(document), encoding="utf-8")
+    with pytest.raises(ProblemsError) as caught:
+        read_unit(path)
+    assert told in str(caught.value)
+
+
+def test_what_is_read_is_written_again_alike(tmp_path: Path) -> None:
+    path = tmp_path / "unit.json"
+    path.write_bytes(DOCUMENT)
+    assert unit_json(read_unit(path)) == DOCUMENT
+
+
+@settings(max_examples=30)
+@given(wish=wishes())
+def test_the_unit_of_any_wish_reads_back_equal(
+    wish: Wish, tmp_path_factory: pytest.TempPathFactory
+) -> None:
+    try:
+        unit = unit_from("unit: mm\n", **wish)
+    except ProblemsError:
+        return
+    path = tmp_path_factory.getbasetemp() / "wished.json"
+    path.write_bytes(unit_json(unit))
+    assert read_unit(path) == unit
+    assert VALIDATOR.is_valid(json.loads(path.read_bytes()))
 
 
 def test_an_opening_from_before_its_walls_were_lines(tmp_path: Path) -> None:
@@ -315,7 +462,7 @@ def test_an_opening_from_before_its_walls_were_lines(tmp_path: Path) -> None:
     shape["front"] = shape["front"]["corners"]
     path = tmp_path / "unit.json"
     path.write_text(json.dumps(document), encoding="utf-8")
-    found = read_unit_json(path).opening
+    found = read_unit(path).opening
     assert found is not None and found.shape is not None
     assert found.readings is None
     assert found.shape.front == OpeningPlane.straight(unit.opening.shape.front.corners)

@@ -13,7 +13,7 @@ from hypothesis import given
 from kit.samples import worked_part
 from kit.specs import unit_from
 from kit.strategies import shapes
-from rodwright.handover.unit_json import read_unit_json, unit_json
+from rodwright.handover.unit_json import read_unit, unit_json
 from rodwright.handover.working_names import working_names
 from rodwright.jobs.new import model_names, model_path
 from rodwright.unit import (
@@ -117,12 +117,12 @@ def test_a_use_is_no_difference_and_goes_into_the_document(tmp_path: Path) -> No
     document = json.loads(unit_json(Unit("One", part.bounds(), (part,))))
     path = tmp_path / "unit.json"
     path.write_text(json.dumps(document))
-    [read] = read_unit_json(path).parts[0].workings
+    [read] = read_unit(path).parts[0].workings
     assert isinstance(read, Hole)
     assert read.use == "adjustable shelves"
     # As it was before workings said what they are for.
     del document["parts"][0]["workings"][0]["use"]
     path.write_text(json.dumps(document))
-    [read] = read_unit_json(path).parts[0].workings
+    [read] = read_unit(path).parts[0].workings
     assert isinstance(read, Hole)
     assert read.use == ""

@@ -8,11 +8,10 @@ import numpy as np
 import pytest
 
 from kit.specs import unit_from
-from rodwright.geometry import Box
 from rodwright.mass import unit_weight
 from rodwright.pictures.bodies import bodies_of, standing_facets
 from rodwright.pictures.opened import opened
-from rodwright.unit import Fitting, Rod, Unit
+from rodwright.unit import Block, Fitting, Rod, Unit
 from rodwright.unit.laid import laid_unit
 
 CUPBOARD = """
@@ -56,7 +55,7 @@ def test_a_handle_stands_before_its_front(spec: str, spacing: int, shapes: int) 
 def test_hinges_lie_inside_while_doors_are_shut() -> None:
     unit = unit_from(CUPBOARD.replace("HOLES", "0"))
     inner = [each for each in unit.fittings if each.inner]
-    arms = [each for each in inner if isinstance(each.shapes[0], Box)]
+    arms = [each for each in inner if isinstance(each.shapes[0], Block)]
     cups = [each for each in inner if isinstance(each.shapes[0], Rod)]
     assert len(arms) == len(cups) >= 4
     left, right = (unit.part(ref).bounds() for ref in ("SD1", "SD2"))

@@ -14,7 +14,7 @@ from kit.specs import unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Severity
 from rodwright.checks.rules import Rule
-from rodwright.handover.unit_json import read_unit_json, unit_json
+from rodwright.handover.unit_json import read_unit, unit_json
 from rodwright.unit import Unit
 from rodwright.unit.way import Corner, Doorway, Mouth, Skirting, WayIn
 from rodwright.way.body import body_of, niche_of, straight_in
@@ -161,7 +161,7 @@ def test_unit_json_reads_back_with_a_way_in(tmp_path: Path) -> None:
     path = tmp_path / "unit.json"
     for unit in (replace(bookcase(), way_in=way), replace(bookcase(), way_in=WayIn())):
         path.write_bytes(unit_json(unit))
-        assert read_unit_json(path) == unit
+        assert read_unit(path) == unit
 
 
 def test_unit_json_from_before_there_was_a_way_in(tmp_path: Path) -> None:
@@ -169,7 +169,7 @@ def test_unit_json_from_before_there_was_a_way_in(tmp_path: Path) -> None:
     del document["way_in"]
     path = tmp_path / "unit.json"
     path.write_text(json.dumps(document), encoding="utf-8")
-    assert read_unit_json(path) == bookcase()
+    assert read_unit(path) == bookcase()
 
 
 CUPBOARD = """

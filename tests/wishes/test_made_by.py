@@ -9,7 +9,7 @@ import pytest
 from pydantic import ValidationError
 
 from kit.specs import spec_from, unit_from
-from rodwright.handover.unit_json import read_unit_json, unit_json
+from rodwright.handover.unit_json import read_unit, unit_json
 from rodwright.setout import set_out_unit
 from rodwright.wishes import read_spec
 
@@ -33,7 +33,7 @@ def test_what_is_given_reaches_the_unit_and_its_document(tmp_path: Path) -> None
     assert (unit.author, unit.organisation, unit.date) == ("Zoë Carr", "Carr & Sons", "2026-05-31")
     path = tmp_path / "unit.json"
     path.write_bytes(unit_json(unit))
-    assert read_unit_json(path) == unit
+    assert read_unit(path) == unit
 
 
 def test_a_document_from_before_is_read_as_nobodys(tmp_path: Path) -> None:
@@ -42,7 +42,7 @@ def test_a_document_from_before_is_read_as_nobodys(tmp_path: Path) -> None:
         del document[key]
     path = tmp_path / "unit.json"
     path.write_text(json.dumps(document))
-    assert read_unit_json(path).date == ""
+    assert read_unit(path).date == ""
 
 
 @pytest.mark.parametrize(

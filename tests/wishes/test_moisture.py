@@ -9,7 +9,7 @@ import pytest
 from pydantic import ValidationError
 
 from kit.specs import spec_from, unit_from
-from rodwright.handover.unit_json import read_unit_json, unit_json
+from rodwright.handover.unit_json import read_unit, unit_json
 
 CASE = "size: {width: 600, height: 800, depth: 300}\n"
 
@@ -23,7 +23,7 @@ def test_given_contents_reach_the_unit_and_its_document(tmp_path: Path) -> None:
     assert unit.moisture == (8.0, 13.5)
     path = tmp_path / "unit.json"
     path.write_bytes(unit_json(unit))
-    assert read_unit_json(path) == unit
+    assert read_unit(path) == unit
     assert json.loads(path.read_text())["measures"]["moisture"].startswith("%")
 
 
@@ -32,7 +32,7 @@ def test_a_document_without_them_is_read_as_of_a_heated_room(tmp_path: Path) -> 
     del document["moisture"]
     path = tmp_path / "unit.json"
     path.write_text(json.dumps(document))
-    assert read_unit_json(path).moisture == (6.0, 12.0)
+    assert read_unit(path).moisture == (6.0, 12.0)
 
 
 @pytest.mark.parametrize(

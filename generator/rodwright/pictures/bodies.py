@@ -21,7 +21,7 @@ from rodwright.pictures.camera import Array, Camera
 from rodwright.pictures.facets import Facets, as_one, facets_of, mouth, place
 from rodwright.solids import solid_of
 from rodwright.solids.meshes import mesh_of
-from rodwright.unit import Grain, Hole, Part, Rod, ShapeKey, Unit
+from rodwright.unit import Block, Grain, Hole, Part, Rod, ShapeKey, Unit
 
 SMALL_HOLE = 15.0
 """Holes up to this diameter (mm) are pictured by their mouths alone: hundreds of drilled
@@ -97,10 +97,10 @@ def pictured(shape: ShapeKey) -> tuple[Solid, Facets]:
 
 
 @lru_cache(maxsize=4096)
-def _bought(shape: Box | Rod) -> tuple[Solid, Facets]:
+def _bought(shape: Block | Rod) -> tuple[Solid, Facets]:
     """The solid and facets of a bought-in piece's shape."""
-    if isinstance(shape, Box):
-        solid = Solid.makeBox(*shape.size, pnt=Vector3(*shape.low))
+    if isinstance(shape, Block):
+        solid = Solid.makeBox(*Box(shape.low, shape.high).size, pnt=Vector3(*shape.low))
         return solid, facets_of(trimesh.creation.box(bounds=(shape.low, shape.high)))
     start, end, radius = Vector3(*shape.start), Vector3(*shape.end), shape.diameter / 2
     along = end - start

@@ -17,6 +17,7 @@ from rodwright.setout.equal_pieces import comparable
 from rodwright.trade.sizes import METRIC, TradeSizes
 from rodwright.unit import (
     TRAITS,
+    Block,
     Clearance,
     Edging,
     Fitting,
@@ -193,7 +194,7 @@ class Bench:
         """Note the strips glued on a part's edges, in place of any noted before."""
         self._parts[ref] = replace(self.parts[ref], edged=edged)
 
-    def show(self, ref: str, *shapes: Box | Rod, inner: bool = False) -> None:
+    def show(self, ref: str, *shapes: Block | Rod, inner: bool = False) -> None:
         """Note how a bought-in piece on a part looks, unit frame, with all closed."""
         self._shown.append(Fitting(ref, shapes, inner))
 

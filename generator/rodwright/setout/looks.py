@@ -6,8 +6,7 @@ a source.  All lengths in mm, unit frame, everything closed.
 
 from __future__ import annotations
 
-from rodwright.geometry import Box
-from rodwright.unit import Rod
+from rodwright.unit import Block, Rod
 
 PROJECTION = 30.0
 """How far a handle stands out where nothing is said."""
@@ -49,14 +48,14 @@ def cup(x: float, rear: float, z: float, diameter: float) -> Rod:
     return Rod((x, rear - RIM, z), (x, rear + RIM, z), diameter)
 
 
-def arm(face: float, inward: float, rear: float, plate: float, z: float) -> tuple[Box, Box]:
+def arm(face: float, inward: float, rear: float, plate: float, z: float) -> tuple[Block, Block]:
     """A hinge's plate on an upright's ``face``, its holes at the y ``plate``, and the arm that
     reaches from it to the door's ``rear``; ``inward`` is 1 where the door lies at greater x."""
     thick, deep, high = PLATE
 
-    def box(low: float, high: float, front: float, back: float, half: float) -> Box:
+    def box(low: float, high: float, front: float, back: float, half: float) -> Block:
         left, right = sorted((face + inward * low, face + inward * high))
-        return Box((left, front, z - half), (right, back, z + half))
+        return Block((left, front, z - half), (right, back, z + half))
 
     back = plate + deep / 2
     return (

@@ -15,7 +15,7 @@ Units
     Millimetres, kilograms, degrees, kilograms per cubic metre.
 """
 
-from rodwright.unit.fittings import Fitting, Rod
+from rodwright.unit.fittings import Block, Fitting, Rod
 from rodwright.unit.joints import Clearance, Fixing, Joint, JointKind
 from rodwright.unit.motions import Motion, Slide, Swing
 from rodwright.unit.opening import (
@@ -70,6 +70,7 @@ __all__ = [
     "BASE",
     "Bevel",
     "Blank",
+    "Block",
     "CARRIES_HINGES",
     "CASE",
     "CUT_OUT",

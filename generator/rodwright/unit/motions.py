@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+from typing import Literal
 
 from rodwright.geometry.vectors import Vector
 
@@ -15,6 +16,7 @@ class Swing:
     degrees, anticlockwise seen from above where positive.
     """
 
+    kind: Literal["swing"] = field(default="swing", init=False, repr=False, compare=False)
     refs: tuple[str, ...]
     hinge: tuple[float, float]
     angle: float
@@ -24,6 +26,7 @@ class Swing:
 class Slide:
     """Parts (refs) that move together along ``travel`` (unit frame, mm) when opened."""
 
+    kind: Literal["slide"] = field(default="slide", init=False, repr=False, compare=False)
     refs: tuple[str, ...]
     travel: Vector
 

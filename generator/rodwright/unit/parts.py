@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import lru_cache
+from typing import Annotated
 
 from rodwright.geometry.boxes import Box
 from rodwright.geometry.halfspaces import box_planes, vertices
 from rodwright.geometry.vectors import Matrix, Vector, cross, dot, minus, vector
+from rodwright.unit.kinds import ByKind
 from rodwright.unit.roles import Role
 from rodwright.unit.stock import Blank, Edging
 from rodwright.unit.workings import Working
@@ -84,7 +86,7 @@ class Part:
     group: str
     blank: Blank
     placement: Placement
-    workings: tuple[Working, ...] = ()
+    workings: tuple[Annotated[Working, ByKind()], ...] = ()
     lipped: tuple[str, ...] = ()
     withdraw: Vector = (0.0, 0.0, 0.0)
     edged: tuple[Edging, ...] = ()

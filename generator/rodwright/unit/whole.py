@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import Literal
+from typing import Annotated, Literal
 
 from rodwright.geometry.boxes import Box
 from rodwright.geometry.vectors import Vector
 from rodwright.unit.fittings import Fitting
 from rodwright.unit.joints import Clearance, Fixing, Joint
+from rodwright.unit.kinds import ByKind
 from rodwright.unit.motions import Motion
 from rodwright.unit.opening import Opening
 from rodwright.unit.parts import Part, ShapeKey
@@ -42,7 +43,7 @@ class Unit:
     least_gap: float = 0.0
     display_unit: Literal["mm", "in"] = "mm"
     way_in: WayIn | None = None
-    motions: tuple[Motion, ...] = ()
+    motions: tuple[Annotated[Motion, ByKind()], ...] = ()
     fixings: tuple[Fixing, ...] = ()
     fittings: tuple[Fitting, ...] = ()
     levelling: float | None = None

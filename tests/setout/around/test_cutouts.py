@@ -8,7 +8,7 @@ import pytest
 
 from kit.specs import of_role, problems_of, unit_from
 from rodwright.checks import check_parts, check_solids
-from rodwright.handover.unit_json import read_unit_json, unit_json
+from rodwright.handover.unit_json import read_unit, unit_json
 from rodwright.unit import Hole, JointKind, Notch, Role, Unit
 
 TEXT = """
@@ -146,4 +146,4 @@ def test_services_come_back_from_the_document(tmp_path: Any) -> None:
     unit = _unit({"kind": "pipe", "at": [120, 60], "diameter": 28})
     path = tmp_path / "unit.json"
     path.write_bytes(unit_json(unit))
-    assert read_unit_json(path) == unit
+    assert read_unit(path) == unit
