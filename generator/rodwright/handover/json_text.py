@@ -17,7 +17,7 @@ def json_text(document: Mapping[str, Any]) -> bytes:
 
 
 def _value(value: Any) -> str:
-    if isinstance(value, list) and value and isinstance(value[0], Mapping):
+    if isinstance(value, list | tuple) and value and isinstance(value[0], Mapping):
         return "[\n " + ",\n ".join(map(_line, value)) + "\n]"
     return _line(value)
 

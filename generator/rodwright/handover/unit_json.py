@@ -105,9 +105,9 @@ def unit_json(unit: Unit) -> bytes:
     Raises:
         ValueError: two different stocks have the same name.
     """
-    record = unit_record(unit) | _OF_UNIT.dump_python(_of_unit(unit), mode="json")
+    record = unit_record(unit) | _OF_UNIT.dump_python(_of_unit(unit))
     record["parts"] = [
-        _ordered(each | _OF_PART.dump_python(_of_part(part), mode="json"), _PART_ORDER)
+        _ordered(each | _OF_PART.dump_python(_of_part(part)), _PART_ORDER)
         for each, part in zip(record["parts"], unit.parts, strict=True)
     ]
     record["fittings"] = [_ordered(each, _FITTING_ORDER) for each in record["fittings"]]

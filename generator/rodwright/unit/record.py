@@ -68,8 +68,8 @@ def unit_record(unit: Unit) -> Record:
 
 
 def _plain(kind: TypeAdapter[T], value: T) -> Any:
-    # Figures are written as they are: one that is whole may be an int.
-    return kind.dump_python(value, mode="json", warnings=False)
+    # Not in pydantic's own JSON mode, which writes an int that stands for a float as a float.
+    return kind.dump_python(value, warnings=False)
 
 
 # --- reading ---------------------------------------------------------------------------
