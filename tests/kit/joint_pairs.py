@@ -54,14 +54,14 @@ class Pair:
         self.z = low
         stock = board(first, material)
         into = reach(wish, first, "mm")
-        self.bench.add(
+        self._lay(
             Part(
                 "SD1", "Left side", Role.SIDE, "Carcass",
                 Blank(HEIGHT, depth, first, stock, Grain.LENGTHWISE),
                 Placement((first, 0.0, 0.0), Z, Y), withdraw=LEFT,
             )
         )  # fmt: skip
-        self.bench.add(
+        self._lay(
             Part(
                 "SH1", "Shelf", Role.SHELF, "Shelves",
                 Blank(LENGTH + into, depth - front, second, board(second, material),
@@ -71,10 +71,14 @@ class Pair:
         )  # fmt: skip
         make_joint(self._setting, wish, "SD1", "SH1")
 
+    def _lay(self, part: Part) -> None:
+        with self.bench.wished_at(("carcass",)):
+            self.bench.add(part)
+
     def neighbour(self, wish: JointSpec, z: float, depth: float = 300.0) -> None:
         """Joint another level (SH2) to the upright's other face, at the height ``z``."""
         into = reach(wish, self.first, "mm")
-        self.bench.add(
+        self._lay(
             Part(
                 "SH2", "Shelf", Role.SHELF, "Shelves",
                 Blank(LENGTH + into, depth, self.second, board(self.second), Grain.LENGTHWISE),

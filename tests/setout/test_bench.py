@@ -93,7 +93,8 @@ def test_only_the_bench_changes_what_lies_on_it() -> None:
 
 def test_what_lies_on_the_bench_is_shown_and_not_handed_out() -> None:
     bench = Bench()
-    bench.add(shelf("SH1"))
+    with bench.wished_at(("interior",)):
+        bench.add(shelf("SH1"))
     bench.buy(Fixing("wood screw", 4))
     with pytest.raises(TypeError):
         bench.parts["SH1"] = shelf("SH1")  # type: ignore[index]
@@ -101,3 +102,23 @@ def test_what_lies_on_the_bench_is_shown_and_not_handed_out() -> None:
         bench.joints = ()  # type: ignore[misc]
     for each in (bench.joints, bench.clearances, bench.motions, bench.fixings):
         assert isinstance(each, tuple)
+
+
+def test_a_part_is_wished_where_it_is_laid() -> None:
+    bench = Bench()
+    with bench.wished_at(("interior",)):
+        bench.add(shelf("SH1"))
+        with bench.wished_at(("interior", "columns", 0, "shelves")):
+            bench.add(shelf("SH2"))
+        bench.add(shelf("SH3"))
+    assert bench.place_of("SH1") == bench.place_of("SH3") == ("interior",)
+    assert bench.place_of("SH2") == ("interior", "columns", 0, "shelves")
+
+
+def test_a_part_that_nobody_wished_is_refused() -> None:
+    bench = Bench()
+    with bench.wished_at(("interior",)):
+        pass
+    with pytest.raises(RuntimeError, match="shelf SH1 is laid at no place of the spec"):
+        bench.add(shelf("SH1"))
+    assert not bench.parts

@@ -125,7 +125,7 @@ def _refuse_nothing(bench: Bench, problems: Problems) -> None:
     for ref, part in bench.parts.items():
         if min(part.blank.size) <= TOUCH:
             problems.add(
-                bench.places.get(ref) or ("interior",),
+                bench.place_of(ref),
                 f"no wood is left of {part.name.lower()} {ref} between what stands round it",
                 "Give it more room, or leave it out.",
             )

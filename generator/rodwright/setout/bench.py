@@ -6,7 +6,8 @@ The set-out thinks in the unit frame: what is cut into a part is told the bench 
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
+from contextlib import contextmanager
 from dataclasses import replace
 from types import MappingProxyType
 
@@ -55,6 +56,7 @@ class Bench:
         self._fixings: list[Fixing] = []
         self._shown: list[Fitting] = []
         self._places: dict[str, KeyPath] = {}
+        self._wished: list[KeyPath] = []
         self._counts: dict[Role, int] = {}
 
     @property
@@ -93,7 +95,14 @@ class Bench:
         return f"{TRAITS[role].mark}{self._counts[role]}"
 
     def add(self, part: Part) -> Part:
-        """Lay a part on the bench."""
+        """Lay a part on the bench.
+
+        Raises:
+            RuntimeError: nobody said where in the spec it was wished (:meth:`wished_at`).
+        """
+        if not self._wished:
+            raise RuntimeError(f"{part.name.lower()} {part.ref} is laid at no place of the spec")
+        self._places[part.ref] = self._wished[-1]
         self._parts[part.ref] = part
         self._workings[part.ref] = dict.fromkeys(part.workings)
         return part
@@ -131,15 +140,19 @@ class Bench:
         """What has been cut into a part so far."""
         return tuple(self._workings[ref])
 
-    @property
-    def places(self) -> Mapping[str, KeyPath]:
-        """Where in the spec each part was wished."""
-        return MappingProxyType(self._places)
+    @contextmanager
+    def wished_at(self, where: KeyPath) -> Iterator[None]:
+        """What is laid on the bench meanwhile was wished at this place of the spec; of places one
+        within another the innermost counts."""
+        self._wished.append(where)
+        try:
+            yield
+        finally:
+            self._wished.pop()
 
-    def note_places(self, where: KeyPath) -> None:
-        """Note that what was laid down since the last call was wished at this place of the spec."""
-        for ref in self.parts:
-            self._places.setdefault(ref, where)
+    def place_of(self, ref: str) -> KeyPath:
+        """Where in the spec a part was wished."""
+        return self._places[ref]
 
     def recut(self, part: Part, workings: Iterable[Working]) -> None:
         """Put a part in place of the one with its ref; it has these workings and no others."""
@@ -149,7 +162,7 @@ class Bench:
     def take_off(self, gone: Collection[str]) -> None:
         """Take parts off the bench, with their joints, clearances and motions."""
         for ref in gone:
-            del self._parts[ref], self._workings[ref]
+            del self._parts[ref], self._workings[ref], self._places[ref]
         self._joints = [each for each in self._joints if not {each.first, each.second} & {*gone}]
         self._clearances = [
             each for each in self._clearances if not {each.first, each.second} & {*gone}

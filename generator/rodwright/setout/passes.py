@@ -7,9 +7,11 @@ notes what can't be made.
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import nullcontext
 from dataclasses import dataclass
 from importlib import import_module
 
+from rodwright.problems import KeyPath
 from rodwright.setout.setting import Setting
 
 
@@ -25,6 +27,8 @@ class Pass:
     ``needs`` are the names of the passes that have to be done before it, in units that have them:
     what it goes by would be missing, or it would get in their way.  ``applies`` says which units
     have it.  One that is for ``sound`` units alone comes once nothing was found wrong so far.
+    ``where`` is the place of the spec that its parts are wished at; one without either lays none,
+    or says of each where it was.
     """
 
     name: str
@@ -32,6 +36,7 @@ class Pass:
     needs: tuple[str, ...] = ()
     applies: Callable[[Setting], bool] = _always
     sound: bool = False
+    where: KeyPath | None = None
 
     def load(self) -> Callable[[Setting], None]:
         """Its function."""
@@ -59,20 +64,20 @@ def in_order(passes: tuple[Pass, ...]) -> tuple[Pass, ...]:
 
 PASSES = in_order(
     (
-        Pass("carcass", "carcass.box:set_out_carcass"),
+        Pass("carcass", "carcass.box:set_out_carcass", where=("carcass",)),
         Pass("interior", "carcass.interior:set_out_interior", ("carcass",)),
         Pass("ends inside", "carcass.ends:join_ends", ("interior",)),
         Pass(
             "back", "carcass.back:set_out_back", ("ends inside",),
-            lambda setting: setting.rod.back is not None,
+            lambda setting: setting.rod.back is not None, where=("back",),
         ),
         Pass(
             "face frame", "frame.face_frame:set_out_face_frame", ("interior",),
-            lambda setting: setting.rod.frame is not None,
+            lambda setting: setting.rod.frame is not None, where=("face_frame",),
         ),
         Pass(
             "lippings", "edges.lipping:set_out_lippings", ("face frame",),
-            lambda setting: setting.rod.lipping is not None,
+            lambda setting: setting.rod.lipping is not None, where=("lipping",),
         ),
         Pass("play of shelves", "carcass.shelves:keep_loose", ("back", "face frame")),
         Pass(
@@ -85,19 +90,19 @@ PASSES = in_order(
         ),
         Pass(
             "base", "around.base:set_out_base", ("carcass",),
-            lambda setting: setting.spec.base is not None,
+            lambda setting: setting.spec.base is not None, where=("base",),
         ),
         Pass(
             "worktop", "around.worktop:set_out_worktop", ("interior",),
-            lambda setting: setting.spec.worktop is not None,
+            lambda setting: setting.spec.worktop is not None, where=("worktop",),
         ),
         Pass(
             "cornice", "around.cornice:set_out_cornice", ("drawers", "doors", "worktop"),
-            lambda setting: setting.spec.cornice is not None,
+            lambda setting: setting.spec.cornice is not None, where=("cornice",),
         ),
         Pass(
             "scribes", "around.scribes:set_out_scribes", ("cornice",),
-            lambda setting: setting.spec.scribes is not None,
+            lambda setting: setting.spec.scribes is not None, where=("scribes",),
         ),
         Pass(
             "edging", "edges.edging:set_out_edging", ("doors",),
@@ -117,7 +122,7 @@ PASSES = in_order(
         ),
         Pass(
             "sloping boards", "slope.boards:lay_slope", ("slope",),
-            lambda setting: setting.slope is not None, sound=True,
+            lambda setting: setting.slope is not None, sound=True, where=("slope",),
         ),
     )
 )  # fmt: skip
@@ -133,4 +138,6 @@ def run(setting: Setting, passes: tuple[Pass, ...] = PASSES) -> None:
         if each.applies(setting):
             if each.sound:
                 setting.problems.raise_if_any()
-            each.load()(setting)
+            place = setting.bench.wished_at(each.where) if each.where else nullcontext()
+            with place:
+                each.load()(setting)

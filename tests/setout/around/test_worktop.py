@@ -141,7 +141,8 @@ def test_buttons_have_slots_in_both_sides() -> None:
 )
 def test_overlay_fronts_stay_under_what_stands_out(more: dict[str, Any], cover: float) -> None:
     setting = setting_from(SIZE, **more)
-    set_out_carcass(setting)
+    with setting.bench.wished_at(("carcass",)):
+        set_out_carcass(setting)
     front = whole_space(setting.rod, setting.carcass).front
     assert front.cover_high == pytest.approx(cover)
     assert front.cover_low == 18.0

@@ -23,16 +23,19 @@ def frame_of(wish: JointSpec, width: float = 70.0) -> Unit:
     setting, stock = setting_from("size: {width: 600, height: 800, depth: 300}"), board(22.0)
     bench = setting.bench
     into = reach(wish, 60.0, "mm")
-    bench.add(
-        Part("ST1", "Stile", Role.DOOR_STILE, "Doors",
-             Blank(700.0, 60.0, 22.0, stock, Grain.LENGTHWISE),
-             Placement((60.0, 0.0, 0.0), Z, (-1.0, 0.0, 0.0)))
+    stile = Part(
+        "ST1", "Stile", Role.DOOR_STILE, "Doors",
+        Blank(700.0, 60.0, 22.0, stock, Grain.LENGTHWISE),
+        Placement((60.0, 0.0, 0.0), Z, (-1.0, 0.0, 0.0)),
     )  # fmt: skip
-    bench.add(
-        Part("RL1", "Rail", Role.DOOR_RAIL, "Doors",
-             Blank(300.0 + into, width, 22.0, stock, Grain.LENGTHWISE),
-             Placement((60.0 - into, 0.0, 400.0), X, Z))
+    rail = Part(
+        "RL1", "Rail", Role.DOOR_RAIL, "Doors",
+        Blank(300.0 + into, width, 22.0, stock, Grain.LENGTHWISE),
+        Placement((60.0 - into, 0.0, 400.0), X, Z),
     )  # fmt: skip
+    with bench.wished_at(("doors",)):
+        bench.add(stile)
+        bench.add(rail)
     make_joint(setting.at("doors", "corners"), wish, "ST1", "RL1")
     setting.problems.raise_if_any()
     box = Box((0.0, -22.0, 0.0), (360.0, 22.0, 700.0))

@@ -86,7 +86,6 @@ def set_out_carcass(setting: Setting) -> None:
         for side in (carcass.left, carcass.right):
             if level is not None:
                 _corner(setting, side, level, over)
-    bench.note_places(("carcass",))
     setting.notes.carcass = carcass
 
 

@@ -60,7 +60,8 @@ def lay_columns(setting: Setting, space: Space, wish: SpaceSpec) -> list[Space]:
             blank(high - space.low + below + above, rod.shelf_rear - front, stock),
             upright_placement(x + t, front, space.low - below),
         )  # fmt: skip
-        bench.add(part)
+        with bench.wished_at(here.where):
+            bench.add(part)
         upright = Upright(part.ref, x, x + t)
         for level in (space.floor, ceiling):
             if level is not None:
@@ -72,7 +73,6 @@ def lay_columns(setting: Setting, space: Space, wish: SpaceSpec) -> list[Space]:
         members.append(mid_stile(space, upright, _mid_stiles(setting)) if whole else None)
         x += t
     notes.members.extend(member for member in members if member)
-    bench.note_places(here.where)
     return columns_of(space, dividers, members, high, rod.frame is not None)
 
 
@@ -126,8 +126,8 @@ def lay_between_rows(setting: Setting, space: Space, wish: SpaceSpec) -> list[Sp
     for height in heights[:-1]:
         bounds.append((z - height, z))
         z -= height + t
-        level = _lay_between(between, space, like, z)
-        setting.bench.note_places(between.where)
+        with setting.bench.wished_at(between.where):
+            level = _lay_between(between, space, like, z)
         levels.append(level)
         member = mid_rail(space, level, _mid_rails(setting)) if level else None
         if member:

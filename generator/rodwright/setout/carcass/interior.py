@@ -47,8 +47,8 @@ def _fill(setting: Setting, space: Space, wish: SpaceSpec) -> None:
             _fill(setting.at("rows", number), each, row)
     elif wish.shelves is not None:
         here = setting.at("shelves")
-        lay_shelves(here, space, wish.shelves)
-        setting.bench.note_places(here.where)
+        with here.bench.wished_at(here.where):
+            lay_shelves(here, space, wish.shelves)
     elif wish.drawers is not None:
         here = setting.at("drawers")
         if space.closed or _is_framed_round(here, space):

@@ -183,4 +183,3 @@ def keep_loose(setting: Setting) -> None:
         for other, bounds in round_them:
             if -box.penetration(bounds) <= play + TOUCH:
                 bench.keep_apart(other, ref, play)
-    bench.note_places(())

@@ -34,8 +34,8 @@ def set_out_doors(setting: Setting) -> None:
     """
     around = surroundings(setting)
     for each in setting.notes.doors:
-        _lay_doors(setting.moved_to(each.where), each.wish, each.space, around)
-        setting.bench.note_places(each.where)
+        with setting.bench.wished_at(each.where):
+            _lay_doors(setting.moved_to(each.where), each.wish, each.space, around)
 
 
 def _lay_doors(setting: Setting, wish: DoorsSpec, space: Space, around: Around) -> None:

@@ -32,8 +32,8 @@ from rodwright.wishes.drawers import DrawersSpec
 def set_out_drawers(setting: Setting) -> None:
     """Lay the drawers of every space on the bench, each a group of its own that slides forward."""
     for each in setting.notes.drawers:
-        _lay_drawers(setting.moved_to(each.where), each.wish, each.space)
-        setting.bench.note_places(each.where)
+        with setting.bench.wished_at(each.where):
+            _lay_drawers(setting.moved_to(each.where), each.wish, each.space)
 
 
 def _lay_drawers(setting: Setting, wish: DrawersSpec, space: Space) -> None:

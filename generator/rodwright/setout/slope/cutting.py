@@ -43,10 +43,6 @@ _UNCUT = {
     Role.CORNICE: "a cornice isn't cut to a slope",
     **dict.fromkeys(BASE, "the base runs into the slope"),
 }
-_PLACES: dict[Role, KeyPath] = {
-    Role.WORKTOP: ("worktop",), Role.CORNICE: ("cornice",), Role.PLINTH: ("base",),
-    Role.LEG: ("base",),
-}  # fmt: skip
 
 _PIN_REACH = 9.0
 """mm: the middle of a pin's hole lies no further than this below the shelf on it."""
@@ -143,7 +139,7 @@ class _Cutter:
         """Whether a part can be as the slope leaves it; what can't is noted with its limit."""
         part, say = laid[0], self.setting.say
         box = part.bounds()
-        place = _PLACES.get(part.role) or self.bench.places.get(ref, ("slope",))
+        place = self.bench.place_of(ref)
         if part.role in _UNCUT:
             self._note(
                 place,
@@ -223,7 +219,7 @@ class _Cutter:
                 say, part = self.setting.say, self.bench.parts[joint.second]
                 most = _lowest(self.lines.inner, old) - part.blank.thickness
                 self._note(
-                    self.bench.places.get(joint.second, ("slope",)),
+                    self.bench.place_of(joint.second),
                     f"the slope cuts off the pins of {_said(part)}: its underside is "
                     f"{say(old.low[2])} up",
                     f"Make it fixed (`fixed: true`), set it back, or put its underside at "
