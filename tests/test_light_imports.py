@@ -27,7 +27,15 @@ def _loaded(code: str) -> str:
 
 @pytest.mark.parametrize(
     "words",
-    [["--help"], ["--version"], ["check", str(MODEL)], ["parts", str(MODEL)], ["schema"], ["new"]],
+    [
+        ["--help"],
+        ["--version"],
+        ["check", str(MODEL)],
+        ["parts", str(MODEL)],
+        ["schema"],
+        ["new"],
+        ["rule"],
+    ],
 )
 def test_command(words: list[str]) -> None:
     code = f"sys.argv = ['rodwright', *{words!r}]\nfrom rodwright_cli.main import main\nmain()"

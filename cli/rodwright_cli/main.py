@@ -10,7 +10,7 @@ from typing import Annotated
 
 import typer
 
-from rodwright_cli import build, check, gallery, new, parts, schema, survey, way_in
+from rodwright_cli import build, check, gallery, new, parts, rule, schema, survey, way_in
 from rodwright_cli.console import OUTPUT_LOST, give_up_output, say, take_any_text
 
 app = typer.Typer(
@@ -23,6 +23,7 @@ for verb in (
     check.check,
     build.build,
     parts.parts,
+    rule.rule,
     schema.schema,
     survey.survey,
     way_in.way_in,

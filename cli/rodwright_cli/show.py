@@ -69,7 +69,8 @@ def findings(found: Sequence[Finding], *, in_full: bool = False) -> None:
         more = "" if in_full else " (in full with --notes)"
         console.print(f"[bold]Take care[/bold]; local codes come first{more}:")
         console.print(_told(cautions) if in_full else _in_short(cautions))
-    console.print(_counted(found))
+    more = f" What one means: rodwright rule {others[0].rule}" if others else ""
+    console.print(_counted(found) + more)
 
 
 def _in_short(cautions: Sequence[Finding]) -> Padding:
@@ -83,7 +84,7 @@ def _told(found: Sequence[Finding]) -> Table:
         colour = _COLOURS[finding.severity]
         grid.add_row(
             f"[{colour}]{finding.severity.value}[/{colour}]",
-            f"{escape(finding.message)}\n[dim]{escape(finding.remedy)}[/dim]",
+            f"{escape(finding.message)}\n[dim]{escape(f'{finding.remedy} [{finding.rule}]')}[/dim]",
         )
     return grid
 

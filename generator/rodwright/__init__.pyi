@@ -4,6 +4,8 @@ from rodwright.checks import check_parts
 from rodwright.checks import check_solids as check_solids
 from rodwright.checks.findings import Finding as Finding
 from rodwright.checks.findings import Severity as Severity
+from rodwright.checks.meanings import Meaning as Meaning
+from rodwright.checks.rules import Rule as Rule
 from rodwright.handover.edge_list import EdgeRow as EdgeRow
 from rodwright.handover.edge_list import edge_list as edge_list
 from rodwright.handover.lists import HardwareRow as HardwareRow
@@ -16,6 +18,7 @@ from rodwright.handover.unit_json import read_unit as read_unit
 from rodwright.handover.unit_json import unit_schema as unit_schema
 from rodwright.jobs.build import Build as Build
 from rodwright.jobs.build import build as build
+from rodwright.jobs.rule import meaning_of as meaning_of
 from rodwright.jobs.survey import SurveySheet as SurveySheet
 from rodwright.jobs.survey import survey as survey
 from rodwright.jobs.survey import write_survey as write_survey

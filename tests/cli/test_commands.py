@@ -168,6 +168,27 @@ def test_cautions_come_last_and_short(maker: Maker) -> None:
     assert "Never widen" not in said
 
 
+def test_check_names_the_rule_that_rule_explains(maker: Maker) -> None:
+    opening = "opening: {width: 790, height: 910, depth: 260}\n"
+    said = maker.run("check", maker.write(SPEC + opening)).out
+    assert "[larger-than-opening]" in said
+    (name,) = re.findall(r"rodwright rule ([a-z-]+)", said)
+    explained = maker.run("rule", name)
+    assert explained.code == 0
+    for word in ("What to do: ", "Source: "):
+        assert word in explained.out
+    assert "Danger: " in maker.run("rule", "glass").out
+
+
+def test_rules_are_listed_and_suggested(maker: Maker) -> None:
+    listed = maker.run("rule")
+    assert (listed.code, listed.err) == (0, "")
+    assert re.search(r"^thin-tongue +A thin tongue", listed.out, flags=re.MULTILINE)
+    wrong = maker.run("rule", "thin-tonge")
+    assert wrong.code == 2
+    assert "Did you mean `thin-tongue`" in wrong.err
+
+
 def test_notes_give_cautions_in_full(maker: Maker) -> None:
     opening = "opening: {width: 810, height: 910, depth: 260}\n"
     said = maker.run("check", "--notes", maker.write(SPEC + opening)).out

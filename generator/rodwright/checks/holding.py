@@ -10,7 +10,7 @@ from rodwright.checks.wording import length_in, named
 from rodwright.unit import FACE_FRAME, LEVELS, PANELS, Joint, JointKind, Part, Role, Unit
 
 _LOOSE = (JointKind.BUTT, JointKind.RESTING)
-_SEAM = 12.0
+LEAST_SEAM = 12.0
 """The least width of a divider, mm, that two panels can be pinned to: three diameters of a 1 mm pin
 to either edge (EN 1995-1-1, table 8.2, from memory)."""
 
@@ -113,18 +113,18 @@ def _seams(unit: Unit) -> Iterator[Finding]:
             continue
         divider = unit.part(ref)
         thick = divider.blank.thickness
-        if thick >= _SEAM:  # solid wood that is left to move there
+        if thick >= LEAST_SEAM:  # solid wood that is left to move there
             continue
         yield Finding(
             Severity.WARNING,
             Rule.BACK_SEAM_UNFIXED,
             f"two panels of the back meet behind {named(divider)}, and its "
             f"{length_in(unit, thick)} are too thin to fix both to",
-            f"Make the dividers of stock {length_in(unit, _SEAM)} thick at least "
+            f"Make the dividers of stock {length_in(unit, LEAST_SEAM)} thick at least "
             f"(`dividers.stock`), or leave `back.split` out.",
             (ref, *panels),
             thick,
-            _SEAM,
+            LEAST_SEAM,
             source="EN 1995-1-1, table 8.2 (from memory): 3 diameters from pin to edge",
         )
 

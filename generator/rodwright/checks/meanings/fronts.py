@@ -1,0 +1,98 @@
+"""Rules about doors, drawers, shelves and frames."""
+
+from __future__ import annotations
+
+from rodwright.checks.meanings.meaning import GEOMETRY, PRACTICE, Meaning
+from rodwright.checks.motions import ABOVE_FLOOR, NEEDED
+from rodwright.checks.rules import Rule
+from rodwright.trade.movement import TABLE
+
+_STOPS = (
+    f"Geometry of the set-out. A door that stops short of {NEEDED:g} degrees is of little use, and "
+    "is an error or a warning (common practice, no source)."
+)
+
+MEANINGS = {
+    Rule.FRONT_SWELLS_SHUT: Meaning(
+        "A door or drawer front of solid wood swells by more than its gap",
+        "Made at the driest that the spec gives (`moisture`) and grown to the dampest, it binds. A "
+        "door's hinges hold one edge, so that all of its swelling goes to the other; a drawer's "
+        "front swells both ways from its screws. Frames move by their stiles alone, and are left "
+        "out.",
+        f"{TABLE}.",
+        "Leave a wider `gap`, take quarter-sawn wood (`sawn: quarter`), or make it of sheet "
+        "material or framed.",
+    ),
+    Rule.DOOR_STRIKES: Meaning(
+        "A door strikes something as it opens",
+        "The box round it, turned about its hinges, meets a part of the unit or a wall of the "
+        "opening before it stands as far open as its hinges let it.",
+        _STOPS,
+        "Set the doors further forward, hang it on the other side, limit how far it opens "
+        "(`hinge.opens`); where it is its own closing edge, leave a wider gap or plane a bevel.",
+    ),
+    Rule.DOORS_STRIKE_EACH_OTHER: Meaning(
+        "Two doors can't both stand open",
+        "With one wide open the other strikes it. It is a warning where not even both can stand "
+        f"open {NEEDED:g} degrees, else a note.",
+        _STOPS,
+        "Hang one on its other side, or limit how far they open (`hinge.opens`).",
+        "Fingers between two doors are pinched.",
+    ),
+    Rule.DRAWER_STRIKES: Meaning(
+        "A drawer strikes something as it is drawn out",
+        "The box of what slides, moved along its whole travel, runs into a part or a wall.",
+        GEOMETRY,
+        "Move one of them, or make the drawer smaller.",
+    ),
+    Rule.DRAWER_STRIKES_DOOR: Meaning(
+        "A drawer strikes a door that stands open",
+        "A drawer behind a door has to pass it, and this is an error; beside a door it is a "
+        "warning or a note, as one can be shut before the other.",
+        _STOPS,
+        "Let the door open further, keep the drawer clear of it on packers (`drawers.packing`), "
+        "or limit how far the door opens (`hinge.opens`).",
+    ),
+    Rule.NEAR_FLOOR: Meaning(
+        "A door or drawer hangs close over the floor",
+        f"Less than {ABOVE_FLOOR:g} mm under it scrapes where the floor rises before the unit.",
+        PRACTICE,
+        "Give the unit a `base`, or let the front end higher (`carcass.bottom_height`, less "
+        "`overlay`, a wider `gap`).",
+    ),
+    Rule.NO_CATCH: Meaning(
+        "Nothing holds a door shut",
+        "Butt hinges have no spring, as cup hinges do, and no catch is on the list.",
+        PRACTICE,
+        "Fit a catch (magnet, ball or roller) or a bolt.",
+    ),
+    Rule.OPEN_BELOW_BOTTOM: Meaning(
+        "The face frame leaves a hole under the carcass's bottom",
+        "Its bottom rail ends below the bottom's underside: doors and drawers open onto a hole, "
+        "and one looks in under the unit.",
+        GEOMETRY,
+        "Write `face_frame.corners: butted`, so that the rail reaches up, or lower the bottom "
+        "(`carcass.bottom_height`).",
+    ),
+    Rule.LIPPING_AT_EASED_EDGE: Meaning(
+        "A lipping meets the face frame where its edge is rounded",
+        "A lipping that is flush with an eased edge leaves a gap beside the rounding. It has to "
+        "lie behind it: thinner than the frame by the radius.",
+        PRACTICE,
+        "Make the lipping thinner, or ease the frame less.",
+    ),
+    Rule.SHELF_AT_SLANT: Meaning(
+        "An adjustable shelf goes in past the face frame only at a slant",
+        "It is longer than the frame's opening. One end raised, flat or on edge, it goes in behind "
+        "a stile and is turned between the uprights.",
+        GEOMETRY,
+        "Try one before the shelves are finished.",
+    ),
+    Rule.SHELF_CANNOT_GO_IN: Meaning(
+        "An adjustable shelf can't be brought in past the face frame",
+        "None of three ways does: with one end raised, flat, or on edge with one end first behind "
+        "a stile.",
+        GEOMETRY,
+        "Give the shelf more `clearance`, make `face_frame.width` smaller, or write `fixed: true`.",
+    ),
+}

@@ -1,0 +1,131 @@
+"""Rules about joints, what holds a unit together, and how wood moves in it."""
+
+from __future__ import annotations
+
+from rodwright.checks.driving import ROOM
+from rodwright.checks.hanging import LEAST_BACK, LEAST_SCREWS
+from rodwright.checks.holding import LEAST_SEAM
+from rodwright.checks.meanings.meaning import GEOMETRY, PRACTICE, Meaning
+from rodwright.checks.rules import Rule
+from rodwright.trade.movement import TABLE
+from rodwright.unit.crossing import ACCEPTED
+
+MEANINGS = {
+    Rule.THIN_DOWELS: Meaning(
+        "Dowels are thinner than a third of the edge they go into",
+        "Thinner ones hold less than the board around them would bear.",
+        PRACTICE,
+        "Take dowels of a third to half of the edge.",
+    ),
+    Rule.SCREWS_IN_END_GRAIN: Meaning(
+        "Screws go into the end grain of solid wood",
+        "Along the grain threads cut fibres short and strip; such a screw holds a good part less "
+        "than one across the grain.",
+        PRACTICE,
+        "House the end as well, or choose dowels, loose tenons or pocket screws.",
+    ),
+    Rule.NO_ROOM_FOR_DRIVER: Meaning(
+        "Something stands behind the heads of screws that are driven in place",
+        f"An angle driver with its bit and a hand needs about {ROOM:g} mm behind the head. What is "
+        "screwed on from inside, once the carcass stands together, leaves less here.",
+        PRACTICE,
+        "Make room, or drive those screws before what stands in the way goes in.",
+    ),
+    Rule.NOTHING_HOLDS_IT: Meaning(
+        "Nothing holds a part in its place",
+        "A part of the carcass is butted, without a screw; boards of a cornice lie on too little "
+        "for screws or biscuits; or a back lies in rebates too narrow for pins.",
+        PRACTICE,
+        "Choose a joint that holds (`carcass.corners`, its own `ends`), give the part more to lie "
+        "on, or see to it with nails, cleats or brackets.",
+        "A shelf or a cornice that nothing holds falls on whoever is under it.",
+    ),
+    Rule.FRAME_ONLY_GLUED: Meaning(
+        "Only glue on end grain holds the face frame together",
+        "End grain drinks glue and gives a weak joint; the frame opens at its corners when it is "
+        "handled or as the wood moves.",
+        PRACTICE,
+        "Choose a `face_frame.joint`, with members wide enough for it.",
+    ),
+    Rule.BACK_SEAM_UNFIXED: Meaning(
+        "Two panels of a back meet on a divider too thin to be pinned to",
+        f"Both edges want a pin, three diameters from either edge of the divider: {LEAST_SEAM:g} "
+        "mm for the thinnest pins of 1 mm.",
+        "EN 1995-1-1, table 8.2: three diameters from pin to edge (from memory).",
+        "Take thicker `dividers.stock`, or leave `back.split` out.",
+    ),
+    Rule.NOTHING_BRACES_IT: Meaning(
+        "Nothing keeps the carcass from racking sideways",
+        "A back that is fixed or let in braces best; so does a jointed face frame. Top and bottom "
+        "jointed to the sides go some way. Here there are none of these.",
+        PRACTICE,
+        "Add a `back` or a `face_frame`, joint top and bottom to the sides, or fix each upright to "
+        "the wall.",
+        "A loaded carcass that racks folds flat, and falls on whoever stands before it. Don't load "
+        "it as it is.",
+    ),
+    Rule.OPEN_BACK: Meaning(
+        "Without a back only the carcass's own joints keep it square",
+        "That does for a low unit with little in it, and not for a high or a heavily laden one.",
+        PRACTICE,
+        "Fix it to the wall, or give it a `back`.",
+        "High and laden it may rack and fold.",
+    ),
+    Rule.NOTHING_TO_HANG_BY: Meaning(
+        "What hangs on the wall has nothing that carries it there",
+        f"A unit is hung by screws through its back, which is {LEAST_BACK:g} mm thick at least and "
+        f"tied to the carcass by {LEAST_SCREWS:g} screws at least, or glued into grooves all "
+        "round.",
+        PRACTICE,
+        "Give it a thicker `back`, or screw a rail to its top and sides and hang it by that.",
+        "It can come off the wall with all that is in it. Have the fixings and the wall judged by "
+        "who knows both; local codes come first.",
+    ),
+    Rule.BACK_TO_BE_GLUED: Meaning(
+        "The back that carries a hanging unit is held by its grooves alone",
+        "Glued all round in its grooves a panel of sheet material carries the case; left loose it "
+        "slides out.",
+        PRACTICE,
+        "Glue it into its grooves all round.",
+        "Unglued, the case can come off the wall with all that is in it.",
+    ),
+    Rule.HELD_ACROSS_GRAIN: Meaning(
+        "Solid wood is held across its grain by something that doesn't move with it",
+        "Wood swells across its grain and hardly along it. Where a joint holds it against sheet "
+        "material, or against wood that runs the other way, it splits, bows or breaks the joint. "
+        f"Up to {ACCEPTED:g} mm is let pass, about what rails in frames have always moved.",
+        f"Movement: {TABLE}. Limit: common practice, no source.",
+        "Leave it room: buttons, screws in slots, a groove without glue. Or make both of solid "
+        "wood with the grain the same way, or take quarter-sawn boards (`sawn: quarter`).",
+    ),
+    Rule.NO_ROOM_TO_SWELL: Meaning(
+        "A panel of solid wood swells by more than its grooves or rebates leave it",
+        "Between the driest and the dampest that the spec gives (`moisture`) it grows past the "
+        "bottom of its grooves, and pushes the unit apart.",
+        f"{TABLE}.",
+        "Make it of sheet material or of narrow boards that aren't glued together, or give it more "
+        "`depth` and `clearance`.",
+    ),
+    Rule.COLLISION: Meaning(
+        "Two parts run into each other",
+        "Their solids share more than a hundredth of a millimetre (0.01 mm) where no joint cuts "
+        "one out for the other. Looked for only where solids are built.",
+        GEOMETRY,
+        "Move one of them, make it smaller, or joint them.",
+    ),
+    Rule.JOINT_APART: Meaning(
+        "Two parts should be joined, but don't meet",
+        "A joint says that they touch, and their solids lie more than 0.05 mm apart: nothing for "
+        "glue or screws to draw together.",
+        GEOMETRY,
+        "Bring them together, or take the joint away. In a unit that Rodwright set out by itself "
+        "it is a fault of Rodwright's: please report it.",
+    ),
+    Rule.CLEARANCE_SHORT: Meaning(
+        "A gap that was asked for isn't kept",
+        "Between two parts there is less air than the spec, or a front or drawer that opens, "
+        "wants.",
+        "What the spec asks for.",
+        "Make one of them smaller, or move it.",
+    ),
+}

@@ -1,0 +1,23 @@
+"""The paragraph that goes with a rule."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+PRACTICE = "Common practice, no source."
+GEOMETRY = "Plane and solid geometry of the parts as they are set out; no figure of the trade."
+
+
+@dataclass(frozen=True, slots=True)
+class Meaning:
+    """What a rule means, for a maker who asks.
+
+    ``title`` is one line; ``source`` says where its figures come from; ``danger`` says whom it
+    can hurt and how, and is empty where it hurts nobody.
+    """
+
+    title: str
+    meaning: str
+    source: str
+    remedy: str
+    danger: str = ""
