@@ -52,9 +52,11 @@ def bays(count: int) -> dict[str, Any]:
 def growth(parts: int) -> dict[str, float]:
     """Seconds for each stage of a unit of about so many parts, and memory in MB."""
     from rodwright.checks import check_solids
-    from rodwright.handover import write_build
+    from rodwright.handover.exports import EXPORTS, Content, Kind
+    from rodwright.jobs.build import write_exports
     from rodwright.solids import solid_of
     from rodwright.solids.meshes import mesh_of
+    from rodwright.unit.laid import laid_unit
 
     _set_out(bays(2))
     data = bays(max(2, round(parts / PARTS_PER_BAY)))
@@ -71,7 +73,9 @@ def growth(parts: int) -> dict[str, float]:
     stage("meshes", lambda: [mesh_of(shape) for shape in unit.shapes])
     stage("collisions", lambda: check_solids(unit))
     with tempfile.TemporaryDirectory() as folder:
-        stage("export", lambda: write_build(unit, Path(folder) / "out"))
+        plain = [export for export in EXPORTS if export.kind is not Kind.PICTURES]
+        out = Path(folder) / "out"
+        stage("export", lambda: write_exports(plain, Content(laid_unit(unit)), out))
     figures["parts"] = len(unit.parts)
     figures["memory"] = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
     return figures

@@ -8,8 +8,8 @@ from pathlib import Path
 
 import pytest
 
+from kit.builds import write_build
 from kit.kills import killed_before
-from rodwright.handover import write_build
 from rodwright.handover.moving import PREFIX
 from rodwright.setout import set_out
 from rodwright.wishes.reading.files import SpecFile, parse_spec
@@ -89,11 +89,11 @@ def test_killed_before_every_move(
     monkeypatch: pytest.MonkeyPatch,
     writer: Callable[[SpecFile, Path], None],
 ) -> None:
-    for name in ("write_step_unit", "write_step_part"):
-        monkeypatch.setattr(f"rodwright.handover.build.{name}", write_nothing)
+    for name in ("exports.write_step_unit", "part_files.write_step_part"):
+        monkeypatch.setattr(f"rodwright.handover.{name}", write_nothing)
     # Geometry libraries keep threads, and what is forked from a process with threads may hang.
-    for name in ("unit_glb", "unit_stl", "part_stl"):
-        monkeypatch.setattr(f"rodwright.handover.build.{name}", no_mesh)
+    for name in ("exports.unit_glb", "exports.unit_stl", "part_files.part_stl"):
+        monkeypatch.setattr(f"rodwright.handover.{name}", no_mesh)
     monkeypatch.setattr("rodwright.pictures.opening.write_opening", draw_nothing)
     monkeypatch.setattr("rodwright.pictures.paint.to_image", Blank)
     target, aside = tmp_path / "out", tmp_path / "aside"

@@ -15,9 +15,9 @@ from pathlib import Path
 import pytest
 from cadquery import importers
 
+from kit.builds import write_build
 from kit.specs import unit_from
 from kit.told_places import EDGED, misplaced
-from rodwright.handover import write_build
 from rodwright.handover.lists import PartsRow, parts_list
 from rodwright.handover.names import file_paths
 from rodwright.handover.shop_part import PartsKind

@@ -48,15 +48,12 @@ def write_way_in(answer: WayInAnswer, folder: Path) -> tuple[str, ...]:
             nothing is written then.
     """
     # The pictures bring VTK and CadQuery along; the answer alone needs neither.
-    from rodwright.pictures.paint import write_png
-    from rodwright.pictures.svg import to_svg
+    from rodwright.pictures.files import write_drawing
     from rodwright.pictures.way import way_drawings
 
     with whole_or_nothing(folder, ours=_FILES, again=_FILES.fullmatch) as staging:
         for name, drawing in way_drawings(answer).items():
-            svg = staging / f"{name}.svg"
-            svg.write_text(to_svg(drawing), encoding="utf-8", newline="\n")
-            write_png(drawing, 1.0, staging / f"{name}.png")
+            write_drawing(drawing, staging, name)
         (staging / "way-in.json").write_bytes(json_text(_document(answer)))
         names = sorted(path.name for path in staging.iterdir())
     return tuple(names)

@@ -3,24 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from pathlib import Path
-
-from PIL import Image
 
 from rodwright.lengths import format_length
 from rodwright.pictures.details import Rows, details
 from rodwright.pictures.explode import explode
+from rodwright.pictures.files import write_drawing
 from rodwright.pictures.flat import area_marks, edge_marks, shadow_marks
 from rodwright.pictures.ink import Drawing, Lettering, Mark
 from rodwright.pictures.labels import rows, tag_marks
 from rodwright.pictures.opened import opened
-from rodwright.pictures.paint import write_png
 from rodwright.pictures.photo import light_up, photograph
 from rodwright.pictures.raster import Raster
 from rodwright.pictures.sheet import draw_views
 from rodwright.pictures.stage import anchors, look, set_stage
-from rodwright.pictures.svg import to_svg
 from rodwright.pictures.tags import TAG_HEIGHT, Frame, place_tags, room, tag_width
 from rodwright.unit import Unit
 
@@ -55,28 +51,28 @@ def write_pictures(
     step("drawing the unit assembled")
     closed = f"{unit.title}, assembled, seen from the front right: {_size(unit)}."
     with Raster() as raster:
-        written = [*_standing(unit, closed, folder / "assembled", raster)]
+        written = [*_standing(unit, closed, folder, "assembled", raster)]
         if unit.motions:
             step("drawing the unit with its doors and drawers open")
             what = f"{unit.title}, its doors and drawers open, seen from the front right."
-            written += _standing(opened(unit), what, folder / "opened", raster, inner=True)
+            written += _standing(opened(unit), what, folder, "opened", raster, inner=True)
         step("drawing the exploded view")
         title = f"{unit.title}, taken apart"
         about = (
             f"The {len(unit.parts)} parts of {unit.title}, moved apart and tagged with their refs."
         )
-        written += _exploded(unit, rows(unit.parts), title, about, folder / "exploded", raster)
+        written += _exploded(unit, rows(unit.parts), title, about, folder, "exploded", raster)
         for detail in details(unit):
             step(f"drawing {detail.about} taken apart")
             title = f"{unit.title}, {detail.about} taken apart"
             count = len(detail.unit.parts)
             about = f"The {count} parts of {detail.about}, moved apart, each with its ref."
-            path = folder / f"exploded-{detail.name}"
-            written += _exploded(detail.unit, detail.named, title, about, path, raster)
+            name = f"exploded-{detail.name}"
+            written += _exploded(detail.unit, detail.named, title, about, folder, name, raster)
     step("drawing front, side and plan")
     views = draw_views(unit)
     per_mm = VIEWS_PIXELS / max(views.width, views.height)
-    written += _write(views, views.marks, None, per_mm, folder / "views")
+    written += write_drawing(views, folder, "views", per_unit=per_mm)
     return tuple(written)
 
 
@@ -85,8 +81,8 @@ def _silent(what: str) -> None:
 
 
 def _standing(
-    unit: Unit, description: str, path: Path, raster: Raster, *, inner: bool = False
-) -> list[Path]:
+    unit: Unit, description: str, folder: Path, name: str, raster: Raster, *, inner: bool = False
+) -> tuple[Path, ...]:
     width, height = PAGE
     frame = Frame(MARGIN, MARGIN, width - MARGIN, height - MARGIN)
     stage = set_stage(unit, {}, PAGE, frame, inner=inner)
@@ -100,12 +96,19 @@ def _standing(
         description,
         (*shadow_marks(stage, 1.0), *area_marks(stage, sight, lit), *edges),
     )
-    return _write(drawing, edges, photograph(stage, sight, lit, 0.7), 1.0, path)
+    photo = photograph(stage, sight, lit, 0.7)
+    return write_drawing(drawing, folder, name, over=tuple(edges), under=photo)
 
 
 def _exploded(
-    unit: Unit, named: Rows, title: str, description: str, path: Path, raster: Raster
-) -> list[Path]:
+    unit: Unit,
+    named: Rows,
+    title: str,
+    description: str,
+    folder: Path,
+    name: str,
+    raster: Raster,
+) -> tuple[Path, ...]:
     width, height = PAGE
     texts = [text for text, _ in named]
     size, frame = next(
@@ -136,7 +139,8 @@ def _exploded(
         description,
         (*shadow_marks(stage, 0.4), *area_marks(stage, sight, lit), *edges, *marks),
     )
-    return _write(drawing, (*edges, *marks), photograph(stage, sight, lit, 0.3), 1.0, path)
+    photo = photograph(stage, sight, lit, 0.3)
+    return write_drawing(drawing, folder, name, over=(*edges, *marks), under=photo)
 
 
 def _tag_frame(texts: Sequence[str], size: float) -> Frame:
@@ -150,18 +154,3 @@ def _tag_frame(texts: Sequence[str], size: float) -> Frame:
 def _size(unit: Unit) -> str:
     figures = " x ".join(format_length(length, unit.display_unit) for length in unit.size)
     return f"{figures} {unit.display_unit} (width x height x depth)"
-
-
-def _write(
-    drawing: Drawing,
-    over: tuple[Mark, ...],
-    under: Image.Image | None,
-    per_unit: float,
-    path: Path,
-) -> list[Path]:
-    """A drawing as SVG, and as PNG: the marks ``over`` on a photograph or on white."""
-    svg, png = path.with_suffix(".svg"), path.with_suffix(".png")
-    svg.write_text(to_svg(drawing), encoding="utf-8", newline="\n")
-    painted = replace(drawing, marks=over)
-    write_png(painted, per_unit, png, under)
-    return [png, svg]

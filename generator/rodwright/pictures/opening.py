@@ -15,8 +15,8 @@ from rodwright.opening.adjustment import Plane
 from rodwright.opening.frames import fit_frame
 from rodwright.opening.gaps import CAULK_LIMIT, Closing, Gap, Packing, is_bent, side_length
 from rodwright.opening.readings import FLOOR_ASSUMED, PLUMB_ASSUMED, TAPE_ERROR, Reading
+from rodwright.pictures.files import write_drawing
 from rodwright.pictures.ink import Drawing, Fill, Lettering, Mark, Point, Stroke
-from rodwright.pictures.paint import write_png
 from rodwright.pictures.paper import (
     HEAVY,
     SMALL,
@@ -28,7 +28,6 @@ from rodwright.pictures.paper import (
     on_paper,
     tag_marks,
 )
-from rodwright.pictures.svg import to_svg
 from rodwright.unit import OpeningPlane, Quadrilateral
 
 EXAGGERATION = 10.0
@@ -56,14 +55,11 @@ def write_opening(sheet: SurveySheet, folder: Path) -> tuple[Path, ...]:
         ValueError: the sheet has no fit to draw.
         OSError: the folder can't be written.
     """
-    written = []
+    written: list[Path] = []
     for plane in sheet.planes:
+        name = "opening" if plane.name == "front" else f"opening-{plane.name}"
         drawing = draw_opening(sheet, plane)
-        stem = "opening" if plane.name == "front" else f"opening-{plane.name}"
-        svg, png = folder / f"{stem}.svg", folder / f"{stem}.png"
-        svg.write_text(to_svg(drawing), encoding="utf-8", newline="\n")
-        write_png(drawing, _PIXELS_PER_MM, png)
-        written += [svg, png]
+        written += write_drawing(drawing, folder, name, per_unit=_PIXELS_PER_MM)
     return tuple(written)
 
 

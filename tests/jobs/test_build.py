@@ -6,7 +6,6 @@ import csv
 import hashlib
 import json
 import os
-import re
 import subprocess
 import sys
 from dataclasses import replace
@@ -14,20 +13,18 @@ from pathlib import Path
 
 import pytest
 
+from kit.builds import write_build
 from kit.samples import PLYWOOD, bookcase
 from kit.specs import unit_from
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.rules import Rule
-from rodwright.handover import BUILD_FILES, write_build
-from rodwright.handover.names import file_paths, slug
+from rodwright.handover.exports import Content, Export, Kind
 from rodwright.handover.products import products
 from rodwright.handover.unit_json import read_unit
 from rodwright.jobs.build import build
-from rodwright.jobs.new import model_names, model_path
-from rodwright.lengths import from_inches
 from rodwright.problems import ProblemsError
 from rodwright.solids import solid_of
-from rodwright.unit import Fixing, Mitre, Notch, Part, Surface, Unit
+from rodwright.unit import Fixing, Notch, Unit
 from rodwright.unit.laid import laid_unit
 
 STEMS = tuple(
@@ -48,11 +45,10 @@ WHOLE = (
 def test_the_files_of_a_build(tmp_path: Path) -> None:
     target = tmp_path / "out"
     made = write_build(bookcase(), target)
-    names = [path.relative_to(target).as_posix() for path in made]
     parts = [f"parts/{stem}.{kind}" for stem in STEMS for kind in ("step", "stl")]
-    assert names == sorted([*WHOLE, *parts])
-    on_disk = {path for path in target.rglob("*") if path.is_file()}
-    assert on_disk == {*made, target / "manifest.json"}
+    assert list(made) == sorted([*WHOLE, *parts])
+    on_disk = {path.relative_to(target) for path in target.rglob("*") if path.is_file()}
+    assert on_disk == {*map(Path, made), Path("manifest.json")}
 
 
 def test_every_row_of_the_list_has_its_files_and_the_model_reads_back(tmp_path: Path) -> None:
@@ -67,7 +63,7 @@ def test_hardware_has_a_list_when_there_are_any(tmp_path: Path) -> None:
     unit = bookcase()
     joint = replace(unit.joints[0], fixings=(Fixing("screw", 3, "4 x 40 mm"),))
     made = write_build(replace(unit, joints=(joint, joint)), tmp_path / "out")
-    assert tmp_path / "out" / "hardware.csv" in made
+    assert "hardware.csv" in made
     listed = (tmp_path / "out" / "hardware.csv").read_text(encoding="utf-8-sig").splitlines()
     assert listed == [
         "hardware,size,quantity,holes,for",
@@ -76,7 +72,7 @@ def test_hardware_has_a_list_when_there_are_any(tmp_path: Path) -> None:
 
 
 def test_findings_are_written_gravest_first(tmp_path: Path) -> None:
-    findings = [
+    findings = (
         Finding(Severity.NOTE, Rule.OPEN_BACK, "a note", "leave it"),
         Finding(
             Severity.ERROR,
@@ -87,7 +83,7 @@ def test_findings_are_written_gravest_first(tmp_path: Path) -> None:
             3.0,
             0.0,
         ),
-    ]
+    )
     write_build(bookcase(), tmp_path / "out", findings=findings)
     document = json.loads((tmp_path / "out" / "findings.json").read_text(encoding="utf-8"))
     assert document["counts"] == {"error": 1, "warning": 0, "note": 1, "caution": 0}
@@ -96,30 +92,30 @@ def test_findings_are_written_gravest_first(tmp_path: Path) -> None:
     assert document["findings"][0]["parts"] == ["SD1"]
 
 
-def test_extras_write_into_the_same_build(tmp_path: Path) -> None:
-    def picture(unit: Unit, folder: Path) -> None:
+def test_an_export_writes_into_the_same_build(tmp_path: Path) -> None:
+    def picture(content: Content, folder: Path) -> None:
         assert (folder / "unit.step").is_file()
-        (folder / "picture.svg").write_text(f"<!-- {unit.title} -->", encoding="utf-8")
+        (folder / "picture.svg").write_text(f"<!-- {content.unit.title} -->", encoding="utf-8")
 
-    made = write_build(bookcase(), tmp_path / "out", extras=[picture])
-    assert tmp_path / "out" / "picture.svg" in made
+    export = Export(Kind.PICTURES, r"picture\.svg", picture)
+    assert "picture.svg" in write_build(bookcase(), tmp_path / "out", export)
     manifest = json.loads((tmp_path / "out" / "manifest.json").read_text(encoding="utf-8"))
     assert "picture.svg" in manifest["files"]
 
 
 def test_parts_are_cut_or_finished_and_nothing_else(tmp_path: Path) -> None:
     with pytest.raises(ValueError, match="'cut' or 'finished', not 'rough'"):
-        write_build(bookcase(), tmp_path / "out", parts="rough")  # type: ignore[arg-type]
+        build(bookcase(), tmp_path / "out", parts="rough")  # type: ignore[arg-type]
     assert list(tmp_path.iterdir()) == []
 
 
-def test_a_failing_extra_leaves_nothing(tmp_path: Path) -> None:
-    def failing(unit: Unit, folder: Path) -> None:
-        (folder / "half.svg").write_text(unit.title, encoding="utf-8")
+def test_a_failing_export_leaves_nothing(tmp_path: Path) -> None:
+    def failing(content: Content, folder: Path) -> None:
+        (folder / "half.svg").write_text(content.unit.title, encoding="utf-8")
         raise RuntimeError("no picture today")
 
     with pytest.raises(RuntimeError, match="no picture today"):
-        write_build(bookcase(), tmp_path / "out", extras=[failing])
+        write_build(bookcase(), tmp_path / "out", Export(Kind.PICTURES, r"half\.svg", failing))
     assert list(tmp_path.iterdir()) == []
 
 
@@ -145,7 +141,7 @@ def test_a_second_build_replaces_the_first_and_keeps_the_makers_own_files(tmp_pa
         "SD1-side-2x-birch-plywood-18-cut.stl",
     ]
     assert (target / "notes.txt").read_text() == "call the plasterer"
-    assert target / "notes.txt" not in made
+    assert "notes.txt" not in made
 
 
 def test_an_edited_list_is_not_overwritten(tmp_path: Path) -> None:
@@ -196,10 +192,10 @@ def test_progress_is_told_in_steps(tmp_path: Path) -> None:
     steps: list[str] = []
     write_build(bookcase(), tmp_path / "out", progress=steps.append)
     assert steps == [
+        "writing solids for the CNC shop",
+        "writing meshes",
         "writing lists",
-        "writing STEP",
-        "writing GLB and STL",
-        "writing 9 parts",
+        "writing the whole model",
     ]
 
 
@@ -207,7 +203,8 @@ TWICE = """
 import sys
 from pathlib import Path
 sys.path.insert(0, sys.argv[1])
-from rodwright.handover import write_build
+from kit.builds import write_build
+from kit.builds import write_build
 from kit.samples import bookcase
 write_build(bookcase(), Path(sys.argv[2]))
 """
@@ -244,107 +241,12 @@ def test_a_bad_source_date_epoch_is_told_before_the_work(
     monkeypatch.setenv("SOURCE_DATE_EPOCH", epoch)
     steps: list[str] = []
     with pytest.raises(ProblemsError) as caught:
-        write_build(bookcase(), tmp_path / "out", progress=steps.append)
+        build(bookcase(), tmp_path / "out", progress=steps.append)
     [problem] = caught.value.problems
     assert "SOURCE_DATE_EPOCH" in problem.message
     assert "unset it" in problem.remedy
     assert not steps
     assert list(tmp_path.iterdir()) == []
-
-
-def renamed(names: dict[str, tuple[str, str]]) -> Unit:
-    """The bookcase with other refs and names, no two of its parts alike."""
-    unit = bookcase()
-    parts: list[Part] = []
-    for part in unit.parts:
-        ref, name = names.get(part.ref, (part.ref, part.name))
-        workings = (Mitre(Surface.NEAR_END, 1.0 + len(parts), Surface.FACE),)
-        parts.append(replace(part, ref=ref, name=name, workings=workings))
-    return replace(unit, parts=tuple(parts), joints=())
-
-
-def test_file_names_are_safe_and_differ() -> None:
-    unit = renamed(
-        {
-            "SD1": ("../SD 1", "Seite: links/außen"),
-            "BT1": ("A", "Ящик"),
-            "SH1": ("a", "抽屉"),
-            "TP1": ("Ж", "ф"),
-            "BK1": ("CON", "x" * 300),
-        }
-    )
-    files = file_paths(unit, "cut")
-    assert files[0].name == "SD-1-seite-links-aussen-1x-birch-plywood-18-cut"
-    assert {
-        f"{name}-birch-plywood-18-cut{more}"
-        for name, more in (("A-1x", ""), ("a-1x", "-2"), ("part-1x", ""))
-    } <= {file.name for file in files}
-    assert len({str(file).casefold() for file in files}) == len(files) == len(unit.parts)
-    for file in files:
-        for part in file.parts:
-            assert re.fullmatch(r"[A-Za-z0-9]([A-Za-z0-9.-]{0,140}[A-Za-z0-9])?", part)
-        # Windows' MAX_PATH is 260, drive and folders included (Microsoft, Naming Files).
-        assert len(str(file)) <= 200
-
-
-def stocked(**stocks: str) -> list[str]:
-    """The folders of a unit whose parts are of these stocks and materials."""
-    parts = [
-        replace(
-            bookcase().part("SH1"),
-            ref=f"SH{number}",
-            blank=replace(
-                bookcase().part("SH1").blank,
-                stock=replace(PLYWOOD, name=name, material=material),
-            ),
-        )
-        for number, (name, material) in enumerate(stocks.items())
-    ]
-    unit = Unit("Stocks", parts[0].bounds(), tuple(parts))
-    return [file.parent.as_posix() for file in file_paths(unit, "cut")]
-
-
-def test_a_folder_is_named_by_what_the_stock_is_and_its_thickness() -> None:
-    assert stocked(case="Birch plywood", back="MDF") == ["birch-plywood-18", "mdf-18"]
-    assert stocked(case="birch plywood", front="Birch Plywood") == [
-        "birch-plywood-18-case", "birch-plywood-18-front",
-    ]  # fmt: skip
-    assert stocked(case="берёза", Case="дуб") == ["case-18-case", "case-18-Case-2"]
-    assert stocked(**{"бук": "берёза"}) == ["stock-18"]
-
-
-def test_thicknesses_in_folders_are_in_the_makers_unit() -> None:
-    thin = replace(bookcase().part("BK1"), blank=replace(bookcase().part("BK1").blank,
-                   stock=replace(PLYWOOD, thickness=5.5)))  # fmt: skip
-    assert (
-        file_paths(Unit("Thin", thin.bounds(), (thin,)), "cut")[0].parts[0] == "birch-plywood-5.5"
-    )
-    inches = replace(thin, blank=replace(thin.blank, stock=replace(PLYWOOD, thickness=18.25625)))
-    unit = Unit("Inches", inches.bounds(), (inches,), display_unit="in")
-    assert file_paths(unit, "cut")[0].parts[0] == "birch-plywood-23-32in"
-    folders = [
-        file_paths(replace(unit, parts=(replace(thin, blank=replace(
-            thin.blank, stock=replace(PLYWOOD, thickness=from_inches(size)))),)), "cut"
-        )[0].parts[0]
-        for size in ("1/8", "15/32", "3/4", "1", "1 1/8", "11", "18")
-    ]  # fmt: skip
-    assert [each.removeprefix("birch-plywood-") for each in folders] == [
-        "1-8in", "15-32in", "3-4in", "1in", "1-1-8in", "11in", "18in",
-    ]  # fmt: skip
-
-
-@pytest.mark.parametrize(
-    ("text", "safe"),
-    [("Left side", "Left-side"), ("Étagère", "Etagere"), ("Køkken/…", "Kokken"), ("..", "")],
-)
-def test_slugs(text: str, safe: str) -> None:
-    assert slug(text) == safe
-
-
-def test_every_file_of_a_build_has_a_name_that_builds_have(tmp_path: Path) -> None:
-    made = write_build(bookcase(), tmp_path / "out")
-    names = [path.relative_to(tmp_path / "out").as_posix() for path in made]
-    assert [name for name in names if not BUILD_FILES.fullmatch(name)] == []
 
 
 def test_an_edited_file_is_told_before_the_work(
@@ -385,12 +287,3 @@ def test_a_forged_manifest_costs_no_file(tmp_path: Path) -> None:
     write_build(bookcase(), target)
     write_build(bookcase(), target)
     assert {name: (target / name).read_text() for name in mine} == mine
-
-
-@pytest.mark.parametrize("name", model_names())
-def test_every_part_file_of_every_model_is_known_as_a_builds(name: str) -> None:
-    unit = unit_from(model_path(name).read_text(encoding="utf-8"))
-    for kind in ("cut", "finished"):
-        for file in file_paths(unit, kind):
-            assert BUILD_FILES.fullmatch(f"parts/{file}.step"), file
-            assert BUILD_FILES.fullmatch(f"parts/{file}.stl"), file

@@ -1,0 +1,117 @@
+"""The files of a build: a row for each kind of file, in the order in which they are written."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from dataclasses import dataclass
+from enum import StrEnum
+from pathlib import Path
+
+from rodwright.checks.findings import Finding
+from rodwright.handover.edge_list import edge_list
+from rodwright.handover.findings_json import findings_json
+from rodwright.handover.gltf import unit_glb
+from rodwright.handover.list_files import edges_csv, hardware_csv, lists_xlsx, parts_csv, parts_json
+from rodwright.handover.lists import hardware_list
+from rodwright.handover.part_files import write_parts_step, write_parts_stl
+from rodwright.handover.shop_part import PartsKind
+from rodwright.handover.step import write_step_unit
+from rodwright.handover.stl import unit_stl
+from rodwright.handover.unit_json import unit_json
+from rodwright.pictures import write_pictures
+from rodwright.unit import Unit
+
+
+class Kind(StrEnum):
+    """What files are for, as the terminal lists them."""
+
+    SOLIDS = "solids for the CNC shop"
+    MESHES = "meshes"
+    LISTS = "lists"
+    MODEL = "the whole model"
+    PICTURES = "pictures"
+
+
+@dataclass(frozen=True, slots=True)
+class Content:
+    """What the files are made from: a unit with its parts as :mod:`rodwright.unit.laid` lays them,
+    whether single parts and workings are as cut or as finished, what the checks found, and who is
+    told of each step."""
+
+    unit: Unit
+    parts: PartsKind = "cut"
+    findings: tuple[Finding, ...] = ()
+    progress: Callable[[str], None] = lambda _: None
+
+
+@dataclass(frozen=True, slots=True)
+class Export:
+    """One kind of file: what it is for, a regular expression of the names it may have (paths in
+    the build's folder, with ``/``), and what writes it into that folder.
+
+    Nothing of another name is ever taken for a file of a build.
+    """
+
+    kind: Kind
+    names: str
+    write: Callable[[Content, Path], object]
+
+
+def _file(kind: Kind, name: str, made: Callable[[Content], bytes | None]) -> Export:
+    """An export of one file, left out where there is nothing to say."""
+
+    def write(content: Content, folder: Path) -> None:
+        data = made(content)
+        if data is not None:
+            (folder / name).write_bytes(data)
+
+    return Export(kind, re.escape(name), write)
+
+
+_PART = r"parts/(?:[^/]+/)?[A-Z]+[0-9]+[^/]*"
+"""The name of a single part's file, but for its suffix: in its stock's folder, its ref first."""
+
+EXPORTS = (
+    Export(
+        Kind.SOLIDS,
+        r"unit\.step",
+        lambda content, folder: write_step_unit(content.unit, folder / "unit.step"),
+    ),
+    Export(
+        Kind.SOLIDS,
+        rf"{_PART}\.step",
+        lambda content, folder: write_parts_step(content.unit, content.parts, folder / "parts"),
+    ),
+    _file(Kind.MESHES, "unit.glb", lambda content: unit_glb(content.unit)),
+    _file(Kind.MESHES, "unit.stl", lambda content: unit_stl(content.unit)),
+    Export(
+        Kind.MESHES,
+        rf"{_PART}\.stl",
+        lambda content, folder: write_parts_stl(content.unit, content.parts, folder / "parts"),
+    ),
+    _file(Kind.LISTS, "parts-list.csv", lambda content: parts_csv(content.unit, content.parts)),
+    _file(Kind.LISTS, "parts-list.xlsx", lambda content: lists_xlsx(content.unit, content.parts)),
+    _file(Kind.LISTS, "parts-list.json", lambda content: parts_json(content.unit, content.parts)),
+    _file(
+        Kind.LISTS,
+        "hardware.csv",
+        lambda content: hardware_csv(content.unit) if hardware_list(content.unit) else None,
+    ),
+    _file(
+        Kind.LISTS,
+        "edges.csv",
+        lambda content: edges_csv(content.unit) if edge_list(content.unit) else None,
+    ),
+    _file(Kind.MODEL, "unit.json", lambda content: unit_json(content.unit)),
+    _file(Kind.MODEL, "findings.json", lambda content: findings_json(content.findings)),
+    Export(
+        Kind.PICTURES,
+        r"(?:assembled|exploded|opened|views)[a-z0-9-]*\.(?:png|svg)",
+        lambda content, folder: write_pictures(content.unit, folder, content.progress),
+    ),
+)
+"""Every export there is.  To add one: a module under `handover/` that makes it, and a row here."""
+
+BUILD_FILES = re.compile("|".join(f"(?:{export.names})" for export in EXPORTS))
+"""The names that files of a build have."""
