@@ -9,12 +9,12 @@ from rich.box import SIMPLE_HEAD
 from rich.markup import escape
 from rich.table import Table
 
-from rodwright.jobs.survey import FitSheet, SurveySheet
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.opening.adjustment import Plane
 from rodwright.opening.frames import FittedFrame
 from rodwright.opening.gaps import Closing, is_bent
 from rodwright.opening.readings import BOW_ERROR, Reading
+from rodwright.opening.sheet import FitSheet, SurveySheet
 from rodwright_cli.console import PlainConsole
 
 _CORNERS = ("bottom left", "bottom right", "top right", "top left")

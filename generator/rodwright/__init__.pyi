@@ -19,7 +19,6 @@ from rodwright.handover.unit_json import unit_schema as unit_schema
 from rodwright.jobs.build import Build as Build
 from rodwright.jobs.build import build as build
 from rodwright.jobs.rule import meaning_of as meaning_of
-from rodwright.jobs.survey import SurveySheet as SurveySheet
 from rodwright.jobs.survey import survey as survey
 from rodwright.jobs.survey import write_survey as write_survey
 from rodwright.jobs.way_in import way_in as way_in
@@ -27,6 +26,7 @@ from rodwright.jobs.way_in import write_way_in as write_way_in
 from rodwright.mass import centre_of_mass as centre_of_mass
 from rodwright.mass import unit_weight as unit_weight
 from rodwright.mass import weight as weight
+from rodwright.opening.sheet import SurveySheet as SurveySheet
 from rodwright.pictures import write_pictures as write_pictures
 from rodwright.problems import Problem as Problem
 from rodwright.problems import ProblemsError as ProblemsError

@@ -8,7 +8,8 @@ import pytest
 
 from kit.openings import FULLY_READ
 from kit.specs import spec_from
-from rodwright.jobs.survey import SurveySheet, survey
+from rodwright.jobs.survey import survey
+from rodwright.opening.sheet import SurveySheet
 from rodwright.pictures.glyphs import text_width
 from rodwright.pictures.ink import Drawing, Fill, Lettering
 from rodwright.pictures.opening import EXAGGERATION, draw_opening

@@ -3,25 +3,15 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
-from dataclasses import asdict, dataclass, replace
+from dataclasses import replace
 from pathlib import Path
-from typing import Any
 
-from rodwright.handover.json_text import json_text
 from rodwright.handover.output import whole_or_nothing
-from rodwright.lengths import LengthUnit
-from rodwright.opening import readings as errors
-from rodwright.opening.adjustment import Plane
-from rodwright.opening.cautions import CAUTIONS, Caution
-from rodwright.opening.doubts import Doubt
-from rodwright.opening.fit import Spare, spare
+from rodwright.handover.survey_json import survey_json
+from rodwright.opening.fit import spare
 from rodwright.opening.floor import floor_fall
-from rodwright.opening.frames import FittedFrame, fit_frame
+from rodwright.opening.frames import fit_frame
 from rodwright.opening.gaps import (
-    Closing,
-    Gap,
-    Packing,
     Standing,
     closings,
     fixing_points,
@@ -29,12 +19,13 @@ from rodwright.opening.gaps import (
     packing,
 )
 from rodwright.opening.readings import EDGES, LEVEL_ERROR
+from rodwright.opening.sheet import FitSheet, Gain, SurveySheet
 from rodwright.opening.survey import Survey, least_with, measure, solved_planes
-from rodwright.problems import Problem, Problems, ProblemsError
+from rodwright.problems import Problems, ProblemsError
 from rodwright.setout import set_out_unit
 from rodwright.setout.rod.reach import joint_of
 from rodwright.setout.rod.sizes import feet_places, standing_inset
-from rodwright.unit import Opening, OpeningShape, Role, Unit
+from rodwright.unit import Role, Unit
 from rodwright.unit.facts import carcass_size, frame_reach
 from rodwright.wishes import SpecFile, UnitSpec
 from rodwright.wishes.base import LevellersSpec
@@ -44,54 +35,6 @@ _PLAIN, _PLAIN_DEPTH = 18.0, 300.0
 """Thickness of the boards of a plain box, and its depth where none is given, mm."""
 _WORTH_READING = 0.5
 """Another reading is worth taking where it settles more than this, mm."""
-
-
-@dataclass(frozen=True, slots=True)
-class Gain:
-    """What another reading would settle: more width and height that surely go in, mm."""
-
-    reading: str
-    width: float
-    height: float
-
-
-@dataclass(frozen=True, slots=True)
-class FitSheet:
-    """How a unit goes into its opening: its carcass's width and height, what is left, and how
-    it is packed, closed and framed.  ``stands`` is what it stands on, ``fall`` the widest gap
-    under that: how far the floor falls away from its high spot.  mm, unit frame."""
-
-    size: tuple[float, float]
-    opening: Opening
-    shape: OpeningShape
-    survey: Survey
-    spare: Spare
-    gaps: tuple[Gap, ...]
-    packing: tuple[Packing, ...]
-    closings: tuple[Closing, ...]
-    frame: FittedFrame | None
-    gains: tuple[Gain, ...]
-    stands: Standing
-    fall: Gap
-
-
-@dataclass(frozen=True, slots=True)
-class SurveySheet:
-    """Everything that is known of an opening.
-
-    ``fit`` is None where readings can't be right: they are in ``doubts``, and ``problems``
-    say so with their places.  Where the wishes make no unit, ``problems`` say why, ``fit`` is of a
-    plain box of its size, and ``not_shown`` says what hangs on more than that.
-    """
-
-    title: str
-    unit: LengthUnit
-    planes: tuple[Plane, ...]
-    doubts: tuple[Doubt, ...]
-    problems: tuple[Problem, ...]
-    fit: FitSheet | None
-    not_shown: str = ""
-    cautions: tuple[Caution, ...] = CAUTIONS
 
 
 def survey(spec: SpecFile | UnitSpec) -> SurveySheet:
@@ -248,8 +191,6 @@ def _gains(measured: Survey) -> tuple[Gain, ...]:
     return tuple(sorted(gains, key=lambda each: -max(each.width, each.height)))
 
 
-# --- on file ---------------------------------------------------------------------------
-
 _FILES = re.compile(r"survey\.json|opening(?:-rear)?\.(?:svg|png)")
 
 
@@ -264,7 +205,7 @@ def write_survey(sheet: SurveySheet, folder: Path) -> tuple[Path, ...]:
     """
     target = folder / "survey"
     with whole_or_nothing(target, ours=_FILES, again=_FILES.fullmatch) as staging:
-        (staging / "survey.json").write_bytes(json_text(record(sheet)))
+        (staging / "survey.json").write_bytes(survey_json(sheet))
         if sheet.fit is not None:
             # Pillow and the picture modules are needed for nothing else here.
             from rodwright.pictures.opening import write_opening
@@ -272,105 +213,3 @@ def write_survey(sheet: SurveySheet, folder: Path) -> tuple[Path, ...]:
             write_opening(sheet, staging)
         names = sorted(path.name for path in staging.iterdir())
     return tuple(target / name for name in names)
-
-
-def record(sheet: SurveySheet) -> Mapping[str, Any]:
-    """The sheet as plain data; lengths in mm, angles in degrees."""
-    fit = sheet.fit
-    document: dict[str, Any] = {
-        "title": sheet.title,
-        "measures": "lengths in mm, angles in degrees; errors hold nineteen times in twenty",
-        "assumed_errors": {
-            "tape": errors.TAPE_ERROR,
-            "bow_away_from_corners": errors.BOW_ERROR,
-            "level_over_its_length": errors.LEVEL_ERROR,
-            "wall_out_of_plumb_per_metre": errors.PLUMB_ASSUMED,
-            "floor_out_of_level_per_metre": errors.FLOOR_ASSUMED,
-            "top_out_of_level_per_metre": errors.TOP_ASSUMED,
-        },
-        "planes": [_plane_record(plane) for plane in sheet.planes],
-        "problems": [
-            {"message": each.message, "remedy": each.remedy, "where": list(each.where)}
-            for each in sheet.problems
-        ],
-    }
-    if sheet.not_shown:
-        document["not_shown"] = sheet.not_shown
-    if fit is not None:
-        document |= {
-            "unit": {"width": fit.size[0], "height": fit.size[1]},
-            "opening": _rounded(asdict(fit.opening)),
-            "spare": _rounded(asdict(fit.spare)),
-            "gaps": [_rounded(asdict(gap)) for gap in fit.gaps],
-            "packing": [
-                _rounded(asdict(each.gap) | {"by": each.by, "packers": list(each.packers)})
-                for each in fit.packing
-            ],
-            "closings": [
-                _rounded(
-                    asdict(each)
-                    | {
-                        "rest": each.rest,
-                        "most": each.most,
-                        "by": each.remedy,
-                        "strip": each.strip,
-                        "cut": each.cut,
-                    }
-                )
-                for each in fit.closings
-            ],
-            "floor": _rounded(asdict(fit.fall) | {"levelling": fit.stands.levelling}),
-            "frame": _frame_record(fit.frame) if fit.frame else None,
-            "worth_reading": [_rounded(asdict(gain)) for gain in fit.gains],
-        }
-    return document | {"cautions": [asdict(each) for each in sheet.cautions]}
-
-
-def _plane_record(plane: Plane) -> Mapping[str, Any]:
-    rows = zip(plane.readings, plane.residuals, plane.normalised, strict=True)
-    return _rounded(
-        {
-            "name": plane.name,
-            "looseness": plane.looseness,
-            "corners": [list(corner) for corner in plane.corners],
-            "corner_errors": [list(error) for error in plane.corner_errors],
-            "readings": [
-                {
-                    "name": reading.name,
-                    "assumed": reading.is_assumption,
-                    "value": reading.value,
-                    "error": reading.error,
-                    "residual": residual,
-                    "normalised_residual": normalised,
-                }
-                for reading, residual, normalised in rows
-            ],
-        }
-    )
-
-
-def _frame_record(frame: FittedFrame) -> Mapping[str, Any]:
-    members = [
-        asdict(each) | {"long_points": each.long_points, "short_points": each.short_points}
-        for each in frame.members
-    ]
-    return _rounded(
-        {"angles": frame.angles, "members": members, "trim": frame.trim, "order": frame.order}
-    )
-
-
-def _rounded(record: Mapping[str, Any]) -> dict[str, Any]:
-    return {key: _rounded_value(value) for key, value in record.items()}
-
-
-def _rounded_value(value: Any) -> Any:
-    if isinstance(value, float):
-        return round(value, 3) + 0.0
-    if isinstance(value, Mapping):
-        return _rounded(value)
-    if isinstance(value, list | tuple):
-        return [_rounded_value(each) for each in value]
-    return value
-
-
-__all__ = ["FitSheet", "Gain", "SurveySheet", "survey", "write_survey"]

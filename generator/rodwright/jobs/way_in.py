@@ -3,17 +3,14 @@
 from __future__ import annotations
 
 import re
-from dataclasses import asdict
 from pathlib import Path
-from typing import Any
 
-from rodwright.handover.json_text import json_text
 from rodwright.handover.output import whole_or_nothing
+from rodwright.handover.way_in_json import way_in_json
 from rodwright.problems import Problem, ProblemsError
 from rodwright.unit import Unit
 from rodwright.way import answer as search
 from rodwright.way.answer import WayInAnswer
-from rodwright.way.carry import Step
 
 __all__ = ["way_in", "write_way_in"]
 
@@ -54,42 +51,6 @@ def write_way_in(answer: WayInAnswer, folder: Path) -> tuple[str, ...]:
     with whole_or_nothing(folder, ours=_FILES, again=_FILES.fullmatch) as staging:
         for name, drawing in way_drawings(answer).items():
             write_drawing(drawing, staging, name)
-        (staging / "way-in.json").write_bytes(json_text(_document(answer)))
+        (staging / "way-in.json").write_bytes(way_in_json(answer))
         names = sorted(path.name for path in staging.iterdir())
     return tuple(names)
-
-
-def _document(answer: WayInAnswer) -> dict[str, Any]:
-    return {
-        "title": answer.unit.title,
-        "measures": {"length": "mm", "angle": "radian"},
-        "goes": answer.goes,
-        "steps": [_step(step) for step in answer.steps],
-        "paths": [
-            {
-                "place": path.step.place,
-                "view": path.view,
-                "poses": [asdict(pose) for pose in path.poses],
-                "hits": path.hits,
-            }
-            for path in answer.paths
-        ],
-        "remedies": [
-            {
-                "what": remedy.what,
-                "works": remedy.works,
-                "still": [_step(step) for step in remedy.still],
-            }
-            for remedy in answer.remedies
-        ],
-    }
-
-
-def _step(step: Step) -> dict[str, Any]:
-    return {
-        "place": step.place,
-        "passes": step.passes,
-        "held": step.held,
-        "spare": round(step.spare, 3),
-        "tight": step.tight,
-    }

@@ -9,12 +9,12 @@ from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 
 from rodwright.geometry import TOUCH
-from rodwright.jobs.survey import FitSheet, SurveySheet
 from rodwright.lengths import format_length
 from rodwright.opening.adjustment import Plane
 from rodwright.opening.frames import fit_frame
 from rodwright.opening.gaps import CAULK_LIMIT, Closing, Gap, Packing, is_bent, side_length
 from rodwright.opening.readings import FLOOR_ASSUMED, PLUMB_ASSUMED, TAPE_ERROR, Reading
+from rodwright.opening.sheet import FitSheet, SurveySheet
 from rodwright.pictures.files import write_drawing
 from rodwright.pictures.ink import Drawing, Fill, Lettering, Mark, Point, Stroke
 from rodwright.pictures.paper import (
