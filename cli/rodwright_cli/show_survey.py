@@ -11,8 +11,9 @@ from rich.table import Table
 
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.opening.adjustment import Plane
+from rodwright.opening.closings import closing_text
 from rodwright.opening.frames import FittedFrame
-from rodwright.opening.gaps import Closing, is_bent
+from rodwright.opening.gaps import is_bent
 from rodwright.opening.readings import BOW_ERROR, Reading
 from rodwright.opening.sheet import FitSheet, SurveySheet
 from rodwright_cli.console import PlainConsole
@@ -129,7 +130,7 @@ def _fit(console: PlainConsole, fit: FitSheet, unit: LengthUnit) -> None:
             )
     console.print(table)
     for closing in fit.closings:
-        console.print(f"  {closing.side:6} {_closed(closing, say)}")
+        console.print(f"  {closing.side:6} {closing_text(closing, say)}")
     console.print(f"  floor  {_floor(fit, say)}")
 
 
@@ -148,19 +149,6 @@ def _floor(fit: FitSheet, say: Callable[[float], str]) -> str:
         return fall
     turned = "be turned out" if fit.stands.feet else "be packed up"
     return f"{fall}; the base may {turned} by {say(fit.stands.levelling)}"
-
-
-def _closed(closing: Closing, say: Callable[[float], str]) -> str:
-    if closing.remedy == closing.worst_remedy == "frame":
-        return f"covered by the face frame, which may need {say(closing.trim)} scribed off"
-    stays = f"up to {say(closing.most)} stays open, likely {say(closing.rest)} at its widest"
-    if closing.worst_remedy == "caulk":
-        return f"{stays}: a bead of caulk"
-    strip = f"a scribe ripped to {say(closing.strip)}, {say(closing.cut)} the largest cut"
-    if closing.remedy == "scribe":
-        return f"{stays}: a cover strip, or {strip}"
-    by = "the face frame covers it" if closing.remedy == "frame" else "a bead of caulk"
-    return f"{stays}: {by} if it proves no more, else a cover strip, or {strip}"
 
 
 def _frame(console: PlainConsole, frame: FittedFrame, unit: LengthUnit) -> None:

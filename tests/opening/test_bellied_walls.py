@@ -15,7 +15,8 @@ from kit.planes import outline
 from kit.quadrilaterals import quadrilateral, read
 from rodwright.opening.adjustment import SIGMAS
 from rodwright.opening.bends import bends_of
-from rodwright.opening.gaps import closings, gap_along, gap_at
+from rodwright.opening.closings import closings
+from rodwright.opening.gaps import gap_along, gap_at
 from rodwright.opening.outlines import outlines, spread_out
 from rodwright.opening.readings import BOW_ERROR, Reading
 from rodwright.opening.survey import Survey, measure, standing, usable

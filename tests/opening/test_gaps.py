@@ -7,30 +7,19 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from shapely import LineString, Point, Polygon
 
-from kit.planes import outline
+from kit.planes import BELLIED, CORNERS, STRAIGHT, outline
 from rodwright.opening.gaps import (
-    CAULK_LIMIT,
     Standing,
-    closings,
     fixing_points,
     gap_at,
     gap_map,
     packers,
     packing,
 )
-from rodwright.unit import LinePoint, OpeningPlane, OpeningShape, Quadrilateral
+from rodwright.unit import OpeningPlane, OpeningShape, Quadrilateral
 
 SIZE = (1193.0, 1993.0)
 STOCKED = (1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0)
-CORNERS: Quadrilateral = ((-9.0, -2.0), (1197.0, 0.0), (1199.0, 2003.0), (-3.0, 2001.0))
-STRAIGHT = OpeningPlane.straight(CORNERS)
-BELLIED = OpeningPlane(
-    CORNERS,
-    (STRAIGHT.left[0], LinePoint(500.0, -2.0, 1.0), LinePoint(1500.0, -8.0, 2.0), STRAIGHT.left[1]),
-    (STRAIGHT.right[0], LinePoint(900.0, 1195.0), STRAIGHT.right[1]),
-    (STRAIGHT.bottom[0], LinePoint(700.0, -6.0), STRAIGHT.bottom[1]),
-    (STRAIGHT.top[0], LinePoint(400.0, 1996.0), STRAIGHT.top[1]),
-)
 SHAPE = OpeningShape(STRAIGHT, None, 1190.0, 1990.0)
 
 
@@ -89,39 +78,6 @@ def test_fixing_points_are_no_further_apart_than_asked(length: float, spacing: f
     steps = [b - a for a, b in pairwise(points)]
     assert max(steps) <= spacing + 1e-6
     assert max(steps) == pytest.approx(min(steps))
-
-
-def test_what_closes_a_gap() -> None:
-    """Common practice, no source: caulk up to 6 mm, a scribe or a cover strip beyond."""
-    left, right, top = closings(SHAPE, SIZE, {})
-    assert left.remedy == "scribe"
-    assert left.strip == pytest.approx(8.994, abs=1e-3)
-    assert left.cut == pytest.approx(5.970, abs=1e-3)
-    assert (right.remedy, top.remedy) == ("caulk", "scribe")
-    assert right.rest <= CAULK_LIMIT < top.rest
-    left, right, _ = closings(SHAPE, SIZE, {"left": 12.0, "right": 3.0})
-    assert left.remedy == "frame"
-    assert left.overlap == pytest.approx(12.0 - left.strip)
-    assert left.trim == pytest.approx(12.0 - (left.strip - left.cut))
-    assert right.rest == pytest.approx(right.strip - 3.0)
-
-
-def test_what_closes_a_bellied_gap() -> None:
-    """The most is the likeliest and its error; the widest may lie between the ends."""
-    bellied = OpeningShape(BELLIED, None, 1190.0, 1990.0)
-    left, right, _ = closings(bellied, SIZE, {})
-    assert [round(each.at) for each in left.gaps] == [0, 500, 1500, 1993]
-    assert left.rest == pytest.approx(9.0, abs=0.05)  # at the foot
-    assert left.strip == pytest.approx(10.0)  # 8, and 2 of error, at 1500
-    assert left.narrowest == pytest.approx(1.0)  # 2, less 1 of error, at 500
-    assert left.cut == pytest.approx(left.strip - left.narrowest)
-    assert left.most == left.strip
-    assert right.narrowest == pytest.approx(2.0)
-    (framed, _, _) = closings(bellied, SIZE, {"left": 9.5})
-    assert (framed.remedy, framed.worst_remedy) == ("frame", "frame")
-    assert framed.most == pytest.approx(0.5)
-    (framed, _, _) = closings(bellied, SIZE, {"left": 9.1})
-    assert (framed.remedy, framed.worst_remedy) == ("frame", "caulk")
 
 
 def test_more_than_twenty_is_packed_from_a_batten() -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import partial
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.rules import Rule
@@ -10,7 +11,7 @@ from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH
 from rodwright.lengths import at_least
 from rodwright.opening.cautions import OLD_MATERIALS, STRUCTURE
-from rodwright.opening.gaps import CAULK_LIMIT, Closing, closings
+from rodwright.opening.closings import CAULK_LIMIT, Closing, closings, strip_text
 from rodwright.opening.slips import SMALL_OPENING, other_unit
 from rodwright.unit import OpeningShape, Role, Unit
 from rodwright.unit.facts import carcass_size, frame_reach, size_going_in
@@ -188,7 +189,7 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
                 Rule.OPEN_GAP,
                 f"{place} a gap of up to {most} stays open (likely {likely} at its widest): more "
                 f"than the {length_in(unit, CAULK_LIMIT)} that caulk bridges",
-                f"Fit a cover strip, or {_strip(unit, closing)}.",
+                f"Fit a cover strip, or {strip_text(closing, partial(length_in, unit))}.",
                 figure=closing.rest,
                 limit=CAULK_LIMIT,
             )
@@ -216,12 +217,3 @@ def _strip_may_be_narrow(unit: Unit, closing: Closing, name: str) -> Iterator[Fi
 def _likely(unit: Unit, closing: Closing) -> str:
     likely = max(each.gap for each in closing.gaps)
     return f"{length_in(unit, likely)} at its widest, and up to {length_in(unit, closing.strip)}"
-
-
-def _strip(unit: Unit, closing: Closing) -> str:
-    wide = length_in(unit, closing.strip)
-    if closing.cut < 0.5:
-        return f"a strip {wide} wide"
-    cut = length_in(unit, closing.cut)
-    what = "what is over it" if closing.side == "top" else "the wall"
-    return f"a scribe ripped to {wide} and planed to {what}, by up to {cut}"

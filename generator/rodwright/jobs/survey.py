@@ -8,12 +8,12 @@ from pathlib import Path
 
 from rodwright.handover.output import whole_or_nothing
 from rodwright.handover.survey_json import survey_json
+from rodwright.opening.closings import closings
 from rodwright.opening.fit import spare
 from rodwright.opening.floor import floor_fall
 from rodwright.opening.frames import fit_frame
 from rodwright.opening.gaps import (
     Standing,
-    closings,
     fixing_points,
     gap_map,
     packing,

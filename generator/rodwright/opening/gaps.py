@@ -1,22 +1,18 @@
-"""The gap round a unit that stands in its opening: packers, scribes, and what bridges the rest.
+"""The gap round a unit that stands in its opening, and the packers in it.
 
 Lengths in mm, unit frame.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 from math import ceil
 from typing import Literal
 
-from rodwright.geometry import TOUCH
 from rodwright.unit import EdgeLine, LinePoint, OpeningPlane, OpeningShape
 
-CAULK_LIMIT = 6.0
-"""The widest gap that a bead of caulk bridges without sinking (common practice, no source:
-about 5-6 mm); beyond it, a cover strip or a scribe."""
 BATTEN_LIMIT = 20.0
 """The most that is packed on packers (mm): beyond it a batten is fixed first (common practice,
 no source)."""
@@ -78,84 +74,6 @@ class Standing:
     places: tuple[float, ...]
     feet: bool = False
     levelling: float | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Closing:
-    """How the gap along one side is closed at the front.
-
-    ``gaps`` are the likeliest at the side's lower or left end, wherever its wall, floor or top
-    bends, and at its other end; ``reach`` is how far the face frame reaches past the carcass
-    there.  ``rest`` is the widest gap that the frame leaves, ``overlap`` the least by which it
-    reaches past the gap (one of the two is 0), both likeliest; ``most`` is the most that may
-    stay open.  A scribe is ripped to ``strip``, the most the gap may be, and ``cut`` is the most
-    that is planed off that.
-    """
-
-    side: str
-    gaps: tuple[Gap, ...]
-    reach: float
-
-    @property
-    def start(self) -> float:
-        """The gap at the lower or left end."""
-        return self.gaps[0].gap
-
-    @property
-    def end(self) -> float:
-        """The gap at the upper or right end."""
-        return self.gaps[-1].gap
-
-    @property
-    def rest(self) -> float:
-        """The widest gap that is left beside the face frame."""
-        return max(0.0, max(each.gap for each in self.gaps) - self.reach)
-
-    @property
-    def most(self) -> float:
-        """The widest gap that may be left beside the face frame."""
-        return max(0.0, self.strip - self.reach)
-
-    @property
-    def overlap(self) -> float:
-        """How far the face frame reaches past the gap where it does so least."""
-        return max(0.0, self.reach - max(each.gap for each in self.gaps))
-
-    @property
-    def strip(self) -> float:
-        """Width to rip a scribe to: the most the gap may be."""
-        return max(each.most for each in self.gaps)
-
-    @property
-    def narrowest(self) -> float:
-        """The least the gap may be."""
-        return max(0.0, min(each.gap - each.error for each in self.gaps))
-
-    @property
-    def cut(self) -> float:
-        """The most that is planed off that strip."""
-        return self.strip - self.narrowest
-
-    @property
-    def trim(self) -> float:
-        """The most to be scribed off a face frame that reaches past the gap."""
-        return max(0.0, self.reach - self.narrowest)
-
-    @property
-    def remedy(self) -> str:
-        """What closes the likeliest gap: `frame`, `caulk` or `scribe`."""
-        return _remedy(self.rest)
-
-    @property
-    def worst_remedy(self) -> str:
-        """What it takes to close the most it may be."""
-        return _remedy(self.most)
-
-
-def _remedy(gap: float) -> str:
-    if gap <= NEGLIGIBLE:
-        return "frame"
-    return "caulk" if gap <= CAULK_LIMIT + TOUCH else "scribe"
 
 
 def edge_at(line: EdgeLine, along: float) -> float:
@@ -278,16 +196,6 @@ def packers(gap: float, stocked: Sequence[float]) -> tuple[float, ...]:
         gap -= ordered[-1]
     nearest = min((0.0, *ordered), key=lambda each: (abs(each - gap), each))
     return (*chosen, nearest) if nearest else tuple(chosen)
-
-
-def closings(
-    shape: OpeningShape, size: tuple[float, float], reach: dict[str, float]
-) -> Iterator[Closing]:
-    """How the front's gaps at the sides and the top are closed; ``reach`` is how far the face
-    frame reaches past the carcass at each."""
-    for side in ("left", "right", "top"):
-        places = bent_at(shape.front, side, 0.0, side_length(side, size))
-        yield Closing(side, gap_along("front", shape, size, side, places), reach.get(side, 0.0))
 
 
 def side_length(side: str, size: tuple[float, float]) -> float:

@@ -7,10 +7,11 @@ from dataclasses import dataclass
 from rodwright.lengths import LengthUnit
 from rodwright.opening.adjustment import Plane
 from rodwright.opening.cautions import CAUTIONS, Caution
+from rodwright.opening.closings import Closing
 from rodwright.opening.doubts import Doubt
 from rodwright.opening.fit import Spare
 from rodwright.opening.frames import FittedFrame
-from rodwright.opening.gaps import Closing, Gap, Packing, Standing
+from rodwright.opening.gaps import Gap, Packing, Standing
 from rodwright.opening.survey import Survey
 from rodwright.problems import Problem
 from rodwright.unit import Opening, OpeningShape

@@ -11,8 +11,9 @@ from pathlib import Path
 from rodwright.geometry import TOUCH
 from rodwright.lengths import format_length
 from rodwright.opening.adjustment import Plane
+from rodwright.opening.closings import closing_text
 from rodwright.opening.frames import fit_frame
-from rodwright.opening.gaps import CAULK_LIMIT, Closing, Gap, Packing, is_bent, side_length
+from rodwright.opening.gaps import Gap, Packing, is_bent, side_length
 from rodwright.opening.readings import FLOOR_ASSUMED, PLUMB_ASSUMED, TAPE_ERROR, Reading
 from rodwright.opening.sheet import FitSheet, SurveySheet
 from rodwright.pictures.files import write_drawing
@@ -384,7 +385,7 @@ def _notes(sheet: SurveySheet, fit: FitSheet, plane: Plane, say: _Lengths) -> It
     closing = Block(
         "What closes the gaps at the front",
         (
-            *(_closing_text(each, say) for each in fit.closings),
+            *(f"{each.side.capitalize()}: {closing_text(each, say)}." for each in fit.closings),
             *_frame_texts(fit, say),
             *([f"Not shown: {sheet.not_shown}"] if sheet.not_shown else []),
         ),
@@ -395,21 +396,6 @@ def _notes(sheet: SurveySheet, fit: FitSheet, plane: Plane, say: _Lengths) -> It
     )
     for block, (left, width) in zip((fits, closing, cautions), _COLUMNS, strict=True):
         yield from note_marks(block, (left, _FOOT), width)
-
-
-def _closing_text(closing: Closing, say: _Lengths) -> str:
-    side = closing.side.capitalize()
-    if closing.remedy == closing.worst_remedy == "frame":
-        trim = f"; scribe up to {say(closing.trim)} off it" if closing.trim > 0.5 else ""
-        return f"{side}: the face frame covers it{trim}."
-    stays = f"{side}: likely {say(closing.rest)} at its widest, up to {say(closing.most)}"
-    if closing.worst_remedy == "caulk":
-        return f"{stays}: a bead of caulk (up to {say(CAULK_LIMIT)})."
-    strip = f"a scribe ripped to {say(closing.strip)}, up to {say(closing.cut)} planed off"
-    if closing.remedy == "scribe":
-        return f"{stays}: cover strip, or {strip}."
-    by = "the face frame" if closing.remedy == "frame" else "caulk"
-    return f"{stays}: {by} if it proves no more than it closes, else a cover strip, or {strip}."
 
 
 def _frame_texts(fit: FitSheet, say: _Lengths) -> Iterator[str]:

@@ -1,0 +1,133 @@
+"""What closes the gap between a unit and its opening at the front: frame, caulk, strip or scribe.
+
+Lengths in mm, unit frame.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+
+from rodwright.geometry import TOUCH
+from rodwright.opening.gaps import NEGLIGIBLE, Gap, bent_at, gap_along, side_length
+from rodwright.unit import OpeningShape
+
+CAULK_LIMIT = 6.0
+"""The widest gap that a bead of caulk bridges without sinking (common practice, no source:
+about 5-6 mm); beyond it, a cover strip or a scribe."""
+
+
+@dataclass(frozen=True, slots=True)
+class Closing:
+    """How the gap along one side is closed at the front.
+
+    ``gaps`` are the likeliest at the side's lower or left end, wherever its wall, floor or top
+    bends, and at its other end; ``reach`` is how far the face frame reaches past the carcass
+    there.  ``rest`` is the widest gap that the frame leaves, ``overlap`` the least by which it
+    reaches past the gap (one of the two is 0), both likeliest; ``most`` is the most that may
+    stay open.  A scribe is ripped to ``strip``, the most the gap may be, and ``cut`` is the most
+    that is planed off that.
+    """
+
+    side: str
+    gaps: tuple[Gap, ...]
+    reach: float
+
+    @property
+    def start(self) -> float:
+        """The gap at the lower or left end."""
+        return self.gaps[0].gap
+
+    @property
+    def end(self) -> float:
+        """The gap at the upper or right end."""
+        return self.gaps[-1].gap
+
+    @property
+    def rest(self) -> float:
+        """The widest gap that is left beside the face frame."""
+        return max(0.0, max(each.gap for each in self.gaps) - self.reach)
+
+    @property
+    def most(self) -> float:
+        """The widest gap that may be left beside the face frame."""
+        return max(0.0, self.strip - self.reach)
+
+    @property
+    def overlap(self) -> float:
+        """How far the face frame reaches past the gap where it does so least."""
+        return max(0.0, self.reach - max(each.gap for each in self.gaps))
+
+    @property
+    def strip(self) -> float:
+        """Width to rip a scribe to: the most the gap may be."""
+        return max(each.most for each in self.gaps)
+
+    @property
+    def narrowest(self) -> float:
+        """The least the gap may be."""
+        return max(0.0, min(each.gap - each.error for each in self.gaps))
+
+    @property
+    def cut(self) -> float:
+        """The most that is planed off that strip."""
+        return self.strip - self.narrowest
+
+    @property
+    def trim(self) -> float:
+        """The most to be scribed off a face frame that reaches past the gap."""
+        return max(0.0, self.reach - self.narrowest)
+
+    @property
+    def remedy(self) -> str:
+        """What closes the likeliest gap: `frame`, `caulk` or `scribe`."""
+        return _remedy(self.rest)
+
+    @property
+    def worst_remedy(self) -> str:
+        """What it takes to close the most it may be."""
+        return _remedy(self.most)
+
+
+def _remedy(gap: float) -> str:
+    if gap <= NEGLIGIBLE:
+        return "frame"
+    return "caulk" if gap <= CAULK_LIMIT + TOUCH else "scribe"
+
+
+def closings(
+    shape: OpeningShape, size: tuple[float, float], reach: dict[str, float]
+) -> Iterator[Closing]:
+    """How the front's gaps at the sides and the top are closed; ``reach`` is how far the face
+    frame reaches past the carcass at each."""
+    for side in ("left", "right", "top"):
+        places = bent_at(shape.front, side, 0.0, side_length(side, size))
+        yield Closing(side, gap_along("front", shape, size, side, places), reach.get(side, 0.0))
+
+
+def closing_text(closing: Closing, say: Callable[[float], str]) -> str:
+    """What closes the gap along one side, and how wide it may be; ``say`` words a length."""
+    if closing.remedy == closing.worst_remedy == "frame":
+        off = f", which may need {say(closing.trim)} scribed off" if _worth(closing.trim) else ""
+        return f"covered by the face frame{off}"
+    stays = f"up to {say(closing.most)} stays open, likely {say(closing.rest)} at its widest"
+    if closing.worst_remedy == "caulk":
+        return f"{stays}: a bead of caulk"
+    strip = f"a cover strip, or {strip_text(closing, say)}"
+    if closing.remedy == "scribe":
+        return f"{stays}: {strip}"
+    by = "the face frame covers it" if closing.remedy == "frame" else "a bead of caulk"
+    return f"{stays}: {by} if it proves no more, else {strip}"
+
+
+def strip_text(closing: Closing, say: Callable[[float], str]) -> str:
+    """The strip of wood that closes the gap along one side; ``say`` words a length."""
+    wide = say(closing.strip)
+    if not _worth(closing.cut):
+        return f"a strip {wide} wide"
+    what = "what is over it" if closing.side == "top" else "the wall"
+    return f"a scribe ripped to {wide} and planed to {what}, by up to {say(closing.cut)}"
+
+
+def _worth(planed: float) -> bool:
+    return planed >= NEGLIGIBLE
