@@ -6,7 +6,8 @@ from rodwright.checks.fit import USUAL_GAP
 from rodwright.checks.meanings.meaning import PRACTICE, Meaning
 from rodwright.checks.opening import HEIGHTS, WIDTHS
 from rodwright.checks.rules import Rule
-from rodwright.opening.gaps import BATTEN_LIMIT, CAULK_LIMIT
+from rodwright.opening.closings import CAULK_LIMIT
+from rodwright.opening.gaps import BATTEN_LIMIT
 from rodwright.opening.readings import FLOOR_ASSUMED, PLUMB_ASSUMED, TOP_ASSUMED
 from rodwright.opening.slips import SMALL_OPENING
 
