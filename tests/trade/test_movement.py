@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from rodwright.trade.materials import MATERIALS, known_materials
-from rodwright.trade.movement import UNKNOWN, WOODS, quarter_sawn, stock_swelling, swelling, wood_of
+from rodwright.trade.movement import UNKNOWN, WOODS, swelling, wood_of
 from rodwright.unit import Grain, Stock
 
 # Wood Handbook FPL-GTR-190, table 4-3: radial and tangential shrinkage, %, green to oven-dry.
@@ -94,16 +94,16 @@ def test_sheet_goods_count_as_still() -> None:
     def stock(kind: str) -> Stock:
         return Stock(kind, kind, "oak", 18.0, Grain.LENGTHWISE, 700.0, "", "#000000")  # type: ignore[arg-type]
 
-    assert stock_swelling(stock("sheet"), 600.0, (6.0, 12.0)) == 0.0
-    assert stock_swelling(stock("board"), 600.0, (6.0, 12.0)) == swelling("oak", 600.0, 6.0, 12.0)
+    assert stock("sheet").swelling(600.0, (6.0, 12.0)) == 0.0
+    assert stock("board").swelling(600.0, (6.0, 12.0)) == swelling("oak", 600.0, 6.0, 12.0)
 
 
 def test_quarter_sawn_stock_moves_by_its_radial_coefficient() -> None:
     """Wood Handbook table 13-5, white oak: 0.00180 radial, 0.00365 tangential."""
     flat = Stock("oak", "board", "oak", 18.0, Grain.LENGTHWISE, 700.0, "", "#000000")
-    quarter = quarter_sawn(flat)
+    quarter = flat.quarter_sawn
     assert quarter is not None
-    assert stock_swelling(flat, 300.0, (6.0, 12.0)) == pytest.approx(300 * 0.00365 * 6)
-    assert stock_swelling(quarter, 300.0, (6.0, 12.0)) == pytest.approx(300 * 0.00180 * 6)
-    assert quarter_sawn(quarter) is None
+    assert flat.swelling(300.0, (6.0, 12.0)) == pytest.approx(300 * 0.00365 * 6)
+    assert quarter.swelling(300.0, (6.0, 12.0)) == pytest.approx(300 * 0.00180 * 6)
+    assert quarter.quarter_sawn is None
     assert quarter.described == "oak, quarter-sawn" and flat.described == "oak"

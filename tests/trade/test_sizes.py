@@ -14,8 +14,8 @@ from rodwright.checks.findings import Severity
 from rodwright.handover.lists import hardware_list, parts_list
 from rodwright.lengths import from_inches
 from rodwright.problems import ProblemsError
-from rodwright.setout.grip import grip
-from rodwright.trade.sizes import INCH, METRIC, TradeSizes, gauge_diameter
+from rodwright.trade.screws import gauge_diameter
+from rodwright.trade.sizes import INCH, METRIC, TradeSizes
 from rodwright.unit import Grain, Hole, JointKind, Mortise, Role, Stock, Unit
 
 STOCK = """
@@ -91,7 +91,7 @@ def test_hardwood_takes_larger_pilots_than_softwood(sizes: TradeSizes) -> None:
 )
 def test_what_a_screw_goes_into(kind: Literal["sheet", "board"], material: str, held: str) -> None:
     stock = Stock("s", kind, material, 18.0, Grain.LENGTHWISE, 600.0, "given", "#c8b08c")
-    assert grip(stock) == held
+    assert stock.grip == held
 
 
 @pytest.mark.parametrize(("wood", "pilot"), [("maple", "7/64"), ("pine", "5/64")])

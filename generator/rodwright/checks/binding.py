@@ -11,7 +11,7 @@ from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH, along
 from rodwright.geometry.nearby import Nearby
-from rodwright.trade.movement import TABLE, quarter_sawn, stock_swelling
+from rodwright.trade.movement import TABLE
 from rodwright.unit import JointKind, Part, Role, Slide, Stock, Swing, Unit
 
 NEAR = 100.0
@@ -32,7 +32,7 @@ class _Front:
         box = self.part.bounds()
         edge = box.high[self.axis] if way > 0 else box.low[self.axis]
         reach = max(0.0, (edge - self.held) * way)
-        return stock_swelling(stock or self.part.blank.stock, reach, moisture)
+        return (stock or self.part.blank.stock).swelling(reach, moisture)
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,7 +120,7 @@ def _closed(unit: Unit, gap: _Gap, other: _Front | None) -> Finding | None:
     def closes(calm: bool = False) -> float:
         sides = [(front, way), *([(other, -way)] if other is not None else [])]
         return sum(
-            each.grows(to, unit.moisture, quarter_sawn(each.part.blank.stock) if calm else None)
+            each.grows(to, unit.moisture, each.part.blank.stock.quarter_sawn if calm else None)
             for each, to in sides
         )
 

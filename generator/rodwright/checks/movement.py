@@ -9,9 +9,9 @@ from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH, Box
-from rodwright.trade.movement import TABLE, quarter_sawn, stock_swelling
+from rodwright.trade.movement import ACCEPTED, TABLE
 from rodwright.unit import Groove, Joint, JointKind, Part, Rebate, Role, Unit
-from rodwright.unit.crossing import ACCEPTED, crossing
+from rodwright.unit.crossing import crossing
 
 _LET_IN = (JointKind.GROOVE, JointKind.REBATE)
 _FOR_BACK = "back"
@@ -67,7 +67,7 @@ def _held(unit: Unit, joint: Joint) -> Iterator[Finding]:
 
 def _quartered(unit: Unit, mover: Part, holder: Part) -> str:
     """What quarter-sawn boards would do for a part, where they move little enough."""
-    stock = quarter_sawn(mover.blank.stock)
+    stock = mover.blank.stock.quarter_sawn
     if stock is None:
         return ""
     calmer = replace(mover, blank=replace(mover.blank, stock=stock))
@@ -94,7 +94,7 @@ def _confined(unit: Unit, panel: Part) -> Iterator[Finding]:
     if not low or not high:
         return
     room = min(low) + min(high)
-    grows = stock_swelling(panel.blank.stock, panel.blank.width, unit.moisture)
+    grows = panel.blank.stock.swelling(panel.blank.width, unit.moisture)
     if grows > room + TOUCH:
         dry, wet = unit.moisture
         yield Finding(

@@ -3,18 +3,16 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from math import ceil
 
 from rodwright.geometry import TOUCH, Box, Vector, cross
-from rodwright.lengths import LengthUnit, format_length
+from rodwright.geometry.spacing import count_along
 from rodwright.setout.bench import NOWHERE, Bench
-from rodwright.setout.grip import grip
-from rodwright.trade.movement import stock_swelling
-from rodwright.trade.sizes import Grip, TradeSizes
+from rodwright.setout.fixings import screws_through, washers
+from rodwright.trade.movement import ACCEPTED
+from rodwright.trade.screws import FROM_END, LEAST_SLOT, SCREWABLE, SPACING
 from rodwright.unit import (
     Blank,
     Fixing,
-    Grain,
     JointKind,
     Part,
     Placement,
@@ -23,28 +21,7 @@ from rodwright.unit import (
     Surface,
     Working,
 )
-from rodwright.unit.crossing import ACCEPTED, crossing
-
-_FROM_END = 50.0
-"""From the end of a meeting to its first screw, mm (common practice, no source)."""
-SCREWABLE = 12.0
-"""Something narrower than this (mm) can't be screwed to: a screw would split it, or miss (common
-practice, no source)."""
-_MOST_THROUGH = 70.0
-"""The most wood, mm, that the longest of those screws goes through and still holds behind; where
-there is more, its head is sunk in a counterbore (common practice, no source)."""
-_COUNTERBORE = 10.0
-"""Diameter of a counterbore for the head of such a screw, mm (common practice, no source)."""
-_LEAST_SLOT = 10.0
-"""Length of a slot, mm, where the wood's movement doesn't ask for more (common practice, no
-source)."""
-SCREW_SIDE = 2.0
-"""Least distance from a screw's middle to the face of the edge it goes into, in diameters
-(common practice, no source)."""
-GLUE_UP_TRIM = 6.0
-"""Left on layers in length and width (mm), trimmed after glue-up (common practice, no source)."""
-SCREW_SPACING = 300.0
-"""Largest distance between screws along a meeting, mm (common practice, no source)."""
+from rodwright.unit.crossing import crossing
 
 
 def lay_board(
@@ -74,7 +51,7 @@ def lay_board(
     axes = (length, width, face)
     sizes = [sum(abs(axis[i]) * box.size[i] for i in range(3)) for axis in axes]
     origin = [box.low[i] if any(axis[i] > 0 for axis in axes) else box.high[i] for i in range(3)]
-    grain = Grain.NONE if stock.grain is Grain.NONE else Grain.LENGTHWISE
+    grain = stock.lengthwise
     part = Part(
         ref or bench.next_ref(role), name, role, group,
         Blank(sizes[0], sizes[1], sizes[2], stock, grain, shows, *trim, trim_at),
@@ -98,7 +75,7 @@ def screw_on(
     through: str,
     into: str,
     moisture: tuple[float, float] | None = None,
-    spacing: float = SCREW_SPACING,
+    spacing: float = SPACING,
     anchor: float | None = None,
 ) -> bool:
     """Screw a part to another through it, along the meeting of the two; whether that can be.
@@ -118,15 +95,15 @@ def screw_on(
     axis = min(range(3), key=lambda i: extents[i])
     if abs(one.placement.length[axis]) > 0.5:
         return False
-    sizes, held = bench.sizes, grip(other.blank.stock)
-    count = _along(max(extents), spacing)
-    screws = wood_screws(sizes, first.size[axis], second.size[axis], count, held)
+    sizes, held = bench.sizes, other.blank.stock.grip
+    count = count_along(max(extents), FROM_END, spacing)
+    screws = screws_through(sizes, first.size[axis], second.size[axis], count, held)
     moves, way = _moves(one, other, moisture, anchor) if moisture else (0.0, 0)
     if moves <= ACCEPTED:
         bench.join(JointKind.SCREWED, through, into, at, screws)
         return True
     hole = sizes.clearance(sizes.screw)
-    long = max(sizes.usual(_LEAST_SLOT), sizes.round_up(hole + 2 * moves))
+    long = max(sizes.usual(LEAST_SLOT), sizes.round_up(hole + 2 * moves))
     slots = f"slots {sizes.by(hole, long)} {_WAYS[way]}"
     if crossing(one, other, moisture or (0.0, 0.0))[0] > ACCEPTED:
         slots = f"one {_ENDS[way]} in a round hole {sizes.say(hole)}, the others in {slots}"
@@ -149,7 +126,7 @@ def _moves(
     if anchor is None or abs(first.placement.width[1]) < 0.5:
         return moves, way
     box = second.bounds()
-    far = stock_swelling(first.blank.stock, abs(box.low[1] - anchor), moisture)
+    far = first.blank.stock.swelling(abs(box.low[1] - anchor), moisture)
     return max((moves, way), (far, 1))
 
 
@@ -201,49 +178,6 @@ def _under_a_divider(bench: Bench, bottom: Box, board: Box) -> bool:
         and box.overlap(board)[1] > board.size[1] / 2
         for box in (bench.parts[ref].bounds() for ref in refs_of(bench, Role.DIVIDER))
     )
-
-
-def wood_screws(
-    sizes: TradeSizes, through: float, into: float, count: int, held: Grip = "sheet"
-) -> Fixing:
-    """Screws through one thickness (mm) into another, whose far side they don't break.
-
-    4 mm or no. 8 screws with a clearance hole and a pilot hole for them, and a counterbore where
-    they are too short for all of it (common practice, no source).
-    """
-    sunk = max(0.0, sizes.round_up(through - _MOST_THROUGH))
-    left = through - sunk
-    length = sizes.longest_screw(min(2.5 * left, left + 0.75 * into))
-    wide = sizes.usual(_COUNTERBORE)
-    bored = f"counterbore {sizes.say(wide)}, {sizes.say(sunk)} deep, " if sunk else ""
-    size = sizes.screw_size(sizes.screw, length)
-    return Fixing("wood screw", count, size, f"{bored}{sizes.holes(sizes.screw, held)}")
-
-
-def washers(sizes: TradeSizes, count: int) -> Fixing:
-    """Washers under the heads of such screws, where they go through slots."""
-    return Fixing("washer", count, f"for {sizes.screw_name(sizes.screw)} screws")
-
-
-def bumpers(thick: float, on: str, unit: LengthUnit) -> Fixing:
-    """What an overlay front of this ref closes against: one near each corner that opens first, so
-    that it doesn't strike what it covers (common practice, no source)."""
-    return Fixing("bumper", 2, f"{format_length(thick, unit)} {unit} thick, stuck on", on=on)
-
-
-def _along(length: float, spacing: float) -> int:
-    """How many screws hold a meeting of this length (mm): one near each end, and between."""
-    return max(2, ceil((length - 2 * _FROM_END) / spacing - TOUCH) + 1)
-
-
-def spread(low: float, high: float, width: float, most: float) -> tuple[float, ...]:
-    """Where pieces of ``width`` mm begin that leave equal clear distances between two others.
-
-    They stand between ``low`` and ``high``, as few as leave no more than ``most`` mm clear.
-    """
-    bays = max(1, ceil((high - low + width) / (most + width) - TOUCH))
-    clear = (high - low - (bays - 1) * width) / bays
-    return tuple(low + number * (clear + width) - width for number in range(1, bays))
 
 
 def refs_of(bench: Bench, *roles: Role) -> list[str]:

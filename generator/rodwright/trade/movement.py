@@ -14,16 +14,18 @@ the listed one that is nearest to it, which ``Wood.listed_as`` names.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Literal
-
-from rodwright.unit import Stock
 
 Rings = Literal["tangential", "radial"]
 """How the rings of a board lie: along its width, or square to it."""
 
 DRIEST, DAMPEST = 6.0, 14.0
 """Moisture contents, %, between which the formula holds (Wood Handbook, ch. 13)."""
+
+ACCEPTED = 2.5
+"""Movement, mm, that a rigid joint lives with: about that of an oak rail 115 mm wide across the
+grain of a stile, such as frames have always been made with (common practice, no source)."""
 
 TABLE = "Wood Handbook FPL-GTR-190 (2010), table 13-5"
 FROM_MEMORY = f"{TABLE} (from memory)"
@@ -117,7 +119,7 @@ def swelling(
 
     Less than 0 where it dries.  ``rings`` says how they lie: along the width (tangential,
     flat-sawn, the worse case) or square to it (radial, quarter-sawn).  Meant for solid
-    wood: sheet goods hardly move (see :func:`stock_swelling`).
+    wood: sheet goods hardly move.
 
     Raises:
         ValueError: a moisture content is outside 6 to 14 %, where the formula doesn't hold.
@@ -128,26 +130,3 @@ def swelling(
     wood = wood_of(material)
     coefficient = wood.tangential if rings == "tangential" else wood.radial
     return width * coefficient * (high - low)
-
-
-def stock_swelling(stock: Stock, width: float, moisture: tuple[float, float]) -> float:
-    """By how much ``width`` mm of a stock, across its grain, swells between two moisture contents.
-
-    Quarter-sawn boards move by their radial coefficient, others by their tangential one.  Sheet
-    goods count as still: their crossed veneers or fibres hold them, and what is left is small
-    beside the saw's own error (common practice, no source).
-
-    Raises:
-        ValueError: as :func:`swelling`.
-    """
-    if stock.kind != "board":
-        return 0.0
-    rings: Rings = "radial" if stock.sawn == "quarter" else "tangential"
-    return swelling(stock.material, width, *moisture, rings)
-
-
-def quarter_sawn(stock: Stock) -> Stock | None:
-    """The same boards quarter-sawn; None for sheets, and for boards that are so already."""
-    if stock.kind != "board" or stock.sawn == "quarter":
-        return None
-    return replace(stock, sawn="quarter")

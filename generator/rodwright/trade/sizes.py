@@ -8,26 +8,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from math import ceil, floor
-from typing import Literal
 
 from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit, format_length, from_inches
+from rodwright.trade.screws import DIAMETERS, GAUGES, LENGTHS, PILOTS, Grip, gauge_diameter
 
-Grip = Literal["softwood", "hardwood", "sheet", "splitting"]
-"""What a screw goes into, as far as its pilot hole asks."""
-_PILOTS: dict[Grip, float] = {
-    "softwood": 0.7 * 2 / 3, "hardwood": 0.9 * 2 / 3, "sheet": 0.6, "splitting": 0.75,
-}  # fmt: skip
 _INCH = 25.4
-
-
-def gauge_diameter(gauge: int) -> float:
-    """Diameter (mm) of the shank of a wood screw of this gauge: 0.060 in and 0.013 in for each
-    number (ASME B18.6.1, from memory)."""
-    return (0.060 + 0.013 * gauge) * _INCH
-
-
-_GAUGES = {gauge_diameter(gauge): gauge for gauge in (4, 6, 8, 10, 12, 14)}
 
 
 def _inches(*sizes: str) -> tuple[float, ...]:
@@ -73,7 +59,7 @@ class TradeSizes:
 
     def screw_name(self, diameter: float) -> str:
         """What a screw of this diameter is called: by its gauge, if it has one."""
-        gauge = next((_GAUGES[d] for d in _GAUGES if abs(d - diameter) < 0.05), None)
+        gauge = next((GAUGES[d] for d in GAUGES if abs(d - diameter) < 0.05), None)
         return self.say(diameter) if self.unit == "mm" or gauge is None else f"no. {gauge}"
 
     def screw_size(self, diameter: float, length: float) -> str:
@@ -98,13 +84,17 @@ class TradeSizes:
         0.9 in sheets, and three quarters of the diameter where edges split (common practice, no
         source).
         """
-        drills = _PILOTS[grip] * diameter / self.drill
+        drills = PILOTS[grip] * diameter / self.drill
         return (ceil(drills - TOUCH) if grip == "hardwood" else round(drills)) * self.drill
 
     def holes(self, diameter: float, grip: Grip = "sheet") -> str:
         """What is drilled for a screw, in words."""
         clear, pilot = self.clearance(diameter), self.pilot(diameter, grip)
         return f"clearance {self.say(clear)}, pilot {self.say(pilot)}"
+
+    def pilot_hole(self, diameter: float, grip: Grip) -> str:
+        """What is drilled for a screw that goes through what has holes of its own, in words."""
+        return f"pilot {self.say(self.pilot(diameter, grip))}"
 
     def pin_size(self, diameter: float, length: float) -> str:
         """What a panel pin is bought by: diameter and length, or its length alone in inches."""
@@ -145,8 +135,8 @@ _PARTS = ((2.0, 32), (20.0, 16), (50.0, 8), (100.0, 4), (300.0, 2), (float("inf"
 
 METRIC = TradeSizes(
     unit="mm",
-    screw_diameters=(3.0, 3.5, 4.0, 4.5, 5.0, 6.0),
-    screw_lengths=(16, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 120),
+    screw_diameters=DIAMETERS["mm"],
+    screw_lengths=LENGTHS["mm"],
     of_edge=4 / 18,
     screw=4.0,
     small_screw=3.0,
@@ -158,11 +148,8 @@ METRIC = TradeSizes(
 )
 INCH = TradeSizes(
     unit="in",
-    screw_diameters=tuple(_GAUGES),
-    screw_lengths=_inches(
-        "1/2", "5/8", "3/4", "7/8", "1", "1 1/4", "1 1/2", "1 3/4", "2", "2 1/4", "2 1/2", "2 3/4",
-        "3", "3 1/2", "4",
-    ),
+    screw_diameters=DIAMETERS["in"],
+    screw_lengths=LENGTHS["in"],
     of_edge=0.164 / (45 / 64),
     screw=gauge_diameter(8),
     small_screw=gauge_diameter(4),

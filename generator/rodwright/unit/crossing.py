@@ -5,12 +5,7 @@ Lengths in mm, unit frame.
 
 from __future__ import annotations
 
-from rodwright.trade.movement import stock_swelling
 from rodwright.unit import Part
-
-ACCEPTED = 2.5
-"""Movement, mm, that a rigid joint lives with: about that of an oak rail 115 mm wide across the
-grain of a stile, such as frames have always been made with (common practice, no source)."""
 
 
 def crossing(
@@ -39,4 +34,4 @@ def _moves(part: Part, axis: int, length: float, moisture: tuple[float, float]) 
     """
     along_width = abs(part.placement.width[axis])
     over = min(length, along_width * part.blank.width)
-    return along_width**2 * stock_swelling(part.blank.stock, over, moisture)
+    return along_width**2 * part.blank.stock.swelling(over, moisture)

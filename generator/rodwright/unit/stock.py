@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from rodwright.geometry.vectors import Vector
+from rodwright.trade.movement import Rings, swelling
+from rodwright.trade.screws import Grip, grip_of
 from rodwright.unit.surfaces import Grain, Surface
 
 
@@ -41,6 +43,38 @@ class Stock:
     pieces: tuple[Piece, ...] = ()
     price: float | None = None
     sawn: Literal["flat", "quarter"] = "flat"
+
+    @property
+    def lengthwise(self) -> Grain:
+        """The grain of a piece that is cut along it: none where the stock has none."""
+        return Grain.NONE if self.grain is Grain.NONE else Grain.LENGTHWISE
+
+    @property
+    def grip(self) -> Grip:
+        """How it takes screws."""
+        return grip_of(self.kind, self.material)
+
+    @property
+    def quarter_sawn(self) -> Stock | None:
+        """The same boards quarter-sawn; None for sheets, and for boards that are so already."""
+        if self.kind != "board" or self.sawn == "quarter":
+            return None
+        return replace(self, sawn="quarter")
+
+    def swelling(self, width: float, moisture: tuple[float, float]) -> float:
+        """By how much ``width`` mm, across the grain, swells between two moisture contents, %.
+
+        Quarter-sawn boards move by their radial coefficient, others by their tangential one.
+        Sheet goods count as still: their crossed veneers or fibres hold them, and what is left is
+        small beside the saw's own error (common practice, no source).
+
+        Raises:
+            ValueError: as :func:`rodwright.trade.movement.swelling`.
+        """
+        if self.kind != "board":
+            return 0.0
+        rings: Rings = "radial" if self.sawn == "quarter" else "tangential"
+        return swelling(self.material, width, *moisture, rings)
 
     @property
     def described(self) -> str:

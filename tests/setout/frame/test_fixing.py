@@ -63,6 +63,13 @@ def test_the_maker_chooses(joint: str, corners: str, name: str) -> None:
     assert {each.name for joined in _between(unit, *MEMBERS) for each in joined.fixings} == {name}
 
 
+def test_pocket_screws_have_lengths_in_which_they_are_sold() -> None:
+    """38 mm for members 22 mm thick, as the tables of pocket screws have it (from memory)."""
+    unit = _unit(joint="pocket_screws", corners="butted", width=65)
+    sizes = {each.size for joined in _between(unit, *MEMBERS) for each in joined.fixings}
+    assert sizes == {"4 x 38 mm"}
+
+
 def test_narrow_mid_rails_take_what_goes_in() -> None:
     """24 are four dowels of 6; in 22 there is a loose tenon."""
     for width, name in ((24, "dowel"), (22, "loose tenon")):

@@ -7,8 +7,7 @@ from rodwright.checks.hanging import LEAST_BACK, LEAST_SCREWS
 from rodwright.checks.holding import LEAST_SEAM
 from rodwright.checks.meanings.meaning import GEOMETRY, PRACTICE, Meaning
 from rodwright.checks.rules import Rule
-from rodwright.trade.movement import TABLE
-from rodwright.unit.crossing import ACCEPTED
+from rodwright.trade.movement import ACCEPTED, TABLE
 
 MEANINGS = {
     Rule.THIN_DOWELS: Meaning(

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from rodwright.geometry import TOUCH, Box
+from rodwright.geometry.spacing import spread_between
 from rodwright.setout.around.legs import set_out_legs
 from rodwright.setout.bench import DOWN, FORWARD, LEFT, X, Y
-from rodwright.setout.boards import carry, lay_board, refs_of, screw_on, spread
-from rodwright.setout.grip import grip
+from rodwright.setout.boards import carry, lay_board, refs_of, screw_on
+from rodwright.setout.fixings import screws
 from rodwright.setout.rod.sizes import feet_across
 from rodwright.setout.setting import Setting
 from rodwright.trade.feet import CLIPPED_BOARD_ROOM, FOOT_RANGE, FOOT_SCREW, FOOT_SCREWS
@@ -102,7 +103,7 @@ def _plinth(setting: Setting, wish: PlinthSpec, stock: Stock) -> None:
         ).ref
         for name, y, face in (("Plinth front", front, FORWARD), ("Plinth back", rear - t, Y))
     ]  # fmt: skip
-    between = [left, *spread(left + t, right - t, t, wish.spacing), right - t]
+    between = [left, *spread_between(left + t, right - t, t, wish.spacing), right - t]
     for number, x in enumerate(between):
         outer = number in (0, len(between) - 1)
         cross = lay_board(
@@ -171,12 +172,12 @@ def _levellers(setting: Setting, wish: LevellersSpec) -> None:
     under = " and ".join(refs_of(bench, Role.BOTTOM))
     bench.buy(Fixing("adjustable foot", count, reach, on=under))
     bench.buy(
-        Fixing(
-            "wood screw",
+        screws(
+            sizes,
             FOOT_SCREWS * count,
-            sizes.screw_size(sizes.screw, sizes.longest_screw(FOOT_SCREW)),
-            f"pilot {sizes.say(sizes.pilot(sizes.screw, grip(rod.stock)))}",
-            f"the feet under {under}",
+            sizes.longest_screw(FOOT_SCREW),
+            sizes.pilot_hole(sizes.screw, rod.stock.grip),
+            on=f"the feet under {under}",
         )
     )
     if wish.board is None:

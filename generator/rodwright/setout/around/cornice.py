@@ -4,15 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Collection
 from dataclasses import replace
-from math import ceil
 
 from rodwright.geometry import TOUCH, Box
+from rodwright.geometry.spacing import spread, steps_of
 from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Y, Z
-from rodwright.setout.boards import SCREW_SPACING, SCREWABLE, lay_board, meet, refs_of, screw_on
+from rodwright.setout.boards import lay_board, meet, refs_of, screw_on
 from rodwright.setout.edges.biscuits import edge_biscuits
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.rod.walls import gap_over, side_gap
 from rodwright.setout.setting import Setting
+from rodwright.trade.screws import SCREWABLE, SPACING
 from rodwright.unit import FACE_FRAME, FRONTS, JointKind, Mitre, Part, Role, Stock, Surface
 from rodwright.wishes.cornice import CorniceSpec
 
@@ -260,11 +261,10 @@ def _block(bench: Bench, board: Part, stock: Stock) -> None:
     depth = (min(near, far), max(near, far))
     tall = min(t, box.size[2])
     spare = high - low - _BLOCK - 2 * _BLOCK_INSET
-    steps = ceil(spare / SCREW_SPACING - TOUCH)
-    starts = [low + _BLOCK_INSET + number * spare / max(1, steps) for number in range(steps + 1)]
+    starts = spread(low, high - _BLOCK, _BLOCK_INSET, steps_of(spare, SPACING) + 1)
     if spare < 2 * _BLOCK:
         # Two wouldn't leave a block's length between them.
-        starts = [(low + high - _BLOCK) / 2]
+        starts = ((low + high - _BLOCK) / 2,)
     for start in starts:
         along = (start, start + _BLOCK)
         (x, y) = (along, depth) if across else (depth, along)

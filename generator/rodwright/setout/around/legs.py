@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from rodwright.geometry import TOUCH, Box
+from rodwright.geometry.spacing import spread_between
 from rodwright.setout.bench import DOWN, FORWARD, X, Y, Z
-from rodwright.setout.boards import carry, lay_board, screw_on, spread
+from rodwright.setout.boards import carry, lay_board, screw_on
 from rodwright.setout.joints import make_joint
 from rodwright.setout.joints.dowels import ALLOWANCE
 from rodwright.setout.joints.layout import WOOD_BETWEEN
@@ -48,7 +49,7 @@ def set_out_legs(setting: Setting, wish: LegsSpec) -> None:
         )
         return
     first, last = wish.inset, rod.width - wish.inset - section
-    xs = [first, *spread(first + section, last, section, wish.span), last]
+    xs = [first, *spread_between(first + section, last, section, wish.span), last]
     ys = [wish.inset, rod.depth - wish.inset - section]
     feet = _Feet(setting, section, xs, ys)
     legs = feet.legs(stock)

@@ -8,9 +8,10 @@ from typing import Literal
 from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.opening.gaps import bent_at, gap_at
 from rodwright.setout.bench import DOWN, FORWARD, X, Z
-from rodwright.setout.boards import SCREWABLE, lay_board, meet, refs_of, screw_on
+from rodwright.setout.boards import lay_board, meet, refs_of, screw_on
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.setting import Setting
+from rodwright.trade.screws import SCREWABLE
 from rodwright.unit import FACE_FRAME, Bevel, JointKind, Role, Stock, Surface
 from rodwright.wishes.scribes import ScribesSpec
 

@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from math import ceil
-
 from rodwright.geometry import TOUCH, Box
+from rodwright.geometry.spacing import count_along, spread
 from rodwright.setout.bench import Bench, X, Z
-from rodwright.setout.boards import GLUE_UP_TRIM, lay_board, refs_of, washers, wood_screws
-from rodwright.setout.grip import grip
+from rodwright.setout.boards import lay_board, refs_of
+from rodwright.setout.fixings import screws, screws_through, washers
 from rodwright.setout.rod.walls import side_gap
 from rodwright.setout.setting import Setting
-from rodwright.trade.movement import stock_swelling
+from rodwright.trade.gaps import GLUE_UP_TRIM
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import UPRIGHTS, Fixing, JointKind, Part, Role, Stock, Surface
 from rodwright.wishes.worktop import WorktopSpec
@@ -158,8 +157,8 @@ def _screws(bench: Bench, carrier: str, worktop: str, moisture: tuple[float, flo
                     bench.mortise(carrier, box, Z, round_ends=True, use="screw")
                 else:
                     bench.drill(carrier, (x, y, low[2]), Z, hole, None, "screw")
-    held = grip(top.blank.stock)
-    screws = wood_screws(sizes, part.blank.thickness, top.blank.thickness, count, held)
+    held = top.blank.stock.grip
+    screws = screws_through(sizes, part.blank.thickness, top.blank.thickness, count, held)
     fixings = (screws, washers(sizes, count)) if slotted else (screws,)
     kind = JointKind.BUTTONED if slotted else JointKind.SCREWED
     patch = part.bounds().contact(top.bounds())
@@ -188,11 +187,9 @@ def _bays(bench: Bench, carrier: Part) -> list[tuple[float, float]]:
 def _places(low: float, high: float, sizes: TradeSizes, inset: float = _FROM_EDGE) -> list[float]:
     """Where to fix along a stretch: near its ends and evenly between, or in its middle if short."""
     inset = min(sizes.usual(inset), (high - low) / 3)
-    length = high - low - 2 * inset
     if high - low < _ONE_ROW:
         return [(low + high) / 2]
-    steps = max(1, ceil(length / sizes.usual(_SPACING) - TOUCH))
-    return [low + inset + number * length / steps for number in range(steps + 1)]
+    return [*spread(low, high, inset, count_along(high - low, inset, sizes.usual(_SPACING)))]
 
 
 def _slot(
@@ -205,7 +202,7 @@ def _slot(
 ) -> float:
     """Length (mm) of a slot in which something ``wide`` can follow that much of the worktop's
     width either way."""
-    moves = 2 * stock_swelling(top.blank.stock, moving, moisture)
+    moves = 2 * top.blank.stock.swelling(moving, moisture)
     return max(least, sizes.round_up(wide + moves))
 
 
@@ -238,9 +235,8 @@ def _buttons(
     bench.join(
         JointKind.BUTTONED, side, worktop, patch.centre,
         Fixing("worktop button", len(places), f"{sizes.say(button)} wide"),
-        Fixing(
-            "wood screw", len(places),
-            sizes.screw_size(sizes.screw, sizes.usual(_BUTTON_SCREW)),
-            f"pilot {sizes.say(sizes.pilot(sizes.screw, grip(board.blank.stock)))}",
+        screws(
+            sizes, len(places), sizes.usual(_BUTTON_SCREW),
+            sizes.pilot_hole(sizes.screw, board.blank.stock.grip),
         ),
     )  # fmt: skip

@@ -3,37 +3,32 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from math import ceil
 
 from rodwright.geometry import TOUCH, Box
+from rodwright.geometry.spacing import count_along, spread
 from rodwright.setout.bench import LEFT, Bench, Y, Z
-from rodwright.setout.boards import SCREW_SIDE, meet
+from rodwright.setout.boards import meet
 from rodwright.setout.carcass.box import blank
-from rodwright.setout.grip import grip
+from rodwright.setout.fixings import screws
 from rodwright.setout.joints.meet import Meeting, find_meeting
-from rodwright.setout.rod.front_and_back import PIN_EDGE, PINS, BackLines, screw_strip
+from rodwright.setout.rod.front_and_back import BackLines, screw_strip
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.setting import Setting
-from rodwright.trade.movement import stock_swelling
+from rodwright.trade.movement import ACCEPTED
+from rodwright.trade.screws import (
+    BACK_EDGE,
+    BACK_HOLD,
+    BACK_SPACING,
+    LEAST_PIN_HOLD,
+    PIN_DIAMETERS,
+    PIN_EDGE,
+    PIN_HOLD,
+    PIN_LENGTHS,
+    PIN_SPACING,
+    SIDE,
+)
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import Fixing, JointKind, Part, Placement, Role, Surface
-from rodwright.unit.crossing import ACCEPTED
-
-BACK_SPACING = 175.0
-"""Greatest distance between the screws of a back, mm (common practice, no source)."""
-BACK_EDGE = 40.0
-"""From the end of a line to the first screw of a back, mm (common practice, no source)."""
-BACK_HOLD = 16.0
-"""How far the screws of a back go into what is behind it, mm (common practice, no source)."""
-
-PIN_HOLD = 12.0
-"""How far a pin goes into what is behind a back, in diameters (EN 1995-1-1, 8.3.2, from memory)."""
-LEAST_PIN_HOLD = 8.0
-"""How far it goes in at least, in diameters (EN 1995-1-1, 8.3.2, from memory)."""
-PIN_LENGTHS = (15, 20, 25, 30, 40)
-"""Lengths of panel pins, mm (common practice, no source)."""
-PIN_SPACING = 100.0
-"""Greatest distance between pins, mm (common practice, no source)."""
 
 
 def set_out_back(setting: Setting) -> None:
@@ -94,7 +89,7 @@ def set_out_back(setting: Setting) -> None:
             withdraw=Y,
         )
         bench.add(panel)
-        free = stock_swelling(lines.stock, right - left, setting.moisture) > ACCEPTED
+        free = lines.stock.swelling(right - left, setting.moisture) > ACCEPTED
         for ref in framing:
             if fixing == "applied":
                 _screw(bench, ref, panel.ref)
@@ -149,18 +144,14 @@ def _screw(bench: Bench, ref: str, back: str) -> None:
         return
     line = find_meeting(bench, ref, back)
     sizes = bench.sizes
-    fits = [
-        each
-        for each in sizes.screw_diameters[:2]
-        if 2 * SCREW_SIDE * each <= line.thickness + TOUCH
-    ]
-    if not fits or line.length < 2 * SCREW_SIDE * fits[-1]:
+    fits = [each for each in sizes.screw_diameters[:2] if 2 * SIDE * each <= line.thickness + TOUCH]
+    if not fits or line.length < 2 * SIDE * fits[-1]:
         _pin(bench, ref, back)
         return
     places = _spread(line.low, line.high, sizes)
-    screws = _drill(bench, line, fits[-1], places, line.middle)
+    fixing = _drill(bench, line, fits[-1], places, line.middle)
     middle = line.point((line.low + line.high) / 2, line.middle)
-    bench.join(JointKind.SCREWED, ref, back, middle, screws)
+    bench.join(JointKind.SCREWED, ref, back, middle, fixing)
 
 
 def _drill(
@@ -172,8 +163,8 @@ def _drill(
     for place in places:
         at = line.point(place, across, -thickness)
         bench.drill(line.second, at, line.way(), sizes.clearance(diameter), None, "screw")
-    text = sizes.holes(diameter, grip(bench.parts[line.first].blank.stock))
-    return Fixing("wood screw", len(places), sizes.screw_size(diameter, length), text)
+    drilled = sizes.holes(diameter, bench.parts[line.first].blank.stock.grip)
+    return screws(sizes, len(places), length, drilled, diameter=diameter)
 
 
 def _fix_rim(bench: Bench, ref: str, back: str, free: bool) -> None:
@@ -194,7 +185,7 @@ def _fix_rim(bench: Bench, ref: str, back: str, free: bool) -> None:
     fixings: list[Fixing] = []
     if fits:
         carrier, panel = bench.parts[ref].bounds(), bench.parts[back].bounds()
-        in_from = SCREW_SIDE * fits[-1]
+        in_from = SIDE * fits[-1]
         beyond = panel.high[line.across] > carrier.high[line.across] + TOUCH
         across = line.right - in_from if beyond else line.left + in_from
         fixings = [_drill(bench, line, fits[-1], places, across)]
@@ -234,7 +225,7 @@ def _pin(bench: Bench, ref: str, back: str) -> None:
 def pins_along(bench: Bench, back: str, length: float, wide: float) -> Fixing | None:
     """Pins (US: brads) for a back that lies on a strip ``wide`` mm wide; None where it is too
     narrow or short, or the back too thick for those that are sold."""
-    fits = [each for each in PINS if 2 * PIN_EDGE * each <= wide + TOUCH]
+    fits = [each for each in PIN_DIAMETERS if 2 * PIN_EDGE * each <= wide + TOUCH]
     if not fits or length < 2 * BACK_EDGE:
         return None
     diameter, thickness = fits[0], bench.parts[back].blank.thickness
@@ -244,7 +235,7 @@ def pins_along(bench: Bench, back: str, length: float, wide: float) -> Fixing | 
         return None
     needed = thickness + PIN_HOLD * diameter
     long = next((each for each in sold if each >= needed), sold[-1])
-    count = max(2, ceil((length - 2 * BACK_EDGE) / PIN_SPACING - TOUCH) + 1)
+    count = count_along(length, BACK_EDGE, PIN_SPACING)
     return Fixing(
         "panel pin", count, sizes.pin_size(diameter, long),
         f"{sizes.pin_hole(diameter)}, in the middle of the {sizes.say(wide)} it lies on",
@@ -257,6 +248,5 @@ def _spread(low: float, high: float, sizes: TradeSizes) -> tuple[float, ...]:
     if high - low < 2 * usual:
         return ((low + high) / 2,)
     edge = min(usual, (high - low) / 4)
-    between = high - low - 2 * edge
-    gaps = max(1, ceil(between / sizes.usual(BACK_SPACING) - TOUCH))
-    return tuple(low + edge + number * between / gaps for number in range(gaps + 1))
+    count = count_along(high - low, edge, sizes.usual(BACK_SPACING))
+    return spread(low, high, edge, count)

@@ -6,7 +6,7 @@ from rodwright.setout.bench import DOWN, LEFT, X, Y, Z
 from rodwright.setout.inside import Carcass, Level, Upright
 from rodwright.setout.joints import make_joint
 from rodwright.setout.setting import Setting
-from rodwright.unit import Blank, Grain, Part, Placement, Role, Stock, Surface
+from rodwright.unit import Blank, Part, Placement, Role, Stock, Surface
 
 BOTH_FACES = (Surface.FACE, Surface.REVERSE)
 
@@ -23,7 +23,7 @@ def blank(
     ``shows`` are the surfaces that are seen when all is in place; ``trim`` mm are left on
     in length and width when it is first cut.
     """
-    grain = Grain.NONE if stock.grain is Grain.NONE else Grain.LENGTHWISE
+    grain = stock.lengthwise
     return Blank(length, width, stock.thickness, stock, grain, shows, trim, trim)
 
 

@@ -6,7 +6,6 @@ from dataclasses import dataclass, replace
 
 from rodwright.geometry import TOUCH
 from rodwright.setout.bench import NOWHERE, Z
-from rodwright.setout.boards import GLUE_UP_TRIM
 from rodwright.setout.carcass.box import BOTH_FACES, blank, level_placement
 from rodwright.setout.carcass.division import shelf_heights
 from rodwright.setout.carcass.ends import ends_place, reaches
@@ -15,6 +14,7 @@ from rodwright.setout.carcass.spaces import panel_front
 from rodwright.setout.inside import Space
 from rodwright.setout.notes import End, FrontEdge
 from rodwright.setout.setting import Setting
+from rodwright.trade.gaps import GLUE_UP_TRIM
 from rodwright.unit import FACE_FRAME, Fixing, JointKind, Part, Role, Stock, Surface
 from rodwright.wishes.models import ShelvesSpec
 

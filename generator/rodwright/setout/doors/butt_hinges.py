@@ -6,7 +6,7 @@ from rodwright.geometry import TOUCH, Box
 from rodwright.setout import looks
 from rodwright.setout.bench import LEFT, X
 from rodwright.setout.doors.hinge_places import LEAST_WALL, Hinge, Made
-from rodwright.setout.grip import grip
+from rodwright.setout.fixings import screws
 from rodwright.unit import CARRIES_HINGES, Fixing
 
 _SCREW = 16.0
@@ -51,12 +51,17 @@ def butts(hinge: Hinge, count: int) -> Made | None:
     name = f"butt hinge, {say(wish.length)}"
     let_in = f"each leaf {'let in' if depth >= 0 else 'packed out'} {say(abs(depth))}"
     sizes = hinge.bench.sizes
-    screw = sizes.screw_size(sizes.small_screw, sizes.longest_screw(_SCREW))
-    held = grip(hinge.bench.parts[hinge.hung.near].blank.stock)
-    pilot = f"pilot {sizes.say(sizes.pilot(sizes.small_screw, held))}"
+    held = hinge.bench.parts[hinge.hung.near].blank.stock.grip
     fixings = (
         Fixing(name, count, f"leaf {say(wish.leaf)}, knuckle {say(wish.knuckle)}", let_in),
-        Fixing("countersunk screw", SCREWS_PER_BUTT * count, screw, pilot),
+        screws(
+            sizes,
+            SCREWS_PER_BUTT * count,
+            sizes.longest_screw(_SCREW),
+            sizes.pilot_hole(sizes.small_screw, held),
+            kind="countersunk screw",
+            diameter=sizes.small_screw,
+        ),
     )
     x = (hinge.edge + hinge.surround) / 2
     for z in heights:

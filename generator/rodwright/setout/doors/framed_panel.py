@@ -11,7 +11,6 @@ from rodwright.setout.joints.housed import note
 from rodwright.setout.setting import Setting
 from rodwright.unit import (
     Blank,
-    Grain,
     Groove,
     JointKind,
     Part,
@@ -58,7 +57,7 @@ def set_out_framed(
         return None
     refs = _stiles(wish, outline, inner, group, stock, panel, bench)
     rails = _rails(wish, outline, inner, group, stock, panel, bench)
-    kind = Grain.NONE if panel.stock.grain is Grain.NONE else Grain.LENGTHWISE
+    kind = panel.stock.lengthwise
     reach, up = frame.groove - panel.beside, frame.groove - panel.ends
     blank = Blank(
         inner.height + 2 * up,
@@ -147,7 +146,7 @@ def _jointed(setting: Setting, joint: JointSpec) -> bool:
 
 
 def _blank(length: float, width: float, thickness: float, stock: Stock) -> Blank:
-    grain = Grain.NONE if stock.grain is Grain.NONE else Grain.LENGTHWISE
+    grain = stock.lengthwise
     return Blank(length, width, thickness, stock, grain, BOTH_FACES)
 
 

@@ -8,16 +8,16 @@ from typing import Literal
 from rodwright.geometry import TOUCH
 from rodwright.setout import looks
 from rodwright.setout.bench import FORWARD, LEFT, Y, Z
-from rodwright.setout.boards import bumpers
 from rodwright.setout.doors.framed_panel import set_out_framed
 from rodwright.setout.doors.hinge_places import Around, Hung, surroundings
 from rodwright.setout.doors.hinges import hang
 from rodwright.setout.doors.panel import Outline
+from rodwright.setout.fixings import bumpers
 from rodwright.setout.handles import handle_fixings
 from rodwright.setout.inside import Front, Space
 from rodwright.setout.rod.slope_lines import door_plane
 from rodwright.setout.setting import Setting
-from rodwright.unit import Blank, Grain, Part, Placement, Role, Stock, Surface, Swing
+from rodwright.unit import Blank, Part, Placement, Role, Stock, Surface, Swing
 from rodwright.wishes.doors import DoorsSpec, HandleSpec
 
 HINGE_REACH = 13.0
@@ -197,7 +197,7 @@ def _slab(setting: Setting, wish: DoorsSpec, outline: Outline, group: str, stock
         outline.width,
         outline.rear - outline.front,
         stock,
-        Grain.NONE if stock.grain is Grain.NONE else Grain.LENGTHWISE,
+        stock.lengthwise,
         (Surface.FACE, Surface.REVERSE),
     )
     placement = Placement((outline.right, outline.rear, outline.low), Z, LEFT)

@@ -7,7 +7,6 @@ from dataclasses import dataclass
 
 from rodwright.geometry import TOUCH
 from rodwright.setout.setting import Setting
-from rodwright.trade.movement import quarter_sawn, stock_swelling
 from rodwright.unit import Stock
 from rodwright.wishes.doors import DoorsSpec
 
@@ -84,7 +83,7 @@ def fit_panel(
             "frame.",
         )
         return None
-    grows = stock_swelling(stock, inner.width + 2 * wish.frame.groove, setting.moisture)
+    grows = stock.swelling(inner.width + 2 * wish.frame.groove, setting.moisture)
     beside = _gap(setting.at("clearance"), wish, stock, grows)
     if beside is None:
         return None
@@ -117,7 +116,7 @@ def _gap(setting: Setting, wish: DoorsSpec, stock: Stock, grows: float) -> float
         needed = sizes.round_up(gap + grows / 2 + LEAST_LAP)
         shrunk = f" and shrunk by {say(grows)} as it dries to {dry:g} %" if grows else ""
         left = "nothing" if lap <= 0 else say(lap)
-        calmer = quarter_sawn(stock) is not None
+        calmer = stock.quarter_sawn is not None
         setting.refuse(
             f"with gaps of {say(gap)} at each side{shrunk}, the panel keeps {left} in a groove "
             f"{say(groove)} deep and can fall out",

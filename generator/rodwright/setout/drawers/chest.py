@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.setout.bench import FORWARD, X
-from rodwright.setout.boards import bumpers, lay_board
+from rodwright.setout.boards import lay_board
 from rodwright.setout.drawers.box import LEAST_ABOVE, LEAST_INSIDE, BoxWish, box_wish, lay_box
 from rodwright.setout.drawers.front_fixing import FrontFixing
 from rodwright.setout.drawers.fronts import Fronts, set_out_fronts
@@ -23,6 +23,7 @@ from rodwright.setout.drawers.slides import (
     running,
     stand,
 )
+from rodwright.setout.fixings import bumpers
 from rodwright.setout.inside import Space
 from rodwright.setout.setting import Setting
 from rodwright.unit import Role, Slide

@@ -6,16 +6,15 @@ All lengths in mm, unit frame.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import ceil
 
-from rodwright.geometry import TOUCH, Box
+from rodwright.geometry import Box
+from rodwright.geometry.spacing import count_along, spread
 from rodwright.setout import looks
 from rodwright.setout.bench import Y
-from rodwright.setout.boards import SCREW_SPACING, washers, wood_screws
-from rodwright.setout.grip import grip
+from rodwright.setout.fixings import screws_through, washers
 from rodwright.setout.handles import handle_fixings
 from rodwright.setout.setting import Setting
-from rodwright.trade.movement import stock_swelling
+from rodwright.trade.screws import SPACING
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import JointKind, Part
 from rodwright.wishes.drawers import DrawerHandleSpec
@@ -93,8 +92,8 @@ class FrontFixing:
         for x, z in handles:
             self._drill_for_handle(x, z, abs(z - rows[0]))
         through, into = (bench.parts[ref].blank.thickness for ref in (end, front))
-        held = grip(bench.parts[front].blank.stock)
-        fixings = [wood_screws(sizes, through, into, count, held)]
+        held = bench.parts[front].blank.stock.grip
+        fixings = [screws_through(sizes, through, into, count, held)]
         if slots:
             fixings.append(washers(sizes, slots))
         if self.handle is not None:
@@ -128,7 +127,7 @@ class FrontFixing:
         """How much more the front or the box moves than the other between two heights so far
         apart."""
         one, other = (
-            stock_swelling(part.blank.stock, apart, self.setting.moisture) for part in (front, end)
+            part.blank.stock.swelling(apart, self.setting.moisture) for part in (front, end)
         )
         return abs(one - other)
 
@@ -190,9 +189,7 @@ def _slot(moves: float, sizes: TradeSizes) -> float:
     return max(sizes.usual(LEAST_SLOT), sizes.round_up(free + 2 * moves))
 
 
-def _places(low: float, high: float, sizes: TradeSizes) -> list[float]:
+def _places(low: float, high: float, sizes: TradeSizes) -> tuple[float, ...]:
     """Where the screws of a row stand: one near each end, and what is needed between."""
     inset = min(sizes.usual(_FROM_END), (high - low) / 4)
-    length = high - low - 2 * inset
-    steps = max(1, ceil(length / SCREW_SPACING - TOUCH))
-    return [low + inset + number * length / steps for number in range(steps + 1)]
+    return spread(low, high, inset, count_along(high - low, inset, SPACING))

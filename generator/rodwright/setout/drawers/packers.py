@@ -6,8 +6,9 @@ All lengths in mm, unit frame.
 from __future__ import annotations
 
 from rodwright.geometry import TOUCH, Box
+from rodwright.geometry.spacing import spread_between
 from rodwright.setout.bench import NOWHERE, Y, Z
-from rodwright.setout.boards import lay_board, screw_on, spread
+from rodwright.setout.boards import lay_board, screw_on
 from rodwright.setout.drawers.slides import Chest
 from rodwright.unit import Role
 
@@ -35,7 +36,7 @@ def lay_packers(chest: Chest) -> tuple[tuple[str, ...], tuple[str, ...]]:
     behind_door = space.closed or space.covered
     first = clear.start + (PAST_HINGE if behind_door else FIRST - t / 2)
     last = min(clear.start + chest.run.length - FIRST + t / 2, clear.rear) - t
-    places = (first, *(y for y in spread(first + t, last, t, APART)), last)
+    places = (first, *(y for y in spread_between(first + t, last, t, APART)), last)
     if last < first + t:
         places = (min(first, clear.rear - t),)
 

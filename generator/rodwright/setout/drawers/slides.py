@@ -11,7 +11,7 @@ from math import floor
 from rodwright.geometry import TOUCH, Box
 from rodwright.setout.bench import NOWHERE, Y, Z
 from rodwright.setout.boards import lay_board, refs_of, screw_on
-from rodwright.setout.grip import grip
+from rodwright.setout.fixings import screws
 from rodwright.setout.inside import Space, Upright
 from rodwright.setout.setting import Setting
 from rodwright.unit import Fixing, JointKind, Role
@@ -38,8 +38,8 @@ DRAWN = {"side": 1.0, "under": 1.0, "runners": 2 / 3}
 as far as it doesn't drop (common practice, no source)."""
 SLIDE_SCREWS = 6
 """Screws for one slide, half of them in the carcass (common practice, no source)."""
-_SHORT_SCREWS = (10, 12, 16)
-"""Lengths of screws for slides, mm (common practice, no source)."""
+SCREW = 16.0
+"""Length of the longest screws for slides, mm (common practice, no source)."""
 RUNNER_WIDTH = 25.0
 """How far a runner reaches under a box, mm, if its sides aren't thicker (common practice, no
 source)."""
@@ -205,14 +205,11 @@ def lay_slides(
         carriers = packed or (upright.ref,)
         for carrier in carriers:
             bench.keep_apart(carrier, side, run.clearance)
-        sold = [sizes.usual(each) for each in _SHORT_SCREWS]
-        length = max((each for each in sold if each <= thick), default=sold[0])
-        screws = Fixing(
-            "wood screw", SLIDE_SCREWS, sizes.screw_size(sizes.screw, length),
-            f"pilot {sizes.say(sizes.pilot(sizes.screw, grip(bench.parts[side].blank.stock)))}",
-        )  # fmt: skip
+        length = sizes.longest_screw(min(thick, sizes.usual(SCREW)))
+        drilled = sizes.pilot_hole(sizes.screw, bench.parts[side].blank.stock.grip)
+        held = screws(sizes, SLIDE_SCREWS, length, drilled)
         # Slides are bought in pairs: the left one stands for both.
-        fixings = (pair, screws) if side == sides[0] else (screws,)
+        fixings = (pair, held) if side == sides[0] else (held,)
         bench.join(
             JointKind.SLIDING, carriers[0], side, bench.parts[side].bounds().centre, *fixings
         )

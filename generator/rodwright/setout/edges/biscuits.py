@@ -5,9 +5,7 @@ Lengths in mm.
 
 from __future__ import annotations
 
-from math import ceil
-
-from rodwright.geometry import TOUCH
+from rodwright.geometry.spacing import count_along
 from rodwright.setout.joints.slots import (
     BISCUITS,
     LEAST_FLOOR,
@@ -22,6 +20,11 @@ from rodwright.unit import Fixing
 EDGE, SPACING = 60.0, 250.0
 """From the end of an edge to the middle of its first biscuit, and the greatest distance between
 two, mm (common practice, no source)."""
+
+
+def places_on(length: float) -> int:
+    """How many biscuits or other fixings an edge so long (mm) takes."""
+    return count_along(length, EDGE, SPACING) if length > 2 * EDGE else 1
 
 
 def edge_biscuits(
@@ -40,9 +43,7 @@ def edge_biscuits(
         and slot_length(slot_depth(each, unit)) <= length - 2 * LEAST_FLOOR
     )
     size = next(fits, "0")
-    count = 1
-    if length > 2 * EDGE:
-        count = max(2, ceil((length - 2 * EDGE) / SPACING - TOUCH) + 1)
+    count = places_on(length)
     wide, deep = SLOT_WIDTH[unit], slot_depth(size, unit)
     return Fixing(
         "biscuit", min(count, most or count), biscuit_size(size, unit),

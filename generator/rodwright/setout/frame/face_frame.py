@@ -8,7 +8,6 @@ from itertools import combinations
 from rodwright.geometry import TOUCH, Box
 from rodwright.setout.bench import DOWN, FORWARD, LEFT, Bench, X, Z
 from rodwright.setout.frame.fixing import carcass_joint, member_joint
-from rodwright.setout.grip import grip
 from rodwright.setout.inside import Edge, Member
 from rodwright.setout.rod.front_and_back import FrameLines
 from rodwright.setout.setting import Setting
@@ -16,7 +15,6 @@ from rodwright.unit import (
     Blank,
     Easing,
     Fixing,
-    Grain,
     JointKind,
     Mitre,
     Part,
@@ -95,7 +93,7 @@ def _blank(wish: FaceFrameSpec, lines: FrameLines, length: float, width: float) 
         width,
         lines.thickness,
         lines.stock,
-        Grain.LENGTHWISE if lines.stock.grain is not Grain.NONE else Grain.NONE,
+        lines.stock.lengthwise,
         trim_length=wish.trim,
     )
 
@@ -236,7 +234,7 @@ def _fix(bench: Bench, wish: FaceFrameSpec | None, panel: str, member: str, let_
     kind: JointKind = JointKind.BUTT
     fixings: tuple[Fixing, ...] = ()
     if wish is not None:
-        held = grip(bench.parts[panel].blank.stock)
+        held = bench.parts[panel].blank.stock.grip
         kind, fixings = carcass_joint(
             wish, bench.sizes, length, narrow, other.size[1], one.size[1], held
         )

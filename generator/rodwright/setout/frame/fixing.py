@@ -7,13 +7,13 @@ place; the model has no holes for it.  Lengths in mm.
 
 from __future__ import annotations
 
-from math import ceil, hypot
+from dataclasses import replace
+from math import hypot
 
 from rodwright.geometry import TOUCH
-from rodwright.setout.boards import SCREWABLE, wood_screws
-from rodwright.setout.edges.biscuits import EDGE, SPACING, edge_biscuits
+from rodwright.setout.edges.biscuits import EDGE, edge_biscuits, places_on
+from rodwright.setout.fixings import screws, screws_through
 from rodwright.setout.joints.dowels import ALLOWANCE
-from rodwright.setout.joints.screws import POCKET_ANGLE, POCKET_DIAMETER
 from rodwright.setout.joints.slots import (
     LEAST_FLOOR,
     SLOT_WIDTH,
@@ -22,7 +22,8 @@ from rodwright.setout.joints.slots import (
     slot_length,
 )
 from rodwright.setout.rod.sizes import handy
-from rodwright.trade.sizes import Grip, TradeSizes
+from rodwright.trade.screws import POCKET_ANGLE, POCKET_DIAMETER, SCREWABLE, Grip, pocket_length
+from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import Fixing, JointKind
 from rodwright.wishes.models import FaceFrameSpec
 
@@ -114,11 +115,11 @@ def _pocket_screws(
 ) -> Fixing | None:
     if mitred or thickness < _SCREWED_FROM:
         return None
-    length = sizes.longest_screw(38.0 if thickness > 20 else 32.0 if thickness > 16 else 25.4)
-    return Fixing(
-        "pocket screw", 2 if width >= _TWO_POCKETS else 1, sizes.screw_size(sizes.screw, length),
+    return screws(
+        sizes, 2 if width >= _TWO_POCKETS else 1, pocket_length(thickness, sizes.unit),
         f"pockets {sizes.say(POCKET_DIAMETER[sizes.unit])} at {POCKET_ANGLE:g} degrees in the "
         f"rear of the piece that ends there",
+        kind="pocket screw",
     )  # fmt: skip
 
 
@@ -146,7 +147,7 @@ def carcass_joint(
     glued: Held = JointKind.BUTT, ()
     if wish.fixing == "glue" or narrow < SCREWABLE - TOUCH or length < EDGE:
         return glued
-    count = 1 if length <= 2 * EDGE else max(2, ceil((length - 2 * EDGE) / SPACING - TOUCH) + 1)
+    count = places_on(length)
     if wish.fixing == "biscuits":
         if frame < slot_depth("0", sizes.unit) + LEAST_FLOOR:
             return glued
@@ -156,10 +157,10 @@ def carcass_joint(
     if frame < _SCREWED_FROM:
         return glued
     sunk, plug = sizes.usual(_SUNK), sizes.usual(_PLUG)
-    screws = wood_screws(sizes, frame - sunk, panel, count, held)
-    text = f"counterbore {sizes.say(plug)}, {sizes.say(sunk)} deep, {screws.pilot}"
+    plain = screws_through(sizes, frame - sunk, panel, count, held)
+    bored = f"counterbore {sizes.say(plug)}, {sizes.say(sunk)} deep, {plain.pilot}"
     return JointKind.SCREWED, (
-        Fixing(screws.name, count, screws.size, text),
+        replace(plain, pilot=bored),
         Fixing("plug", count, f"{sizes.say(plug)}, of the frame's wood"),
     )
 

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from itertools import pairwise
-from math import ceil
 
 from rodwright.geometry import TOUCH, Box, Vector
+from rodwright.geometry.spacing import count_along, spread
 from rodwright.setout.joints.meet import Work
 from rodwright.unit import Groove, Hole, Housing, Mortise, Notch, Rebate
 
@@ -81,11 +81,10 @@ def lay_out(work: Work, rule: Rule, name: str) -> tuple[float, ...]:
             f"Keep them {work.at_least(rule.least_apart)} apart at least.",
         )
         return ()
-    between = length - 2 * edge
-    count = max(rule.least, 2, ceil(between / spacing - TOUCH) + 1)
+    count = max(rule.least, count_along(length, edge, spacing))
     # As close as they must be, but never closer than they may.
-    count = max(2, min(count, int(between / rule.least_apart + TOUCH) + 1))
-    return tuple(meeting.low + edge + number * between / (count - 1) for number in range(count))
+    count = max(2, min(count, int((length - 2 * edge) / rule.least_apart + TOUCH) + 1))
+    return spread(meeting.low, meeting.high, edge, count)
 
 
 def clear_of_others(

@@ -5,32 +5,18 @@ from __future__ import annotations
 from math import cos, radians, sin, tan
 
 from rodwright.geometry import TOUCH
-from rodwright.lengths import LengthUnit, from_inches
-from rodwright.setout.boards import SCREW_SIDE
-from rodwright.setout.grip import grip
+from rodwright.setout.fixings import screws
 from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
-from rodwright.unit import Fixing, JointKind, Part, PocketHole, Surface
-
-HOLD = 7.0
-"""How far a screw goes into the second part, in diameters (common practice, no source)."""
-POCKET_ANGLE = 15.0
-"""Between a pocket and the face, degrees (common practice, no source)."""
-POCKET_DIAMETER: dict[LengthUnit, float] = {"mm": 9.5, "in": from_inches("3/8")}
-"""Diameter of a pocket, mm (common practice, no source)."""
-POCKET_SCREWS: dict[LengthUnit, tuple[tuple[float, float], ...]] = {
-    "mm": ((0.0, 25.0), (16.0, 32.0), (20.0, 38.0), (26.0, 51.0), (33.0, 64.0)),
-    "in": (
-        (0.0, from_inches("1")),
-        (16.0, from_inches("1 1/4")),
-        (20.0, from_inches("1 1/2")),
-        (26.0, from_inches("2")),
-        (33.0, from_inches("2 1/2")),
-    ),
-}
-"""Pocket screws: what a part has to be thicker than, and the screw's length, mm (from memory)."""
-POCKET_FLOOR = 1.0
-"""Wood left before the tip of a pocket screw, mm (common practice, no source)."""
+from rodwright.trade.screws import (
+    HOLD,
+    POCKET_ANGLE,
+    POCKET_DIAMETER,
+    POCKET_FLOOR,
+    POCKET_LENGTHS,
+    SIDE,
+)
+from rodwright.unit import JointKind, Part, PocketHole, Surface
 
 
 def screwed(work: Work) -> None:
@@ -43,31 +29,31 @@ def screwed(work: Work) -> None:
     """
     m, wish, sizes = work.meeting, work.wish, work.bench.sizes
     thinnest = sizes.screw_diameters[0]
-    least = 2 * SCREW_SIDE * thinnest
+    least = 2 * SIDE * thinnest
     usual = [d for d in sizes.screw_diameters if d <= m.thickness * sizes.of_edge + TOUCH]
     diameter = wish.diameter or max(usual, default=thinnest)
-    if m.thickness / 2 < SCREW_SIDE * diameter - TOUCH:
+    if m.thickness / 2 < SIDE * diameter - TOUCH:
         work.refuse(
             "diameter",
             f"{work.say(diameter)} screws in the middle of an edge {work.say(m.thickness)} thick "
-            f"are nearer to its faces than {SCREW_SIDE:g} diameters",
-            f"Use thinner screws, or an edge {work.at_least(2 * SCREW_SIDE * diameter)} thick."
+            f"are nearer to its faces than {SIDE:g} diameters",
+            f"Use thinner screws, or an edge {work.at_least(2 * SIDE * diameter)} thick."
             if diameter > thinnest
             else f"Use an edge {work.at_least(least)} thick at least, or another joint.",
         )
         return
     bounds = work.first.bounds()
     beside = min(m.middle - bounds.low[m.across], bounds.high[m.across] - m.middle)
-    if beside < SCREW_SIDE * diameter - TOUCH:
+    if beside < SIDE * diameter - TOUCH:
         work.refuse(
             "diameter",
             f"{work.say(diameter)} screws would go through {work.first.name.lower()} "
             f"{work.say(beside)} from its edge",
-            f"Keep them {work.at_least(SCREW_SIDE * diameter)} from it: use thinner screws.",
+            f"Keep them {work.at_least(SIDE * diameter)} from it: use thinner screws.",
         )
         return
     length = _length(work, diameter)
-    held = grip(work.second.blank.stock)
+    held = work.second.blank.stock.grip
     fragile = held == "splitting"
     rule = Rule(50.0, (6.0 if fragile else 5.0) * diameter, 200.0, 5 * diameter)
     places = lay_out(work, rule, "screw")
@@ -89,10 +75,10 @@ def screwed(work: Work) -> None:
         )
         work.bench.drill(m.second, m.point(y, m.middle), m.way(-1), pilot, deep, "screw")
     if places:
-        text = sizes.holes(diameter, held)
-        screws = Fixing("wood screw", len(places), sizes.screw_size(diameter, length), text)
+        drilled = sizes.holes(diameter, held)
+        fixing = screws(sizes, len(places), length, drilled, diameter=diameter)
         at = m.point((m.low + m.high) / 2, m.middle)
-        work.bench.join(JointKind.SCREWED, m.first, m.second, at, screws)
+        work.bench.join(JointKind.SCREWED, m.first, m.second, at, fixing)
 
 
 def _length(work: Work, diameter: float) -> float | None:
@@ -147,7 +133,7 @@ def hidden_behind(work: Work, name: str, places: tuple[float, ...]) -> bool:
 def pocket_screwed(work: Work) -> None:
     """Pockets in the second's hidden face, from which screws slant through its end."""
     m, wish, second, sizes = work.meeting, work.wish, work.second, work.bench.sizes
-    pocket, screws_sold = POCKET_DIAMETER[sizes.unit], POCKET_SCREWS[sizes.unit]
+    pocket, screws_sold = POCKET_DIAMETER[sizes.unit], POCKET_LENGTHS[sizes.unit]
     if not work.at_end(second):
         work.refuse(
             "joint",
@@ -194,13 +180,14 @@ def pocket_screwed(work: Work) -> None:
         )  # fmt: skip
     if places:
         from_end = (t / 2) / tan(slope)
-        screws = Fixing(
-            "pocket screw", len(places), sizes.screw_size(sizes.screw, length),
+        fixing = screws(
+            sizes, len(places), length,
             f"pocket {work.say(pocket)} at {POCKET_ANGLE:g} degrees, {work.say(from_end)} from "
             f"the end",
+            kind="pocket screw",
         )  # fmt: skip
         at = m.point((m.low + m.high) / 2, m.middle)
-        work.bench.join(JointKind.POCKET_SCREW, m.first, m.second, at, screws)
+        work.bench.join(JointKind.POCKET_SCREW, m.first, m.second, at, fixing)
 
 
 def hidden_face(part: Part) -> Surface:

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.problems import Problems
-from rodwright.setout.boards import SCREW_SIDE
 from rodwright.setout.rod.sizes import handy
+from rodwright.trade.screws import PIN_DIAMETERS, PIN_EDGE, RIM, SIDE
 from rodwright.trade.sizes import TradeSizes, trade_sizes
 from rodwright.unit import Stock
 from rodwright.wishes.models import UnitSpec
@@ -66,19 +66,9 @@ class BackLines:
     clearance: float
 
 
-PINS = (1.6, 1.4, 1.25, 1.0)
-"""Diameters of panel pins, mm (common practice, no source)."""
-PIN_EDGE = 3.0
-"""Least distance of a pin from an edge, in diameters, where it is predrilled: EN 1995-1-1, table
-8.2 (from memory)."""
-SCREW_RIM = 3.0
-"""Wood left between a screw's hole and the edge of a back in a rebate, mm (common practice, no
-source)."""
-
-
 def screw_strip(diameter: float, sizes: TradeSizes) -> float:
     """How much (mm) of a back has to lie in a rebate to be screwed there."""
-    return SCREW_SIDE * diameter + sizes.clearance(diameter) / 2 + SCREW_RIM
+    return SIDE * diameter + sizes.clearance(diameter) / 2 + RIM
 
 
 @dataclass(frozen=True, slots=True)
@@ -171,7 +161,10 @@ def back_lines(
     usual = handy(carcass.thickness / share, spec.unit)
     if wish.fixing == "rebated":
         sizes = trade_sizes(spec.unit)
-        pins, screws = 2 * PIN_EDGE * PINS[-1], screw_strip(sizes.screw_diameters[0], sizes)
+        pins, screws = (
+            2 * PIN_EDGE * PIN_DIAMETERS[-1],
+            screw_strip(sizes.screw_diameters[0], sizes),
+        )
         strip = (screws if spec.hung else pins) + wish.clearance
         most_round = sizes.round_down(carcass.thickness * 2 / 3)
         usual = max(usual, min(sizes.round_up(strip), most_round))

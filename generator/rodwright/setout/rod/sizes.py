@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from math import ceil
 from typing import Literal
 
-from rodwright.geometry import TOUCH
+from rodwright.geometry.spacing import count_along
 from rodwright.problems import Problems
 from rodwright.trade.feet import FOOT_INSET
 from rodwright.unit import Opening
@@ -45,7 +44,7 @@ def base_height(spec: UnitSpec) -> float:
 def feet_across(size: float, spacing: float) -> int:
     """How many adjustable feet there are in a row along ``size`` (mm), no more than ``spacing``
     apart."""
-    return max(2, ceil((size - 2 * FOOT_INSET) / spacing - TOUCH) + 1)
+    return count_along(size, FOOT_INSET, spacing)
 
 
 def standing_inset(spec: UnitSpec) -> float:

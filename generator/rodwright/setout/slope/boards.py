@@ -6,24 +6,24 @@ import math
 
 from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.geometry.halfspaces import Plane, patch, turned, vertices
+from rodwright.geometry.spacing import count_along
 from rodwright.problems import Problem, ProblemsError
 from rodwright.setout.bench import FORWARD, Bench, X, Y, Z
-from rodwright.setout.boards import SCREW_SPACING, wood_screws
 from rodwright.setout.carcass.back import pins_along
 from rodwright.setout.carcass.box import BOTH_FACES, blank
 from rodwright.setout.edges.lipping import strip_blank
+from rodwright.setout.fixings import screws_through
 from rodwright.setout.frame.fixing import carcass_joint, member_joint
-from rodwright.setout.grip import grip
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.rod.slope_lines import SlopeLines, height_at
 from rodwright.setout.setting import Setting
 from rodwright.setout.slope.clipping import cut_back, planes_of
+from rodwright.trade.screws import SPACING
 from rodwright.unit import (
     FACE_FRAME,
     PANELS,
     Blank,
     Easing,
-    Grain,
     Groove,
     JointKind,
     Part,
@@ -151,9 +151,9 @@ def _join_board(rod: Rod, board: Part, bench: Bench) -> None:
     for ref, at, extent in _touching(bench, board):
         role = bench.parts[ref].role
         if role in _SCREWED and ref not in loose:
-            count = max(2, math.ceil(extent / SCREW_SPACING) + 1)
-            held = grip(bench.parts[ref].blank.stock)
-            screws = wood_screws(bench.sizes, rod.thickness, 2 * rod.thickness, count, held)
+            count = count_along(extent, 0.0, SPACING)
+            held = bench.parts[ref].blank.stock.grip
+            screws = screws_through(bench.sizes, rod.thickness, 2 * rod.thickness, count, held)
             bench.join(JointKind.SCREWED, board.ref, ref, at, screws)
         elif role is Role.BACK:
             kind = JointKind.REBATE if let_in else JointKind.GROOVE if grooved else JointKind.BUTT
@@ -217,7 +217,7 @@ def _rail(setting: Setting, lines: SlopeLines) -> None:
     x = frame.left - past
     up = inner[1]
     length = (frame.right - frame.left + 2 * past) * math.hypot(1.0, lines.rise)
-    grain = Grain.LENGTHWISE if frame.stock.grain is not Grain.NONE else Grain.NONE
+    grain = frame.stock.lengthwise
     body = Blank(
         length, frame.rail_width, frame.thickness, frame.stock, grain, trim_length=wish.trim
     )
@@ -247,7 +247,7 @@ def _rail(setting: Setting, lines: SlopeLines) -> None:
                 rod.thickness,
                 frame.thickness,
                 rod.depth,
-                grip(bench.parts[ref].blank.stock),
+                bench.parts[ref].blank.stock.grip,
             )
             bench.join(kind, rail.ref, ref, at, *fixings)
         elif role in (*_SCREWED, Role.BACK) or (
