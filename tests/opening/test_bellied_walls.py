@@ -19,7 +19,7 @@ from rodwright.opening.closings import closings
 from rodwright.opening.gaps import gap_along, gap_at
 from rodwright.opening.outlines import outlines, spread_out
 from rodwright.opening.readings import BOW_ERROR, Reading
-from rodwright.opening.survey import Survey, measure, standing, usable
+from rodwright.opening.survey import Survey, measure, usable_opening, with_shape
 from rodwright.problems import Problems
 from rodwright.unit import OpeningShape
 from rodwright.wishes.opening import FitSpec, OpeningSpec
@@ -48,9 +48,9 @@ def _survey(readings: dict[str, Any]) -> Survey:
 
 def _stood(readings: dict[str, Any]) -> tuple[OpeningShape, tuple[float, float]]:
     survey = _survey(readings)
-    opening = usable(survey, FIT)
+    opening = usable_opening(survey, FIT)
     size = opening.width - 2 * FIT.sides, opening.height - FIT.top
-    shape = standing(opening, survey, FIT, *size).shape
+    shape = with_shape(opening, survey, FIT, *size).shape
     assert shape is not None
     return shape, size
 

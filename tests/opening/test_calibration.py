@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 
 from kit.drawn_openings import draw_opening, read_drawn
-from rodwright.opening.survey import measure, usable
+from rodwright.opening.survey import measure, usable_opening
 from rodwright.problems import Problems
 from rodwright.wishes.opening import FitSpec, OpeningSpec
 
@@ -32,7 +32,7 @@ def stuck(
         survey = measure(readings, Problems())
         if survey is None:  # measured again, not cut
             continue
-        opening = usable(survey, FIT)
+        opening = usable_opening(survey, FIT)
         tried += 1
         failed += not drawn.goes_in(opening.width - 2 * FIT.sides, opening.height - FIT.top)
     assert tried > 0.9 * count

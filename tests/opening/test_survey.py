@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from shapely import Polygon, box
 
 from kit.quadrilaterals import quadrilateral, read
-from rodwright.opening.survey import Survey, measure, standing, usable
+from rodwright.opening.survey import Survey, measure, usable_opening, with_shape
 from rodwright.problems import Problems
 from rodwright.unit import Opening
 from rodwright.wishes.opening import FitSpec, OpeningSpec
@@ -23,7 +23,7 @@ def _measure(readings: dict[str, Any]) -> Survey:
 
 
 def _usable(readings: dict[str, Any], **fit: float) -> Opening:
-    return usable(_measure(readings), FitSpec.model_validate(fit))
+    return usable_opening(_measure(readings), FitSpec.model_validate(fit))
 
 
 def test_the_tightest_reading_counts() -> None:
@@ -50,9 +50,9 @@ def test_the_unit_goes_into_the_true_opening(moves: Any, width: float, height: f
     """By shapely: with every reading exact, the unit in its place crosses nothing."""
     corners = quadrilateral(width, height, moves)
     survey, fit = _measure(read(corners)), FitSpec()
-    opening = usable(survey, fit)
+    opening = usable_opening(survey, fit)
     size = opening.width - 2 * fit.sides, opening.height - fit.top
-    shape = standing(opening, survey, fit, *size).shape
+    shape = with_shape(opening, survey, fit, *size).shape
     assert shape is not None
     drawn = Polygon(shape.front.corners)
     assert drawn.buffer(0.01).covers(box(0.0, 0.0, *size))
@@ -85,7 +85,7 @@ def test_a_unit_stands_on_the_high_spot_of_the_floor() -> None:
         "level": {"floor": {"out": 6.0, "over": 1000.0, "rises": "right"}},
     }
     survey = _measure(readings)
-    shape = standing(usable(survey, FitSpec()), survey, FitSpec(), 993.0, 1980.0).shape
+    shape = with_shape(usable_opening(survey, FitSpec()), survey, FitSpec(), 993.0, 1980.0).shape
     assert shape is not None
     (_, left), (_, right) = shape.front.corners[:2]
     assert left == pytest.approx(-6.0, abs=0.6)

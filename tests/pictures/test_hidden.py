@@ -117,7 +117,7 @@ def test_equal_pieces_straight_behind_each_other_are_drawn_once() -> None:
     }
     assert len(foremost(both, PLAN)) == 2 * len(foremost(bodies, PLAN))
     whole, few = (
-        lines([body.standing() for body in chosen], FRONT)
+        lines([body.placed_solid() for body in chosen], FRONT)
         for chosen in (both, foremost(both, FRONT))
     )
     for every, some in zip(whole, few, strict=True):

@@ -12,7 +12,7 @@ from rodwright.jobs.new import model_path
 from rodwright.pictures.explode import explode
 from rodwright.pictures.labels import MANY, rows
 from rodwright.pictures.raster import Raster
-from rodwright.pictures.stage import anchors, look, set_stage
+from rodwright.pictures.stage import anchors, render, set_stage
 from rodwright.pictures.tags import Anchor, Frame, Tag, faults, place_tags, room, tag_width
 from rodwright.setout import set_out
 from rodwright.unit import Unit
@@ -85,7 +85,7 @@ def _tagged(unit: Unit) -> tuple[Tag, ...]:
     named = rows(unit.parts)
     stage = set_stage(unit, explode(unit), (2000, 1500), Frame(350, 150, 1650, 1350))
     with Raster() as raster:
-        seen = look(stage, raster).seen
+        seen = render(stage, raster).seen
     return place_tags(anchors(stage, seen, named), Frame(300, 100, 1700, 1400), 18.0)
 
 

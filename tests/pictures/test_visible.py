@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from kit import samples
 from rodwright.geometry import Box
-from rodwright.pictures.bodies import bodies_of, pictured, standing_facets
+from rodwright.pictures.bodies import bodies_of, pictured, placed_facets
 from rodwright.pictures.camera import FRONT, PLAN, Camera, three_quarter
 from rodwright.pictures.facets import Facets, facets_of, place
 from rodwright.pictures.visible import mouth_lines, see
@@ -80,7 +80,7 @@ def test_a_facet_is_cut_where_planes_pass_through_each_other() -> None:
 @pytest.mark.parametrize("perspective", [True, False])
 def test_what_shows_of_a_unit_is_its_silhouette(perspective: bool) -> None:
     unit = samples.bookcase()
-    facets = standing_facets(bodies_of(unit, {}))
+    facets = placed_facets(bodies_of(unit, {}))
     camera = three_quarter(unit.envelope) if perspective else PLAN
     seen = see(facets, camera)
     # The silhouette comes from every triangle, whichever way it faces.

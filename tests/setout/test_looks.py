@@ -9,7 +9,7 @@ import pytest
 
 from kit.specs import unit_from
 from rodwright.mass import unit_weight
-from rodwright.pictures.bodies import bodies_of, standing_facets
+from rodwright.pictures.bodies import bodies_of, placed_facets
 from rodwright.pictures.opened import opened
 from rodwright.unit import Block, Fitting, Rod, Unit
 from rodwright.unit.laid import laid_unit
@@ -31,7 +31,7 @@ interior: {drawers: {count: 2, handle: {spacing: HOLES, count: 1, projection: 25
 def _extent(unit: Unit, fitting: Fitting) -> tuple[np.ndarray, np.ndarray]:
     """Where a fitting stands, unit frame."""
     alone = replace(unit, parts=(unit.part(fitting.ref),), fittings=(fitting,))
-    facets = standing_facets(bodies_of(alone, {}, inner=True)[1:])
+    facets = placed_facets(bodies_of(alone, {}, inner=True)[1:])
     return facets.points.min(axis=0), facets.points.max(axis=0)
 
 

@@ -7,6 +7,7 @@ from dataclasses import replace
 from itertools import chain
 
 from rodwright.checks.binding import binding
+from rodwright.checks.carrying_in import carrying_in
 from rodwright.checks.catches import catches
 from rodwright.checks.driving import driving
 from rodwright.checks.findings import Finding, Severity
@@ -24,7 +25,6 @@ from rodwright.checks.safety import safety
 from rodwright.checks.shelves_in import shelves_in
 from rodwright.checks.stock import stock_sizes
 from rodwright.checks.tipping import tipping
-from rodwright.checks.way_in import way_in
 from rodwright.checks.wording import named, opened
 from rodwright.checks.workings import workings
 from rodwright.unit import Unit
@@ -43,7 +43,7 @@ _CHECKS = (
     open_below,
     shelves_in,
     stock_sizes,
-    way_in,
+    carrying_in,
     motions,
     catches,
     binding,

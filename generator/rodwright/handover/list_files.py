@@ -17,8 +17,8 @@ from openpyxl.styles import Alignment, Border, Font, Side
 from rodwright.amounts import AREAS, RUNS, VOLUMES, WEIGHTS
 from rodwright.handover.edge_list import ALLOWANCE, EdgeRow, edge_list
 from rodwright.handover.json_text import json_text
-from rodwright.handover.lie import OWN_WORDS
 from rodwright.handover.lists import HardwareRow, PartsRow, hardware_list, parts_list
+from rodwright.handover.orientation import OWN_WORDS
 from rodwright.handover.shop_part import PartsKind
 from rodwright.handover.tables import (
     LINE_HEIGHT,

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from rodwright.geometry import Vector
-from rodwright.handover.lie import describe_lie, describe_shows, lie_of
+from rodwright.handover.orientation import describe_orientation, describe_shows, orientation_of
 from rodwright.handover.shop_part import PartsKind, shop_part
 from rodwright.handover.workings import describe_workings
 from rodwright.mass import weight
@@ -173,7 +173,7 @@ def _row(parts: tuple[Part, ...], unit: Unit, kind: PartsKind) -> PartsRow:
     first, shop = parts[0], shop_part(parts, kind, unit.display_unit)
     size: Vector = first.blank.size
     rough: Vector = first.rough_size
-    lie = lie_of(shop.pieces)
+    orientation = orientation_of(shop.pieces)
     return PartsRow(
         refs=tuple(part.ref for part in parts),
         name=common_name(tuple(part.name for part in parts)),
@@ -188,13 +188,13 @@ def _row(parts: tuple[Part, ...], unit: Unit, kind: PartsKind) -> PartsRow:
         grain=first.blank.grain,
         shows=describe_shows(shop.pieces),
         lipped=first.lipped,
-        edged=tuple(lie.name(each.surface) for each in shop.edged),
+        edged=tuple(orientation.name(each.surface) for each in shop.edged),
         workings=describe_workings(shop, unit.display_unit),
         measured=shop.state,
         up=shop.up,
         reference=shop.reference,
         second_side=shop.second_side or "",
         notes=shop.notes,
-        lie=describe_lie(shop.pieces),
+        lie=describe_orientation(shop.pieces),
         weight_each=weight(first),
     )

@@ -11,9 +11,9 @@ from dataclasses import dataclass
 from pathlib import PurePosixPath
 
 from rodwright.geometry import Vector
-from rodwright.handover.lie import lie_of
 from rodwright.handover.lists import common_name, like_parts
 from rodwright.handover.names import file_paths, row_name
+from rodwright.handover.orientation import orientation_of
 from rodwright.handover.shop_part import PartsKind, ShopPart, shop_part
 from rodwright.handover.working_names import working_names
 from rodwright.lengths import LengthUnit, format_length
@@ -82,10 +82,11 @@ def _product(
 
 
 def _properties(parts: Sequence[Part], shop: ShopPart, unit: LengthUnit) -> tuple[Property, ...]:
-    part, lie = parts[0], lie_of(shop.pieces)
+    part, orientation = parts[0], orientation_of(shop.pieces)
     blank = part.blank
     edging = [
-        f"{lie.name(each.surface)}: {each.called} {format_length(each.thickness, unit)} {unit}"
+        f"{orientation.name(each.surface)}: {each.called} "
+        f"{format_length(each.thickness, unit)} {unit}"
         for each in shop.edged
     ]
     later = working_names(shop.later, shop.part.blank.size, unit)

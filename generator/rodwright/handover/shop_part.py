@@ -15,7 +15,7 @@ from typing import Literal
 
 from rodwright.geometry import Box, Vector
 from rodwright.handover.cut_edges import Growth, as_cut, glued_up, growth, outlines, trims, waits
-from rodwright.handover.lie import Lie, lie_of
+from rodwright.handover.orientation import Orientation, orientation_of
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.unit import Edging, Hole, Mortise, Part, PocketHole, Role, Surface, Working
 from rodwright.unit.laid import face_worked, laid
@@ -73,17 +73,17 @@ def shop_part(parts: Sequence[Part], kind: PartsKind = "cut", unit: LengthUnit =
     later = tuple(each for each in first.workings if waits(size, each, grown))
     workings = _moved(size, (each for each in first.workings if each not in later), grown)
     pieces = tuple(_piece(each, cut, finished, workings, kind) for each in lying)
-    lie = lie_of(pieces)
+    orientation = orientation_of(pieces)
     return ShopPart(
         kind,
         pieces,
         finished,
         first.edged,
         _moved(size, later, grown),
-        lie.name(Surface.FACE),
-        f"x from the {lie.name(LOW[0])}, y from the {lie.name(LOW[1])}",
-        _second_side(pieces[0], lie, unit),
-        tuple(_notes(first, lie, kind, unit)),
+        orientation.name(Surface.FACE),
+        f"x from the {orientation.name(LOW[0])}, y from the {orientation.name(LOW[1])}",
+        _second_side(pieces[0], orientation, unit),
+        tuple(_notes(first, orientation, kind, unit)),
     )
 
 
@@ -108,19 +108,21 @@ def _piece(
     )  # fmt: skip
 
 
-def _second_side(part: Part, lie: Lie, unit: LengthUnit) -> str | None:
+def _second_side(part: Part, orientation: Orientation, unit: LengthUnit) -> str | None:
     """How the piece is turned over for what is cut into its lower face."""
     size = part.blank.size
     if all(face_worked(each, size) is not Surface.REVERSE for each in part.workings):
         return None
     return (
-        f"{lie.name(Surface.REVERSE)}: turn it over about its length; x still from the "
-        f"{lie.name(LOW[0])}, y from the {lie.name(HIGH[1])} "
+        f"{orientation.name(Surface.REVERSE)}: turn it over about its length; x still from the "
+        f"{orientation.name(LOW[0])}, y from the {orientation.name(HIGH[1])} "
         f"({format_length(part.blank.width, unit)} less y as listed)"
     )
 
 
-def _notes(part: Part, lie: Lie, kind: PartsKind, unit: LengthUnit) -> Iterator[str]:
+def _notes(
+    part: Part, orientation: Orientation, kind: PartsKind, unit: LengthUnit
+) -> Iterator[str]:
     """What is done to a laid part before or after it is worked."""
     left_on = trims(part)
     if kind == "finished":
@@ -133,7 +135,7 @@ def _notes(part: Part, lie: Lie, kind: PartsKind, unit: LengthUnit) -> Iterator[
             yield f"sizes and places as they are once it is {_listed(before)}"
         return
     for amount, surfaces in _by_amount(left_on).items():
-        yield f"cut {format_length(amount, unit)} over at {_places(surfaces, lie)}"
+        yield f"cut {format_length(amount, unit)} over at {_places(surfaces, orientation)}"
     if left_on:
         yield _trimming(part, left_on, unit)
         bored = {
@@ -142,13 +144,13 @@ def _notes(part: Part, lie: Lie, kind: PartsKind, unit: LengthUnit) -> Iterator[
         into = {surface: amount for surface, amount in left_on.items() if surface in bored}
         for amount, surfaces in _by_amount(into).items():
             yield (
-                f"bores in {_places(surfaces, lie)} are {format_length(amount, unit)} deeper here, "
-                "which trimming takes off; better made after it"
+                f"bores in {_places(surfaces, orientation)} are {format_length(amount, unit)} "
+                "deeper here, which trimming takes off; better made after it"
             )
     for (amount, what), surfaces in _by_edging(part.edged).items():
         yield (
-            f"cut {format_length(amount, unit)} under at {_places(surfaces, lie)}, which its "
-            f"edging ({what}) makes up"
+            f"cut {format_length(amount, unit)} under at {_places(surfaces, orientation)}, which "
+            f"its edging ({what}) makes up"
         )
 
 
@@ -187,12 +189,12 @@ def _by_edging(edged: Sequence[Edging]) -> dict[tuple[float, str], list[Surface]
     return gathered
 
 
-def _places(surfaces: Sequence[Surface], lie: Lie) -> str:
+def _places(surfaces: Sequence[Surface], orientation: Orientation) -> str:
     """Ends and edges together: ``both ends and both edges`` before their names one by one."""
     said: list[str] = []
     for axis, both in ((0, "both ends"), (1, "both edges")):
         there = [each for each in surfaces if each.axis == axis]
-        said += [both] if len(there) == 2 else [f"the {lie.name(each)}" for each in there]
+        said += [both] if len(there) == 2 else [f"the {orientation.name(each)}" for each in there]
     return _listed(said)
 
 

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from rodwright.geometry import TOUCH, Vector
-from rodwright.handover.lie import Lie
+from rodwright.handover.orientation import Orientation
 from rodwright.lengths import LengthUnit, format_length, parse_length, ware_size
 from rodwright.unit import Surface
 from rodwright.unit.surfaces import HIGH, LOW
@@ -16,7 +16,7 @@ from rodwright.unit.surfaces import HIGH, LOW
 class Words:
     """Words for workings of pieces of this size, in their own frame, lengths in ``unit``."""
 
-    lie: Lie
+    orientation: Orientation
     size: Vector
     unit: LengthUnit
 
@@ -34,7 +34,7 @@ class Words:
 
     def name(self, surface: Surface) -> str:
         """What a surface is called."""
-        return self.lie.name(surface)
+        return self.orientation.name(surface)
 
     def low(self, axis: int) -> str:
         """What the surface is called that figures along an axis run from."""

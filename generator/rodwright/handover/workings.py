@@ -1,10 +1,10 @@
 """Workings in words, as a maker would pencil them on a cutting list.
 
 Surfaces are named by where they lie in the unit, as far as the pieces of a row agree (see
-:mod:`rodwright.handover.lie`).  Every place is measured in the frame of the part's file (see
-:mod:`rodwright.handover.shop_part`), never stepped off from the one before, so that errors don't
-add up; of a long even row, as a drilling guide makes it, the first, the last and the pitch, where
-that is true in the last hole as well.
+:mod:`rodwright.handover.orientation`).  Every place is measured in the frame of the part's file
+(see :mod:`rodwright.handover.shop_part`), never stepped off from the one before, so that errors
+don't add up; of a long even row, as a drilling guide makes it, the first, the last and the pitch,
+where that is true in the last hole as well.
 """
 
 from __future__ import annotations
@@ -13,7 +13,7 @@ from collections.abc import Iterator, Sequence
 
 from rodwright.geometry import TOUCH
 from rodwright.handover.bores import bores
-from rodwright.handover.lie import lie_of
+from rodwright.handover.orientation import orientation_of
 from rodwright.handover.shop_part import ShopPart
 from rodwright.handover.slants import slants
 from rodwright.handover.words import Words
@@ -42,7 +42,7 @@ def describe_workings(shop: ShopPart, unit: LengthUnit) -> tuple[str, ...]:
     followed by the lengths over their long and short points.  What waits until the piece is
     trimmed or edged comes last and says so.
     """
-    words = Words(lie_of(shop.pieces), shop.part.blank.size, unit)
+    words = Words(orientation_of(shop.pieces), shop.part.blank.size, unit)
     last = "once edged" if shop.edged else "once trimmed"
     return (
         *_told(words, shop.part.workings),

@@ -9,8 +9,7 @@ from rodwright.handover.output import whole_or_nothing
 from rodwright.handover.way_in_json import way_in_json
 from rodwright.problems import Problem, ProblemsError
 from rodwright.unit import Unit
-from rodwright.way import answer as search
-from rodwright.way.answer import WayInAnswer
+from rodwright.way.answer import WayInAnswer, find_way_in
 
 __all__ = ["way_in", "write_way_in"]
 
@@ -34,7 +33,7 @@ def way_in(unit: Unit) -> WayInAnswer:
                 )
             ]
         )
-    return search.way_in(unit)
+    return find_way_in(unit, unit.way_in)
 
 
 def write_way_in(answer: WayInAnswer, folder: Path) -> tuple[str, ...]:

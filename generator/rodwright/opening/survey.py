@@ -182,16 +182,18 @@ def _solved(plane: PlaneReadings) -> Plane:
     return solve_plane(plane.name, with_assumptions(plane, plane.readings))
 
 
-def usable(survey: Survey, fit: FitSpec, unit: LengthUnit = "mm") -> Opening:
+def usable_opening(survey: Survey, fit: FitSpec, unit: LengthUnit = "mm") -> Opening:
     """The width and height an opening has to give: what is left of them once the gaps asked
     for are taken off goes in even in the worst case; mm."""
     rectangle, limits = survey.rectangle, survey.limits
-    width = _handy(rectangle.width, limits.width, survey.least[0] + 2 * fit.sides, _TAPE[unit])
-    height = _handy(rectangle.height, limits.height, survey.least[1] + fit.top, _TAPE[unit])
+    width = _rounded_down(
+        rectangle.width, limits.width, survey.least[0] + 2 * fit.sides, _TAPE[unit]
+    )
+    height = _rounded_down(rectangle.height, limits.height, survey.least[1] + fit.top, _TAPE[unit])
     return Opening(width, height, survey.depth)
 
 
-def _handy(likely: float, reading: float, sure: float, step: float) -> float:
+def _rounded_down(likely: float, reading: float, sure: float, step: float) -> float:
     """The likely size, but no more than what is sure, rounded down to what a tape reads."""
     size = reading if reading - likely < _SAME else likely
     if size == reading and reading <= sure:
@@ -199,7 +201,7 @@ def _handy(likely: float, reading: float, sure: float, step: float) -> float:
     return floor(min(size, sure) / step + 1e-9) * step
 
 
-def standing(
+def with_shape(
     opening: Opening,
     survey: Survey,
     fit: FitSpec,

@@ -16,7 +16,7 @@ from rodwright.pictures.opened import opened
 from rodwright.pictures.photo import light_up, photograph
 from rodwright.pictures.raster import Raster
 from rodwright.pictures.sheet import draw_views
-from rodwright.pictures.stage import anchors, look, set_stage
+from rodwright.pictures.stage import anchors, render, set_stage
 from rodwright.pictures.tags import TAG_HEIGHT, Frame, place_tags, room, tag_width
 from rodwright.unit import Unit
 
@@ -86,7 +86,7 @@ def _standing(
     width, height = PAGE
     frame = Frame(MARGIN, MARGIN, width - MARGIN, height - MARGIN)
     stage = set_stage(unit, {}, PAGE, frame, inner=inner)
-    sight = look(stage, raster)
+    sight = render(stage, raster)
     lit = light_up(stage, sight, raster)
     edges = edge_marks(stage, sight)
     drawing = Drawing(
@@ -123,7 +123,7 @@ def _exploded(
         frame.left + TAG_ROOM, frame.top + TAG_ROOM, frame.right - TAG_ROOM, frame.bottom - TAG_ROOM
     )
     stage = set_stage(unit, explode(unit), PAGE, inner)
-    sight = look(stage, raster)
+    sight = render(stage, raster)
     lit = light_up(stage, sight, raster)
     edges = edge_marks(stage, sight)
     marks: tuple[Mark, ...]

@@ -45,7 +45,7 @@ class Body:
     colour: str
     grain: Grain
 
-    def standing(self) -> TopoDS_Shape:
+    def placed_solid(self) -> TopoDS_Shape:
         """The solid where it stands."""
         move = gp_Trsf()
         move.SetValues(*self.matrix[:3].ravel().tolist())
@@ -67,7 +67,7 @@ def bodies_of(unit: Unit, moves: Mapping[str, Vector], *, inner: bool = False) -
     return tuple(found)
 
 
-def standing_facets(bodies: Sequence[Body]) -> Facets:
+def placed_facets(bodies: Sequence[Body]) -> Facets:
     """The facets of bodies where they stand."""
     return place((body.facets, body.matrix) for body in bodies)
 

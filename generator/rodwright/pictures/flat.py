@@ -32,7 +32,7 @@ SHADOW_OPACITY = 0.0135
 
 def edge_marks(stage: Stage, sight: Sight) -> tuple[Stroke, ...]:
     """The visible edges: fine within a part, stronger around it."""
-    shapes = [stage.bodies[number].standing() for number in sight.showing.tolist()]
+    shapes = [stage.bodies[number].placed_solid() for number in sight.showing.tolist()]
     shown, _ = lines(shapes, stage.camera, hidden=False)
     mouths = mouth_lines(stage.facets, stage.camera)
     ends = stage.on_page(np.concatenate([shown, mouths]))

@@ -17,7 +17,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from rodwright.lengths import LengthUnit, format_length
-from rodwright.pictures.bodies import Body, bodies_of, foremost, standing_facets
+from rodwright.pictures.bodies import Body, bodies_of, foremost, placed_facets
 from rodwright.pictures.camera import FROM_LEFT, FRONT, PLAN, Array, Camera
 from rodwright.pictures.facets import Facets
 from rodwright.pictures.glyphs import text_width
@@ -86,7 +86,7 @@ def draw_views(unit: Unit) -> Drawing:
     sheet, scale = _sheet_and_scale(unit)
     views = _laid_out(unit, sheet, scale)
     bodies = bodies_of(unit, {})
-    facets = standing_facets(bodies)
+    facets = placed_facets(bodies)
     marks: list[Mark] = []
     for view in views:
         marks += _view_marks(bodies, facets, view, scale)
@@ -147,7 +147,7 @@ def _laid_out(unit: Unit, sheet: _Sheet, scale: int) -> tuple[_View, _View, _Vie
 
 def _view_marks(bodies: Sequence[Body], facets: Facets, view: _View, scale: int) -> list[Mark]:
     visible, hidden = lines(
-        [body.standing() for body in foremost(bodies, view.camera)], view.camera
+        [body.placed_solid() for body in foremost(bodies, view.camera)], view.camera
     )
     visible = np.concatenate([visible, mouth_lines(facets, view.camera)])
     solid, dashed = tidy(_as_lines(visible), _as_lines(hidden), LEAST_LENGTH)

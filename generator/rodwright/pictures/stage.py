@@ -10,7 +10,7 @@ import shapely
 from numpy.typing import NDArray
 
 from rodwright.geometry import Box, Vector, vector
-from rodwright.pictures.bodies import Body, bodies_of, standing_facets
+from rodwright.pictures.bodies import Body, bodies_of, placed_facets
 from rodwright.pictures.camera import Array, Camera, X, Y, Z, three_quarter
 from rodwright.pictures.facets import Facets, Indices
 from rodwright.pictures.ink import Point
@@ -73,7 +73,7 @@ def set_stage(
     """A unit before a camera, as large as fits into a frame on the page; with its ``inner``
     fittings if asked for."""
     bodies = bodies_of(unit, moves, inner=inner)
-    facets = standing_facets(bodies)
+    facets = placed_facets(bodies)
     around = Box(vector(facets.points.min(axis=0)), vector(facets.points.max(axis=0)))
     camera = three_quarter(around)
     screen = camera.screen(facets.points)[:, :2]
@@ -86,7 +86,7 @@ def set_stage(
     return Stage(bodies, facets, camera, window, page)
 
 
-def look(stage: Stage, raster: Raster) -> Sight:
+def render(stage: Stage, raster: Raster) -> Sight:
     """What shows, pixel by pixel and facet by facet."""
     facets = stage.facets
     screen = stage.camera.screen(facets.points)

@@ -79,15 +79,8 @@ class WayInAnswer:
         return all(step.passes for step in self.steps)
 
 
-def way_in(unit: Unit) -> WayInAnswer:
-    """Work out the way in of a finished unit.
-
-    Raises:
-        ValueError: the unit has no way in to work out.
-    """
-    way = unit.way_in
-    if way is None:
-        raise ValueError("the unit has no `way_in`")
+def find_way_in(unit: Unit, way: WayIn) -> WayInAnswer:
+    """Work out whether a finished unit goes in by a way, and how."""
     steps = steps_for(unit, way, into_opening)
     tried = () if all(step.passes for step in steps) else remedies(unit, way, into_opening)
     return WayInAnswer(unit, steps, tuple(_paths(unit, way, steps)), tried)

@@ -16,7 +16,7 @@ from rodwright.setout.boards import lay_board, meet, screw_on
 from rodwright.setout.carcass.box import BOTH_FACES
 from rodwright.setout.joints import make_joint
 from rodwright.setout.rod.reach import reach
-from rodwright.setout.rod.sizes import handy
+from rodwright.setout.rod.sizes import easily_set
 from rodwright.setout.setting import Setting
 from rodwright.unit import JointKind, Role, Stock
 from rodwright.wishes.drawers import DrawersSpec
@@ -67,7 +67,7 @@ def box_wish(setting: Setting, wish: DrawersSpec, stock: Stock, bottom: Stock) -
     before, say, t = setting.problems.mark(), setting.say, stock.thickness
     groove = wish.bottom.groove
     if groove is None:
-        groove = handy(t / 3, setting.unit)
+        groove = easily_set(t / 3, setting.unit)
         if groove < LEAST_GROOVE:
             setting.at("stock").refuse(
                 f"a groove of a third of {say(t)} stock is too shallow to hold a drawer's bottom",
@@ -77,7 +77,7 @@ def box_wish(setting: Setting, wish: DrawersSpec, stock: Stock, bottom: Stock) -
     elif groove > t / 2 + TOUCH:
         setting.at("bottom", "groove").refuse(
             f"grooves {say(groove)} deep are more than half of {say(t)} stock",
-            f"Make them {say(handy(t / 3, setting.unit))} deep, or use thicker stock.",
+            f"Make them {say(easily_set(t / 3, setting.unit))} deep, or use thicker stock.",
         )
     elif groove < LEAST_GROOVE - TOUCH:
         setting.at("bottom", "groove").refuse(

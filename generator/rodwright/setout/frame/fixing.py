@@ -21,7 +21,7 @@ from rodwright.setout.joints.slots import (
     slot_depth,
     slot_length,
 )
-from rodwright.setout.rod.sizes import handy
+from rodwright.setout.rod.sizes import easily_set
 from rodwright.trade.screws import POCKET_ANGLE, POCKET_DIAMETER, SCREWABLE, Grip, pocket_length
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import Fixing, JointKind
@@ -96,7 +96,7 @@ def _biscuits(sizes: TradeSizes, width: float, thickness: float, mitred: bool) -
 
 def _loose_tenon(sizes: TradeSizes, width: float, thickness: float, mitred: bool) -> Fixing | None:
     length = hypot(width, width) if mitred else width
-    thick = handy(thickness / 3, sizes.unit)
+    thick = easily_set(thickness / 3, sizes.unit)
     wide = sizes.round_down(length - 2 * max(_SHOULDER, 0.15 * length))
     if wide < 2 * thick - TOUCH:
         return None

@@ -5,7 +5,7 @@ from __future__ import annotations
 from rodwright.geometry import TOUCH
 from rodwright.setout.bench import Bench
 from rodwright.setout.joints.meet import Work, cut_channel, cut_step
-from rodwright.setout.rod.sizes import handy
+from rodwright.setout.rod.sizes import easily_set
 from rodwright.unit import JointKind
 
 MOST_OF_REBATE = 2 / 3
@@ -87,7 +87,7 @@ def tongued(
 
 def tongue_of(thickness: float, unit: str) -> float:
     """Thickness of a tongue: a third of the part's (common practice, no source); mm."""
-    return handy(thickness / 3, "in" if unit == "in" else "mm")
+    return easily_set(thickness / 3, "in" if unit == "in" else "mm")
 
 
 def _deep_enough(work: Work, share: float, name: str) -> bool:

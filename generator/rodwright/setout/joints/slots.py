@@ -8,7 +8,7 @@ from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit, format_length, from_inches
 from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work
-from rodwright.setout.rod.sizes import handy
+from rodwright.setout.rod.sizes import easily_set
 from rodwright.unit import Fixing, JointKind
 
 BISCUITS = {"20": (56, 23, 12.5), "10": (53, 19, 10.5), "0": (47, 15, 8.5)}
@@ -82,7 +82,7 @@ def loose_tenoned(work: Work, unit: str) -> None:
     """Round-ended mortises in both parts, and a tenon of their shape for each."""
     m, wish, sizes = work.meeting, work.wish, work.bench.sizes
     allowance = sizes.usual(ALLOWANCE)
-    usual = handy(m.thickness / 3, "in" if unit == "in" else "mm")
+    usual = easily_set(m.thickness / 3, "in" if unit == "in" else "mm")
     t = wish.thickness if wish.thickness is not None else usual
     if t > m.thickness / 2 + TOUCH:
         work.refuse(

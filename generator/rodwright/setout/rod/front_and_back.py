@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.problems import Problems
-from rodwright.setout.rod.sizes import handy
+from rodwright.setout.rod.sizes import easily_set
 from rodwright.trade.screws import PIN_DIAMETERS, PIN_EDGE, RIM, SIDE
 from rodwright.trade.sizes import TradeSizes, trade_sizes
 from rodwright.unit import Stock
@@ -158,7 +158,7 @@ def back_lines(
     if wish.fixing == "applied":
         return BackLines(stock, depth, depth + stock.thickness, 0.0, 0.0)
     share = 2 if wish.fixing == "rebated" else 3
-    usual = handy(carcass.thickness / share, spec.unit)
+    usual = easily_set(carcass.thickness / share, spec.unit)
     if wish.fixing == "rebated":
         sizes = trade_sizes(spec.unit)
         pins, screws = (

@@ -9,7 +9,7 @@ from dataclasses import dataclass, replace
 from math import inf
 from typing import Literal
 
-from rodwright.opening.survey import measure, standing, usable
+from rodwright.opening.survey import measure, usable_opening, with_shape
 from rodwright.problems import Problems
 from rodwright.setout.rod.front_and_back import (
     BackLines,
@@ -22,7 +22,7 @@ from rodwright.setout.rod.front_and_back import (
 from rodwright.setout.rod.reach import joint_of, reach
 from rodwright.setout.rod.sizes import (
     base_height,
-    handy,
+    easily_set,
     head_height,
     overall_depth,
     overall_height,
@@ -132,7 +132,7 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
     named = stocks(spec.stock, problems)
     stock = find_stock(named, spec.carcass.stock, ("carcass", "stock"), problems)
     survey = measure(spec.opening, problems) if spec.opening else None
-    opening = usable(survey, spec.fit, spec.unit) if survey else None
+    opening = usable_opening(survey, spec.fit, spec.unit) if survey else None
     frame_stock = back_stock = lipping_stock = None
     if spec.face_frame:
         frame_stock = find_stock(named, spec.face_frame.stock, ("face_frame", "stock"), problems)
@@ -148,7 +148,7 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
     if min(width, overall, overall_front_to_rear) <= 0:
         raise problems.error()
     if survey and opening:
-        opening = standing(opening, survey, spec.fit, width, overall, standing_inset(spec))
+        opening = with_shape(opening, survey, spec.fit, width, overall, standing_inset(spec))
     foot, height = base_height(spec), overall - head_height(spec)
     if foot >= height:
         _no_carcass(spec, overall, problems)
@@ -253,7 +253,8 @@ def _housing(spec: UnitSpec, stock: Stock, problems: Problems) -> float | None:
         problems.add(
             ("carcass", "housing_depth"),
             f"housings {say(depth)} deep are more than half of {say(stock.thickness)} stock",
-            f"Make them {say(handy(stock.thickness / 3, spec.unit))} deep, or use thicker stock.",
+            f"Make them {say(easily_set(stock.thickness / 3, spec.unit))} deep, or use thicker "
+            "stock.",
         )
         return None
     return depth

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Literal
 
-from rodwright.setout.rod.sizes import handy
+from rodwright.setout.rod.sizes import easily_set
 from rodwright.wishes.joints import JointSpec, JointWord
 
 
@@ -26,4 +26,4 @@ def reach(wish: JointSpec, first_thickness: float, unit: Literal["mm", "in"]) ->
         return 0.0
     if wish.depth is not None:
         return wish.depth
-    return handy(first_thickness / (2 if wish.joint == "rebated" else 3), unit)
+    return easily_set(first_thickness / (2 if wish.joint == "rebated" else 3), unit)

@@ -13,7 +13,7 @@ from rodwright.wishes.fields import Share
 from rodwright.wishes.models import SpaceSpec, UnitSpec
 
 
-def handy(length: float, unit: Literal["mm", "in"]) -> float:
+def easily_set(length: float, unit: Literal["mm", "in"]) -> float:
     """A length (mm) of our own choosing, rounded to what is easily set on a machine.
 
     To whole millimetres or sixteenths of an inch, and not to nothing.

@@ -14,7 +14,7 @@ from rodwright.way.remedies import Remedy, remedies, steps_for
 _SOURCE = "plane geometry; see rodwright.way.formulas"
 
 
-def way_in(unit: Unit) -> Iterator[Finding]:
+def carrying_in(unit: Unit) -> Iterator[Finding]:
     """What stands in the way of the finished unit, and which remedies do away with it."""
     way = unit.way_in
     if way is None:

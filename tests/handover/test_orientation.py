@@ -9,7 +9,7 @@ import pytest
 
 from kit.samples import MINUS_X, MINUS_Y, X, Y, Z, bookcase, worked_part
 from rodwright.geometry import cross
-from rodwright.handover.lie import describe_lie, describe_shows, lie_of
+from rodwright.handover.orientation import describe_orientation, describe_shows, orientation_of
 from rodwright.unit import Part, Placement, Surface
 
 DIRECTIONS = (X, Y, Z, MINUS_X, MINUS_Y, (0.0, 0.0, -1.0))
@@ -48,19 +48,19 @@ def test_a_surface_is_named_by_where_it_points(placement: Placement, surface: Su
         if axis == 2
         else f"{words[axis, towards]} {('end', 'edge', 'face')[surface.axis]}"
     )
-    assert lie_of([part]).name(surface) == expected
+    assert orientation_of([part]).name(surface) == expected
 
 
 def test_how_a_part_lies() -> None:
-    assert describe_lie([placed(Placement((0, 0, 0), Z, Y))]) == (
+    assert describe_orientation([placed(Placement((0, 0, 0), Z, Y))]) == (
         "length bottom to top, width front to rear, thickness right to left",
     )
     slanted = Placement((0, 0, 0), (0.6, 0.0, 0.8), MINUS_Y)
-    assert describe_lie([placed(slanted)]) == (
+    assert describe_orientation([placed(slanted)]) == (
         "width rear to front",
         "X1: near end bottom and left, face right and bottom",
     )
-    assert lie_of([placed(slanted)]).name(Surface.NEAR_END) == "near end"
+    assert orientation_of([placed(slanted)]).name(Surface.NEAR_END) == "near end"
 
 
 def test_pieces_turned_end_for_end_say_where_their_own_ends_go() -> None:
@@ -68,7 +68,7 @@ def test_pieces_turned_end_for_end_say_where_their_own_ends_go() -> None:
         replace(placed(Placement((0, 0, 0), length, width)), ref=ref)
         for ref, length, width in (("ST1", Z, MINUS_X), ("ST2", (0.0, 0.0, -1.0), X))
     )
-    assert describe_lie([upright, turned]) == (
+    assert describe_orientation([upright, turned]) == (
         "thickness rear to front",
         "ST1: near end bottom, face edge right",
         "ST2: near end top, face edge left",

@@ -38,7 +38,7 @@ _PLACED = (
 
 
 @dataclass(frozen=True, slots=True)
-class Lie:
+class Orientation:
     """How equal pieces lie: for each part axis, what they agree on.
 
     ``along`` is the unit axis that a part axis runs along in every piece, None where they
@@ -57,30 +57,32 @@ class Lie:
         return _PLACED[axis][along][surface.at_high is not self.turned[axis]]
 
 
-def lie_of(parts: Sequence[Part]) -> Lie:
+def orientation_of(parts: Sequence[Part]) -> Orientation:
     """What equal pieces have in common in how they lie in the unit."""
     ways = [[_run(direction) for direction in part.placement.axes] for part in parts]
     common = [run[0] if len(set(run)) == 1 else None for run in zip(*ways, strict=True)]
     length, width, thickness = ((None, False) if run is None else run for run in common)
-    return Lie((length[0], width[0], thickness[0]), (length[1], width[1], thickness[1]))
+    return Orientation((length[0], width[0], thickness[0]), (length[1], width[1], thickness[1]))
 
 
-def describe_lie(parts: Sequence[Part]) -> tuple[str, ...]:
+def describe_orientation(parts: Sequence[Part]) -> tuple[str, ...]:
     """Which way equal pieces lie in the unit.
 
     First what all of them share, each from 0 on (``length bottom to top, width rear to front``),
     then for each piece that isn't square to the unit as the others are where its own near end, face
     edge and face point; of a direction askew, the nearest way first (``near end left and top``).
     """
-    lie = lie_of(parts)
+    orientation = orientation_of(parts)
     shared = ", ".join(
         f"{_RUNS[axis]} {' to '.join(reversed(_TOWARDS[along]) if turned else _TOWARDS[along])}"
-        for axis, (along, turned) in enumerate(zip(lie.along, lie.turned, strict=True))
+        for axis, (along, turned) in enumerate(
+            zip(orientation.along, orientation.turned, strict=True)
+        )
         if along is not None
     )
     ways: dict[str, list[str]] = {}
     for part in parts:
-        if way := _own_way(part.placement, lie):
+        if way := _own_way(part.placement, orientation):
             ways.setdefault(way, []).append(part.ref)
     said = [f"{', '.join(refs)}: {way}" for way, refs in ways.items()]
     return tuple(filter(None, (shared, *said)))
@@ -88,14 +90,14 @@ def describe_lie(parts: Sequence[Part]) -> tuple[str, ...]:
 
 def describe_shows(parts: Sequence[Part]) -> tuple[str, ...]:
     """The surfaces of equal pieces that show."""
-    lie = lie_of(parts)
-    return tuple(lie.name(surface) for surface in parts[0].blank.show_surfaces)
+    orientation = orientation_of(parts)
+    return tuple(orientation.name(surface) for surface in parts[0].blank.show_surfaces)
 
 
-def _own_way(placement: Placement, lie: Lie) -> str:
+def _own_way(placement: Placement, orientation: Orientation) -> str:
     said = []
     for axis, direction in enumerate(placement.axes):
-        if lie.along[axis] is None:
+        if orientation.along[axis] is None:
             # The near end and the face edge look back along their axes, the face forward.
             surface, forward = (HIGH[2], True) if axis == 2 else (LOW[axis], False)
             ways = sorted(enumerate(direction), key=lambda way: -round(abs(way[1]), 6))
