@@ -68,7 +68,7 @@ PASSES = in_order(
         Pass("interior", "carcass.interior:set_out_interior", ("carcass",)),
         Pass("ends inside", "carcass.ends:join_ends", ("interior",)),
         Pass(
-            "back", "carcass.back:set_out_back", ("ends inside",),
+            "back", "carcass.back:set_out_back", ("interior",),
             lambda setting: setting.rod.back is not None, where=("back",),
         ),
         Pass(
@@ -81,23 +81,23 @@ PASSES = in_order(
         ),
         Pass("play of shelves", "carcass.shelves:keep_loose", ("back", "face frame")),
         Pass(
-            "drawers", "drawers.chest:set_out_drawers", ("interior",),
+            "drawers", "drawers.chest:set_out_drawers", ("ends inside",),
             lambda setting: bool(setting.notes.drawers),
         ),
         Pass(
-            "doors", "doors.leaves:set_out_doors", ("face frame", "lippings", "drawers"),
+            "doors", "doors.leaves:set_out_doors", ("lippings", "drawers"),
             lambda setting: bool(setting.notes.doors),
         ),
         Pass(
-            "base", "around.base:set_out_base", ("carcass",),
+            "base", "around.base:set_out_base", ("ends inside",),
             lambda setting: setting.spec.base is not None, where=("base",),
         ),
         Pass(
-            "worktop", "around.worktop:set_out_worktop", ("interior",),
+            "worktop", "around.worktop:set_out_worktop", ("ends inside",),
             lambda setting: setting.spec.worktop is not None, where=("worktop",),
         ),
         Pass(
-            "cornice", "around.cornice:set_out_cornice", ("drawers", "doors", "worktop"),
+            "cornice", "around.cornice:set_out_cornice", ("lippings", "drawers", "worktop"),
             lambda setting: setting.spec.cornice is not None, where=("cornice",),
         ),
         Pass(
@@ -109,11 +109,11 @@ PASSES = in_order(
             lambda setting: setting.spec.edging is not None,
         ),
         Pass(
-            "cut-outs", "around.cutouts:cut_out", ("scribes", "base"),
+            "cut-outs", "around.cutouts:cut_out", ("back", "doors", "base", "scribes"),
             lambda setting: bool(setting.spec.cutouts),
         ),
         Pass(
-            "rows of holes", "carcass.shelf_drilling:drill_shelf_rows", ("cut-outs", "doors"),
+            "rows of holes", "carcass.shelf_drilling:drill_shelf_rows", ("cut-outs",),
             lambda setting: bool(setting.notes.rows),
         ),
         Pass(
@@ -121,8 +121,8 @@ PASSES = in_order(
             lambda setting: setting.slope is not None, sound=True,
         ),
         Pass(
-            "sloping boards", "slope.boards:lay_slope", ("slope",),
-            lambda setting: setting.slope is not None, sound=True, where=("slope",),
+            "sloping boards", "slope.boards:lay_slope", ("edging", "slope"),
+            lambda setting: setting.slope is not None, sound=True, where=("edging", "slope"),
         ),
     )
 )  # fmt: skip
