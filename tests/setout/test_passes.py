@@ -13,11 +13,13 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from kit.specs import setting_from, spec_from
+from rodwright.jobs.new import model_names, model_path
 from rodwright.problems import Problems, ProblemsError
 from rodwright.setout import begin
 from rodwright.setout.passes import PASSES, Pass, in_order, run
 from rodwright.setout.setting import Setting
 from rodwright.wishes.models import UnitSpec
+from rodwright.wishes.reading.files import read_spec
 
 SIZE = "size: {width: 900, height: 1200, depth: 400}\n"
 BACK = "back: {stock: thin, fixing: rebated}\n"
@@ -125,7 +127,9 @@ def reversed_need(name: str, need: str) -> list[Pass]:
     return sorted(PASSES, key=lambda each: order.index(each.name))
 
 
-UNITS = {" <- ".join(pair): spec_from(text) for pair, text in SHOWS.items()}
+UNITS = {name: read_spec(model_path(name)).spec for name in model_names()} | {
+    " <- ".join(pair): spec_from(text) for pair, text in SHOWS.items()
+}
 NEEDS = [(each.name, need) for each in PASSES for need in each.needs]
 
 
