@@ -27,8 +27,8 @@ class Pass:
     ``needs`` are the names of the passes that have to be done before it, in units that have them:
     what it goes by would be missing, or it would get in their way.  ``applies`` says which units
     have it.  One that is for ``sound`` units alone comes once nothing was found wrong so far.
-    ``where`` is the place of the spec that its parts are wished at; one without either lays none,
-    or says of each where it was.
+    ``where`` is the place of the spec that it and its parts are wished at, and that its setting is
+    at; one without comes to several.
     """
 
     name: str
@@ -36,7 +36,7 @@ class Pass:
     needs: tuple[str, ...] = ()
     applies: Callable[[Setting], bool] = _always
     sound: bool = False
-    where: KeyPath | None = None
+    where: KeyPath = ()
 
     def load(self) -> Callable[[Setting], None]:
         """Its function."""
@@ -106,11 +106,11 @@ PASSES = in_order(
         ),
         Pass(
             "edging", "edges.edging:set_out_edging", ("doors",),
-            lambda setting: setting.spec.edging is not None,
+            lambda setting: setting.spec.edging is not None, where=("edging",),
         ),
         Pass(
             "cut-outs", "around.cutouts:cut_out", ("back", "doors", "base", "scribes"),
-            lambda setting: bool(setting.spec.cutouts),
+            lambda setting: bool(setting.spec.cutouts), where=("cutouts",),
         ),
         Pass(
             "rows of holes", "carcass.shelf_drilling:drill_shelf_rows", ("cut-outs",),
@@ -118,11 +118,11 @@ PASSES = in_order(
         ),
         Pass(
             "slope", "slope.cutting:cut_to_slope", ("rows of holes",),
-            lambda setting: setting.slope is not None, sound=True,
+            lambda setting: setting.slope is not None, sound=True, where=("slope",),
         ),
         Pass(
             "sloping boards", "slope.boards:lay_slope", ("edging", "slope"),
-            lambda setting: setting.slope is not None, sound=True, where=("edging", "slope"),
+            lambda setting: setting.slope is not None, sound=True, where=("slope",),
         ),
     )
 )  # fmt: skip
@@ -140,4 +140,4 @@ def run(setting: Setting, passes: tuple[Pass, ...] = PASSES) -> None:
                 setting.problems.raise_if_any()
             place = setting.bench.wished_at(each.where) if each.where else nullcontext()
             with place:
-                each.load()(setting)
+                each.load()(setting.at(*each.where))

@@ -23,10 +23,9 @@ def set_out_base(setting: Setting) -> None:
     wish = setting.spec.base
     assert wish is not None
     if setting.spec.hung:
-        setting.at("hung").refuse(
+        setting.moved_to(("hung",)).refuse(
             "a unit that hangs on the wall stands on no base", "Leave `hung` or `base` out."
         )
-    setting = setting.at("base")
     if setting.carcass.bottom is None and not isinstance(wish, PlinthSpec):
         setting.moved_to(("carcass", "bottom")).refuse(
             f"there is no bottom to fix `{wish.kind}` to",

@@ -33,7 +33,6 @@ def set_out_cornice(setting: Setting) -> None:
     """
     wish, rod, bench = setting.spec.cornice, setting.rod, setting.bench
     assert wish is not None
-    setting = setting.at("cornice")
     stock = setting.at("stock").stock(wish.stock)
     if stock is None:
         return

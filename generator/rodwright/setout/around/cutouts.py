@@ -30,7 +30,7 @@ def cut_out(setting: Setting) -> None:
     """
     rod, bench = setting.rod, setting.bench
     for number, wish in enumerate(setting.spec.cutouts):
-        here = setting.at("cutouts", number)
+        here = setting.at(number)
         hit = list(_met(wish, rod, bench))
         before = {part.ref: part.bounds() for part in bench.parts.values()}
         if not hit:

@@ -51,7 +51,6 @@ def set_out_scribes(setting: Setting) -> None:
     """
     wish, rod = setting.spec.scribes, setting.rod
     assert wish is not None
-    setting = setting.at("scribes")
     stock = setting.at("stock").stock(wish.stock)
     if stock is None or not _can_be_made(setting, wish, stock):
         return

@@ -43,7 +43,6 @@ def set_out_worktop(setting: Setting) -> None:
     """
     wish, rod, bench, moisture = setting.spec.worktop, setting.rod, setting.bench, setting.moisture
     assert wish is not None
-    setting = setting.at("worktop")
     stock = setting.at("stock").stock(wish.stock)
     if stock is None or not _has_place(setting, wish):
         return

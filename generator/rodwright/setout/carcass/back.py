@@ -51,7 +51,7 @@ def set_out_back(setting: Setting) -> None:
     most = bench.sizes.screw_lengths[-1] - BACK_HOLD
     if fixing != "grooved" and lines.stock.thickness > most:
         say = setting.say
-        setting.at("back", "stock").refuse(
+        setting.at("stock").refuse(
             f"no wood screw is long enough for a back {say(lines.stock.thickness)} thick",
             f"Use stock of {say(most)} at most, or let the back in: `fixing: grooved`.",
         )

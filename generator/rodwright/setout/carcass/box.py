@@ -117,4 +117,4 @@ def _level(setting: Setting, role: Role, z: float, over: bool) -> Level:
 def _corner(setting: Setting, side: Upright, level: Level, over: bool) -> None:
     """Joint a side and a level: the one that runs through carries the other."""
     through, ending = (level.ref, side.ref) if over else (side.ref, level.ref)
-    make_joint(setting.at("carcass", "corners"), setting.rod.corners, through, ending)
+    make_joint(setting.at("corners"), setting.rod.corners, through, ending)

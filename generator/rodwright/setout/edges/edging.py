@@ -33,7 +33,7 @@ def set_out_edging(setting: Setting) -> None:
     # Of a unit that is refused already, parts may be missing for that alone.
     refused = setting.problems.noted_since()
     if wish.thickness > THICKEST:
-        setting.at("edging", "thickness").refuse(
+        setting.at("thickness").refuse(
             f"edging is {say(THICKEST)} thick at the most, not {say(wish.thickness)}",
             "Make it thinner, or have a solid strip under `lipping`.",
         )
@@ -61,7 +61,7 @@ def set_out_edging(setting: Setting) -> None:
                 )  # fmt: skip
                 continue
             told = f"the face frame covers the front of the {name}: nothing shows to be edged"
-        setting.at("edging", "edges", number).refuse(told, f"Take `{name}` out of the list.")
+        setting.at("edges", number).refuse(told, f"Take `{name}` out of the list.")
 
 
 def _edge(bench: Bench, wish: EdgingSpec, parts: Iterable[Part], all_round: bool) -> None:

@@ -121,7 +121,7 @@ class _Strips:
         setting, lines, bench = self._setting, self._lines, self._setting.bench
         say = setting.say
         if min(width, lines.thickness) > lines.stock.thickness:
-            here = setting.at("lipping", "thickness")
+            here = setting.at("thickness")
             if not setting.problems.noted_at(here.where):
                 here.refuse(
                     f"a strip {say(width)} x {say(lines.thickness)} can't come out of "

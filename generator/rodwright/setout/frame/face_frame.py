@@ -214,7 +214,8 @@ def _join(setting: Setting, wish: FaceFrameSpec, refs: tuple[str, str], mitred: 
                 f"{wish.joint.replace('_', ' ')} where they {'are mitred' if mitred else 'meet'}"
             )
             remedy = "Leave `joint` out, or make them wider."
-            setting.problems.add_once(("face_frame", "joint"), told, remedy)
+            here = setting.at("joint")
+            here.problems.add_once(here.where, told, remedy)
     bench.join(held[0], refs[0], refs[1], patch.centre, *held[1])
 
 
