@@ -170,7 +170,7 @@ def test_the_air_behind_an_inset_door_leaves_no_sliver(
     for side in of_role(unit, Role.SIDE):
         for each in side.workings:
             if isinstance(each, Housing):
-                front = each.removal(side.blank.size)
+                front = each.bounds(side.blank.size)
                 assert min(front.low[1], side.blank.width - front.high[1]) == 0.0
 
 

@@ -23,7 +23,6 @@ from rodwright.unit import (
     ShapeKey,
     Surface,
 )
-from rodwright.unit.laid import takes_off
 from rodwright.unit.surfaces import HIGH, LOW
 
 Grown = dict[Surface, float]
@@ -55,7 +54,7 @@ def test_workings_keep_their_place_and_run_out_where_they_ran_out(
         if waits(size, working, grown):
             continue
         slanting = isinstance(working, Mitre | Bevel | PocketHole)
-        if slanting and any(takes_off(working, surface, size) for surface in grown):
+        if slanting and any(working.takes_off(surface, size) for surface in grown):
             continue  # goes with what it takes off
         nearest = in_piece if slanting else np.clip(in_piece, 0, finished)
         expected = cut_away(nearest, finished, working)
@@ -78,7 +77,7 @@ def test_a_mitre_leaves_its_end_trim_long_and_its_angle_alone(
         if isinstance(working, Mitre):
             moved = as_cut(size, working, grown)
             assert isinstance(moved, Mitre | Bevel)
-            (before, normal), (after, turned) = working.plane(size), moved.plane(cut)  # type: ignore[arg-type]
+            ((before, normal),), ((after, turned),) = working.planes(size), moved.planes(cut)  # type: ignore[arg-type]
             assert np.allclose(normal, turned)
             # Moved along the length by what its end has moved, and not otherwise.
             end = grown.get(working.end, 0.0) * (1 if working.end.at_high else -1)

@@ -203,8 +203,10 @@ def test_a_frame_mitre_keeps_its_long_point_when_the_edge_is_cut_smaller() -> No
     shop = cut(Mitre(Surface.FAR_END, 45.0, Surface.BACK_EDGE), edged=(Surface.BACK_EDGE,))
     (bevel,) = shop.part.workings
     assert isinstance(bevel, Bevel)
-    point, normal = bevel.plane(shop.part.blank.size)
-    before, facing = Mitre(Surface.FAR_END, 45.0, Surface.BACK_EDGE).plane((400.0, 120.0, 20.0))
+    ((point, normal),) = bevel.planes(shop.part.blank.size)
+    ((before, facing),) = Mitre(Surface.FAR_END, 45.0, Surface.BACK_EDGE).planes(
+        (400.0, 120.0, 20.0)
+    )
     assert normal == pytest.approx(facing)
     offset = sum((a - b) * n for a, b, n in zip(point, before, normal, strict=True))
     assert offset == pytest.approx(0.0, abs=1e-9)

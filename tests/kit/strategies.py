@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from itertools import permutations
 
 import numpy as np
@@ -12,6 +13,7 @@ from hypothesis import strategies as st
 from rodwright.geometry import Vector
 from rodwright.unit import (
     Bevel,
+    Channel,
     Easing,
     Groove,
     Hole,
@@ -62,16 +64,22 @@ def rebates(draw: st.DrawFn, size: Vector) -> Rebate:
 
 
 @st.composite
-def channels(draw: st.DrawFn, size: Vector) -> Groove | Housing:
-    grooved = draw(st.booleans())
-    run, surfaces = (0, FACES + EDGES) if grooved else (1, FACES)
-    surface = draw(st.sampled_from(surfaces))
-    across = size[3 - surface.axis - run]
+def grooves(draw: st.DrawFn, size: Vector) -> Groove:
+    surface = draw(st.sampled_from(FACES + EDGES))
+    across = size[3 - surface.axis]
     width = draw(lengths(1.0, 0.3 * across))
     position = draw(lengths(0.0, across - width))
     depth = draw(lengths(0.5, 0.4 * size[surface.axis]))
-    kind = Groove if grooved else Housing
-    return kind(surface, position, width, depth, *draw(runs(size[run])))
+    return Groove(surface, position, width, depth, *draw(runs(size[0])))
+
+
+@st.composite
+def housings(draw: st.DrawFn, size: Vector) -> Housing:
+    width = draw(lengths(1.0, 0.3 * size[0]))
+    position = draw(lengths(0.0, size[0] - width))
+    depth = draw(lengths(0.5, 0.4 * size[2]))
+    surface = draw(st.sampled_from(FACES))
+    return Housing(surface, position, width, depth, *draw(runs(size[1])))
 
 
 @st.composite
@@ -155,14 +163,26 @@ def pocket_holes(draw: st.DrawFn, size: Vector) -> PocketHole:
     )
 
 
+WORKINGS: dict[type[Working], Callable[[Vector], st.SearchStrategy[Working]]] = {
+    Rebate: rebates,
+    Groove: grooves,
+    Housing: housings,
+    Notch: notches,
+    Hole: holes,
+    Mortise: mortises,
+    PocketHole: pocket_holes,
+    Mitre: mitres,
+    Bevel: bevels,
+    Easing: easings,
+}
+"""Random ones of every kind, in a blank of a size."""
+
+
 @st.composite
 def shapes(draw: st.DrawFn, most: int = 4) -> ShapeKey:
     """A blank with random workings inside it, crossing as they may."""
     size = draw(sizes())
-    kinds = (
-        rebates, channels, notches, mitres, easings, holes, bevels, mortises, pocket_holes,
-    )  # fmt: skip
-    working: st.SearchStrategy[Working] = st.one_of(*(kind(size) for kind in kinds))
+    working: st.SearchStrategy[Working] = st.one_of(*(kind(size) for kind in WORKINGS.values()))
     workings = tuple(draw(st.lists(working, max_size=most)))
     assume(not _hangs_by_a_line(size, workings))
     return size, workings
@@ -173,8 +193,7 @@ def _hangs_by_a_line(size: Vector, workings: tuple[Working, ...]) -> bool:
 
     Such a piece has no closed surface: four faces would share one edge.
     """
-    others = Mitre | Easing | Hole | Bevel | PocketHole
-    boxes = [each.removal(size) for each in workings if not isinstance(each, others)]
+    boxes = [each.bounds(size) for each in workings if isinstance(each, Channel | Notch | Mortise)]
     edges = [
         np.unique([0.0, size[i], *(place for box in boxes for place in (box.low[i], box.high[i]))])
         for i in range(3)

@@ -59,7 +59,7 @@ def _cut_in_back(kind: str) -> Box:
         centre = back.placement.to_unit((*cut.position, 0.0))
         r = cut.diameter / 2
         return Box((centre[0] - r, 0, centre[2] - r), (centre[0] + r, 0, centre[2] + r))
-    box = cut.removal(back.blank.size)
+    box = cut.bounds(back.blank.size)
     one, other = (back.placement.to_unit(corner) for corner in (box.low, box.high))
     return Box(
         (min(one[0], other[0]), 0, min(one[2], other[2])),

@@ -141,7 +141,7 @@ def planes(size: Vector, working: Working) -> list[tuple[np.ndarray, np.ndarray]
 
     match working:
         case Mitre() | Bevel():
-            point, normal = working.plane(size)
+            ((point, normal),) = working.planes(size)
             return [(np.array(point), np.array(normal))]
         case Easing(surface, edge, _, start, stop):
             run = 3 - surface.axis - edge.axis
@@ -155,7 +155,7 @@ def planes(size: Vector, working: Working) -> list[tuple[np.ndarray, np.ndarray]
             way[end.axis] = math.cos(slope) * (-1 if end.at_high else 1)
             way[surface.axis] = math.sin(slope) * (1 if surface.at_high else -1)
             return [(point + way * stop, way)]
-    box = working.removal(size)
+    box = working.bounds(size)
     return [across(axis, each[axis]) for axis in range(3) for each in (box.low, box.high)]
 
 

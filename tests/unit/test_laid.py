@@ -32,9 +32,11 @@ from rodwright.unit import (
     Role,
     ShapeKey,
     Surface,
+    Turn,
     Working,
 )
-from rodwright.unit.laid import Turn, face_worked, laid, laid_unit, side_up
+from rodwright.unit.laid import laid, laid_unit, side_up
+from rodwright.unit.laid import turned as turned_part
 from rodwright.wishes import read_spec
 
 TURNS = (Turn(), Turn(True, True), Turn(True, False, True), Turn(False, True, True))
@@ -69,7 +71,7 @@ def test_a_turned_part_is_the_same_piece_in_the_same_place(
     shape: ShapeKey, placement: Placement, turn: Turn, seed: int
 ) -> None:
     part = part_of(shape, placement)
-    turned = turn.part(part)
+    turned = turned_part(part, turn)
     matrix = np.array(turned.placement.matrix())
     assert np.linalg.det(matrix[:3, :3]) == pytest.approx(1.0)  # -1 would be a mirror image
     before, after = mass_of(part.shape), mass_of(turned.shape)
@@ -94,7 +96,7 @@ def test_no_turn_mirrors(axes: tuple[bool, bool, bool]) -> None:
 @given(shapes(), placements())
 def test_the_side_with_the_most_workings_is_up(shape: ShapeKey, placement: Placement) -> None:
     (part,) = laid([part_of(shape, placement)])
-    sides = [face_worked(working, part.blank.size) for working in part.workings]
+    sides = [working.worked_from(part.blank.size) for working in part.workings]
     assert sides.count(Surface.FACE) >= sides.count(Surface.REVERSE)
     assert laid([part]) == (part,)
 
@@ -116,7 +118,7 @@ def test_the_side_with_the_most_workings_is_up(shape: ShapeKey, placement: Place
     ],
 )
 def test_which_face_a_working_is_cut_from(working: Working, face: Surface | None) -> None:
-    assert face_worked(working, (400.0, 120.0, 20.0)) is face
+    assert working.worked_from((400.0, 120.0, 20.0)) is face
 
 
 def test_of_faces_worked_alike_the_one_that_shows_is_up() -> None:
@@ -151,7 +153,7 @@ def test_everything_on_a_surface_turns_with_it() -> None:
         part.blank, show_surfaces=(Surface.FACE, Surface.NEAR_END), trim_at=(Surface.BACK_EDGE,)
     )
     edging = Edging(Surface.FACE_EDGE, "birch veneer", 0.6)
-    turned = Turn(False, True, True).part(replace(part, blank=blank, edged=(edging,)))
+    turned = turned_part(replace(part, blank=blank, edged=(edging,)), Turn(False, True, True))
     assert turned.blank.show_surfaces == (Surface.REVERSE, Surface.NEAR_END)
     assert turned.blank.trim_at == (Surface.FACE_EDGE,)
     assert [each.surface for each in turned.edged] == [Surface.BACK_EDGE]
@@ -185,5 +187,5 @@ def test_a_laid_unit_is_the_same_unit(name: str) -> None:
 @pytest.mark.parametrize("name", model_names())
 def test_no_ready_model_has_a_part_worked_face_down(name: str) -> None:
     for part in set_out(read_spec(model_path(name))).parts:
-        sides = [face_worked(working, part.blank.size) for working in part.workings]
+        sides = [working.worked_from(part.blank.size) for working in part.workings]
         assert sides.count(Surface.FACE) >= sides.count(Surface.REVERSE), part.ref

@@ -44,7 +44,7 @@ def test_removals(
     low: tuple[float, float, float],
     high: tuple[float, float, float],
 ) -> None:
-    assert working.removal(SIZE) == Box(low, high)
+    assert working.bounds(SIZE) == Box(low, high)
 
 
 @pytest.mark.parametrize("angle", [5.0, 42.5, 45.0, 60.0])
@@ -53,7 +53,7 @@ def test_removals(
 def test_a_mitre_passes_through_its_long_and_its_short_point(
     end: Surface, angle: float, long: Surface
 ) -> None:
-    point, normal = Mitre(end, angle, long).plane(SIZE)
+    ((point, normal),) = Mitre(end, angle, long).planes(SIZE)
     run = SIZE[long.axis] * math.tan(math.radians(angle))
     long_point, short_point, corner = np.array(SIZE) / 2, np.array(SIZE) / 2, np.array(SIZE) / 2
     end_at, inward = (SIZE[0], -1) if end.at_high else (0.0, 1)

@@ -10,9 +10,9 @@ import numpy as np
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.meetings import Cut, runs_into, wood_between
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import length_in, named, words
+from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH
-from rodwright.unit import Hole, Mortise, Notch, Part, PocketHole, Surface, Unit
+from rodwright.unit import Bore, Hole, Mortise, Notch, Part, PocketHole, Surface, Unit
 
 LEAST_FLOOR = 1.5
 """Wood left under a blind hole or a pocket, or between two from opposite surfaces, mm."""
@@ -62,7 +62,7 @@ def _near_an_edge(unit: Unit, part: Part, hole: Hole) -> Iterator[Finding]:
 
 
 def _deep(unit: Unit, part: Part, working: Hole | Mortise, depth: float) -> Iterator[Finding]:
-    through, what = part.blank.size[working.surface.axis], words(working)
+    through, what = part.blank.size[working.surface.axis], working.word
     floor, how = through - depth, "Drill" if isinstance(working, Hole) else "Cut"
     # A mortise as deep as its part is a slot, which lets a screw follow the wood.
     if abs(floor) <= TOUCH and isinstance(working, Mortise):
@@ -95,19 +95,17 @@ def _pocket(unit: Unit, part: Part, pocket: PocketHole) -> Iterator[Finding]:
     """Where a pocket hole leaves the wood other than by its face and its end."""
     size, surface, end = part.blank.size, pocket.surface, pocket.end
     slope, radius, screw = math.radians(pocket.angle), pocket.diameter / 2, pocket.screw / 2
-    through, along = size[surface.axis], size[3 - surface.axis - end.axis]
-    # Depths below the face of the middle and the lowest point of the pocket's floor.
+    through, along = size[surface.axis], size[pocket.run]
+    # Depth below the face of the middle of the pocket's floor.
     floor = pocket.exit - pocket.stop * math.sin(slope)
-    low = floor + radius * math.cos(slope)
-    mouth = (pocket.exit + radius / math.cos(slope)) / math.tan(slope)
     room = {
         "its pocket runs out at the side": min(pocket.position, along - pocket.position) - radius,
         "its screw comes out through the face": pocket.exit - screw / math.cos(slope),
         "its screw comes out at the back": through - pocket.exit - screw / math.cos(slope),
-        "its pocket comes out through the back": through - low,
+        "its pocket comes out through the back": through - pocket.floor,
         "its pocket comes out at the end": pocket.stop * math.cos(slope) - radius * math.sin(slope),
         "the middle of its floor isn't in the wood": floor,
-        "its mouth runs off the far side": size[end.axis] - mouth,
+        "its mouth runs off the far side": size[end.axis] - pocket.mouth,
     }
     worst = min(room, key=lambda each: room[each])
     if room[worst] < -TOUCH:
@@ -122,14 +120,15 @@ def _pocket(unit: Unit, part: Part, pocket: PocketHole) -> Iterator[Finding]:
             0.0,
             source=_GEOMETRY,
         )
-    elif through - low < LEAST_FLOOR - TOUCH:
+    elif through - pocket.floor < LEAST_FLOOR - TOUCH:
         yield Finding(
             Severity.WARNING,
             Rule.NEARLY_THROUGH,
-            f"under a pocket hole in {named(part)} only {length_in(unit, through - low)} are left",
+            f"under a pocket hole in {named(part)} only {length_in(unit, through - pocket.floor)} "
+            "are left",
             "Stop it farther from the end, or let it leave the end less deep.",
             (part.ref,),
-            through - low,
+            through - pocket.floor,
             LEAST_FLOOR,
         )
 
@@ -140,7 +139,7 @@ def _meetings(unit: Unit, part: Part) -> Iterator[Finding]:
     thin: dict[tuple[str, str], list[float]] = {}
     running: dict[tuple[str, str], int] = {}
     for first, second in _close(cuts):
-        one, other = words(first.working), words(second.working)
+        one, other = first.working.word, second.working.word
         left = wood_between(first, second)
         if left is not None and left < LEAST_FLOOR - TOUCH:
             thin.setdefault((one, other), []).append(left)
@@ -174,7 +173,7 @@ def _meetings(unit: Unit, part: Part) -> Iterator[Finding]:
 
 def _close(cuts: Sequence[Cut]) -> Iterator[tuple[Cut, Cut]]:
     """Pairs of a bore and another cut whose bounds lie less than the least floor apart."""
-    bores_too = [isinstance(cut.working, Hole | Mortise) for cut in cuts]
+    bores_too = [isinstance(cut.working, Bore) for cut in cuts]
     bored = [number for number, is_bore in enumerate(bores_too) if is_bore]
     if not bored:
         return

@@ -3,10 +3,22 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from typing import assert_never
 
 from rodwright.geometry import TOUCH, Box, Vector
-from rodwright.unit import Groove, Hole, Housing, Mortise, Rebate, Surface, Working
+from rodwright.unit import (
+    Bore,
+    Channel,
+    Hole,
+    Mortise,
+    Notch,
+    PocketHole,
+    Rebate,
+    Slant,
+    Surface,
+    Working,
+)
 
 _SAME_AXIS = 0.5
 """mm.  Bores whose axes pass so close belong to one fitting, as a bolt and its nut do."""
@@ -14,32 +26,32 @@ _SAME_AXIS = 0.5
 
 @dataclass(frozen=True, slots=True)
 class Cut:
-    """A working that a bore may meet, and the box round it; ``bore`` where it is one itself."""
+    """A working of a blank of this size that a bore may meet, and the box round it."""
 
-    working: Hole | Mortise | Rebate | Groove | Housing
+    working: Bore | Channel
+    size: Vector
     box: Box
 
     @classmethod
     def of(cls, size: Vector, working: Working) -> Cut | None:
         """The cut of a working; None for those that bores may run into."""
-        if isinstance(working, Hole):
-            return cls(working, _round_hole(size, working))
-        if isinstance(working, Mortise | Rebate | Groove | Housing):
-            return cls(working, working.removal(size))
-        return None
+        if isinstance(working, Bore | Channel):
+            return cls(working, size, working.bounds(size))
+        if isinstance(working, Notch | Slant):
+            return None
+        assert_never(working)
+
+    def beside(self, other: Cut) -> Cut:
+        """So much of it as may come near another: a pocket hole slants, and is nowhere as wide
+        and as deep as all of it."""
+        if not isinstance(self.working, PocketHole):
+            return self
+        return replace(self, box=self.working.bounds_beside(self.size, other.box))
 
     @property
     def surface(self) -> Surface:
         """The surface it is cut in from."""
         return self.working.surface
-
-
-def _round_hole(size: Vector, hole: Hole) -> Box:
-    """The box round a hole, part frame."""
-    radius, axis = hole.diameter / 2, hole.surface.axis
-    corner = (hole.position[0] - radius, hole.position[1] - radius)
-    depth = size[axis] if hole.depth is None else hole.depth
-    return Mortise(hole.surface, corner, (2 * radius, 2 * radius), depth).removal(size)
 
 
 def wood_between(first: Cut, second: Cut) -> float | None:
@@ -48,9 +60,10 @@ def wood_between(first: Cut, second: Cut) -> float | None:
     axis = first.surface.axis
     if second.surface.axis != axis or second.surface is first.surface:
         return None
-    bored = [cut.working for cut in (first, second) if isinstance(cut.working, Hole | Mortise)]
-    if not bored or any(working.depth is None for working in bored):
+    bored = [cut.working for cut in (first, second) if isinstance(cut.working, Bore)]
+    if not bored or any(isinstance(each, Hole) and each.depth is None for each in bored):
         return None
+    first, second = first.beside(second), second.beside(first)
     if not _overlap_across(first, second, axis):
         return None
     low, high = (second, first) if first.surface.at_high else (first, second)
@@ -66,12 +79,15 @@ def runs_into(first: Cut, second: Cut) -> bool:
     Bores of one fitting, whose axes meet, and holes on the middle line of a channel or
     wholly in its floor are meant to.
     """
+    first, second = first.beside(second), second.beside(first)
     if not isinstance(first.working, Hole):
         first, second = second, first
     hole, other = first.working, second.working
     if not isinstance(hole, Hole) or not first.box.intersects(second.box):
         return False
     axis = first.surface.axis
+    if isinstance(other, PocketHole):
+        return True
     if isinstance(other, Hole):
         return _holes_collide(first, second)
     if axis in _open_axes(other):
@@ -86,7 +102,7 @@ def runs_into(first: Cut, second: Cut) -> bool:
     return not _on_middle_line(first, second) and _overlap_across(first, second, axis)
 
 
-def _open_axes(channel: Mortise | Rebate | Groove | Housing) -> set[int]:
+def _open_axes(channel: Channel | Mortise) -> set[int]:
     """The axes of the surfaces that a cut is open to all along."""
     if isinstance(channel, Rebate):
         return {channel.surface.axis, channel.edge.axis}

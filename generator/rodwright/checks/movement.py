@@ -116,4 +116,4 @@ def _let_in(part: Part) -> Iterator[Box]:
     """What is ploughed or rebated out of a part for the back, in the unit frame."""
     for working in part.workings:
         if isinstance(working, Groove | Rebate) and working.use == _FOR_BACK:
-            yield part.placement.box_to_unit(working.removal(part.blank.size))
+            yield part.placement.box_to_unit(working.bounds(part.blank.size))

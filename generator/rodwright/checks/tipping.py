@@ -131,7 +131,7 @@ def _stands_at(part: Part, floor: float) -> float:
     for working in part.workings:
         if not isinstance(working, Notch):
             continue
-        box = part.placement.box_to_unit(working.removal(part.blank.size))
+        box = part.placement.box_to_unit(working.bounds(part.blank.size))
         if box.low[1] < bounds.low[1] + STANDS and box.low[2] < floor + STANDS:
             front = max(front, box.high[1])
     return front

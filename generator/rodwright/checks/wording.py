@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rodwright.amounts import format_weight
 from rodwright.lengths import format_length
-from rodwright.unit import Motion, Part, PocketHole, Role, Unit, Working
+from rodwright.unit import Motion, Part, Role, Unit
 
 _OPENING = ("Door ", "Drawer ")
 """How the groups of what opens begin; a number follows."""
@@ -40,8 +40,3 @@ def length_in(unit: Unit, length: float) -> str:
 def weight_in(unit: Unit, kg: float, decimals: int = 0) -> str:
     """A weight in kilograms, or in pounds for a maker in inches."""
     return format_weight(kg, unit.display_unit, decimals)
-
-
-def words(working: Working) -> str:
-    """What kind of working it is."""
-    return "pocket hole" if isinstance(working, PocketHole) else type(working).__name__.lower()

@@ -9,14 +9,11 @@ from itertools import combinations, product
 from rodwright.checks.bores import bores
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import length_in, named, words
+from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.unit import (
     Bevel,
-    Easing,
-    Groove,
-    Hole,
-    Housing,
+    Channel,
     Mitre,
     Mortise,
     Part,
@@ -35,8 +32,6 @@ LEAST_TONGUE = 3.0
 """Wood left between two channels, or beside a channel at an edge, mm."""
 _DEGREES = 0.05
 _GEOMETRY = "geometry of the part"
-
-Channel = Rebate | Groove | Housing | Mortise
 
 
 def workings(unit: Unit) -> Iterator[Finding]:
@@ -60,8 +55,7 @@ def _outside(unit: Unit, part: Part) -> Iterator[Finding]:
             yield Finding(
                 Severity.ERROR,
                 Rule.OUTSIDE_BLANK,
-                f"a {words(working)} reaches {length_in(unit, over)} past the edge of "
-                f"{named(part)}",
+                f"a {working.word} reaches {length_in(unit, over)} past the edge of {named(part)}",
                 "Move it in, or make the part larger.",
                 (part.ref,),
                 over,
@@ -72,25 +66,15 @@ def _outside(unit: Unit, part: Part) -> Iterator[Finding]:
 
 def _past(size: Vector, working: Working) -> float:
     """How far (mm) a working reaches past the blank, at most; a slanting cut is meant to."""
-    if isinstance(working, Mitre | Bevel | PocketHole):
-        return 0.0
-    if isinstance(working, Hole):
-        across = working.surface.across
-        half = working.diameter / 2
-        return max(
-            half - min(centre, size[axis] - centre)
-            for centre, axis in zip(working.position, across, strict=True)
-        )
-    if isinstance(working, Easing):
-        surface, edge, radius = working.surface, working.edge, working.radius
-        working = Rebate(surface, edge, radius, radius, working.start, working.stop)
-    box = working.removal(size)
+    if isinstance(working, PocketHole):
+        return 0.0  # where it breaks out is told with its other faults
+    box = working.bounds(size)
     return max(max(-a, b - c) for a, b, c in zip(box.low, box.high, size, strict=True))
 
 
 def _deep(unit: Unit, part: Part) -> Iterator[Finding]:
     for working in part.workings:
-        if not isinstance(working, Rebate | Groove | Housing):
+        if not isinstance(working, Channel):
             continue
         through = part.blank.size[working.surface.axis]
         most = through if isinstance(working, Rebate) else through / 2
@@ -98,7 +82,7 @@ def _deep(unit: Unit, part: Part) -> Iterator[Finding]:
             yield Finding(
                 Severity.ERROR,
                 Rule.RIGHT_THROUGH,
-                f"a {words(working)} {length_in(unit, working.depth)} deep goes right through "
+                f"a {working.word} {length_in(unit, working.depth)} deep goes right through "
                 f"{named(part)}, which is {length_in(unit, through)} there",
                 "Make it shallower, or use thicker stock.",
                 (part.ref,),
@@ -110,7 +94,7 @@ def _deep(unit: Unit, part: Part) -> Iterator[Finding]:
             yield Finding(
                 Severity.WARNING,
                 Rule.DEEPER_THAN_HALF,
-                f"a {words(working)} in {named(part)} is {length_in(unit, working.depth)} deep, "
+                f"a {working.word} in {named(part)} is {length_in(unit, working.depth)} deep, "
                 f"more than half of {length_in(unit, through)}",
                 "Keep housings and grooves to a third of the thickness, a half at the most.",
                 (part.ref,),
@@ -134,9 +118,9 @@ def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
     """Wood left beside a channel at an edge, or between two channels that face each other."""
     size = part.blank.size
     channels = [
-        (working, working.removal(size))
+        (working, working.bounds(size))
         for working in part.workings
-        if isinstance(working, Channel)
+        if isinstance(working, Channel | Mortise)
     ]
     for working, box in channels:
         beside = _left_beside(size, working, box)
@@ -144,7 +128,7 @@ def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
             yield Finding(
                 Severity.WARNING,
                 Rule.THIN_TONGUE,
-                f"beside a {words(working)} in {named(part)} only {length_in(unit, beside)} of "
+                f"beside a {working.word} in {named(part)} only {length_in(unit, beside)} of "
                 "wood is left at the edge",
                 f"Leave at least {length_in(unit, LEAST_TONGUE)}: "
                 f"{_WAYS_OUT.get(working.use, _MOVE)}.",
@@ -158,7 +142,7 @@ def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
             yield Finding(
                 Severity.WARNING,
                 Rule.THIN_TONGUE,
-                f"between a {words(first)} and a {words(second)} in {named(part)} only "
+                f"between a {first.word} and a {second.word} in {named(part)} only "
                 f"{length_in(unit, left)} of wood is left",
                 f"Leave at least {length_in(unit, LEAST_TONGUE)}: cut them shallower or apart.",
                 (part.ref,),
@@ -167,7 +151,7 @@ def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
             )
 
 
-def _left_beside(size: Vector, working: Channel, box: Box) -> float:
+def _left_beside(size: Vector, working: Channel | Mortise, box: Box) -> float:
     """Least wood between a channel and the blank's edges or ends that it doesn't reach."""
     beside = [
         left

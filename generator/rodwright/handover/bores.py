@@ -5,10 +5,11 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from typing import assert_never
 
 from rodwright.handover.words import Words, degrees
 from rodwright.lengths import sold_in_mm
-from rodwright.unit import Hole, Mortise, PocketHole
+from rodwright.unit import Bore, Hole, Mortise, PocketHole
 
 LEAST_ROW = 5
 """So many equal holes, as far apart from one to the next, are read more easily as a row."""
@@ -30,11 +31,24 @@ Line = tuple[float, list[float]]
 """Where a line of places lies across, and the places along it."""
 
 
-def bores(words: Words, workings: Sequence[Hole | Mortise | PocketHole]) -> Iterator[str]:
+def bores(words: Words, workings: Sequence[Bore]) -> Iterator[str]:
     """Texts for the holes, mortises and pocket holes of a piece."""
-    yield from _holes(words, [each for each in workings if isinstance(each, Hole)])
-    yield from _mortises(words, [each for each in workings if isinstance(each, Mortise)])
-    yield from _pocket_holes(words, [each for each in workings if isinstance(each, PocketHole)])
+    holes: list[Hole] = []
+    mortises: list[Mortise] = []
+    pockets: list[PocketHole] = []
+    for each in workings:
+        match each:
+            case Hole():
+                holes.append(each)
+            case Mortise():
+                mortises.append(each)
+            case PocketHole():
+                pockets.append(each)
+            case _:
+                assert_never(each)
+    yield from _holes(words, holes)
+    yield from _mortises(words, mortises)
+    yield from _pocket_holes(words, pockets)
 
 
 def _holes(words: Words, holes: Sequence[Hole]) -> Iterator[str]:
@@ -132,14 +146,6 @@ def _rows(places: list[float]) -> tuple[list[list[float]], list[float]]:
     return rows, others
 
 
-def pocket_name(mortise: Mortise) -> str:
-    """What the trade calls a pocket, by what it is for: a recess for a hinge's leaf, a slot in
-    which a screw or a button can move, else a mortise."""
-    if mortise.use == "hinge leaf":
-        return "leaf recess"
-    return "slot" if mortise.use in ("screw", "button") else "mortise"
-
-
 def middle(mortise: Mortise) -> tuple[float, float]:
     """The middle of a mortise on its surface, where a cutter of round ends is set."""
     (first, second), (length, width) = mortise.position, mortise.extent
@@ -157,7 +163,7 @@ def _mortises(words: Words, mortises: Sequence[Mortise]) -> Iterator[str]:
         first, second = map(words.low, kind.surface.across)
         count, at = len(places), "centre" if kind.round_ends else "nearest corner"
         yield (
-            f"{_count(count, pocket_name(kind))} {_mortise_size(words, kind)}, "
+            f"{_count(count, kind.called)} {_mortise_size(words, kind)}, "
             f"{words.deep(kind.surface, kind.depth)}, {words.on(kind.surface)}, "
             f"{at}{'s' if count > 1 else ''} at {words.places(sorted(places))} "
             f"from the {first} and {words.say(across)} from the {second}"
@@ -180,9 +186,9 @@ def _pocket_holes(words: Words, pockets: Sequence[PocketHole]) -> Iterator[str]:
     for kind, places in alike.items():
         surface, end = kind.surface, kind.end
         yield (
-            f"{_count(len(places), 'pocket hole')} {words.ware(kind.diameter)} dia. at "
+            f"{_count(len(places), kind.word)} {words.ware(kind.diameter)} dia. at "
             f"{degrees(kind.angle)} {words.on(surface)}, at {words.places(sorted(places))} from "
-            f"the {words.low(3 - surface.axis - end.axis)}, ending {say(kind.stop)} before the "
+            f"the {words.low(kind.run)}, ending {say(kind.stop)} before the "
             f"{name(end)}, then {words.ware(kind.screw)} dia. out of it {say(kind.exit)} below the "
             f"{name(surface)}"
         )

@@ -17,8 +17,8 @@ from rodwright.geometry import Box, Vector
 from rodwright.handover.cut_edges import Growth, as_cut, glued_up, growth, outlines, trims, waits
 from rodwright.handover.orientation import Orientation, orientation_of
 from rodwright.lengths import LengthUnit, format_length
-from rodwright.unit import Edging, Hole, Mortise, Part, PocketHole, Role, Surface, Working
-from rodwright.unit.laid import face_worked, laid
+from rodwright.unit import Bore, Edging, Part, Role, Surface, Working
+from rodwright.unit.laid import laid
 from rodwright.unit.surfaces import HIGH, LOW
 
 PartsKind = Literal["cut", "finished"]
@@ -111,7 +111,7 @@ def _piece(
 def _second_side(part: Part, orientation: Orientation, unit: LengthUnit) -> str | None:
     """How the piece is turned over for what is cut into its lower face."""
     size = part.blank.size
-    if all(face_worked(each, size) is not Surface.REVERSE for each in part.workings):
+    if all(each.worked_from(size) is not Surface.REVERSE for each in part.workings):
         return None
     return (
         f"{orientation.name(Surface.REVERSE)}: turn it over about its length; x still from the "
@@ -138,9 +138,7 @@ def _notes(
         yield f"cut {format_length(amount, unit)} over at {_places(surfaces, orientation)}"
     if left_on:
         yield _trimming(part, left_on, unit)
-        bored = {
-            _into(each) for each in part.workings if isinstance(each, Hole | Mortise | PocketHole)
-        }
+        bored = {each.entered for each in part.workings if isinstance(each, Bore)}
         into = {surface: amount for surface, amount in left_on.items() if surface in bored}
         for amount, surfaces in _by_amount(into).items():
             yield (
@@ -168,11 +166,6 @@ def _trimming(part: Part, left_on: dict[Surface, float], unit: LengthUnit) -> st
     long = f"{length} long" if any(each.axis == 0 for each in left_on) else ""
     wide = f"{width} wide" if any(each.axis == 1 for each in left_on) else ""
     return f"trim it to {' and '.join(filter(None, (long, wide)))} when it is fitted{before}"
-
-
-def _into(working: Hole | Mortise | PocketHole) -> Surface:
-    """The end, edge or face that a bore goes into or comes out of."""
-    return working.end if isinstance(working, PocketHole) else working.surface
 
 
 def _by_amount(left_on: dict[Surface, float]) -> dict[float, list[Surface]]:

@@ -9,9 +9,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from typing import assert_never
 
 from rodwright.geometry import TOUCH, Vector
-from rodwright.handover.bores import in_rows, pocket_name
+from rodwright.handover.bores import in_rows
 from rodwright.lengths import LengthUnit, format_length, ware_size
 from rodwright.unit import (
     Bevel,
@@ -24,6 +25,7 @@ from rodwright.unit import (
     Notch,
     PocketHole,
     Rebate,
+    Slant,
     Working,
 )
 
@@ -59,26 +61,25 @@ def _named(working: Working, size: Vector, unit: LengthUnit, in_row: bool) -> st
 
     match working:
         case Hole(_, _, diameter, depth):
-            what = "row" if in_row else "hole"
             sizes = [ware(diameter), "right through" if depth is None else deep(depth)]
         case Groove(_, _, width, depth) | Housing(_, _, width, depth) | Rebate(_, _, width, depth):
-            what, sizes = type(working).__name__.lower(), [say(width), deep(depth)]
+            sizes = [say(width), deep(depth)]
         case Mortise(surface, _, extent, depth):
             through = depth >= size[surface.axis] - TOUCH
             sides = sorted(extent, reverse=True) if working.round_ends else extent
-            what = pocket_name(working)
             sizes = [say(*sides), "right through" if through else deep(depth)]
         case Notch(_, _, length, width):
-            what, sizes = "notch", [say(length, width), "right through"]
+            sizes = [say(length, width), "right through"]
         case PocketHole(diameter=diameter, angle=angle):
-            what, sizes = "pocket hole", [ware(diameter), f"at {_degrees(angle)}"]
+            sizes = [ware(diameter), f"at {_degrees(angle)}"]
         case Easing(_, _, radius):
-            what, sizes = "eased arris", [f"{say(radius)} radius"]
-        case Mitre(_, angle, long):
-            what, sizes = "mitre" if long.axis == 1 else "bevel", [_degrees(angle)]
-        case Bevel():
-            what, sizes = "bevel", [_degrees(working.angle)]
-    use = "" if isinstance(working, Mitre | Bevel | Easing) else working.use
+            sizes = [f"{say(radius)} radius"]
+        case Mitre() | Bevel():
+            sizes = [_degrees(working.angle)]
+        case _:
+            assert_never(working)
+    what = "row" if in_row else working.called
+    use = "" if isinstance(working, Slant) else working.use
     if what == "leaf recess":
         use = "hinge"
     if use and in_row and not use.endswith("s"):

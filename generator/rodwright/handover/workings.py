@@ -10,6 +10,7 @@ where that is true in the last hole as well.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from typing import assert_never
 
 from rodwright.geometry import TOUCH
 from rodwright.handover.bores import bores
@@ -20,14 +21,13 @@ from rodwright.handover.words import Words
 from rodwright.lengths import LengthUnit
 from rodwright.unit import (
     Bevel,
+    Bore,
+    Channel,
     Easing,
     Groove,
-    Hole,
     Housing,
     Mitre,
-    Mortise,
     Notch,
-    PocketHole,
     Rebate,
     Surface,
     Working,
@@ -53,27 +53,26 @@ def describe_workings(shop: ShopPart, unit: LengthUnit) -> tuple[str, ...]:
 def _told(words: Words, workings: Sequence[Working]) -> Iterator[str]:
     yield from slants(words, [each for each in workings if isinstance(each, Mitre | Bevel)])
     for each in workings:
-        if not isinstance(each, Mitre | Bevel | Hole | Mortise | PocketHole):
+        if isinstance(each, Channel | Notch | Easing):
             yield _one(words, each) + _tongue(words, each, workings)
-    yield from bores(
-        words, [each for each in workings if isinstance(each, Hole | Mortise | PocketHole)]
-    )
+        elif not isinstance(each, Mitre | Bevel | Bore):
+            assert_never(each)
+    yield from bores(words, [each for each in workings if isinstance(each, Bore)])
 
 
-def _one(words: Words, working: Rebate | Groove | Housing | Notch | Easing) -> str:
+def _one(words: Words, working: Channel | Notch | Easing) -> str:
     name, say, stopped = words.name, words.say, words.stopped
     match working:
         case Rebate(surface, edge, width, depth, start, stop):
-            run = 3 - surface.axis - edge.axis
             text = (
                 f"rebate {say(width)} x {say(depth)} deep along the {name(edge)}, "
                 f"on the {name(surface)}"
             )
-            return text + stopped(start, stop, run)
+            return text + stopped(start, stop, working.run)
         case Groove(surface, position, width, depth, start, stop):
             text = (
                 f"groove {say(width)} x {say(depth)} deep at {say(position)} "
-                f"from the {words.low(3 - surface.axis)}, {words.on(surface)}"
+                f"from the {words.low(working.across)}, {words.on(surface)}"
             )
             return text + stopped(start, stop, 0)
         case Housing(surface, position, width, depth, start, stop):
@@ -85,9 +84,10 @@ def _one(words: Words, working: Rebate | Groove | Housing | Notch | Easing) -> s
         case Notch():
             return _notch(words, working)
         case Easing(surface, edge, radius, start, stop):
-            run = 3 - surface.axis - edge.axis
             text = f"eased {say(radius)} radius where the {name(surface)} meets the "
-            return f"{text}{name(edge)}" + stopped(start, stop, run)
+            return f"{text}{name(edge)}" + stopped(start, stop, working.run)
+        case _:
+            assert_never(working)
 
 
 def _tongue(words: Words, working: Working, workings: Sequence[Working]) -> str:

@@ -9,14 +9,16 @@ remaining wood (``lines``).
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
 
-from rodwright.geometry import Vector
+from rodwright.geometry import Box, Vector
 from rodwright.mass.lines import taken
-from rodwright.mass.rounds import Round, rounds_of
+from rodwright.mass.pieces import pieces
+from rodwright.mass.rounds import Round
 from rodwright.mass.wood import Wood
 from rodwright.unit import Part, ShapeKey, Unit
 
@@ -41,11 +43,12 @@ def mass_of(shape: ShapeKey) -> Mass:
         ValueError: the workings leave nothing.
     """
     size, workings = shape
-    wood = Wood(size, workings)
+    removed = [tuple(pieces(working, size)) for working in workings]
+    boxes = [each for removal in removed for each in removal if isinstance(each, Box)]
+    rounds = [tuple(each for each in removal if isinstance(each, Round)) for removal in removed]
+    wood = Wood(size, boxes, [plane for working in workings for plane in working.planes(size)])
     moments = wood.moments()
-    rounds = [each for number, working in enumerate(workings)
-              for each in rounds_of(size, working, number)]  # fmt: skip
-    for each, near in zip(rounds, _near(rounds), strict=True):
+    for each, near in _with_near(rounds):
         whole = not near and each.whole and wood.whole(each.box)
         moments -= each.moments() if whole else taken(each, wood, near)
     if moments[0] <= 0:
@@ -74,15 +77,15 @@ def centre_of_mass(unit: Unit) -> Vector:
     return (x, y, z)
 
 
-def _near(rounds: list[Round]) -> list[list[Round]]:
-    """For each round the earlier ones, of other workings, whose bounds meet its own."""
-    if not rounds:
-        return []
-    lows = np.array([each.box.low for each in rounds])
-    highs = np.array([each.box.high for each in rounds])
+def _with_near(rounds: list[tuple[Round, ...]]) -> Iterator[tuple[Round, list[Round]]]:
+    """Each round of each working, and those of earlier workings whose bounds meet its own."""
+    each_one = [(number, each) for number, of_one in enumerate(rounds) for each in of_one]
+    if not each_one:
+        return
+    lows = np.array([each.box.low for _, each in each_one])
+    highs = np.array([each.box.high for _, each in each_one])
     pairs = (lows[:, None] < highs) & (lows < highs[:, None])
     meet = np.logical_and.reduce(pairs, axis=2).tolist()
-    return [
-        [rounds[j] for j in range(i) if meet[i][j] and rounds[j].number != each.number]
-        for i, each in enumerate(rounds)
-    ]
+    for i, (number, each) in enumerate(each_one):
+        before = enumerate(each_one[:i])
+        yield each, [other for j, (earlier, other) in before if meet[i][j] and earlier != number]

@@ -7,9 +7,9 @@ from collections.abc import Sequence
 import numpy as np
 from numpy.typing import NDArray
 
-from rodwright.geometry import Box, Vector, along
+from rodwright.geometry import Box, Vector
+from rodwright.geometry.halfspaces import Plane
 from rodwright.mass.polyhedra import Polyhedron, box_faces, clipped, moments_of
-from rodwright.unit import Bevel, Easing, Hole, Mitre, Mortise, PocketHole, Working
 
 Array = NDArray[np.float64]
 
@@ -17,25 +17,13 @@ _ROUNDING = 1e-9
 """mm: rounding of lengths that were added up."""
 
 
-def box_of(size: Vector, working: Working) -> Box | None:
-    """The box a working takes; of a mortise with round ends what lies between them."""
-    if isinstance(working, Mitre | Easing | Hole | Bevel | PocketHole):
-        return None
-    box = working.removal(size)
-    if not isinstance(working, Mortise) or not working.round_ends:
-        return box
-    return box.grown(along(working.long_axis, -min(working.extent) / 2))
-
-
 class Wood:
-    """A blank less its flat workings."""
+    """A blank less boxes, and less what lies beyond planes; part frame, mm."""
 
-    def __init__(self, size: Vector, workings: Sequence[Working]) -> None:
-        boxes = [box for working in workings if (box := box_of(size, working))]
+    def __init__(self, size: Vector, boxes: Sequence[Box], planes: Sequence[Plane]) -> None:
         self.size = np.array(size)
         self.lows = np.array([box.low for box in boxes]).reshape(-1, 3)
         self.highs = np.array([box.high for box in boxes]).reshape(-1, 3)
-        planes = [working.plane(size) for working in workings if isinstance(working, Mitre | Bevel)]
         # What lies at normal . point > reach is cut away.
         self.normals = np.array([normal for _, normal in planes]).reshape(-1, 3)
         self.reaches = np.array([np.dot(*plane) for plane in planes])

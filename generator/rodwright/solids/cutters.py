@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from functools import singledispatch
 from itertools import pairwise
 
 import shapely
@@ -21,22 +22,43 @@ _BEYOND = 1.0
 """How far (mm) cutters reach past the surface they break."""
 
 
-def cutters(size: Triple, working: Working) -> Iterator[Solid]:
-    """The solids that a working takes away from a blank of this size."""
-    match working:
-        case Mitre() | Bevel():
-            yield _cut_off(size, working)
-        case Easing():
-            yield _hollow(size, working)
-        case Hole(_, position, diameter):
-            yield _cylinder(size, working, position, diameter / 2)
-        case Mortise(round_ends=True):
-            yield _slot(size, working)
-        case PocketHole():
-            yield from _pocket(size, working)
-        case _:
-            box = _reaching(working.removal(size), size)
-            yield Solid.makeBox(*box.size, pnt=Vector(*box.low))
+@singledispatch
+def cutters(working: Working, size: Triple) -> Iterator[Solid]:
+    """The solids that a working takes away from a blank of this size.
+
+    Raises:
+        TypeError: nothing here says how a working of this kind is cut.
+    """
+    if not working.fills_bounds:
+        raise TypeError(f"no cutter cuts a {working.word}")
+    yield _box(_reaching(working.bounds(size), size))
+
+
+@cutters.register
+def _(working: Mitre | Bevel, size: Triple) -> Iterator[Solid]:
+    yield _cut_off(size, working)
+
+
+@cutters.register
+def _(working: Easing, size: Triple) -> Iterator[Solid]:
+    yield _hollow(size, working)
+
+
+@cutters.register
+def _(working: Hole, size: Triple) -> Iterator[Solid]:
+    yield _cylinder(size, working, working.position, working.diameter / 2)
+
+
+@cutters.register
+def _(working: Mortise, size: Triple) -> Iterator[Solid]:
+    yield (
+        _slot(size, working) if working.round_ends else _box(_reaching(working.bounds(size), size))
+    )
+
+
+@cutters.register
+def _(working: PocketHole, size: Triple) -> Iterator[Solid]:
+    yield from _pocket(size, working)
 
 
 def seen_along(size: Triple, working: Working, axis: int) -> shapely.Polygon | None:
@@ -46,11 +68,9 @@ def seen_along(size: Triple, working: Working, axis: int) -> shapely.Polygon | N
     """
     if isinstance(working, Mitre | Bevel):
         return shapely.Polygon(_cut_profile(size, working)) if _third(working) == axis else None
-    if isinstance(working, Easing | Hole | PocketHole) or (
-        isinstance(working, Mortise) and working.round_ends
-    ):
+    if not working.fills_bounds:
         return None
-    box = _reaching(working.removal(size), size)
+    box = _reaching(working.bounds(size), size)
     if box.low[axis] >= 0 or box.high[axis] <= size[axis]:
         return None
     # Sums of lengths that should be equal differ in their last digits; no sliver may stay.
@@ -77,6 +97,10 @@ def _reaching(box: Box, size: Triple) -> Box:
     return Box(vector(low), vector(high))
 
 
+def _box(box: Box) -> Solid:
+    return Solid.makeBox(*box.size, pnt=Vector(*box.low))
+
+
 def _third(cut: Mitre | Bevel) -> int:
     """The axis along which a flat cut is the same everywhere."""
     first, second = (cut.end, cut.long) if isinstance(cut, Mitre) else (cut.surface, cut.edge)
@@ -85,7 +109,7 @@ def _third(cut: Mitre | Bevel) -> int:
 
 def _cut_profile(size: Triple, cut: Mitre | Bevel) -> list[tuple[float, float]]:
     """The part beyond a flat cut of a rectangle somewhat larger than the blank's section."""
-    point, normal = cut.plane(size)
+    ((point, normal),) = cut.planes(size)
     first, second = (i for i in range(3) if i != _third(cut))
     low, wide, deep = -_BEYOND, size[first] + _BEYOND, size[second] + _BEYOND
     corners = [(low, low), (wide, low), (wide, deep), (low, deep)]
@@ -136,7 +160,7 @@ def _cut_off(size: Triple, cut: Mitre | Bevel) -> Solid:
 
 def _hollow(size: Triple, easing: Easing) -> Solid:
     """A bar along the arris, hollowed by the quarter circle that touches both its surfaces."""
-    run = 3 - easing.surface.axis - easing.edge.axis
+    run = easing.run
     stop = size[run] if easing.stop is None else easing.stop
     low = -_BEYOND if easing.start <= 0 else easing.start
     high = size[run] + _BEYOND if stop >= size[run] else stop

@@ -37,7 +37,7 @@ def solid_of(shape: ShapeKey) -> Solid:
     size, workings = shape
     solid, others = _prism(size, workings)
     if others:
-        tools = [tool for working in others for tool in cutters(size, working)]
+        tools = [tool for working in others for tool in cutters(working, size)]
         solids = solid.cut(*tools).Solids()
         if len(solids) != 1:
             left = "nothing" if not solids else f"{len(solids)} pieces"

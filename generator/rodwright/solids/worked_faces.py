@@ -7,7 +7,6 @@ alone, so that it needs no history of how the solid was made.
 
 from __future__ import annotations
 
-import math
 from functools import lru_cache
 
 import numpy as np
@@ -16,20 +15,11 @@ from numpy.typing import NDArray
 from OCP.BRepAdaptor import BRepAdaptor_Surface
 from OCP.GeomAbs import GeomAbs_Cylinder
 
-from rodwright.geometry import Vector
+from rodwright.geometry import Box, Vector
+from rodwright.mass.pieces import pieces
 from rodwright.solids import solid_of
 from rodwright.solids.meshes import facets_of
-from rodwright.unit import (
-    Bevel,
-    Easing,
-    Hole,
-    Mitre,
-    Mortise,
-    PocketHole,
-    ShapeKey,
-    Surface,
-    Working,
-)
+from rodwright.unit import ShapeKey, Working
 
 _OUTSIDE = 5e-6
 """How far (mm) outside a face is asked: well over the kernel's tolerance of 1e-7, and so little
@@ -91,59 +81,11 @@ def _just_outside(face: Face, corners: Points) -> Points:
 
 def taken(size: Vector, working: Working, points: Points) -> Mask:
     """Which points (n x 3, part frame, mm) within a blank of this size a working takes away."""
-    match working:
-        case Mitre() | Bevel():
-            point, normal = working.plane(size)
-            beyond = (points - point) @ np.array(normal)
-            return np.asarray(beyond > 0)
-        case Easing(surface, edge, radius, start, stop):
-            run = 3 - surface.axis - edge.axis
-            end = size[run] if stop is None else stop
-            down, over = (radius - _into(size, each, points) for each in (surface, edge))
-            along = (points[:, run] > start) & (points[:, run] < end)
-            return np.asarray(along & (down > 0) & (over > 0) & (np.hypot(down, over) > radius))
-        case Hole(surface, position, diameter, depth):
-            away = _across(surface, points) - position
-            deep = math.inf if depth is None else depth
-            clear = np.linalg.norm(away, axis=1) < diameter / 2
-            return np.asarray(_shallow(size, surface, deep, points) & clear)
-        case Mortise(surface, position, extent, depth, round_ends=True):
-            half, radius = np.array(extent) / 2, min(extent) / 2
-            away = np.abs(_across(surface, points) - (np.array(position) + half))
-            past = np.maximum(away - (half - radius), 0.0)
-            clear = np.linalg.norm(past, axis=1) < radius
-            return np.asarray(_shallow(size, surface, depth, points) & clear)
-        case PocketHole():
-            return _pocketed(size, working, points)
-        case _:
-            box = working.removal(size)
-            return np.asarray(np.all((points > box.low) & (points < box.high), axis=1))
-
-
-def _into(size: Vector, surface: Surface, points: Points) -> NDArray[np.float64]:
-    """How far (mm) points lie below a surface."""
-    place = points[:, surface.axis]
-    return np.asarray(size[surface.axis] - place if surface.at_high else place)
-
-
-def _across(surface: Surface, points: Points) -> Points:
-    """Points along the two axes of a surface."""
-    return points[:, surface.across]
-
-
-def _shallow(size: Vector, surface: Surface, depth: float, points: Points) -> Mask:
-    return np.asarray(_into(size, surface, points) < depth)
-
-
-def _pocketed(size: Vector, pocket: PocketHole, points: Points) -> Mask:
-    """Measured along the screw's axis from where it leaves the end, and away from that axis."""
-    surface, end = pocket.surface, pocket.end
-    slope = math.radians(pocket.angle)
-    below, inside = _into(size, surface, points), _into(size, end, points)
-    aside = points[:, 3 - surface.axis - end.axis] - pocket.position
-    rise = pocket.exit - below
-    along = inside * math.cos(slope) + rise * math.sin(slope)
-    off = np.hypot(aside, rise * math.cos(slope) - inside * math.sin(slope))
-    wide = (along > pocket.stop) & (off < pocket.diameter / 2)
-    narrow = (along <= pocket.stop) & (off < pocket.screw / 2)
-    return np.asarray(wide | narrow)
+    beyond = [(points - at) @ np.array(normal) > 0 for at, normal in working.planes(size)]
+    within = [
+        np.all((points > piece.low) & (points < piece.high), axis=1)
+        if isinstance(piece, Box)
+        else piece.holds(points)
+        for piece in pieces(working, size)
+    ]
+    return np.asarray(np.logical_or.reduce([*beyond, *within]))

@@ -53,6 +53,8 @@ from rodwright.unit.surfaces import Grain, Surface
 from rodwright.unit.whole import Unit
 from rodwright.unit.workings import (
     Bevel,
+    Bore,
+    Channel,
     Easing,
     Groove,
     Hole,
@@ -62,6 +64,9 @@ from rodwright.unit.workings import (
     Notch,
     PocketHole,
     Rebate,
+    Refit,
+    Slant,
+    Turn,
     Working,
 )
 
@@ -74,6 +79,8 @@ __all__ = [
     "CARRIES_HINGES",
     "CASE",
     "CUT_OUT",
+    "Bore",
+    "Channel",
     "Clearance",
     "Contradiction",
     "DOORS",
@@ -108,11 +115,13 @@ __all__ = [
     "PocketHole",
     "Quadrilateral",
     "Rebate",
+    "Refit",
     "Rod",
     "Role",
     "STANDS_OUT",
     "SURROUND",
     "ShapeKey",
+    "Slant",
     "Slide",
     "Stock",
     "Surface",
@@ -120,6 +129,7 @@ __all__ = [
     "TRAITS",
     "Traits",
     "UPRIGHTS",
+    "Turn",
     "Unit",
     "Working",
 ]

@@ -13,7 +13,6 @@ from rodwright.unit.kinds import ByKind
 from rodwright.unit.roles import Role
 from rodwright.unit.stock import Blank, Edging
 from rodwright.unit.workings import Working
-from rodwright.unit.workings.slants import Bevel
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,7 +108,7 @@ class Part:
         placed, blank = self.placement, self.blank
         u, v = placed.length, placed.width
         if max(map(abs, u)) < 1 - 1e-9 or max(map(abs, v)) < 1 - 1e-9:
-            cuts = [each.plane(blank.size) for each in self.workings if isinstance(each, Bevel)]
+            cuts = [plane for each in self.workings for plane in each.planes(blank.size)]
             planes = [*box_planes(Box.of_size(blank.size)), *cuts]
             return Box.of_points(map(placed.to_unit, vertices(planes)))
         return _placed_box(blank.size, placed)

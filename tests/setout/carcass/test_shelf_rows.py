@@ -347,7 +347,7 @@ def _apart(part: Part) -> None:
             taken.append((disc, span))
             assert thickness - working.depth >= 3.0 - 1e-6
         elif isinstance(working, Groove | Housing | Rebate):
-            box = working.removal(part.blank.size)
+            box = working.bounds(part.blank.size)
             taken.append((shapely.box(*box.low[:2], *box.high[:2]), (box.low[2], box.high[2])))
     for (one, span), (other, reach) in combinations(taken, 2):
         if _round(one) or _round(other):

@@ -9,8 +9,8 @@ from rodwright.geometry import TOUCH, Box, Vector, along, times
 from rodwright.setout.bench import Bench
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.setting import Setting
-from rodwright.setout.slope.clipping import cut_back, removal_of
-from rodwright.unit import CUT_OUT, Hole, Joint, Mortise, Part, PocketHole, Role, Surface, Working
+from rodwright.setout.slope.clipping import cut_back
+from rodwright.unit import CUT_OUT, Bore, Hole, Joint, Part, Role, Surface, Working
 from rodwright.wishes.cutouts import CutoutSpec, PipeCutout, SkirtingCutout, SocketCutout
 
 _FAR = 1e5
@@ -106,12 +106,11 @@ def _met(wish: CutoutSpec, rod: Rod, bench: Bench) -> Iterator[Part]:
 def _takes_fixings(wish: CutoutSpec, rod: Rod, part: Part, bench: Bench) -> bool:
     """Whether a cut-out takes holes or mortises that another part's joint counts on."""
     local, size = part.placement.box_to_part(_box(wish, rod)), part.blank.size
-    boxes = [
-        removal_of(working, size)
+    return any(
+        local.penetration(working.bounds(size)) > 0
         for working in bench.workings_of(part.ref)
-        if isinstance(working, Hole | Mortise | PocketHole)
-    ]
-    return any(box is not None and local.penetration(box) > 0 for box in boxes)
+        if isinstance(working, Bore)
+    )
 
 
 def _cut(wish: CutoutSpec, rod: Rod, part: Part, bench: Bench) -> bool:
@@ -187,11 +186,7 @@ def _drop_taken(part: Part, local: Box, bench: Bench) -> None:
     size = part.blank.size
 
     def stays(working: Working) -> bool:
-        if not isinstance(working, Hole):
-            return True
-        box = removal_of(working, size)
-        assert box is not None
-        return local.penetration(box) < -HOLE_RIM
+        return not isinstance(working, Hole) or local.penetration(working.bounds(size)) < -HOLE_RIM
 
     kept = [working for working in bench.workings_of(part.ref) if stays(working)]
     bench.recut(bench.parts[part.ref], kept)

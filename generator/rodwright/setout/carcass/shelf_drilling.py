@@ -7,9 +7,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import hypot, inf, radians, sin, tan
+from math import hypot, inf
 
-from rodwright.geometry import TOUCH, Box, Vector
+from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.halfspaces import Plane, beyond
 from rodwright.lengths import LengthUnit
 from rodwright.problems import KeyPath
@@ -19,15 +19,9 @@ from rodwright.setout.inside import Upright
 from rodwright.setout.notes import ShelfRows
 from rodwright.setout.setting import Setting
 from rodwright.unit import (
-    Bevel,
-    Easing,
     Fixing,
     Hole,
-    Mitre,
-    Mortise,
     Part,
-    PocketHole,
-    Rebate,
     Surface,
     Working,
 )
@@ -42,11 +36,11 @@ SHIFT = 1.0
 
 @dataclass(frozen=True, slots=True)
 class _Taken:
-    """What a working takes of an upright, in its part frame: a box, round if ``round``."""
+    """What a working takes of an upright, in its part frame: it fills the box, but a hole in a face
+    is round."""
 
     working: Working
     box: Box
-    round: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -184,7 +178,7 @@ def _face(bench: Bench, each: ShelfRows, upright: Upright) -> _Face:
     surface = Surface.REVERSE if local[2] < part.blank.thickness / 2 else Surface.FACE
     size, workings = part.blank.size, bench.workings_of(upright.ref)
     taken = tuple(
-        _taken(working, size) for working in workings if not isinstance(working, Mitre | Bevel)
+        _Taken(working, working.bounds(size)) for working in workings if not working.planes(size)
     )
     plates = tuple(
         each for each in taken
@@ -193,7 +187,7 @@ def _face(bench: Bench, each: ShelfRows, upright: Upright) -> _Face:
     )  # fmt: skip
     return _Face(
         part, surface, taken, plates,
-        tuple(working.plane(size) for working in workings if isinstance(working, Mitre | Bevel)),
+        tuple(plane for working in workings for plane in working.planes(size)),
     )  # fmt: skip
 
 
@@ -214,7 +208,7 @@ def _lay(
         for room, working in [face.room(_centre(face, start, z), radius)] if room < needed
     ]  # fmt: skip
     z, working = blocked[0]
-    what = "the end of it" if working is None else f"a {type(working).__name__.lower()}"
+    what = "the end of it" if working is None else f"a {working.word}"
     setting.refuse(
         f"the holes for the shelf at {say(z + each.wish.diameter / 2 - each.space.low)} in "
         f"{face.part.ref} meet {what}, which leaves no depth of {say(needed)}",
@@ -237,7 +231,7 @@ def _row(setting: Setting, each: ShelfRows, face: _Face, y: float, needed: float
             say = setting.say
             setting.at(key).refuse(
                 f"the hole at {say(z - each.space.low)} above the floor of the space meets a "
-                f"{type(working).__name__.lower()} in {face.part.ref}",
+                f"{working.word} in {face.part.ref}",
                 "Let the row begin higher or end lower, or leave it to be laid by itself.",
             )
             return None
@@ -260,31 +254,7 @@ def _centre(face: _Face, y: float, z: float) -> tuple[float, float]:
 def _beside(taken: _Taken, centre: tuple[float, float]) -> float:
     """How far a point of a face is from what a working takes of it; 0 inside."""
     low, high = taken.box.low, taken.box.high
-    if taken.round:
-        radius = (high[0] - low[0]) / 2
+    if isinstance(taken.working, Hole) and taken.working.surface.axis == 2:
+        radius = taken.working.diameter / 2
         return hypot(*(centre[i] - (low[i] + high[i]) / 2 for i in (0, 1))) - radius
     return hypot(*(max(low[i] - centre[i], centre[i] - high[i], 0.0) for i in (0, 1)))
-
-
-def _taken(working: Working, size: Vector) -> _Taken:
-    """The box round what a working takes; exact for whatever is square or a hole in a face."""
-    match working:
-        case Hole(surface, (x, y), diameter, depth):
-            corner, extent = (x - diameter / 2, y - diameter / 2), (diameter, diameter)
-            deep = size[surface.axis] if depth is None else depth
-            box = Mortise(surface, corner, extent, deep).removal(size)
-            return _Taken(working, box, surface.axis == 2)
-        case Easing(surface, edge, radius, start, stop):
-            return _Taken(working, Rebate(surface, edge, radius, radius, start, stop).removal(size))
-        case PocketHole(surface, end, position, leaves, _, diameter, _, angle):
-            slope = radians(angle)
-            reach = leaves / tan(slope) + diameter / 2 / sin(slope)
-            start, stop = position - diameter / 2, position + diameter / 2
-            return _Taken(
-                working,
-                Rebate(surface, end, reach, leaves + diameter / 2, start, stop).removal(size),
-            )
-        case Mitre() | Bevel():
-            raise AssertionError("a cut along a plane takes no box")
-        case _:
-            return _Taken(working, working.removal(size))

@@ -17,17 +17,7 @@ from rodwright.setout.inside import Space, Upright
 from rodwright.setout.notes import ShelfRows
 from rodwright.setout.rod.slope_lines import height_at
 from rodwright.setout.setting import Setting
-from rodwright.unit import (
-    CARRIES_HINGES,
-    LEVELS,
-    Fixing,
-    Groove,
-    Hole,
-    Housing,
-    Mortise,
-    Notch,
-    Rebate,
-)
+from rodwright.unit import CARRIES_HINGES, LEVELS, Fixing, Slant
 from rodwright.wishes.doors import DoorsSpec
 
 ENDS = 100.0
@@ -260,9 +250,9 @@ class Hinge:
         part = self.bench.parts[ref]
         near = part.placement.box_to_part(box).grown(LEAST_FLOOR - TOUCH)
         return any(
-            near.intersects(_taken(working, part.blank.size))
+            near.intersects(working.bounds(part.blank.size))
             for working in self.bench.workings_of(ref)
-            if isinstance(working, Hole | Rebate | Groove | Housing | Notch | Mortise)
+            if not isinstance(working, Slant)
         )
 
 
@@ -290,15 +280,3 @@ def _round(at: Vector, diameter: float, deep: Vector) -> Box:
         for choose, sign in ((min, -1), (max, 1))
     )
     return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
-
-
-def _taken(working: Hole | Rebate | Groove | Housing | Notch | Mortise, size: Vector) -> Box:
-    """The box round what a working takes out, part frame."""
-    if not isinstance(working, Hole):
-        return working.removal(size)
-    axis, at = working.surface.axis, list(working.position)
-    at.insert(axis, size[axis] if working.surface.at_high else 0.0)
-    into = size[axis] if working.depth is None else working.depth
-    deep = [0.0, 0.0, 0.0]
-    deep[axis] = -into if working.surface.at_high else into
-    return _round((at[0], at[1], at[2]), working.diameter, (deep[0], deep[1], deep[2]))

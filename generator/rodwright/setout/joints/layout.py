@@ -6,10 +6,10 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from itertools import pairwise
 
-from rodwright.geometry import TOUCH, Box, Vector
+from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.spacing import count_along, spread
 from rodwright.setout.joints.meet import Work
-from rodwright.unit import Groove, Hole, Housing, Mortise, Notch, Rebate
+from rodwright.unit import Slant
 
 WOOD_BETWEEN = 3.0
 """Wood left between workings of two joints in one part, mm (common practice, no source)."""
@@ -134,26 +134,11 @@ def clear_of_others(
 def _cut_boxes(work: Work) -> list[Box]:
     """What is cut into the first part already, as boxes of its frame."""
     size = work.first.blank.size
-    found = []
-    for working in work.bench.workings_of(work.meeting.first):
-        if isinstance(working, Rebate | Groove | Housing | Notch | Mortise):
-            found.append(working.removal(size))
-        elif isinstance(working, Hole):
-            found.append(_hole_box(size, working))
-    return found
-
-
-def _hole_box(size: Vector, hole: Hole) -> Box:
-    surface, depth = hole.surface, hole.depth
-    axis = surface.axis
-    low, high = [0.0, 0.0, 0.0], list(size)
-    for i, at in zip((i for i in range(3) if i != axis), hole.position, strict=True):
-        low[i], high[i] = at - hole.diameter / 2, at + hole.diameter / 2
-    if depth is not None and surface.at_high:
-        low[axis] = size[axis] - depth
-    elif depth is not None:
-        high[axis] = depth
-    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+    return [
+        working.bounds(size)
+        for working in work.bench.workings_of(work.meeting.first)
+        if not isinstance(working, Slant)
+    ]
 
 
 def _several(count: int, name: str) -> str:

@@ -10,21 +10,17 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from rodwright.geometry import TOUCH, Box, Vector, minus, times, vector
+from rodwright.geometry import TOUCH, Box, Vector, minus, vector
 from rodwright.geometry.halfspaces import Plane, beyond, box_planes, vertices
 from rodwright.unit import (
     Bevel,
+    Bore,
     Easing,
-    Groove,
     Hole,
-    Housing,
     Mitre,
-    Mortise,
-    Notch,
     Part,
     Placement,
-    PocketHole,
-    Rebate,
+    Refit,
     Surface,
     Working,
 )
@@ -69,8 +65,8 @@ def cut_back(
         kept = kept.spanning(axis, 0.0 if at_low else None, size[axis] if at_high else None)
     left: list[Working] = []
     for working in workings:
-        if not isinstance(working, Mitre | Bevel):
-            moved = _kept(working, size, kept, new)
+        if not working.planes(size):
+            moved = _kept(working, Refit(size, kept), new)
             if moved is not None:
                 left.append(moved)
     new_size = kept.size
@@ -86,81 +82,25 @@ def cut_back(
     return replace(part, blank=blank, placement=placement, workings=()), left
 
 
-def removal_of(working: Working, size: Vector) -> Box | None:
-    """The box round what a working takes away, part frame; None for cuts by a plane."""
-    match working:
-        case Mitre() | Bevel():
-            return None
-        case Easing(surface, edge, radius, start, stop):
-            return Rebate(surface, edge, radius, radius, start, stop).removal(size)
-        case Hole(surface, position, diameter, depth):
-            deep = size[surface.axis] if depth is None else depth
-            corner = (position[0] - diameter / 2, position[1] - diameter / 2)
-            return Mortise(surface, corner, (diameter, diameter), deep).removal(size)
-        case PocketHole(surface, end, position, _, stop, diameter):
-            # As long a pocket as any: a few diameters past where it stops.
-            low, high = [0.0, position - diameter / 2, 0.0], list(size)
-            high[1] = position + diameter / 2
-            reach = min(size[0], stop + 6 * diameter)
-            if end.at_high:
-                low[0] = size[0] - reach
-            else:
-                high[0] = reach
-            return Box(vector(low), vector(high))
-        case _:
-            return working.removal(size)
-
-
-def _kept(working: Working, size: Vector, kept: Box, planes: Sequence[Plane]) -> Working | None:
+def _kept(working: Working, to: Refit, planes: Sequence[Plane]) -> Working | None:
     """A working moved to the new blank, clipped to it; None where it goes."""
-    box = removal_of(working, size)
-    assert box is not None
+    box = working.bounds(to.size)
     for plane in planes:
         reaches = [beyond(plane, corner) for corner in box.corners()]
         if min(reaches) > -TOUCH:
             return None
         room = working.diameter / 2 if isinstance(working, Hole) else 0.0
-        if isinstance(working, Hole | Mortise | PocketHole) and max(reaches) > -room:
+        if isinstance(working, Bore) and max(reaches) > -room:
             return None
-    left = box.intersection(kept).moved(times(kept.low, -1.0))
-    low, high, new = left.low, left.high, kept.size
-    if min(left.size) < TOUCH:
+    left = box.intersection(to.blank)
+    if left.is_empty:
         return None
-
-    def span(axis: int) -> tuple[float, float | None]:
-        return low[axis], None if high[axis] > new[axis] - TOUCH else high[axis]
-
-    def extent(axis: int) -> float:
-        return high[axis] - low[axis]
-
-    match working:
-        case Rebate(surface, edge):
-            start, stop = span(3 - surface.axis - edge.axis)
-            width, depth = extent(edge.axis), extent(surface.axis)
-            return Rebate(surface, edge, width, depth, start, stop, working.use)
-        case Groove(surface):
-            across = 3 - surface.axis
-            place, depth = (low[across], extent(across)), extent(surface.axis)
-            return Groove(surface, *place, depth, *span(0), working.use)
-        case Housing(surface):
-            across = 2 - surface.axis
-            place, depth = (low[across], extent(across)), extent(surface.axis)
-            return Housing(surface, *place, depth, *span(1), working.use)
-        case Notch():
-            return Notch(low[0], low[1], extent(0), extent(1), working.use)
-        case Easing(surface, edge, radius):
-            if min(extent(surface.axis), extent(edge.axis)) < radius - TOUCH:
-                return None
-            start, stop = span(3 - surface.axis - edge.axis)
-            return replace(working, start=start, stop=stop)
-        case Hole(surface, position) | Mortise(surface, position):
-            first, second = surface.across
-            place = (position[0] - kept.low[first], position[1] - kept.low[second])
-            return replace(working, position=place)
-        case PocketHole():
-            return replace(working, position=working.position - kept.low[1])
-        case _:
-            raise AssertionError(f"{working} is no working with a place of its own")
+    # Of an arris that is cut off along its run no round is left.
+    if isinstance(working, Easing) and any(
+        left.size[each.axis] < working.radius - TOUCH for each in (working.surface, working.edge)
+    ):
+        return None
+    return working.moved(to)
 
 
 def _cut_of(cut: Plane, size: Vector, workings: Sequence[Working]) -> Mitre | Bevel | None:
@@ -168,7 +108,7 @@ def _cut_of(cut: Plane, size: Vector, workings: Sequence[Working]) -> Mitre | Be
     at it."""
     for working in workings:
         if isinstance(working, Mitre):
-            at, normal = working.plane(size)
+            ((at, normal),) = working.planes(size)
             same = max(abs(a - b) for a, b in zip(normal, cut[1], strict=True)) < 1e-9
             if same and abs(beyond(cut, at)) < TOUCH:
                 return working
@@ -190,7 +130,7 @@ def _cut_of(cut: Plane, size: Vector, workings: Sequence[Working]) -> Mitre | Be
 
 
 def _cuts(size: Vector, workings: Sequence[Working]) -> list[Plane]:
-    return [working.plane(size) for working in workings if isinstance(working, Mitre | Bevel)]
+    return [plane for working in workings for plane in working.planes(size)]
 
 
 def _shifted(plane: Plane, by: Vector) -> Plane:

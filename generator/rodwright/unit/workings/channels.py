@@ -1,23 +1,26 @@
-"""Workings with flat walls: rebates, grooves, housings, notches and mortises."""
+"""Workings with flat walls that run along something: rebates, grooves, housings; and notches."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
-from typing import Literal
+from dataclasses import dataclass, field, replace
+from typing import ClassVar, Literal, Self
 
-from rodwright.geometry.boxes import Box
-from rodwright.geometry.vectors import Vector
+from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.unit.surfaces import Surface
+from rodwright.unit.workings.frames import Refit, Turn, under
+from rodwright.unit.workings.removal import Removal
 
 
 @dataclass(frozen=True, slots=True)
-class Rebate:
+class Rebate(Removal):
     """A step along the arris between ``surface`` and ``edge``.
 
     ``width`` is measured over ``surface`` from ``edge``, ``depth`` into the blank from
     ``surface``; ``start`` and ``stop`` along the arris, from the low end of its axis
     (``stop`` of None: to the far end).
     """
+
+    word: ClassVar[str] = "rebate"
 
     kind: Literal["rebate"] = field(default="rebate", init=False, repr=False, compare=False)
     surface: Surface
@@ -28,93 +31,128 @@ class Rebate:
     stop: float | None = None
     use: str = field(default="", compare=False)
 
-    def removal(self, size: Vector) -> Box:
-        """The box cut from a blank of this size, part frame."""
-        run = 3 - self.surface.axis - self.edge.axis
-        low, high = [0.0, 0.0, 0.0], list(size)
-        for surface, amount in ((self.surface, self.depth), (self.edge, self.width)):
-            if surface.at_high:
-                low[surface.axis] = size[surface.axis] - amount
-            else:
-                high[surface.axis] = amount
-        low[run] = self.start
-        high[run] = size[run] if self.stop is None else self.stop
-        return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+    @property
+    def run(self) -> int:
+        """The part axis along its arris."""
+        return 3 - self.surface.axis - self.edge.axis
 
+    @property
+    def fills_bounds(self) -> bool:
+        """It does."""
+        return True
 
-def _channel(
-    size: Vector,
-    surface: Surface,
-    run: int,
-    position: float,
-    width: float,
-    depth: float,
-    start: float,
-    stop: float | None,
-) -> Box:
-    across = 3 - surface.axis - run
-    low, high = [0.0, 0.0, 0.0], list(size)
-    low[across], high[across] = position, position + width
-    if surface.at_high:
-        low[surface.axis] = size[surface.axis] - depth
-    else:
-        high[surface.axis] = depth
-    low[run] = start
-    high[run] = size[run] if stop is None else stop
-    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+    def bounds(self, size: Vector) -> Box:
+        """The box round all that it takes, part frame."""
+        along = Box.of_size(size).spanning(self.run, self.start, self.stop)
+        return under(under(along, self.edge, self.width), self.surface, self.depth)
+
+    def turned(self, turn: Turn, size: Vector) -> Self:
+        """The same in the frame of the turned part."""
+        start, stop = turn.span(size, self.run, self.start, self.stop)
+        surface, edge = turn.surface(self.surface), turn.surface(self.edge)
+        return replace(self, surface=surface, edge=edge, start=start, stop=stop)
+
+    def moved(self, to: Refit) -> Self | None:
+        """The same in another blank."""
+        span = to.span(self.run, self.start, self.stop)
+        width, depth = to.depth(self.edge, self.width), to.depth(self.surface, self.depth)
+        if span is None or width <= TOUCH or depth <= TOUCH:
+            return None
+        return replace(self, width=width, depth=depth, start=span[0], stop=span[1])
+
+    def worked_from(self, size: Vector) -> Surface | None:
+        """The face that it is open to."""
+        return next((each for each in (self.surface, self.edge) if each.axis == 2), None)
 
 
 @dataclass(frozen=True, slots=True)
-class Groove:
+class _Channel(Removal):
+    """A channel in a surface along the part axis ``run``."""
+
+    run: ClassVar[int]
+
+    kind: str = field(default="", init=False, repr=False, compare=False)
+    surface: Surface
+    position: float
+    width: float
+    depth: float
+    start: float = 0.0
+    stop: float | None = None
+    use: str = field(default="", compare=False)
+
+    @property
+    def across(self) -> int:
+        """The part axis across it, along its surface."""
+        return 3 - self.surface.axis - self.run
+
+    @property
+    def fills_bounds(self) -> bool:
+        """It does."""
+        return True
+
+    def bounds(self, size: Vector) -> Box:
+        """The box round all that it takes, part frame."""
+        along = Box.of_size(size).spanning(self.run, self.start, self.stop)
+        place = along.spanning(self.across, self.position, self.position + self.width)
+        return under(place, self.surface, self.depth)
+
+    def turned(self, turn: Turn, size: Vector) -> Self:
+        """The same in the frame of the turned part."""
+        start, stop = turn.span(size, self.run, self.start, self.stop)
+        position = turn.place(size, self.across, self.position, self.width)
+        surface = turn.surface(self.surface)
+        return replace(self, surface=surface, position=position, start=start, stop=stop)
+
+    def moved(self, to: Refit) -> Self | None:
+        """The same in another blank."""
+        span = to.span(self.run, self.start, self.stop)
+        place = to.stretch(self.across, self.position, self.width)
+        depth = to.depth(self.surface, self.depth)
+        if place is None or span is None or depth <= TOUCH:
+            return None
+        position, width = place
+        start, stop = span
+        return replace(self, position=position, width=width, depth=depth, start=start, stop=stop)
+
+    def worked_from(self, size: Vector) -> Surface | None:
+        """The face that it is ploughed in, unless it goes right through."""
+        blind = self.surface.axis == 2 and self.depth < size[2]
+        return self.surface if blind else None
+
+
+@dataclass(frozen=True, slots=True)
+class Groove(_Channel):
     """A channel along the length (x) in a face or an edge.
 
     ``position`` is its near side, along the other axis of ``surface`` (y on a face, z on
     an edge); ``start`` and ``stop`` are along x (``stop`` of None: right through).
     """
 
-    kind: Literal["groove"] = field(default="groove", init=False, repr=False, compare=False)
-    surface: Surface
-    position: float
-    width: float
-    depth: float
-    start: float = 0.0
-    stop: float | None = None
-    use: str = field(default="", compare=False)
+    word: ClassVar[str] = "groove"
+    run: ClassVar[int] = 0
 
-    def removal(self, size: Vector) -> Box:
-        """The box cut from a blank of this size, part frame."""
-        return _channel(
-            size, self.surface, 0, self.position, self.width, self.depth, self.start, self.stop
-        )
+    kind: Literal["groove"] = field(default="groove", init=False, repr=False, compare=False)
 
 
 @dataclass(frozen=True, slots=True)
-class Housing:
+class Housing(_Channel):
     """A channel across the width (y) in the face or the reverse (US: dado).
 
     ``position`` is its near side along x; ``start`` and ``stop`` are along y.  Through
     when it runs from edge to edge, stopped otherwise.
     """
 
-    kind: Literal["housing"] = field(default="housing", init=False, repr=False, compare=False)
-    surface: Surface
-    position: float
-    width: float
-    depth: float
-    start: float = 0.0
-    stop: float | None = None
-    use: str = field(default="", compare=False)
+    word: ClassVar[str] = "housing"
+    run: ClassVar[int] = 1
 
-    def removal(self, size: Vector) -> Box:
-        """The box cut from a blank of this size, part frame."""
-        return _channel(
-            size, self.surface, 1, self.position, self.width, self.depth, self.start, self.stop
-        )
+    kind: Literal["housing"] = field(default="housing", init=False, repr=False, compare=False)
 
 
 @dataclass(frozen=True, slots=True)
-class Notch:
+class Notch(Removal):
     """A rectangle cut right through the thickness: its low corner (x, y) and its extent."""
+
+    word: ClassVar[str] = "notch"
 
     kind: Literal["notch"] = field(default="notch", init=False, repr=False, compare=False)
     x: float
@@ -123,43 +161,23 @@ class Notch:
     width: float
     use: str = field(default="", compare=False)
 
-    def removal(self, size: Vector) -> Box:
-        """The box cut from a blank of this size, part frame."""
+    @property
+    def fills_bounds(self) -> bool:
+        """It does."""
+        return True
+
+    def bounds(self, size: Vector) -> Box:
+        """The box round all that it takes, part frame."""
         return Box((self.x, self.y, 0.0), (self.x + self.length, self.y + self.width, size[2]))
 
+    def turned(self, turn: Turn, size: Vector) -> Self:
+        """The same in the frame of the turned part."""
+        x = turn.place(size, 0, self.x, self.length)
+        return replace(self, x=x, y=turn.place(size, 1, self.y, self.width))
 
-@dataclass(frozen=True, slots=True)
-class Mortise:
-    """A pocket square to ``surface``.
-
-    ``position`` is its low corner and ``extent`` its size along the two axes of that
-    surface, in the order x, y, z; ``depth`` goes into the blank.  With ``round_ends`` the
-    two ends of its longer extent are half circles, as a cutter leaves them.
-    """
-
-    kind: Literal["mortise"] = field(default="mortise", init=False, repr=False, compare=False)
-    surface: Surface
-    position: tuple[float, float]
-    extent: tuple[float, float]
-    depth: float
-    round_ends: bool = False
-    use: str = field(default="", compare=False)
-
-    @property
-    def long_axis(self) -> int:
-        """The part axis along its longer extent."""
-        first, second = (each for each in range(3) if each != self.surface.axis)
-        return first if self.extent[0] >= self.extent[1] else second
-
-    def removal(self, size: Vector) -> Box:
-        """The box round the pocket, part frame: all of it is cut unless the ends are round."""
-        axis = self.surface.axis
-        first, second = (each for each in range(3) if each != axis)
-        low, high = [0.0, 0.0, 0.0], list(size)
-        for i, at, extent in zip((first, second), self.position, self.extent, strict=True):
-            low[i], high[i] = at, at + extent
-        if self.surface.at_high:
-            low[axis] = size[axis] - self.depth
-        else:
-            high[axis] = self.depth
-        return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+    def moved(self, to: Refit) -> Self | None:
+        """The same in another blank."""
+        along, across = to.stretch(0, self.x, self.length), to.stretch(1, self.y, self.width)
+        if along is None or across is None:
+            return None
+        return replace(self, x=along[0], y=across[0], length=along[1], width=across[1])
