@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import ast
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -11,7 +12,7 @@ import pytest
 import rodwright.setout
 from kit.joint_pairs import board
 from rodwright.setout.bench import Bench, X, Y
-from rodwright.unit import Blank, Fixing, Grain, Part, Placement, Role
+from rodwright.unit import Blank, Fixing, Grain, JointKind, Part, Placement, Role
 
 SETOUT = Path(rodwright.setout.__file__).parent
 CHANGE = frozenset(
@@ -122,3 +123,23 @@ def test_a_part_that_nobody_wished_is_refused() -> None:
     with pytest.raises(RuntimeError, match="shelf SH1 is laid at no place of the spec"):
         bench.add(shelf("SH1"))
     assert not bench.parts
+
+
+def beside(ref: str, z: float, role: Role = Role.SHELF) -> Part:
+    return replace(shelf(ref), role=role, placement=Placement((0.0, 0.0, z), X, Y))
+
+
+def test_the_bench_knows_what_touches_what() -> None:
+    bench = Bench()
+    with bench.wished_at(("interior",)):
+        bench.add(beside("SH1", 0.0))
+        bench.add(beside("CR1", 18.0, Role.CARCASS_RAIL))
+        bench.add(beside("SH2", 100.0))
+    assert bench.refs_of(Role.SHELF) == ["SH1", "SH2"]
+    patch = bench.contact("SH1", "CR1")
+    assert patch is not None
+    assert patch.size == (600.0, 300.0, 0.0)
+    assert bench.contact("SH1", "SH2") is None
+    assert bench.meet(JointKind.FACE_GLUED, "SH1", "CR1")
+    assert not bench.meet(JointKind.FACE_GLUED, "SH1", "SH2")
+    assert [joint.at for joint in bench.joints] == [(300.0, 150.0, 18.0)]

@@ -89,6 +89,30 @@ class Bench:
         """What is bought that holds no joint."""
         return tuple(self._fixings)
 
+    def bounds(self, ref: str) -> Box:
+        """Where a part stands: the box round it, unit frame."""
+        return self._parts[ref].bounds()
+
+    def contact(self, first: str, second: str) -> Box | None:
+        """Where two parts touch or overlap, unit frame; None where they don't."""
+        return self.bounds(first).contact(self.bounds(second))
+
+    def parts_of(self, *roles: Role) -> list[Part]:
+        """The parts of some roles, in the order laid down."""
+        return [part for part in self._parts.values() if part.role in roles]
+
+    def refs_of(self, *roles: Role) -> list[str]:
+        """Refs of the parts of some roles, in the order laid down."""
+        return [part.ref for part in self.parts_of(*roles)]
+
+    def resting(self) -> set[str]:
+        """Refs of the parts that only rest on others."""
+        return {each.second for each in self._joints if each.kind is JointKind.RESTING}
+
+    def count_moving(self, way: type[Motion]) -> int:
+        """How many groups of parts move in one way."""
+        return sum(isinstance(motion, way) for motion in self._motions)
+
     def next_ref(self, role: Role) -> str:
         """A fresh ref: the role's mark and a number."""
         self._counts[role] = self._counts.get(role, 0) + 1
@@ -176,6 +200,13 @@ class Bench:
     def join(self, kind: JointKind, first: str, second: str, at: Vector, *fixings: Fixing) -> None:
         """Note that two parts meet."""
         self._joints.append(Joint(kind, first, second, at, fixings))
+
+    def meet(self, kind: JointKind, first: str, second: str, *fixings: Fixing) -> bool:
+        """Join two parts in the middle of where they touch; whether they do."""
+        patch = self.contact(first, second)
+        if patch is not None:
+            self.join(kind, first, second, patch.centre, *fixings)
+        return patch is not None
 
     def replace_joints(self, joints: Iterable[Joint]) -> None:
         """Put these in place of all joints noted so far."""

@@ -12,7 +12,6 @@ from rodwright.trade.movement import ACCEPTED
 from rodwright.trade.screws import FROM_END, LEAST_SLOT, SCREWABLE, SPACING
 from rodwright.unit import (
     Blank,
-    Fixing,
     JointKind,
     Part,
     Placement,
@@ -60,14 +59,6 @@ def lay_board(
         withdraw=withdraw,
     )  # fmt: skip
     return bench.add(part)
-
-
-def meet(bench: Bench, kind: JointKind, first: str, second: str, *fixings: Fixing) -> bool:
-    """Join two parts if they touch; whether they do."""
-    patch = bench.parts[first].bounds().contact(bench.parts[second].bounds())
-    if patch is not None:
-        bench.join(kind, first, second, patch.centre, *fixings)
-    return patch is not None
 
 
 def screw_on(
@@ -145,26 +136,26 @@ def carry(
     stands there.  Parts of a frame that is rigid in itself are held at its front, ``anchor``
     (y), and leave a bottom of solid wood room from there.
     """
-    box = bench.parts[ref].bounds()
-    bottoms = refs_of(bench, Role.BOTTOM)
+    box = bench.bounds(ref)
+    bottoms = bench.refs_of(Role.BOTTOM)
     for bottom in bottoms:
-        lowest = bench.parts[bottom].bounds()
+        lowest = bench.bounds(bottom)
         if min(lowest.overlap(box)[:2]) < SCREWABLE:
             continue
         if screwed and not _under_a_divider(bench, lowest, box):
             screw_on(bench, bottom, ref, moisture, anchor=anchor)
         else:
-            meet(bench, JointKind.STANDING, bottom, ref)
+            bench.meet(JointKind.STANDING, bottom, ref)
         return
-    for upright in refs_of(bench, Role.SIDE, *([] if bottoms else [Role.DIVIDER])):
-        other = bench.parts[upright].bounds()
+    for upright in bench.refs_of(Role.SIDE, *([] if bottoms else [Role.DIVIDER])):
+        other = bench.bounds(upright)
         half = other.size[0] / 2 if bottoms else 0.0
         if other.low[0] < TOUCH:
             other = other.spanning(0, high=other.high[0] - half)
         else:
             other = other.spanning(0, low=other.low[0] + half)
         if other.contact(box) is not None:
-            meet(bench, JointKind.STANDING, upright, ref)
+            bench.meet(JointKind.STANDING, upright, ref)
 
 
 def _under_a_divider(bench: Bench, bottom: Box, board: Box) -> bool:
@@ -176,10 +167,5 @@ def _under_a_divider(bench: Bench, bottom: Box, board: Box) -> bool:
         box.low[2] < bottom.high[2] + TOUCH
         and box.low[0] - room < middle < box.high[0] + room
         and box.overlap(board)[1] > board.size[1] / 2
-        for box in (bench.parts[ref].bounds() for ref in refs_of(bench, Role.DIVIDER))
+        for box in (bench.bounds(ref) for ref in bench.refs_of(Role.DIVIDER))
     )
-
-
-def refs_of(bench: Bench, *roles: Role) -> list[str]:
-    """Refs of the parts of some roles, in the order laid down."""
-    return [ref for ref, part in bench.parts.items() if part.role in roles]

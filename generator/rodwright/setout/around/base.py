@@ -6,7 +6,7 @@ from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.spacing import spread_between
 from rodwright.setout.around.legs import set_out_legs
 from rodwright.setout.bench import DOWN, FORWARD, LEFT, X, Y
-from rodwright.setout.boards import carry, lay_board, refs_of, screw_on
+from rodwright.setout.boards import carry, lay_board, screw_on
 from rodwright.setout.fixings import screws
 from rodwright.setout.rod.sizes import feet_across
 from rodwright.setout.setting import Setting
@@ -112,7 +112,7 @@ def _plinth(setting: Setting, wish: PlinthSpec, stock: Stock) -> None:
         )  # fmt: skip
         for board in long:
             screw_on(bench, board, cross.ref, setting.moisture)
-    for part in refs_of(bench, Role.PLINTH):
+    for part in bench.refs_of(Role.PLINTH):
         carry(bench, part, setting.moisture, anchor=front)
 
 
@@ -168,7 +168,7 @@ def _levellers(setting: Setting, wish: LevellersSpec) -> None:
     across, deep = (feet_across(size, wish.spacing) for size in (rod.width, rod.depth))
     count, sizes = across * deep, bench.sizes
     reach = f"{say(least)} to {say(most)} high"
-    under = " and ".join(refs_of(bench, Role.BOTTOM))
+    under = " and ".join(bench.refs_of(Role.BOTTOM))
     bench.buy(Fixing("adjustable foot", count, reach, on=under))
     bench.buy(
         screws(
@@ -198,7 +198,7 @@ def _levellers(setting: Setting, wish: LevellersSpec) -> None:
         Box((0.0, front, 0.0), (rod.width, front + t, rod.base - room)), X, FORWARD, stock,
         withdraw=FORWARD,
     )  # fmt: skip
-    for ref in refs_of(bench, Role.BOTTOM):
+    for ref in bench.refs_of(Role.BOTTOM):
         at = (rod.width / 2, front + t / 2, rod.base)
         bench.join(JointKind.CLIPPED, ref, board.ref, at, Fixing("plinth clip", across))
         bench.keep_apart(ref, board.ref, room)

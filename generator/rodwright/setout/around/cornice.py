@@ -8,7 +8,7 @@ from dataclasses import replace
 from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.spacing import spread, steps_of
 from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Y, Z
-from rodwright.setout.boards import lay_board, meet, refs_of, screw_on
+from rodwright.setout.boards import lay_board, screw_on
 from rodwright.setout.edges.biscuits import edge_biscuits
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.rod.walls import gap_over, side_gap
@@ -61,7 +61,7 @@ def set_out_cornice(setting: Setting) -> None:
             workings=(Mitre(Surface.NEAR_END, _MITRE, Surface.FACE),),
             withdraw=outward if lines.lapped else Z,
         )  # fmt: skip
-        meet(bench, JointKind.MITRE, front.ref, board.ref)
+        bench.meet(JointKind.MITRE, front.ref, board.ref)
         boards.append(board.ref)
     for ref in boards:
         if not _fix(setting, ref, lines.lapped) and not lines.lapped:
@@ -92,7 +92,7 @@ class _Lines:
 def _can_be_made(setting: Setting, wish: CorniceSpec, lines: _Lines, stock: Stock) -> bool:
     rod, bench, say = setting.rod, setting.bench, setting.say
     before = setting.problems.mark()
-    if any(part.role is Role.WORKTOP for part in bench.parts.values()):
+    if bench.parts_of(Role.WORKTOP):
         setting.refuse(
             "a unit has a worktop or a cornice on top, not both",
             "Leave one of them out.",
@@ -157,8 +157,8 @@ def _can_be_made(setting: Setting, wish: CorniceSpec, lines: _Lines, stock: Stoc
             "Make the unit's height (`size.height`) smaller.",
         )
     hidden = Box((lines.left, lines.front, lines.low), (lines.right, rod.face, rod.overall))
-    for ref in refs_of(bench, *FRONTS):
-        if lines.lapped and hidden.contact(bench.parts[ref].bounds()) is not None:
+    for ref in bench.refs_of(*FRONTS):
+        if lines.lapped and hidden.contact(bench.bounds(ref)) is not None:
             setting.at("height").refuse(
                 f"a cornice that laps {say(wish.height - wish.rise)} of the front runs into "
                 f"{bench.parts[ref].name.lower()} {ref}",
@@ -192,11 +192,11 @@ def _fix(setting: Setting, board: str, lapped: bool) -> bool:
     box, held = _between_mitres(bench.parts[board]), False
     roles = [Role.SIDE, Role.TOP, Role.RAIL, Role.STILE, Role.LIPPING]
     if not lapped and any(
-        bench.parts[ref].bounds().contact(box) is not None for ref in refs_of(bench, Role.TOP)
+        bench.bounds(ref).contact(box) is not None for ref in bench.refs_of(Role.TOP)
     ):
         # Beside a top that it stands on, sides may be cut away.
         roles.remove(Role.SIDE)
-    for ref in refs_of(bench, *roles):
+    for ref in bench.refs_of(*roles):
         part = bench.parts[ref]
         other = part.bounds()
         patch = other.contact(box)
@@ -224,7 +224,7 @@ def _fix(setting: Setting, board: str, lapped: bool) -> bool:
             bench.join(JointKind.BISCUIT, ref, board, at, biscuits)
             held = True
         else:
-            meet(bench, JointKind.BUTT, ref, board)
+            bench.meet(JointKind.BUTT, ref, board)
     return held
 
 
@@ -240,7 +240,7 @@ def _reached(rod: Rod, part: Part, member: Box, board: Box) -> float:
 def _block(bench: Bench, board: Part, stock: Stock) -> None:
     """Blocks in the corner between a standing board and the top, screwed to both."""
     box = _between_mitres(board)
-    tops = [bench.parts[ref].bounds() for ref in refs_of(bench, Role.TOP)]
+    tops = [bench.bounds(ref) for ref in bench.refs_of(Role.TOP)]
     if not tops:
         return
     t, across = board.blank.thickness, abs(board.placement.thickness[1]) > 0.5
@@ -273,5 +273,5 @@ def _block(bench: Bench, board: Part, stock: Stock) -> None:
             stock, shows=(), withdraw=Z,
         )  # fmt: skip
         screw_on(bench, block.ref, board.ref)
-        for ref in refs_of(bench, Role.TOP):
+        for ref in bench.refs_of(Role.TOP):
             screw_on(bench, ref, block.ref)

@@ -208,7 +208,7 @@ def _rejoined(joint: Joint, room: Box, before: Mapping[str, Box], bench: Bench) 
         )
     ]
     gap, axis, centre = max(left)
-    meet = bench.parts[joint.first].bounds().contact(bench.parts[joint.second].bounds())
+    meet = bench.contact(joint.first, joint.second)
     if gap < TOUCH or (joint.kind.meets and meet is None):
         return None
     at = list(joint.at)

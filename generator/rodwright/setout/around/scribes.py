@@ -8,7 +8,7 @@ from typing import Literal
 from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.opening.gaps import bent_at, gap_at
 from rodwright.setout.bench import DOWN, FORWARD, X, Z
-from rodwright.setout.boards import lay_board, meet, refs_of, screw_on
+from rodwright.setout.boards import lay_board, screw_on
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.setting import Setting
 from rodwright.trade.screws import SCREWABLE
@@ -133,7 +133,7 @@ def _can_be_made(setting: Setting, wish: ScribesSpec, stock: Stock) -> bool:
             f"{say(rod.depth)} deep",
             "Make the setback smaller.",
         )
-    above = {part.role for part in setting.bench.parts.values()} & {Role.WORKTOP, Role.CORNICE}
+    above = [part.role for part in setting.bench.parts_of(Role.WORKTOP, Role.CORNICE)]
     if "top" in wish.edges and above:
         setting.at("edges", wish.edges.index("top")).refuse(
             f"the {min(above)} lies where a strip over the carcass would stand",
@@ -158,8 +158,8 @@ class _Strips:
         x = (left - gap.widest, left) if side == "left" else (right, right + gap.widest)
         top = (self._edges[2] if over else rod.height) + over
         box = Box((x[0], self._plane[0], rod.foot), (x[1], self._plane[1], top))
-        for ref in refs_of(bench, Role.CORNICE):
-            cornice = bench.parts[ref].bounds()
+        for ref in bench.refs_of(Role.CORNICE):
+            cornice = bench.bounds(ref)
             if box.intersects(cornice):
                 box = box.spanning(2, high=cornice.low[2])
         # Its back edge is at the wall; the right one is the left one turned end for end.
@@ -186,8 +186,8 @@ class _Strips:
         )  # fmt: skip
         # Screws come from inside, through a side or the top; an end is only glued.
         thin = min(start, end) < SCREWABLE
-        for ref in refs_of(bench, Role.SIDE, Role.TOP):
+        for ref in bench.refs_of(Role.SIDE, Role.TOP):
             if thin or not screw_on(bench, ref, strip.ref, self._setting.moisture):
-                meet(bench, JointKind.EDGE_GLUED, ref, strip.ref)
-        for ref in refs_of(bench, *FACE_FRAME):
-            meet(bench, JointKind.EDGE_GLUED, ref, strip.ref)
+                bench.meet(JointKind.EDGE_GLUED, ref, strip.ref)
+        for ref in bench.refs_of(*FACE_FRAME):
+            bench.meet(JointKind.EDGE_GLUED, ref, strip.ref)

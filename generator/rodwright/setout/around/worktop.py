@@ -5,7 +5,7 @@ from __future__ import annotations
 from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.spacing import count_along, spread
 from rodwright.setout.bench import Bench, X, Z
-from rodwright.setout.boards import lay_board, refs_of
+from rodwright.setout.boards import lay_board
 from rodwright.setout.fixings import screws, screws_through, washers
 from rodwright.setout.rod.walls import side_gap
 from rodwright.setout.setting import Setting
@@ -48,8 +48,8 @@ def set_out_worktop(setting: Setting) -> None:
         return
     carriers = [
         ref
-        for ref in refs_of(bench, Role.TOP, Role.CARCASS_RAIL)
-        if abs(bench.parts[ref].bounds().high[2] - rod.height) < TOUCH
+        for ref in bench.refs_of(Role.TOP, Role.CARCASS_RAIL)
+        if abs(bench.bounds(ref).high[2] - rod.height) < TOUCH
     ]
     fixing = wish.fixing
     if fixing is None:
@@ -68,7 +68,7 @@ def set_out_worktop(setting: Setting) -> None:
         return
     lowest = _lay(setting, wish, stock)
     if fixing == "buttons":
-        for side in refs_of(bench, Role.SIDE):
+        for side in bench.refs_of(Role.SIDE):
             _buttons(bench, side, lowest, rod.height, moisture)
     else:
         for carrier in carriers:
@@ -124,7 +124,7 @@ def _lay(setting: Setting, wish: WorktopSpec, stock: Stock) -> str:
             withdraw=Z,
         )  # fmt: skip
         if refs:
-            patch = bench.parts[refs[-1]].bounds().contact(layer.bounds())
+            patch = bench.bounds(refs[-1]).contact(layer.bounds())
             assert patch is not None
             bench.join(JointKind.FACE_GLUED, refs[-1], layer.ref, patch.centre)
         refs.append(layer.ref)
@@ -170,8 +170,8 @@ def _bays(bench: Bench, carrier: Part) -> list[tuple[float, float]]:
     box = carrier.bounds()
     under = sorted(
         (bounds.low[0], bounds.high[0])
-        for ref in refs_of(bench, *UPRIGHTS)
-        if (bounds := bench.parts[ref].bounds()) and box.contact(bounds) is not None
+        for ref in bench.refs_of(*UPRIGHTS)
+        if (bounds := bench.bounds(ref)) and box.contact(bounds) is not None
     )
     bays, start = [], box.low[0]
     for low, high in under:
@@ -213,7 +213,7 @@ def _buttons(
     button = sizes.usual(_BUTTON)
     long, high, deep, below = map(sizes.usual, _BUTTON_SLOT)
     part = bench.parts[side]
-    box, top = part.bounds(), bench.parts[worktop].bounds()
+    box, top = part.bounds(), bench.bounds(worktop)
     deep = min(deep, part.blank.thickness / 2)
     board = bench.parts[worktop]
     long = min(_slot(sizes, board, board.blank.width / 2, moisture, button, long), box.size[1] / 2)

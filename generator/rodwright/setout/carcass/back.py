@@ -7,7 +7,6 @@ from dataclasses import replace
 from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.spacing import count_along, spread
 from rodwright.setout.bench import LEFT, Bench, Y, Z
-from rodwright.setout.boards import meet
 from rodwright.setout.carcass.box import blank
 from rodwright.setout.fixings import screws
 from rodwright.setout.joints.meet import Meeting, find_meeting
@@ -66,14 +65,11 @@ def set_out_back(setting: Setting) -> None:
     )
     framing = [carcass.left.ref, carcass.right.ref]
     framing += [level.ref for level in (carcass.bottom, carcass.top) if level]
-    others = [
-        ref for ref, part in bench.parts.items()
-        if part.role in (Role.SHELF, Role.DIVIDER)
-    ]  # fmt: skip
+    others = bench.refs_of(Role.SHELF, Role.DIVIDER)
     if fixing != "applied":
         for ref in framing:
             _let_in(bench, ref, held, fixing)
-    resting = {joint.second for joint in bench.joints if joint.kind is JointKind.RESTING}
+    resting = bench.resting()
     layers = {joint.second for joint in bench.joints if joint.kind is JointKind.FACE_GLUED}
     seams = _seams(setting) if wish.split else []
     behind = {ref for ref, _ in seams}
@@ -96,14 +92,14 @@ def set_out_back(setting: Setting) -> None:
             elif fixing == "rebated":
                 _fix_rim(bench, ref, panel.ref, free)
             else:
-                meet(bench, JointKind.GROOVE, ref, panel.ref)
+                bench.meet(JointKind.GROOVE, ref, panel.ref)
         for ref in others:
             if fixing == "applied" and ref not in (*resting, *layers):
                 _screw(bench, ref, panel.ref)
             elif ref in behind and not (free and fixing == "rebated"):
                 _pin(bench, ref, panel.ref)
             elif ref not in resting:
-                meet(bench, JointKind.BUTT, ref, panel.ref)
+                bench.meet(JointKind.BUTT, ref, panel.ref)
 
 
 def _seams(setting: Setting) -> list[tuple[str, float]]:
@@ -130,7 +126,7 @@ def _held(rod: Rod, lines: BackLines, inside: tuple[float, float], fixing: str) 
 
 def _let_in(bench: Bench, ref: str, held: Box, fixing: str) -> None:
     """Cut what the back takes up out of one part."""
-    bounds = bench.parts[ref].bounds()
+    bounds = bench.bounds(ref)
     box = held.intersection(bounds)
     if fixing == "rebated":
         bench.rebate_along(ref, box, "back")
@@ -140,7 +136,7 @@ def _let_in(bench: Bench, ref: str, held: Box, fixing: str) -> None:
 
 def _screw(bench: Bench, ref: str, back: str) -> None:
     """Screw the back on along its meeting with a part, or pin it where that is too narrow."""
-    if bench.parts[ref].bounds().contact(bench.parts[back].bounds()) is None:
+    if bench.contact(ref, back) is None:
         return
     line = find_meeting(bench, ref, back)
     sizes = bench.sizes
@@ -197,7 +193,7 @@ def _fix_rim(bench: Bench, ref: str, back: str, free: bool) -> None:
 
 def _rim(bench: Bench, ref: str, back: str) -> Meeting | None:
     """The strip of a rebate's floor that a back lies on; None where it lies on none."""
-    one, other = bench.parts[ref].bounds(), bench.parts[back].bounds()
+    one, other = bench.bounds(ref), bench.bounds(back)
     strip = one.intersection(other)
     run, across = sorted((0, 2), key=lambda i: -strip.size[i])
     if strip.size[across] < TOUCH:
@@ -211,12 +207,12 @@ def _rim(bench: Bench, ref: str, back: str) -> Meeting | None:
 
 def _pin(bench: Bench, ref: str, back: str) -> None:
     """Pin the back to the middle of its meeting with a part; what is too narrow is butted."""
-    if bench.parts[ref].bounds().contact(bench.parts[back].bounds()) is None:
+    if bench.contact(ref, back) is None:
         return
     line = find_meeting(bench, ref, back)
     pins = pins_along(bench, back, line.length, line.thickness)
     if pins is None:
-        meet(bench, JointKind.BUTT, ref, back)
+        bench.meet(JointKind.BUTT, ref, back)
         return
     middle = line.point((line.low + line.high) / 2, line.middle)
     bench.join(JointKind.PINNED, ref, back, middle, pins)

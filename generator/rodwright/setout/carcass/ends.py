@@ -36,7 +36,7 @@ def join_ends(setting: Setting) -> None:
     middle = rod.width / 2
 
     def order(end: End) -> tuple[float, ...]:
-        box = setting.bench.parts[end.ref].bounds()
+        box = setting.bench.bounds(end.ref)
         low, high, size = box.low, box.high, box.size
         figures = (low[2], high[2], low[1], high[1], size[0], abs(box.centre[0] - middle))
         return tuple(round(figure, 6) for figure in figures)

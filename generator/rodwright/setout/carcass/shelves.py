@@ -123,7 +123,7 @@ def _lay(
         )
         bench.add(layer)
         if refs:
-            middle = bench.parts[refs[-1]].bounds().centre
+            middle = bench.bounds(refs[-1]).centre
             bench.join(JointKind.FACE_GLUED, refs[-1], layer.ref, (middle[0], middle[1], z))
         refs.append(layer.ref)
     setting.notes.edges.append(FrontEdge(tuple(refs), (space.left, space.right), space.front))
@@ -139,7 +139,7 @@ def _lay_loose(
     before = space.setback + wish.setback
     front, rear = _loose_run(setting, space, wish)
     across = (
-        before + max(bench.parts[each.ref].bounds().low[1] for each in uprights),
+        before + max(bench.bounds(each.ref).low[1] for each in uprights),
         front,
         setting.rod.shelf_rear,
     )
@@ -153,7 +153,7 @@ def _lay_loose(
     for z in rows.undersides:
         refs = _lay(setting, space, wish, stock, _Lie(z, short, (front, rear)))
         setting.notes.loose.extend((ref, wish.clearance) for ref in refs)
-        middle = bench.parts[refs[0]].bounds().centre[1]
+        middle = bench.bounds(refs[0]).centre[1]
         for upright, face in zip(uprights, (space.left.right, space.right.left), strict=True):
             bench.join(JointKind.RESTING, upright.ref, refs[0], (face, middle, z), pins)
             for ref in refs:
@@ -173,13 +173,9 @@ def _loose_run(setting: Setting, space: Space, wish: ShelvesSpec) -> tuple[float
 def keep_loose(setting: Setting) -> None:
     """Note the play that adjustable shelves keep to the back and to the face frame."""
     bench = setting.bench
-    round_them = [
-        (ref, part.bounds())
-        for ref, part in bench.parts.items()
-        if part.role in (Role.BACK, *FACE_FRAME)
-    ]
+    round_them = [(part.ref, part.bounds()) for part in bench.parts_of(Role.BACK, *FACE_FRAME)]
     for ref, play in setting.notes.loose:
-        box = bench.parts[ref].bounds()
+        box = bench.bounds(ref)
         for other, bounds in round_them:
             if -box.penetration(bounds) <= play + TOUCH:
                 bench.keep_apart(other, ref, play)

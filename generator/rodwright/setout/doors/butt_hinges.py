@@ -106,6 +106,6 @@ def _facing(hinge: Hinge, heights: list[float]) -> tuple[str, ...] | None:
 
 def _let_in(hinge: Hinge, refs: tuple[str, ...], x: float, reach: float, z: float) -> None:
     for ref in refs:
-        box = hinge.bench.parts[ref].bounds().intersection(_leaf(hinge, x, reach, z))
+        box = hinge.bench.bounds(ref).intersection(_leaf(hinge, x, reach, z))
         if not box.is_empty:
             hinge.bench.mortise(ref, box, X if reach > 0 else LEFT, use="hinge leaf")

@@ -79,7 +79,7 @@ def _plate(hinge: Hinge) -> float | None:
     """The y of a plate's holes; None where the upright has no room for them."""
     bumper = hinge.wish.bumper if hinge.wish.hung == "overlay" else 0.0
     y = hinge.hung.outline.rear + bumper + hinge.wish.hinge.plate
-    bounds = hinge.bench.parts[hinge.upright.ref].bounds()
+    bounds = hinge.bench.bounds(hinge.upright.ref)
     say = hinge.setting.say
     if not bounds.low[1] + PLATE_HOLE < y < bounds.high[1] - PLATE_HOLE:
         hinge.setting.at("plate").refuse(

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from rodwright.geometry import Box
 from rodwright.setout.bench import NOWHERE, Y, Z
-from rodwright.setout.boards import lay_board, meet, screw_on
+from rodwright.setout.boards import lay_board, screw_on
 from rodwright.setout.doors.hinge_places import HALF_PACKER, LEAST_FLOOR, PLATE_DEPTH, Hinge
 from rodwright.unit import JointKind, Role
 
@@ -28,7 +28,7 @@ def lay_hinge_packer(hinge: Hinge, plate: float, z: float) -> str:
     below the plate; one too thin for that is glued, and the plate is screwed on through it.
     """
     bench, space = hinge.bench, hinge.space
-    stile = next(part for part in bench.parts.values() if part.role is Role.STILE)
+    stile = bench.parts_of(Role.STILE)[0]
     thick = stile.blank.thickness
     half = bench.sizes.usual(HALF_PACKER)
     left, right = sorted((hinge.face, hinge.surround))
@@ -44,5 +44,5 @@ def lay_hinge_packer(hinge: Hinge, plate: float, z: float) -> str:
     if holds_plates(hinge):
         screw_on(bench, packer.ref, hinge.upright.ref)
     else:
-        meet(bench, JointKind.FACE_GLUED, hinge.upright.ref, packer.ref)
+        bench.meet(JointKind.FACE_GLUED, hinge.upright.ref, packer.ref)
     return packer.ref

@@ -78,11 +78,8 @@ class Around:
 
 def surroundings(setting: Setting) -> Around:
     """What stands round doors that are still to be hung."""
-    parts = Nearby(
-        (part.bounds(), ref)
-        for ref, part in setting.bench.parts.items()
-        if part.role in (*CARRIES_HINGES, *LEVELS)
-    )
+    there = setting.bench.parts_of(*CARRIES_HINGES, *LEVELS)
+    parts = Nearby((part.bounds(), part.ref) for part in there)
     return Around(parts, tuple(setting.notes.rows))
 
 

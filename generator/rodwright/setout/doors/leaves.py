@@ -54,7 +54,7 @@ def _lay_doors(setting: Setting, wish: DoorsSpec, space: Space, around: Around) 
     for hinges, left, right in _leaves(setting, wish, space.front, whole):
         rear = plane + (thickness if wish.hung == "inset" else -wish.bumper)
         outline = Outline(left, right, whole.low, whole.high, rear - thickness, rear)
-        group = f"Door {sum(isinstance(motion, Swing) for motion in bench.motions) + 1}"
+        group = f"Door {bench.count_moving(Swing) + 1}"
         if wish.kind == "slab":
             ref = _slab(setting, wish, outline, group, stock)
             cut = door_plane(slope, rod, rear, wish.gap) if slope is not None else None

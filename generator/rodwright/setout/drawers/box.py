@@ -12,7 +12,7 @@ from itertools import product
 from rodwright.geometry import TOUCH, Box
 from rodwright.problems import Problems
 from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Y, Z
-from rodwright.setout.boards import lay_board, meet, screw_on
+from rodwright.setout.boards import lay_board, screw_on
 from rodwright.setout.carcass.box import BOTH_FACES
 from rodwright.setout.joints import make_joint
 from rodwright.setout.rod.reach import reach
@@ -141,7 +141,7 @@ def lay_box(setting: Setting, like: BoxWish, box: Box, group: str) -> Laid:
             _corner(corners_at, like, side, end, (*sides, *ends))
     kind = JointKind.FLOATING if like.bottom.kind == "board" else JointKind.GROOVE
     for holder in (*sides, *(ends if captured else ends[:1])):
-        meet(bench, kind, holder, bottom)
+        bench.meet(kind, holder, bottom)
     if not captured:
         screw_on(bench, bottom, ends[1])
     return Laid((sides[0], sides[1]), ends[0], (*sides, *ends, bottom))
@@ -151,7 +151,7 @@ def _corner(setting: Setting, like: BoxWish, side: str, end: str, box: Collectio
     """Joint an end to a side, before the ``box`` goes in; fixings stand as near their usual place
     as the groove lets them."""
     wish = like.wish.corners
-    half = setting.bench.parts[end].bounds().size[2] / 2
+    half = setting.bench.bounds(end).size[2] / 2
     for each in _spread(wish, like.above, half, setting.sizes.usual(EDGE_STEP)):
         tried = Problems(setting.unit)
         make_joint(replace(setting, problems=tried), each, side, end, among=box)
@@ -194,7 +194,7 @@ def _grooves(like: BoxWish, box: Box, refs: tuple[str, ...], bench: Bench) -> No
     low = box.low[2] + like.height
     high = low + like.bottom.thickness
     for ref in refs:
-        bounds = bench.parts[ref].bounds()
+        bounds = bench.bounds(ref)
         (x0, y0, _), (x1, y1, _) = bounds.low, bounds.high
         if bench.parts[ref].role is Role.DRAWER_SIDE:
             inner = box.low[0] + t if x0 < box.low[0] + TOUCH else box.high[0] - t

@@ -122,7 +122,7 @@ class _Drawers:
         high = place.high - place.low
         if not self._high_enough(number, high):
             return False
-        drawers = sum(isinstance(motion, Slide) for motion in bench.motions)
+        drawers = bench.count_moving(Slide)
         group = f"Drawer {drawers + 1}"
         front = lay_board(
             bench, Role.DRAWER_FRONT, "Drawer front", group,

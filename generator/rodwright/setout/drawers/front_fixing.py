@@ -63,7 +63,7 @@ class FrontFixing:
         """
         bench, front, end = self.setting.bench, self.front, self.end
         handles = self._handles(bench.parts[front], bench.parts[end])
-        box = bench.parts[end].bounds()
+        box = bench.bounds(end)
         rows = self._rows(bench.parts[front], bench.parts[end], bench.sizes)
         slots = count = 0
         sizes = bench.sizes
@@ -86,7 +86,7 @@ class FrontFixing:
                 bench.mortise(end, slot, Y, round_ends=True, use="screw")
         if self.handle is not None:
             holes = 1 if self.handle.spacing == 0 else 2
-            face, out = bench.parts[front].bounds().low[1], self.handle.projection
+            face, out = bench.bounds(front).low[1], self.handle.projection
             for first in range(0, len(handles), holes):
                 bench.show(front, *looks.handle(tuple(handles[first : first + holes]), face, out))
         for x, z in handles:
@@ -104,7 +104,7 @@ class FrontFixing:
                 sizes, wish.name, wish.count, wish.spacing, wish.hole, woods, front, play
             ):
                 bench.buy(fixing)
-        patch = bench.parts[end].bounds().contact(bench.parts[front].bounds())
+        patch = bench.contact(end, front)
         assert patch is not None
         kind, at = JointKind.SCREWED, patch.centre
         if slots:
@@ -169,8 +169,8 @@ class FrontFixing:
         assert self.handle is not None
         bench, front, end = self.setting.bench, self.front, self.end
         d = self.handle.hole
-        box = bench.parts[end].bounds()
-        bench.drill(front, (x, bench.parts[front].bounds().low[1], z), Y, d, None, "handle")
+        box = bench.bounds(end)
+        bench.drill(front, (x, bench.bounds(front).low[1], z), Y, d, None, "handle")
         if self._inside(x):
             wide = self._play(apart) or d
             bench.drill(end, (x, box.low[1], z), Y, wide, None, "handle")

@@ -10,7 +10,7 @@ from math import floor
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.setout.bench import NOWHERE, Y, Z
-from rodwright.setout.boards import lay_board, refs_of, screw_on
+from rodwright.setout.boards import lay_board, screw_on
 from rodwright.setout.fixings import screws
 from rodwright.setout.inside import Space, Upright
 from rodwright.setout.setting import Setting
@@ -181,7 +181,7 @@ def stand(chest: Chest, wish: SlidesSpec, zone: tuple[float, float], lowest: boo
     if lowest and space.floor is not None and abs(space.low - clear.low) < TOUCH:
         if space.floor.panel:
             return Stand(space.low, high - above)
-        behind = bench.parts[space.floor.ref].bounds().high[1]
+        behind = bench.bounds(space.floor.ref).high[1]
         return Stand(space.low, high - above, (space.low - rod.thickness, behind))
     return Stand(low + rod.thickness, high - above, (low, max(clear.front, clear.start)))
 
@@ -236,7 +236,7 @@ def _bear(chest: Chest, place: Stand, side: str, upright: Upright) -> None:
     if place.runner is not None:
         needed = run.clearance + bench.parts[side].blank.thickness
         bears = _runner(chest, "Drawer runner", place.runner, upright, needed)
-    bench.join(JointKind.SLIDING, bears, side, bench.parts[side].bounds().centre)
+    bench.join(JointKind.SLIDING, bears, side, bench.bounds(side).centre)
 
 
 def lay_kickers(chest: Chest, thick: float) -> None:
@@ -251,7 +251,7 @@ def lay_kickers(chest: Chest, thick: float) -> None:
     if hidden < TOUCH and space.ceiling.panel:
         return
     if hidden < TOUCH:
-        low, front = space.ceiling.low, setting.bench.parts[space.ceiling.ref].bounds().high[1]
+        low, front = space.ceiling.low, setting.bench.bounds(space.ceiling.ref).high[1]
     elif hidden >= setting.rod.thickness - TOUCH:
         low, front = clear.high, max(clear.front, clear.start)
     else:
@@ -274,7 +274,7 @@ def _runner(
         else (clear.right - wide, upright.left)
     )
     box = Box((x[0], at[1], at[0]), (x[1], clear.rear, at[0] + thick))
-    for ref in refs_of(bench, Role.RUNNER):
+    for ref in bench.refs_of(Role.RUNNER):
         there = bench.parts[ref].placement.origin
         if abs(there[0] - box.high[0]) < wide and abs(there[2] - box.low[2]) < thick:
             return ref

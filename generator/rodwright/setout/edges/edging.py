@@ -40,10 +40,8 @@ def set_out_edging(setting: Setting) -> None:
     covered = covered_fronts(spec)
     lipped = spec.lipping.edges if spec.lipping is not None else ()
     for number, name in enumerate(wish.edges):
-        parts = [
-            part for part in bench.parts.values()
-            if part.role is _ROLES[name] and part.blank.stock.kind == "sheet"
-        ]  # fmt: skip
+        like = bench.parts_of(_ROLES[name])
+        parts = [part for part in like if part.blank.stock.kind == "sheet"]
         if name in lipped:
             told = f"the {name} have a lipping, so there is no edge left for edging"
         elif name in covered:
@@ -78,8 +76,8 @@ def _hidden(bench: Bench, part: Part) -> bool:
     """Whether the front edge of a part lies wholly behind members of the face frame."""
     return hidden_by_frame(
         part.bounds(),
-        [other.bounds() for other in bench.parts.values() if other.role in FACE_FRAME],
-        [other.bounds() for other in bench.parts.values() if other.role in UPRIGHTS],
+        [other.bounds() for other in bench.parts_of(*FACE_FRAME)],
+        [other.bounds() for other in bench.parts_of(*UPRIGHTS)],
     )
 
 

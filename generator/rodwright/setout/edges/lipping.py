@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from rodwright.setout.bench import FORWARD, LEFT, X, Z
-from rodwright.setout.boards import meet
 from rodwright.setout.inside import Front
 from rodwright.setout.rod.front_and_back import LippingLines, hidden_by_frame
 from rodwright.setout.setting import Setting
@@ -22,7 +21,7 @@ def set_out_lippings(setting: Setting) -> None:
     strip = _Strips(setting, lines)
     if "sides" in lines.edges:
         for side in (carcass.left, carcass.right):
-            bounds = bench.parts[side.ref].bounds()
+            bounds = bench.bounds(side.ref)
             bottom, top = carcass.bottom, carcass.top
             low = bottom.high if bottom and bottom.over else max(bounds.low[2], rod.foot)
             high = top.low if top and top.over else bounds.high[2]
@@ -41,7 +40,7 @@ def set_out_lippings(setting: Setting) -> None:
     if "shelves" in lines.edges:
         for edge in notes.edges:
             left, right = edge.between
-            gap = max(0.0, bench.parts[edge.refs[0]].bounds().low[0] - left.right)
+            gap = max(0.0, bench.bounds(edge.refs[0]).low[0] - left.right)
             strip.level(edge.refs, (left.right, right.left), gap, edge.front)
 
 
@@ -65,11 +64,7 @@ class _Strips:
 
     def __init__(self, setting: Setting, lines: LippingLines) -> None:
         self._setting, self._lines = setting, lines
-        self._frame = [
-            (part, part.bounds())
-            for part in setting.bench.parts.values()
-            if part.role in FACE_FRAME
-        ]
+        self._frame = [(part, part.bounds()) for part in setting.bench.parts_of(*FACE_FRAME)]
 
     def level(
         self,
@@ -83,12 +78,11 @@ class _Strips:
         It stays ``gap`` mm away from what bounds it at either end, and where it reaches into
         a face frame it keeps to the opening that its parts show in.
         """
-        boxes = [self._setting.bench.parts[ref].bounds() for ref in refs]
+        boxes = [self._setting.bench.bounds(ref) for ref in refs]
         low, high = boxes[0].low[2], boxes[-1].high[2]
         y = boxes[0].low[1]
         whole = boxes[0].spanning(2, low, high)
-        parts = self._setting.bench.parts.values()
-        uprights = [part.bounds() for part in parts if part.role in UPRIGHTS]
+        uprights = [part.bounds() for part in self._setting.bench.parts_of(*UPRIGHTS)]
         if hidden_by_frame(whole, [bounds for _, bounds in self._frame], uprights):
             return
         frame, left, right = self._setting.rod.frame, *span
@@ -107,7 +101,7 @@ class _Strips:
         self, refs: tuple[str, ...], left: float, right: float, low: float, high: float
     ) -> None:
         """A strip on the front of an upright, between two z."""
-        y = self._setting.bench.parts[refs[0]].bounds().low[1]
+        y = self._setting.bench.bounds(refs[0]).low[1]
         frame = self._setting.rod.frame
         if frame is not None and y < self._lines.thickness:
             low, high = max(low, frame.inner_bottom), min(high, frame.inner_top)
@@ -140,7 +134,7 @@ class _Strips:
         )
         bench.add(strip)
         for ref in refs:
-            if meet(bench, JointKind.EDGE_GLUED, ref, strip.ref):
+            if bench.meet(JointKind.EDGE_GLUED, ref, strip.ref):
                 bench.mark_lipped(ref, "front")
         self._meet_frame(strip)
 

@@ -50,11 +50,11 @@ def set_out_face_frame(setting: Setting) -> None:
     behind += [upright.ref for upright, _ in notes.dividers]
     behind += [ref for edge in notes.edges for ref in edge.refs]
     let_in = max(rod.reach(joint, rod.thickness) for joint in (rod.corners, rod.inner))
-    loose = {joint.second for joint in bench.joints if joint.kind is JointKind.RESTING}
+    loose = bench.resting()
     loose |= {joint.second for joint in bench.joints if joint.first in loose}
     for ref in behind:
         for member in refs:
-            if not (mitred and _missed(bench.parts[ref].bounds(), bench.parts[member], lines)):
+            if not (mitred and _missed(bench.bounds(ref), bench.parts[member], lines)):
                 _fix(bench, None if ref in loose else wish, ref, member, let_in)
 
 
@@ -225,7 +225,7 @@ def _fix(bench: Bench, wish: FaceFrameSpec | None, panel: str, member: str, let_
     They don't where they overlap by no more than ``let_in`` mm, the depth to which the panel's
     edge may be housed out there.
     """
-    one, other = bench.parts[panel].bounds(), bench.parts[member].bounds()
+    one, other = bench.bounds(panel), bench.bounds(member)
     patch = one.contact(other)
     if patch is None:
         return

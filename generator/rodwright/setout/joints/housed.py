@@ -134,7 +134,7 @@ def _let_in(
     has ``covered`` the front of the first and too thin a sliver would be left there, it runs out.
     """
     bench, m = work.bench, work.meeting
-    boxes = [bench.parts[ref].bounds() for ref in (m.second, *layers)]
+    boxes = [bench.bounds(ref) for ref in (m.second, *layers)]
     left = min([sides[0], *(box.low[m.across] for box in boxes[1:])])
     right = max([sides[1], *(box.high[m.across] for box in boxes[1:])])
     low = max(m.low, boxes[0].low[m.run] + stopped)
@@ -163,7 +163,5 @@ def note(bench: Bench, kind: JointKind, first: str, second: str) -> None:
     Raises:
         ValueError: they don't.
     """
-    patch = bench.parts[first].bounds().contact(bench.parts[second].bounds())
-    if patch is None:
+    if not bench.meet(kind, first, second):
         raise ValueError(f"{first} and {second} were set out apart")
-    bench.join(kind, first, second, patch.centre)

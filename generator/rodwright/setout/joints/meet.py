@@ -128,7 +128,7 @@ def find_meeting(bench: Bench, first: str, second: str, clear: Box | None = None
     Raises:
         ValueError: they don't touch along a face, an edge or an end.
     """
-    one, other = bench.parts[first].bounds(), clear or bench.parts[second].bounds()
+    one, other = bench.bounds(first), clear or bench.bounds(second)
     patch = one.contact(other)
     if patch is None:
         raise ValueError(f"{first} and {second} were set out apart")

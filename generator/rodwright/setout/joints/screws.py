@@ -116,7 +116,7 @@ def hidden_behind(work: Work, name: str, places: tuple[float, ...]) -> bool:
     for ref in work.present:
         if ref in (m.first, m.second):
             continue
-        box = work.bench.parts[ref].bounds()
+        box = work.bench.bounds(ref)
         for at in heads:
             if box.contains_point(at):
                 work.refuse(

@@ -103,7 +103,7 @@ def _let_back_in(rod: Rod, lines: SlopeLines, board: Part, bench: Bench) -> None
     """Rebate or plough the board for a back that falls with it, as far as the back reaches."""
     back = rod.back
     assert back is not None
-    panels = [ref for ref, part in bench.parts.items() if part.role is Role.BACK]
+    panels = bench.refs_of(Role.BACK)
     if not lines.sideways or not panels:
         return
     at, (x, y, z) = lines.inner
@@ -147,7 +147,7 @@ def _join_board(rod: Rod, board: Part, bench: Bench) -> None:
     """Screw the board to what it lies on; frame and back meet it as they meet the level top."""
     let_in = any(isinstance(each, Rebate) for each in bench.workings_of(board.ref))
     grooved = any(isinstance(each, Groove) for each in bench.workings_of(board.ref))
-    loose = {each.second for each in bench.joints if each.kind is JointKind.RESTING}
+    loose = bench.resting()
     for ref, at, extent in _touching(bench, board):
         role = bench.parts[ref].role
         if role in _SCREWED and ref not in loose:
@@ -232,7 +232,7 @@ def _rail(setting: Setting, lines: SlopeLines) -> None:
     ]  # fmt: skip
     rail = _lay(bench, raw, (), ends)
     met = []
-    loose = {each.second for each in bench.joints if each.kind is JointKind.RESTING}
+    loose = bench.resting()
     for ref, at, extent in _touching(bench, rail):
         role = bench.parts[ref].role
         if role in FACE_FRAME:
@@ -251,7 +251,7 @@ def _rail(setting: Setting, lines: SlopeLines) -> None:
             )
             bench.join(kind, rail.ref, ref, at, *fixings)
         elif role in (*_SCREWED, Role.BACK) or (
-            role is Role.LIPPING and bench.parts[ref].bounds().low[1] < -TOUCH
+            role is Role.LIPPING and bench.bounds(ref).low[1] < -TOUCH
         ):
             bench.join(JointKind.BUTT, rail.ref, ref, at)
         if role in FACE_FRAME:

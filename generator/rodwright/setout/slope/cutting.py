@@ -211,7 +211,7 @@ class _Cutter:
         for joint in self.bench.joints:
             if joint.kind is not JointKind.RESTING or {joint.first, joint.second} & gone:
                 continue
-            shelf, old = self.bench.parts[joint.second].bounds(), before[joint.second][0].bounds()
+            shelf, old = self.bench.bounds(joint.second), before[joint.second][0].bounds()
             whole = _pins(joint, *before[joint.first], old)
             upright = self.bench.parts[joint.first]
             now = _pins(joint, upright, self.bench.workings_of(joint.first), shelf)
