@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Sequence
 from pathlib import Path
 
 import pytest
@@ -10,6 +11,8 @@ from kit.openings import FULLY_READ
 from kit.planes import outline
 from kit.specs import spec_from
 from rodwright.jobs.survey import survey, write_survey
+from rodwright.opening.adjustment import Plane, solve_plane
+from rodwright.opening.readings import Reading
 from rodwright.problems import ProblemsError
 from rodwright.wishes.reading.files import parse_spec
 
@@ -95,6 +98,20 @@ def test_a_wrong_reading_is_shown_with_its_place(tmp_path: Path) -> None:
     assert "about 2366" in problem.message
     assert sheet.fit is None
     assert [path.name for path in write_survey(sheet, tmp_path)] == ["survey.json"]
+
+
+@pytest.mark.parametrize("wish", [{}, {"back": {"stock": "nowhere"}}], ids=["sound", "refused"])
+def test_no_plane_is_solved_twice(monkeypatch: pytest.MonkeyPatch, wish: dict[str, object]) -> None:
+    solved: list[tuple[str, Sequence[Reading]]] = []
+
+    def solve(name: str, readings: Sequence[Reading]) -> Plane:
+        solved.append((name, tuple(readings)))
+        return solve_plane(name, readings)
+
+    monkeypatch.setattr("rodwright.opening.survey.solve_plane", solve)
+    survey(spec_from(FULLY_READ, **wish))
+    assert solved
+    assert [each for each in solved if solved.count(each) > 1] == []
 
 
 def test_nothing_to_survey() -> None:

@@ -66,16 +66,16 @@ def _survey(spec: UnitSpec) -> SurveySheet:
     if found is None:
         raise problems.error()
     planes, doubts, _ = found
-    measured = measure(spec.opening, problems)
+    measured = measure(spec.opening, problems, found)
     if not doubts:
         problems.raise_if_any()
     if measured is None:
         told = problems.error().problems
         return SurveySheet(spec.title, spec.unit, planes, doubts, told, None)
     try:
-        unit = set_out_unit(spec)
+        unit = set_out_unit(spec, measured)
     except ProblemsError as error:
-        found_box = _plain_box(spec)
+        found_box = _plain_box(spec, measured)
         if found_box is None:
             raise
         fit = replace(_fit_sheet(*found_box, measured), closings=())
@@ -89,7 +89,7 @@ _NOT_SHOWN = (
 )
 
 
-def _plain_box(spec: UnitSpec) -> tuple[UnitSpec, Unit] | None:
+def _plain_box(spec: UnitSpec, measured: Survey) -> tuple[UnitSpec, Unit] | None:
     """A carcass of the unit's overall size with nothing in or on it, on its base if that will do:
     the survey comes first on a job, when little else is settled.  None where there is no size."""
     depth = spec.size.depth
@@ -108,7 +108,7 @@ def _plain_box(spec: UnitSpec) -> tuple[UnitSpec, Unit] | None:
     for base in (spec.base, None):
         plain = bare.model_copy(update={"base": base})
         try:
-            return plain, set_out_unit(plain)
+            return plain, set_out_unit(plain, measured)
         except ProblemsError:
             continue
     return None

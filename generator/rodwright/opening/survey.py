@@ -66,10 +66,16 @@ class Survey:
     read: OpeningReadings
 
 
-def measure(spec: OpeningSpec, problems: Problems) -> Survey | None:
-    """The survey of an opening; None where the readings make none, which is noted."""
+Solved = tuple[tuple[Plane, ...], tuple[Doubt, ...], Limits]
+"""Each plane as its readings have it, good or bad, the readings that can't be right, and the
+tightest of the others."""
+
+
+def measure(spec: OpeningSpec, problems: Problems, solved: Solved | None = None) -> Survey | None:
+    """The survey of an opening, from its planes if they are solved already; None where the readings
+    make none, which is noted."""
     depths = _depths(spec, problems)
-    found = solved_planes(spec, problems)
+    found = solved if solved is not None else solved_planes(spec, problems)
     if found is None:
         return None
     planes, doubts, limits = found
@@ -150,13 +156,8 @@ def least_with(survey: Survey, more: Reading) -> tuple[float, float]:
     )
 
 
-def solved_planes(
-    spec: OpeningSpec, problems: Problems
-) -> tuple[tuple[Plane, ...], tuple[Doubt, ...], Limits] | None:
-    """Each plane as its readings have it, good or bad, and the readings that can't be right.
-
-    None where there is nothing to work with; that is noted in ``problems``.
-    """
+def solved_planes(spec: OpeningSpec, problems: Problems) -> Solved | None:
+    """The planes of an opening; None where there is nothing to work with, which is noted."""
     before = problems.mark()
     front = front_readings(spec, problems)
     rear = rear_readings(spec.back, problems) if spec.back is not None else None

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.opening.slips import small_sizes
+from rodwright.opening.survey import Survey
 from rodwright.problems import Problem, Problems, ProblemsError
 from rodwright.setout.around.base import levelling_of
 from rodwright.setout.bench import Bench
@@ -39,10 +40,11 @@ def set_out(spec: SpecFile | UnitSpec) -> Unit:
         return laid_unit(set_out_unit(spec.spec))
 
 
-def set_out_unit(spec: UnitSpec) -> Unit:
+def set_out_unit(spec: UnitSpec, survey: Survey | None = None) -> Unit:
     """Set a unit out: every part with its blank, workings and placement, and every joint.
 
-    Lengths in mm; the unit frame is that of :mod:`rodwright.unit`.
+    Lengths in mm; the unit frame is that of :mod:`rodwright.unit`.  ``survey`` is that of the
+    spec's opening, if it is made already.
 
     Raises:
         ProblemsError: the wishes don't make a unit; every problem found is in it, with the
@@ -50,7 +52,7 @@ def set_out_unit(spec: UnitSpec) -> Unit:
             read in another unit, that is said instead of all that follows from it.
     """
     try:
-        return _set_out(spec)
+        return _set_out(spec, survey)
     except ProblemsError as error:
         slips = small_sizes(spec)
         if slips is None:
@@ -69,13 +71,15 @@ def _problems_of(spec: UnitSpec) -> tuple[Problem, ...]:
     return ()
 
 
-def begin(spec: UnitSpec, problems: Problems) -> Setting:
+def begin(spec: UnitSpec, problems: Problems, survey: Survey | None = None) -> Setting:
     """What the passes begin with: the main lines, and an empty bench.
+
+    ``survey`` is that of the spec's opening, if it is made already.
 
     Raises:
         ProblemsError: the sizes or stocks that everything else hangs on can't be settled.
     """
-    rod, slope = draw_rod(spec, problems), None
+    rod, slope = draw_rod(spec, problems, survey), None
     if spec.slope is not None:
         from rodwright.setout.rod.slope_lines import slope_lines, under_slope
 
@@ -85,9 +89,9 @@ def begin(spec: UnitSpec, problems: Problems) -> Setting:
     return Setting(spec, rod, Bench(sizes=trade_sizes(spec.unit)), problems, slope=slope)
 
 
-def _set_out(spec: UnitSpec) -> Unit:
+def _set_out(spec: UnitSpec, survey: Survey | None = None) -> Unit:
     problems = Problems(spec.unit)
-    setting = begin(spec, problems)
+    setting = begin(spec, problems, survey)
     rod, bench = setting.rod, setting.bench
     run(setting)
     problems.raise_if_any()

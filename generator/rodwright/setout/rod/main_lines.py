@@ -9,7 +9,7 @@ from dataclasses import dataclass, replace
 from math import inf
 from typing import Literal
 
-from rodwright.opening.survey import measure, usable_opening, with_shape
+from rodwright.opening.survey import Survey, measure, usable_opening, with_shape
 from rodwright.problems import Problems
 from rodwright.setout.rod.front_and_back import (
     BackLines,
@@ -121,8 +121,8 @@ class Rod:
         return self.lipping.thickness
 
 
-def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
-    """The main lines of a unit.
+def draw_rod(spec: UnitSpec, problems: Problems, survey: Survey | None = None) -> Rod:
+    """The main lines of a unit; ``survey`` is that of its opening, if it is made already.
 
     What is wrong but hinders nothing else is only noted.
 
@@ -131,7 +131,8 @@ def draw_rod(spec: UnitSpec, problems: Problems) -> Rod:
     """
     named = stocks(spec.stock, problems)
     stock = find_stock(named, spec.carcass.stock, ("carcass", "stock"), problems)
-    survey = measure(spec.opening, problems) if spec.opening else None
+    if survey is None and spec.opening is not None:
+        survey = measure(spec.opening, problems)
     opening = usable_opening(survey, spec.fit, spec.unit) if survey else None
     frame_stock = back_stock = lipping_stock = None
     if spec.face_frame:
