@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from rodwright.lengths import at_least, at_most, format_length, parse_length
+from rodwright.lengths import at_least, at_most, format_difference, format_length, parse_length
 
 # NIST Special Publication 811, appendix B.8: 1 inch = 25.4 mm exactly, 1 foot = 304.8 mm exactly.
 INCH = Fraction(254, 10)
@@ -221,3 +221,11 @@ def test_what_is_said_to_be_enough_is_enough(mm, unit):
     assert said_down <= mm + 1e-6
     assert mm - 1e-6 <= said_up
     assert said_up - said_down <= {"mm": 0.1, "in": 25.4 / 64}[unit] + 1e-6
+
+
+@pytest.mark.parametrize(
+    ("mm", "unit", "text"),
+    [(1.5, "mm", "+1.5"), (-1.5, "mm", "-1.5"), (0.04, "mm", "0"), (-4.7625, "in", "-3/16")],
+)
+def test_a_difference_has_its_sign(mm, unit, text):
+    assert format_difference(mm, unit) == text

@@ -9,7 +9,7 @@ from rich.box import SIMPLE_HEAD
 from rich.markup import escape
 from rich.table import Table
 
-from rodwright.lengths import LengthUnit, format_length
+from rodwright.lengths import LengthUnit, format_difference, format_length
 from rodwright.opening.adjustment import Plane
 from rodwright.opening.closings import closing_text
 from rodwright.opening.frames import FittedFrame
@@ -44,15 +44,6 @@ def written(files: Sequence[Path]) -> None:
     PlainConsole(soft_wrap=True).print(escape(f"{names} in {files[0].parent}"))
 
 
-def _length(value: float, unit: LengthUnit) -> str:
-    return format_length(value, unit)
-
-
-def _signed(value: float, unit: LengthUnit) -> str:
-    text = _length(value, unit)
-    return text if text.startswith("-") or text == "0" else f"+{text}"
-
-
 def _readings(console: PlainConsole, plane: Plane, unit: LengthUnit) -> None:
     table = Table(
         box=SIMPLE_HEAD, pad_edge=False, title=f"{plane.name} plane", title_justify="left"
@@ -64,8 +55,8 @@ def _readings(console: PlainConsole, plane: Plane, unit: LengthUnit) -> None:
         table.add_row(
             name or escape(reading.name),
             _said(reading, unit),
-            _signed(residual, unit),
-            _length(reading.error, unit),
+            format_difference(residual, unit),
+            format_length(reading.error, unit),
         )
     console.print(table)
     if plane.looseness > 1.0:
@@ -76,29 +67,29 @@ def _readings(console: PlainConsole, plane: Plane, unit: LengthUnit) -> None:
     bent = max((-off for off in plane.residuals_of_bows), default=0.0)
     if bent > BOW_ERROR:
         console.print(
-            f"  The edges bow in by up to {_length(bent, unit)} {unit} together, and are taken as "
-            "lines through these readings."
+            f"  The edges bow in by up to {format_length(bent, unit)} {unit} together, and are "
+            "taken as lines through these readings."
         )
     corners = zip(_CORNERS, plane.corners, plane.corner_errors, strict=True)
     for name, (x, z), (across, up) in corners:
         console.print(
-            f"  {name:13} {_length(x, unit):>10} {_length(z, unit):>10} {unit}  "
-            f"right to {_length(across, unit)} across, {_length(up, unit)} up"
+            f"  {name:13} {format_length(x, unit):>10} {format_length(z, unit):>10} {unit}  "
+            f"right to {format_length(across, unit)} across, {format_length(up, unit)} up"
         )
 
 
 def _said(reading: Reading, unit: LengthUnit) -> str:
     if reading.kind == "distance":
-        return _length(reading.value, unit)
+        return format_length(reading.value, unit)
     to = "right" if reading.kind == "plumb" else "up to the right"
     back = "left" if reading.kind == "plumb" else "down to the right"
-    out = f"{_length(abs(reading.value), unit)} {to if reading.value >= 0 else back}"
-    return f"{out if reading.value else '0'} over {_length(reading.over, unit)}"
+    out = f"{format_length(abs(reading.value), unit)} {to if reading.value >= 0 else back}"
+    return f"{out if reading.value else '0'} over {format_length(reading.over, unit)}"
 
 
 def _fit(console: PlainConsole, fit: FitSheet, unit: LengthUnit) -> None:
     def say(value: float) -> str:
-        text = _length(abs(value), unit)
+        text = format_length(abs(value), unit)
         return f"-{text}" if value < 0 and text != "0" else text
 
     rectangle, least, spare = fit.survey.rectangle, fit.survey.least, fit.spare
@@ -160,8 +151,8 @@ def _frame(console: PlainConsole, frame: FittedFrame, unit: LengthUnit) -> None:
     for member in frame.members:
         table.add_row(
             member.name,
-            _length(member.long_points, unit),
-            _length(member.short_points, unit),
+            format_length(member.long_points, unit),
+            format_length(member.short_points, unit),
             f"{member.start_cut:z.1f}° and {member.end_cut:z.1f}°",
         )
     console.print(table)

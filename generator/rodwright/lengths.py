@@ -120,6 +120,12 @@ def format_length(mm: float, unit: LengthUnit) -> str:
     return f"{sign}{whole} {rest}" if whole else f"{sign}{rest}"
 
 
+def format_difference(mm: float, unit: LengthUnit) -> str:
+    """A difference in mm as text in ``unit``, with its sign (``+1.5``, ``-3/16``, ``0``)."""
+    text = format_length(mm, unit)
+    return text if text.startswith("-") or text == "0" else f"+{text}"
+
+
 def sold_in_mm(mm: float) -> bool:
     """Whether a size is one of metric ware: whole tenths of a mm, and no 64th of an inch."""
     metric, inches = (_off(mm, _STEPS[unit]) for unit in _UNITS)

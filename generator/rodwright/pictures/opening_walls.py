@@ -1,0 +1,49 @@
+"""Floor, walls and top of an opening on paper."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+
+from rodwright.pictures.ink import Fill, Mark, Point, Stroke
+from rodwright.pictures.paper import HEAVY
+from rodwright.unit import OpeningPlane
+
+_WALL = "#e4e0d8"
+_BAND = 5.0
+"""How thick walls are drawn, mm of the paper."""
+_SIDES = ("bottom", "right", "top", "left")
+"""The sides in the order that goes round against the clock."""
+
+
+def edges_on(plane: OpeningPlane, to_paper: Callable[[str, Point], Point]) -> list[list[Point]]:
+    """The lines of floor, right wall, top and left wall on paper, each from where the one before
+    it ends; ``to_paper`` is told the side."""
+    found = []
+    for side in _SIDES:
+        upright = side in ("left", "right")
+        line = [
+            (point.across, point.along) if upright else (point.along, point.across)
+            for point in plane.line(side)
+        ]
+        if side in ("top", "left"):
+            line.reverse()
+        found.append([to_paper(side, point) for point in line])
+    return found
+
+
+def wall_marks(edges: Sequence[Sequence[Point]]) -> Iterator[Mark]:
+    """Floor, walls and top as bands round their lines on paper (in the order of `edges_on`)."""
+    outwards = ((0.0, _BAND), (_BAND, 0.0), (0.0, -_BAND), (-_BAND, 0.0))
+    outer: list[Point] = []
+    for number, (line, (x, y)) in enumerate(zip(edges, outwards, strict=True)):
+        before = outwards[number - 1]
+        outer.append((line[0][0] + x + before[0], line[0][1] + y + before[1]))
+        outer += [(u + x, w + y) for u, w in line[1:-1]]
+    inner = tuple(point for line in edges for point in line[:-1])
+    yield Fill((tuple(outer), inner), _WALL, 0.999)
+    yield Stroke(((*inner, inner[0]),), HEAVY)
+
+
+def between(start: Point, end: Point, share: float) -> Point:
+    """The point at a share of the way from one to another."""
+    return start[0] + share * (end[0] - start[0]), start[1] + share * (end[1] - start[1])
