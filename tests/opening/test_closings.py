@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 
 from kit.planes import BELLIED, STRAIGHT
-from rodwright.opening.closings import CAULK_LIMIT, closing_text, closings, strip_text
+from rodwright.opening.closings import closing_text, closings, strip_text
+from rodwright.trade.gaps import CAULK_LIMIT
 from rodwright.unit import OpeningPlane, OpeningShape
 
 SIZE = (1193.0, 1993.0)

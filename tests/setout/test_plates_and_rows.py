@@ -13,7 +13,8 @@ from hypothesis import strategies as st
 from kit.specs import of_role, unit_from
 from rodwright.checks import check_solids
 from rodwright.problems import ProblemsError
-from rodwright.setout.carcass.shelf_rows import PIN_USE, PLATE_CLEAR, PLATE_USE
+from rodwright.setout.carcass.shelf_rows import PIN_USE, PLATE_USE
+from rodwright.trade.hinges import PLATE_CLEAR
 from rodwright.unit import Hole, Part, Role, Unit
 
 Point = tuple[float, float]

@@ -12,13 +12,9 @@ from rodwright.checks.meetings import Cut, runs_into, wood_between
 from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH
+from rodwright.trade.wood_left import LEAST_BORING, LEAST_FLOOR, LEAST_RIM
 from rodwright.unit import Bore, Hole, Mortise, Notch, Part, PocketHole, Surface, Unit
 
-LEAST_FLOOR = 1.5
-"""Wood left under a blind hole or a pocket, or between two from opposite surfaces, mm."""
-LEAST_BORING, LEAST_RIM = 20.0, 2.0
-"""From this diameter on a hole holds a cup or the like, which needs only so much wood beside its
-rim, mm."""
 _GEOMETRY = "geometry of the part"
 
 

@@ -11,13 +11,12 @@ from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH
 from rodwright.lengths import at_least
 from rodwright.opening.cautions import OLD_MATERIALS, STRUCTURE
-from rodwright.opening.closings import CAULK_LIMIT, Closing, closings, strip_text
+from rodwright.opening.closings import Closing, closings, strip_text
 from rodwright.opening.slips import SMALL_OPENING, other_unit
+from rodwright.trade.gaps import CAULK_LIMIT, USUAL_GAP
 from rodwright.unit import OpeningShape, Role, Unit
 from rodwright.unit.facts import carcass_size, frame_reach, size_going_in
 
-USUAL_GAP = (6.0, 8.0)
-"""How much smaller than its opening a unit is made, in all, mm (common practice, no source)."""
 _SURVEY = "the readings with their assumed errors"
 
 

@@ -8,7 +8,8 @@ from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in
 from rodwright.opening.floor import floor_fall
-from rodwright.opening.gaps import BATTEN_LIMIT, NEGLIGIBLE, Gap
+from rodwright.opening.gaps import Gap
+from rodwright.trade.gaps import BATTEN_LIMIT, NEGLIGIBLE
 from rodwright.unit import Unit
 from rodwright.unit.facts import carcass_size, plinth_boards
 

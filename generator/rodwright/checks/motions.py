@@ -17,14 +17,13 @@ from rodwright.checks.wording import length_in, named, opening
 from rodwright.geometry import Box
 from rodwright.geometry.nearby import Nearby
 from rodwright.opening.gaps import bent_at, edge_at
+from rodwright.trade.gaps import ABOVE_FLOOR
 from rodwright.unit import Motion, Slide, Swing, Unit
 
 NEEDED = 90.0
 """A door that stops short of this, in degrees, is of little use (common practice, no source)."""
 TOUCHING = 0.05
 """Sweeps that come this near (mm) only touch: far below any workshop's reach."""
-ABOVE_FLOOR = 5.0
-"""Left under a door or drawer, mm, for a floor that rises (common practice, no source)."""
 _FAR = 5000.0
 _SOURCE = "geometry of the set-out"
 

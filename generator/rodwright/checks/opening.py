@@ -7,8 +7,9 @@ from collections.abc import Iterator
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in
-from rodwright.opening.gaps import BATTEN_LIMIT, bent_at, gap_along, side_length
+from rodwright.opening.gaps import bent_at, gap_along, side_length
 from rodwright.opening.readings import EDGES, FLOOR_ASSUMED, PLUMB_ASSUMED, TOP_ASSUMED
+from rodwright.trade.gaps import BATTEN_LIMIT
 from rodwright.unit import OpeningReadings, OpeningShape, Unit
 from rodwright.unit.facts import carcass_size
 

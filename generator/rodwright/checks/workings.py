@@ -11,6 +11,7 @@ from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.rules import Rule
 from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH, Box, Vector
+from rodwright.trade.wood_left import LEAST_TONGUE
 from rodwright.unit import (
     Bevel,
     Channel,
@@ -28,8 +29,6 @@ from rodwright.unit import (
 STEEPEST = 45.0
 """How far most saws tilt away from square, degrees; many go 1 or 2 further (common practice, no
 source)."""
-LEAST_TONGUE = 3.0
-"""Wood left between two channels, or beside a channel at an edge, mm."""
 _DEGREES = 0.05
 _GEOMETRY = "geometry of the part"
 

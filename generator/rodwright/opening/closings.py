@@ -9,12 +9,9 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from rodwright.geometry import TOUCH
-from rodwright.opening.gaps import NEGLIGIBLE, Gap, bent_at, gap_along, side_length
+from rodwright.opening.gaps import Gap, bent_at, gap_along, side_length
+from rodwright.trade.gaps import CAULK_LIMIT, NEGLIGIBLE
 from rodwright.unit import OpeningShape
-
-CAULK_LIMIT = 6.0
-"""The widest gap that a bead of caulk bridges without sinking (common practice, no source:
-about 5-6 mm); beyond it, a cover strip or a scribe."""
 
 
 @dataclass(frozen=True, slots=True)

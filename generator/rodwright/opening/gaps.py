@@ -11,15 +11,11 @@ from itertools import pairwise
 from math import ceil
 from typing import Literal
 
+from rodwright.trade.gaps import BATTEN_LIMIT, NEGLIGIBLE
 from rodwright.unit import EdgeLine, LinePoint, OpeningPlane, OpeningShape
 
-BATTEN_LIMIT = 20.0
-"""The most that is packed on packers (mm): beyond it a batten is fixed first (common practice,
-no source)."""
 _FROM_END = 100.0
 """From a corner to the first fixing point (common practice, no source)."""
-NEGLIGIBLE = 0.5
-"""Less than this (mm) is left unpacked."""
 _BENT = 1.0
 _NEAR = 0.05
 """Places nearer each other than this share of a side are one."""

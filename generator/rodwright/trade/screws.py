@@ -68,8 +68,6 @@ HOLD = 7.0
 """How far a screw goes into the second part, in diameters."""
 SIDE = 2.0
 """Least distance from a screw's middle to the face of the edge it goes into, in diameters."""
-RIM = 3.0
-"""Wood left between a screw's hole and the edge of a back in a rebate."""
 FROM_END = 50.0
 """From the end of a meeting to its first screw."""
 SPACING = 300.0

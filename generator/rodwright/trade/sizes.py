@@ -1,7 +1,8 @@
 """The sizes in which screws, dowels and drills are sold, and the round figures makers work to.
 
 A maker in inches buys screws by their gauge and drills by the 64th; what is drilled has the size
-that the list says, so the set-out picks both from here.  All lengths in mm.
+that the list says, so the set-out picks both from here.  All lengths in mm.  Common practice, no
+source, unless said.
 """
 
 from __future__ import annotations
@@ -13,7 +14,7 @@ from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit, format_length, from_inches
 from rodwright.trade.screws import DIAMETERS, GAUGES, LENGTHS, PILOTS, Grip, gauge_diameter
 
-_INCH = 25.4
+_INCH = from_inches("1")
 
 
 def _inches(*sizes: str) -> tuple[float, ...]:
@@ -22,7 +23,7 @@ def _inches(*sizes: str) -> tuple[float, ...]:
 
 @dataclass(frozen=True, slots=True)
 class TradeSizes:
-    """What is sold to makers in one unit.  Common practice, no source, unless said.
+    """What is sold to makers in one unit.
 
     ``screw_lengths`` and ``screw_diameters`` are those of wood screws, from the least up;
     ``of_edge`` is the thickest of an edge that a screw into it may be.  ``screw`` is the one for
@@ -146,6 +147,7 @@ METRIC = TradeSizes(
     step=1.0,
     drill=0.5,
 )
+"""What is sold to makers in mm."""
 INCH = TradeSizes(
     unit="in",
     screw_diameters=DIAMETERS["in"],
@@ -166,6 +168,7 @@ INCH = TradeSizes(
     step=_INCH / 16,
     drill=_INCH / 64,
 )  # fmt: skip
+"""What is sold to makers in inches."""
 
 
 def trade_sizes(unit: LengthUnit) -> TradeSizes:

@@ -19,8 +19,9 @@ from rodwright.checks.findings import Severity
 from rodwright.checks.rules import Rule
 from rodwright.checks.wording import named, opening
 from rodwright.problems import ProblemsError
-from rodwright.setout.carcass.spaces import AIR, behind
+from rodwright.setout.carcass.spaces import behind
 from rodwright.setout.doors.hinges import hinge_count
+from rodwright.trade.gaps import AIR
 from rodwright.trade.sizes import METRIC
 from rodwright.unit import Fixing, Groove, Hole, JointKind, Mortise, Part, Rebate, Role, Swing, Unit
 from rodwright.wishes.doors import DoorsSpec

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from rodwright.checks.bores import LEAST_BORING, LEAST_FLOOR, LEAST_RIM
 from rodwright.checks.fixings import ROUNDING
 from rodwright.checks.meanings.meaning import GEOMETRY, PRACTICE, Meaning
 from rodwright.checks.rules import Rule
-from rodwright.checks.workings import LEAST_TONGUE, STEEPEST
+from rodwright.checks.workings import STEEPEST
+from rodwright.trade.wood_left import LEAST_BORING, LEAST_FLOOR, LEAST_RIM, LEAST_TONGUE
 
 _STOCK = "The sizes of the stock that the spec gives."
 

@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from rodwright.checks.fit import USUAL_GAP
 from rodwright.checks.meanings.meaning import PRACTICE, Meaning
 from rodwright.checks.opening import HEIGHTS, WIDTHS
 from rodwright.checks.rules import Rule
-from rodwright.opening.closings import CAULK_LIMIT
-from rodwright.opening.gaps import BATTEN_LIMIT
 from rodwright.opening.readings import FLOOR_ASSUMED, PLUMB_ASSUMED, TOP_ASSUMED
 from rodwright.opening.slips import SMALL_OPENING
+from rodwright.trade.gaps import BATTEN_LIMIT, CAULK_LIMIT, USUAL_GAP
 
 _SURVEY = (
     "The readings with their errors, adjusted by least squares; what was not read is assumed: "

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from rodwright.checks.meanings.meaning import GEOMETRY, PRACTICE, Meaning
-from rodwright.checks.motions import ABOVE_FLOOR, NEEDED
+from rodwright.checks.motions import NEEDED
 from rodwright.checks.rules import Rule
+from rodwright.trade.gaps import ABOVE_FLOOR
 from rodwright.trade.movement import TABLE
 
 _STOPS = (

@@ -10,13 +10,21 @@ from rodwright.setout.bench import Bench
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.setting import Setting
 from rodwright.setout.slope.clipping import cut_back
-from rodwright.unit import CUT_OUT, Bore, Hole, Joint, Part, Role, Surface, Working
+from rodwright.trade.wood_left import BETWEEN
+from rodwright.unit import (
+    CUT_OUT,
+    Bore,
+    Hole,
+    Joint,
+    Part,
+    Role,
+    Surface,
+    Working,
+)
 from rodwright.wishes.cutouts import CutoutSpec, PipeCutout, SkirtingCutout, SocketCutout
 
 _FAR = 1e5
 """mm: past every unit."""
-HOLE_RIM = 3.0
-"""Wood between a cut-out and a screw's hole, mm (common practice, no source)."""
 LEAST_LEFT = 20.0
 """A strip of wood narrower than this (mm) beside a cut-out is too weak (common practice, no
 source)."""
@@ -186,7 +194,7 @@ def _drop_taken(part: Part, local: Box, bench: Bench) -> None:
     size = part.blank.size
 
     def stays(working: Working) -> bool:
-        return not isinstance(working, Hole) or local.penetration(working.bounds(size)) < -HOLE_RIM
+        return not isinstance(working, Hole) or local.penetration(working.bounds(size)) < -BETWEEN
 
     kept = [working for working in bench.workings_of(part.ref) if stays(working)]
     bench.recut(bench.parts[part.ref], kept)

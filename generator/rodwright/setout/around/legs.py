@@ -7,10 +7,10 @@ from rodwright.geometry.spacing import spread_between
 from rodwright.setout.bench import DOWN, FORWARD, X, Y, Z
 from rodwright.setout.boards import carry, lay_board, screw_on
 from rodwright.setout.joints import make_joint
-from rodwright.setout.joints.dowels import ALLOWANCE
-from rodwright.setout.joints.layout import WOOD_BETWEEN
 from rodwright.setout.setting import Setting
+from rodwright.trade.gaps import GLUE_ROOM
 from rodwright.trade.sizes import TradeSizes
+from rodwright.trade.wood_left import BETWEEN
 from rodwright.unit import Role, Stock
 from rodwright.wishes.base import LegsSpec
 from rodwright.wishes.joints import JointSpec
@@ -67,7 +67,7 @@ def _dowels(section: float, rail: float, sizes: TradeSizes) -> JointSpec | None:
     Lengths in mm; None where none are.
     """
     for diameter in sorted(sizes.dowels, reverse=True)[1:]:
-        reach = section / 2 - diameter / 2 - WOOD_BETWEEN - sizes.usual(ALLOWANCE)
+        reach = section / 2 - diameter / 2 - BETWEEN - sizes.usual(GLUE_ROOM)
         if rail / 3 <= diameter <= rail / 2 and reach >= diameter:
             return JointSpec.model_validate(
                 {

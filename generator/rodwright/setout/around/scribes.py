@@ -11,15 +11,13 @@ from rodwright.setout.bench import DOWN, FORWARD, X, Z
 from rodwright.setout.boards import lay_board, screw_on
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.setting import Setting
+from rodwright.trade.gaps import LEAST_SCRIBE
 from rodwright.trade.screws import SCREWABLE
 from rodwright.unit import FACE_FRAME, Bevel, JointKind, Role, Stock, Surface
 from rodwright.wishes.scribes import ScribesSpec
 
 Edge = Literal["left", "right", "top"]
 GROUP = "Scribes"
-LEAST_GAP = 3.0
-"""A gap narrower than this (mm) takes no strip: none so thin can be ripped (common practice, no
-source)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +55,7 @@ def set_out_scribes(setting: Setting) -> None:
     gaps = {edge: _gap(wish, rod, edge) for edge in wish.edges}
     for number, edge in enumerate(wish.edges):
         gap = gaps[edge]
-        if gap.narrowest < LEAST_GAP:
+        if gap.narrowest < LEAST_SCRIBE:
             place = "over the unit" if edge == "top" else f"at its {edge}"
             say = setting.say
             setting.at("edges", number).refuse(

@@ -14,10 +14,12 @@ from rodwright.geometry.halfspaces import Plane, beyond
 from rodwright.lengths import LengthUnit
 from rodwright.problems import KeyPath
 from rodwright.setout.bench import Bench
-from rodwright.setout.carcass.shelf_rows import PIN_USE, PLATE_CLEAR, PLATE_USE, WEB, hole_diameter
+from rodwright.setout.carcass.shelf_rows import PIN_USE, PLATE_USE, hole_diameter
 from rodwright.setout.inside import Upright
 from rodwright.setout.notes import ShelfRows
 from rodwright.setout.setting import Setting
+from rodwright.trade.hinges import PLATE_CLEAR
+from rodwright.trade.wood_left import BETWEEN
 from rodwright.unit import (
     Fixing,
     Hole,
@@ -62,17 +64,17 @@ class _Face:
             return -inf, None
         if any(_beside(plate, centre) < radius + PLATE_CLEAR - TOUCH for plate in self.plates):
             return -inf, None
-        deep, blocking = thickness - WEB, None
-        clear = radius + WEB - TOUCH
+        deep, blocking = thickness - BETWEEN, None
+        clear = radius + BETWEEN - TOUCH
         for each in self.taken:
             low, high = each.box.low, each.box.high
             if low[0] - clear < x < high[0] + clear and _beside(each, centre) < clear:
-                until = (thickness - high[2] if self.surface is Surface.FACE else low[2]) - WEB
+                until = (thickness - high[2] if self.surface is Surface.FACE else low[2]) - BETWEEN
                 if until < deep:
                     deep, blocking = until, each.working
         for plane in self.planes:
             near = max(beyond(plane, (x, y, z)) for z in (0.0, thickness))
-            if near > -radius - WEB:
+            if near > -radius - BETWEEN:
                 return -inf, None
         return deep, blocking
 
@@ -121,7 +123,7 @@ def _drilled_from_both_sides(
 
 def _side_by_side(one: ShelfRows, other: ShelfRows, unit: LengthUnit) -> bool:
     """Whether two rows reach past the same height."""
-    near = (hole_diameter(one.wish, unit) + hole_diameter(other.wish, unit)) / 2 + WEB
+    near = (hole_diameter(one.wish, unit) + hole_diameter(other.wish, unit)) / 2 + BETWEEN
     return one.heights[0] < other.heights[-1] + near and other.heights[0] < one.heights[-1] + near
 
 
@@ -133,17 +135,17 @@ def _drill(setting: Setting, each: ShelfRows, shared: frozenset[tuple[str, KeyPa
         deep = wish.depth if wish.depth is not None else sizes.usual(DEPTH)
         face = _face(bench, each, upright)
         thickness = face.part.blank.thickness
-        if thickness - WEB < needed:
+        if thickness - BETWEEN < needed:
             say = setting.say
             setting.at("depth").refuse(
                 f"holes {say(needed)} deep don't go into {upright.ref}, which is {say(thickness)} "
-                f"thick: {say(WEB)} of wood must be left",
+                f"thick: {say(BETWEEN)} of wood must be left",
                 "Use thicker stock, or make the holes shallower."
                 if wish.depth is not None
                 else "Use thicker stock.",
             )
             return
-        half = (thickness - WEB) / 2
+        half = (thickness - BETWEEN) / 2
         if wish.depth is None and (upright.ref, each.where) in shared and half >= LEAST_DEPTH:
             deep = min(deep, half)
         laid: list[_Row] = []
@@ -197,7 +199,7 @@ def _lay(
     """One row on a face, moved inwards until every shelf has its hole; None where none does."""
     middle = (each.front + each.rear) / 2
     radius = hole_diameter(each.wish, setting.unit) / 2
-    while (middle - y) * inward > radius + WEB / 2 - TOUCH:
+    while (middle - y) * inward > radius + BETWEEN / 2 - TOUCH:
         if all(face.room(_centre(face, y, z), radius)[0] >= needed - TOUCH for z in each.bearing):
             return _row(setting, each, face, y, needed)
         y += inward * SHIFT

@@ -13,6 +13,7 @@ from rodwright.lengths import LengthUnit, from_inches
 from rodwright.setout.inside import Space
 from rodwright.setout.notes import ShelfRows
 from rodwright.setout.setting import Setting
+from rodwright.trade.wood_left import BETWEEN
 from rodwright.wishes.models import ShelvesSpec
 from rodwright.wishes.shelf_holes import ShelfHolesSpec
 
@@ -25,14 +26,8 @@ SLEEVE: dict[LengthUnit, float] = {"mm": 2.0, "in": from_inches("1/32")}
 ENDS = 2
 """Pitches kept free at either end of a row that nothing more was said of (common practice, no
 source)."""
-WEB = 3.0
-"""Wood left between a hole and any other working, or the far face, mm (common practice, no
-source)."""
 MOST_HOLES = 300
 """Holes of one row; at the usual pitch that is a shelf unit of nearly 10 m."""
-PLATE_CLEAR = 8.0
-"""Wood left between a hole and one for a hinge's plate that it doesn't fall together with, mm
-(common practice, no source)."""
 PLATE_USE, PIN_USE = "hinge plate", "adjustable shelves"
 """What the holes of a hinge's plate, and those of a row, are for."""
 _MERGED = 20.0
@@ -48,7 +43,7 @@ def hole_diameter(wish: ShelfHolesSpec, unit: LengthUnit) -> float:
 def end_margin(wish: ShelfHolesSpec, unit: LengthUnit) -> float:
     """The least distance from a hole's centre to the end of its space."""
     wide = hole_diameter(wish, unit)
-    return max(wide, wide / 2 + WEB)
+    return max(wide, wide / 2 + BETWEEN)
 
 
 def best_datum(heights: Sequence[float], pitch: float) -> float:
@@ -139,9 +134,9 @@ def _across(
     last = rear - setback
     if holes.setback is None and plates is not None and abs(plates - first) < _MERGED:
         wide = hole_diameter(holes, setting.unit)
-        if shelf + wide <= plates <= last - wide - WEB:
+        if shelf + wide <= plates <= last - wide - BETWEEN:
             first = plates
-    if last - first < hole_diameter(holes, setting.unit) + WEB - TOUCH:
+    if last - first < hole_diameter(holes, setting.unit) + BETWEEN - TOUCH:
         setting.at("setback").refuse(
             f"rows set back by {say(setback)} at front and rear run into each other under shelves "
             f"{say(rear - shelf)} deep",
@@ -155,11 +150,11 @@ def _fits(setting: Setting, holes: ShelfHolesSpec, clear: float) -> bool:
     """Whether a row's own figures agree with each other and with the height of the space."""
     say, before = setting.say, setting.problems.mark()
     wide = hole_diameter(holes, setting.unit)
-    if holes.pitch < wide + WEB:
+    if holes.pitch < wide + BETWEEN:
         setting.at("pitch").refuse(
             f"holes of {say(wide)} that are {say(holes.pitch)} apart leave too little wood between "
             "them",
-            f"Make the pitch at least {setting.at_least(wide + WEB)}.",
+            f"Make the pitch at least {setting.at_least(wide + BETWEEN)}.",
         )
     for key, end in (("from", holes.start), ("to", holes.stop)):
         if end is not None and not wide / 2 <= end <= clear - wide / 2:

@@ -7,11 +7,9 @@ from itertools import pairwise
 
 from rodwright.setout.inside import Carcass, Edge, Front, Level, Member, Space, Upright
 from rodwright.setout.rod.main_lines import Rod
+from rodwright.trade.gaps import AIR
 from rodwright.trade.sizes import TradeSizes
 from rodwright.wishes.doors import DoorsSpec
-
-AIR = 2.0
-"""Left between an inset door and what stands behind it, mm (common practice, no source)."""
 
 
 def behind(wish: DoorsSpec, front_plane: float, thickness: float, sizes: TradeSizes) -> float:

@@ -5,14 +5,11 @@ from __future__ import annotations
 from rodwright.geometry import TOUCH, Box
 from rodwright.setout import looks
 from rodwright.setout.bench import LEFT, X
-from rodwright.setout.doors.hinge_places import LEAST_WALL, Hinge, Made
+from rodwright.setout.doors.hinge_places import Hinge, Made
 from rodwright.setout.fixings import screws
+from rodwright.trade.hinges import BUTT_SCREW, SCREWS_PER_BUTT
+from rodwright.trade.wood_left import LEAST_RIM
 from rodwright.unit import CARRIES_HINGES, Fixing
-
-_SCREW = 16.0
-"""Length of their screws, mm (common practice, no source)."""
-SCREWS_PER_BUTT = 6
-"""Three a leaf (common practice, no source)."""
 
 
 def butts(hinge: Hinge, count: int) -> Made | None:
@@ -29,10 +26,10 @@ def butts(hinge: Hinge, count: int) -> Made | None:
         )
         return None
     thickness = outline.rear - outline.front
-    if wish.leaf > thickness - LEAST_WALL + TOUCH:
+    if wish.leaf > thickness - LEAST_RIM + TOUCH:
         hinge.setting.at("leaf").refuse(
             f"leaves that reach {say(wish.leaf)} onto the edge leave less than "
-            f"{say(LEAST_WALL)} of a door {say(thickness)} thick",
+            f"{say(LEAST_RIM)} of a door {say(thickness)} thick",
             "Take narrower leaves, or a thicker door.",
         )
         return None
@@ -57,7 +54,7 @@ def butts(hinge: Hinge, count: int) -> Made | None:
         screws(
             sizes,
             SCREWS_PER_BUTT * count,
-            sizes.longest_screw(_SCREW),
+            sizes.longest_screw(BUTT_SCREW),
             sizes.pilot_hole(sizes.small_screw, held),
             kind="countersunk screw",
             diameter=sizes.small_screw,

@@ -7,15 +7,9 @@ from rodwright.setout import looks
 from rodwright.setout.bench import FORWARD, LEFT, X
 from rodwright.setout.carcass.shelf_rows import PLATE_USE
 from rodwright.setout.doors.hinge_packers import holds_plates, lay_hinge_packer
-from rodwright.setout.doors.hinge_places import (
-    LEAST_FLOOR,
-    LEAST_WALL,
-    PLATE_DEPTH,
-    PLATE_HOLE,
-    PLATE_PITCH,
-    Hinge,
-    Made,
-)
+from rodwright.setout.doors.hinge_places import Hinge, Made
+from rodwright.trade.hinges import PLATE_DEPTH, PLATE_HOLE, PLATE_PITCH
+from rodwright.trade.wood_left import LEAST_FLOOR, LEAST_RIM
 from rodwright.unit import Fixing
 
 
@@ -104,13 +98,13 @@ def _can_be_bored(hinge: Hinge) -> bool:
             f"{say(thickness)} thick",
             "Take shallower cups, butt hinges, or a thicker door.",
         )
-    if wish.edge < LEAST_WALL - TOUCH:
+    if wish.edge < LEAST_RIM - TOUCH:
         setting.at("edge").refuse(
             f"borings {say(wish.edge)} from the door's edge break out",
-            f"Leave at least {setting.at_least(LEAST_WALL)}.",
+            f"Leave at least {setting.at_least(LEAST_RIM)}.",
         )
     beside = hinge.hung.clear - wish.edge - wish.cup
-    if beside < LEAST_WALL - TOUCH:
+    if beside < LEAST_RIM - TOUCH:
         what = "the panel's groove" if hinge.wish.kind == "framed" else "the door's other edge"
         short = "meet" if beside <= 0 else f"come within {say(beside)} of"
         setting.at("cup").refuse(

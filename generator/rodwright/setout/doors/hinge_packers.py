@@ -8,11 +8,10 @@ from __future__ import annotations
 from rodwright.geometry import Box
 from rodwright.setout.bench import NOWHERE, Y, Z
 from rodwright.setout.boards import lay_board, screw_on
-from rodwright.setout.doors.hinge_places import HALF_PACKER, LEAST_FLOOR, PLATE_DEPTH, Hinge
+from rodwright.setout.doors.hinge_places import Hinge
+from rodwright.trade.hinges import BEHIND_FRAME, HALF_PACKER, PLATE_DEPTH
+from rodwright.trade.wood_left import LEAST_FLOOR
 from rodwright.unit import JointKind, Role
-
-_BEHIND_FRAME = 1.0
-"""Least gap between a packer and the frame, mm (common practice, no source)."""
 
 
 def holds_plates(hinge: Hinge) -> bool:
@@ -32,7 +31,7 @@ def lay_hinge_packer(hinge: Hinge, plate: float, z: float) -> str:
     thick = stile.blank.thickness
     half = bench.sizes.usual(HALF_PACKER)
     left, right = sorted((hinge.face, hinge.surround))
-    front = max(plate - thick / 2, _BEHIND_FRAME)
+    front = max(plate - thick / 2, BEHIND_FRAME)
     box = Box(
         (left, front, max(z - half, space.low)),
         (right, front + thick, min(z + half, space.high)),

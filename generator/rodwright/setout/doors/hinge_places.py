@@ -11,31 +11,31 @@ from rodwright.geometry.halfspaces import Plane
 from rodwright.geometry.nearby import Nearby
 from rodwright.lengths import LengthUnit
 from rodwright.setout.bench import Bench
-from rodwright.setout.carcass.shelf_rows import PLATE_CLEAR, hole_diameter
+from rodwright.setout.carcass.shelf_rows import hole_diameter
 from rodwright.setout.doors.panel import Outline
 from rodwright.setout.inside import Space, Upright
 from rodwright.setout.notes import ShelfRows
 from rodwright.setout.rod.slope_lines import height_at
 from rodwright.setout.setting import Setting
-from rodwright.unit import CARRIES_HINGES, LEVELS, Fixing, Slant
+from rodwright.trade.hinges import (
+    ENDS,
+    FLUSH,
+    HALF_HINGE,
+    HALF_PACKER,
+    HINGE_DEPTH,
+    PLATE_CLEAR,
+    PLATE_DEPTH,
+    PLATE_HOLE,
+    PLATE_PITCH,
+)
+from rodwright.trade.wood_left import LEAST_FLOOR, LEAST_RIM
+from rodwright.unit import (
+    CARRIES_HINGES,
+    LEVELS,
+    Fixing,
+    Slant,
+)
 from rodwright.wishes.doors import DoorsSpec
-
-ENDS = 100.0
-"""From a door's ends to its outer hinges, mm (common practice, no source)."""
-LEAST_FLOOR, LEAST_WALL = 1.5, 2.0
-"""Wood left under a cup and beside it, mm (common practice, no source)."""
-PLATE_PITCH, PLATE_HOLE, PLATE_DEPTH = 32.0, 5.0, 10.0
-"""Distance, diameter and depth of a plate's two holes, mm (common practice, no source)."""
-HALF_HINGE, HINGE_DEPTH = 32.0, 60.0
-"""What a concealed hinge takes up above and below its middle, and into the unit beside its
-upright, mm (from memory)."""
-
-HALF_PACKER = 56.0
-"""Half the height of a packer under a hinge's plate, mm: room for a screw at either end, clear of
-the plate and of the packer's ends (common practice, no source)."""
-FLUSH = 0.5
-"""An upright this near the edge of the opening needs no packers, mm (common practice)."""
-
 
 Made = tuple[str, tuple[float, float], Vector, tuple[Fixing, ...]]
 """Carrier, axis (x, y), middle of the joint, and fixings."""
@@ -140,9 +140,9 @@ class Hinge:
         half = wish.length / 2 if plate is None else wish.cup / 2
         apart = wish.length if plate is None else 2 * HALF_HINGE
         ends = wish.ends if wish.ends is not None else min(self.bench.sizes.usual(ENDS), height / 6)
-        ends = ends if wish.ends is not None else max(ends, half + LEAST_WALL)
+        ends = ends if wish.ends is not None else max(ends, half + LEAST_RIM)
         run = height - 2 * ends
-        if ends < half + LEAST_WALL - TOUCH or run < (count - 1) * apart - TOUCH:
+        if ends < half + LEAST_RIM - TOUCH or run < (count - 1) * apart - TOUCH:
             self.setting.at("ends" if wish.ends is not None else "count").refuse(
                 f"{count} hinges, {say(ends)} from the ends, don't go on a door "
                 f"{say(height)} high" + ("" if height == outline.height else " at that edge"),
@@ -168,7 +168,7 @@ class Hinge:
 
     def _nearest_free(self, z: float, step: float, plate: float) -> float | None:
         outline = self.hung.outline
-        least = self.wish.hinge.cup / 2 + LEAST_WALL
+        least = self.wish.hinge.cup / 2 + LEAST_RIM
         high = outline.high - least
         if self.hung.slope is not None:
             # What is cut at the slope comes down beside the hinge.

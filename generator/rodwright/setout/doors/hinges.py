@@ -9,19 +9,14 @@ from rodwright.setout.doors.cup_hinges import cups
 from rodwright.setout.doors.hinge_places import Around, Hinge, Hung
 from rodwright.setout.inside import Space
 from rodwright.setout.setting import Setting
+from rodwright.trade.hinges import HINGES_PER_DOOR, OPENS
 from rodwright.unit import JointKind, Part, Swing
 from rodwright.wishes.doors import DoorsSpec, HingeSpec
-
-MOST = ((900.0, 6.0, 2), (1600.0, 12.0, 3), (2000.0, 17.0, 4), (2400.0, 22.0, 5))
-"""Greatest height (mm) and weight (kg) of a door on so many hinges; from the tables that
-makers of hinges print for doors up to 600 mm wide (from memory)."""
-OPENS = {"cup": 110.0, "butt": 180.0}
-"""How far hinges of each kind open unless said, degrees (common practice, no source)."""
 
 
 def hinge_count(height: float, weight: float) -> int | None:
     """How many hinges carry a door of this height (mm) and weight (kg); None: more than five."""
-    for most_height, most_weight, count in MOST:
+    for most_height, most_weight, count in HINGES_PER_DOOR:
         if height <= most_height + TOUCH and weight <= most_weight:
             return count
     return None

@@ -17,12 +17,10 @@ from rodwright.setout.handles import handle_fixings
 from rodwright.setout.inside import Front, Space
 from rodwright.setout.rod.slope_lines import door_plane
 from rodwright.setout.setting import Setting
+from rodwright.trade.hinges import HINGE_REACH
 from rodwright.unit import Blank, Part, Placement, Role, Stock, Surface, Swing
 from rodwright.wishes.doors import DoorsSpec, HandleSpec
 
-HINGE_REACH = 13.0
-"""How far a concealed hinge lets a door cover its upright, less the distance from the door's edge
-to the cup's rim, mm (the tables that makers of hinges print, from memory)."""
 HANDLE_EDGE = 40.0
 """From the edge of a slab to its handle, mm (common practice, no source)."""
 

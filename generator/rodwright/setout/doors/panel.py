@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from rodwright.geometry import TOUCH
 from rodwright.setout.setting import Setting
+from rodwright.trade.gaps import SHEET_GAP
 from rodwright.unit import Stock
 from rodwright.wishes.doors import DoorsSpec
 
@@ -14,9 +15,6 @@ LEAST_CHEEK = 4.0
 """Wood left on each side of a panel's groove, mm (common practice, no source)."""
 LEAST_LAP = 2.0
 """What a panel keeps in its groove at the driest, mm (common practice, no source)."""
-SHEET_GAP = 1.0
-"""From a sheet panel, or the ends of a solid one, to the bottom of its groove, mm (common
-practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -18,6 +18,7 @@ from rodwright.setout.joints import make_joint
 from rodwright.setout.rod.reach import reach
 from rodwright.setout.rod.sizes import easily_set
 from rodwright.setout.setting import Setting
+from rodwright.trade.gaps import BOTTOM_PLAY
 from rodwright.unit import JointKind, Role, Stock
 from rodwright.wishes.drawers import DrawersSpec
 from rodwright.wishes.joints import JointSpec
@@ -28,8 +29,6 @@ LEAST_ABOVE = 20.0
 """Least height of a box's sides above its bottom, mm (common practice, no source)."""
 LEAST_GROOVE = 3.0
 """Shallowest groove that holds a bottom, mm (common practice, no source)."""
-PLAY = 1.0
-"""Left between a bottom and the floor of its groove, mm (common practice, no source)."""
 EDGE_STEP = 1.0
 """Steps (mm) in which the outermost fixings of a corner are moved away from the bottom's groove."""
 HEIGHT = {"side": 10.0, "under": 13.0, "runners": 10.0}
@@ -171,7 +170,7 @@ def _spread(wish: JointSpec, above: float, half: float, step: float) -> Iterator
 
 def _bottom(like: BoxWish, box: Box, group: str, bench: Bench) -> str:
     """The bottom, its grain from side to side, so that it can shrink and swell to the rear."""
-    t, into = like.stock.thickness, like.groove - bench.sizes.usual(PLAY)
+    t, into = like.stock.thickness, like.groove - bench.sizes.usual(BOTTOM_PLAY)
     captured = like.wish.bottom.held == "all_round"
     low = box.low[2] + like.height
     return lay_board(

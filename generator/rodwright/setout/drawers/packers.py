@@ -10,15 +10,9 @@ from rodwright.geometry.spacing import spread_between
 from rodwright.setout.bench import NOWHERE, Y, Z
 from rodwright.setout.boards import lay_board, screw_on
 from rodwright.setout.drawers.slides import Chest
+from rodwright.trade.hinges import PAST_HINGE
+from rodwright.trade.slides import FIRST_HOLE, PACKERS_APART
 from rodwright.unit import Role
-
-FIRST = 37.0
-"""From the front of a slide to its first hole (common practice, no source)."""
-PAST_HINGE = 55.0
-"""From the rear of a door to where nothing stands in the way of its hinges: their plates' holes are
-37 behind it (from memory)."""
-APART = 300.0
-"""Most clear distance between packers under one slide (common practice, no source)."""
 
 
 def lay_packers(chest: Chest) -> tuple[tuple[str, ...], tuple[str, ...]]:
@@ -34,9 +28,9 @@ def lay_packers(chest: Chest) -> tuple[tuple[str, ...], tuple[str, ...]]:
     bench, stock = setting.bench, setting.rod.stock
     t = stock.thickness
     behind_door = space.closed or space.covered
-    first = clear.start + (PAST_HINGE if behind_door else FIRST - t / 2)
-    last = min(clear.start + chest.run.length - FIRST + t / 2, clear.rear) - t
-    places = (first, *(y for y in spread_between(first + t, last, t, APART)), last)
+    first = clear.start + (PAST_HINGE if behind_door else FIRST_HOLE - t / 2)
+    last = min(clear.start + chest.run.length - FIRST_HOLE + t / 2, clear.rear) - t
+    places = (first, *(y for y in spread_between(first + t, last, t, PACKERS_APART)), last)
     if last < first + t:
         places = (min(first, clear.rear - t),)
 

@@ -14,35 +14,22 @@ from rodwright.setout.boards import lay_board, screw_on
 from rodwright.setout.fixings import screws
 from rodwright.setout.inside import Space, Upright
 from rodwright.setout.setting import Setting
+from rodwright.trade.slides import (
+    ABOVE,
+    BELOW,
+    DRAWN,
+    LEAST_CLEARANCE,
+    RUNNER_CLEARANCE,
+    RUNNER_WIDTH,
+    SHORTEST,
+    SIDE_CLEARANCE,
+    SLIDE_SCREW,
+    SLIDE_SCREWS,
+    STEPS,
+)
 from rodwright.unit import Fixing, JointKind, Role
 from rodwright.wishes.drawers import SlidesSpec
 
-SIDE_CLEARANCE = 12.7
-"""Gap (mm) that a side slide takes at each side of a box: half an inch, as makers of ball-bearing
-slides publish it (from memory)."""
-RUNNER_CLEARANCE = 1.0
-"""Gap at each side of a box on runners, mm (common practice, no source)."""
-LEAST_CLEARANCE = 1.0
-"""Gap that a box over under slides needs at each side, mm (common practice, no source)."""
-BELOW = {"side": 12.0, "under": 15.0}
-"""From the front's lower edge up to the box, mm (common practice, no source)."""
-ABOVE = {"side": 12.0, "under": 12.0, "runners": 2.0}
-"""From the box up to the front's upper edge, mm: room to lift it off its slides, or little enough
-that a runner above keeps it from tipping (common practice, no source)."""
-STEPS = {"mm": 50.0, "in": 50.8}
-"""Slides come in lengths of 50 mm or 2 in (common practice, no source)."""
-SHORTEST = {"side": 4, "under": 4, "runners": 1}
-"""Steps of the shortest that are made (common practice, no source)."""
-DRAWN = {"side": 1.0, "under": 1.0, "runners": 2 / 3}
-"""How much of its length a drawer is drawn out: all of it on slides of full extension, on runners
-as far as it doesn't drop (common practice, no source)."""
-SLIDE_SCREWS = 6
-"""Screws for one slide, half of them in the carcass (common practice, no source)."""
-SCREW = 16.0
-"""Length of the longest screws for slides, mm (common practice, no source)."""
-RUNNER_WIDTH = 25.0
-"""How far a runner reaches under a box, mm, if its sides aren't thicker (common practice, no
-source)."""
 _GROUP = "Carcass"
 
 
@@ -205,7 +192,7 @@ def lay_slides(
         carriers = packed or (upright.ref,)
         for carrier in carriers:
             bench.keep_apart(carrier, side, run.clearance)
-        length = sizes.longest_screw(min(thick, sizes.usual(SCREW)))
+        length = sizes.longest_screw(min(thick, sizes.usual(SLIDE_SCREW)))
         drilled = sizes.pilot_hole(sizes.screw, bench.parts[side].blank.stock.grip)
         held = screws(sizes, SLIDE_SCREWS, length, drilled)
         # Slides are bought in pairs: the left one stands for both.

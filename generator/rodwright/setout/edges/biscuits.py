@@ -8,13 +8,13 @@ from __future__ import annotations
 from rodwright.geometry.spacing import count_along
 from rodwright.setout.joints.slots import (
     BISCUITS,
-    LEAST_FLOOR,
     SLOT_WIDTH,
     biscuit_size,
     slot_depth,
     slot_length,
 )
 from rodwright.trade.sizes import TradeSizes
+from rodwright.trade.wood_left import SLOT_FLOOR
 from rodwright.unit import Fixing
 
 EDGE, SPACING = 60.0, 250.0
@@ -39,8 +39,8 @@ def edge_biscuits(
     fits = (
         each
         for each in BISCUITS
-        if slot_depth(each, unit) <= depth - LEAST_FLOOR
-        and slot_length(slot_depth(each, unit)) <= length - 2 * LEAST_FLOOR
+        if slot_depth(each, unit) <= depth - SLOT_FLOOR
+        and slot_length(slot_depth(each, unit)) <= length - 2 * SLOT_FLOOR
     )
     size = next(fits, "0")
     count = places_on(length)

@@ -6,6 +6,7 @@ from rodwright.setout.bench import FORWARD, LEFT, X, Z
 from rodwright.setout.inside import Front
 from rodwright.setout.rod.front_and_back import LippingLines, hidden_by_frame
 from rodwright.setout.setting import Setting
+from rodwright.trade.gaps import TRIM_LENGTH, TRIM_WIDTH
 from rodwright.unit import FACE_FRAME, UPRIGHTS, Blank, Grain, JointKind, Part, Placement, Role
 
 
@@ -44,9 +45,6 @@ def set_out_lippings(setting: Setting) -> None:
             strip.level(edge.refs, (left.right, right.left), gap, edge.front)
 
 
-TRIM_LENGTH, TRIM_WIDTH = 6.0, 2.0
-"""Left on a strip in length and in width, mm, planed flush once it is glued on (common practice,
-no source)."""
 LEAST_STRIP = 3.0
 """A strip narrower than this (mm) isn't worth ripping; what shows is left bare."""
 

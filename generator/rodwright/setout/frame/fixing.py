@@ -13,17 +13,17 @@ from math import hypot
 from rodwright.geometry import TOUCH
 from rodwright.setout.edges.biscuits import EDGE, edge_biscuits, places_on
 from rodwright.setout.fixings import screws, screws_through
-from rodwright.setout.joints.dowels import ALLOWANCE
 from rodwright.setout.joints.slots import (
-    LEAST_FLOOR,
     SLOT_WIDTH,
     TENON_DEPTH,
     slot_depth,
     slot_length,
 )
 from rodwright.setout.rod.sizes import easily_set
+from rodwright.trade.gaps import GLUE_ROOM
 from rodwright.trade.screws import POCKET_ANGLE, POCKET_DIAMETER, SCREWABLE, Grip, pocket_length
 from rodwright.trade.sizes import TradeSizes
+from rodwright.trade.wood_left import SLOT_FLOOR
 from rodwright.unit import Fixing, JointKind
 from rodwright.wishes.models import FaceFrameSpec
 
@@ -79,7 +79,7 @@ def _dowels(sizes: TradeSizes, width: float, thickness: float, mitred: bool) -> 
     # Across a mitre they reach no further than its shorter side leaves wood.
     half = sizes.dowels[diameter] / 2
     reach = sizes.round_down(min(half, width / 2)) if mitred else half
-    deep = reach + sizes.usual(ALLOWANCE)
+    deep = reach + sizes.usual(GLUE_ROOM)
     return Fixing(
         "dowel", 2, sizes.by(diameter, 2 * reach),
         f"{sizes.say(diameter)}, {sizes.say(deep)} deep in both, square to the joint, {_PLACED}",
@@ -88,7 +88,7 @@ def _dowels(sizes: TradeSizes, width: float, thickness: float, mitred: bool) -> 
 
 def _biscuits(sizes: TradeSizes, width: float, thickness: float, mitred: bool) -> Fixing | None:
     length = hypot(width, width) if mitred else width
-    least = slot_length(slot_depth("0", sizes.unit)) + 2 * LEAST_FLOOR
+    least = slot_length(slot_depth("0", sizes.unit)) + 2 * SLOT_FLOOR
     if thickness < 3 * SLOT_WIDTH[sizes.unit] - TOUCH or length < least:
         return None
     return edge_biscuits(sizes, length, width, 1)
@@ -103,7 +103,7 @@ def _loose_tenon(sizes: TradeSizes, width: float, thickness: float, mitred: bool
     reach = sizes.usual(TENON_DEPTH)
     if mitred:
         reach = sizes.round_down(min(reach, width / 2))
-    deep = reach + sizes.usual(ALLOWANCE)
+    deep = reach + sizes.usual(GLUE_ROOM)
     return Fixing(
         "loose tenon", 1, sizes.by(2 * reach, wide, thick),
         f"mortises {sizes.say(thick)} wide, {sizes.say(deep)} deep in both, {_PLACED}",
@@ -149,7 +149,7 @@ def carcass_joint(
         return glued
     count = places_on(length)
     if wish.fixing == "biscuits":
-        if frame < slot_depth("0", sizes.unit) + LEAST_FLOOR:
+        if frame < slot_depth("0", sizes.unit) + SLOT_FLOOR:
             return glued
         return JointKind.BISCUIT, (edge_biscuits(sizes, length, min(frame, panel)),)
     if wish.fixing == "dowels":
@@ -167,8 +167,8 @@ def carcass_joint(
 
 def _carcass_dowels(sizes: TradeSizes, count: int, frame: float) -> Held:
     diameter = min(sizes.dowels)
-    allowance = sizes.usual(ALLOWANCE)
-    reach = sizes.round_down(min(sizes.dowels[diameter] / 2, frame - LEAST_FLOOR - allowance))
+    allowance = sizes.usual(GLUE_ROOM)
+    reach = sizes.round_down(min(sizes.dowels[diameter] / 2, frame - SLOT_FLOOR - allowance))
     into = sizes.dowels[diameter] - reach
     text = (
         f"{sizes.say(diameter)}, {sizes.say(reach + allowance)} deep in the frame, "

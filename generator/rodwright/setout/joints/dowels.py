@@ -6,13 +6,10 @@ from rodwright.geometry import TOUCH
 from rodwright.lengths import format_length
 from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work
+from rodwright.trade.gaps import GLUE_ROOM
+from rodwright.trade.wood_left import SLOT_FLOOR
 from rodwright.unit import Fixing, JointKind
 
-ALLOWANCE = 1.0
-"""How much deeper than the dowel reaches each hole is, for glue, mm (common practice, no
-source)."""
-LEAST_FLOOR = 3.0
-"""Wood left under a hole in a face, mm (common practice, no source)."""
 LENGTH = 5.0
 """A dowel's length in diameters, if it isn't of a size that is sold (common practice, no
 source)."""
@@ -44,13 +41,13 @@ def dowelled(work: Work) -> None:
             f"{work.say(thinnest)}, or another joint.",
         )
         return
-    allowance = sizes.usual(ALLOWANCE)
+    allowance = sizes.usual(GLUE_ROOM)
     usual = sizes.dowels.get(diameter, LENGTH * diameter)
     length = wish.length if wish.length is not None else usual
-    deepest = min(2 / 3 * m.through, m.through - allowance - LEAST_FLOOR)
+    deepest = min(2 / 3 * m.through, m.through - allowance - SLOT_FLOOR)
     in_first = min(length / 2, sizes.round_down(deepest))
     in_second = length - in_first
-    room = sizes.round_down(m.behind - allowance - LEAST_FLOOR)
+    room = sizes.round_down(m.behind - allowance - SLOT_FLOOR)
     if in_second > room:
         in_second = room
         if wish.length is None:

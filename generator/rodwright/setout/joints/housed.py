@@ -6,12 +6,11 @@ from rodwright.geometry import TOUCH
 from rodwright.setout.bench import Bench
 from rodwright.setout.joints.meet import Work, cut_channel, cut_step
 from rodwright.setout.rod.sizes import easily_set
+from rodwright.trade.wood_left import LEAST_TONGUE
 from rodwright.unit import JointKind
 
 MOST_OF_REBATE = 2 / 3
 """Part of a thickness that a rebate may take (common practice, no source)."""
-LEAST_TONGUE = 3.0
-"""Thinnest tongue, mm (common practice, no source)."""
 
 
 def housed(work: Work, layers: tuple[str, ...], stopped: float, covered: bool) -> None:

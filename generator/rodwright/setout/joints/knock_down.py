@@ -9,6 +9,7 @@ from rodwright.lengths import LengthUnit, from_inches
 from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
 from rodwright.setout.joints.screws import hidden_behind, hidden_face
+from rodwright.trade.wood_left import LEAST_FLOOR
 from rodwright.unit import Fixing, JointKind
 
 CAM = 15.0
@@ -22,8 +23,6 @@ BOLT_BORING = 8.0
 """Diameter of the boring for the bolt in the end, mm (from memory)."""
 BOLT_HOLE = (5.0, 12.0)
 """Diameter and depth of the hole that the bolt is screwed into, mm (from memory)."""
-LEAST_FLOOR = 1.5
-"""Wood left under a cam or a bolt hole, mm (common practice, no source)."""
 
 NUT: dict[LengthUnit, float] = {"mm": 10.0, "in": from_inches("3/8")}
 """Diameter of a barrel nut, mm (from memory)."""

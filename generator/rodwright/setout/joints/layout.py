@@ -9,10 +9,8 @@ from itertools import pairwise
 from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.spacing import count_along, spread
 from rodwright.setout.joints.meet import Work
+from rodwright.trade.wood_left import BETWEEN
 from rodwright.unit import Slant
-
-WOOD_BETWEEN = 3.0
-"""Wood left between workings of two joints in one part, mm (common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,13 +96,13 @@ def clear_of_others(
 
     ``taken`` gives the box (unit frame) that a fixing at a place takes out of the first part.
     What is cut there already, such as for the neighbour on the other side of a divider, is
-    kept ``WOOD_BETWEEN`` mm off: the whole row moves to the rear, or to the front, by as
+    kept ``BETWEEN`` mm off: the whole row moves to the rear, or to the front, by as
     little as clears it, or else stands half-way between its own places, with one fewer.
     Nothing is left of the row where neither helps, which is noted.
     """
     meeting = work.meeting
     size = taken(places[0]).size[meeting.run]
-    step = work.bench.sizes.round_up(size + WOOD_BETWEEN)
+    step = work.bench.sizes.round_up(size + BETWEEN)
     room = [min(places) - meeting.low - rule.least_edge, meeting.high - max(places) -
             rule.least_edge]  # fmt: skip
     cut = _cut_boxes(work)
@@ -119,7 +117,7 @@ def clear_of_others(
         rows.append(tuple((one + other) / 2 for one, other in pairwise(places)))
     for moved in rows:
         boxes = [work.first.placement.box_to_part(taken(place)) for place in moved]
-        if not any(box.penetration(other) > TOUCH - WOOD_BETWEEN for box in boxes for other in cut):
+        if not any(box.penetration(other) > TOUCH - BETWEEN for box in boxes for other in cut):
             return moved
     work.refuse(
         "joint",

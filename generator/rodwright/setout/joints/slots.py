@@ -9,6 +9,8 @@ from rodwright.lengths import LengthUnit, format_length, from_inches
 from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work
 from rodwright.setout.rod.sizes import easily_set
+from rodwright.trade.gaps import GLUE_ROOM
+from rodwright.trade.wood_left import SLOT_FLOOR
 from rodwright.unit import Fixing, JointKind
 
 BISCUITS = {"20": (56, 23, 12.5), "10": (53, 19, 10.5), "0": (47, 15, 8.5)}
@@ -20,15 +22,11 @@ SLOT_WIDTH: dict[LengthUnit, float] = {"mm": 4.0, "in": from_inches("5/32")}
 """Width of a biscuit's slot, mm (from memory)."""
 CUTTER = 100.0
 """Diameter of the cutter that sinks a slot, mm (from memory)."""
-LEAST_FLOOR = 3.0
-"""Wood left under a slot, mm (common practice, no source)."""
 TENON_DEPTH = 25.0
 """How far a loose tenon reaches into each part where there is room, mm (common practice, no
 source)."""
 TENON_WIDTH = 40.0
 """Width of a loose tenon in a wide meeting, mm (common practice, no source)."""
-ALLOWANCE = 1.0
-"""How much deeper than the tenon reaches each mortise is, mm (common practice, no source)."""
 SHOULDER = 8.0
 """Least wood beside a mortise at the edge of a part, mm (common practice, no source)."""
 
@@ -56,7 +54,7 @@ def biscuited(work: Work) -> None:
     somewhat more than the arc takes out.
     """
     m, wish, unit = work.meeting, work.wish, work.bench.sizes.unit
-    room = min(m.through, m.behind) - LEAST_FLOOR
+    room = min(m.through, m.behind) - SLOT_FLOOR
     size: str = wish.size or next(
         (each for each in BISCUITS if slot_depth(each, unit) <= room), "0"
     )
@@ -81,7 +79,7 @@ def biscuited(work: Work) -> None:
 def loose_tenoned(work: Work, unit: str) -> None:
     """Round-ended mortises in both parts, and a tenon of their shape for each."""
     m, wish, sizes = work.meeting, work.wish, work.bench.sizes
-    allowance = sizes.usual(ALLOWANCE)
+    allowance = sizes.usual(GLUE_ROOM)
     usual = easily_set(m.thickness / 3, "in" if unit == "in" else "mm")
     t = wish.thickness if wish.thickness is not None else usual
     if t > m.thickness / 2 + TOUCH:
@@ -94,12 +92,12 @@ def loose_tenoned(work: Work, unit: str) -> None:
         return
     half = wish.length / 2 if wish.length is not None else sizes.usual(TENON_DEPTH)
     in_first, in_second = (
-        sizes.round_down(min(half, depth - allowance - LEAST_FLOOR))
+        sizes.round_down(min(half, depth - allowance - SLOT_FLOOR))
         for depth in (m.through, m.behind)
     )
     if wish.length is not None:
         in_second = wish.length - in_first
-    if min(in_first, in_second) < t or in_second > m.behind - allowance - LEAST_FLOOR + TOUCH:
+    if min(in_first, in_second) < t or in_second > m.behind - allowance - SLOT_FLOOR + TOUCH:
         work.refuse(
             "length",
             f"loose tenons have no room in {work.say(m.through)} and {work.say(m.behind)}",

@@ -8,8 +8,9 @@ from dataclasses import dataclass
 from rodwright.geometry import TOUCH, Box
 from rodwright.problems import Problems
 from rodwright.setout.rod.sizes import easily_set
-from rodwright.trade.screws import PIN_DIAMETERS, PIN_EDGE, RIM, SIDE
+from rodwright.trade.screws import PIN_DIAMETERS, PIN_EDGE, SIDE
 from rodwright.trade.sizes import TradeSizes, trade_sizes
+from rodwright.trade.wood_left import BETWEEN
 from rodwright.unit import Stock
 from rodwright.wishes.models import UnitSpec
 
@@ -68,7 +69,7 @@ class BackLines:
 
 def screw_strip(diameter: float, sizes: TradeSizes) -> float:
     """How much (mm) of a back has to lie in a rebate to be screwed there."""
-    return SIDE * diameter + sizes.clearance(diameter) / 2 + RIM
+    return SIDE * diameter + sizes.clearance(diameter) / 2 + BETWEEN
 
 
 @dataclass(frozen=True, slots=True)

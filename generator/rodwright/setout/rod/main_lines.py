@@ -30,14 +30,11 @@ from rodwright.setout.rod.sizes import (
     standing_inset,
 )
 from rodwright.setout.stocks import find_stock, stocks
+from rodwright.trade.gaps import HEAD_GAP
 from rodwright.trade.sizes import trade_sizes
 from rodwright.unit import Opening, Stock
 from rodwright.wishes.joints import JointSpec
 from rodwright.wishes.models import UnitSpec
-
-HEAD_GAP = 3.0
-"""Left between door or drawer fronts and what stands out above them, mm (common practice, no
-source)."""
 
 
 @dataclass(frozen=True, slots=True)
