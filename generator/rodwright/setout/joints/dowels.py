@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rodwright.geometry import TOUCH
 from rodwright.lengths import format_length
-from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
+from rodwright.setout.joints.layout import SpacingRule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work
 from rodwright.trade.gaps import GLUE_ROOM
 from rodwright.trade.wood_left import SLOT_FLOOR
@@ -60,7 +60,7 @@ def dowelled(work: Work) -> None:
             "Use shorter or thinner dowels, or thicker stock.",
         )
         return
-    rule = Rule(32.0, 1.5 * diameter, 100.0, 3 * diameter)
+    rule = SpacingRule(32.0, 1.5 * diameter, 100.0, 3 * diameter)
     places = lay_out(work, rule, "dowel")
     if not places:
         return

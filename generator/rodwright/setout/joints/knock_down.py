@@ -6,7 +6,7 @@ from math import ceil
 
 from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit, from_inches
-from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
+from rodwright.setout.joints.layout import SpacingRule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
 from rodwright.setout.joints.screws import hidden_behind, hidden_face
 from rodwright.trade.wood_left import LEAST_FLOOR
@@ -38,7 +38,7 @@ NUT_BOLT: dict[LengthUnit, tuple[str, float]] = {
 BOLT_STEP: dict[LengthUnit, float] = {"mm": 5.0, "in": from_inches("1/4")}
 """Bolts come in lengths of so many mm (from memory)."""
 
-_RULE = Rule(50.0, 20.0, 350.0, 64.0)
+_RULE = SpacingRule(50.0, 20.0, 350.0, 64.0)
 
 
 def knock_down(work: Work) -> None:

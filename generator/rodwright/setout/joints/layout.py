@@ -14,7 +14,7 @@ from rodwright.unit import Slant
 
 
 @dataclass(frozen=True, slots=True)
-class Rule:
+class SpacingRule:
     """How one kind of fixing is spread, mm.
 
     ``edge`` is the usual distance from the ends of a meeting to the first and last centre and
@@ -29,7 +29,7 @@ class Rule:
     least: int = 2
 
 
-def lay_out(work: Work, rule: Rule, name: str) -> tuple[float, ...]:
+def lay_out(work: Work, rule: SpacingRule, name: str) -> tuple[float, ...]:
     """Centres of fixings along a meeting (unit frame), from its low end; none if refused.
 
     They are spread evenly and symmetrically, so that a left and a right piece come out alike:
@@ -88,7 +88,7 @@ def lay_out(work: Work, rule: Rule, name: str) -> tuple[float, ...]:
 def clear_of_others(
     work: Work,
     places: tuple[float, ...],
-    rule: Rule,
+    rule: SpacingRule,
     taken: Callable[[float], Box],
     name: str,
 ) -> tuple[float, ...]:

@@ -5,14 +5,14 @@ from __future__ import annotations
 from math import hypot
 
 from rodwright.geometry import TOUCH
-from rodwright.setout.joints.layout import Rule, lay_out
+from rodwright.setout.joints.layout import SpacingRule, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
 from rodwright.setout.joints.slots import SLOT_WIDTH, biscuit_size, slot_depth
 from rodwright.unit import Fixing, JointKind, Mitre
 
 _RULES = {
-    "biscuits": Rule(60.0, 40.0, 150.0, 70.0),
-    "dowels": Rule(32.0, 20.0, 100.0, 24.0),
+    "biscuits": SpacingRule(60.0, 40.0, 150.0, 70.0),
+    "dowels": SpacingRule(32.0, 20.0, 100.0, 24.0),
 }
 
 

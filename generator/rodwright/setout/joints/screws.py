@@ -6,7 +6,7 @@ from math import cos, radians, sin, tan
 
 from rodwright.geometry import TOUCH
 from rodwright.setout.fixings import screws
-from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
+from rodwright.setout.joints.layout import SpacingRule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
 from rodwright.trade.screws import (
     HOLD,
@@ -55,7 +55,7 @@ def screwed(work: Work) -> None:
     length = _length(work, diameter)
     held = work.second.blank.stock.grip
     fragile = held == "splitting"
-    rule = Rule(50.0, (6.0 if fragile else 5.0) * diameter, 200.0, 5 * diameter)
+    rule = SpacingRule(50.0, (6.0 if fragile else 5.0) * diameter, 200.0, 5 * diameter)
     places = lay_out(work, rule, "screw")
     if not places or length is None or hidden_behind(work, "screw", places):
         return
@@ -163,7 +163,7 @@ def pocket_screwed(work: Work) -> None:
         )
         return
     length, stop = fits[-1]
-    rule = Rule(50.0, 15.0, 175.0, 20.0)
+    rule = SpacingRule(50.0, 15.0, 175.0, 20.0)
     places = lay_out(work, rule, "pocket screw")
     face = hidden_face(second)
     end = surface_towards(second, m.axis, m.into)

@@ -6,7 +6,7 @@ from math import sqrt
 
 from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit, format_length, from_inches
-from rodwright.setout.joints.layout import Rule, clear_of_others, lay_out
+from rodwright.setout.joints.layout import SpacingRule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work
 from rodwright.setout.rod.sizes import easily_set
 from rodwright.trade.gaps import GLUE_ROOM
@@ -69,7 +69,7 @@ def biscuited(work: Work) -> None:
         )
         return
     slot = slot_length(depth)
-    rule = Rule(60.0, slot / 2 + 3.0, 150.0, slot + 6.0, least=1)
+    rule = SpacingRule(60.0, slot / 2 + 3.0, 150.0, slot + 6.0, least=1)
     places = lay_out(work, rule, "biscuit")
     text = f"slot {work.say(wide)} wide, {work.say(depth)} deep"
     pieces = (biscuit_size(size, unit), text)
@@ -113,7 +113,7 @@ def loose_tenoned(work: Work, unit: str) -> None:
             f"It needs {work.say(2 * t + 2 * shoulder)}; make the parts wider, or use dowels.",
         )
         return
-    rule = Rule(50.0, width / 2 + shoulder, 150.0, width + shoulder, least=1)
+    rule = SpacingRule(50.0, width / 2 + shoulder, 150.0, width + shoulder, least=1)
     places = lay_out(work, rule, "loose tenon")
     deep = (in_first + allowance, in_second + allowance)
     text = (
@@ -129,7 +129,7 @@ def loose_tenoned(work: Work, unit: str) -> None:
 def _sink(
     work: Work,
     places: tuple[float, ...],
-    rule: Rule,
+    rule: SpacingRule,
     slot: tuple[float, float],
     deep: tuple[float, float],
     round_ends: bool,
