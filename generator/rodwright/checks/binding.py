@@ -155,4 +155,5 @@ def _closed(unit: Unit, gap: _Gap, other: _Front | None) -> Finding | None:
         grows,
         gap.wide,
         source=TABLE,
+        case=() if other is not None else (gap.beyond.ref,),
     )

@@ -54,6 +54,7 @@ def _near_an_edge(unit: Unit, part: Part, hole: Hole) -> Iterator[Finding]:
             (part.ref,),
             edge,
             least,
+            case=(hole.diameter,),
         )
 
 
@@ -74,6 +75,7 @@ def _deep(unit: Unit, part: Part, working: Hole | Mortise, depth: float) -> Iter
             depth,
             through,
             source=_GEOMETRY,
+            case=(working.kind,),
         )
     elif floor < LEAST_FLOOR - TOUCH:
         yield Finding(
@@ -84,6 +86,7 @@ def _deep(unit: Unit, part: Part, working: Hole | Mortise, depth: float) -> Iter
             (part.ref,),
             floor,
             LEAST_FLOOR,
+            case=(working.kind,),
         )
 
 
@@ -115,6 +118,7 @@ def _pocket(unit: Unit, part: Part, pocket: PocketHole) -> Iterator[Finding]:
             room[worst],
             0.0,
             source=_GEOMETRY,
+            case=(worst,),
         )
     elif through - pocket.floor < LEAST_FLOOR - TOUCH:
         yield Finding(
@@ -126,6 +130,7 @@ def _pocket(unit: Unit, part: Part, pocket: PocketHole) -> Iterator[Finding]:
             (part.ref,),
             through - pocket.floor,
             LEAST_FLOOR,
+            case=(pocket.kind,),
         )
 
 
@@ -154,6 +159,7 @@ def _meetings(unit: Unit, part: Part) -> Iterator[Finding]:
             (part.ref,),
             least,
             LEAST_FLOOR,
+            case=(one, other, len(lefts)),
         )
     for (one, other), count in running.items():
         yield Finding(
@@ -164,6 +170,7 @@ def _meetings(unit: Unit, part: Part) -> Iterator[Finding]:
             "Move one of them: a bit wanders where it breaks into a cut, and holds little there.",
             (part.ref,),
             source=_GEOMETRY,
+            case=(one, other, count),
         )
 
 

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from rodwright.checks.rules import Rule
@@ -29,7 +30,9 @@ class Finding:
     ``parts`` are refs.  ``figure`` is what was found and ``limit`` what it is held against, both in
     ``measure`` (mm unless said).
     ``place`` is where, in the unit frame.  ``source`` says where the limit comes from.
-    ``brief`` is a caution in one short line, for where there is no room for the whole.
+    ``brief`` is a caution in one short line, for where there is no room for the whole.  ``case``
+    is what else the message tells, beside parts, figure and limit: the workings that meet, the
+    wall that is struck.  Findings that share it too are told as one.
     """
 
     severity: Severity
@@ -43,3 +46,12 @@ class Finding:
     source: str = "common practice, no source"
     place: Vector | None = None
     brief: str = ""
+    case: tuple[str | float, ...] = ()
+
+    def likewise(self, refs: Iterable[str]) -> Finding:
+        """The same of other parts too, told after it by their refs."""
+        others = tuple(dict.fromkeys(ref for ref in refs if ref not in self.parts))
+        if not others:
+            return self
+        message = f"{self.message}; likewise {', '.join(others)}"
+        return replace(self, message=message, parts=self.parts + others)

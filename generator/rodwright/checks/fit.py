@@ -14,8 +14,8 @@ from rodwright.opening.cautions import OLD_MATERIALS, STRUCTURE
 from rodwright.opening.closings import Closing, closings, strip_text
 from rodwright.opening.slips import SMALL_OPENING, other_unit
 from rodwright.trade.gaps import CAULK_LIMIT, USUAL_GAP
-from rodwright.unit import OpeningShape, Role, Unit
-from rodwright.unit.facts import carcass_size, frame_reach, size_going_in
+from rodwright.unit import OpeningShape, Part, Role, Unit
+from rodwright.unit.facts import carcass_size, frame_reach, scribes, size_going_in
 
 _SURVEY = "the readings with their assumed errors"
 
@@ -113,8 +113,8 @@ def _smaller(unit: Unit, what: str, opening: float) -> str:
 
 def _closed(unit: Unit, what: str) -> bool:
     """Whether scribes close the gaps, so that they may be as wide as is wished."""
-    there = {part.name for part in unit.parts if part.role is Role.SCRIBE}
-    return {"Left scribe", "Right scribe"} <= there if what == "width" else "Top scribe" in there
+    sides = {"left", "right"} if what == "width" else {"top"}
+    return sides <= scribes(unit).keys()
 
 
 def _worst_case(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
@@ -144,12 +144,11 @@ def _worst_case(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
 def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
     """Gaps at the front that the face frame doesn't cover as asked, or that caulk can't bridge."""
     reach = frame_reach(unit)
-    closed = {part.name for part in unit.parts if part.role is Role.SCRIBE}
+    strips = scribes(unit)
     headed = any(part.role in (Role.WORKTOP, Role.CORNICE) for part in unit.parts)
     for closing in closings(shape, carcass_size(unit), reach):
-        name = f"{closing.side.capitalize()} scribe"
-        if name in closed:
-            yield from _strip_may_be_narrow(unit, closing, name)
+        if closing.side in strips:
+            yield from _strip_may_be_narrow(unit, closing, strips[closing.side])
             continue
         place = "over the top" if closing.side == "top" else f"at the {closing.side} wall"
         framed = reach and not (headed and closing.side == "top")
@@ -194,9 +193,8 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
             )
 
 
-def _strip_may_be_narrow(unit: Unit, closing: Closing, name: str) -> Iterator[Finding]:
+def _strip_may_be_narrow(unit: Unit, closing: Closing, part: Part) -> Iterator[Finding]:
     """A scribe is cut wider than the likeliest gap by its allowance; the gap may be wider yet."""
-    part = next(part for part in unit.parts if part.name == name)
     more = closing.strip - max(each.gap for each in closing.gaps)
     allowed = part.blank.trim_width
     if more > allowed + TOUCH:

@@ -50,9 +50,9 @@ def _butted(unit: Unit) -> Iterator[Finding]:
             f"place",
             "Choose `housed`, `screwed` or `dowelled` (`carcass.corners`, or its own `ends`); or "
             "see to it yourself with nails, cleats or brackets.",
-            tuple(loose),
+            (loose[0],),
             measure="",
-        )
+        ).likewise(loose)
 
 
 def _frames(unit: Unit) -> Iterator[Finding]:
@@ -66,7 +66,7 @@ def _frames(unit: Unit) -> Iterator[Finding]:
     if not glued:
         return
     first = glued[0]
-    refs = dict.fromkeys(ref for joint in glued for ref in (joint.first, joint.second))
+    refs = (ref for joint in glued for ref in (joint.first, joint.second))
     yield Finding(
         Severity.WARNING,
         Rule.FRAME_ONLY_GLUED,
@@ -74,9 +74,9 @@ def _frames(unit: Unit) -> Iterator[Finding]:
         f"{named(unit.part(first.second))} together",
         "Choose a `face_frame.joint` (dowels, biscuits, loose_tenons), with members wide "
         "enough for it: 24 mm, or 1 in, for the thinnest dowels.",
-        tuple(refs),
+        (first.first, first.second),
         measure="",
-    )
+    ).likewise(refs)
 
 
 def _cornices(unit: Unit) -> Iterator[Finding]:

@@ -114,6 +114,7 @@ def _swings(unit: Unit, turning: _Door, parts: Nearby[_Obstacle]) -> Iterator[Fi
         abs(swing.angle),
         "degrees",
         _SOURCE,
+        case=() if other.refs else (other.words,),
     )
 
 
@@ -158,6 +159,7 @@ def _neighbours(unit: Unit, one: _Door, other: _Door) -> Iterator[Finding]:
         abs(second.angle),
         "degrees",
         _SOURCE,
+        case=(abs(first.angle),),
     )
 
 
@@ -211,6 +213,7 @@ def _slides(unit: Unit, slide: Slide, whole: Box, fixed: Nearby[_Obstacle]) -> I
                 depth,
                 0.0,
                 source=_SOURCE,
+                case=() if other.refs else (other.words,),
             )
 
 
@@ -244,6 +247,7 @@ def _past_door(unit: Unit, slide: Slide, turning: _Door) -> Iterator[Finding]:
         found,
         0.0,
         source=_SOURCE,
+        case=(abs(swing.angle),),
     )
 
 

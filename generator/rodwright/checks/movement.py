@@ -109,6 +109,7 @@ def _confined(unit: Unit, panel: Part) -> Iterator[Finding]:
             grows,
             room,
             source=TABLE,
+            case=(what,),
         )
 
 

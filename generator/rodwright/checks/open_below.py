@@ -15,9 +15,11 @@ def open_below(unit: Unit) -> Iterator[Finding]:
     """A bottom whose underside is above the bottom rail: one looks, or opens a front, onto what is
     under it."""
     bottom = next((part for part in unit.parts if part.role is Role.BOTTOM), None)
-    rail = next((part for part in unit.parts if part.name == "Bottom rail"), None)
-    if bottom is None or rail is None:
+    rails = [part for part in unit.parts if part.role is Role.RAIL]
+    if bottom is None or not rails:
         return
+    # Of all rails only the bottom one can end below the bottom's underside.
+    rail = min(rails, key=lambda part: part.bounds().low[2])
     under, over = bottom.bounds(), rail.bounds()
     hole = under.low[2] - over.high[2]
     if hole <= TOUCH:

@@ -80,13 +80,13 @@ def _lifting(unit: Unit) -> Iterator[Finding]:
             Rule.HEAVY_PART,
             f"{named(first)} weighs {most}{more}",
             "Have two people lift each.",
-            tuple(part.ref for part in heavy),
+            (first.ref,),
             weight(first),
             TWO_PERSON_LIFT,
             "kg",
             source,
             brief=f"Lifting: {first.ref} weighs {most}{more}; two people lift each.",
-        )
+        ).likewise(part.ref for part in others)
     if whole > TWO_PERSON_LIFT:
         yield Finding(
             Severity.CAUTION,

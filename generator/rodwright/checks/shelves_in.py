@@ -93,6 +93,7 @@ def _finding(unit: Unit, shelf: Part, box: Box, room: Room) -> Finding:
             long,
             room.clear,
             source=_SOURCE,
+            case=(way, room.rise, room.depth),
         )
     return Finding(
         Severity.WARNING,
@@ -105,6 +106,7 @@ def _finding(unit: Unit, shelf: Part, box: Box, room: Room) -> Finding:
         long,
         room.clear,
         source=_SOURCE,
+        case=(room.rise, room.depth, room.width),
     )
 
 

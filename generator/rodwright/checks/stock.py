@@ -43,6 +43,7 @@ def _thickness(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
             thick,
             stock.thickness,
             source=_SOURCE,
+            case=(stock.name,),
         )
 
 
@@ -67,6 +68,7 @@ def _sheet(unit: Unit, part: Part, sheet: tuple[float, float]) -> Iterator[Findi
             over,
             0.0,
             source=_SOURCE,
+            case=(stock.name, length, width),
         )
 
 
@@ -111,6 +113,7 @@ def _boards(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
             length - longest,
             0.0,
             source=_SOURCE,
+            case=(stock.name, length),
         )
     if section > widest + TOUCH:
         yield Finding(
@@ -123,4 +126,5 @@ def _boards(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
             section - widest,
             0.0,
             source=_SOURCE,
+            case=(stock.name, section),
         )

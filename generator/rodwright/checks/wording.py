@@ -4,10 +4,7 @@ from __future__ import annotations
 
 from rodwright.amounts import format_weight
 from rodwright.lengths import format_length
-from rodwright.unit import Motion, Part, Role, Unit
-
-_OPENING = ("Door ", "Drawer ")
-"""How the groups of what opens begin; a number follows."""
+from rodwright.unit import DOORS, DRAWERS, Motion, Part, Role, Unit
 
 
 def named(part: Part) -> str:
@@ -29,7 +26,7 @@ def opened(part: Part) -> str:
 
 
 def _opens(part: Part) -> bool:
-    return part.group.startswith(_OPENING)
+    return part.role in (*DOORS, *DRAWERS)
 
 
 def length_in(unit: Unit, length: float) -> str:

@@ -60,6 +60,7 @@ def _outside(unit: Unit, part: Part) -> Iterator[Finding]:
                 over,
                 0.0,
                 source=_GEOMETRY,
+                case=(working.kind,),
             )
 
 
@@ -88,6 +89,7 @@ def _deep(unit: Unit, part: Part) -> Iterator[Finding]:
                 working.depth,
                 through,
                 source=_GEOMETRY,
+                case=(working.kind,),
             )
         elif working.depth > most + TOUCH:
             yield Finding(
@@ -99,6 +101,7 @@ def _deep(unit: Unit, part: Part) -> Iterator[Finding]:
                 (part.ref,),
                 working.depth,
                 most,
+                case=(working.kind,),
             )
 
 
@@ -134,6 +137,7 @@ def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
                 (part.ref,),
                 beside,
                 LEAST_TONGUE,
+                case=(working.kind,),
             )
     for (first, one), (second, other) in combinations(channels, 2):
         left = _left_between(one, other)
@@ -147,6 +151,7 @@ def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
                 (part.ref,),
                 left,
                 LEAST_TONGUE,
+                case=(first.kind, second.kind),
             )
 
 
@@ -213,11 +218,11 @@ def _past_the_saw(unit: Unit) -> Iterator[Finding]:
             f"most stop at {STEEPEST:g}",
             f"Stand the board on that edge against a tall fence and tilt the saw {90 - tilt:.1f} "
             f"degrees, with the piece held in a jig; or plane the bevel by hand to a line.",
-            tuple(tilts),
+            (ref,),
             tilt,
             STEEPEST,
             "degrees",
-        )
+        ).likewise(tilts)
 
 
 def bevel_tilt(bevel: Bevel) -> float | None:

@@ -17,7 +17,7 @@ def findings_json(findings: Sequence[Finding]) -> bytes:
     document = {
         "counts": {severity: counts[severity] for severity in order},
         "findings": [
-            asdict(finding)
+            {name: value for name, value in asdict(finding).items() if name != "case"}
             for finding in sorted(findings, key=lambda finding: order.index(finding.severity))
         ],
     }

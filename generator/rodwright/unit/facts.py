@@ -66,6 +66,18 @@ def size_going_in(unit: Unit) -> Vector:
     return (*carcass_size(unit), depth) if is_scribed(unit) else (width, height, depth)
 
 
+def scribes(unit: Unit) -> dict[str, Part]:
+    """The strips that close the gaps at the ``left``, the ``right`` and the ``top``, by side."""
+    middle = carcass_size(unit)[0] / 2
+    found = {}
+    for part in unit.parts:
+        if part.role is Role.SCRIBE:
+            across, _, up = part.bounds().size
+            beside = "left" if part.bounds().centre[0] < middle else "right"
+            found["top" if across > up else beside] = part
+    return found
+
+
 def left_over(unit: Unit, opening: Opening) -> tuple[float, ...]:
     """What an opening leaves of its width, its height and, where it is known, its depth beside
     what has to go into it, mm; less than 0 where that is too large."""
