@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from rodwright.geometry import TOUCH, Box, Vector, cross
 from rodwright.geometry.spacing import count_along
@@ -23,41 +23,47 @@ from rodwright.unit import (
 from rodwright.unit.crossing import crossing
 
 
+@dataclass(frozen=True, slots=True)
+class Board:
+    """What a board is, wherever it lies.
+
+    ``trim`` is what is left on in length and width (mm), and ``trim_at`` at which ends and edges.
+    """
+
+    role: Role
+    name: str
+    group: str
+    stock: Stock
+    shows: tuple[Surface, ...] = (Surface.FACE,)
+    workings: tuple[Working, ...] = ()
+    trim: tuple[float, float] = (0.0, 0.0)
+    trim_at: tuple[Surface, ...] = ()
+    withdraw: Vector = NOWHERE
+
+
 def lay_board(
-    bench: Bench,
-    role: Role,
-    name: str,
-    group: str,
-    box: Box,
-    length: Vector,
-    face: Vector,
-    stock: Stock,
-    *,
-    ref: str | None = None,
-    workings: tuple[Working, ...] = (),
-    shows: tuple[Surface, ...] = (Surface.FACE,),
-    trim: tuple[float, float] = (0.0, 0.0),
-    trim_at: tuple[Surface, ...] = (),
-    withdraw: Vector = NOWHERE,
+    bench: Bench, board: Board, box: Box, length: Vector, face: Vector, ref: str | None = None
 ) -> Part:
     """Lay a board that fills ``box`` (unit frame, mm) on the bench.
 
     Its length runs along ``length`` and its face looks along ``face``, both unit vectors
-    along axes of the unit.  ``trim`` is what is left on in length and width, and
-    ``trim_at`` at which ends and edges.
+    along axes of the unit.
     """
     width = cross(face, length)
     axes = (length, width, face)
     sizes = [sum(abs(axis[i]) * box.size[i] for i in range(3)) for axis in axes]
     origin = [box.low[i] if any(axis[i] > 0 for axis in axes) else box.high[i] for i in range(3)]
-    grain = stock.lengthwise
+    stock, trim = board.stock, board.trim
     part = Part(
-        ref or bench.next_ref(role), name, role, group,
-        Blank(sizes[0], sizes[1], sizes[2], stock, grain, shows, *trim, trim_at),
+        ref or bench.next_ref(board.role),
+        board.name,
+        board.role,
+        board.group,
+        Blank(*sizes, stock, stock.lengthwise, board.shows, *trim, board.trim_at),
         Placement((origin[0], origin[1], origin[2]), length, width),
-        workings,
-        withdraw=withdraw,
-    )  # fmt: skip
+        board.workings,
+        withdraw=board.withdraw,
+    )
     return bench.add(part)
 
 
@@ -66,7 +72,6 @@ def screw_on(
     through: str,
     into: str,
     moisture: tuple[float, float] | None = None,
-    spacing: float = SPACING,
     anchor: float | None = None,
 ) -> bool:
     """Screw a part to another through it, along the meeting of the two; whether that can be.
@@ -87,7 +92,7 @@ def screw_on(
     if abs(one.placement.length[axis]) > 0.5:
         return False
     sizes, held = bench.sizes, other.blank.stock.grip
-    count = count_along(max(extents), FROM_END, spacing)
+    count = count_along(max(extents), FROM_END, SPACING)
     screws = screws_through(sizes, first.size[axis], second.size[axis], count, held)
     moves, way = _moves(one, other, moisture, anchor) if moisture else (0.0, 0)
     if moves <= ACCEPTED:

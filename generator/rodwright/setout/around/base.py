@@ -6,7 +6,7 @@ from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.spacing import spread_between
 from rodwright.setout.around.legs import set_out_legs
 from rodwright.setout.bench import DOWN, FORWARD, LEFT, X, Y
-from rodwright.setout.boards import carry, lay_board, screw_on
+from rodwright.setout.boards import Board, carry, lay_board, screw_on
 from rodwright.setout.fixings import screws
 from rodwright.setout.rod.sizes import feet_across
 from rodwright.setout.setting import Setting
@@ -97,19 +97,38 @@ def _plinth(setting: Setting, wish: PlinthSpec, stock: Stock) -> None:
     low, high = 0.0, rod.base
     long = [
         lay_board(
-            bench, Role.PLINTH, name, GROUP, Box((left, y, low), (right, y + t, high)), X, face,
-            stock, shows=(Surface.FACE,) if y == front else (), withdraw=DOWN,
+            bench,
+            Board(
+                Role.PLINTH,
+                name,
+                GROUP,
+                stock,
+                shows=(Surface.FACE,) if y == front else (),
+                withdraw=DOWN,
+            ),
+            Box((left, y, low), (right, y + t, high)),
+            X,
+            face,
         ).ref
         for name, y, face in (("Plinth front", front, FORWARD), ("Plinth back", rear - t, Y))
-    ]  # fmt: skip
+    ]
     between = [left, *spread_between(left + t, right - t, t, wish.spacing), right - t]
     for number, x in enumerate(between):
         outer = number in (0, len(between) - 1)
         cross = lay_board(
-            bench, Role.PLINTH, "Plinth end" if outer else "Plinth cross member", GROUP,
-            Box((x, front + t, low), (x + t, rear - t, high)), Y, X if number else LEFT, stock,
-            shows=(Surface.FACE,) if outer else (), withdraw=DOWN,
-        )  # fmt: skip
+            bench,
+            Board(
+                Role.PLINTH,
+                "Plinth end" if outer else "Plinth cross member",
+                GROUP,
+                stock,
+                shows=(Surface.FACE,) if outer else (),
+                withdraw=DOWN,
+            ),
+            Box((x, front + t, low), (x + t, rear - t, high)),
+            Y,
+            X if number else LEFT,
+        )
         for board in long:
             screw_on(bench, board, cross.ref, setting.moisture)
     for part in bench.refs_of(Role.PLINTH):
@@ -141,10 +160,12 @@ def _toe_board(setting: Setting, wish: ToeBoardSpec, stock: Stock) -> None:
         )
     else:
         board = lay_board(
-            bench, Role.PLINTH, "Toe board", GROUP,
+            bench,
+            Board(Role.PLINTH, "Toe board", GROUP, stock, withdraw=DOWN),
             Box((carcass.left.right, front, 0.0), (carcass.right.left, front + t, rod.toe)),
-            X, FORWARD, stock, withdraw=DOWN,
-        )  # fmt: skip
+            X,
+            FORWARD,
+        )
         for side in (carcass.left, carcass.right):
             before = rod.front("sides")
             bench.notch(
@@ -194,10 +215,12 @@ def _levellers(setting: Setting, wish: LevellersSpec) -> None:
         return
     room = min(CLIPPED_BOARD_ROOM, rod.base / 2)
     board = lay_board(
-        bench, Role.PLINTH, "Plinth board", GROUP,
-        Box((0.0, front, 0.0), (rod.width, front + t, rod.base - room)), X, FORWARD, stock,
-        withdraw=FORWARD,
-    )  # fmt: skip
+        bench,
+        Board(Role.PLINTH, "Plinth board", GROUP, stock, withdraw=FORWARD),
+        Box((0.0, front, 0.0), (rod.width, front + t, rod.base - room)),
+        X,
+        FORWARD,
+    )
     for ref in bench.refs_of(Role.BOTTOM):
         at = (rod.width / 2, front + t / 2, rod.base)
         bench.join(JointKind.CLIPPED, ref, board.ref, at, Fixing("plinth clip", across))

@@ -8,7 +8,7 @@ from dataclasses import replace
 from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.spacing import spread, steps_of
 from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Y, Z
-from rodwright.setout.boards import lay_board, screw_on
+from rodwright.setout.boards import Board, lay_board, screw_on
 from rodwright.setout.edges.biscuits import edge_biscuits
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.rod.walls import gap_over, side_gap
@@ -47,20 +47,37 @@ def set_out_cornice(setting: Setting) -> None:
         if end in lines.returns
     }
     front = lay_board(
-        bench, Role.CORNICE, "Cornice front", GROUP,
-        Box((lines.left, lines.front, low), (lines.right, lines.front + t, high)), X, FORWARD,
-        stock, workings=tuple(mitres.values()), withdraw=FORWARD if lines.lapped else Z,
-    )  # fmt: skip
+        bench,
+        Board(
+            Role.CORNICE,
+            "Cornice front",
+            GROUP,
+            stock,
+            workings=tuple(mitres.values()),
+            withdraw=FORWARD if lines.lapped else Z,
+        ),
+        Box((lines.left, lines.front, low), (lines.right, lines.front + t, high)),
+        X,
+        FORWARD,
+    )
     boards = [front.ref]
     for end in lines.returns:
         x = lines.left if end == "left" else lines.right - t
         outward = LEFT if end == "left" else X
         board = lay_board(
-            bench, Role.CORNICE, f"Cornice {end} return", GROUP,
-            Box((x, lines.front, low), (x + t, rod.rear, high)), Y, outward, stock,
-            workings=(Mitre(Surface.NEAR_END, _MITRE, Surface.FACE),),
-            withdraw=outward if lines.lapped else Z,
-        )  # fmt: skip
+            bench,
+            Board(
+                Role.CORNICE,
+                f"Cornice {end} return",
+                GROUP,
+                stock,
+                workings=(Mitre(Surface.NEAR_END, _MITRE, Surface.FACE),),
+                withdraw=outward if lines.lapped else Z,
+            ),
+            Box((x, lines.front, low), (x + t, rod.rear, high)),
+            Y,
+            outward,
+        )
         bench.meet(JointKind.MITRE, front.ref, board.ref)
         boards.append(board.ref)
     for ref in boards:
@@ -268,10 +285,12 @@ def _block(bench: Bench, board: Part, stock: Stock) -> None:
         along = (start, start + _BLOCK)
         (x, y) = (along, depth) if across else (depth, along)
         block = lay_board(
-            bench, Role.CORNICE, "Cornice block", GROUP,
-            Box((x[0], y[0], box.low[2]), (x[1], y[1], box.low[2] + tall)), X if across else Y, Z,
-            stock, shows=(), withdraw=Z,
-        )  # fmt: skip
+            bench,
+            Board(Role.CORNICE, "Cornice block", GROUP, stock, shows=(), withdraw=Z),
+            Box((x[0], y[0], box.low[2]), (x[1], y[1], box.low[2] + tall)),
+            X if across else Y,
+            Z,
+        )
         screw_on(bench, block.ref, board.ref)
         for ref in bench.refs_of(Role.TOP):
             screw_on(bench, ref, block.ref)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.spacing import spread_between
 from rodwright.setout.bench import DOWN, FORWARD, X, Y, Z
-from rodwright.setout.boards import carry, lay_board, screw_on
+from rodwright.setout.boards import Board, carry, lay_board, screw_on
 from rodwright.setout.joints import make_joint
 from rodwright.setout.setting import Setting
 from rodwright.trade.gaps import GLUE_ROOM
@@ -94,7 +94,11 @@ class _Feet:
             for j, y in enumerate(self._ys):
                 box = Box((x, y, 0.0), (x + s, y + s, self._base))
                 leg = lay_board(
-                    self._bench, Role.LEG, "Leg", GROUP, box, Z, FORWARD, stock, withdraw=DOWN
+                    self._bench,
+                    Board(Role.LEG, "Leg", GROUP, stock, withdraw=DOWN),
+                    box,
+                    Z,
+                    FORWARD,
                 )
                 laid[i, j] = leg.ref
                 carry(self._bench, leg.ref, self._setting.moisture, screwed=False)
@@ -117,9 +121,12 @@ class _Feet:
             y = self._ys[j]
             box = Box((left, y, base - high), (left + s, y + s, base))
             block = lay_board(
-                self._bench, Role.LEG, "Leg block", GROUP, box, Y, DOWN, stock,
-                shows=(), withdraw=DOWN,
-            )  # fmt: skip
+                self._bench,
+                Board(Role.LEG, "Leg block", GROUP, stock, shows=(), withdraw=DOWN),
+                box,
+                Y,
+                DOWN,
+            )
             screw_on(self._bench, block.ref, leg, self._setting.moisture)
             carry(self._bench, block.ref, self._setting.moisture)
 
@@ -158,9 +165,12 @@ class _Feet:
                 box = Box((x + inset, y + s, low), (x + inset + t, self._ys[1], base))
             along = X if start[1] == end[1] else Y
             rail = lay_board(
-                self._bench, Role.LEG, "Leg rail", GROUP, box, along, FORWARD if along is X else X,
-                stock, withdraw=DOWN,
-            )  # fmt: skip
+                self._bench,
+                Board(Role.LEG, "Leg rail", GROUP, stock, withdraw=DOWN),
+                box,
+                along,
+                FORWARD if along is X else X,
+            )
             for end_of in (start, end):
                 make_joint(setting.at("rail_width"), dowels, legs[end_of], rail.ref)
             carry(self._bench, rail.ref, self._setting.moisture, anchor=self._ys[0])

@@ -8,7 +8,7 @@ from typing import Literal
 from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.opening.gaps import bent_at, gap_at
 from rodwright.setout.bench import DOWN, FORWARD, X, Z
-from rodwright.setout.boards import lay_board, screw_on
+from rodwright.setout.boards import Board, lay_board, screw_on
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.setting import Setting
 from rodwright.trade.gaps import LEAST_SCRIBE
@@ -178,10 +178,21 @@ class _Strips:
         narrow = Surface.FAR_END if start > end else Surface.NEAR_END
         cut = (Bevel(Surface.BACK_EDGE, narrow, length, taper),) if taper > TOUCH else ()
         strip = lay_board(
-            bench, Role.SCRIBE, name, GROUP, box, along, FORWARD, self._stock,
-            workings=cut, trim=(0.0, self._wish.allowance), trim_at=(Surface.BACK_EDGE,),
-            withdraw=FORWARD,
-        )  # fmt: skip
+            bench,
+            Board(
+                Role.SCRIBE,
+                name,
+                GROUP,
+                self._stock,
+                workings=cut,
+                trim=(0.0, self._wish.allowance),
+                trim_at=(Surface.BACK_EDGE,),
+                withdraw=FORWARD,
+            ),
+            box,
+            along,
+            FORWARD,
+        )
         # Screws come from inside, through a side or the top; an end is only glued.
         thin = min(start, end) < SCREWABLE
         for ref in bench.refs_of(Role.SIDE, Role.TOP):

@@ -5,7 +5,7 @@ from __future__ import annotations
 from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.spacing import count_along, spread
 from rodwright.setout.bench import Bench, X, Z
-from rodwright.setout.boards import lay_board
+from rodwright.setout.boards import Board, lay_board
 from rodwright.setout.fixings import screws, screws_through, washers
 from rodwright.setout.rod.walls import side_gap
 from rodwright.setout.setting import Setting
@@ -111,18 +111,26 @@ def _lay(setting: Setting, wish: WorktopSpec, stock: Stock) -> str:
     for number in range(wish.layers):
         low = rod.height + number * stock.thickness
         layer = lay_board(
-            bench, Role.WORKTOP, "Worktop layer" if glued else "Worktop", GROUP,
+            bench,
+            Board(
+                Role.WORKTOP,
+                "Worktop layer" if glued else "Worktop",
+                GROUP,
+                stock,
+                shows=(Surface.FACE, Surface.FACE_EDGE)
+                if number == wish.layers - 1
+                else (Surface.FACE_EDGE,),
+                trim=(trim, trim) if glued else (0.0, 0.0),
+                withdraw=Z,
+            ),
             Box(
                 (-over.sides, rod.face - over.front, low),
                 (rod.width + over.sides, rod.rear + over.rear, low + stock.thickness),
             ),
-            X, Z, stock,
+            X,
+            Z,
             ref=ref + "abcd"[number] if glued else ref,
-            shows=(Surface.FACE, Surface.FACE_EDGE) if number == wish.layers - 1
-            else (Surface.FACE_EDGE,),
-            trim=(trim, trim) if glued else (0.0, 0.0),
-            withdraw=Z,
-        )  # fmt: skip
+        )
         if refs:
             patch = bench.bounds(refs[-1]).contact(layer.bounds())
             assert patch is not None

@@ -6,8 +6,8 @@ All lengths in mm, unit frame.
 from __future__ import annotations
 
 from rodwright.geometry import Box
-from rodwright.setout.bench import NOWHERE, Y, Z
-from rodwright.setout.boards import lay_board, screw_on
+from rodwright.setout.bench import Y, Z
+from rodwright.setout.boards import Board, lay_board, screw_on
 from rodwright.setout.doors.hinge_places import Hinge
 from rodwright.trade.hinges import BEHIND_FRAME, HALF_PACKER, PLATE_DEPTH
 from rodwright.trade.wood_left import LEAST_FLOOR
@@ -37,9 +37,12 @@ def lay_hinge_packer(hinge: Hinge, plate: float, z: float) -> str:
         (right, front + thick, min(z + half, space.high)),
     )
     packer = lay_board(
-        bench, Role.PACKER, "Hinge packer", "Carcass", box, Z, Y, stile.blank.stock, shows=(),
-        withdraw=NOWHERE,
-    )  # fmt: skip
+        bench,
+        Board(Role.PACKER, "Hinge packer", "Carcass", stile.blank.stock, shows=()),
+        box,
+        Z,
+        Y,
+    )
     if holds_plates(hinge):
         screw_on(bench, packer.ref, hinge.upright.ref)
     else:

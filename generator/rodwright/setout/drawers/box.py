@@ -12,7 +12,7 @@ from itertools import product
 from rodwright.geometry import TOUCH, Box
 from rodwright.problems import Problems
 from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Y, Z
-from rodwright.setout.boards import lay_board, screw_on
+from rodwright.setout.boards import Board, lay_board, screw_on
 from rodwright.setout.carcass.box import BOTH_FACES
 from rodwright.setout.joints import make_joint
 from rodwright.setout.rod.reach import reach
@@ -110,26 +110,31 @@ def lay_box(setting: Setting, like: BoxWish, box: Box, group: str) -> Laid:
     captured = like.wish.bottom.held == "all_round"
     sides = tuple(
         lay_board(
-            bench, Role.DRAWER_SIDE, name, group, Box((x, front, low), (x + t, rear, high)),
-            along, face, stock, shows=BOTH_FACES, withdraw=FORWARD,
+            bench,
+            Board(Role.DRAWER_SIDE, name, group, stock, shows=BOTH_FACES, withdraw=FORWARD),
+            Box((x, front, low), (x + t, rear, high)),
+            along,
+            face,
         ).ref
         for name, x, along, face in (
             ("Left drawer side", left, Y, X),
             ("Right drawer side", right - t, FORWARD, LEFT),
         )
-    )  # fmt: skip
+    )
     back_low = low if captured else low + like.above
     ends = tuple(
         lay_board(
-            bench, Role.DRAWER_END, name, group,
+            bench,
+            Board(Role.DRAWER_END, name, group, stock, shows=BOTH_FACES, withdraw=FORWARD),
             Box((left + t - r, y, z), (right - t + r, y + t, high)),
-            LEFT if face is Y else X, face, stock, shows=BOTH_FACES, withdraw=FORWARD,
+            LEFT if face is Y else X,
+            face,
         ).ref
         for name, y, z, face in (
             ("Front drawer end", front, low, Y),
             ("Back drawer end", rear - t, back_low, FORWARD),
         )
-    )  # fmt: skip
+    )
     bottom = _bottom(like, box, group, bench)
     # First of all, so that fixings keep clear of the grooves.
     _grooves(like, box, (*sides, *(ends if captured else ends[:1])), bench)
@@ -174,7 +179,8 @@ def _bottom(like: BoxWish, box: Box, group: str, bench: Bench) -> str:
     captured = like.wish.bottom.held == "all_round"
     low = box.low[2] + like.height
     return lay_board(
-        bench, Role.DRAWER_BOTTOM, "Drawer bottom", group,
+        bench,
+        Board(Role.DRAWER_BOTTOM, "Drawer bottom", group, like.bottom, withdraw=FORWARD),
         Box(
             (box.low[0] + t - into, box.low[1] + t - into, low),
             (
@@ -183,8 +189,9 @@ def _bottom(like: BoxWish, box: Box, group: str, bench: Bench) -> str:
                 low + like.bottom.thickness,
             ),
         ),
-        X, Z, like.bottom, withdraw=FORWARD,
-    ).ref  # fmt: skip
+        X,
+        Z,
+    ).ref
 
 
 def _grooves(like: BoxWish, box: Box, refs: tuple[str, ...], bench: Bench) -> None:

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.setout.bench import FORWARD, X
-from rodwright.setout.boards import lay_board
+from rodwright.setout.boards import Board, lay_board
 from rodwright.setout.drawers.box import LEAST_ABOVE, LEAST_INSIDE, BoxWish, box_wish, lay_box
 from rodwright.setout.drawers.front_fixing import FrontFixing
 from rodwright.setout.drawers.fronts import Fronts, set_out_fronts
@@ -125,13 +125,15 @@ class _Drawers:
         drawers = bench.count_moving(Slide)
         group = f"Drawer {drawers + 1}"
         front = lay_board(
-            bench, Role.DRAWER_FRONT, "Drawer front", group,
+            bench,
+            Board(Role.DRAWER_FRONT, "Drawer front", group, self.fronts.stock, withdraw=FORWARD),
             Box(
                 (self.fronts.left, self.fronts.face, zone[0]),
                 (self.fronts.right, self.fronts.rear, zone[1]),
             ),
-            X, FORWARD, self.fronts.stock, withdraw=FORWARD,
-        )  # fmt: skip
+            X,
+            FORWARD,
+        )
         box = Box(
             (clear.left + run.clearance, clear.front, place.low),
             (clear.right - run.clearance, clear.front + run.length, place.high),

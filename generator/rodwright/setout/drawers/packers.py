@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.spacing import spread_between
-from rodwright.setout.bench import NOWHERE, Y, Z
-from rodwright.setout.boards import lay_board, screw_on
+from rodwright.setout.bench import Y, Z
+from rodwright.setout.boards import Board, lay_board, screw_on
 from rodwright.setout.drawers.slides import Chest
 from rodwright.trade.hinges import PAST_HINGE
 from rodwright.trade.slides import FIRST_HOLE, PACKERS_APART
@@ -41,9 +41,12 @@ def lay_packers(chest: Chest) -> tuple[tuple[str, ...], tuple[str, ...]]:
         for y in places:
             box = Box((low, y, space.low), (high, y + t, space.high))
             strip = lay_board(
-                bench, Role.PACKER, "Drawer packer", "Carcass", box, Z, Y, stock, shows=(),
-                withdraw=NOWHERE,
-            )  # fmt: skip
+                bench,
+                Board(Role.PACKER, "Drawer packer", "Carcass", stock, shows=()),
+                box,
+                Z,
+                Y,
+            )
             screw_on(bench, strip.ref, upright)
             refs.append(strip.ref)
         return tuple(refs)

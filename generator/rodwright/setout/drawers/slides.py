@@ -9,8 +9,8 @@ from dataclasses import dataclass
 from math import floor
 
 from rodwright.geometry import TOUCH, Box
-from rodwright.setout.bench import NOWHERE, Y, Z
-from rodwright.setout.boards import lay_board, screw_on
+from rodwright.setout.bench import Y, Z
+from rodwright.setout.boards import Board, lay_board, screw_on
 from rodwright.setout.fixings import screws
 from rodwright.setout.inside import Space, Upright
 from rodwright.setout.setting import Setting
@@ -271,6 +271,12 @@ def _runner(
 def _strip(setting: Setting, role: Role, name: str, box: Box, upright: Upright) -> str:
     """A strip of carcass stock lying flat, screwed to an upright."""
     bench, stock = setting.bench, setting.rod.stock
-    strip = lay_board(bench, role, name, _GROUP, box, Y, Z, stock, shows=(), withdraw=NOWHERE)
+    strip = lay_board(
+        bench,
+        Board(role, name, _GROUP, stock, shows=()),
+        box,
+        Y,
+        Z,
+    )
     screw_on(bench, strip.ref, upright.ref, setting.moisture)
     return strip.ref
