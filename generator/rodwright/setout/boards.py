@@ -59,7 +59,9 @@ def lay_board(
         board.name,
         board.role,
         board.group,
-        Blank(*sizes, stock, stock.lengthwise, board.shows, *trim, board.trim_at),
+        Blank(
+            sizes[0], sizes[1], sizes[2], stock, stock.lengthwise, board.shows, *trim, board.trim_at
+        ),
         Placement((origin[0], origin[1], origin[2]), length, width),
         board.workings,
         withdraw=board.withdraw,

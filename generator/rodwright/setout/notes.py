@@ -49,7 +49,6 @@ class End:
     ref: str
     where: KeyPath
     layers: tuple[str, ...] = ()
-    stopped: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -32,8 +32,7 @@ def join_ends(setting: Setting) -> None:
     they are made in an order that a unit and its mirror image share: from the bottom up, from
     the front, the narrower first, then from the middle outwards.
     """
-    rod = setting.rod
-    middle = rod.width / 2
+    middle = setting.rod.width / 2
 
     def order(end: End) -> tuple[float, ...]:
         box = setting.bench.bounds(end.ref)
@@ -42,7 +41,5 @@ def join_ends(setting: Setting) -> None:
         return tuple(round(figure, 6) for figure in figures)
 
     for end in sorted(setting.notes.ends, key=order):
-        make_joint(
-            setting.moved_to(end.where), end.joint, end.carrier, end.ref,
-            layers=end.layers, stopped=end.stopped, covered=rod.frame is not None,
-        )  # fmt: skip
+        place = setting.moved_to(end.where)
+        make_joint(place, end.joint, end.carrier, end.ref, layers=end.layers)

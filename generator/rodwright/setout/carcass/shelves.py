@@ -73,9 +73,11 @@ def lay_fixed(
     joint = rod.joint(wish.ends)
     run = panel_front(rod, space, "shelves", wish.setback), rod.shelf_rear
     refs = _lay(setting, space, wish, stock, _Lie(z, reaches(setting, space, joint), run))
-    place, stopped = ends_place(setting, wish.ends), wish.stopped or None
+    place = ends_place(setting, wish.ends)
+    if wish.stopped:
+        joint = joint.model_copy(update={"stopped": wish.stopped})
     for upright in (space.left, space.right):
-        setting.notes.ends.append(End(joint, upright.ref, refs[0], place, refs[1:], stopped))
+        setting.notes.ends.append(End(joint, upright.ref, refs[0], place, refs[1:]))
     return refs
 
 

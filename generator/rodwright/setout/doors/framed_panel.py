@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from rodwright.setout.bench import DOWN, FORWARD, LEFT, Bench, X, Z
-from rodwright.setout.doors.panel import Outline, Panel, fit_panel
+from rodwright.setout.bench import DOWN, FORWARD, LEFT, X, Z
+from rodwright.setout.doors.panel import Outline, fit_panel
 from rodwright.setout.joints import make_joint
 from rodwright.setout.joints.housed import note
 from rodwright.setout.setting import Setting
@@ -55,8 +55,8 @@ def set_out_framed(
     panel = fit_panel(setting.at("panel"), wish, outline, inner, stock)
     if panel is None:
         return None
-    refs = _stiles(wish, outline, inner, group, stock, panel, bench)
-    rails = _rails(wish, outline, inner, group, stock, panel, bench)
+    members = _Members(setting, wish, outline, inner, group, stock, panel.thickness)
+    refs, rails = members.stiles(), members.rails()
     kind = panel.stock.lengthwise
     reach, up = frame.groove - panel.beside, frame.groove - panel.ends
     blank = Blank(
@@ -145,74 +145,87 @@ def _jointed(setting: Setting, joint: JointSpec) -> bool:
     return True
 
 
-def _blank(length: float, width: float, thickness: float, stock: Stock) -> Blank:
-    grain = stock.lengthwise
-    return Blank(length, width, thickness, stock, grain, BOTH_FACES)
+@dataclass(frozen=True, slots=True)
+class _Members:
+    """Stiles and rails of one door round its ``inner`` outline, for a panel so thick (mm)."""
 
+    setting: Setting
+    wish: DoorsSpec
+    outline: Outline
+    inner: Outline
+    group: str
+    stock: Stock
+    panel: float
 
-def _stiles(
-    wish: DoorsSpec, outline: Outline, inner: Outline, group: str, stock: Stock, panel: Panel,
-    bench: Bench,
-) -> tuple[str, str]:  # fmt: skip
-    """Both stiles, grooved in their inner edges; right through where the rails' tongues fill
-    the grooves, else as far as the panel reaches.
+    @property
+    def thickness(self) -> float:
+        """Of every member."""
+        return self.outline.rear - self.outline.front
 
-    The right one is the left one turned end for end, so that they are the same piece where
-    the rails are alike.
-    """
-    thick, depth = outline.rear - outline.front, wish.frame.groove
-    blank = _blank(outline.height, wish.frame.stile_width, thick, stock)
-    position = (thick - panel.thickness) / 2
-    whole = Groove(Surface.FACE_EDGE, position, panel.thickness, depth, use="door panel")
-    ends = inner.low - depth - outline.low, outline.high - inner.high - depth
-    refs = []
-    for name, placement, (start, end) in (
-        ("Left door stile", Placement((inner.left, outline.rear, outline.low), Z, LEFT), ends),
-        ("Right door stile", Placement((inner.right, outline.rear, outline.high), DOWN, X),
-         ends[::-1]),
-    ):  # fmt: skip
-        groove = whole
-        if wish.frame.joint.joint != "tongued":
-            groove = replace(whole, start=start, stop=outline.height - end)
-        part = Part(
-            bench.next_ref(Role.DOOR_STILE), name, Role.DOOR_STILE, group, blank, placement,
-            (groove,), withdraw=FORWARD,
-        )  # fmt: skip
-        refs.append(bench.add(part).ref)
-    return refs[0], refs[1]
+    def stiles(self) -> tuple[str, str]:
+        """Both stiles, grooved in their inner edges; right through where the rails' tongues fill
+        the grooves, else as far as the panel reaches.
 
-
-def _rails(
-    wish: DoorsSpec, outline: Outline, inner: Outline, group: str, stock: Stock, panel: Panel,
-    bench: Bench,
-) -> tuple[str, str]:  # fmt: skip
-    """Both rails, grooved in their inner edges; with a tongue at each end where that is the joint.
-
-    The top one is the bottom one turned end for end.
-    """
-    thick, depth = outline.rear - outline.front, wish.frame.groove
-    cheek = (thick - panel.thickness) / 2
-    tongue = depth if wish.frame.joint.joint == "tongued" else 0.0
-    workings: tuple[Working, ...] = (
-        Groove(Surface.BACK_EDGE, cheek, panel.thickness, depth, use="door panel"),
-    )
-    if tongue:
-        workings += tuple(
-            Rebate(surface, end, tongue, cheek, use="tongue")
-            for surface in BOTH_FACES
-            for end in (Surface.NEAR_END, Surface.FAR_END)
+        The right one is the left one turned end for end, so that they are the same piece where
+        the rails are alike.
+        """
+        outline, inner, depth = self.outline, self.inner, self.wish.frame.groove
+        blank = self._blank(outline.height, self.wish.frame.stile_width)
+        position = (self.thickness - self.panel) / 2
+        whole = Groove(Surface.FACE_EDGE, position, self.panel, depth, use="door panel")
+        start, end = inner.low - depth - outline.low, outline.high - inner.high - depth
+        left = Placement((inner.left, outline.rear, outline.low), Z, LEFT)
+        right = Placement((inner.right, outline.rear, outline.high), DOWN, X)
+        if self.wish.frame.joint.joint == "tongued":
+            grooves = whole, whole
+        else:
+            grooves = (
+                replace(whole, start=start, stop=outline.height - end),
+                replace(whole, start=end, stop=outline.height - start),
+            )
+        return (
+            self._lay(Role.DOOR_STILE, "Left door stile", blank, left, (grooves[0],)),
+            self._lay(Role.DOOR_STILE, "Right door stile", blank, right, (grooves[1],)),
         )
-    left, right = inner.left - tongue, inner.right + tongue
-    refs = []
-    for name, width, placement in (
-        ("Bottom door rail", inner.low - outline.low,
-         Placement((left, outline.rear, outline.low), X, Z)),
-        ("Top door rail", outline.high - inner.high,
-         Placement((right, outline.rear, outline.high), LEFT, DOWN)),
-    ):  # fmt: skip
+
+    def rails(self) -> tuple[str, str]:
+        """Both rails, grooved in their inner edges; with a tongue at each end where that is the
+        joint.
+
+        The top one is the bottom one turned end for end.
+        """
+        outline, inner, depth = self.outline, self.inner, self.wish.frame.groove
+        cheek = (self.thickness - self.panel) / 2
+        tongue = depth if self.wish.frame.joint.joint == "tongued" else 0.0
+        workings: tuple[Working, ...] = (
+            Groove(Surface.BACK_EDGE, cheek, self.panel, depth, use="door panel"),
+        )
+        if tongue:
+            workings += tuple(
+                Rebate(surface, end, tongue, cheek, use="tongue")
+                for surface in BOTH_FACES
+                for end in (Surface.NEAR_END, Surface.FAR_END)
+            )
+        left, right = inner.left - tongue, inner.right + tongue
+        bottom = Placement((left, outline.rear, outline.low), X, Z)
+        top = Placement((right, outline.rear, outline.high), LEFT, DOWN)
+        low = self._blank(right - left, inner.low - outline.low)
+        high = self._blank(right - left, outline.high - inner.high)
+        return (
+            self._lay(Role.DOOR_RAIL, "Bottom door rail", low, bottom, workings),
+            self._lay(Role.DOOR_RAIL, "Top door rail", high, top, workings),
+        )
+
+    def _blank(self, length: float, width: float) -> Blank:
+        stock = self.stock
+        return Blank(length, width, self.thickness, stock, stock.lengthwise, BOTH_FACES)
+
+    def _lay(
+        self, role: Role, name: str, blank: Blank, at: Placement, workings: tuple[Working, ...]
+    ) -> str:
+        """Lay one member on the bench; its ref."""
+        bench = self.setting.bench
         part = Part(
-            bench.next_ref(Role.DOOR_RAIL), name, Role.DOOR_RAIL, group,
-            _blank(right - left, width, thick, stock), placement, workings, withdraw=FORWARD,
-        )  # fmt: skip
-        refs.append(bench.add(part).ref)
-    return refs[0], refs[1]
+            bench.next_ref(role), name, role, self.group, blank, at, workings, withdraw=FORWARD
+        )
+        return bench.add(part).ref

@@ -32,20 +32,17 @@ def make_joint(
     second: str,
     *,
     layers: tuple[str, ...] = (),
-    stopped: float | None = None,
-    covered: bool = False,
     clear: Box | None = None,
     among: Collection[str] | None = None,
 ) -> None:
     """Cut a joint into two parts (refs) on the bench, and join them with what holds it.
 
     ``layers`` are parts that lie on the second and meet the first beside it: they go into
-    the same housing or rebate; in other joints they are butted.  ``stopped`` takes the place
-    of the wish's own.  ``covered`` says that a face frame stands before the front of the first,
-    so that a channel may run out there.  ``clear`` is what of the second is free for the joint
-    (unit frame), where not all of it is.  ``among`` are the parts that are there while the two
-    are put together, where the rest of the bench comes later.  What the material can't take is
-    noted at the setting's place, that of the joint in the spec, and the parts stay as they are.
+    the same housing or rebate; in other joints they are butted.  ``clear`` is what of the second is
+    free for the joint (unit frame), where not all of it is.  ``among`` are the parts that are there
+    while the two are put together, where the rest of the bench comes later.  What the material
+    can't take is noted at the setting's place, that of the joint in the spec, and the parts stay as
+    they are.
 
     Raises:
         ValueError: the parts don't meet, or the second doesn't reach into the first as far
@@ -54,10 +51,9 @@ def make_joint(
     bench, unit = setting.bench, setting.unit
     meeting = find_meeting(bench, first, second, clear)
     work = Work(setting, wish, meeting, bench.parts if among is None else among)
-    stop = wish.stopped if stopped is None else stopped
     match wish.joint:
         case "housed":
-            housed(work, layers, stop, covered)
+            housed(work, layers)
             return
         case "rebated":
             rebated(work, layers)
@@ -67,7 +63,7 @@ def make_joint(
         case "screwed":
             screwed(work)
         case "tongued":
-            tongued(work, layers, tongue_of(work.meeting.thickness, unit), stop, covered)
+            tongued(work, layers, tongue_of(work.meeting.thickness, unit))
             return
         case "dowelled":
             dowelled(work)

@@ -13,7 +13,7 @@ MOST_OF_REBATE = 2 / 3
 """Part of a thickness that a rebate may take (common practice, no source)."""
 
 
-def housed(work: Work, layers: tuple[str, ...], stopped: float, covered: bool) -> None:
+def housed(work: Work, layers: tuple[str, ...]) -> None:
     """The whole thickness let in, or a tongue beside a shoulder; layers go into one housing."""
     meeting, wish = work.meeting, work.wish
     if not _deep_enough(work, 0.5, "housing"):
@@ -37,7 +37,7 @@ def housed(work: Work, layers: tuple[str, ...], stopped: float, covered: bool) -
             )
             return
         left, right = _beside_shoulder(work, meeting.thickness - wish.shoulder)
-    _let_in(work, (left, right), layers, stopped, None, covered)
+    _let_in(work, (left, right), layers, wish.stopped)
 
 
 def rebated(work: Work, layers: tuple[str, ...]) -> None:
@@ -53,12 +53,10 @@ def rebated(work: Work, layers: tuple[str, ...]) -> None:
         )
         return
     if _deep_enough(work, MOST_OF_REBATE, "rebate"):
-        _let_in(work, (meeting.left, meeting.right), layers, 0.0, None)
+        _let_in(work, (meeting.left, meeting.right), layers, 0.0)
 
 
-def tongued(
-    work: Work, layers: tuple[str, ...], usual: float, stopped: float, covered: bool
-) -> None:
+def tongued(work: Work, layers: tuple[str, ...], usual: float) -> None:
     """A tongue on the second, left by one rebate or two, in a groove of the first."""
     meeting, wish = work.meeting, work.wish
     tongue = wish.thickness if wish.thickness is not None else usual
@@ -81,7 +79,7 @@ def tongued(
         sides = _beside_shoulder(work, tongue)
     else:
         sides = (meeting.middle - tongue / 2, meeting.middle + tongue / 2)
-    _let_in(work, sides, (), stopped, JointKind.TONGUE, covered)
+    _let_in(work, sides, (), wish.stopped, JointKind.TONGUE)
 
 
 def tongue_of(thickness: float, unit: str) -> float:
@@ -123,14 +121,13 @@ def _let_in(
     sides: tuple[float, float],
     layers: tuple[str, ...],
     stopped: float,
-    kind: JointKind | None,
-    covered: bool = False,
+    kind: JointKind | None = None,
 ) -> None:
     """Cut the channel in the first and shape the ends that go into it.
 
     The channel begins ``stopped`` mm behind the front of what goes in, or at the front of the
     first if that lies farther back; the ends are notched in front of it.  Where a face frame
-    has ``covered`` the front of the first and too thin a sliver would be left there, it runs out.
+    covers the front of the first and too thin a sliver would be left there, it runs out.
     """
     bench, m = work.bench, work.meeting
     boxes = [bench.bounds(ref) for ref in (m.second, *layers)]
@@ -139,6 +136,7 @@ def _let_in(
     low = max(m.low, boxes[0].low[m.run] + stopped)
     # What goes in stands a little back, behind the air of an inset door.
     sliver = low - work.first.bounds().low[m.run]
+    covered = work.setting.rod.frame is not None
     runs_out = covered and m.run == 1 and not stopped and sliver < LEAST_TONGUE - TOUCH
     start = low - sliver if runs_out else low
     channel = m.box((start, m.high), (left, right), (0.0, m.reach))
