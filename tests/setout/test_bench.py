@@ -12,7 +12,21 @@ import pytest
 import rodwright.setout
 from kit.joint_pairs import board
 from rodwright.setout.bench import Bench, X, Y
-from rodwright.unit import Blank, Fixing, Grain, JointKind, Part, Placement, Role
+from rodwright.setout.recut import Recut
+from rodwright.unit import (
+    Blank,
+    Clearance,
+    Fixing,
+    Grain,
+    Hole,
+    Joint,
+    JointKind,
+    Part,
+    Placement,
+    Role,
+    Slide,
+    Surface,
+)
 
 SETOUT = Path(rodwright.setout.__file__).parent
 CHANGE = frozenset(
@@ -143,3 +157,23 @@ def test_the_bench_knows_what_touches_what() -> None:
     assert bench.meet(JointKind.FACE_GLUED, "SH1", "CR1")
     assert not bench.meet(JointKind.FACE_GLUED, "SH1", "SH2")
     assert [joint.at for joint in bench.joints] == [(300.0, 150.0, 18.0)]
+
+
+def test_what_a_cut_takes_away_goes_with_all_that_was_noted_of_it() -> None:
+    bench = Bench()
+    with bench.wished_at(("interior",)):
+        for ref, z in (("SH1", 0.0), ("SH2", 18.0), ("SH3", 36.0)):
+            bench.add(beside(ref, z))
+    bench.meet(JointKind.FACE_GLUED, "SH1", "SH2")
+    bench.keep_apart("SH1", "SH3", 1.0)
+    bench.keep_apart("SH1", "SH2", 1.0)
+    bench.move_together(Slide(("SH2", "SH3"), (0.0, -300.0, 0.0)))
+    before = bench.workpieces()
+    hole = Hole(Surface.FACE, (20.0, 20.0), 5.0)
+    bench.recut(Recut({"SH2": before["SH2"].worked(hole)}, bench.joints, frozenset({"SH3"})))
+    assert list(bench.parts) == ["SH1", "SH2"]
+    assert bench.workings_of("SH2") == (hole,)
+    assert bench.joints == (Joint(JointKind.FACE_GLUED, "SH1", "SH2", (300.0, 150.0, 18.0)),)
+    assert bench.clearances == (Clearance("SH1", "SH2", 1.0),)
+    assert bench.motions == (Slide(("SH2",), (0.0, -300.0, 0.0)),)
+    assert before["SH2"].workings == ()

@@ -6,7 +6,7 @@ The set-out thinks in the unit frame: what is cut into a part is told the bench 
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import replace
 from types import MappingProxyType
@@ -15,6 +15,7 @@ from rodwright.geometry import Box, Vector
 from rodwright.problems import KeyPath
 from rodwright.setout import cuts
 from rodwright.setout.equal_pieces import comparable
+from rodwright.setout.recut import Recut, Workpiece
 from rodwright.trade.sizes import METRIC, TradeSizes
 from rodwright.unit import (
     TRAITS,
@@ -178,18 +179,28 @@ class Bench:
         """Where in the spec a part was wished."""
         return self._places[ref]
 
-    def recut(self, part: Part, workings: Iterable[Working]) -> None:
-        """Put a part in place of the one with its ref; it has these workings and no others."""
-        self._parts[part.ref] = part
-        self._workings[part.ref] = dict.fromkeys(workings)
+    def workpiece(self, ref: str) -> Workpiece:
+        """A part with what is cut into it so far."""
+        return Workpiece(self._parts[ref], tuple(self._workings[ref]))
 
-    def take_off(self, gone: Collection[str]) -> None:
-        """Take parts off the bench, with their joints, clearances and motions."""
+    def workpieces(self) -> dict[str, Workpiece]:
+        """Every part as it is so far, by its ref, in the order laid down."""
+        return {ref: self.workpiece(ref) for ref in self._parts}
+
+    def recut(self, left: Recut) -> None:
+        """Put what a cut leaves in place of what lay here.
+
+        What it took away goes with its clearances, and out of what it moved together with.
+        """
+        gone = left.gone
         for ref in gone:
             del self._parts[ref], self._workings[ref], self._places[ref]
-        self._joints = [each for each in self._joints if not {each.first, each.second} & {*gone}]
+        for ref, piece in left.kept.items():
+            self._parts[ref] = piece.part
+            self._workings[ref] = dict.fromkeys(piece.workings)
+        self._joints = list(left.joints)
         self._clearances = [
-            each for each in self._clearances if not {each.first, each.second} & {*gone}
+            each for each in self._clearances if each.first not in gone and each.second not in gone
         ]
         moving = [
             replace(motion, refs=tuple(ref for ref in motion.refs if ref not in gone))
@@ -207,10 +218,6 @@ class Bench:
         if patch is not None:
             self.join(kind, first, second, patch.centre, *fixings)
         return patch is not None
-
-    def replace_joints(self, joints: Iterable[Joint]) -> None:
-        """Put these in place of all joints noted so far."""
-        self._joints = list(joints)
 
     def move_together(self, motion: Motion) -> None:
         """Note that parts move as one."""

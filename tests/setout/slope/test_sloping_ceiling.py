@@ -16,6 +16,7 @@ from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Severity
 from rodwright.geometry.halfspaces import vertices
 from rodwright.problems import ProblemsError
+from rodwright.setout.recut import Workpiece
 from rodwright.setout.slope.clipping import planes_of
 from rodwright.unit import Bevel, Hole, Mortise, Part, Role, Swing, Unit
 
@@ -223,7 +224,7 @@ def _hinge_heights(unit: Unit, kind: str) -> tuple[list[float], float, float]:
     (swing,) = (each for each in unit.motions if isinstance(each, Swing))
     left = swing.hinge[0] < door.bounds().centre[0]
     edge = door.bounds().low[0] if left else door.bounds().high[0]
-    corners = vertices(planes_of(door, door.workings))
+    corners = vertices(planes_of(Workpiece(door, door.workings)))
     ends = [z for x, _, z in corners if abs(x - edge) < 1e-6]
     if kind == "cup":
         borings = [hole for hole in door.workings if isinstance(hole, Hole) and hole.diameter == 35]

@@ -2,25 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
 from rodwright.geometry import TOUCH, Box, Vector, along, times
-from rodwright.setout.bench import Bench
+from rodwright.setout.recut import Recut, Workpiece, rejoined
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.setting import Setting
 from rodwright.setout.slope.clipping import cut_back
 from rodwright.trade.wood_left import BETWEEN
-from rodwright.unit import (
-    CUT_OUT,
-    Bore,
-    Hole,
-    Joint,
-    Part,
-    Role,
-    Surface,
-    Working,
-)
+from rodwright.unit import CUT_OUT, Bore, Hole, Joint, Notch, Role, Surface
 from rodwright.wishes.cutouts import CutoutSpec, PipeCutout, SkirtingCutout, SocketCutout
 
 _FAR = 1e5
@@ -36,35 +27,47 @@ def cut_out(setting: Setting) -> None:
     A part is notched, drilled, or cut off square, whichever the place of the cut-out in it
     asks for.  What would fall apart, and what mustn't be cut, is noted.
     """
-    rod, bench = setting.rod, setting.bench
+    bench = setting.bench
     for number, wish in enumerate(setting.spec.cutouts):
         here = setting.at(number)
-        hit = list(_met(wish, rod, bench))
-        before = {part.ref: part.bounds() for part in bench.parts.values()}
-        if not hit:
-            here.refuse(
-                f"the {wish.kind} meets no part of the unit",
-                "Measure its place again, or leave it out.",
+        bench.recut(_cut_one_out(here, wish, bench.workpieces(), bench.joints))
+
+
+def _cut_one_out(
+    setting: Setting, wish: CutoutSpec, before: Mapping[str, Workpiece], joints: Iterable[Joint]
+) -> Recut:
+    """What is left round one thing that stays in place."""
+    room = _box(wish, setting.rod)
+    hit = [piece for piece in before.values() if room.intersects(piece.part.bounds())]
+    kept: dict[str, Workpiece] = {}
+    if not hit:
+        setting.refuse(
+            f"the {wish.kind} meets no part of the unit",
+            "Measure its place again, or leave it out.",
+        )
+    for piece in hit:
+        part = piece.part
+        if part.role not in CUT_OUT:
+            setting.refuse(
+                f"the {wish.kind} runs into {part.name} ({part.ref}), which can't be cut out",
+                "Move that part clear of it.",
             )
-        for part in hit:
-            if part.role not in CUT_OUT:
-                here.refuse(
-                    f"the {wish.kind} runs into {part.name} ({part.ref}), which can't be cut out",
-                    "Move that part clear of it.",
-                )
-            elif part.role is not Role.BACK and _takes_fixings(wish, rod, part, bench):
-                here.refuse(
-                    f"the {wish.kind} takes away fixings of {part.name} ({part.ref})",
-                    "Move that part, or choose a joint without fixings there.",
-                )
-            elif not _cut(wish, rod, part, bench):
-                here.refuse(
-                    f"cut out round the {wish.kind}, {part.name} ({part.ref}) falls apart or "
-                    "keeps no sound strip beside it",
-                    "Move that part clear of it, or make the cut-out smaller.",
-                )
-        joints = [_rejoined(joint, _box(wish, rod), before, bench) for joint in bench.joints]
-        bench.replace_joints(joint for joint in joints if joint is not None)
+        elif part.role is not Role.BACK and _takes_fixings(room, piece):
+            setting.refuse(
+                f"the {wish.kind} takes away fixings of {part.name} ({part.ref})",
+                "Move that part, or choose a joint without fixings there.",
+            )
+        elif (left := _cut(wish, setting.rod, piece)) is None:
+            setting.refuse(
+                f"cut out round the {wish.kind}, {part.name} ({part.ref}) falls apart or "
+                "keeps no sound strip beside it",
+                "Move that part clear of it, or make the cut-out smaller.",
+            )
+        else:
+            kept[part.ref] = left
+    after = {ref: piece.part.bounds() for ref, piece in {**before, **kept}.items()}
+    whole = {ref: piece.part.bounds() for ref, piece in before.items()}
+    return Recut(kept, rejoined(joints, lambda joint: _left_of(joint, room, whole, after)))
 
 
 def _box(wish: CutoutSpec, rod: Rod) -> Box:
@@ -103,76 +106,62 @@ def _middle(wish: PipeCutout, rod: Rod) -> Vector:
     return (0.0, rod.rear - first, second)
 
 
-def _met(wish: CutoutSpec, rod: Rod, bench: Bench) -> Iterator[Part]:
-    """The parts that reach into a cut-out."""
-    room = _box(wish, rod)
-    for part in list(bench.parts.values()):
-        if room.intersects(part.bounds()):
-            yield part
-
-
-def _takes_fixings(wish: CutoutSpec, rod: Rod, part: Part, bench: Bench) -> bool:
+def _takes_fixings(room: Box, piece: Workpiece) -> bool:
     """Whether a cut-out takes holes or mortises that another part's joint counts on."""
-    local, size = part.placement.box_to_part(_box(wish, rod)), part.blank.size
+    local, size = piece.part.placement.box_to_part(room), piece.part.blank.size
     return any(
         local.penetration(working.bounds(size)) > 0
-        for working in bench.workings_of(part.ref)
+        for working in piece.workings
         if isinstance(working, Bore)
     )
 
 
-def _cut(wish: CutoutSpec, rod: Rod, part: Part, bench: Bench) -> bool:
-    """Cut one part out; False where it doesn't stay whole."""
-    size = part.blank.size
-    local = part.placement.box_to_part(_box(wish, rod))
+def _cut(wish: CutoutSpec, rod: Rod, piece: Workpiece) -> Workpiece | None:
+    """One part cut out; None where it doesn't stay whole."""
+    part = piece.part
+    size, local = part.blank.size, part.placement.box_to_part(_box(wish, rod))
     through = [local.low[i] <= TOUCH and local.high[i] >= size[i] - TOUCH for i in range(3)]
     if not through[2]:
         # A cut-out that doesn't run right through a panel's thickness leaves too little of it.
-        return False
+        return None
     if isinstance(wish, PipeCutout) and abs(part.placement.thickness[_axis(wish)]) > 0.5:
-        return _cut_round(wish, local, rod, part, bench)
+        return _cut_round(wish, local, rod, piece)
     if through[0] and through[1]:
-        return False
+        return None
     for axis in range(2):
         if through[1 - axis]:
-            return _cut_off(local, axis, part, bench)
-    return _notch(local, part, bench, wish.kind)
+            return _cut_off(local, axis, piece)
+    return _notched(local, piece, wish.kind)
 
 
-def _cut_off(local: Box, axis: int, part: Part, bench: Bench) -> bool:
-    """Cut a part off square where the cut-out takes all of an end or an edge."""
-    size = part.blank.size
+def _cut_off(local: Box, axis: int, piece: Workpiece) -> Workpiece | None:
+    """A part cut off square where the cut-out takes all of an end or an edge."""
+    size, placed = piece.part.blank.size, piece.part.placement
     at_low, at_high = local.low[axis] <= TOUCH, local.high[axis] >= size[axis] - TOUCH
     if at_low is at_high:
-        return False
+        return None
     place = along(axis, local.high[axis] if at_low else local.low[axis])
-    normal = times(part.placement.axes[axis], -1.0 if at_low else 1.0)
-    plane = (part.placement.to_unit(place), normal)
-    left = cut_back(part, bench.workings_of(part.ref), [plane])
-    if left is None or left[0].blank.size[axis] < LEAST_LEFT:
-        return False
-    bench.recut(*left)
-    return True
+    plane = (placed.to_unit(place), times(placed.axes[axis], -1.0 if at_low else 1.0))
+    left = cut_back(piece, [plane])
+    return left if left is not None and left.part.blank.size[axis] >= LEAST_LEFT else None
 
 
-def _notch(local: Box, part: Part, bench: Bench, kind: str) -> bool:
-    """Notch a part; what is left beside the notch must hold."""
-    size = part.blank.size
+def _notched(local: Box, piece: Workpiece, kind: str) -> Workpiece | None:
+    """A part notched; what is left beside the notch must hold."""
+    size = piece.part.blank.size
     low = [max(0.0, local.low[i]) for i in range(2)]
     high = [min(size[i], local.high[i]) for i in range(2)]
     beside = [each for i in range(2) for each in (low[i], size[i] - high[i])]
     if any(TOUCH < strip < LEAST_LEFT for strip in beside):
-        return False
-    box = Box((low[0], low[1], 0.0), (high[0], high[1], size[2]))
-    _drop_taken(part, local, bench)
-    bench.notch(part.ref, part.placement.box_to_unit(box), kind)
-    return True
+        return None
+    notch = Notch(low[0], low[1], high[0] - low[0], high[1] - low[1], kind)
+    return _without_taken(piece, local).worked(notch)
 
 
-def _cut_round(wish: PipeCutout, local: Box, rod: Rod, part: Part, bench: Bench) -> bool:
-    """Drill a part for a pipe, or notch it from the edge that the pipe is near."""
-    size = part.blank.size
-    middle = part.placement.to_part(_middle(wish, rod))
+def _cut_round(wish: PipeCutout, local: Box, rod: Rod, piece: Workpiece) -> Workpiece | None:
+    """A part drilled for a pipe, or notched from the edge that the pipe is near."""
+    size = piece.part.blank.size
+    middle = piece.part.placement.to_part(_middle(wish, rod))
     reach = wish.diameter / 2 + wish.clearance
     rims = {
         (i, high): (size[i] - middle[i] if high else middle[i]) - reach
@@ -181,26 +170,26 @@ def _cut_round(wish: PipeCutout, local: Box, rod: Rod, part: Part, bench: Bench)
     }
     (axis, at_high), rim = min(rims.items(), key=lambda each: each[1])
     if rim >= wish.least_rim:
-        _drop_taken(part, local, bench)
         hole = Hole(Surface.FACE, (middle[0], middle[1]), 2 * reach, use=wish.kind)
-        bench.work(part.ref, hole)
-        return True
+        return _without_taken(piece, local).worked(hole)
     open_to = local.spanning(axis, high=_FAR) if at_high else local.spanning(axis, low=-_FAR)
-    return _notch(open_to, part, bench, wish.kind)
+    return _notched(open_to, piece, wish.kind)
 
 
-def _drop_taken(part: Part, local: Box, bench: Bench) -> None:
-    """Leave out the screw holes that a cut-out takes, wholly or in part."""
-    size = part.blank.size
+def _without_taken(piece: Workpiece, local: Box) -> Workpiece:
+    """A part without the screw holes that a cut-out takes, wholly or in part."""
+    size = piece.part.blank.size
+    kept = tuple(
+        working
+        for working in piece.workings
+        if not isinstance(working, Hole) or local.penetration(working.bounds(size)) < -BETWEEN
+    )
+    return replace(piece, workings=kept)
 
-    def stays(working: Working) -> bool:
-        return not isinstance(working, Hole) or local.penetration(working.bounds(size)) < -BETWEEN
 
-    kept = [working for working in bench.workings_of(part.ref) if stays(working)]
-    bench.recut(bench.parts[part.ref], kept)
-
-
-def _rejoined(joint: Joint, room: Box, before: Mapping[str, Box], bench: Bench) -> Joint | None:
+def _left_of(
+    joint: Joint, room: Box, before: Mapping[str, Box], after: Mapping[str, Box]
+) -> Joint | None:
     """A joint after a cut-out: None where the parts no longer meet, ``at`` in what is left."""
     first, second = before[joint.first], before[joint.second]
     patch = first.intersection(second)
@@ -216,7 +205,7 @@ def _rejoined(joint: Joint, room: Box, before: Mapping[str, Box], bench: Bench) 
         )
     ]
     gap, axis, centre = max(left)
-    meet = bench.contact(joint.first, joint.second)
+    meet = after[joint.first].contact(after[joint.second])
     if gap < TOUCH or (joint.kind.meets and meet is None):
         return None
     at = list(joint.at)

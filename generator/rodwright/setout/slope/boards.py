@@ -14,6 +14,7 @@ from rodwright.setout.carcass.box import BOTH_FACES, blank
 from rodwright.setout.edges.lipping import strip_blank
 from rodwright.setout.fixings import screws_through
 from rodwright.setout.frame.fixing import carcass_joint, member_joint
+from rodwright.setout.recut import Workpiece
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.rod.slope_lines import SlopeLines, height_at
 from rodwright.setout.setting import Setting
@@ -31,7 +32,6 @@ from rodwright.unit import (
     Rebate,
     Role,
     Surface,
-    Working,
 )
 
 _SCREWED = tuple(role for role in PANELS if role is not Role.BOTTOM)
@@ -79,11 +79,11 @@ def _board(rod: Rod, lines: SlopeLines, bench: Bench) -> Part:
         ends += [((0.0, 0.0, 0.0), (-1.0, 0.0, 0.0)), ((width, 0.0, 0.0), X)]
     else:
         ends += [((0.0, front, 0.0), FORWARD), ((0.0, depth, 0.0), Y)]
-    return _lay(bench, raw, (), ends)
+    return _lay(bench, raw, ends)
 
 
-def _lay(bench: Bench, raw: Part, workings: tuple[Working, ...], ends: list[Plane]) -> Part:
-    left = cut_back(raw, workings, ends)
+def _lay(bench: Bench, raw: Part, ends: list[Plane]) -> Part:
+    left = cut_back(Workpiece(raw), ends)
     if left is None:
         raise ProblemsError(
             [
@@ -94,9 +94,10 @@ def _lay(bench: Bench, raw: Part, workings: tuple[Working, ...], ends: list[Plan
                 )
             ]
         )
-    bench.add(left[0])
-    bench.recut(*left)
-    return left[0]
+    part = bench.add(left.part)
+    for working in left.workings:
+        bench.work(part.ref, working)
+    return part
 
 
 def _let_back_in(rod: Rod, lines: SlopeLines, board: Part, bench: Bench) -> None:
@@ -111,7 +112,7 @@ def _let_back_in(rod: Rod, lines: SlopeLines, board: Part, bench: Bench) -> None
     inside = [
         board.placement.to_part(corner)[0]
         for ref in panels
-        for corner in vertices([*planes_of(bench.parts[ref], bench.workings_of(ref)), into])
+        for corner in vertices([*planes_of(bench.workpiece(ref)), into])
     ]
     start = max(0.0, min(inside) - back.clearance)
     far = max(inside) + back.clearance
@@ -129,14 +130,14 @@ def _let_back_in(rod: Rod, lines: SlopeLines, board: Part, bench: Bench) -> None
 
 def _touching(bench: Bench, part: Part) -> list[tuple[str, Vector, float]]:
     """The parts that one meets: their refs, the middle of the meeting and its greatest extent."""
-    own = planes_of(part, bench.workings_of(part.ref))
+    own = planes_of(bench.workpiece(part.ref))
     box = part.bounds()
     found = []
     for ref, other in bench.parts.items():
         near = other.bounds()
         if ref == part.ref or near.penetration(box) < -TOUCH:
             continue
-        shared = vertices([*own, *planes_of(other, bench.workings_of(ref))])
+        shared = vertices([*own, *planes_of(bench.workpiece(ref))])
         middle = patch(shared)
         if middle is not None:
             found.append((ref, middle, max(Box.of_points(shared).size)))
@@ -185,7 +186,7 @@ def _lip(rod: Rod, lines: SlopeLines, board: Part, bench: Bench) -> None:
         placement = Placement((at[0], board.placement.origin[1], at[2]), way, up)
         ends += [((0.0, 0.0, 0.0), (-1.0, 0.0, 0.0)), ((rod.width, 0.0, 0.0), X)]
     else:
-        corners = vertices(planes_of(board, bench.workings_of(board.ref)))
+        corners = vertices(planes_of(bench.workpiece(board.ref)))
         y = min(corner[1] for corner in corners)
         at_edge = [corner[2] for corner in corners if corner[1] < y + TOUCH]
         low = min(at_edge) - lipping.thickness * lines.rise
@@ -194,10 +195,10 @@ def _lip(rod: Rod, lines: SlopeLines, board: Part, bench: Bench) -> None:
         placement = Placement((0.0, y, low), X, Z)
         ends += [lines.outer, turned(lines.inner)]
     strip = Part(ref, "Lipping", Role.LIPPING, "Lippings", body, placement, withdraw=FORWARD)
-    if cut_back(strip, (), ends) is None:
+    if cut_back(Workpiece(strip), ends) is None:
         # The board begins behind the level top, whose own lipping is all that shows.
         return
-    strip = _lay(bench, strip, (), ends)
+    strip = _lay(bench, strip, ends)
     for other, middle, _ in _touching(bench, strip):
         if other == board.ref:
             bench.join(JointKind.EDGE_GLUED, board.ref, strip.ref, middle)
@@ -230,7 +231,7 @@ def _rail(setting: Setting, lines: SlopeLines) -> None:
         ((0.0, 0.0, frame.top), Z), ((frame.left, 0.0, 0.0), (-1.0, 0.0, 0.0)),
         ((frame.right, 0.0, 0.0), X),
     ]  # fmt: skip
-    rail = _lay(bench, raw, (), ends)
+    rail = _lay(bench, raw, ends)
     met = []
     loose = bench.resting()
     for ref, at, extent in _touching(bench, rail):
@@ -266,8 +267,8 @@ def _rail(setting: Setting, lines: SlopeLines) -> None:
 def _corners_met(bench: Bench, rail: Part, ref: str) -> list[float]:
     """Where along a rail another part meets it."""
     both = [
-        *planes_of(rail, bench.workings_of(rail.ref)),
-        *planes_of(bench.parts[ref], bench.workings_of(ref)),
+        *planes_of(bench.workpiece(rail.ref)),
+        *planes_of(bench.workpiece(ref)),
     ]
     return [rail.placement.to_part(corner)[0] for corner in vertices(both)]
 

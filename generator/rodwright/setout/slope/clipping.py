@@ -12,13 +12,13 @@ from dataclasses import replace
 
 from rodwright.geometry import TOUCH, Box, Vector, minus, vector
 from rodwright.geometry.halfspaces import Plane, beyond, box_planes, vertices
+from rodwright.setout.recut import Workpiece
 from rodwright.unit import (
     Bevel,
     Bore,
     Easing,
     Hole,
     Mitre,
-    Part,
     Placement,
     Refit,
     Surface,
@@ -26,10 +26,10 @@ from rodwright.unit import (
 )
 
 
-def planes_of(part: Part, workings: Sequence[Working]) -> list[Plane]:
+def planes_of(piece: Workpiece) -> list[Plane]:
     """What bounds a part, unit frame: its blank's surfaces, its mitres and its bevels."""
-    size = part.blank.size
-    local = box_planes(Box.of_size(size)) + _cuts(size, workings)
+    part, size = piece.part, piece.part.blank.size
+    local = box_planes(Box.of_size(size)) + _cuts(size, piece.workings)
     axes = part.placement.axes
     return [
         (
@@ -40,16 +40,14 @@ def planes_of(part: Part, workings: Sequence[Working]) -> list[Plane]:
     ]
 
 
-def cut_back(
-    part: Part, workings: Sequence[Working], planes: Sequence[Plane]
-) -> tuple[Part, list[Working]] | None:
+def cut_back(piece: Workpiece, planes: Sequence[Plane]) -> Workpiece | None:
     """A part and its workings, cut back to planes; None where nothing is left of it.
 
     The blank becomes the smallest that holds what is left, at its stock's thickness, so that
     lengths are over the long points.  What planes leave askew are bevels.  Workings wholly
     beyond a plane go; so do holes, pockets and mortises that a plane touches.
     """
-    size = part.blank.size
+    part, workings, size = piece.part, piece.workings, piece.part.blank.size
     new = [_into(part.placement, plane) for plane in planes]
     whole = box_planes(Box.of_size(size))
     cuts = [*_cuts(size, workings), *new]
@@ -79,7 +77,7 @@ def cut_back(
             left.append(bevel)
     placement = replace(part.placement, origin=part.placement.to_unit(kept.low))
     blank = replace(part.blank, length=new_size[0], width=new_size[1])
-    return replace(part, blank=blank, placement=placement, workings=()), left
+    return Workpiece(replace(part, blank=blank, placement=placement, workings=()), tuple(left))
 
 
 def _kept(working: Working, to: Refit, planes: Sequence[Plane]) -> Working | None:

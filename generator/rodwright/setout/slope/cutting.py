@@ -6,14 +6,14 @@ joints whose meeting is cut off go, and the sloping parts are laid in (:mod:`slo
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from math import ceil, dist, floor
 
 from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.geometry.halfspaces import Plane, beyond, moved, patch, vertices
 from rodwright.problems import KeyPath
-from rodwright.setout.bench import Bench
+from rodwright.setout.recut import Recut, Workpiece, rejoined
 from rodwright.setout.rod.main_lines import Rod
 from rodwright.setout.rod.slope_lines import SlopeLines, door_plane, height_at
 from rodwright.setout.setting import Setting
@@ -30,7 +30,6 @@ from rodwright.unit import (
     Mitre,
     Part,
     Role,
-    Working,
 )
 
 USEFUL = 100.0
@@ -47,51 +46,53 @@ _UNCUT = {
 _PIN_REACH = 9.0
 """mm: the middle of a pin's hole lies no further than this below the shelf on it."""
 
-Laid = tuple[Part, tuple[Working, ...]]
-
 
 def cut_to_slope(setting: Setting) -> None:
     """Cut everything on the bench to a slope; what can't be cut is noted with its place."""
     bench, lines = setting.bench, setting.slope
     assert lines is not None
-    before = {ref: (part, bench.workings_of(ref)) for ref, part in bench.parts.items()}
-    cutter = _Cutter(setting, lines)
-    mark = setting.problems.mark()
-    gone, cut = set(), set()
-    # Where the slope is lowest first: what is told of several alike is told of the worst.
-    lowest = {ref: _lowest(lines.outer, part.bounds()) for ref, (part, _) in before.items()}
-    for ref, laid in sorted(before.items(), key=lambda item: round(lowest[item[0]], 6)):
-        plane = cutter.plane_for(ref)
-        if plane is None or not _reaches(laid, plane):
-            continue
-        left = cut_back(*laid, [plane])
-        if not cutter.is_useful(ref, laid, left, plane):
-            continue
-        if left is None:
-            gone.add(ref)
-        else:
-            cut.add(ref)
-            bench.recut(*left)
+    mark, before = setting.problems.mark(), bench.workpieces()
+    cutter = _Cutter(setting, lines, before)
+    after = cutter.left()
     if setting.problems.noted_since(mark):
         return
-    cutter.rests(before, gone)
+    cutter.rests(after)
     if lines.frame_inner is not None:
-        cutter.frame_fits()
-    bench.take_off(gone)
-    joints = [
-        joint if not {joint.first, joint.second} & cut else _rejoined(joint, before, bench)
-        for joint in bench.joints
-    ]
-    bench.replace_joints(joint for joint in joints if joint is not None)
-    _unlip(bench)
+        cutter.frame_fits(after)
+    joints = rejoined(bench.joints, lambda joint: _left_of(joint, before, after))
+    kept = {ref: piece for ref, piece in after.items() if piece is not before[ref]}
+    bench.recut(Recut(kept | _unlipped(after, joints), joints, before.keys() - after.keys()))
 
 
 class _Cutter:
-    """What decides how each part is cut."""
+    """What decides how each part is cut; ``before`` is what lies on the bench."""
 
-    def __init__(self, setting: Setting, lines: SlopeLines) -> None:
+    def __init__(
+        self, setting: Setting, lines: SlopeLines, before: Mapping[str, Workpiece]
+    ) -> None:
         self.setting, self.rod, self.bench, self.lines = setting, setting.rod, setting.bench, lines
+        self.before = before
         self._noted: set[tuple[KeyPath, str]] = set()
+
+    def left(self) -> dict[str, Workpiece]:
+        """What the slope leaves of every part, without what it cuts off whole."""
+        after = dict(self.before)
+        # Where the slope is lowest first: what is told of several alike is told of the worst.
+        lowest = {
+            ref: _lowest(self.lines.outer, piece.part.bounds())
+            for ref, piece in self.before.items()
+        }
+        for ref in sorted(lowest, key=lambda ref: round(lowest[ref], 6)):
+            piece, plane = self.before[ref], self.plane_for(ref)
+            if plane is None or not _reaches(piece, plane):
+                continue
+            cut = cut_back(piece, [plane])
+            if self.is_useful(ref, piece, cut, plane):
+                if cut is None:
+                    del after[ref]
+                else:
+                    after[ref] = cut
+        return after
 
     def plane_for(self, ref: str) -> Plane | None:
         """The plane that a part may reach; None where the slope doesn't concern it."""
@@ -133,11 +134,9 @@ class _Cutter:
             return lines.inner
         return moved(lines.inner, back.reach - back.clearance)
 
-    def is_useful(
-        self, ref: str, laid: Laid, left: tuple[Part, list[Working]] | None, plane: Plane
-    ) -> bool:
+    def is_useful(self, ref: str, piece: Workpiece, left: Workpiece | None, plane: Plane) -> bool:
         """Whether a part can be as the slope leaves it; what can't is noted with its limit."""
-        part, say = laid[0], self.setting.say
+        part, say = piece.part, self.setting.say
         box = part.bounds()
         place = self.bench.place_of(ref)
         if part.role in _UNCUT:
@@ -151,14 +150,14 @@ class _Cutter:
             return False
         if part.role in (Role.SHELF, Role.CARCASS_RAIL, Role.DIVIDER, Role.TOP, Role.DOOR):
             axis = 0 if self.lines.sideways else 1
-            reach = 0.0 if left is None else left[0].bounds().size[axis]
+            reach = 0.0 if left is None else left.part.bounds().size[axis]
             whole = min(USEFUL, box.size[axis] - TOUCH)
             if part.role is Role.TOP and left is None:
                 return True
             if reach < whole:
                 self._short(part, place, reach, self._height_leaving(whole, box, plane))
                 return False
-        if part.role is Role.DOOR and left is not None and self._loses_fittings(laid, left[1]):
+        if part.role is Role.DOOR and left is not None and _fittings(left) < _fittings(piece):
             self._note(
                 place,
                 f"the slope cuts off the hinges or handle of {_said(part)}: at its low side it "
@@ -202,21 +201,16 @@ class _Cutter:
             f"Put its underside at {say(floor(most))} up at most, or leave it out.",
         )
 
-    def _loses_fittings(self, laid: Laid, left: Sequence[Working]) -> bool:
-        kept = sum(not isinstance(working, Mitre | Bevel) for working in left)
-        return kept < sum(not isinstance(working, Mitre | Bevel) for working in laid[1])
-
-    def rests(self, before: Mapping[str, Laid], gone: set[str]) -> None:
+    def rests(self, after: Mapping[str, Workpiece]) -> None:
         """Note adjustable shelves that the slope leaves without a pin at one of four corners."""
         for joint in self.bench.joints:
-            if joint.kind is not JointKind.RESTING or {joint.first, joint.second} & gone:
+            if joint.kind is not JointKind.RESTING or not {joint.first, joint.second} <= {*after}:
                 continue
-            shelf, old = self.bench.bounds(joint.second), before[joint.second][0].bounds()
-            whole = _pins(joint, *before[joint.first], old)
-            upright = self.bench.parts[joint.first]
-            now = _pins(joint, upright, self.bench.workings_of(joint.first), shelf)
+            part, old = after[joint.second].part, self.before[joint.second].part.bounds()
+            whole = _pins(joint, self.before[joint.first], old)
+            now = _pins(joint, after[joint.first], part.bounds())
             if now < whole or beyond(self.lines.inner, joint.at) > -TOUCH:
-                say, part = self.setting.say, self.bench.parts[joint.second]
+                say = self.setting.say
                 most = _lowest(self.lines.inner, old) - part.blank.thickness
                 self._note(
                     self.bench.place_of(joint.second),
@@ -226,7 +220,7 @@ class _Cutter:
                     f"{say(floor(most))} up.",
                 )
 
-    def frame_fits(self) -> None:
+    def frame_fits(self, after: Mapping[str, Workpiece]) -> None:
         """Note a sloping rail that would leave no opening in its corner, or no level top rail."""
         frame, inner = self.rod.frame, self.lines.frame_inner
         assert frame is not None and inner is not None
@@ -240,14 +234,13 @@ class _Cutter:
                 f"the stile it would end {say(under)} up, the top rail {say(frame.inner_top)}",
                 "Make the frame's members narrower, or the unit lower so that it passes under.",
             )
-        for part in self.bench.parts.values():
+        for piece in after.values():
+            part = piece.part
             if part.name == "Top rail" and part.role is Role.RAIL and frame.has_top_rail:
                 rise = self.lines.rise
                 met = near + (frame.inner_top - under) / rise * (1 if left else -1)
                 free = frame.inner_right - met if left else met - frame.inner_left
-                if free < frame.rail_width and _reaches(
-                    (part, self.bench.workings_of(part.ref)), moved(inner, -1.0)
-                ):
+                if free < frame.rail_width and _reaches(piece, moved(inner, -1.0)):
                     self._note(
                         ("face_frame",),
                         f"the slope leaves the face frame's top rail {say(max(0.0, free))} between "
@@ -280,10 +273,17 @@ def _high_end(rod: Rod, lines: SlopeLines) -> tuple[float, float]:
     }[lines.falls]  # fmt: skip
 
 
-def _pins(joint: Joint, part: Part, workings: Sequence[Working], shelf: Box) -> int:
+def _fittings(piece: Workpiece) -> int:
+    """How many workings a part has beside slanting cuts."""
+    return sum(not isinstance(working, Mitre | Bevel) for working in piece.workings)
+
+
+def _pins(joint: Joint, upright: Workpiece, shelf: Box) -> int:
     """How many pin holes of an upright lie just under a shelf that rests on it there."""
     places = [
-        part.placement.to_unit(_mouth(hole, part)) for hole in workings if isinstance(hole, Hole)
+        upright.part.placement.to_unit(_mouth(hole, upright.part))
+        for hole in upright.workings
+        if isinstance(hole, Hole)
     ]
     x, _, z = joint.at
     return sum(
@@ -304,20 +304,23 @@ def _mouth(hole: Hole, part: Part) -> Vector:
     return (place[0], place[1], place[2])
 
 
-def _reaches(laid: Laid, plane: Plane) -> bool:
-    return any(beyond(plane, corner) > TOUCH for corner in vertices(planes_of(*laid)))
+def _reaches(piece: Workpiece, plane: Plane) -> bool:
+    return any(beyond(plane, corner) > TOUCH for corner in vertices(planes_of(piece)))
 
 
-def _shared(first: Laid, second: Laid) -> list[Vector]:
-    return vertices([*planes_of(*first), *planes_of(*second)])
-
-
-def _rejoined(joint: Joint, before: Mapping[str, Laid], bench: Bench) -> Joint | None:
-    """A joint of parts that were cut, at the middle of what is left of it; None where it goes."""
+def _left_of(
+    joint: Joint, before: Mapping[str, Workpiece], after: Mapping[str, Workpiece]
+) -> Joint | None:
+    """A joint at the middle of what is left of it; None where it goes."""
     refs = joint.first, joint.second
-    old = _shared(before[refs[0]], before[refs[1]])
-    first, second = ((bench.parts[ref], bench.workings_of(ref)) for ref in refs)
-    new = _shared(first, second)
+    if not {*refs} <= after.keys():
+        return None
+    if all(after[ref] is before[ref] for ref in refs):
+        return joint
+    old, new = (
+        vertices([plane for ref in refs for plane in planes_of(pieces[ref])])
+        for pieces in (before, after)
+    )
     middle = patch(new)
     if patch(old) is None:
         # They only touched along an edge, or don't meet at all: as pins and hinges have it.
@@ -336,9 +339,11 @@ def _fewer(fixing: Fixing, share: float) -> Fixing:
     return replace(fixing, count=max(1, ceil(fixing.count * share - TOUCH)))
 
 
-def _unlip(bench: Bench) -> None:
-    """Take the mark off edges whose lipping went."""
-    lipped = {joint.first for joint in bench.joints if joint.kind is JointKind.EDGE_GLUED}
-    for ref, part in list(bench.parts.items()):
-        if part.lipped and ref not in lipped:
-            bench.recut(replace(part, lipped=()), bench.workings_of(ref))
+def _unlipped(after: Mapping[str, Workpiece], joints: Iterable[Joint]) -> dict[str, Workpiece]:
+    """The parts whose lipping went, without the mark of it on their edges."""
+    lipped = {joint.first for joint in joints if joint.kind is JointKind.EDGE_GLUED}
+    return {
+        ref: replace(piece, part=replace(piece.part, lipped=()))
+        for ref, piece in after.items()
+        if piece.part.lipped and ref not in lipped
+    }
