@@ -44,3 +44,13 @@ def test_command(words: list[str]) -> None:
 
 def test_package() -> None:
     assert _loaded("import rodwright") == "HEAVY []"
+
+
+def test_a_build_is_refused_before_a_kernel_is_loaded(tmp_path: Path) -> None:
+    (tmp_path / "manifest.json").write_text("mine")
+    words = ["build", str(MODEL), "-o", str(tmp_path), "--no-pictures"]
+    code = (
+        f"sys.argv = ['rodwright', *{words!r}]\nfrom rodwright_cli.main import main\n"
+        "try:\n    main()\nexcept SystemExit as left:\n    assert left.code == 2"
+    )
+    assert _loaded(code) == "HEAVY ['openpyxl']"

@@ -89,10 +89,10 @@ def test_killed_before_every_move(
     monkeypatch: pytest.MonkeyPatch,
     writer: Callable[[SpecFile, Path], None],
 ) -> None:
-    for name in ("exports.write_step_unit", "part_files.write_step_part"):
+    for name in ("step.write_step_unit", "part_files.write_step_part"):
         monkeypatch.setattr(f"rodwright.handover.{name}", write_nothing)
     # Geometry libraries keep threads, and what is forked from a process with threads may hang.
-    for name in ("exports.unit_glb", "exports.unit_stl", "part_files.part_stl"):
+    for name in ("gltf.unit_glb", "stl.unit_stl", "part_files.part_stl"):
         monkeypatch.setattr(f"rodwright.handover.{name}", no_mesh)
     monkeypatch.setattr("rodwright.pictures.opening.write_opening", draw_nothing)
     monkeypatch.setattr("rodwright.pictures.paint.to_image", Blank)
