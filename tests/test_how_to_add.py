@@ -1,21 +1,36 @@
-"""What must know a new joint or role does, as "How to add" in DEVELOPERS.md has it.
+"""What must know a new check, joint or role does, as "How to add" in DEVELOPERS.md has it.
 
 Each test names what was forgotten.
 """
 
 from __future__ import annotations
 
+import ast
 import re
 from typing import get_args
 
 import pytest
 
 from kit.house_plan import ROOT
+from rodwright.checks import CHECKS
 from rodwright.unit import JointKind, Role
 from rodwright.unit.roles import TRAITS
 from rodwright.wishes import UnitSpec
 from rodwright.wishes.joints import FIGURES, JointWord
 from rodwright.wishes.reading.schema import json_schema
+
+
+def test_a_check_of_parts_is_gathered() -> None:
+    """A check is what makes findings of a whole unit, and begins with no underscore."""
+    found = {}
+    for path in (ROOT / "generator/rodwright/checks").glob("[a-z]*.py"):
+        for node in ast.parse(path.read_text("utf-8")).body:
+            if isinstance(node, ast.FunctionDef) and not node.name.startswith("_"):
+                takes = [ast.unparse(each.annotation or each) for each in node.args.args]
+                gives = ast.unparse(node.returns) if node.returns else ""
+                if (takes, gives) == (["Unit"], "Iterator[Finding]"):
+                    found[f"rodwright.checks.{path.stem}"] = node.name
+    assert found == {check.__module__: check.__name__ for check in CHECKS}
 
 
 @pytest.mark.parametrize("kind", JointKind)

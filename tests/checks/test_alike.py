@@ -16,8 +16,8 @@ from kit.wishes import Wish, wishes
 from rodwright.checks import CHECKS
 from rodwright.checks.alike import alike, said_once
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.phrases import named, opened
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import named, opened
 from rodwright.jobs.new import model_names, model_path
 from rodwright.problems import ProblemsError
 from rodwright.unit import Unit

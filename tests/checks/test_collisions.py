@@ -18,7 +18,7 @@ from shapely.geometry import box as rectangle
 
 from kit.samples import PLYWOOD, X, Y, bookcase
 from rodwright.checks import check_solids
-from rodwright.checks.bodies import Body, gap, overlap
+from rodwright.checks.closed_meshes import ClosedMesh, gap, overlap
 from rodwright.checks.collisions import check_meshes
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.rules import Rule
@@ -124,7 +124,7 @@ def test_open_meshes_are_refused() -> None:
     whole = placed_mesh(_block("A", 0.0))
     with_hole = trimesh.Trimesh(whole.vertices, whole.faces[1:], process=False)
     with pytest.raises(ValueError, match="closed"):
-        overlap(Body(with_hole), Body(placed_mesh(_block("B", 50.0, 10.0))))
+        overlap(ClosedMesh(with_hole), ClosedMesh(placed_mesh(_block("B", 50.0, 10.0))))
 
 
 @pytest.mark.parametrize("turn", [0.0, 1e-3])
@@ -151,7 +151,7 @@ def test_gap_of_far_turned_blocks_is_exact(far: float) -> None:
     first, second = _block("A", 0.0), _block("B", far, 30.0, 0.0, 30.0)
     outline = rectangle(0, 0, 100, 50)
     turned = affinity.translate(affinity.rotate(outline, 30.0, origin=(0, 0)), far, 30.0)
-    found, _ = gap(Body(placed_mesh(first)), Body(placed_mesh(second)))
+    found, _ = gap(ClosedMesh(placed_mesh(first)), ClosedMesh(placed_mesh(second)))
     assert found == pytest.approx(outline.distance(turned), abs=1e-4)
 
 
@@ -170,7 +170,7 @@ def test_turned_blocks_against_shapely(x: float, y: float, turn: float) -> None:
     outline = rectangle(0, 0, 100, 50)
     turned = affinity.translate(affinity.rotate(outline, turn, origin=(0, 0)), x, y)
     common, distance = outline.intersection(turned), outline.distance(turned)
-    shared = overlap(Body(placed_mesh(first)), Body(placed_mesh(second)))
+    shared = overlap(ClosedMesh(placed_mesh(first)), ClosedMesh(placed_mesh(second)))
     if shared is not None:
         assert shared.volume == pytest.approx(common.area * 15.0, rel=1e-4, abs=0.1)
     else:
@@ -198,7 +198,7 @@ def test_overlap_volume_against_manifold_and_cadquery(
     x: float, y: float, z: float, turn: float
 ) -> None:
     first, second = _block("A", 0.0), _block("B", x, y, z, turn)
-    shared = overlap(Body(placed_mesh(first)), Body(placed_mesh(second)))
+    shared = overlap(ClosedMesh(placed_mesh(first)), ClosedMesh(placed_mesh(second)))
     assert shared is not None
     solids = [solid_of(part.shape).moved(location_of(part)) for part in (first, second)]
     assert shared.volume == pytest.approx(solids[0].intersect(solids[1]).Volume(), rel=1e-4)

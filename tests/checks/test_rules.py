@@ -10,7 +10,7 @@ import pytest
 
 import rodwright
 from rodwright import checks
-from rodwright.checks.bodies import PENETRATION
+from rodwright.checks.closed_meshes import PENETRATION
 from rodwright.checks.collisions import MEETING
 from rodwright.checks.meanings import MEANINGS
 from rodwright.checks.rules import Rule

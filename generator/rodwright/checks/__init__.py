@@ -8,33 +8,33 @@ from rodwright.checks.alike import said_once
 from rodwright.checks.binding import binding
 from rodwright.checks.carrying_in import carrying_in
 from rodwright.checks.catches import catches
+from rodwright.checks.cross_grain import cross_grain
 from rodwright.checks.driving import driving
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.fit import fit
-from rodwright.checks.fixings import fixings
 from rodwright.checks.hanging import hanging
 from rodwright.checks.holding import holding
 from rodwright.checks.levelling import levelling
 from rodwright.checks.lipping import lippings
+from rodwright.checks.measuring import measuring
 from rodwright.checks.motions import motions
-from rodwright.checks.movement import cross_grain
 from rodwright.checks.open_below import open_below
-from rodwright.checks.opening import opening
 from rodwright.checks.safety import safety
 from rodwright.checks.shelves_in import shelves_in
 from rodwright.checks.stock import stock_sizes
 from rodwright.checks.tipping import tipping
+from rodwright.checks.weak_joints import weak_joints
 from rodwright.checks.workings import workings
 from rodwright.unit import Unit
 
 __all__ = ["CHECKS", "check_parts", "check_solids"]
 
 CHECKS = (
-    opening,
+    measuring,
     fit,
     levelling,
     workings,
-    fixings,
+    weak_joints,
     driving,
     holding,
     lippings,

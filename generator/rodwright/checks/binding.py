@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from math import ceil
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.phrases import length_in, named
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH, along
 from rodwright.geometry.nearby import Nearby
 from rodwright.trade.movement import TABLE

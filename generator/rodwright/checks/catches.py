@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.phrases import what_opens
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import opening
 from rodwright.unit import JointKind, Swing, Unit
 
 
@@ -25,7 +25,7 @@ def catches(unit: Unit) -> Iterator[Finding]:
             yield Finding(
                 Severity.NOTE,
                 Rule.NO_CATCH,
-                f"nothing holds {opening(unit, swing)} shut",
+                f"nothing holds {what_opens(unit, swing)} shut",
                 "Fit a catch (magnet, ball or roller) or a bolt: butt hinges have no spring, and "
                 "none is on the list.",
                 swing.refs[:1],

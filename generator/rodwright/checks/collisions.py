@@ -12,10 +12,10 @@ import numpy as np
 import trimesh
 from rtree import index
 
-from rodwright.checks.bodies import PENETRATION, Body, Overlap, gap, overlap
+from rodwright.checks.closed_meshes import PENETRATION, ClosedMesh, Overlap, gap, overlap
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.phrases import named
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import named
 from rodwright.geometry import Vector
 from rodwright.lengths import format_length
 from rodwright.solids.meshes import placed_mesh
@@ -51,7 +51,7 @@ def check_meshes(unit: Unit, meshes: Mapping[str, trimesh.Trimesh]) -> tuple[Fin
         KeyError: a part has no mesh.
     """
     order = {part.ref: number for number, part in enumerate(unit.parts)}
-    bodies = {ref: Body(meshes[ref]) for ref in order}
+    bodies = {ref: ClosedMesh(meshes[ref]) for ref in order}
     joined: set[Pair] = set()
     meeting: set[Pair] = set()
     for joint in unit.joints:
@@ -98,7 +98,7 @@ def _pair(first: str, second: str, order: Mapping[str, int]) -> Pair:
     return (first, second) if order[first] < order[second] else (second, first)
 
 
-def _near(unit: Unit, bodies: Mapping[str, Body], reach: float) -> list[Pair]:
+def _near(unit: Unit, bodies: Mapping[str, ClosedMesh], reach: float) -> list[Pair]:
     """Pairs whose bounding boxes come within ``reach`` of each other, in order of parts."""
     boxes = np.array([bodies[part.ref].bounds for part in unit.parts])
     low, high = boxes[:, 0] - reach / 2 - PENETRATION, boxes[:, 1] + reach / 2 + PENETRATION

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.phrases import length_in, named
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import length_in, named
 from rodwright.unit import BASE, CASE, PANELS, SURROUND, JointKind, Part, Unit
 
 ROOM = 100.0

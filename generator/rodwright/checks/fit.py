@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from functools import partial
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.phrases import length_in, named
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH
 from rodwright.lengths import at_least
 from rodwright.opening.cautions import OLD_MATERIALS, STRUCTURE

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.phrases import length_in, named, weight_in
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import length_in, named, weight_in
 from rodwright.geometry import TOUCH
 from rodwright.mass import unit_weight
 from rodwright.unit import CASE, JointKind, Part, Role, Unit

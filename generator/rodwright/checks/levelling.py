@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.phrases import length_in
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import length_in
 from rodwright.opening.floor import floor_fall
 from rodwright.opening.gaps import Gap
 from rodwright.trade.gaps import BATTEN_LIMIT, NEGLIGIBLE

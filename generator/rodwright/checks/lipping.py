@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.phrases import length_in, named
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH, Vector
 from rodwright.unit import FACE_FRAME, Easing, JointKind, Part, Role, Surface, Unit
 

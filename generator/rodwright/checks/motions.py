@@ -11,9 +11,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.phrases import length_in, named, what_opens
 from rodwright.checks.rules import Rule
 from rodwright.checks.sweeping import Polygon, first_contact, overlap, rectangle, turned
-from rodwright.checks.wording import length_in, named, opening
 from rodwright.geometry import Box
 from rodwright.geometry.nearby import Nearby
 from rodwright.opening.gaps import bent_at, edge_at
@@ -96,7 +96,7 @@ def _swings(unit: Unit, turning: _Door, parts: Nearby[_Obstacle]) -> Iterator[Fi
     if not hits:
         return
     met, other = min(hits, key=lambda hit: hit[0])
-    words = opening(unit, swing)
+    words = what_opens(unit, swing)
     remedy = (
         "Set the doors further forward, hang it on the other side, or limit how far it opens "
         "(`hinge.opens`)."
@@ -125,7 +125,7 @@ def _over_floor(unit: Unit, motion: Motion, box: Box) -> Iterator[Finding]:
         yield Finding(
             Severity.WARNING,
             Rule.NEAR_FLOOR,
-            f"{opening(unit, motion)} hangs {length_in(unit, low)} over the floor: where that "
+            f"{what_opens(unit, motion)} hangs {length_in(unit, low)} over the floor: where that "
             "rises, it scrapes",
             f"Leave at least {length_in(unit, ABOVE_FLOOR)}: give the unit a `base`, or let the "
             f"{what} end {length_in(unit, ABOVE_FLOOR - low)} higher (`carcass.bottom_height`, "
@@ -151,8 +151,8 @@ def _neighbours(unit: Unit, one: _Door, other: _Door) -> Iterator[Finding]:
     yield Finding(
         Severity.WARNING if grave else Severity.NOTE,
         Rule.DOORS_STRIKE_EACH_OTHER,
-        f"{opening(unit, first)} and {opening(unit, second)} can't both stand open: with one open "
-        f"{abs(first.angle):g} degrees, {stops}",
+        f"{what_opens(unit, first)} and {what_opens(unit, second)} can't both stand open: with "
+        f"one open {abs(first.angle):g} degrees, {stops}",
         "Hang one of them on its other side, or limit how far they open (`hinge.opens`).",
         (first.refs[0], second.refs[0]),
         least,
@@ -206,8 +206,8 @@ def _slides(unit: Unit, slide: Slide, whole: Box, fixed: Nearby[_Obstacle]) -> I
             yield Finding(
                 Severity.ERROR,
                 Rule.DRAWER_STRIKES,
-                f"{opening(unit, slide)} runs {length_in(unit, depth)} into {other.words} as it is "
-                "drawn out",
+                f"{what_opens(unit, slide)} runs {length_in(unit, depth)} into {other.words} as it "
+                "is drawn out",
                 "Move one of them, or make the drawer smaller.",
                 (*slide.refs[:1], *other.refs),
                 depth,
@@ -238,8 +238,8 @@ def _past_door(unit: Unit, slide: Slide, turning: _Door) -> Iterator[Finding]:
     yield Finding(
         severity,
         Rule.DRAWER_STRIKES_DOOR,
-        f"{opening(unit, slide)} {words} {opening(unit, swing)} runs {length_in(unit, found)} into "
-        f"it when that stands open {abs(swing.angle):g} degrees",
+        f"{what_opens(unit, slide)} {words} {what_opens(unit, swing)} runs "
+        f"{length_in(unit, found)} into it when that stands open {abs(swing.angle):g} degrees",
         "Let the door open further, or keep the drawer clear of it on packers (`drawers.packing`)."
         if severity is Severity.ERROR
         else "Close one before the other, or limit how far the door opens (`hinge.opens`).",

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.phrases import named, weight_in
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import named, weight_in
 from rodwright.mass import unit_weight, weight
 from rodwright.opening.cautions import SERVICES
 from rodwright.trade.materials import is_glass

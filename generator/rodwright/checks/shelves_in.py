@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from math import acos, asin, atan2, cos, hypot, pi, sin
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.phrases import length_in, named
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH, Box
 from rodwright.unit import FACE_FRAME, LEVELS, JointKind, Part, Role, Unit
 

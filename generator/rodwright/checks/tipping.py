@@ -10,8 +10,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.phrases import length_in, weight_in
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import length_in, weight_in
 from rodwright.geometry import Vector
 from rodwright.mass import centre_of_mass, unit_weight
 from rodwright.trade.feet import FOOT_INSET

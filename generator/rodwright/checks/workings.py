@@ -6,10 +6,10 @@ import math
 from collections.abc import Iterator
 from itertools import combinations, product
 
-from rodwright.checks.bores import bores
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.phrases import length_in, named
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import length_in, named
+from rodwright.checks.wood_round_bores import wood_round_bores
 from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.trade.wood_left import LEAST_TONGUE
 from rodwright.unit import (
@@ -42,7 +42,7 @@ def workings(unit: Unit) -> Iterator[Finding]:
             yield from _deep(unit, part)
             yield from _thin_tongues(unit, part)
             yield from _crossing_mitres(unit, part)
-            yield from bores(unit, part)
+            yield from wood_round_bores(unit, part)
     yield from _past_the_saw(unit)
 
 

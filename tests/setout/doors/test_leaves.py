@@ -16,8 +16,8 @@ from pydantic import ValidationError
 from kit.specs import of_role, problems_of, unit_from
 from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Severity
+from rodwright.checks.phrases import named, opening
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import named, opening
 from rodwright.problems import ProblemsError
 from rodwright.setout.carcass.spaces import behind
 from rodwright.setout.doors.hinges import hinge_count

@@ -11,11 +11,11 @@ from hypothesis import strategies as st
 
 from kit.specs import of_role, problems_of, unit_from
 from rodwright.checks import check_parts, check_solids
+from rodwright.checks.cross_grain import cross_grain
 from rodwright.checks.findings import Severity
 from rodwright.checks.motions import motions
-from rodwright.checks.movement import cross_grain
+from rodwright.checks.phrases import named
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import named
 from rodwright.handover.lists import parts_list
 from rodwright.unit import Fixing, Groove, Hole, JointKind, Mortise, Part, Role, Slide, Unit
 

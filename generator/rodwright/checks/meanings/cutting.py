@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from rodwright.checks.fixings import ROUNDING
 from rodwright.checks.meanings.meaning import GEOMETRY, PRACTICE, Meaning
 from rodwright.checks.rules import Rule
+from rodwright.checks.weak_joints import ROUNDING
 from rodwright.checks.workings import STEEPEST
 from rodwright.trade.wood_left import LEAST_BORING, LEAST_FLOOR, LEAST_RIM, LEAST_TONGUE
 

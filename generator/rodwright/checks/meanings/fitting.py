@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from rodwright.checks.meanings.meaning import PRACTICE, Meaning
-from rodwright.checks.opening import HEIGHTS, WIDTHS
+from rodwright.checks.measuring import HEIGHTS, WIDTHS
 from rodwright.checks.rules import Rule
 from rodwright.opening.readings import FLOOR_ASSUMED, PLUMB_ASSUMED, TOP_ASSUMED
 from rodwright.opening.slips import SMALL_OPENING

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.phrases import length_in, named
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH
 from rodwright.unit import Hole, Housing, Joint, JointKind, Part, Surface, Unit
 
@@ -14,7 +14,7 @@ ROUNDING = 1.0
 """How far housings of a third of the thickness may be rounded up to a handy depth, mm."""
 
 
-def fixings(unit: Unit) -> Iterator[Finding]:
+def weak_joints(unit: Unit) -> Iterator[Finding]:
     """Findings about joints and what holds them; limits are common practice, no source."""
     for part in unit.parts:
         yield from _deep_housings(unit, part)

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.phrases import length_in
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import length_in
 from rodwright.opening.gaps import bent_at, gap_along, side_length
 from rodwright.opening.readings import EDGES, FLOOR_ASSUMED, PLUMB_ASSUMED, TOP_ASSUMED
 from rodwright.trade.gaps import BATTEN_LIMIT
@@ -21,7 +21,7 @@ none: tests/opening/test_calibration.py."""
 _SOURCE = "the readings with their assumed errors"
 
 
-def opening(unit: Unit) -> Iterator[Finding]:
+def measuring(unit: Unit) -> Iterator[Finding]:
     """What to read again, or as well, before anything is cut; and what takes a batten."""
     if unit.opening is None or unit.opening.shape is None:
         return

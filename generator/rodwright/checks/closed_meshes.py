@@ -35,7 +35,7 @@ class Overlap:
     volume: float
 
 
-class Body:
+class ClosedMesh:
     """A closed mesh (mm) with what is asked of it again and again.
 
     Raises:
@@ -66,7 +66,7 @@ class Body:
         return body
 
 
-def overlap(first: Body, second: Body) -> Overlap | None:
+def overlap(first: ClosedMesh, second: ClosedMesh) -> Overlap | None:
     """The deepest overlap of two bodies; None where they touch (0.01 mm at most) or are apart.
 
     The depth of an overlapping piece is its least width: the smallest extent of its convex
@@ -91,7 +91,7 @@ def overlap(first: Body, second: Body) -> Overlap | None:
     return deepest
 
 
-def gap(first: Body, second: Body) -> tuple[float, Vector]:
+def gap(first: ClosedMesh, second: ClosedMesh) -> tuple[float, Vector]:
     """Smallest distance (mm) between two bodies, 0 where they touch; and the middle between
     their bounds."""
     apart = np.maximum(first.bounds[0] - second.bounds[1], second.bounds[0] - first.bounds[1])

@@ -14,7 +14,7 @@ def named(part: Part) -> str:
     return f"{part.name}{of} ({part.ref})"
 
 
-def opening(unit: Unit, motion: Motion) -> str:
+def what_opens(unit: Unit, motion: Motion) -> str:
     """The door or drawer that a motion opens, with the ref of the first part that moves."""
     return opened(unit.part(motion.refs[0]))
 

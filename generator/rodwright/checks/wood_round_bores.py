@@ -7,10 +7,10 @@ from collections.abc import Iterator, Sequence
 
 import numpy as np
 
+from rodwright.checks.between_cuts import Cut, runs_into, wood_between
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.meetings import Cut, runs_into, wood_between
+from rodwright.checks.phrases import length_in, named
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH
 from rodwright.trade.wood_left import LEAST_BORING, LEAST_FLOOR, LEAST_RIM
 from rodwright.unit import Bore, Hole, Mortise, Notch, Part, PocketHole, Surface, Unit
@@ -18,7 +18,7 @@ from rodwright.unit import Bore, Hole, Mortise, Notch, Part, PocketHole, Surface
 _GEOMETRY = "geometry of the part"
 
 
-def bores(unit: Unit, part: Part) -> Iterator[Finding]:
+def wood_round_bores(unit: Unit, part: Part) -> Iterator[Finding]:
     """Findings about a part's holes, mortises and pocket holes; limits are common practice, no
     source."""
     notched = any(isinstance(working, Notch) for working in part.workings)

@@ -6,8 +6,8 @@ import pytest
 
 from kit.specs import unit_from
 from rodwright.checks import check_parts
+from rodwright.checks.cross_grain import ACCEPTED
 from rodwright.checks.findings import Finding
-from rodwright.checks.movement import ACCEPTED
 from rodwright.checks.rules import Rule
 
 SIZE = "size: {width: 800, height: 900, depth: 306}\n"

@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.phrases import length_in, named
 from rodwright.checks.rules import Rule
-from rodwright.checks.wording import length_in, named
 from rodwright.geometry import TOUCH, Box
 from rodwright.trade.movement import ACCEPTED, TABLE
 from rodwright.unit import Groove, Joint, JointKind, Part, Rebate, Role, Unit
