@@ -7,7 +7,8 @@ import pytest
 from kit.specs import of_role, unit_from
 from rodwright.handover.lists import HardwareRow, hardware_list
 from rodwright.lengths import from_inches
-from rodwright.setout.handles import BITE, handle_fixings, screw_length
+from rodwright.setout.handles import handle_fixings, screw_length
+from rodwright.trade.screws import HANDLE_BITE
 from rodwright.trade.sizes import INCH, METRIC
 from rodwright.unit import Hole, Role, Unit
 
@@ -85,7 +86,7 @@ def test_screws_through_front_and_box_and_through_the_front_alone() -> None:
 def test_handle_screws_bite_and_dont_bottom_out(sizes: object, wood: float) -> None:
     """Knobs are tapped about half an inch deep (common practice, no source)."""
     length = screw_length(sizes, wood)  # type: ignore[arg-type]
-    assert BITE <= length - wood <= 13.5
+    assert HANDLE_BITE <= length - wood <= 13.5
 
 
 def test_handle_screws_in_inches() -> None:

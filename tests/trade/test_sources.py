@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 
 import rodwright.trade
+from rodwright.trade.sources import Source
 
 MODULES = sorted(
     path
@@ -49,3 +50,8 @@ def test_every_figure_has_a_source(path: Path) -> None:
 def test_every_public_figure_says_what_it_is(path: Path) -> None:
     module = ast.parse(path.read_text())
     assert [n for n, said in figures(module) if not n.startswith(("_", "(_")) and not said] == []
+
+
+def test_a_remembered_source_says_so() -> None:
+    assert str(Source("Wood Handbook")) == "Wood Handbook"
+    assert str(Source("Wood Handbook", seen=False)) == "Wood Handbook (from memory)"

@@ -154,6 +154,6 @@ def _closed(unit: Unit, gap: _Gap, other: _Front | None) -> Finding | None:
         (front.part.ref, *([gap.beyond.ref] if other is not None else [])),
         grows,
         gap.wide,
-        source=TABLE,
+        source=str(TABLE),
         case=() if other is not None else (gap.beyond.ref,),
     )

@@ -108,7 +108,7 @@ def _confined(unit: Unit, panel: Part) -> Iterator[Finding]:
             (panel.ref,),
             grows,
             room,
-            source=TABLE,
+            source=str(TABLE),
             case=(what,),
         )
 

@@ -52,7 +52,7 @@ def build(
     *,
     pictures: bool = True,
     parts: PartsKind = "cut",
-    progress: Callable[[str], None] | None = None,
+    progress: Callable[[str], None] = lambda _: None,
 ) -> Build:
     """Check a unit and write every file of it into a folder.
 
@@ -69,15 +69,15 @@ def build(
     """
     if parts not in get_args(PartsKind):
         raise ValueError(f"parts are 'cut' or 'finished', not {parts!r}")
-    step, target = progress or _silent, Path(folder)
+    target = Path(folder)
     # Refuse before the work rather than after it.
     time_stamp(unit)
     look_before(target, ours=BUILD_FILES, again=_written_for(unit))
     laid = laid_unit(unit)  # so that each solid is made once: files have parts as they are laid
-    step(f"building {len(laid.shapes)} solids and looking for collisions")
+    progress(f"building {len(laid.shapes)} solids and looking for collisions")
     findings = (*check_parts(unit), *check_solids(laid))
     wanted = [export for export in EXPORTS if pictures or export.kind is not Kind.PICTURES]
-    files = write_exports(wanted, Content(laid, parts, findings, step), target)
+    files = write_exports(wanted, Content(laid, parts, findings, progress), target)
     return Build(target, files, findings)
 
 
@@ -110,7 +110,3 @@ def _written_for(unit: Unit) -> Callable[[str], bool]:
         return "/" not in name or (piece is not None and piece[0] in refs)
 
     return again
-
-
-def _silent(what: str) -> None:
-    """Progress that nobody watches."""

@@ -35,7 +35,7 @@ VIEWS_PIXELS = 2800
 
 
 def write_pictures(
-    unit: Unit, folder: Path, progress: Callable[[str], None] | None = None
+    unit: Unit, folder: Path, progress: Callable[[str], None] = lambda _: None
 ) -> tuple[Path, ...]:
     """Write ``assembled``, ``exploded`` and ``views``, each as PNG and SVG, into a folder; and
     ``opened`` where there are doors or drawers, ``exploded-column`` and ``exploded-drawer`` where
@@ -47,37 +47,32 @@ def write_pictures(
         ValueError: a part's workings leave no single solid.
         OSError: the folder can't be written.
     """
-    step = progress or _silent
-    step("drawing the unit assembled")
+    progress("drawing the unit assembled")
     closed = f"{unit.title}, assembled, seen from the front right: {_size(unit)}."
     with Raster() as raster:
         written = [*_standing(unit, closed, folder, "assembled", raster)]
         if unit.motions:
-            step("drawing the unit with its doors and drawers open")
+            progress("drawing the unit with its doors and drawers open")
             what = f"{unit.title}, its doors and drawers open, seen from the front right."
             written += _standing(opened(unit), what, folder, "opened", raster, inner=True)
-        step("drawing the exploded view")
+        progress("drawing the exploded view")
         title = f"{unit.title}, taken apart"
         about = (
             f"The {len(unit.parts)} parts of {unit.title}, moved apart and tagged with their refs."
         )
         written += _exploded(unit, rows(unit.parts), title, about, folder, "exploded", raster)
         for detail in details(unit):
-            step(f"drawing {detail.about} taken apart")
+            progress(f"drawing {detail.about} taken apart")
             title = f"{unit.title}, {detail.about} taken apart"
             count = len(detail.unit.parts)
             about = f"The {count} parts of {detail.about}, moved apart, each with its ref."
             name = f"exploded-{detail.name}"
             written += _exploded(detail.unit, detail.named, title, about, folder, name, raster)
-    step("drawing front, side and plan")
+    progress("drawing front, side and plan")
     views = draw_views(unit)
     per_mm = VIEWS_PIXELS / max(views.width, views.height)
     written += write_drawing(views, folder, "views", per_unit=per_mm)
     return tuple(written)
-
-
-def _silent(what: str) -> None:
-    """Progress that nobody watches."""
 
 
 def _standing(

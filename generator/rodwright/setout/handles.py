@@ -5,11 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from rodwright.geometry import TOUCH
+from rodwright.trade.screws import HANDLE_BITE
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import Fixing
-
-BITE = 5.0
-"""How far a screw goes into a knob or handle at least, mm (common practice, no source)."""
 
 
 def handle_fixings(
@@ -49,5 +47,5 @@ def handle_fixings(
 
 def screw_length(sizes: TradeSizes, through: float) -> float:
     """Length of a handle's screw through so much wood: the least that bites, of those sold."""
-    fit = [each for each in sizes.handle_lengths if each >= through + BITE - TOUCH]
-    return min(fit, default=sizes.round_up(through + BITE))
+    fit = [each for each in sizes.handle_lengths if each >= through + HANDLE_BITE - TOUCH]
+    return min(fit, default=sizes.round_up(through + HANDLE_BITE))

@@ -22,7 +22,7 @@ def _stock(name: str, spec: SheetSpec | BoardSpec, problems: Problems) -> Stock:
     known = material_called(spec.material)
     density, source = spec.density, "given in the spec"
     if density is None and known is not None:
-        density, source = known.density, known.source
+        density, source = known.density, str(known.source)
     if density is None:
         near = get_close_matches(spec.material.lower(), MATERIALS, n=1)
         hint = f"Did you mean `{near[0]}`? If not, add" if near else "Add"

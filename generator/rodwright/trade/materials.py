@@ -15,10 +15,14 @@ from dataclasses import dataclass, replace
 from itertools import product
 from typing import Literal
 
+from rodwright.trade.sources import Source
+
 _AT_12 = "Wood Handbook FPL-GTR-190 (2010) ch. 5, specific gravity at 12 % x 1120"
 _BASIC = "Wood Handbook FPL-GTR-190 (2010) ch. 5, basic specific gravity by ch. 4 at 12 % x 1120"
-_LAVERS = "Lavers, The strength properties of timber (1983), UK grown at 12 % (from memory)"
-_USUAL = "usual catalogue figure (from memory)"
+_LAVERS = Source("Lavers, The strength properties of timber (1983), UK grown at 12 %", seen=False)
+_MERCHANT = Source("a panel merchant's page, European softwood core")
+_GLASS = Source("EN 572-1, soda lime glass", seen=False)
+_USUAL = Source("usual catalogue figure", seen=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,14 +30,13 @@ class Material:
     """Density in kg/m3 and its source, colour as #rrggbb, and whether the face has grain."""
 
     density: float
-    source: str
+    source: Source
     colour: str
     grained: bool = True
 
 
 def _wood(specific_gravity: float, colour: str, *, seen: bool = True) -> Material:
-    source = _AT_12 if seen else f"{_AT_12} (from memory)"
-    return Material(round(specific_gravity * 1120.0), source, colour)
+    return Material(round(specific_gravity * 1120.0), Source(_AT_12, seen), colour)
 
 
 def density_at_12(basic: float) -> float:
@@ -44,11 +47,12 @@ def density_at_12(basic: float) -> float:
 
 
 def _imported(basic: float, colour: str, *, seen: bool = False) -> Material:
-    source = _BASIC if seen else f"{_BASIC} (from memory)"
-    return Material(round(density_at_12(basic)), source, colour)
+    return Material(round(density_at_12(basic)), Source(_BASIC, seen), colour)
 
 
-def _panel(density: float, colour: str, source: str = _USUAL, *, grained: bool = True) -> Material:
+def _panel(
+    density: float, colour: str, source: Source = _USUAL, *, grained: bool = True
+) -> Material:
     return Material(density, source, colour, grained)
 
 
@@ -94,7 +98,7 @@ _PANELS = {
     "okoume plywood": _panel(500.0, "#c99a7b"),
     "poplar plywood": _panel(450.0, "#e6d9b8"),
     "softwood plywood": _panel(550.0, "#d9b982"),
-    "blockboard": _panel(450.0, "#dcc08d", "a panel merchant's page, European softwood core"),
+    "blockboard": _panel(450.0, "#dcc08d", _MERCHANT),
     "mdf": _panel(750.0, "#b79a78", grained=False),
     "mr mdf": _panel(750.0, "#9fae86", grained=False),
     "melamine-faced mdf": _panel(780.0, "#efece6", grained=False),
@@ -103,7 +107,7 @@ _PANELS = {
     "melamine-faced chipboard": _panel(680.0, "#efece6", grained=False),
     "hardboard": _panel(950.0, "#8a6544", grained=False),
     "osb": _panel(620.0, "#cfae77", grained=False),
-    "glass": _panel(2500.0, "#cfe4e2", "EN 572-1, soda lime glass (from memory)", grained=False),
+    "glass": _panel(2500.0, "#cfe4e2", _GLASS, grained=False),
 }
 _VENEERS = ("oak", "ash", "beech", "birch", "cherry", "maple", "walnut", "sapele")
 _CORES = {"mdf": "mdf", "chipboard": "chipboard", "plywood": "birch plywood"}

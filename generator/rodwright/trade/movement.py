@@ -17,6 +17,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from rodwright.trade.sources import Source
+
 Rings = Literal["tangential", "radial"]
 """How the rings of a board lie: along its width, or square to it."""
 
@@ -27,8 +29,8 @@ ACCEPTED = 2.5
 """Movement, mm, that a rigid joint lives with: about that of an oak rail 115 mm wide across the
 grain of a stile, such as frames have always been made with (common practice, no source)."""
 
-TABLE = "Wood Handbook FPL-GTR-190 (2010), table 13-5"
-FROM_MEMORY = f"{TABLE} (from memory)"
+TABLE = Source("Wood Handbook FPL-GTR-190 (2010), table 13-5")
+_REMEMBERED = Source(TABLE.work, seen=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,14 +44,14 @@ class Wood:
     listed_as: str
     radial: float
     tangential: float
-    source: str = TABLE
+    source: Source = TABLE
 
 
 _ASH = Wood("ash, white", 0.00169, 0.00274)
 _BASSWOOD = Wood("basswood, American", 0.00230, 0.00330)
-_PINE = Wood("pine, red", 0.00130, 0.00252, FROM_MEMORY)
+_PINE = Wood("pine, red", 0.00130, 0.00252, _REMEMBERED)
 _SUGAR_MAPLE = Wood("maple, sugar", 0.00165, 0.00353)
-_YELLOW_POPLAR = Wood("yellow-poplar", 0.00158, 0.00289, FROM_MEMORY)
+_YELLOW_POPLAR = Wood("yellow-poplar", 0.00158, 0.00289, _REMEMBERED)
 _WHITE_OAK = Wood("white oak, commercial", 0.00180, 0.00365)
 
 WOODS: dict[str, Wood] = {
@@ -63,24 +65,24 @@ WOODS: dict[str, Wood] = {
     "butternut": Wood("butternut", 0.00116, 0.00223),
     "cherry": Wood("cherry, black", 0.00126, 0.00248),
     "chestnut": Wood("chestnut, American", 0.00116, 0.00234),
-    "douglas fir": Wood("Douglas-fir, coast-type", 0.00165, 0.00267, FROM_MEMORY),
+    "douglas fir": Wood("Douglas-fir, coast-type", 0.00165, 0.00267, _REMEMBERED),
     "elm": Wood("elm, American", 0.00144, 0.00338),
     "european oak": _WHITE_OAK,
-    "hemlock": Wood("hemlock, western", 0.00144, 0.00274, FROM_MEMORY),
-    "hickory": Wood("hickory, true", 0.00259, 0.00411, FROM_MEMORY),
-    "larch": Wood("larch, western", 0.00155, 0.00323, FROM_MEMORY),
+    "hemlock": Wood("hemlock, western", 0.00144, 0.00274, _REMEMBERED),
+    "hickory": Wood("hickory, true", 0.00259, 0.00411, _REMEMBERED),
+    "larch": Wood("larch, western", 0.00155, 0.00323, _REMEMBERED),
     "lime": _BASSWOOD,
-    "mahogany": Wood("mahogany", 0.00172, 0.00238, FROM_MEMORY),
+    "mahogany": Wood("mahogany", 0.00172, 0.00238, _REMEMBERED),
     "maple": _SUGAR_MAPLE,
-    "meranti": Wood("lauan, dark red", 0.00133, 0.00267, FROM_MEMORY),
+    "meranti": Wood("lauan, dark red", 0.00133, 0.00267, _REMEMBERED),
     "oak": _WHITE_OAK,
     "pine": _PINE,
     "poplar": _YELLOW_POPLAR,
     "red oak": Wood("red oak, commercial", 0.00158, 0.00369),
     "scots pine": _PINE,
-    "spruce": Wood("spruce, Sitka", 0.00148, 0.00263, FROM_MEMORY),
+    "spruce": Wood("spruce, Sitka", 0.00148, 0.00263, _REMEMBERED),
     "sycamore": _SUGAR_MAPLE,
-    "teak": Wood("teak", 0.00101, 0.00186, FROM_MEMORY),
+    "teak": Wood("teak", 0.00101, 0.00186, _REMEMBERED),
     "tulip": _YELLOW_POPLAR,
     "tulipwood": _YELLOW_POPLAR,
     "walnut": Wood("walnut, black", 0.00190, 0.00274),

@@ -84,6 +84,9 @@ LEAST_SLOT = 10.0
 STILL = 0.5
 """Movement that the play of a screw in its hole takes up."""
 
+HANDLE_BITE = 5.0
+"""How far a screw goes into a knob or handle at least."""
+
 BACK_SPACING = 175.0
 """Greatest distance between the screws of a back."""
 BACK_EDGE = 40.0

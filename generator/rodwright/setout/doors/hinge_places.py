@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from math import ceil, floor, hypot
 from typing import Literal
 
-from rodwright.geometry import TOUCH, Box, Vector
+from rodwright.geometry import TOUCH, Box, Vector, along, minus, plus
 from rodwright.geometry.halfspaces import Plane
 from rodwright.geometry.nearby import Nearby
 from rodwright.lengths import LengthUnit
@@ -268,12 +268,5 @@ def _leaves_pins(row: ShelfRows, z: float, plate: float, unit: LengthUnit) -> bo
 def _round(at: Vector, diameter: float, deep: Vector) -> Box:
     """The box round a boring from a point of a surface so deep."""
     axis = next(i for i in range(3) if deep[i])
-    half = [0.0 if i == axis else diameter / 2 for i in range(3)]
-    low, high = (
-        [
-            choose(place, place + into) + sign * reach
-            for place, into, reach in zip(at, deep, half, strict=True)
-        ]
-        for choose, sign in ((min, -1), (max, 1))
-    )
-    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+    half = diameter / 2
+    return Box.from_corners(at, plus(at, deep)).grown(minus((half, half, half), along(axis, half)))

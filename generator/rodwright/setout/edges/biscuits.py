@@ -6,13 +6,7 @@ Lengths in mm.
 from __future__ import annotations
 
 from rodwright.geometry.spacing import count_along
-from rodwright.setout.joints.slots import (
-    BISCUITS,
-    SLOT_WIDTH,
-    biscuit_size,
-    slot_depth,
-    slot_length,
-)
+from rodwright.trade.connectors import BISCUITS, SLOT_WIDTH, biscuit_size, slot_depth, slot_length
 from rodwright.trade.sizes import TradeSizes
 from rodwright.trade.wood_left import SLOT_FLOOR
 from rodwright.unit import Fixing

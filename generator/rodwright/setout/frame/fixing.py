@@ -13,13 +13,8 @@ from math import hypot
 from rodwright.geometry import TOUCH
 from rodwright.setout.edges.biscuits import EDGE, edge_biscuits, places_on
 from rodwright.setout.fixings import screws, screws_through
-from rodwright.setout.joints.slots import (
-    SLOT_WIDTH,
-    TENON_DEPTH,
-    slot_depth,
-    slot_length,
-)
 from rodwright.setout.rod.sizes import easily_set
+from rodwright.trade.connectors import SLOT_WIDTH, TENON_DEPTH, slot_depth, slot_length
 from rodwright.trade.gaps import GLUE_ROOM
 from rodwright.trade.screws import POCKET_ANGLE, POCKET_DIAMETER, SCREWABLE, Grip, pocket_length
 from rodwright.trade.sizes import TradeSizes

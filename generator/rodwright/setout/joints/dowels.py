@@ -6,13 +6,10 @@ from rodwright.geometry import TOUCH
 from rodwright.lengths import format_length
 from rodwright.setout.joints.layout import SpacingRule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work
+from rodwright.trade.connectors import DOWEL_LENGTH
 from rodwright.trade.gaps import GLUE_ROOM
 from rodwright.trade.wood_left import SLOT_FLOOR
 from rodwright.unit import Fixing, JointKind
-
-LENGTH = 5.0
-"""A dowel's length in diameters, if it isn't of a size that is sold (common practice, no
-source)."""
 
 
 def dowelled(work: Work) -> None:
@@ -42,7 +39,7 @@ def dowelled(work: Work) -> None:
         )
         return
     allowance = sizes.usual(GLUE_ROOM)
-    usual = sizes.dowels.get(diameter, LENGTH * diameter)
+    usual = sizes.dowels.get(diameter, DOWEL_LENGTH * diameter)
     length = wish.length if wish.length is not None else usual
     deepest = min(2 / 3 * m.through, m.through - allowance - SLOT_FLOOR)
     in_first = min(length / 2, sizes.round_down(deepest))

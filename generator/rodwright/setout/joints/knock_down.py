@@ -5,38 +5,23 @@ from __future__ import annotations
 from math import ceil
 
 from rodwright.geometry import TOUCH
-from rodwright.lengths import LengthUnit, from_inches
 from rodwright.setout.joints.layout import SpacingRule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
 from rodwright.setout.joints.screws import hidden_behind, hidden_face
+from rodwright.trade.connectors import (
+    BOLT_BORING,
+    BOLT_HOLE,
+    BOLT_STEP,
+    CAM,
+    CAM_PAST_MIDDLE,
+    CAM_SETBACK,
+    NUT,
+    NUT_BOLT,
+    NUT_PAST_MIDDLE,
+    NUT_SETBACK,
+)
 from rodwright.trade.wood_left import LEAST_FLOOR
 from rodwright.unit import Fixing, JointKind
-
-CAM = 15.0
-"""Diameter of a cam's boring, mm (from memory)."""
-CAM_SETBACK = 34.0
-"""From the end of the part to the middle of the cam, mm (from memory)."""
-CAM_PAST_MIDDLE = 4.5
-"""How far the cam's boring goes past the middle of the thickness, mm: 12.5 deep in 16, 14 in 19
-(from memory)."""
-BOLT_BORING = 8.0
-"""Diameter of the boring for the bolt in the end, mm (from memory)."""
-BOLT_HOLE = (5.0, 12.0)
-"""Diameter and depth of the hole that the bolt is screwed into, mm (from memory)."""
-
-NUT: dict[LengthUnit, float] = {"mm": 10.0, "in": from_inches("3/8")}
-"""Diameter of a barrel nut, mm (from memory)."""
-NUT_SETBACK = 35.0
-"""From the end of the part to the middle of the barrel nut, mm (from memory)."""
-NUT_PAST_MIDDLE = 5.0
-"""How far the nut's boring goes past the middle of the thickness, mm (from memory)."""
-NUT_BOLT: dict[LengthUnit, tuple[str, float]] = {
-    "mm": ("M6", 7.0),
-    "in": ("1/4-20", from_inches("9/32")),
-}
-"""Thread of the bolt for a barrel nut, and the diameter of its hole, mm (from memory)."""
-BOLT_STEP: dict[LengthUnit, float] = {"mm": 5.0, "in": from_inches("1/4")}
-"""Bolts come in lengths of so many mm (from memory)."""
 
 _RULE = SpacingRule(50.0, 20.0, 350.0, 64.0)
 

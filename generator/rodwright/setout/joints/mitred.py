@@ -7,7 +7,7 @@ from math import hypot
 from rodwright.geometry import TOUCH
 from rodwright.setout.joints.layout import SpacingRule, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
-from rodwright.setout.joints.slots import SLOT_WIDTH, biscuit_size, slot_depth
+from rodwright.trade.connectors import SLOT_WIDTH, biscuit_size, slot_depth
 from rodwright.unit import Fixing, JointKind, Mitre
 
 _RULES = {

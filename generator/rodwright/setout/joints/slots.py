@@ -2,49 +2,24 @@
 
 from __future__ import annotations
 
-from math import sqrt
-
 from rodwright.geometry import TOUCH
-from rodwright.lengths import LengthUnit, format_length, from_inches
+from rodwright.lengths import format_length
 from rodwright.setout.joints.layout import SpacingRule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work
 from rodwright.setout.rod.sizes import easily_set
+from rodwright.trade.connectors import (
+    BISCUITS,
+    SLOT_WIDTH,
+    TENON_DEPTH,
+    TENON_SHOULDER,
+    TENON_WIDTH,
+    biscuit_size,
+    slot_depth,
+    slot_length,
+)
 from rodwright.trade.gaps import GLUE_ROOM
 from rodwright.trade.wood_left import SLOT_FLOOR
 from rodwright.unit import Fixing, JointKind
-
-BISCUITS = {"20": (56, 23, 12.5), "10": (53, 19, 10.5), "0": (47, 15, 8.5)}
-"""Biscuits by size: length, width, and the depth of their slot, mm (from memory); the slot is
-half a biscuit and 1 mm for glue.  Sizes go by the same numbers everywhere."""
-SLOT_DEPTHS_IN = {"20": "1/2", "10": "7/16", "0": "11/32"}
-"""The slots' depths for a maker in inches (from memory)."""
-SLOT_WIDTH: dict[LengthUnit, float] = {"mm": 4.0, "in": from_inches("5/32")}
-"""Width of a biscuit's slot, mm (from memory)."""
-CUTTER = 100.0
-"""Diameter of the cutter that sinks a slot, mm (from memory)."""
-TENON_DEPTH = 25.0
-"""How far a loose tenon reaches into each part where there is room, mm (common practice, no
-source)."""
-TENON_WIDTH = 40.0
-"""Width of a loose tenon in a wide meeting, mm (common practice, no source)."""
-SHOULDER = 8.0
-"""Least wood beside a mortise at the edge of a part, mm (common practice, no source)."""
-
-
-def slot_length(depth: float) -> float:
-    """How long (mm) a slot sunk straight in is at the surface: the chord of the cutter's circle."""
-    return 2 * sqrt(CUTTER * depth - depth * depth)
-
-
-def slot_depth(size: str, unit: LengthUnit) -> float:
-    """Depth (mm) of a slot for half a biscuit of this size."""
-    return BISCUITS[size][2] if unit == "mm" else from_inches(SLOT_DEPTHS_IN[size])
-
-
-def biscuit_size(size: str, unit: LengthUnit) -> str:
-    """What a biscuit is bought by: its number, with its length and width for a maker in mm."""
-    length, width, _ = BISCUITS[size]
-    return f"size {size}, {length} x {width} mm" if unit == "mm" else f"size {size}"
 
 
 def biscuited(work: Work) -> None:
@@ -104,7 +79,7 @@ def loose_tenoned(work: Work, unit: str) -> None:
             "Use shorter or thinner ones, or thicker stock.",
         )
         return
-    shoulder = sizes.usual(SHOULDER)
+    shoulder = sizes.usual(TENON_SHOULDER)
     width = min(sizes.usual(TENON_WIDTH), m.length - 2 * shoulder)
     if width < 2 * t - TOUCH:
         work.refuse(
