@@ -129,3 +129,31 @@ STOP = (14.0 + 4.75 * math.cos(math.radians(15)) - 16.5) / math.sin(math.radians
 )
 def test_pocket_holes(cut: PocketHole, expected: object) -> None:
     assert rules(cut) == expected
+
+
+# From 9 deep at the end the lower line along this pocket comes up by 0.268 mm a mm: 27.5 from the
+# end it lies 9 + 4.75 / cos 15 - 27.5 tan 15 = 6.549 deep, and 51.94 from it it reaches the face.
+# Its floor ends 20 cos 15 - 4.75 sin 15 = 18.1 from the end; before that there is but the screw,
+# whose upper line lies 9 - 2 / cos 15 - 12.5 tan 15 = 3.58 deep 12.5 from the end.
+@pytest.mark.parametrize(
+    ("cut", "expected"),
+    [
+        (Hole(F, (30.0, 60.0), 5.0, 9.9), []),
+        (Hole(F, (30.0, 60.0), 5.0, 10.0), THIN),
+        (Hole(F, (30.0, 60.0), 5.0, 12.0), MEET),
+        (Hole(F, (45.0, 60.0), 5.0, 12.0), []),  # where the pocket is shallow
+        (Hole(F, (54.5, 60.0), 5.0, 16.0), []),  # past its mouth
+        (Hole(F, (30.0, 67.3), 5.0, 12.0), []),  # beside it
+        (Hole(F, (30.0, 60.0), 5.0), INTO),
+        (Hole(R, (30.0, 60.0), 5.0, 5.0), INTO),
+        (Hole(R, (10.0, 60.0), 5.0, 3.5), []),  # above the screw
+        (Hole(R, (10.0, 60.0), 5.0, 3.6), INTO),
+        (Hole(R, (10.0, 64.6), 5.0, 5.0), []),  # beside the screw
+        (Hole(N, (60.0, 9.0), 8.0, 30.0), INTO),
+        (Housing(F, 20.0, 10.0, 9.0), []),
+        (Mortise(F, (25.0, 50.0), (40.0, 20.0), 12.0), MEET),
+    ],
+)
+def test_what_a_pocket_hole_meets(cut: Working, expected: object) -> None:
+    assert rules(pocket(), cut) == expected
+    assert rules(cut, pocket()) == expected

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from typing import assert_never
 
 import numpy as np
 from numpy.typing import NDArray
@@ -82,3 +83,5 @@ def cut_away(points: Array, size: Array, working: Working) -> NDArray[np.bool_]:
             over = inward * math.sin(slope) + down * math.cos(slope)
             off = np.hypot(over, points[:, 3 - surface.axis - end.axis] - position)
             return np.where(along > stop, off < diameter / 2, off < screw / 2)
+        case _:
+            assert_never(working)

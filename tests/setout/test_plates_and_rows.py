@@ -15,7 +15,7 @@ from rodwright.checks import check_solids
 from rodwright.problems import ProblemsError
 from rodwright.setout.carcass.shelf_rows import PIN_USE, PLATE_USE
 from rodwright.trade.hinges import PLATE_CLEAR
-from rodwright.unit import Hole, Part, Role, Unit
+from rodwright.unit import Hole, Part, PocketHole, Role, Unit
 
 Point = tuple[float, float]
 
@@ -182,3 +182,34 @@ def test_no_plate_comes_near_a_row(
             if abs(pin[1] - under) < 1e-6
         ]  # fmt: skip
         assert len(rests) == 4
+
+
+@pytest.mark.parametrize("ends", [45, 55, 62])
+@pytest.mark.parametrize("shelves", [None, {"count": 1, "fixed": False}])
+def test_plates_and_rows_keep_clear_of_pocket_holes(
+    ends: int, shelves: dict[str, Any] | None
+) -> None:
+    """The pockets at a divider's ends, 52 mm long, are where plates so near an end would be."""
+    inside = {"shelves": shelves} if shelves else {}
+    doors = {"hinge": {"ends": ends, "count": 2}, "hinges": "right"}
+    unit = unit_from(
+        "unit: mm\nsize: {width: 1200, height: 500, depth: 400}",
+        interior={
+            "columns": [
+                {"width": "1 share", "doors": doors} | inside, {"width": "1 share"} | inside,
+            ],
+            "dividers": {"ends": "pocket-screwed"},
+        },
+    )  # fmt: skip
+    (divider,) = of_role(unit, Role.DIVIDER)
+    size = divider.blank.size
+    holes = [each for each in divider.workings if isinstance(each, Hole)]
+    pockets = [each for each in divider.workings if isinstance(each, PocketHole)]
+    assert len(pockets) == 6
+    assert {each.use for each in holes} == {PLATE_USE} | ({PIN_USE} if shelves else set())
+    assert [
+        (hole, pocket)
+        for hole in holes
+        for pocket in pockets
+        if hole.bounds(size).grown(1.4).intersects(pocket.bounds(size))
+    ] == []

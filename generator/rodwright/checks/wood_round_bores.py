@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
+from typing import assert_never
 
 import numpy as np
 
@@ -23,12 +24,20 @@ def wood_round_bores(unit: Unit, part: Part) -> Iterator[Finding]:
     source."""
     notched = any(isinstance(working, Notch) for working in part.workings)
     for working in part.workings:
-        if isinstance(working, Hole) and not notched:
-            yield from _near_an_edge(unit, part, working)
-        if isinstance(working, Hole | Mortise) and working.depth is not None:
-            yield from _deep(unit, part, working, working.depth)
-        if isinstance(working, PocketHole):
-            yield from _pocket(unit, part, working)
+        if not isinstance(working, Bore):
+            continue
+        match working:
+            case Hole(depth=depth):
+                if not notched:
+                    yield from _near_an_edge(unit, part, working)
+                if depth is not None:
+                    yield from _deep(unit, part, working, depth)
+            case Mortise(depth=depth):
+                yield from _deep(unit, part, working, depth)
+            case PocketHole():
+                yield from _pocket(unit, part, working)
+            case _:
+                assert_never(working)
     yield from _meetings(unit, part)
 
 

@@ -7,27 +7,15 @@ Only plain letters, so that programs which don't decode others can still find th
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import math
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
-from typing import assert_never
 
-from rodwright.geometry import TOUCH, Vector
+from rodwright.geometry import Vector
 from rodwright.handover.bores import in_rows
 from rodwright.lengths import LengthUnit, format_length, ware_size
-from rodwright.unit import (
-    Bevel,
-    Easing,
-    Groove,
-    Hole,
-    Housing,
-    Mitre,
-    Mortise,
-    Notch,
-    PocketHole,
-    Rebate,
-    Slant,
-    Working,
-)
+from rodwright.unit import Hole, Slant, Working
+from rodwright.unit.workings.removal import Figures
 
 
 def working_names(workings: Sequence[Working], size: Vector, unit: LengthUnit) -> tuple[str, ...]:
@@ -49,43 +37,26 @@ def _kind(hole: Hole) -> tuple[Hole, str]:
 
 
 def _named(working: Working, size: Vector, unit: LengthUnit, in_row: bool) -> str:
-    def say(*lengths: float) -> str:
-        return f"{' x '.join(format_length(length, unit) for length in lengths)} {unit}"
-
-    def ware(size: float) -> str:
-        bare = ware_size(size, unit)
-        return f"{bare[:-1]} {unit})" if bare.endswith(")") else f"{bare} {unit}"
-
-    def deep(depth: float) -> str:
-        return f"{format_length(depth, unit)} deep"
-
-    match working:
-        case Hole(_, _, diameter, depth):
-            sizes = [ware(diameter), "right through" if depth is None else deep(depth)]
-        case Groove(_, _, width, depth) | Housing(_, _, width, depth) | Rebate(_, _, width, depth):
-            sizes = [say(width), deep(depth)]
-        case Mortise(surface, _, extent, depth):
-            through = depth >= size[surface.axis] - TOUCH
-            sides = sorted(extent, reverse=True) if working.round_ends else extent
-            sizes = [say(*sides), "right through" if through else deep(depth)]
-        case Notch(_, _, length, width):
-            sizes = [say(length, width), "right through"]
-        case PocketHole(diameter=diameter, angle=angle):
-            sizes = [ware(diameter), f"at {_degrees(angle)}"]
-        case Easing(_, _, radius):
-            sizes = [f"{say(radius)} radius"]
-        case Mitre() | Bevel():
-            sizes = [_degrees(working.angle)]
-        case _:
-            assert_never(working)
     what = "row" if in_row else working.called
     use = "" if isinstance(working, Slant) else working.use
     if what == "leaf recess":
         use = "hinge"
     if use and in_row and not use.endswith("s"):
         use += "s"
-    return ", ".join([f"{what} for {use}" if use else what, *sizes])
+    return ", ".join([f"{what} for {use}" if use else what, *_sizes(working.figures(size), unit)])
 
 
-def _degrees(angle: float) -> str:
-    return f"{round(angle, 1):g} degrees"
+def _sizes(figures: Figures, unit: LengthUnit) -> Iterator[str]:
+    if figures.across:
+        sides = (format_length(length, unit) for length in figures.across)
+        yield f"{' x '.join(sides)} {unit}"
+    if figures.drill is not None:
+        bare = ware_size(figures.drill, unit)
+        yield f"{bare[:-1]} {unit})" if bare.endswith(")") else f"{bare} {unit}"
+    if figures.depth is not None:
+        through = figures.depth == math.inf
+        yield "right through" if through else f"{format_length(figures.depth, unit)} deep"
+    if figures.angle is not None:
+        yield f"{'at ' if figures.drill else ''}{round(figures.angle, 1):g} degrees"
+    if figures.radius is not None:
+        yield f"{format_length(figures.radius, unit)} {unit} radius"

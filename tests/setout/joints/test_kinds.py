@@ -11,6 +11,8 @@ import pytest
 
 from kit.joint_pairs import Pair, wish_of
 from rodwright.checks import check_solids
+from rodwright.geometry import TOUCH
+from rodwright.trade.wood_left import BETWEEN
 from rodwright.unit import (
     Fixing,
     Hole,
@@ -219,3 +221,18 @@ def test_mitred_corner(reinforced: str, name: str | None) -> None:
     assert pair.workings("SD1") == (Mitre(Surface.FAR_END, 45.0, Surface.FACE),)
     assert pair.workings("SH1") == (Mitre(Surface.NEAR_END, 45.0, Surface.FACE),)
     assert [each.name for each in fixings] == ([name] if name else [])
+
+
+def test_dowels_keep_clear_of_a_pocket_hole() -> None:
+    """One from the front edge, at the height of the neighbour's first dowel, 32 mm from it."""
+    wish = wish_of("dowelled")
+    pair = Pair(wish)
+    size = pair.bench.parts["SD1"].blank.size
+    pocket = PocketHole(Surface.FACE, Surface.FACE_EDGE, 409.0, 9.0, 20.0, 9.5, 4.0)
+    pair.bench.work("SD1", pocket)
+    pair.neighbour(wish, 400.0)
+    taken = pocket.bounds(size).grown(BETWEEN - TOUCH)
+    holes = [each for each in pair.workings("SD1") if isinstance(each, Hole)]
+    own = [each for each in holes if each.surface is Surface.FACE]
+    assert len(own) >= 2
+    assert [each for each in own if taken.intersects(each.bounds(size))] == []

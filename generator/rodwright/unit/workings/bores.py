@@ -9,7 +9,7 @@ from typing import ClassVar, Literal, Self
 from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.unit.surfaces import Surface
 from rodwright.unit.workings.frames import Refit, Turn, plain, under
-from rodwright.unit.workings.removal import Removal
+from rodwright.unit.workings.removal import Figures, Removal
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,6 +55,10 @@ class Hole(Removal):
             return None
         place = (to.place(first, along), to.place(second, across))
         return replace(self, position=place, depth=depth)
+
+    def figures(self, size: Vector) -> Figures:
+        """Diameter and depth."""
+        return Figures(drill=self.diameter, depth=math.inf if self.depth is None else self.depth)
 
     def worked_from(self, size: Vector) -> Surface | None:
         """The face that it is drilled in, unless it goes right through."""
@@ -134,6 +138,12 @@ class Mortise(Removal):
             return None
         place, extent = (along[0], across[0]), (along[1], across[1])
         return replace(self, position=place, extent=extent, depth=depth)
+
+    def figures(self, size: Vector) -> Figures:
+        """Both sides, the longer first where its ends are round, and depth."""
+        sides = sorted(self.extent, reverse=True) if self.round_ends else self.extent
+        through = self.depth >= size[self.surface.axis] - TOUCH
+        return Figures(across=tuple(sides), depth=math.inf if through else self.depth)
 
     def worked_from(self, size: Vector) -> Surface | None:
         """The face that it is cut in, unless it goes right through."""
@@ -235,6 +245,10 @@ class PocketHole(Removal):
             exit=plain(self.exit + out * math.tan(slope)),
             stop=plain(self.stop + out / math.cos(slope)),
         )
+
+    def figures(self, size: Vector) -> Figures:
+        """The pocket's diameter, and how it slants."""
+        return Figures(drill=self.diameter, angle=self.angle)
 
     def worked_from(self, size: Vector) -> Surface | None:
         """The face that it is drilled in."""

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, field, replace
 from typing import ClassVar, Literal, Self
 
 from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.unit.surfaces import Surface
 from rodwright.unit.workings.frames import Refit, Turn, under
-from rodwright.unit.workings.removal import Removal
+from rodwright.unit.workings.removal import Figures, Removal
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,6 +60,10 @@ class Rebate(Removal):
         if span is None or width <= TOUCH or depth <= TOUCH:
             return None
         return replace(self, width=width, depth=depth, start=span[0], stop=span[1])
+
+    def figures(self, size: Vector) -> Figures:
+        """Width and depth."""
+        return Figures(across=(self.width,), depth=self.depth)
 
     def worked_from(self, size: Vector) -> Surface | None:
         """The face that it is open to."""
@@ -113,6 +118,10 @@ class _Channel(Removal):
         position, width = place
         start, stop = span
         return replace(self, position=position, width=width, depth=depth, start=start, stop=stop)
+
+    def figures(self, size: Vector) -> Figures:
+        """Width and depth."""
+        return Figures(across=(self.width,), depth=self.depth)
 
     def worked_from(self, size: Vector) -> Surface | None:
         """The face that it is ploughed in, unless it goes right through."""
@@ -181,3 +190,7 @@ class Notch(Removal):
         if along is None or across is None:
             return None
         return replace(self, x=along[0], y=across[0], length=along[1], width=across[1])
+
+    def figures(self, size: Vector) -> Figures:
+        """Length and width."""
+        return Figures(across=(self.length, self.width), depth=math.inf)

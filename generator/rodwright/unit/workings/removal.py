@@ -2,11 +2,27 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import ClassVar
 
 from rodwright.geometry import Vector
 from rodwright.geometry.halfspaces import Plane
 from rodwright.unit.surfaces import Surface
+
+
+@dataclass(frozen=True, slots=True)
+class Figures:
+    """How large a working is, as the trade tells it; what isn't told of one is left out.
+
+    ``across`` are its sides over a surface (mm), ``drill`` the diameter that is bored; ``depth`` is
+    infinite where it goes right through; ``angle`` is in degrees, ``radius`` that of a round.
+    """
+
+    across: tuple[float, ...] = ()
+    drill: float | None = None
+    depth: float | None = None
+    angle: float | None = None
+    radius: float | None = None
 
 
 class Removal:
@@ -23,6 +39,8 @@ class Removal:
     ``moved(to) -> Self | None``
         The same in another blank (:class:`rodwright.unit.workings.frames.Refit`), running out
         where it ran out; None where nothing of it is left.
+    ``figures(size) -> Figures``
+        How large it is, as the trade tells it.
     """
 
     __slots__ = ()

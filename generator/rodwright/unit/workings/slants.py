@@ -10,7 +10,7 @@ from rodwright.geometry import TOUCH, Box, Vector, vector
 from rodwright.geometry.halfspaces import Plane
 from rodwright.unit.surfaces import Surface
 from rodwright.unit.workings.frames import Refit, Turn, plain, under
-from rodwright.unit.workings.removal import Removal
+from rodwright.unit.workings.removal import Figures, Removal
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,6 +64,10 @@ class Mitre(Removal):
         reach = to.blank.size[self.long.axis] - out
         depth = reach * math.tan(math.radians(self.angle))
         return Bevel(self.end, self.long.opposite, plain(reach), plain(depth))
+
+    def figures(self, size: Vector) -> Figures:
+        """The angle of the cut."""
+        return Figures(angle=self.angle)
 
     def takes_off(self, surface: Surface, size: Vector) -> bool:
         """Its end."""
@@ -130,6 +134,10 @@ class Bevel(Removal):
             return None
         return next((each for each in both if each.axis == 2), None)
 
+    def figures(self, size: Vector) -> Figures:
+        """The angle of the cut."""
+        return Figures(angle=self.angle)
+
     def takes_off(self, surface: Surface, size: Vector) -> bool:
         """Either of its two surfaces that it takes whole, of both the end."""
         if surface not in (self.surface, self.edge):
@@ -184,6 +192,10 @@ class Easing(Removal):
         """The same in another blank: it goes with its arris."""
         span = to.span(self.run, self.start, self.stop)
         return span and replace(self, start=span[0], stop=span[1])
+
+    def figures(self, size: Vector) -> Figures:
+        """The radius."""
+        return Figures(radius=self.radius)
 
     def worked_from(self, size: Vector) -> Surface | None:
         """The face whose arris it rounds."""
