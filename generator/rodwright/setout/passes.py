@@ -73,11 +73,11 @@ PASSES = in_order(
         ),
         Pass(
             "face frame", "frame.face_frame:set_out_face_frame", ("interior",),
-            lambda setting: setting.rod.frame is not None, where=("face_frame",),
+            lambda setting: setting.rod.front.frame is not None, where=("face_frame",),
         ),
         Pass(
             "lippings", "edges.lipping:set_out_lippings", ("face frame",),
-            lambda setting: setting.rod.lipping is not None, where=("lipping",),
+            lambda setting: setting.rod.front.lipping is not None, where=("lipping",),
         ),
         Pass("play of shelves", "carcass.shelves:keep_loose", ("back", "face frame")),
         Pass(

@@ -10,7 +10,7 @@ from rodwright.problems import KeyPath, Problems
 from rodwright.setout.bench import Bench
 from rodwright.setout.inside import Carcass
 from rodwright.setout.notes import Notes
-from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.rod.lines import Rod
 from rodwright.setout.stocks import find_stock
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import Stock

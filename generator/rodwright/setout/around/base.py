@@ -63,8 +63,8 @@ def _plinth(setting: Setting, wish: PlinthSpec, stock: Stock) -> None:
     It stands on the floor's high spot, whatever it is packed up off the low side.
     """
     rod, bench, say, t = setting.rod, setting.bench, setting.say, stock.thickness
-    left, right = wish.sides, rod.width - wish.sides
-    front, rear = rod.face + wish.toe_space, rod.depth - wish.rear
+    left, right = wish.sides, rod.outside.width - wish.sides
+    front, rear = rod.front.face + wish.toe_space, rod.outside.depth - wish.rear
     if wish.levelling >= wish.height:
         setting.at("levelling").refuse(
             f"packed up by {say(wish.levelling)}, a plinth {say(wish.height)} high stands on more "
@@ -76,14 +76,14 @@ def _plinth(setting: Setting, wish: PlinthSpec, stock: Stock) -> None:
         key = "rear" if wish.rear > wish.toe_space else "toe_space"
         setting.at(key).refuse(
             f"set back by {say(wish.toe_space)} in front and {say(wish.rear)} behind, a plinth of "
-            f"{say(t)} boards has no room under a carcass {say(rod.depth)} deep",
+            f"{say(t)} boards has no room under a carcass {say(rod.outside.depth)} deep",
             "Make the toe space smaller or the unit deeper.",
         )
         return
     if right - left < 3 * t:
         setting.at("sides").refuse(
             f"set in by {say(wish.sides)} at each side, a plinth of {say(t)} boards has no room "
-            f"under a carcass {say(rod.width)} wide",
+            f"under a carcass {say(rod.outside.width)} wide",
             "Make `sides` smaller.",
         )
         return
@@ -94,7 +94,7 @@ def _plinth(setting: Setting, wish: PlinthSpec, stock: Stock) -> None:
             "Make `sides` smaller, or write `bottom: between`.",
         )
         return
-    low, high = 0.0, rod.base
+    low, high = 0.0, rod.outside.base
     long = [
         lay_board(
             bench,
@@ -140,36 +140,38 @@ def _toe_board(setting: Setting, wish: ToeBoardSpec, stock: Stock) -> None:
     rod, bench, carcass = setting.rod, setting.bench, setting.carcass
     say, t = setting.say, stock.thickness
     assert carcass.bottom is not None
-    front = rod.face + wish.toe_space
+    front = rod.front.face + wish.toe_space
     if carcass.bottom.over:
         setting.moved_to(("carcass", "bottom")).refuse(
             "sides that run to the floor past a toe board can't stand on the bottom",
             "Write `bottom: between`, or choose another `base`.",
         )
-    elif front <= rod.front("sides") + TOUCH:
+    elif front <= rod.front.behind_lipping("sides") + TOUCH:
         setting.at("toe_space").refuse(
             f"a toe space of {say(wish.toe_space)} doesn't reach behind the face frame or lipping "
             f"before the sides",
-            f"Make it deeper than {say(rod.front('sides') - rod.face)}.",
+            f"Make it deeper than {say(rod.front.behind_lipping('sides') - rod.front.face)}.",
         )
-    elif front + t > rod.depth - TOUCH:
+    elif front + t > rod.outside.depth - TOUCH:
         setting.at("toe_space").refuse(
             f"a toe space of {say(wish.toe_space)} leaves no room for a board {say(t)} thick "
-            f"under a carcass {say(rod.depth)} deep",
+            f"under a carcass {say(rod.outside.depth)} deep",
             "Make it smaller or the unit deeper.",
         )
     else:
         board = lay_board(
             bench,
             Board(Role.PLINTH, "Toe board", GROUP, stock, withdraw=DOWN),
-            Box((carcass.left.right, front, 0.0), (carcass.right.left, front + t, rod.toe)),
+            Box((carcass.left.right, front, 0.0), (carcass.right.left, front + t, rod.outside.toe)),
             X,
             FORWARD,
         )
         for side in (carcass.left, carcass.right):
-            before = rod.front("sides")
+            before = rod.front.behind_lipping("sides")
             bench.notch(
-                side.ref, Box((side.left, before, 0.0), (side.right, front, rod.toe)), "toe space"
+                side.ref,
+                Box((side.left, before, 0.0), (side.right, front, rod.outside.toe)),
+                "toe space",
             )
             screw_on(bench, side.ref, board.ref, setting.moisture)
         screw_on(bench, carcass.bottom.ref, board.ref, setting.moisture)
@@ -186,7 +188,9 @@ def _levellers(setting: Setting, wish: LevellersSpec) -> None:
             "Change the height, or choose other feet.",
         )
         return
-    across, deep = (feet_across(size, wish.spacing) for size in (rod.width, rod.depth))
+    across, deep = (
+        feet_across(size, wish.spacing) for size in (rod.outside.width, rod.outside.depth)
+    )
     count, sizes = across * deep, bench.sizes
     reach = f"{say(least)} to {say(most)} high"
     under = " and ".join(bench.refs_of(Role.BOTTOM))
@@ -205,24 +209,24 @@ def _levellers(setting: Setting, wish: LevellersSpec) -> None:
     stock = setting.at("board", "stock").stock(wish.board.stock)
     if stock is None:
         return
-    front, t = rod.face + wish.board.toe_space, stock.thickness
-    if front + t > rod.depth / 2:
+    front, t = rod.front.face + wish.board.toe_space, stock.thickness
+    if front + t > rod.outside.depth / 2:
         setting.at("board", "toe_space").refuse(
             f"a toe space of {say(wish.board.toe_space)} puts the plinth board behind the middle "
-            f"of a carcass {say(rod.depth)} deep",
+            f"of a carcass {say(rod.outside.depth)} deep",
             "Make it smaller or the unit deeper.",
         )
         return
-    room = min(CLIPPED_BOARD_ROOM, rod.base / 2)
+    room = min(CLIPPED_BOARD_ROOM, rod.outside.base / 2)
     board = lay_board(
         bench,
         Board(Role.PLINTH, "Plinth board", GROUP, stock, withdraw=FORWARD),
-        Box((0.0, front, 0.0), (rod.width, front + t, rod.base - room)),
+        Box((0.0, front, 0.0), (rod.outside.width, front + t, rod.outside.base - room)),
         X,
         FORWARD,
     )
     for ref in bench.refs_of(Role.BOTTOM):
-        at = (rod.width / 2, front + t / 2, rod.base)
+        at = (rod.outside.width / 2, front + t / 2, rod.outside.base)
         bench.join(JointKind.CLIPPED, ref, board.ref, at, Fixing("plinth clip", across))
         bench.keep_apart(ref, board.ref, room)
 

@@ -10,7 +10,7 @@ from rodwright.geometry.spacing import spread, steps_of
 from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Y, Z
 from rodwright.setout.boards import Board, lay_board, screw_on
 from rodwright.setout.edges.biscuits import edge_biscuits
-from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.rod.lines import Rod
 from rodwright.setout.rod.walls import gap_over, side_gap
 from rodwright.setout.setting import Setting
 from rodwright.trade.screws import SCREWABLE, SPACING
@@ -40,7 +40,7 @@ def set_out_cornice(setting: Setting) -> None:
     lines = _Lines(wish, rod, scribed, stock)
     if not _can_be_made(setting, wish, lines, stock):
         return
-    t, low, high = lines.thickness, lines.low, rod.overall
+    t, low, high = lines.thickness, lines.low, rod.outside.overall
     mitres = {
         end: Mitre(surface, _MITRE, Surface.FACE)
         for end, surface in (("left", Surface.NEAR_END), ("right", Surface.FAR_END))
@@ -74,7 +74,7 @@ def set_out_cornice(setting: Setting) -> None:
                 workings=(Mitre(Surface.NEAR_END, _MITRE, Surface.FACE),),
                 withdraw=outward if lines.lapped else Z,
             ),
-            Box((x, lines.front, low), (x + t, rod.rear, high)),
+            Box((x, lines.front, low), (x + t, rod.outside.rear, high)),
             Y,
             outward,
         )
@@ -93,17 +93,21 @@ class _Lines:
         self.returns = {"both": ("left", "right"), "none": ()}.get(returns, (returns,))
         self.thickness = stock.thickness if wish.thickness is None else wish.thickness
         self.lapped = wish.place == "lapped"
-        self.low = rod.overall - wish.height
+        self.low = rod.outside.overall - wish.height
         out = self.thickness if self.lapped else wish.projection
-        self.front = rod.face - out
-        self.left, self.right = (rod.frame.left, rod.frame.right) if rod.frame else (0.0, rod.width)
-        gaps = {side: side_gap(rod, self.low, rod.overall, side) for side in scribed}
+        self.front = rod.front.face - out
+        self.left, self.right = (
+            (rod.front.frame.left, rod.front.frame.right)
+            if rod.front.frame
+            else (0.0, rod.outside.width)
+        )
+        gaps = {side: side_gap(rod, self.low, rod.outside.overall, side) for side in scribed}
         self.left = min(self.left, -(gaps.get("left") or 0.0))
-        self.right = max(self.right, rod.width + (gaps.get("right") or 0.0))
+        self.right = max(self.right, rod.outside.width + (gaps.get("right") or 0.0))
         if "left" in self.returns:
             self.left = -out
         if "right" in self.returns:
-            self.right = rod.width + out
+            self.right = rod.outside.width + out
 
 
 def _can_be_made(setting: Setting, wish: CorniceSpec, lines: _Lines, stock: Stock) -> bool:
@@ -137,7 +141,7 @@ def _can_be_made(setting: Setting, wish: CorniceSpec, lines: _Lines, stock: Stoc
             f"high laps it",
             "Make `rise` smaller, or write `place: standing`.",
         )
-    if lines.low < rod.foot:
+    if lines.low < rod.outside.foot:
         setting.at("height").refuse(
             f"a cornice {say(wish.height)} high is higher than the carcass's front",
             "Make it lower.",
@@ -148,18 +152,22 @@ def _can_be_made(setting: Setting, wish: CorniceSpec, lines: _Lines, stock: Stoc
             f"nothing under them",
             "Make `projection` smaller than the thickness, or write `place: lapped`.",
         )
-    if not lines.lapped and rod.frame is not None and rod.frame.top > rod.height + TOUCH:
+    if (
+        not lines.lapped
+        and rod.front.frame is not None
+        and rod.front.frame.top > rod.outside.height + TOUCH
+    ):
         setting.moved_to(("face_frame", "overhang", "top")).refuse(
             "a face frame can't reach above the carcass where a cornice stands on it",
             "Leave `overhang.top` out, or write `place: lapped`.",
         )
-    if lines.returns and rod.frame is not None and rod.frame.left < -TOUCH:
+    if lines.returns and rod.front.frame is not None and rod.front.frame.left < -TOUCH:
         setting.at("returns").refuse(
             "beside a face frame that reaches past the sides, returns don't lie against them",
             "Write `returns: none`, or leave `face_frame.overhang.sides` out.",
         )
     for end in lines.returns:
-        gap, out = side_gap(rod, lines.low, rod.overall, end), rod.face - lines.front
+        gap, out = side_gap(rod, lines.low, rod.outside.overall, end), rod.front.face - lines.front
         if gap is not None and out > gap + TOUCH:
             setting.at("returns").refuse(
                 f"a return standing {say(out)} out from the {end} side runs into the wall: the gap "
@@ -173,7 +181,9 @@ def _can_be_made(setting: Setting, wish: CorniceSpec, lines: _Lines, stock: Stoc
             f"the cornice runs {say(-over)} into the top of the opening",
             "Make the unit's height (`size.height`) smaller.",
         )
-    hidden = Box((lines.left, lines.front, lines.low), (lines.right, rod.face, rod.overall))
+    hidden = Box(
+        (lines.left, lines.front, lines.low), (lines.right, rod.front.face, rod.outside.overall)
+    )
     for ref in bench.refs_of(*FRONTS):
         if lines.lapped and hidden.contact(bench.bounds(ref)) is not None:
             setting.at("height").refuse(
@@ -248,10 +258,10 @@ def _fix(setting: Setting, board: str, lapped: bool) -> bool:
 def _reached(rod: Rod, part: Part, member: Box, board: Box) -> float:
     """How much (mm) of the rear of a frame member, behind the board, lies open to the inside."""
     if part.role is Role.STILE:
-        inside = (rod.thickness, rod.width - rod.thickness)
+        inside = (rod.thickness, rod.outside.width - rod.thickness)
         return min(member.high[0], inside[1]) - max(member.low[0], inside[0])
     low, high = max(member.low[2], board.low[2]), min(member.high[2], board.high[2])
-    return min(high, rod.ceiling) - low
+    return min(high, rod.inside.ceiling) - low
 
 
 def _block(bench: Bench, board: Part, stock: Stock) -> None:

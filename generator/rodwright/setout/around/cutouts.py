@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from rodwright.geometry import TOUCH, Box, Vector, along, times
 from rodwright.setout.recut import Recut, Workpiece, rejoined
-from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.rod.lines import Rod
 from rodwright.setout.setting import Setting
 from rodwright.setout.slope.clipping import cut_back
 from rodwright.trade.wood_left import BETWEEN
@@ -74,12 +74,12 @@ def _box(wish: CutoutSpec, rod: Rod) -> Box:
     """The room that has to stay free, clearance included, unit frame."""
     if isinstance(wish, SkirtingCutout):
         # The unit stands off the wall by the gap behind it, if the opening leaves one.
-        y = rod.rear + (rod.gap_behind or 0.0) - wish.depth - wish.clearance
+        y = rod.outside.rear + (rod.outside.gap_behind or 0.0) - wish.depth - wish.clearance
         return Box((-_FAR, y, -_FAR), (_FAR, _FAR, wish.height + wish.clearance))
     gap, (first, second) = wish.clearance, wish.at
     if isinstance(wish, SocketCutout):
         return Box(
-            (first - gap, rod.shelf_rear, second - gap),
+            (first - gap, rod.inside.shelf_rear, second - gap),
             (first + wish.width + gap, _FAR, second + wish.height + gap),
         )
     reach = wish.diameter / 2 + gap
@@ -87,7 +87,7 @@ def _box(wish: CutoutSpec, rod: Rod) -> Box:
     return (
         Box(middle, middle)
         .grown(reach)
-        .spanning(axis, rod.shelf_rear if axis == 1 else -_FAR, _FAR)
+        .spanning(axis, rod.inside.shelf_rear if axis == 1 else -_FAR, _FAR)
     )
 
 
@@ -100,10 +100,10 @@ def _middle(wish: PipeCutout, rod: Rod) -> Vector:
     """A point of a pipe's middle line, unit frame."""
     first, second = wish.at
     if wish.runs == "upright":
-        return (first, rod.rear - second, 0.0)
+        return (first, rod.outside.rear - second, 0.0)
     if wish.runs == "back":
-        return (first, rod.rear, second)
-    return (0.0, rod.rear - first, second)
+        return (first, rod.outside.rear, second)
+    return (0.0, rod.outside.rear - first, second)
 
 
 def _takes_fixings(room: Box, piece: Workpiece) -> bool:

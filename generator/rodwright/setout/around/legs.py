@@ -40,17 +40,17 @@ def set_out_legs(setting: Setting, wish: LegsSpec) -> None:
         )
         return
     held = 2 if wish.held_by == "blocks" else 0
-    wide, deep = rod.width - 2 * wish.inset, rod.depth - 2 * wish.inset
+    wide, deep = rod.outside.width - 2 * wish.inset, rod.outside.depth - 2 * wish.inset
     if wide < (2 + held) * section or deep < 2 * section + TOUCH:
         setting.at("inset").refuse(
             f"legs {say(section)} square, set in by {say(wish.inset)}, have no room under a "
-            f"carcass {say(rod.width)} x {say(rod.depth)}",
+            f"carcass {say(rod.outside.width)} x {say(rod.outside.depth)}",
             "Make `inset` or the legs smaller.",
         )
         return
-    first, last = wish.inset, rod.width - wish.inset - section
+    first, last = wish.inset, rod.outside.width - wish.inset - section
     xs = [first, *spread_between(first + section, last, section, wish.span), last]
-    ys = [wish.inset, rod.depth - wish.inset - section]
+    ys = [wish.inset, rod.outside.depth - wish.inset - section]
     feet = _Feet(setting, section, xs, ys)
     legs = feet.legs(stock)
     if wish.held_by == "blocks":
@@ -84,7 +84,7 @@ class _Feet:
 
     def __init__(self, setting: Setting, section: float, xs: list[float], ys: list[float]) -> None:
         self._setting, self._bench = setting, setting.bench
-        self._base = setting.rod.base
+        self._base = setting.rod.outside.base
         self._section, self._xs, self._ys = section, xs, ys
 
     def legs(self, stock: Stock) -> dict[tuple[int, int], str]:

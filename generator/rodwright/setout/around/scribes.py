@@ -9,7 +9,7 @@ from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.opening.gaps import bent_at, gap_at
 from rodwright.setout.bench import DOWN, FORWARD, X, Z
 from rodwright.setout.boards import Board, lay_board, screw_on
-from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.rod.lines import Rod
 from rodwright.setout.setting import Setting
 from rodwright.trade.gaps import LEAST_SCRIBE
 from rodwright.trade.screws import SCREWABLE
@@ -76,7 +76,7 @@ def set_out_scribes(setting: Setting) -> None:
 
 def _plane(wish: ScribesSpec, rod: Rod, stock: Stock) -> tuple[float, float]:
     """The y of the strips' faces and of their rear."""
-    front = rod.face + wish.setback
+    front = rod.front.face + wish.setback
     return front, front + (stock.thickness if wish.thickness is None else wish.thickness)
 
 
@@ -85,9 +85,9 @@ def _edges(wish: ScribesSpec, rod: Rod) -> tuple[float, float, float]:
 
     Beside the face frame where they reach into its thickness, else beside the carcass.
     """
-    if rod.frame is not None and wish.setback < rod.frame.thickness - TOUCH:
-        return rod.frame.left, rod.frame.right, rod.frame.top
-    return 0.0, rod.width, rod.height
+    if rod.front.frame is not None and wish.setback < rod.front.frame.thickness - TOUCH:
+        return rod.front.frame.left, rod.front.frame.right, rod.front.frame.top
+    return 0.0, rod.outside.width, rod.outside.height
 
 
 def _gap(wish: ScribesSpec, rod: Rod, edge: Edge) -> _Gap:
@@ -95,9 +95,11 @@ def _gap(wish: ScribesSpec, rod: Rod, edge: Edge) -> _Gap:
         width = wish.width or 0.0
         return _Gap(width, width, width)
     left, right, top = _edges(wish, rod)
-    size = (rod.width, rod.overall)
-    ends = (left, right) if edge == "top" else (rod.foot, rod.height)
-    taken = {"left": -left, "right": right - rod.width, "top": top - rod.overall}[edge]
+    size = (rod.outside.width, rod.outside.overall)
+    ends = (left, right) if edge == "top" else (rod.outside.foot, rod.outside.height)
+    taken = {"left": -left, "right": right - rod.outside.width, "top": top - rod.outside.overall}[
+        edge
+    ]
     plane = rod.opening.shape.front
     places = bent_at(plane, edge, *ends)
     gaps = [gap_at(plane, size, edge, at) - taken for at in places]
@@ -125,10 +127,10 @@ def _can_be_made(setting: Setting, wish: ScribesSpec, stock: Stock) -> bool:
             "the opening says how wide the gaps are",
             "Leave `width` out.",
         )
-    if rear > rod.depth:
+    if rear > rod.outside.depth:
         setting.at("setback").refuse(
             f"set back by {say(wish.setback)}, the strips stand behind a carcass "
-            f"{say(rod.depth)} deep",
+            f"{say(rod.outside.depth)} deep",
             "Make the setback smaller.",
         )
     above = [part.role for part in setting.bench.parts_of(Role.WORKTOP, Role.CORNICE)]
@@ -154,8 +156,8 @@ class _Strips:
         rod, bench = self._setting.rod, self._setting.bench
         left, right, _ = self._edges
         x = (left - gap.widest, left) if side == "left" else (right, right + gap.widest)
-        top = (self._edges[2] if over else rod.height) + over
-        box = Box((x[0], self._plane[0], rod.foot), (x[1], self._plane[1], top))
+        top = (self._edges[2] if over else rod.outside.height) + over
+        box = Box((x[0], self._plane[0], rod.outside.foot), (x[1], self._plane[1], top))
         for ref in bench.refs_of(Role.CORNICE):
             cornice = bench.bounds(ref)
             if box.intersects(cornice):

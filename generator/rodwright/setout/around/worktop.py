@@ -49,7 +49,7 @@ def set_out_worktop(setting: Setting) -> None:
     carriers = [
         ref
         for ref in bench.refs_of(Role.TOP, Role.CARCASS_RAIL)
-        if abs(bench.bounds(ref).high[2] - rod.height) < TOUCH
+        if abs(bench.bounds(ref).high[2] - rod.outside.height) < TOUCH
     ]
     fixing = wish.fixing
     if fixing is None:
@@ -69,7 +69,7 @@ def set_out_worktop(setting: Setting) -> None:
     lowest = _lay(setting, wish, stock)
     if fixing == "buttons":
         for side in bench.refs_of(Role.SIDE):
-            _buttons(bench, side, lowest, rod.height, moisture)
+            _buttons(bench, side, lowest, rod.outside.height, moisture)
     else:
         for carrier in carriers:
             _screws(bench, carrier, lowest, moisture if fixing == "slotted" else None)
@@ -79,19 +79,19 @@ def _has_place(setting: Setting, wish: WorktopSpec) -> bool:
     """Whether nothing stands in its way; what does is noted."""
     rod, say, before = setting.rod, setting.say, setting.problems.mark()
     over = wish.overhang
-    if rod.frame is not None and rod.frame.top > rod.height + TOUCH:
+    if rod.front.frame is not None and rod.front.frame.top > rod.outside.height + TOUCH:
         setting.moved_to(("face_frame", "overhang", "top")).refuse(
             "a face frame can't reach above the carcass where a worktop lies on it",
             "Leave `overhang.top` out.",
         )
-    gap = side_gap(rod, rod.height, rod.overall)
+    gap = side_gap(rod, rod.outside.height, rod.outside.overall)
     if gap is not None and over.sides > gap + TOUCH:
         setting.at("overhang", "sides").refuse(
             f"an overhang of {say(over.sides)} runs into the walls: the gap beside the carcass is "
             f"down to {say(gap)} there",
             "Make it smaller, or `fit.sides` larger.",
         )
-    behind = rod.gap_behind
+    behind = rod.outside.gap_behind
     if behind is not None and over.rear > behind + TOUCH:
         setting.at("overhang", "rear").refuse(
             f"an overhang of {say(over.rear)} runs into the wall: the gap behind the unit is "
@@ -109,7 +109,7 @@ def _lay(setting: Setting, wish: WorktopSpec, stock: Stock) -> str:
     glued, trim = wish.layers > 1, bench.sizes.usual(GLUE_UP_TRIM)
     ref = bench.next_ref(Role.WORKTOP)
     for number in range(wish.layers):
-        low = rod.height + number * stock.thickness
+        low = rod.outside.height + number * stock.thickness
         layer = lay_board(
             bench,
             Board(
@@ -124,8 +124,12 @@ def _lay(setting: Setting, wish: WorktopSpec, stock: Stock) -> str:
                 withdraw=Z,
             ),
             Box(
-                (-over.sides, rod.face - over.front, low),
-                (rod.width + over.sides, rod.rear + over.rear, low + stock.thickness),
+                (-over.sides, rod.front.face - over.front, low),
+                (
+                    rod.outside.width + over.sides,
+                    rod.outside.rear + over.rear,
+                    low + stock.thickness,
+                ),
             ),
             X,
             Z,

@@ -11,7 +11,7 @@ from rodwright.setout.carcass.box import blank
 from rodwright.setout.fixings import screws
 from rodwright.setout.joints.meet import Meeting, find_meeting
 from rodwright.setout.rod.front_and_back import BackLines, screw_strip
-from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.rod.lines import Rod
 from rodwright.setout.setting import Setting
 from rodwright.trade.movement import ACCEPTED
 from rodwright.trade.screws import (
@@ -108,7 +108,7 @@ def _seams(setting: Setting) -> list[tuple[str, float]]:
     found = [
         (upright.ref, (upright.left + upright.right) / 2)
         for upright, space in setting.notes.dividers
-        if (space.low, space.high) == (setting.rod.floor, setting.rod.ceiling)
+        if (space.low, space.high) == (setting.rod.inside.floor, setting.rod.inside.ceiling)
     ]
     return sorted(found, key=lambda seam: seam[1])
 
@@ -116,9 +116,12 @@ def _seams(setting: Setting) -> list[tuple[str, float]]:
 def _held(rod: Rod, lines: BackLines, inside: tuple[float, float], fixing: str) -> Box:
     """The box kept free for the back: its outline without clearance."""
     if fixing == "applied":
-        return Box((0.0, lines.front, rod.bottom_underside), (rod.width, lines.rear, rod.height))
-    low = rod.floor - lines.reach if rod.has_bottom else rod.base
-    high = rod.ceiling + lines.reach if rod.has_top else rod.height
+        return Box(
+            (0.0, lines.front, rod.inside.bottom_underside),
+            (rod.outside.width, lines.rear, rod.outside.height),
+        )
+    low = rod.inside.floor - lines.reach if rod.inside.has_bottom else rod.outside.base
+    high = rod.inside.ceiling + lines.reach if rod.inside.has_top else rod.outside.height
     return Box(
         (inside[0] - lines.reach, lines.front, low), (inside[1] + lines.reach, lines.rear, high)
     )

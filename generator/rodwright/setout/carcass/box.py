@@ -41,12 +41,12 @@ def upright_placement(x: float, y: float, z: float) -> Placement:
 def set_out_carcass(setting: Setting) -> None:
     """Lay sides, top and bottom on the bench, jointed at the corners; note what can't be made."""
     spec, rod, bench = setting.spec, setting.rod, setting.bench
-    t, depth = rod.thickness, rod.depth
+    t, depth = rod.thickness, rod.outside.depth
     over_top, over_bottom = spec.carcass.top == "over", spec.carcass.bottom == "over"
-    reach = rod.reach(rod.corners, t)
-    low = rod.base + (t - reach if over_bottom else 0.0)
-    high = rod.height - (t - reach if over_top else 0.0)
-    front = rod.front("sides")
+    reach = rod.joinery.reach(rod.joinery.corners, t)
+    low = rod.outside.base + (t - reach if over_bottom else 0.0)
+    high = rod.outside.height - (t - reach if over_top else 0.0)
+    front = rod.front.behind_lipping("sides")
     # In an opening only the inside is seen.
     seen = BOTH_FACES if rod.opening is None else (Surface.REVERSE,)
     side_blank = blank(high - low, depth - front, rod.stock, seen)
@@ -68,20 +68,23 @@ def set_out_carcass(setting: Setting) -> None:
             Role.SIDE,
             "Carcass",
             side_blank,
-            Placement((rod.width - t, depth, low), Z, (0.0, -1.0, 0.0)),
+            Placement((rod.outside.width - t, depth, low), Z, (0.0, -1.0, 0.0)),
             withdraw=X,
         )
     )
     bottom = top = None
-    if rod.has_bottom:
-        bottom = _level(setting, Role.BOTTOM, rod.bottom_underside, over_bottom)
-    if rod.has_top:
-        top = _level(setting, Role.TOP, rod.height - t, over_top)
+    if rod.inside.has_bottom:
+        bottom = _level(setting, Role.BOTTOM, rod.inside.bottom_underside, over_bottom)
+    if rod.inside.has_top:
+        top = _level(setting, Role.TOP, rod.outside.height - t, over_top)
     carcass = Carcass(
-        Upright(left.ref, 0.0, t), Upright(right.ref, rod.width - t, rod.width), bottom, top
+        Upright(left.ref, 0.0, t),
+        Upright(right.ref, rod.outside.width - t, rod.outside.width),
+        bottom,
+        top,
     )
     for level, over in ((bottom, over_bottom), (top, over_top)):
-        if level is bottom and over and rod.toe:
+        if level is bottom and over and rod.outside.toe:
             continue  # Sides can't run past a toe board and stand on the bottom: the base says so.
         for side in (carcass.left, carcass.right):
             if level is not None:
@@ -92,8 +95,8 @@ def set_out_carcass(setting: Setting) -> None:
 def _level(setting: Setting, role: Role, z: float, over: bool) -> Level:
     rod, bench = setting.rod, setting.bench
     t = rod.thickness
-    start = 0.0 if over else t - rod.reach(rod.corners, t)
-    front = rod.front(role.value)
+    start = 0.0 if over else t - rod.joinery.reach(rod.joinery.corners, t)
+    front = rod.front.behind_lipping(role.value)
     inside = Surface.REVERSE if role is Role.TOP else Surface.FACE
     outside_seen = role is Role.TOP and rod.opening is None
     part = Part(
@@ -102,8 +105,8 @@ def _level(setting: Setting, role: Role, z: float, over: bool) -> Level:
         role,
         "Carcass",
         blank(
-            rod.width - 2 * start,
-            rod.depth - front,
+            rod.outside.width - 2 * start,
+            rod.outside.depth - front,
             rod.stock,
             BOTH_FACES if outside_seen else (inside,),
         ),
@@ -117,4 +120,4 @@ def _level(setting: Setting, role: Role, z: float, over: bool) -> Level:
 def _corner(setting: Setting, side: Upright, level: Level, over: bool) -> None:
     """Joint a side and a level: the one that runs through carries the other."""
     through, ending = (level.ref, side.ref) if over else (side.ref, level.ref)
-    make_joint(setting.at("corners"), setting.rod.corners, through, ending)
+    make_joint(setting.at("corners"), setting.rod.joinery.corners, through, ending)

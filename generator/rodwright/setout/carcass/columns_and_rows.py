@@ -38,13 +38,13 @@ def lay_columns(setting: Setting, space: Space, wish: SpaceSpec) -> list[Space]:
     if not widths:
         return []
     ceiling = space.ceiling if high == space.high else None
-    joint = rod.joint(like.ends)
+    joint = rod.joinery.joint(like.ends)
     below, above = (
-        rod.reach(joint, level.high - level.low) if level and level.panel else 0.0
+        rod.joinery.reach(joint, level.high - level.low) if level and level.panel else 0.0
         for level in (space.floor, ceiling)
     )
     front = panel_front(rod, space, "dividers", like.setback)
-    if rod.shelf_rear - front <= 0:
+    if rod.inside.shelf_rear - front <= 0:
         here.at("setback").refuse(
             f"set back by {setting.say(front)}, dividers have no depth left",
             "Make the setback smaller.",
@@ -57,7 +57,7 @@ def lay_columns(setting: Setting, space: Space, wish: SpaceSpec) -> list[Space]:
         x += width
         part = Part(
             bench.next_ref(Role.DIVIDER), "Divider", Role.DIVIDER, "Carcass",
-            blank(high - space.low + below + above, rod.shelf_rear - front, stock),
+            blank(high - space.low + below + above, rod.inside.shelf_rear - front, stock),
             upright_placement(x + t, front, space.low - below),
         )  # fmt: skip
         with bench.wished_at(here.where):
@@ -73,7 +73,7 @@ def lay_columns(setting: Setting, space: Space, wish: SpaceSpec) -> list[Space]:
         members.append(mid_stile(space, upright, _mid_stiles(setting)) if whole else None)
         x += t
     notes.members.extend(member for member in members if member)
-    return columns_of(space, dividers, members, high, rod.frame is not None)
+    return columns_of(space, dividers, members, high, rod.front.frame is not None)
 
 
 def _mid_stiles(setting: Setting) -> float | None:
@@ -89,7 +89,7 @@ def _mid_rails(setting: Setting) -> float | None:
 def _dividers_end(setting: Setting, space: Space, like: DividersSpec) -> float | None:
     """How high the dividers of a space reach (z); None where they can't stand, which is noted."""
     say = setting.say
-    if space.floor is None and space.low > setting.rod.floor:
+    if space.floor is None and space.low > setting.rod.inside.floor:
         setting.refuse(
             "there is nothing below that dividers could stand on",
             "Put a shelf or a rail between the rows (`between`).",
@@ -136,7 +136,7 @@ def lay_between_rows(setting: Setting, space: Space, wish: SpaceSpec) -> list[Sp
         members.append(member)
     bounds.append((space.low, z))
     notes.members.extend(member for member in members if member)
-    return rows_of(space, bounds, levels, members, setting.rod.frame is not None)
+    return rows_of(space, bounds, levels, members, setting.rod.front.frame is not None)
 
 
 def _lay_between(setting: Setting, space: Space, like: BetweenSpec, z: float) -> Level | None:
@@ -152,13 +152,13 @@ def _lay_between(setting: Setting, space: Space, like: BetweenSpec, z: float) ->
         return Level(refs[0], z, z + rod.thickness)
     front = panel_front(rod, space, "shelves", like.setback)
     width = like.width if like.width is not None else bench.sizes.usual(RAIL_WIDTH)
-    if front + width > rod.shelf_rear:
+    if front + width > rod.inside.shelf_rear:
         setting.at("width").refuse(
-            f"a rail {say(width)} wide doesn't fit a depth of {say(rod.shelf_rear - front)}",
+            f"a rail {say(width)} wide doesn't fit a depth of {say(rod.inside.shelf_rear - front)}",
             "Make it narrower, or put a shelf there.",
         )
         return None
-    joint = rod.joint(like.ends)
+    joint = rod.joinery.joint(like.ends)
     left, right = reaches(setting, space, joint)
     rail = Part(
         bench.next_ref(Role.CARCASS_RAIL), "Rail", Role.CARCASS_RAIL, "Carcass",

@@ -13,7 +13,7 @@ from rodwright.wishes.joints import JointSpec
 def reaches(setting: Setting, space: Space, joint: JointSpec) -> tuple[float, float]:
     """How far (mm) a part across a space reaches into its left and its right upright."""
     left, right = (
-        setting.rod.reach(joint, upright.right - upright.left)
+        setting.rod.joinery.reach(joint, upright.right - upright.left)
         for upright in (space.left, space.right)
     )
     return left, right
@@ -32,7 +32,7 @@ def join_ends(setting: Setting) -> None:
     they are made in an order that a unit and its mirror image share: from the bottom up, from
     the front, the narrower first, then from the middle outwards.
     """
-    middle = setting.rod.width / 2
+    middle = setting.rod.outside.width / 2
 
     def order(end: End) -> tuple[float, ...]:
         box = setting.bench.bounds(end.ref)

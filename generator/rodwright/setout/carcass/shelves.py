@@ -48,10 +48,10 @@ def has_depth(setting: Setting, space: Space, wish: ShelvesSpec) -> bool:
     """Whether shelves keep some depth behind their front and their stopped housings."""
     rod, say = setting.rod, setting.say
     front = panel_front(rod, space, "shelves", wish.setback)
-    depth = rod.shelf_rear - front
+    depth = rod.inside.shelf_rear - front
     if depth <= 0:
         setting.at("setback").refuse(
-            f"set back by {say(front)}, shelves {say(rod.shelf_rear)} deep have none left",
+            f"set back by {say(front)}, shelves {say(rod.inside.shelf_rear)} deep have none left",
             "Make the setback smaller.",
         )
     elif wish.stopped >= depth:
@@ -70,8 +70,8 @@ def lay_fixed(
     """Lay a fixed shelf with its underside at ``z``, its ends to be jointed; the refs of its
     layers from the bottom up."""
     rod = setting.rod
-    joint = rod.joint(wish.ends)
-    run = panel_front(rod, space, "shelves", wish.setback), rod.shelf_rear
+    joint = rod.joinery.joint(wish.ends)
+    run = panel_front(rod, space, "shelves", wish.setback), rod.inside.shelf_rear
     refs = _lay(setting, space, wish, stock, _Lie(z, reaches(setting, space, joint), run))
     place = ends_place(setting, wish.ends)
     if wish.stopped:
@@ -143,7 +143,7 @@ def _lay_loose(
     across = (
         before + max(bench.bounds(each.ref).low[1] for each in uprights),
         front,
-        setting.rod.shelf_rear,
+        setting.rod.inside.shelf_rear,
     )
     rows = lay_rows(setting, space, wish, heights, stock.thickness * wish.layers, across)
     if rows is None:
@@ -167,9 +167,9 @@ def _loose_run(setting: Setting, space: Space, wish: ShelvesSpec) -> tuple[float
     which they are tilted, and to the back."""
     rod = setting.rod
     front = panel_front(rod, space, "shelves", wish.setback)
-    if rod.frame is not None:
+    if rod.front.frame is not None:
         front = max(front, wish.clearance)
-    return front, rod.shelf_rear - (wish.clearance if rod.back is not None else 0.0)
+    return front, rod.inside.shelf_rear - (wish.clearance if rod.back is not None else 0.0)
 
 
 def keep_loose(setting: Setting) -> None:

@@ -6,7 +6,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 from rodwright.setout.inside import Carcass, Edge, Front, Level, Member, Space, Upright
-from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.rod.lines import Rod
 from rodwright.trade.gaps import AIR
 from rodwright.trade.sizes import TradeSizes
 from rodwright.wishes.doors import DoorsSpec
@@ -26,20 +26,20 @@ def behind(wish: DoorsSpec, front_plane: float, thickness: float, sizes: TradeSi
 def panel_front(rod: Rod, space: Space, edge: str, setback: float) -> float:
     """Where the panels of a space named by ``edge`` end at the front (y): behind its door and their
     own lipping, and set back by so much."""
-    front = space.setback + setback + rod.front(edge)
-    lines = rod.lipping
-    if space.closed and rod.frame is not None and lines and edge in lines.edges:
+    front = space.setback + setback + rod.front.behind_lipping(edge)
+    lines = rod.front.lipping
+    if space.closed and rod.front.frame is not None and lines and edge in lines.edges:
         front += lines.thickness
     return front
 
 
 def whole_space(rod: Rod, carcass: Carcass) -> Space:
     """The space between sides, bottom and top."""
-    frame, t = rod.frame, rod.thickness
+    frame, t = rod.front.frame, rod.thickness
     left, right = carcass.left.right, carcass.right.left
     if frame is None:
         front = Front(
-            left, right, rod.floor, rod.ceiling, 0.0,
+            left, right, rod.inside.floor, rod.inside.ceiling, 0.0,
             t, t, t if carcass.bottom else 0.0, t if carcass.top else 0.0,
         )  # fmt: skip
     else:
@@ -52,8 +52,8 @@ def whole_space(rod: Rod, carcass: Carcass) -> Space:
         front = Front(
             frame.inner_left,
             frame.inner_right,
-            frame.inner_bottom if frame.has_bottom_rail else rod.floor,
-            frame.inner_top if frame.has_top_rail else rod.ceiling,
+            frame.inner_bottom if frame.has_bottom_rail else rod.inside.floor,
+            frame.inner_top if frame.has_top_rail else rod.inside.ceiling,
             -frame.thickness,
             frame.stile_width,
             frame.stile_width,
@@ -61,9 +61,15 @@ def whole_space(rod: Rod, carcass: Carcass) -> Space:
             frame.rail_width if frame.has_top_rail else t if behind[1] else 0.0,
             frozenset(bare),
         )
-    front = replace(front, cover_high=max(0.0, min(front.cover_high, rod.head - front.high)))
+    front = replace(front, cover_high=max(0.0, min(front.cover_high, rod.front.head - front.high)))
     return Space(
-        carcass.left, carcass.right, rod.floor, rod.ceiling, carcass.bottom, carcass.top, front
+        carcass.left,
+        carcass.right,
+        rod.inside.floor,
+        rod.inside.ceiling,
+        carcass.bottom,
+        carcass.top,
+        front,
     )
 
 

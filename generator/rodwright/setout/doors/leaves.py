@@ -109,9 +109,9 @@ def _whole(setting: Setting, wish: DoorsSpec, space: Space) -> _Whole | None:
     covers = front.cover_left, front.cover_right, front.cover_low, front.cover_high
     if wish.hung == "inset":
         reaches = [-wish.gap] * 4
-        if space.floor is None and space.low > rod.floor + TOUCH:
+        if space.floor is None and space.low > rod.inside.floor + TOUCH:
             reaches[2] /= 2
-        if space.ceiling is None and space.high < rod.ceiling - TOUCH:
+        if space.ceiling is None and space.high < rod.inside.ceiling - TOUCH:
             reaches[3] /= 2
     else:
         most = [cover - wish.gap / 2 for cover in covers]
@@ -142,7 +142,7 @@ def _whole(setting: Setting, wish: DoorsSpec, space: Space) -> _Whole | None:
         front.left - reaches[0],
         front.right + reaches[1],
         front.low - reaches[2],
-        min(front.high + reaches[3], rod.head),
+        min(front.high + reaches[3], rod.front.head),
     )
     width, height = whole.right - whole.left, whole.high - whole.low
     if width - (wish.count - 1) * wish.gap <= 0 or height <= 0:

@@ -80,7 +80,7 @@ def _clear_opening(
         high=min(opening.high, space.high),
         front=fronts.rear,
         start=max(0.0, space.setback, *uprights),
-        rear=setting.rod.shelf_rear,
+        rear=setting.rod.inside.shelf_rear,
     )
 
 

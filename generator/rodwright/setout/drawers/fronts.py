@@ -75,8 +75,8 @@ def _edges(setting: Setting, wish: DrawersSpec, space: Space) -> tuple[float, fl
     reach = {edge: cover - gap / 2 for edge, cover in covers.items()}
     if wish.hung == "inset":
         shared = {
-            "low": space.floor is None and space.low > rod.floor + TOUCH,
-            "high": space.ceiling is None and space.high < rod.ceiling - TOUCH,
+            "low": space.floor is None and space.low > rod.inside.floor + TOUCH,
+            "high": space.ceiling is None and space.high < rod.inside.ceiling - TOUCH,
         }
         reach = {edge: -gap / 2 if shared.get(edge) else -gap for edge in covers}
         for key in ("overlay", "bumper"):

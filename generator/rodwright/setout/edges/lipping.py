@@ -17,25 +17,25 @@ def set_out_lippings(setting: Setting) -> None:
     frame; without one they end flush with its front.  What a rail hides gets none.
     """
     rod, bench, notes, carcass = setting.rod, setting.bench, setting.notes, setting.carcass
-    lines = rod.lipping
+    lines = rod.front.lipping
     assert lines is not None
     strip = _Strips(setting, lines)
     if "sides" in lines.edges:
         for side in (carcass.left, carcass.right):
             bounds = bench.bounds(side.ref)
             bottom, top = carcass.bottom, carcass.top
-            low = bottom.high if bottom and bottom.over else max(bounds.low[2], rod.foot)
+            low = bottom.high if bottom and bottom.over else max(bounds.low[2], rod.outside.foot)
             high = top.low if top and top.over else bounds.high[2]
             strip.upright((side.ref,), side.left, side.right, low, high)
     for name, level in (("bottom", carcass.bottom), ("top", carcass.top)):
         if name in lines.edges and level is not None:
             inside = (carcass.left.right, carcass.right.left)
-            span = (0.0, rod.width) if level.over else inside
+            span = (0.0, rod.outside.width) if level.over else inside
             strip.level((level.ref,), span)
     if "dividers" in lines.edges:
         for divider, space in notes.dividers:
             low, high = space.low, space.high
-            if rod.frame is not None:
+            if rod.front.frame is not None:
                 low, high = max(low, space.front.low), min(high, space.front.high)
             strip.upright((divider.ref,), divider.left, divider.right, low, high)
     if "shelves" in lines.edges:
@@ -83,7 +83,7 @@ class _Strips:
         uprights = [part.bounds() for part in self._setting.bench.parts_of(*UPRIGHTS)]
         if hidden_by_frame(whole, [bounds for _, bounds in self._frame], uprights):
             return
-        frame, left, right = self._setting.rod.frame, *span
+        frame, left, right = self._setting.rod.front.frame, *span
         if frame is not None and y < self._lines.thickness:
             left, right = max(left, frame.inner_left), min(right, frame.inner_right)
             low, high = max(low, frame.inner_bottom), min(high, frame.inner_top)
@@ -100,7 +100,7 @@ class _Strips:
     ) -> None:
         """A strip on the front of an upright, between two z."""
         y = self._setting.bench.bounds(refs[0]).low[1]
-        frame = self._setting.rod.frame
+        frame = self._setting.rod.front.frame
         if frame is not None and y < self._lines.thickness:
             low, high = max(low, frame.inner_bottom), min(high, frame.inner_top)
         self._lay(refs, high - low, right - left, Placement((right, y, low), Z, LEFT))

@@ -36,7 +36,7 @@ def set_out_face_frame(setting: Setting) -> None:
     and has no room is noted.
     """
     rod, bench, notes, carcass = setting.rod, setting.bench, setting.notes, setting.carcass
-    wish, lines = setting.spec.face_frame, rod.frame
+    wish, lines = setting.spec.face_frame, rod.front.frame
     assert wish is not None and lines is not None
     mitred = wish.corners == "mitred"
     outlines = _outlines(wish, lines, notes.members)
@@ -49,7 +49,10 @@ def set_out_face_frame(setting: Setting) -> None:
     behind += [level.ref for level in (carcass.bottom, carcass.top) if level]
     behind += [upright.ref for upright, _ in notes.dividers]
     behind += [ref for edge in notes.edges for ref in edge.refs]
-    let_in = max(rod.reach(joint, rod.thickness) for joint in (rod.corners, rod.inner))
+    let_in = max(
+        rod.joinery.reach(joint, rod.thickness)
+        for joint in (rod.joinery.corners, rod.joinery.usual)
+    )
     loose = bench.resting()
     loose |= {joint.second for joint in bench.joints if joint.first in loose}
     for ref in behind:

@@ -136,7 +136,7 @@ def _let_in(
     low = max(m.low, boxes[0].low[m.run] + stopped)
     # What goes in stands a little back, behind the air of an inset door.
     sliver = low - work.first.bounds().low[m.run]
-    covered = work.setting.rod.frame is not None
+    covered = work.setting.rod.front.frame is not None
     runs_out = covered and m.run == 1 and not stopped and sliver < LEAST_TONGUE - TOUCH
     start = low - sliver if runs_out else low
     channel = m.box((start, m.high), (left, right), (0.0, m.reach))

@@ -1,25 +1,27 @@
-"""The rod: the main lines of a unit, from which every part is taken.
-
-All lengths in mm, unit frame: the carcass fills ``[0, width] x [0, depth] x [base, height]``.
-"""
+"""The main lines of a unit, worked out of the wishes; lengths in mm, unit frame."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import inf
-from typing import Literal
 
 from rodwright.opening.survey import Survey, measure, usable_opening, with_shape
 from rodwright.problems import Problems
 from rodwright.setout.rod.front_and_back import (
-    BackLines,
     FrameLines,
-    LippingLines,
     back_lines,
     frame_lines,
     lipping_lines,
 )
-from rodwright.setout.rod.reach import joint_of, reach
+from rodwright.setout.rod.lines import (
+    FrontLines,
+    InsideLines,
+    Joinery,
+    OutsideLines,
+    Rod,
+    housed_to,
+)
+from rodwright.setout.rod.reach import joint_of
 from rodwright.setout.rod.sizes import (
     base_height,
     easily_set,
@@ -33,89 +35,7 @@ from rodwright.setout.stocks import find_stock, stocks
 from rodwright.trade.gaps import HEAD_GAP
 from rodwright.trade.sizes import trade_sizes
 from rodwright.unit import Opening, Stock
-from rodwright.wishes.joints import JointSpec
 from rodwright.wishes.models import UnitSpec
-
-
-@dataclass(frozen=True, slots=True)
-class Rod:
-    """Everything the parts are set out from.
-
-    ``base`` and ``height`` are where the carcass begins and ends, ``overall`` is the top of
-    the whole piece.  ``floor`` and ``ceiling`` bound the clear space inside, ``shelf_rear``
-    is where shelves and dividers end at the back.  ``toe`` is the height of a notch at the
-    foot of the sides (0: none); the front of the carcass begins above it.  ``corners`` is
-    how top and bottom meet the sides, ``inner`` how dividers and shelves meet what carries
-    them unless said; ``housing`` is the depth of housings, if it is given.  ``head`` is
-    how high door and drawer fronts may reach because of what stands out above them,
-    ``rear`` the y of the rear of the back; ``gap_behind`` is what an opening leaves there
-    (None: not known).  ``moisture`` is the least and the most moisture content (%) of solid
-    wood in use.
-    """
-
-    stocks: dict[str, Stock]
-    stock: Stock
-    width: float
-    base: float
-    height: float
-    overall: float
-    depth: float
-    rear: float
-    gap_behind: float | None
-    toe: float
-    head: float
-    corners: JointSpec
-    inner: JointSpec
-    housing: float | None
-    moisture: tuple[float, float]
-    unit: Literal["mm", "in"]
-    has_top: bool
-    has_bottom: bool
-    bottom_underside: float
-    shelf_rear: float
-    opening: Opening | None
-    frame: FrameLines | None
-    back: BackLines | None
-    lipping: LippingLines | None
-
-    @property
-    def thickness(self) -> float:
-        """Thickness of the carcass stock."""
-        return self.stock.thickness
-
-    @property
-    def floor(self) -> float:
-        """Height at which the clear space inside begins."""
-        return self.bottom_underside + self.thickness if self.has_bottom else self.base
-
-    @property
-    def ceiling(self) -> float:
-        """Height at which the clear space inside ends."""
-        return self.height - self.thickness if self.has_top else self.height
-
-    @property
-    def foot(self) -> float:
-        """Height at which the front of the carcass begins: where it stands, or over its toe."""
-        return max(self.base, self.toe)
-
-    @property
-    def face(self) -> float:
-        """The y of the front of the face frame, or of the carcass where there is none."""
-        return -self.frame.thickness if self.frame is not None else 0.0
-
-    def joint(self, wish: JointSpec | None) -> JointSpec:
-        """A joint inside as it is wished, or the usual one."""
-        return _housed_to(wish, self.housing) if wish is not None else self.inner
-
-    def reach(self, joint: JointSpec, thickness: float) -> float:
-        """How far a part reaches into one of this thickness that carries it."""
-        return reach(joint, thickness, self.unit)
-
-    def front(self, edge: str) -> float:
-        """Where the panels named by ``edge`` end at the front: behind their lipping, if any."""
-        if self.lipping is None or self.frame is not None or edge not in self.lipping.edges:
-            return 0.0
-        return self.lipping.thickness
 
 
 def draw_rod(spec: UnitSpec, problems: Problems, survey: Survey | None = None) -> Rod:
@@ -167,35 +87,37 @@ def draw_rod(spec: UnitSpec, problems: Problems, survey: Survey | None = None) -
         - (back_thickness if applied else 0.0)
     )
     housing = _housing(spec, stock, problems)
-    corners = inner = _housed_to(spec.carcass.corners, housing)
+    corners = usual = housed_to(spec.carcass.corners, housing)
     if corners.joint in ("rebated", "mitred"):
-        inner = _housed_to(joint_of("housed"), housing)
+        usual = housed_to(joint_of("housed"), housing)
     back = back_lines(spec, back_stock, stock, depth, problems)
+    has_top, has_bottom = spec.carcass.top != "none", spec.carcass.bottom != "none"
+    base = 0.0 if toe else foot
     rod = Rod(
         stocks=named,
         stock=stock,
-        width=width,
-        base=0.0 if toe else foot,
-        height=height,
-        overall=overall,
-        depth=depth,
-        rear=max(depth, back.rear) if back else depth,
-        gap_behind=_gap_behind(spec, opening, overall_front_to_rear),
-        toe=toe,
-        head=_head(spec, height),
-        corners=corners,
-        inner=inner,
-        housing=housing,
-        moisture=spec.moisture.range,
-        unit=spec.unit,
-        has_top=spec.carcass.top != "none",
-        has_bottom=spec.carcass.bottom != "none",
-        bottom_underside=underside,
-        shelf_rear=min(depth, back.front) if back else depth,
-        opening=opening,
-        frame=frame,
+        outside=OutsideLines(
+            width=width,
+            base=base,
+            height=height,
+            overall=overall,
+            depth=depth,
+            rear=max(depth, back.rear) if back else depth,
+            toe=toe,
+            gap_behind=_gap_behind(spec, opening, overall_front_to_rear),
+        ),
+        inside=InsideLines(
+            has_top=has_top,
+            has_bottom=has_bottom,
+            bottom_underside=underside,
+            floor=underside + stock.thickness if has_bottom else base,
+            ceiling=height - stock.thickness if has_top else height,
+            shelf_rear=min(depth, back.front) if back else depth,
+        ),
+        front=FrontLines(frame, lipping_lines(spec, lipping_stock, problems), _head(spec, height)),
+        joinery=Joinery(corners, usual, housing, spec.unit),
         back=back,
-        lipping=lipping_lines(spec, lipping_stock, problems),
+        opening=opening,
     )
     if not _has_room(rod, overall_front_to_rear, problems):
         raise problems.error()
@@ -236,13 +158,6 @@ def _no_carcass(spec: UnitSpec, overall: float, problems: Problems) -> None:
     )
 
 
-def _housed_to(joint: JointSpec, depth: float | None) -> JointSpec:
-    """A housed joint whose own depth isn't given, to this depth."""
-    if joint.joint != "housed" or joint.depth is not None or depth is None:
-        return joint
-    return joint.model_copy(update={"depth": depth})
-
-
 def _housing(spec: UnitSpec, stock: Stock, problems: Problems) -> float | None:
     """Depth of housings, if it is given and the carcass stock can take it."""
     say = problems.length
@@ -281,20 +196,22 @@ def _has_room(rod: Rod, overall: float, problems: Problems) -> bool:
     before = problems.mark()
     say = problems.length
     t = rod.thickness
-    if rod.width - 2 * t <= 0:
+    if rod.outside.width - 2 * t <= 0:
         problems.add(
             ("size", "width"),
-            f"a width of {say(rod.width)} leaves no space between two sides of {say(t)}",
+            f"a width of {say(rod.outside.width)} leaves no space between two sides of {say(t)}",
             "Make the unit wider.",
         )
-    if rod.ceiling - rod.floor <= 0:
+    if rod.inside.ceiling - rod.inside.floor <= 0:
         problems.add(
             ("size", "height"),
-            f"a height of {say(rod.overall)} leaves no space between bottom and top",
+            f"a height of {say(rod.outside.overall)} leaves no space between bottom and top",
             "Make the unit higher.",
         )
-    fronts = max(rod.front(edge) for edge in ("shelves", "dividers", "sides", "top", "bottom"))
-    if rod.shelf_rear - fronts <= 0:
+    fronts = max(
+        rod.front.behind_lipping(edge) for edge in ("shelves", "dividers", "sides", "top", "bottom")
+    )
+    if rod.inside.shelf_rear - fronts <= 0:
         problems.add(
             ("size", "depth"),
             f"a depth of {say(overall)} leaves no depth for shelves once back, face frame and "

@@ -13,7 +13,7 @@ from typing import Literal
 from rodwright.geometry import TOUCH, Vector
 from rodwright.geometry.halfspaces import Plane, moved
 from rodwright.problems import Problems
-from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.rod.lines import Rod
 from rodwright.wishes.models import UnitSpec
 from rodwright.wishes.slope import SlopeSpec
 
@@ -62,7 +62,7 @@ def height_at(plane: Plane, x: float, y: float) -> float:
 def door_plane(lines: SlopeLines, rod: Rod, rear: float, gap: float) -> Plane:
     """The plane that a door with its rear at this y may reach: a gap below what is round it, or
     below what it covers where it stands in front."""
-    in_front = rear <= rod.face + TOUCH
+    in_front = rear <= rod.front.face + TOUCH
     framed, bare = (
         (lines.frame_outer, lines.outer) if in_front else (lines.frame_inner, lines.inner)
     )
@@ -85,20 +85,24 @@ def slope_lines(spec: UnitSpec, rod: Rod, problems: Problems) -> SlopeLines | No
     low = _low_end(spec, rod, wish.falls)
     ceiling: Plane = ((low[0], low[1], wish.low), normals[wish.falls])
     outer = moved(ceiling, -wish.clearance)
-    inner = moved(outer, -rod.thickness) if rod.has_top else outer
+    inner = moved(outer, -rod.thickness) if rod.inside.has_top else outer
     frame_outer = frame_inner = None
-    if spec.face_frame is not None and rod.frame is not None and wish.falls in ("left", "right"):
+    if (
+        spec.face_frame is not None
+        and rod.front.frame is not None
+        and wish.falls in ("left", "right")
+    ):
         frame_outer = moved(outer, spec.face_frame.overhang.top)
         frame_inner = frame_outer
-        if rod.frame.has_top_rail:
-            frame_inner = moved(frame_outer, -rod.frame.rail_width)
+        if rod.front.frame.has_top_rail:
+            frame_inner = moved(frame_outer, -rod.front.frame.rail_width)
     lines = SlopeLines(wish.falls, pitch, ceiling, outer, inner, frame_outer, frame_inner)
     return lines if _passes(lines, rod, problems) else None
 
 
 def under_slope(spec: UnitSpec, rod: Rod, lines: SlopeLines, problems: Problems) -> Rod:
     """The rod with a face frame that ends under a slope which falls to the front or the rear."""
-    frame = rod.frame
+    frame = rod.front.frame
     if frame is None or spec.face_frame is None or lines.sideways:
         return rod
     top = height_at(lines.outer, 0.0, -frame.thickness if lines.falls == "front" else 0.0)
@@ -114,7 +118,7 @@ def under_slope(spec: UnitSpec, rod: Rod, lines: SlopeLines, problems: Problems)
             f"Measure again, or make the rails narrower: together less than "
             f"{say(top - frame.bottom)}.",
         )
-    return replace(rod, frame=replace(frame, top=top))
+    return replace(rod, front=replace(rod.front, frame=replace(frame, top=top)))
 
 
 def _pitch(wish: SlopeSpec, rod: Rod, problems: Problems) -> float | None:
@@ -141,7 +145,7 @@ def _pitch(wish: SlopeSpec, rod: Rod, problems: Problems) -> float | None:
         assert wish.run is not None
         high = wish.high
         if high is None:
-            high = rod.opening.height if rod.opening else rod.overall
+            high = rod.opening.height if rod.opening else rod.outside.overall
         if high <= wish.low:
             problems.add(
                 ("slope", "low"),
@@ -169,11 +173,11 @@ def _low_end(spec: UnitSpec, rod: Rod, falls: str) -> tuple[float, float]:
     if falls == "left":
         return (shape.front.corners[0][0] if shape else 0.0), 0.0
     if falls == "right":
-        return (shape.front.corners[1][0] if shape else rod.width), 0.0
+        return (shape.front.corners[1][0] if shape else rod.outside.width), 0.0
     if falls == "front":
         setback = spec.face_frame.setback if spec.face_frame else 0.0
-        return 0.0, -(rod.frame.thickness if rod.frame else 0.0) - setback
-    rear = max(rod.depth, rod.back.rear) if rod.back else rod.depth
+        return 0.0, -(rod.front.frame.thickness if rod.front.frame else 0.0) - setback
+    rear = max(rod.outside.depth, rod.back.rear) if rod.back else rod.outside.depth
     return 0.0, rear + (spec.fit.back if rod.opening else 0.0)
 
 
@@ -183,33 +187,33 @@ def _passes(lines: SlopeLines, rod: Rod, problems: Problems) -> bool:
     t = rod.thickness
     end, inside = {
         "left": ((0.0, 0.0), (t, 0.0)),
-        "right": ((rod.width, 0.0), (rod.width - t, 0.0)),
+        "right": ((rod.outside.width, 0.0), (rod.outside.width - t, 0.0)),
         "front": ((0.0, 0.0), (0.0, 0.0)),
-        "rear": ((0.0, rod.depth), (0.0, rod.depth)),
+        "rear": ((0.0, rod.outside.depth), (0.0, rod.outside.depth)),
     }[lines.falls]
     over = height_at(lines.outer, *end)
     under = height_at(lines.inner, *inside)
-    if over >= rod.height:
+    if over >= rod.outside.height:
         problems.add(
             ("slope",),
             f"the slope passes over the unit: less its clearance it is {say(over)} up at the "
-            f"{lines.falls}, and the unit {say(rod.height)} high",
+            f"{lines.falls}, and the unit {say(rod.outside.height)} high",
             "Leave `slope` out, or measure it again.",
         )
         return False
-    if under > rod.ceiling:
+    if under > rod.inside.ceiling:
         problems.add(
             ("slope",),
             f"the slope takes so little off the unit's {lines.falls} that no sloping board fits "
-            f"there: its underside would be {say(under)} up, the top's {say(rod.ceiling)}",
+            f"there: its underside would be {say(under)} up, the top's {say(rod.inside.ceiling)}",
             f"Make the unit {say(math.floor(over))} high (`size.height`), and leave `slope` out.",
         )
         return False
-    if height_at(lines.inner, *end) < rod.floor + LEAST_LOW:
+    if height_at(lines.inner, *end) < rod.inside.floor + LEAST_LOW:
         problems.add(
             ("slope", "low"),
             f"under the slope the unit's {lines.falls} has only "
-            f"{say(height_at(lines.inner, *end) - rod.floor)} of clear height",
+            f"{say(height_at(lines.inner, *end) - rod.inside.floor)} of clear height",
             f"Make the unit smaller so that it ends where the slope is higher; "
             f"{say(LEAST_LOW)} are needed.",
         )

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from rodwright.opening.gaps import bent_at, gap_at
-from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.rod.lines import Rod
 
 
 def side_gap(rod: Rod, low: float, high: float, side: str | None = None) -> float | None:
@@ -11,7 +11,7 @@ def side_gap(rod: Rod, low: float, high: float, side: str | None = None) -> floa
     where there is no opening."""
     if rod.opening is None or rod.opening.shape is None:
         return None
-    size = (rod.width, rod.overall)
+    size = (rod.outside.width, rod.outside.overall)
     return min(
         gap_at(plane, size, each, at)
         for plane in rod.opening.shape.planes.values()
@@ -24,7 +24,7 @@ def gap_over(rod: Rod, left: float, right: float) -> float | None:
     """The narrowest gap (mm) over the whole piece between two x; None without an opening."""
     if rod.opening is None or rod.opening.shape is None:
         return None
-    size = (rod.width, rod.overall)
+    size = (rod.outside.width, rod.outside.overall)
     return min(
         gap_at(plane, size, "top", at)
         for plane in rod.opening.shape.planes.values()

@@ -15,7 +15,7 @@ from rodwright.setout.edges.lipping import strip_blank
 from rodwright.setout.fixings import screws_through
 from rodwright.setout.frame.fixing import carcass_joint, member_joint
 from rodwright.setout.recut import Workpiece
-from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.rod.lines import Rod
 from rodwright.setout.rod.slope_lines import SlopeLines, height_at
 from rodwright.setout.setting import Setting
 from rodwright.setout.slope.clipping import cut_back, planes_of
@@ -41,12 +41,12 @@ def lay_slope(setting: Setting) -> None:
     """Lay what follows the slope on the bench; everything else there is cut to it already."""
     rod, bench, lines = setting.rod, setting.bench, setting.slope
     assert lines is not None
-    board = _board(rod, lines, bench) if rod.has_top else None
+    board = _board(rod, lines, bench) if rod.inside.has_top else None
     if board is not None:
         if rod.back is not None and rod.back.reach:
             _let_back_in(rod, lines, board, bench)
         _join_board(rod, board, bench)
-        if rod.front("top"):
+        if rod.front.behind_lipping("top"):
             _lip(rod, lines, board, bench)
     if lines.frame_inner is not None and lines.frame_inner != lines.frame_outer:
         _rail(setting, lines)
@@ -57,7 +57,12 @@ def _board(rod: Rod, lines: SlopeLines, bench: Bench) -> Part:
 
     Its ends (or edges) are plumb where the carcass ends, and level with the top's upper face.
     """
-    front, depth, width, t = rod.front("top"), rod.depth, rod.width, rod.thickness
+    front, depth, width, t = (
+        rod.front.behind_lipping("top"),
+        rod.outside.depth,
+        rod.outside.width,
+        rod.thickness,
+    )
     shows = BOTH_FACES if rod.opening is None else (Surface.REVERSE,)
     past = 2 * t * (1 + lines.rise)
     reach = (width if lines.sideways else depth - front) + 2 * past
@@ -74,7 +79,7 @@ def _board(rod: Rod, lines: SlopeLines, bench: Bench) -> Part:
     raw = Part(
         bench.next_ref(Role.TOP), "Sloping top", Role.TOP, "Carcass", body, placement, withdraw=up
     )
-    ends: list[Plane] = [((0.0, 0.0, rod.height), Z)]
+    ends: list[Plane] = [((0.0, 0.0, rod.outside.height), Z)]
     if lines.sideways:
         ends += [((0.0, 0.0, 0.0), (-1.0, 0.0, 0.0)), ((width, 0.0, 0.0), X)]
     else:
@@ -119,7 +124,7 @@ def _let_back_in(rod: Rod, lines: SlopeLines, board: Part, bench: Bench) -> None
     stop = None if far > board.blank.length - TOUCH else far
     near = back.front - board.placement.origin[1]
     thick = back.rear - back.front
-    if back.rear > rod.depth - TOUCH:
+    if back.rear > rod.outside.depth - TOUCH:
         bench.work(
             board.ref,
             Rebate(Surface.REVERSE, Surface.BACK_EDGE, thick, back.reach, start, stop, "back"),
@@ -175,23 +180,23 @@ def _ledge(rod: Rod, bench: Bench, board: Part) -> float:
 
 def _lip(rod: Rod, lines: SlopeLines, board: Part, bench: Bench) -> None:
     """A lipping on the front edge of the board."""
-    lipping = rod.lipping
+    lipping = rod.front.lipping
     assert lipping is not None
     up = lines.inner[1]
     ref = bench.next_ref(Role.LIPPING)
-    ends: list[Plane] = [((0.0, 0.0, rod.height), Z)]
+    ends: list[Plane] = [((0.0, 0.0, rod.outside.height), Z)]
     if lines.sideways:
         at, way = board.placement.origin, board.placement.length
         body = strip_blank(lipping, board.blank.length, rod.thickness)
         placement = Placement((at[0], board.placement.origin[1], at[2]), way, up)
-        ends += [((0.0, 0.0, 0.0), (-1.0, 0.0, 0.0)), ((rod.width, 0.0, 0.0), X)]
+        ends += [((0.0, 0.0, 0.0), (-1.0, 0.0, 0.0)), ((rod.outside.width, 0.0, 0.0), X)]
     else:
         corners = vertices(planes_of(bench.workpiece(board.ref)))
         y = min(corner[1] for corner in corners)
         at_edge = [corner[2] for corner in corners if corner[1] < y + TOUCH]
         low = min(at_edge) - lipping.thickness * lines.rise
         high = max(at_edge) + lipping.thickness * lines.rise
-        body = strip_blank(lipping, rod.width, high - low)
+        body = strip_blank(lipping, rod.outside.width, high - low)
         placement = Placement((0.0, y, low), X, Z)
         ends += [lines.outer, turned(lines.inner)]
     strip = Part(ref, "Lipping", Role.LIPPING, "Lippings", body, placement, withdraw=FORWARD)
@@ -212,7 +217,7 @@ def _rail(setting: Setting, lines: SlopeLines) -> None:
     other members butt against it, the easing stops.
     """
     rod, bench = setting.rod, setting.bench
-    frame, wish, inner = rod.frame, setting.spec.face_frame, lines.frame_inner
+    frame, wish, inner = rod.front.frame, setting.spec.face_frame, lines.frame_inner
     assert frame is not None and wish is not None and inner is not None
     past = 2 * frame.rail_width * (1 + lines.rise)
     x = frame.left - past
@@ -247,7 +252,7 @@ def _rail(setting: Setting, lines: SlopeLines) -> None:
                 extent,
                 rod.thickness,
                 frame.thickness,
-                rod.depth,
+                rod.outside.depth,
                 bench.parts[ref].blank.stock.grip,
             )
             bench.join(kind, rail.ref, ref, at, *fixings)

@@ -14,7 +14,7 @@ from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.geometry.halfspaces import Plane, beyond, moved, patch, vertices
 from rodwright.problems import KeyPath
 from rodwright.setout.recut import Recut, Workpiece, rejoined
-from rodwright.setout.rod.main_lines import Rod
+from rodwright.setout.rod.lines import Rod
 from rodwright.setout.rod.slope_lines import SlopeLines, door_plane, height_at
 from rodwright.setout.setting import Setting
 from rodwright.setout.slope.clipping import cut_back, planes_of
@@ -130,7 +130,7 @@ class _Cutter:
         assert back is not None
         if back.reach == 0:
             return lines.outer
-        if not (lines.sideways and self.rod.has_top):
+        if not (lines.sideways and self.rod.inside.has_top):
             return lines.inner
         return moved(lines.inner, back.reach - back.clearance)
 
@@ -222,7 +222,7 @@ class _Cutter:
 
     def frame_fits(self, after: Mapping[str, Workpiece]) -> None:
         """Note a sloping rail that would leave no opening in its corner, or no level top rail."""
-        frame, inner = self.rod.frame, self.lines.frame_inner
+        frame, inner = self.rod.front.frame, self.lines.frame_inner
         assert frame is not None and inner is not None
         say, left = self.setting.say, self.lines.falls == "left"
         near = frame.inner_left if left else frame.inner_right
@@ -268,8 +268,8 @@ def _said(part: Part) -> str:
 
 def _high_end(rod: Rod, lines: SlopeLines) -> tuple[float, float]:
     return {
-        "left": (rod.width, 0.0), "right": (0.0, 0.0),
-        "front": (0.0, rod.depth), "rear": (0.0, 0.0),
+        "left": (rod.outside.width, 0.0), "right": (0.0, 0.0),
+        "front": (0.0, rod.outside.depth), "rear": (0.0, 0.0),
     }[lines.falls]  # fmt: skip
 
 
