@@ -98,7 +98,8 @@ def test_asked_clearance(gap: float, found: int) -> None:
     clearance = Clearance("A", "B", 2.0)
     parts = (_block("A", 0.0), _block("B", 100.0 + gap))
     findings = _found(*parts, clearances=(clearance,))
-    assert [finding.severity for finding in findings] == [Severity.ERROR] * found
+    told = [(finding.severity, finding.rule) for finding in findings]
+    assert told == [(Severity.ERROR, Rule.CLEARANCE_SHORT)] * found
     assert [finding.figure for finding in findings] == pytest.approx([gap] * found)
 
 
@@ -106,7 +107,8 @@ def test_asked_clearance(gap: float, found: int) -> None:
 def test_least_gap_between_parts_that_are_not_joined(gap: float, found: int) -> None:
     parts = (_block("A", 0.0), _block("B", 100.0 + gap))
     findings = _found(*parts, least_gap=1.0)
-    assert [finding.severity for finding in findings] == [Severity.WARNING] * found
+    told = [(finding.severity, finding.rule) for finding in findings]
+    assert told == [(Severity.WARNING, Rule.CLEARANCE_SHORT)] * found
     joint = Joint(JointKind.RESTING, "A", "B", (100.0, 25.0, 10.0))
     assert not _found(*parts, joints=(joint,), least_gap=1.0)
 

@@ -8,6 +8,7 @@ import pytest
 
 from kit.specs import of_role, unit_from
 from rodwright.checks.driving import driving
+from rodwright.checks.rules import Rule
 from rodwright.unit import JointKind, Role, Unit
 
 SIZE = "size: {width: 900, height: 900, depth: 330}\n"
@@ -32,6 +33,7 @@ def test_down_through_the_bottom_under_a_low_shelf(height: int, told: bool) -> N
     for each in (*found, *lower):
         assert each.figure == pytest.approx(height)
         assert each.parts[0] == "BT1"
+        assert each.rule is Rule.NO_ROOM_FOR_DRIVER
         assert "drive them before SH1 goes in" in each.remedy
 
 

@@ -164,6 +164,7 @@ def test_drawer_and_a_fixed_part() -> None:
     box = _box("DB1", (20, 20, 200), (380, 370, 300))
     rail = _box("CR1", (0, 0, 295), (400, 18, 313))
     (found,) = _found(box, rail, moving=(DRAWER,))
+    assert found.rule is Rule.DRAWER_STRIKES
     assert (found.severity, found.figure) == (Severity.ERROR, pytest.approx(5.0))
     assert _found(box, replace(rail, placement=Placement((0, 0, 300), (1, 0, 0), (0, 1, 0))),
                   moving=(DRAWER,)) == []  # fmt: skip

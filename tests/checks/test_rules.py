@@ -63,6 +63,18 @@ def test_a_rule_is_found_by_a_check(rule: Rule) -> None:
     assert any(rule in rules for rules in FOUND_IN.values()), f"no check finds `{rule}`"
 
 
+TESTS = "".join(
+    path.read_text(encoding="utf-8")
+    for path in Path(__file__).parents[1].rglob("test_*.py")
+    if path != Path(__file__)
+)
+
+
+@pytest.mark.parametrize("rule", Rule)
+def test_a_rule_is_tried_by_a_test(rule: Rule) -> None:
+    assert re.search(rf"\bRule\.{rule.name}\b", TESTS), f"no test looks for `{rule}`"
+
+
 @pytest.mark.parametrize("rule", Rule)
 def test_a_name_can_be_typed_and_guessed(rule: Rule) -> None:
     assert re.fullmatch(r"[a-z]+(-[a-z]+)*", rule)

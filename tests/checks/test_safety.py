@@ -6,11 +6,13 @@ from dataclasses import replace
 
 import pytest
 
-from kit.panels import panel
+from kit.panels import panel, unit_of
 from rodwright.checks import check_parts
+from rodwright.checks.findings import Severity
 from rodwright.checks.rules import Rule
+from rodwright.checks.safety import safety
 from rodwright.geometry import Box
-from rodwright.unit import Unit
+from rodwright.unit import Opening, Unit
 
 
 def test_cautions() -> None:
@@ -37,3 +39,11 @@ def test_heavy_parts_are_one_caution() -> None:
     assert first.figure == pytest.approx(2.4 * 1.0 * 0.018 * 680.0)
     assert "P1" in first.brief and "1 more" in first.brief
     assert whole.figure == pytest.approx(2.4 * 1.9 * 0.018 * 680.0)
+
+
+def test_walls_hold_cables_and_pipes_wherever_there_is_an_opening() -> None:
+    unit = unit_of(panel(), opening=Opening(1000, 2000, 300))
+    (caution,) = (each for each in safety(unit) if each.rule is Rule.CABLES_AND_PIPES)
+    assert caution.severity is Severity.CAUTION
+    assert "licensed" in caution.remedy and "local codes" in caution.remedy
+    assert Rule.CABLES_AND_PIPES not in {each.rule for each in safety(unit_of(panel()))}

@@ -4,8 +4,12 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from kit.panels import panel
+import pytest
+
+from kit.panels import panel, unit_of
 from kit.samples import ASH, PLYWOOD
+from rodwright.checks.rules import Rule
+from rodwright.checks.stock import stock_sizes
 from rodwright.unit import Blank, Grain, Part, Piece, Stock
 
 
@@ -17,3 +21,24 @@ def _of(stock: Stock, length: float, width: float, thickness: float) -> Part:
 BOARD = replace(ASH, pieces=(Piece(2000.0, 100.0, 1), Piece(1500.0, 150.0, 2)))
 CROSS = replace(PLYWOOD, grain=Grain.CROSSWISE)
 PLAIN = replace(PLYWOOD, grain=Grain.NONE)
+
+
+@pytest.mark.parametrize(
+    ("part", "rules"),
+    [
+        (_of(PLYWOOD, 2440.0, 1220.0, 18.0), []),
+        (_of(PLYWOOD, 2441.0, 300.0, 18.0), [Rule.LARGER_THAN_SHEET]),
+        (_of(PLYWOOD, 300.0, 1221.0, 18.0), [Rule.LARGER_THAN_SHEET]),
+        (_of(PLAIN, 300.0, 1300.0, 18.0), []),
+        (_of(CROSS, 1300.0, 300.0, 18.0), [Rule.LARGER_THAN_SHEET]),
+        (_of(CROSS, 300.0, 2400.0, 18.0), []),
+        (_of(PLYWOOD, 300.0, 300.0, 17.0), [Rule.STOCK_THICKNESS]),
+        (_of(BOARD, 2000.0, 150.0, 22.0), []),
+        (_of(BOARD, 2001.0, 50.0, 22.0), [Rule.LONGER_THAN_BOARDS]),
+        (_of(BOARD, 1000.0, 151.0, 22.0), [Rule.WIDER_THAN_BOARDS]),
+        (_of(BOARD, 1000.0, 50.0, 23.0), [Rule.STOCK_THICKNESS]),
+        (_of(BOARD, 1000.0, 18.0, 40.0), []),  # a strip ripped off and turned on its side
+    ],
+)
+def test_stock(part: Part, rules: list[Rule]) -> None:
+    assert [finding.rule for finding in stock_sizes(unit_of(part))] == rules
