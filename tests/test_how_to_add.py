@@ -13,6 +13,8 @@ import pytest
 
 from kit.house_plan import ROOT
 from rodwright.checks import CHECKS
+from rodwright.setout.joints import MAKERS
+from rodwright.setout.rod.reach import REACHES
 from rodwright.unit import JointKind, Role
 from rodwright.unit.roles import TRAITS
 from rodwright.wishes import UnitSpec
@@ -48,8 +50,12 @@ def test_a_role_has_its_row_of_traits_and_a_mark_of_its_own(role: Role) -> None:
 
 
 @pytest.mark.parametrize("word", get_args(JointWord))
-def test_a_word_for_a_joint_is_known_to_the_spec_and_the_readme(word: JointWord) -> None:
+def test_a_word_for_a_joint_is_known_to_the_spec_the_set_out_and_the_readme(
+    word: JointWord,
+) -> None:
     assert word in FIGURES, f"{word} has no row in wishes/joints.py"
+    assert word in REACHES, f"{word} has no row in setout/rod/reach.py"
+    assert word in MAKERS, f"{word} has no row in setout/joints/__init__.py"
     row = re.search(r"^\| joints \|.*$", (ROOT / "README.md").read_text("utf-8"), re.MULTILINE)
     assert row and f"`{word}`" in row[0], f"{word} is missing from the README's row of joints"
 

@@ -8,11 +8,11 @@ joins them.  All lengths in mm, unit frame.
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Callable, Collection
 
 from rodwright.geometry import Box
 from rodwright.setout.joints.dowels import dowelled
-from rodwright.setout.joints.housed import housed, note, rebated, tongue_of, tongued
+from rodwright.setout.joints.housed import housed, note, rebated, tongued
 from rodwright.setout.joints.knock_down import knock_down
 from rodwright.setout.joints.meet import Work, find_meeting
 from rodwright.setout.joints.mitred import mitred
@@ -20,9 +20,31 @@ from rodwright.setout.joints.screws import pocket_screwed, screwed
 from rodwright.setout.joints.slots import biscuited, loose_tenoned
 from rodwright.setout.setting import Setting
 from rodwright.unit import JointKind
-from rodwright.wishes.joints import JointSpec
+from rodwright.wishes.joints import JointSpec, JointWord
 
-__all__ = ["make_joint"]
+__all__ = ["MAKERS", "make_joint"]
+
+
+def _butted(work: Work) -> None:
+    note(work.bench, JointKind.BUTT, work.meeting.first, work.meeting.second)
+
+
+MAKERS: dict[JointWord, Callable[[Work], None]] = {
+    "butted": _butted,
+    "screwed": screwed,
+    "housed": housed,
+    "rebated": rebated,
+    "tongued": tongued,
+    "dowelled": dowelled,
+    "biscuited": biscuited,
+    "loose-tenoned": loose_tenoned,
+    "pocket-screwed": pocket_screwed,
+    "knock-down": knock_down,
+    "mitred": mitred,
+}
+"""What cuts each joint, notes what holds it, and refuses what the material can't take."""
+LETS_IN: tuple[JointWord, ...] = ("housed", "rebated", "tongued")
+"""Joints that let in what lies on the second part with it; in others that is butted."""
 
 
 def make_joint(
@@ -48,34 +70,10 @@ def make_joint(
         ValueError: the parts don't meet, or the second doesn't reach into the first as far
             as its joint needs.
     """
-    bench, unit = setting.bench, setting.unit
+    bench = setting.bench
     meeting = find_meeting(bench, first, second, clear)
-    work = Work(setting, wish, meeting, bench.parts if among is None else among)
-    match wish.joint:
-        case "housed":
-            housed(work, layers)
-            return
-        case "rebated":
-            rebated(work, layers)
-            return
-        case "butted":
-            note(bench, JointKind.BUTT, first, second)
-        case "screwed":
-            screwed(work)
-        case "tongued":
-            tongued(work, layers, tongue_of(work.meeting.thickness, unit))
-            return
-        case "dowelled":
-            dowelled(work)
-        case "biscuited":
-            biscuited(work)
-        case "loose-tenoned":
-            loose_tenoned(work, unit)
-        case "pocket-screwed":
-            pocket_screwed(work)
-        case "knock-down":
-            knock_down(work)
-        case "mitred":
-            mitred(work)
-    for ref in layers:
-        note(bench, JointKind.BUTT, first, ref)
+    present = bench.parts if among is None else among
+    MAKERS[wish.joint](Work(setting, wish, meeting, present, layers))
+    if wish.joint not in LETS_IN:
+        for ref in layers:
+            note(bench, JointKind.BUTT, first, ref)

@@ -13,7 +13,7 @@ MOST_OF_REBATE = 2 / 3
 """Part of a thickness that a rebate may take (common practice, no source)."""
 
 
-def housed(work: Work, layers: tuple[str, ...]) -> None:
+def housed(work: Work) -> None:
     """The whole thickness let in, or a tongue beside a shoulder; layers go into one housing."""
     meeting, wish = work.meeting, work.wish
     if not _deep_enough(work, 0.5, "housing"):
@@ -21,7 +21,7 @@ def housed(work: Work, layers: tuple[str, ...]) -> None:
     left, right = meeting.left, meeting.right
     if wish.shoulder is not None:
         tongue = work.say(meeting.thickness - wish.shoulder)
-        if layers:
+        if work.layers:
             work.refuse(
                 "shoulder",
                 "a shelf of several layers has no shoulder",
@@ -37,10 +37,10 @@ def housed(work: Work, layers: tuple[str, ...]) -> None:
             )
             return
         left, right = _beside_shoulder(work, meeting.thickness - wish.shoulder)
-    _let_in(work, (left, right), layers, wish.stopped)
+    _let_in(work, (left, right), wish.stopped)
 
 
-def rebated(work: Work, layers: tuple[str, ...]) -> None:
+def rebated(work: Work) -> None:
     """The end of the second in a rebate at the end of the first: a corner."""
     meeting = work.meeting
     bounds = work.first.bounds()
@@ -53,14 +53,19 @@ def rebated(work: Work, layers: tuple[str, ...]) -> None:
         )
         return
     if _deep_enough(work, MOST_OF_REBATE, "rebate"):
-        _let_in(work, (meeting.left, meeting.right), layers, 0.0)
+        _let_in(work, (meeting.left, meeting.right), 0.0)
 
 
-def tongued(work: Work, layers: tuple[str, ...], usual: float) -> None:
-    """A tongue on the second, left by one rebate or two, in a groove of the first."""
+def tongued(work: Work) -> None:
+    """A tongue on the second, left by one rebate or two, in a groove of the first.
+
+    It is a third as thick as the second unless said (common practice, no source).
+    """
     meeting, wish = work.meeting, work.wish
-    tongue = wish.thickness if wish.thickness is not None else usual
-    if layers:
+    tongue = wish.thickness
+    if tongue is None:
+        tongue = easily_set(meeting.thickness / 3, work.setting.unit)
+    if work.layers:
         work.refuse(
             "joint", "a shelf of several layers can't be tongued", "Choose `housed` for its ends."
         )
@@ -79,12 +84,7 @@ def tongued(work: Work, layers: tuple[str, ...], usual: float) -> None:
         sides = _beside_shoulder(work, tongue)
     else:
         sides = (meeting.middle - tongue / 2, meeting.middle + tongue / 2)
-    _let_in(work, sides, (), wish.stopped, JointKind.TONGUE)
-
-
-def tongue_of(thickness: float, unit: str) -> float:
-    """Thickness of a tongue: a third of the part's (common practice, no source); mm."""
-    return easily_set(thickness / 3, "in" if unit == "in" else "mm")
+    _let_in(work, sides, wish.stopped, JointKind.TONGUE)
 
 
 def _deep_enough(work: Work, share: float, name: str) -> bool:
@@ -119,7 +119,6 @@ def _beside_shoulder(work: Work, tongue: float) -> tuple[float, float]:
 def _let_in(
     work: Work,
     sides: tuple[float, float],
-    layers: tuple[str, ...],
     stopped: float,
     kind: JointKind | None = None,
 ) -> None:
@@ -130,7 +129,7 @@ def _let_in(
     covers the front of the first and too thin a sliver would be left there, it runs out.
     """
     bench, m = work.bench, work.meeting
-    boxes = [bench.bounds(ref) for ref in (m.second, *layers)]
+    boxes = [bench.bounds(ref) for ref in (m.second, *work.layers)]
     left = min([sides[0], *(box.low[m.across] for box in boxes[1:])])
     right = max([sides[1], *(box.high[m.across] for box in boxes[1:])])
     low = max(m.low, boxes[0].low[m.run] + stopped)
@@ -141,11 +140,11 @@ def _let_in(
     start = low - sliver if runs_out else low
     channel = m.box((start, m.high), (left, right), (0.0, m.reach))
     cut = cut_channel(bench, m.first, channel, m.axis, m.into, use=str(work.second.role))
-    for ref, box in zip((m.second, *layers), boxes, strict=True):
+    for ref, box in zip((m.second, *work.layers), boxes, strict=True):
         whole = (box.low[m.across], box.high[m.across])
         if low > box.low[m.run] + TOUCH:
             bench.notch(ref, m.box((box.low[m.run], low), whole, (0.0, m.reach)), "stopped housing")
-        if not layers:
+        if not work.layers:
             for step in ((whole[0], left), (right, whole[1])):
                 if step[1] > step[0] + TOUCH:
                     run = (box.low[m.run], box.high[m.run])

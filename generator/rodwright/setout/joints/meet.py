@@ -80,13 +80,15 @@ class Meeting:
 class Work:
     """One joint being made: the wish, and the meeting; the setting is at the wish.
 
-    ``present`` are the refs of all parts that stand there while it is made.
+    ``present`` are the refs of all parts that stand there while it is made, ``layers`` those of
+    parts that lie on the second and meet the first beside it.
     """
 
     setting: Setting
     wish: JointSpec
     meeting: Meeting
     present: Collection[str]
+    layers: tuple[str, ...]
 
     @property
     def bench(self) -> Bench:

@@ -51,11 +51,11 @@ def biscuited(work: Work) -> None:
     _sink(work, places, rule, (slot, wide), (depth, depth), False, "biscuit", pieces)
 
 
-def loose_tenoned(work: Work, unit: str) -> None:
+def loose_tenoned(work: Work) -> None:
     """Round-ended mortises in both parts, and a tenon of their shape for each."""
     m, wish, sizes = work.meeting, work.wish, work.bench.sizes
     allowance = sizes.usual(GLUE_ROOM)
-    usual = easily_set(m.thickness / 3, "in" if unit == "in" else "mm")
+    usual = easily_set(m.thickness / 3, work.setting.unit)
     t = wish.thickness if wish.thickness is not None else usual
     if t > m.thickness / 2 + TOUCH:
         work.refuse(
