@@ -12,6 +12,9 @@ from kit.specs import unit_from
 from rodwright.handover.exports import BUILD_FILES, EXPORTS, Export, Kind
 from rodwright.jobs.build import Build, build
 
+pytestmark = pytest.mark.xdist_group("exports")
+"""What they share is made once."""
+
 PAGE = (Path(__file__).parents[2] / "docs" / "files.md").read_text(encoding="utf-8")
 WITH_EVERYTHING = """
 title: Small cupboard

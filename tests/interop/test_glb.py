@@ -21,6 +21,9 @@ from rodwright.jobs.new import model_names, model_path
 from rodwright.mass import mass_of
 from rodwright.unit import Unit
 
+pytestmark = pytest.mark.xdist_group("glb")
+"""What they share is made once."""
+
 NODE = Path(__file__).parent / "node"
 NAMES = ("sample", "worked", *model_names())
 

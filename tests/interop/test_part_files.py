@@ -23,6 +23,9 @@ from rodwright.handover.names import file_paths
 from rodwright.handover.shop_part import PartsKind
 from rodwright.unit import Role, Unit
 
+pytestmark = pytest.mark.xdist_group("part files")
+"""What they share is made once."""
+
 KINDS: tuple[PartsKind, ...] = ("cut", "finished")
 
 MEASURE = """

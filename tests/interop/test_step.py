@@ -51,6 +51,9 @@ from rodwright.solids.worked_faces import worked_faces
 from rodwright.unit import Edging, Part, ShapeKey, Surface, Unit
 from rodwright.unit.laid import laid
 
+pytestmark = pytest.mark.xdist_group("step")
+"""What they share is made once."""
+
 MEASURE = """
 import json, sys
 import gmsh

@@ -17,6 +17,9 @@ from rodwright.pictures.paint import to_image
 from rodwright.pictures.sheet import draw_views
 from rodwright.pictures.svg import to_svg
 
+pytestmark = pytest.mark.xdist_group("pictures")
+"""What they share is made once."""
+
 SVG = "{http://www.w3.org/2000/svg}"
 NAMES = ("assembled", "exploded", "views")
 SCRIPT = """

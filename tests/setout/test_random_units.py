@@ -23,12 +23,13 @@ def _unit(wish: Wish) -> Unit:
         raise
 
 
+@pytest.mark.parametrize("_hundred", range(5))  # so that they can be shared out
 @settings(
-    max_examples=500,
+    max_examples=100,
     suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow],
 )
-@given(wishes())
-def test_parts_meet_where_they_should_and_nowhere_else(wish: Wish) -> None:
+@given(wish=wishes())
+def test_parts_meet_where_they_should_and_nowhere_else(_hundred: int, wish: Wish) -> None:
     unit = _unit(wish)
     assert check_solids(unit) == ()
     assert sum(weight(part) for part in unit.parts) == pytest.approx(unit_weight(unit))

@@ -64,16 +64,14 @@ def facets_of(shape: ShapeKey) -> tuple[Facets, ...]:
 def _facets(face: Face) -> Facets:
     location = TopLoc_Location()
     facets = BRep_Tool.Triangulation_s(face.wrapped, location)
-    move = location.Transformation()
-    vertices: list[tuple[float, float, float]] = []
-    triangles: list[tuple[int, int, int]] = []
-    for number in range(1, facets.NbNodes() + 1):
-        node = facets.Node(number).Transformed(move)
-        vertices.append((node.X(), node.Y(), node.Z()))
-    flipped = face.wrapped.Orientation() == TopAbs_REVERSED
-    for number in range(1, facets.NbTriangles() + 1):
-        a, b, c = facets.Triangle(number).Get()
-        triangles.append((a, c, b) if flipped else (a, b, c))
+    nodes = [facets.Node(number) for number in range(1, facets.NbNodes() + 1)]
+    if not location.IsIdentity():
+        move = location.Transformation()
+        nodes = [node.Transformed(move) for node in nodes]
+    triangles = [facets.Triangle(number).Get() for number in range(1, facets.NbTriangles() + 1)]
+    if face.wrapped.Orientation() == TopAbs_REVERSED:
+        triangles = [(a, c, b) for a, b, c in triangles]
+    vertices = [(node.X(), node.Y(), node.Z()) for node in nodes]
     return np.array(vertices), np.array(triangles) - 1  # Open CASCADE counts from one
 
 
