@@ -1,4 +1,4 @@
-"""What must know a new check, joint or role does, as "How to add" in DEVELOPERS.md has it.
+"""What must know a new check or joint does, as "How to add" in DEVELOPERS.md has it.
 
 Each test names what was forgotten.
 """
@@ -15,8 +15,7 @@ from kit.house_plan import ROOT
 from rodwright.checks import CHECKS
 from rodwright.setout.joints import MAKERS
 from rodwright.setout.rod.reach import REACHES
-from rodwright.unit import JointKind, Role
-from rodwright.unit.roles import TRAITS
+from rodwright.unit import JointKind
 from rodwright.wishes import UnitSpec
 from rodwright.wishes.joints import FIGURES, JointWord
 from rodwright.wishes.reading.schema import json_schema
@@ -41,12 +40,6 @@ def test_a_kind_of_joint_says_whether_parts_touch_and_whether_it_leaves_play(
 ) -> None:
     assert kind.meets in (True, False)
     assert kind.free in (True, False)
-
-
-@pytest.mark.parametrize("role", Role)
-def test_a_role_has_its_row_of_traits_and_a_mark_of_its_own(role: Role) -> None:
-    assert role in TRAITS, f"{role!r} has no row in unit/roles.py"
-    assert [each for each in Role if TRAITS[each].mark == TRAITS[role].mark] == [role]
 
 
 @pytest.mark.parametrize("word", get_args(JointWord))
