@@ -113,10 +113,17 @@ class Space:
 
 @dataclass(frozen=True, slots=True)
 class Member:
-    """A mid stile or mid rail of the face frame: its outline (x and z, unit frame, mm)."""
+    """A stile or rail of the face frame: its outline (x and z, unit frame, mm), and at which edge
+    of the frame it is; at none where it is a mid member."""
 
     kind: Literal["stile", "rail"]
     left: float
     right: float
     low: float
     high: float
+    at: Edge | None = None
+
+    @property
+    def upright(self) -> bool:
+        """Whether it stands up."""
+        return self.kind == "stile"

@@ -91,7 +91,9 @@ class Notes:
     edges: list[FrontEdge] = field(default_factory=list)
     """The front edges of shelves and of rails between rows."""
     members: list[Member] = field(default_factory=list)
-    """Mid stiles and mid rails of the face frame."""
+    """Mid stiles and mid rails that the face frame shall have."""
+    frame: dict[str, Member] = field(default_factory=dict)
+    """Every stile and rail of the face frame that was laid, by their refs."""
     rows: list[ShelfRows] = field(default_factory=list)
     """Rows of holes for adjustable shelves."""
     loose: list[tuple[str, float]] = field(default_factory=list)

@@ -26,6 +26,10 @@ from rodwright.unit import (
 from rodwright.wishes.models import FaceFrameSpec
 
 _MITRE = 45.0
+_OPPOSITE: dict[Edge, Edge] = {"left": "right", "right": "left", "low": "high", "high": "low"}
+_NAMES: dict[Edge, str] = {
+    "left": "Left stile", "right": "Right stile", "low": "Bottom rail", "high": "Top rail",
+}  # fmt: skip
 
 
 def set_out_face_frame(setting: Setting) -> None:
@@ -40,11 +44,11 @@ def set_out_face_frame(setting: Setting) -> None:
     assert wish is not None and lines is not None
     mitred = wish.corners == "mitred"
     outlines = _outlines(wish, lines, notes.members)
-    refs = [_member(bench, wish, lines, name, outline, outlines) for name, outline in outlines]
-    outer = [name != "Mid stile" and name != "Mid rail" for name, _ in outlines]
-    for (number, ref), (other_number, other) in combinations(enumerate(refs), 2):
-        corner = mitred and outer[number] and outer[other_number]
-        _join(setting, wish, (ref, other), corner)
+    laid = {_member(bench, wish, lines, outline, outlines): outline for outline in outlines}
+    notes.frame.update(laid)
+    for (ref, one), (other_ref, other) in combinations(laid.items(), 2):
+        corner = mitred and one.at is not None and other.at is not None
+        _join(setting, wish, (ref, other_ref), corner)
     behind = [carcass.left.ref, carcass.right.ref]
     behind += [level.ref for level in (carcass.bottom, carcass.top) if level]
     behind += [upright.ref for upright, _ in notes.dividers]
@@ -56,38 +60,36 @@ def set_out_face_frame(setting: Setting) -> None:
     loose = bench.resting()
     loose |= {joint.second for joint in bench.joints if joint.first in loose}
     for ref in behind:
-        for member in refs:
-            if not (mitred and _missed(bench.bounds(ref), bench.parts[member], lines)):
+        for member, outline in laid.items():
+            if not (mitred and _missed(bench.bounds(ref), outline, lines)):
                 _fix(bench, None if ref in loose else wish, ref, member, let_in)
 
 
-def _missed(panel: Box, member: Part, lines: FrameLines) -> bool:
+def _missed(panel: Box, member: Member, lines: FrameLines) -> bool:
     """Whether a panel lies behind what the mitres cut off an outer stile that reaches past it."""
-    if member.name not in ("Left stile", "Right stile"):
+    if member.at not in ("left", "right"):
         return False
-    left = member.name == "Left stile"
-    out = panel.low[0] - lines.left if left else lines.right - panel.high[0]
+    out = panel.low[0] - lines.left if member.at == "left" else lines.right - panel.high[0]
     # The mitre rises as fast as it goes in.
     below = lines.has_bottom_rail and panel.high[2] - lines.bottom < out - TOUCH
     above = lines.has_top_rail and lines.top - panel.low[2] < out - TOUCH
     return below or above
 
 
-def _outlines(
-    wish: FaceFrameSpec, lines: FrameLines, members: Sequence[Member]
-) -> list[tuple[str, Member]]:
-    """Every member's name and outline; over the long points where corners are mitred."""
+def _outlines(wish: FaceFrameSpec, lines: FrameLines, members: Sequence[Member]) -> list[Member]:
+    """Every member's outline; over the long points where corners are mitred."""
     butted = wish.corners == "butted"
     left, right = (lines.inner_left, lines.inner_right) if butted else (lines.left, lines.right)
+    bottom, top = lines.bottom, lines.top
     found = [
-        ("Left stile", Member("stile", lines.left, lines.inner_left, lines.bottom, lines.top)),
-        ("Right stile", Member("stile", lines.inner_right, lines.right, lines.bottom, lines.top)),
+        Member("stile", lines.left, lines.inner_left, bottom, top, "left"),
+        Member("stile", lines.inner_right, lines.right, bottom, top, "right"),
     ]
     if lines.has_bottom_rail:
-        found.append(("Bottom rail", Member("rail", left, right, lines.bottom, lines.inner_bottom)))
+        found.append(Member("rail", left, right, bottom, lines.inner_bottom, "low"))
     if lines.has_top_rail:
-        found.append(("Top rail", Member("rail", left, right, lines.inner_top, lines.top)))
-    return found + [(f"Mid {member.kind}", member) for member in members]
+        found.append(Member("rail", left, right, lines.inner_top, top, "high"))
+    return [*found, *members]
 
 
 def _blank(wish: FaceFrameSpec, lines: FrameLines, length: float, width: float) -> Blank:
@@ -105,9 +107,8 @@ def _member(
     bench: Bench,
     wish: FaceFrameSpec,
     lines: FrameLines,
-    name: str,
     outline: Member,
-    outlines: list[tuple[str, Member]],
+    outlines: list[Member],
 ) -> str:
     """A stile or rail, its face forward.
 
@@ -115,12 +116,12 @@ def _member(
     rail are the left and the bottom one turned end for end, so that in an even frame they are
     the same piece.  Where another member butts against an edge, its easing stops.
     """
-    upright = outline.kind == "stile"
-    turned = name in ("Right stile", "Top rail")
+    upright, at = outline.upright, outline.at
+    turned = at in ("right", "high")
     low, high = (outline.low, outline.high) if upright else (outline.left, outline.right)
     width = outline.right - outline.left if upright else outline.high - outline.low
     workings: list[Working] = []
-    if wish.corners == "mitred" and not name.startswith("Mid"):
+    if wish.corners == "mitred" and at is not None:
         ends = [Surface.NEAR_END, Surface.FAR_END]
         if upright:
             there = [lines.has_bottom_rail, lines.has_top_rail]
@@ -129,7 +130,7 @@ def _member(
         long = Surface.BACK_EDGE if upright else Surface.FACE_EDGE
         workings += [Mitre(end, _MITRE, long) for end in ends]
     if wish.eased:
-        for side in _inner_sides(name):
+        for side in _inner_sides(outline):
             # On a turned piece the sides change places as well as the ends.
             near = (side in ("right", "low")) is not turned
             edge = Surface.FACE_EDGE if near else Surface.BACK_EDGE
@@ -149,7 +150,7 @@ def _member(
     role = Role.STILE if upright else Role.RAIL
     part = Part(
         bench.next_ref(role),
-        name,
+        f"Mid {outline.kind}" if at is None else _NAMES[at],
         role,
         "Face frame",
         _blank(wish, lines, high - low, width),
@@ -160,27 +161,20 @@ def _member(
     return bench.add(part).ref
 
 
-def _inner_sides(name: str) -> tuple[Edge, ...]:
+def _inner_sides(member: Member) -> tuple[Edge, ...]:
     """The sides of a member that face an opening."""
-    sides: dict[str, tuple[Edge, ...]] = {
-        "Left stile": ("right",), "Right stile": ("left",),
-        "Bottom rail": ("high",), "Top rail": ("low",),
-        "Mid stile": ("right", "left"), "Mid rail": ("low", "high"),
-    }  # fmt: skip
-    return sides[name]
+    if member.at is not None:
+        return (_OPPOSITE[member.at],)
+    return ("right", "left") if member.upright else ("low", "high")
 
 
-def _free(
-    outline: Member, side: Edge, outlines: list[tuple[str, Member]]
-) -> list[tuple[float, float]]:
+def _free(outline: Member, side: Edge, outlines: list[Member]) -> list[tuple[float, float]]:
     """The stretches of a member's side at which no other member butts, along the member."""
-    upright = outline.kind == "stile"
-    at = getattr(outline, side)
-    opposite: dict[Edge, Edge] = {"left": "right", "right": "left", "low": "high", "high": "low"}
+    upright, at = outline.upright, getattr(outline, side)
     met = sorted(
         (other.low, other.high) if upright else (other.left, other.right)
-        for _, other in outlines
-        if other is not outline and abs(getattr(other, opposite[side]) - at) < TOUCH
+        for other in outlines
+        if other is not outline and abs(getattr(other, _OPPOSITE[side]) - at) < TOUCH
     )
     start, end = (outline.low, outline.high) if upright else (outline.left, outline.right)
     free = []

@@ -234,13 +234,12 @@ class _Cutter:
                 f"the stile it would end {say(under)} up, the top rail {say(frame.inner_top)}",
                 "Make the frame's members narrower, or the unit lower so that it passes under.",
             )
-        for piece in after.values():
-            part = piece.part
-            if part.name == "Top rail" and part.role is Role.RAIL and frame.has_top_rail:
+        for ref, member in self.setting.notes.frame.items():
+            if member.at == "high" and ref in after:
                 rise = self.lines.rise
                 met = near + (frame.inner_top - under) / rise * (1 if left else -1)
                 free = frame.inner_right - met if left else met - frame.inner_left
-                if free < frame.rail_width and _reaches(piece, moved(inner, -1.0)):
+                if free < frame.rail_width and _reaches(after[ref], moved(inner, -1.0)):
                     self._note(
                         ("face_frame",),
                         f"the slope leaves the face frame's top rail {say(max(0.0, free))} between "
