@@ -11,6 +11,7 @@ from rodwright.setout.handles import handle_fixings, screw_length
 from rodwright.trade.screws import HANDLE_BITE
 from rodwright.trade.sizes import INCH, METRIC
 from rodwright.unit import Hole, Role, Unit
+from rodwright.wishes.drawers import DrawerHandleSpec
 
 SIZE = "size: {width: 1200, height: 870, depth: 560}\n"
 BOTH = """
@@ -72,7 +73,8 @@ def test_a_handle_takes_two_screws() -> None:
 
 
 def test_screws_through_front_and_box_and_through_the_front_alone() -> None:
-    made = handle_fixings(METRIC, "bar", 2, 96.0, 5.0, [18.0, 30.0, 18.0, 30.0], "FR1")
+    wish = DrawerHandleSpec.model_validate({"name": "bar", "count": 2, "spacing": 96})
+    made = handle_fixings(METRIC, wish, [18.0, 30.0, 18.0, 30.0], "FR1")
     assert [(each.name, each.count, each.size) for each in made] == [
         ("bar", 2, "2 holes 96 mm apart"),
         ("handle screw", 2, "M4 x 25 mm"),

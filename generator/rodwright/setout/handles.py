@@ -8,30 +8,30 @@ from rodwright.geometry import TOUCH
 from rodwright.trade.screws import HANDLE_BITE
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import Fixing
+from rodwright.wishes.doors import HandleSpec
+from rodwright.wishes.drawers import DrawerHandleSpec
 
 
 def handle_fixings(
     sizes: TradeSizes,
-    name: str,
-    count: int,
-    spacing: float,
-    hole: float,
+    wish: HandleSpec | DrawerHandleSpec,
     through: Sequence[float],
     on: str,
     play: float | None = None,
 ) -> tuple[Fixing, ...]:
-    """So many knobs or handles on a piece (its ref), and their screws.
+    """The knobs or handles wished on a piece (its ref), and their screws.
 
-    ``spacing`` is from hole to hole, 0 where there is one.  ``through`` has for each screw how
+    ``through`` has for each screw how
     much wood lies between its head and the handle; it has the least length that bites.  ``play`` is
     how wide the holes are in the drawer's box behind the front, if that has to move on it.
     """
     behind = (
         f", {sizes.say(play)} wide in the drawer's box so that the wood can move" if play else ""
     )
-    holes = f"2 holes {sizes.say(spacing)} apart" if spacing else "1 hole"
+    count = wish.count if isinstance(wish, DrawerHandleSpec) else 1
+    holes = f"2 holes {sizes.say(wish.spacing)} apart" if wish.spacing else "1 hole"
     return (
-        Fixing(name, count, holes, f"{sizes.say(hole)}, right through", on),
+        Fixing(wish.name, count, holes, f"{sizes.say(wish.hole)}, right through", on),
         *(
             Fixing(
                 "handle screw",

@@ -236,8 +236,5 @@ def _handle(setting: Setting, handle: HandleSpec, wish: DoorsSpec, hung: Hung) -
         bench.drill(hung.far, (x, outline.front, at), Y, handle.hole, None, "handle")
     bench.show(hung.far, *looks.handle(tuple((x, at) for at in places), outline.front))
     through = bench.parts[hung.far].blank.thickness
-    bought = handle_fixings(
-        bench.sizes, handle.name, 1, handle.spacing, handle.hole, [through] * len(places), hung.far
-    )
-    for fixing in bought:
+    for fixing in handle_fixings(bench.sizes, handle, [through] * len(places), hung.far):
         bench.buy(fixing)

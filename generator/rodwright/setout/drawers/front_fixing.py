@@ -100,9 +100,7 @@ class FrontFixing:
             wish = self.handle
             play = self._play(abs(handles[0][1] - rows[0])) if handles else None
             woods = [into + (through if self._inside(x) else 0.0) for x, _ in handles]
-            for fixing in handle_fixings(
-                sizes, wish.name, wish.count, wish.spacing, wish.hole, woods, front, play
-            ):
+            for fixing in handle_fixings(sizes, wish, woods, front, play):
                 bench.buy(fixing)
         patch = bench.contact(end, front)
         assert patch is not None

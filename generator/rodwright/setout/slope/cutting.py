@@ -1,7 +1,8 @@
 """A unit cut to a sloping ceiling.
 
 The whole rectangular unit is set out first.  Then every part is cut at the plane it may reach,
-joints whose meeting is cut off go, and the sloping parts are laid in (:mod:`slope_boards`).
+joints whose meeting is cut off go, and the sloping parts are laid in
+(:mod:`rodwright.setout.slope.boards`).
 """
 
 from __future__ import annotations
