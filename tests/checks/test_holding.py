@@ -175,4 +175,6 @@ def test_a_divider_too_thin_for_two_panels(thickness: float, told: bool) -> None
     assert len(found) == told
     for each in found:
         assert (each.figure, each.limit) == (thickness, 12.0)
+        assert each.parts == ("DV1", "BK1", "BK2")
+        assert "likewise" not in each.message
         assert "`back.split`" in each.remedy

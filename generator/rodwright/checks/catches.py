@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.phrases import what_opens
 from rodwright.checks.rules import Rule
+from rodwright.trade.hinges import BUTT
 from rodwright.unit import JointKind, Swing, Unit
 
 
@@ -17,7 +18,7 @@ def catches(unit: Unit) -> Iterator[Finding]:
         ref
         for joint in unit.joints
         if joint.kind is JointKind.HINGED
-        and any(fixing.name.startswith("butt hinge") for fixing in joint.fixings)
+        and any(fixing.name.startswith(BUTT) for fixing in joint.fixings)
         for ref in (joint.first, joint.second)
     }
     for swing in unit.motions:

@@ -9,6 +9,7 @@ from rodwright.checks.phrases import length_in, named, weight_in
 from rodwright.checks.rules import Rule
 from rodwright.geometry import TOUCH
 from rodwright.mass import unit_weight
+from rodwright.trade.screws import WOOD_SCREW
 from rodwright.unit import CASE, JointKind, Part, Role, Unit
 
 LEAST_BACK = 9.0
@@ -66,7 +67,7 @@ def _tied(unit: Unit, back: Part) -> Iterator[Finding]:
         if joint.second == back.ref and unit.part(joint.first).role in CASE
     ]
     screws = sum(
-        fixing.count for joint in joints for fixing in joint.fixings if fixing.name == "wood screw"
+        fixing.count for joint in joints for fixing in joint.fixings if fixing.name == WOOD_SCREW
     )
     glued = back.blank.stock.kind == "sheet" and all(
         joint.kind is JointKind.GROOVE for joint in joints

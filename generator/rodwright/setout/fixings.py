@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from rodwright.lengths import LengthUnit, format_length
-from rodwright.trade.screws import COUNTERBORE, LEAST_THROUGH, MOST_THROUGH, Grip
+from rodwright.trade.screws import COUNTERBORE, LEAST_THROUGH, MOST_THROUGH, WOOD_SCREW, Grip
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import Fixing
 
 
 def screws(
-    sizes: TradeSizes, count: int, length: float, drilled: str, *, kind: str = "wood screw",
+    sizes: TradeSizes, count: int, length: float, drilled: str, *, kind: str = WOOD_SCREW,
     diameter: float | None = None, on: str = "",
 ) -> Fixing:  # fmt: skip
     """So many screws of a length, and of a diameter if it isn't the usual one, mm; what is

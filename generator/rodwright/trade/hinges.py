@@ -17,6 +17,8 @@ FLUSH = 0.5
 """An upright this near the edge of the opening needs no packers, mm."""
 PLATE_CLEAR = 8.0
 """Wood left between a hole and one for a hinge's plate that it doesn't fall together with, mm."""
+BUTT = "butt hinge"
+"""What the name of a butt hinge begins with in lists; its length follows."""
 BUTT_SCREW = 16.0
 """Length of a butt hinge's screws, mm."""
 SCREWS_PER_BUTT = 6

@@ -9,6 +9,8 @@ from typing import Literal
 
 from rodwright.lengths import LengthUnit, from_inches
 
+WOOD_SCREW = "wood screw"
+"""What lists call the screws that are meant where nothing else is said."""
 Grip = Literal["softwood", "hardwood", "sheet", "splitting"]
 """What a screw goes into, as far as its pilot hole asks."""
 PILOTS: dict[Grip, float] = {

@@ -7,7 +7,7 @@ from rodwright.setout import looks
 from rodwright.setout.bench import LEFT, X
 from rodwright.setout.doors.hinge_places import Hinge, Made
 from rodwright.setout.fixings import screws
-from rodwright.trade.hinges import BUTT_SCREW, SCREWS_PER_BUTT
+from rodwright.trade.hinges import BUTT, BUTT_SCREW, SCREWS_PER_BUTT
 from rodwright.trade.wood_left import LEAST_RIM
 from rodwright.unit import CARRIES_HINGES, Fixing
 
@@ -45,7 +45,7 @@ def butts(hinge: Hinge, count: int) -> Made | None:
         for z in heights:
             _let_in(hinge, (hinge.hung.near,), hinge.edge, hinge.inwards * depth, z)
             _let_in(hinge, carriers, hinge.surround, -hinge.inwards * depth, z)
-    name = f"butt hinge, {say(wish.length)}"
+    name = f"{BUTT}, {say(wish.length)}"
     let_in = f"each leaf {'let in' if depth >= 0 else 'packed out'} {say(abs(depth))}"
     sizes = hinge.bench.sizes
     held = hinge.bench.parts[hinge.hung.near].blank.stock.grip
