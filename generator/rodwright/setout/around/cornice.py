@@ -111,9 +111,9 @@ class _Lines:
 
 
 def _can_be_made(setting: Setting, wish: CorniceSpec, lines: _Lines, stock: Stock) -> bool:
-    rod, bench, say = setting.rod, setting.bench, setting.say
+    rod, say = setting.rod, setting.say
     before = setting.problems.mark()
-    if bench.parts_of(Role.WORKTOP):
+    if setting.bench.parts_of(Role.WORKTOP):
         setting.refuse(
             "a unit has a worktop or a cornice on top, not both",
             "Leave one of them out.",
@@ -166,6 +166,13 @@ def _can_be_made(setting: Setting, wish: CorniceSpec, lines: _Lines, stock: Stoc
             "beside a face frame that reaches past the sides, returns don't lie against them",
             "Write `returns: none`, or leave `face_frame.overhang.sides` out.",
         )
+    _tell_what_is_met(setting, wish, lines)
+    return not setting.problems.noted_since(before)
+
+
+def _tell_what_is_met(setting: Setting, wish: CorniceSpec, lines: _Lines) -> None:
+    """Walls, the top of the opening and the fronts: what a cornice runs into."""
+    rod, bench, say = setting.rod, setting.bench, setting.say
     for end in lines.returns:
         gap, out = side_gap(rod, lines.low, rod.outside.overall, end), rod.front.face - lines.front
         if gap is not None and out > gap + TOUCH:
@@ -192,7 +199,6 @@ def _can_be_made(setting: Setting, wish: CorniceSpec, lines: _Lines, stock: Stoc
                 "Make it lower, let it rise more, or put a wider rail or more room over the doors.",
             )
             break
-    return not setting.problems.noted_since(before)
 
 
 def _between_mitres(part: Part) -> Box:
