@@ -6,10 +6,10 @@ from typing import Any
 
 from kit.specs import setting_from
 from rodwright.geometry import Box, Vector
-from rodwright.setout.bench import LEFT, X, Y, Z
 from rodwright.setout.joints import make_joint
 from rodwright.setout.rod.reach import reach
 from rodwright.unit import Blank, Grain, Hole, Mortise, Part, Placement, Role, Stock, Unit, Working
+from rodwright.unit.directions import LEFT, X, Y, Z
 from rodwright.wishes.joints import JointSpec
 
 HEIGHT = 600.0

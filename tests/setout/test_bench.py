@@ -11,7 +11,7 @@ import pytest
 
 import rodwright.setout
 from kit.joint_pairs import board
-from rodwright.setout.bench import Bench, X, Y
+from rodwright.setout.bench import Bench
 from rodwright.setout.recut import Recut
 from rodwright.unit import (
     Blank,
@@ -27,6 +27,7 @@ from rodwright.unit import (
     Slide,
     Surface,
 )
+from rodwright.unit.directions import X, Y
 
 SETOUT = Path(rodwright.setout.__file__).parent
 CHANGE = frozenset(

@@ -13,6 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from rodwright.geometry import Box, Vector, vector
+from rodwright.unit.directions import FORWARD, LEFT, X, Y, Z
 
 Array = NDArray[np.float64]
 
@@ -67,12 +68,6 @@ class Camera:
         """The rows are right, up and towards: the turn from unit frame to screen."""
         return np.array([self.right, self.up, self.towards])
 
-
-X: Vector = (1.0, 0.0, 0.0)
-Y: Vector = (0.0, 1.0, 0.0)
-Z: Vector = (0.0, 0.0, 1.0)
-LEFT: Vector = (-1.0, 0.0, 0.0)
-FORWARD: Vector = (0.0, -1.0, 0.0)
 
 FRONT = Camera((0.0, 0.0, 0.0), X, Z, FORWARD)
 """The front view."""

@@ -11,13 +11,14 @@ from numpy.typing import NDArray
 
 from rodwright.geometry import Box, Vector, vector
 from rodwright.pictures.bodies import Body, bodies_of, placed_facets
-from rodwright.pictures.camera import Array, Camera, X, Y, Z, three_quarter
+from rodwright.pictures.camera import Array, Camera, three_quarter
 from rodwright.pictures.facets import Facets, Indices
 from rodwright.pictures.ink import Point
 from rodwright.pictures.raster import Raster, Window
 from rodwright.pictures.tags import Anchor, Frame
 from rodwright.pictures.visible import Seen, see
 from rodwright.unit import Unit
+from rodwright.unit.directions import X, Y, Z
 
 BAND = 300
 """A page is looked at in so many rows of pixels at a time: a raster's window keeps the room of

@@ -33,14 +33,6 @@ from rodwright.unit import (
     Working,
 )
 
-X: Vector = (1.0, 0.0, 0.0)
-Y: Vector = (0.0, 1.0, 0.0)
-Z: Vector = (0.0, 0.0, 1.0)
-LEFT: Vector = (-1.0, 0.0, 0.0)
-FORWARD: Vector = (0.0, -1.0, 0.0)
-DOWN: Vector = (0.0, 0.0, -1.0)
-NOWHERE: Vector = (0.0, 0.0, 0.0)
-
 
 class Bench:
     """What has been set out so far.  Only its own methods change it."""

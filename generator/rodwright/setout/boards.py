@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 
 from rodwright.geometry import TOUCH, Box, Vector, cross
 from rodwright.geometry.spacing import count_along
-from rodwright.setout.bench import NOWHERE, Bench
+from rodwright.setout.bench import Bench
 from rodwright.setout.fixings import screws_through, washers
 from rodwright.trade.movement import ACCEPTED
 from rodwright.trade.screws import FROM_END, LEAST_SLOT, SCREWABLE, SPACING
@@ -21,6 +21,7 @@ from rodwright.unit import (
     Working,
 )
 from rodwright.unit.crossing import crossing
+from rodwright.unit.directions import NOWHERE
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,10 +11,10 @@ from kit.specs import setting_from
 from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Severity
 from rodwright.geometry import Box
-from rodwright.setout.bench import X, Z
 from rodwright.setout.joints import make_joint
 from rodwright.setout.rod.reach import reach
 from rodwright.unit import Blank, Grain, Groove, Hole, Mortise, Part, Placement, Role, Surface, Unit
+from rodwright.unit.directions import X, Z
 from rodwright.wishes.joints import JointSpec
 
 

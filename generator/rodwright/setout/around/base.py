@@ -5,7 +5,6 @@ from __future__ import annotations
 from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.spacing import spread_between
 from rodwright.setout.around.legs import set_out_legs
-from rodwright.setout.bench import DOWN, FORWARD, LEFT, X, Y
 from rodwright.setout.boards import Board, carry, lay_board, screw_on
 from rodwright.setout.fixings import screws
 from rodwright.setout.rod.sizes import feet_across
@@ -13,6 +12,7 @@ from rodwright.setout.setting import Setting
 from rodwright.trade.feet import CLIPPED_BOARD_ROOM, FOOT_RANGE, FOOT_SCREW, FOOT_SCREWS
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import Fixing, JointKind, Role, Stock, Surface
+from rodwright.unit.directions import DOWN, FORWARD, LEFT, X, Y
 from rodwright.wishes.base import BaseSpec, LegsSpec, LevellersSpec, PlinthSpec, ToeBoardSpec
 
 GROUP = "Base"

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.spacing import spread, steps_of
-from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Y, Z
+from rodwright.setout.bench import Bench
 from rodwright.setout.boards import Board, lay_board, screw_on
 from rodwright.setout.edges.biscuits import edge_biscuits
 from rodwright.setout.rod.lines import Rod
@@ -15,6 +15,7 @@ from rodwright.setout.rod.walls import gap_over, side_gap
 from rodwright.setout.setting import Setting
 from rodwright.trade.screws import SCREWABLE, SPACING
 from rodwright.unit import FACE_FRAME, FRONTS, JointKind, Mitre, Part, Role, Stock, Surface
+from rodwright.unit.directions import FORWARD, LEFT, X, Y, Z
 from rodwright.wishes.cornice import CorniceSpec
 
 GROUP = "Cornice"

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.spacing import spread_between
-from rodwright.setout.bench import DOWN, FORWARD, X, Y, Z
 from rodwright.setout.boards import Board, carry, lay_board, screw_on
 from rodwright.setout.joints import make_joint
 from rodwright.setout.setting import Setting
@@ -12,6 +11,7 @@ from rodwright.trade.gaps import GLUE_ROOM
 from rodwright.trade.sizes import TradeSizes
 from rodwright.trade.wood_left import BETWEEN
 from rodwright.unit import Role, Stock
+from rodwright.unit.directions import DOWN, FORWARD, X, Y, Z
 from rodwright.wishes.base import LegsSpec
 from rodwright.wishes.joints import JointSpec
 

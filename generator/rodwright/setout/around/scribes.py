@@ -7,13 +7,13 @@ from typing import Literal
 
 from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.opening.gaps import bent_at, gap_at
-from rodwright.setout.bench import DOWN, FORWARD, X, Z
 from rodwright.setout.boards import Board, lay_board, screw_on
 from rodwright.setout.rod.lines import Rod
 from rodwright.setout.setting import Setting
 from rodwright.trade.gaps import LEAST_SCRIBE
 from rodwright.trade.screws import SCREWABLE
 from rodwright.unit import FACE_FRAME, Bevel, JointKind, Role, Stock, Surface
+from rodwright.unit.directions import DOWN, FORWARD, X, Z
 from rodwright.wishes.scribes import ScribesSpec
 
 Edge = Literal["left", "right", "top"]

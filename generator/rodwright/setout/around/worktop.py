@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.spacing import count_along, spread
-from rodwright.setout.bench import Bench, X, Z
+from rodwright.setout.bench import Bench
 from rodwright.setout.boards import Board, lay_board
 from rodwright.setout.fixings import screws, screws_through, washers
 from rodwright.setout.rod.walls import side_gap
@@ -12,6 +12,7 @@ from rodwright.setout.setting import Setting
 from rodwright.trade.gaps import GLUE_UP_TRIM
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import UPRIGHTS, Fixing, JointKind, Part, Role, Stock, Surface
+from rodwright.unit.directions import X, Z
 from rodwright.wishes.worktop import WorktopSpec
 
 GROUP = "Worktop"

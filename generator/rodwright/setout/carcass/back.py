@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.spacing import count_along, spread
-from rodwright.setout.bench import LEFT, Bench, Y, Z
+from rodwright.setout.bench import Bench
 from rodwright.setout.carcass.box import blank
 from rodwright.setout.fixings import screws
 from rodwright.setout.joints.meet import Meeting, find_meeting
@@ -28,6 +28,7 @@ from rodwright.trade.screws import (
 )
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import Fixing, JointKind, Part, Placement, Role, Surface
+from rodwright.unit.directions import LEFT, Y, Z
 
 
 def set_out_back(setting: Setting) -> None:

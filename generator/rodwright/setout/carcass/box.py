@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from rodwright.setout.bench import DOWN, LEFT, X, Y, Z
 from rodwright.setout.inside import Carcass, Level, Upright
 from rodwright.setout.joints import make_joint
 from rodwright.setout.setting import Setting
 from rodwright.unit import Blank, Part, Placement, Role, Stock, Surface
+from rodwright.unit.directions import DOWN, FORWARD, LEFT, X, Y, Z
 
 BOTH_FACES = (Surface.FACE, Surface.REVERSE)
 
@@ -68,7 +68,7 @@ def set_out_carcass(setting: Setting) -> None:
             Role.SIDE,
             "Carcass",
             side_blank,
-            Placement((rod.outside.width - t, depth, low), Z, (0.0, -1.0, 0.0)),
+            Placement((rod.outside.width - t, depth, low), Z, FORWARD),
             withdraw=X,
         )
     )

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from rodwright.geometry import TOUCH
-from rodwright.setout.bench import NOWHERE, Z
 from rodwright.setout.carcass.box import BOTH_FACES, blank, level_placement
 from rodwright.setout.carcass.division import shelf_heights
 from rodwright.setout.carcass.ends import ends_place, reaches
@@ -16,6 +15,7 @@ from rodwright.setout.notes import End, FrontEdge
 from rodwright.setout.setting import Setting
 from rodwright.trade.gaps import GLUE_UP_TRIM
 from rodwright.unit import FACE_FRAME, Fixing, JointKind, Part, Role, Stock, Surface
+from rodwright.unit.directions import NOWHERE, Z
 from rodwright.wishes.models import ShelvesSpec
 
 

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.setout import looks
-from rodwright.setout.bench import LEFT, X
 from rodwright.setout.doors.hinge_places import Hinge, Made
 from rodwright.setout.fixings import screws
 from rodwright.trade.hinges import BUTT, BUTT_SCREW, SCREWS_PER_BUTT
 from rodwright.trade.wood_left import LEAST_RIM
 from rodwright.unit import CARRIES_HINGES, Fixing
+from rodwright.unit.directions import LEFT, X
 
 
 def butts(hinge: Hinge, count: int) -> Made | None:

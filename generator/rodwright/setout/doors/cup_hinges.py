@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from rodwright.geometry import TOUCH
 from rodwright.setout import looks
-from rodwright.setout.bench import FORWARD, LEFT, X
 from rodwright.setout.carcass.shelf_rows import PLATE_USE
 from rodwright.setout.doors.hinge_packers import holds_plates, lay_hinge_packer
 from rodwright.setout.doors.hinge_places import Hinge, Made
 from rodwright.trade.hinges import PLATE_DEPTH, PLATE_HOLE, PLATE_PITCH
 from rodwright.trade.wood_left import LEAST_FLOOR, LEAST_RIM
 from rodwright.unit import Fixing
+from rodwright.unit.directions import FORWARD, LEFT, X
 
 
 def cups(hinge: Hinge, count: int) -> Made | None:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from rodwright.setout.bench import DOWN, FORWARD, LEFT, X, Z
 from rodwright.setout.doors.panel import Outline, fit_panel
 from rodwright.setout.joints import make_joint
 from rodwright.setout.joints.housed import note
@@ -21,6 +20,7 @@ from rodwright.unit import (
     Surface,
     Working,
 )
+from rodwright.unit.directions import DOWN, FORWARD, LEFT, X, Z
 from rodwright.wishes.doors import DoorsSpec
 from rodwright.wishes.joints import JointSpec
 

@@ -6,12 +6,12 @@ All lengths in mm, unit frame.
 from __future__ import annotations
 
 from rodwright.geometry import Box
-from rodwright.setout.bench import Y, Z
 from rodwright.setout.boards import Board, lay_board, screw_on
 from rodwright.setout.doors.hinge_places import Hinge
 from rodwright.trade.hinges import BEHIND_FRAME, HALF_PACKER, PLATE_DEPTH
 from rodwright.trade.wood_left import LEAST_FLOOR
 from rodwright.unit import JointKind, Role
+from rodwright.unit.directions import Y, Z
 
 
 def holds_plates(hinge: Hinge) -> bool:

@@ -7,7 +7,6 @@ from typing import Literal
 
 from rodwright.geometry import TOUCH
 from rodwright.setout import looks
-from rodwright.setout.bench import FORWARD, LEFT, Y, Z
 from rodwright.setout.doors.framed_panel import set_out_framed
 from rodwright.setout.doors.hinge_places import Around, Hung, surroundings
 from rodwright.setout.doors.hinges import hang
@@ -19,6 +18,7 @@ from rodwright.setout.rod.slope_lines import door_plane
 from rodwright.setout.setting import Setting
 from rodwright.trade.hinges import HINGE_REACH
 from rodwright.unit import Blank, Part, Placement, Role, Stock, Surface, Swing
+from rodwright.unit.directions import FORWARD, LEFT, Y, Z
 from rodwright.wishes.doors import DoorsSpec, HandleSpec
 
 HANDLE_EDGE = 40.0

@@ -11,7 +11,7 @@ from itertools import product
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.problems import Problems
-from rodwright.setout.bench import FORWARD, LEFT, Bench, X, Y, Z
+from rodwright.setout.bench import Bench
 from rodwright.setout.boards import Board, lay_board, screw_on
 from rodwright.setout.carcass.box import BOTH_FACES
 from rodwright.setout.joints import make_joint
@@ -20,6 +20,7 @@ from rodwright.setout.rod.sizes import easily_set
 from rodwright.setout.setting import Setting
 from rodwright.trade.gaps import BOTTOM_PLAY
 from rodwright.unit import JointKind, Role, Stock
+from rodwright.unit.directions import FORWARD, LEFT, X, Y, Z
 from rodwright.wishes.drawers import DrawersSpec
 from rodwright.wishes.joints import JointSpec
 

@@ -8,7 +8,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from rodwright.geometry import TOUCH, Box
-from rodwright.setout.bench import FORWARD, X
 from rodwright.setout.boards import Board, lay_board
 from rodwright.setout.drawers.box import LEAST_ABOVE, LEAST_INSIDE, BoxWish, box_wish, lay_box
 from rodwright.setout.drawers.front_fixing import FrontFixing
@@ -27,6 +26,7 @@ from rodwright.setout.fixings import bumpers
 from rodwright.setout.inside import Space
 from rodwright.setout.setting import Setting
 from rodwright.unit import Role, Slide
+from rodwright.unit.directions import FORWARD, X
 from rodwright.wishes.drawers import DrawersSpec
 
 

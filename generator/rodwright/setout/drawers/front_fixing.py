@@ -10,13 +10,13 @@ from dataclasses import dataclass
 from rodwright.geometry import Box
 from rodwright.geometry.spacing import count_along, spread
 from rodwright.setout import looks
-from rodwright.setout.bench import Y
 from rodwright.setout.fixings import screws_through, washers
 from rodwright.setout.handles import handle_fixings
 from rodwright.setout.setting import Setting
 from rodwright.trade.screws import SPACING
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import JointKind, Part
+from rodwright.unit.directions import Y
 from rodwright.wishes.drawers import DrawerHandleSpec
 
 LEAST_SLOT = 10.0

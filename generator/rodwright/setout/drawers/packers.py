@@ -7,12 +7,12 @@ from __future__ import annotations
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.spacing import spread_between
-from rodwright.setout.bench import Y, Z
 from rodwright.setout.boards import Board, lay_board, screw_on
 from rodwright.setout.drawers.slides import Chest
 from rodwright.trade.hinges import PAST_HINGE
 from rodwright.trade.slides import FIRST_HOLE, PACKERS_APART
 from rodwright.unit import Role
+from rodwright.unit.directions import Y, Z
 
 
 def lay_packers(chest: Chest) -> tuple[tuple[str, ...], tuple[str, ...]]:

@@ -9,7 +9,6 @@ from dataclasses import dataclass
 from math import floor
 
 from rodwright.geometry import TOUCH, Box
-from rodwright.setout.bench import Y, Z
 from rodwright.setout.boards import Board, lay_board, screw_on
 from rodwright.setout.fixings import screws
 from rodwright.setout.inside import Space, Upright
@@ -28,6 +27,7 @@ from rodwright.trade.slides import (
     STEPS,
 )
 from rodwright.unit import Fixing, JointKind, Role
+from rodwright.unit.directions import Y, Z
 from rodwright.wishes.drawers import SlidesSpec
 
 _GROUP = "Carcass"

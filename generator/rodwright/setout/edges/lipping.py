@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from rodwright.setout.bench import FORWARD, LEFT, X, Z
 from rodwright.setout.inside import Front
 from rodwright.setout.rod.front_and_back import LippingLines, hidden_by_frame
 from rodwright.setout.setting import Setting
 from rodwright.trade.gaps import TRIM_LENGTH, TRIM_WIDTH
 from rodwright.unit import FACE_FRAME, UPRIGHTS, Blank, Grain, JointKind, Part, Placement, Role
+from rodwright.unit.directions import FORWARD, LEFT, X, Z
 
 
 def set_out_lippings(setting: Setting) -> None:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from itertools import combinations
 
 from rodwright.geometry import TOUCH, Box
-from rodwright.setout.bench import DOWN, FORWARD, LEFT, Bench, X, Z
+from rodwright.setout.bench import Bench
 from rodwright.setout.frame.fixing import carcass_joint, member_joint
 from rodwright.setout.inside import Edge, Member
 from rodwright.setout.rod.front_and_back import FrameLines
@@ -23,6 +23,7 @@ from rodwright.unit import (
     Surface,
     Working,
 )
+from rodwright.unit.directions import DOWN, FORWARD, LEFT, X, Z
 from rodwright.wishes.models import FaceFrameSpec
 
 _MITRE = 45.0

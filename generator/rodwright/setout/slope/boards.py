@@ -8,7 +8,7 @@ from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.geometry.halfspaces import Plane, patch, turned, vertices
 from rodwright.geometry.spacing import count_along
 from rodwright.problems import Problem, ProblemsError
-from rodwright.setout.bench import FORWARD, Bench, X, Y, Z
+from rodwright.setout.bench import Bench
 from rodwright.setout.carcass.back import pins_along
 from rodwright.setout.carcass.box import BOTH_FACES, blank
 from rodwright.setout.edges.lipping import strip_blank
@@ -33,6 +33,7 @@ from rodwright.unit import (
     Role,
     Surface,
 )
+from rodwright.unit.directions import FORWARD, LEFT, X, Y, Z
 
 _SCREWED = tuple(role for role in PANELS if role is not Role.BOTTOM)
 
@@ -81,7 +82,7 @@ def _board(rod: Rod, lines: SlopeLines, bench: Bench) -> Part:
     )
     ends: list[Plane] = [((0.0, 0.0, rod.outside.height), Z)]
     if lines.sideways:
-        ends += [((0.0, 0.0, 0.0), (-1.0, 0.0, 0.0)), ((width, 0.0, 0.0), X)]
+        ends += [((0.0, 0.0, 0.0), LEFT), ((width, 0.0, 0.0), X)]
     else:
         ends += [((0.0, front, 0.0), FORWARD), ((0.0, depth, 0.0), Y)]
     return _lay(bench, raw, ends)
@@ -189,7 +190,7 @@ def _lip(rod: Rod, lines: SlopeLines, board: Part, bench: Bench) -> None:
         at, way = board.placement.origin, board.placement.length
         body = strip_blank(lipping, board.blank.length, rod.thickness)
         placement = Placement((at[0], board.placement.origin[1], at[2]), way, up)
-        ends += [((0.0, 0.0, 0.0), (-1.0, 0.0, 0.0)), ((rod.outside.width, 0.0, 0.0), X)]
+        ends += [((0.0, 0.0, 0.0), LEFT), ((rod.outside.width, 0.0, 0.0), X)]
     else:
         corners = vertices(planes_of(bench.workpiece(board.ref)))
         y = min(corner[1] for corner in corners)
@@ -233,7 +234,7 @@ def _rail(setting: Setting, lines: SlopeLines) -> None:
         withdraw=FORWARD,
     )  # fmt: skip
     ends: list[Plane] = [
-        ((0.0, 0.0, frame.top), Z), ((frame.left, 0.0, 0.0), (-1.0, 0.0, 0.0)),
+        ((0.0, 0.0, frame.top), Z), ((frame.left, 0.0, 0.0), LEFT),
         ((frame.right, 0.0, 0.0), X),
     ]  # fmt: skip
     rail = _lay(bench, raw, ends)
