@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from typing import get_args
 
 import numpy as np
 import pytest
@@ -64,6 +65,12 @@ ALONE: list[tuple[Working, int, int]] = [
     (Mortise(Surface.FACE, (180.0, 70.0), (40.0, 8.0), 9.0, round_ends=True), 5, 2),
     (PocketHole(Surface.REVERSE, Surface.BACK_EDGE, 240.0, 10.0, 20.0, 9.5, 4.0), 3, 2),
 ]
+
+
+def test_every_kind_of_working_is_among_them() -> None:
+    assert {each.__name__ for each in get_args(Working)} == {
+        type(working).__name__ for working, _, _ in ALONE
+    }
 
 
 @pytest.mark.parametrize(

@@ -40,6 +40,6 @@ def _sorting(working: Working) -> tuple[str, ...]:
     """By kind, then by its figures in the order in which they are declared."""
     values = (getattr(working, each.name) for each in fields(working) if each.init)
     return (
-        type(working).__name__,
+        working.kind,
         *(f"{value:015.6f}" if isinstance(value, float) else str(value) for value in values),
     )

@@ -62,8 +62,8 @@ MEANINGS = {
     ),
     Rule.BORES_MEET: Meaning(
         "Two bores from opposite surfaces meet",
-        "A hole or mortise from one face runs into one from the other: a through hole where two "
-        "blind ones were meant, and nothing to drive a screw or dowel against.",
+        "A hole, mortise or pocket from one face runs into one from the other: both go through "
+        "where blind ones were meant, and leave nothing to drive a screw or dowel against.",
         GEOMETRY,
         f"Move one, or make them shallower: {LEAST_FLOOR:g} mm at least between them.",
     ),
