@@ -51,19 +51,20 @@ def draw_rod(spec: UnitSpec, problems: Problems, survey: Survey | None = None) -
     if survey is None and spec.opening is not None:
         survey = measure(spec.opening, problems)
     opening = usable_opening(survey, spec.fit, spec.unit) if survey else None
-    frame_stock = back_stock = lipping_stock = None
-    if spec.face_frame:
-        frame_stock = find_stock(named, spec.face_frame.stock, ("face_frame", "stock"), problems)
-    if spec.back:
-        back_stock = find_stock(named, spec.back.stock, ("back", "stock"), problems)
-    if spec.lipping:
-        lipping_stock = find_stock(named, spec.lipping.stock, ("lipping", "stock"), problems)
+    frame_stock, back_stock, lipping_stock = (
+        find_stock(named, wish.stock, (key, "stock"), problems) if wish else None
+        for key, wish in (
+            ("face_frame", spec.face_frame),
+            ("back", spec.back),
+            ("lipping", spec.lipping),
+        )
+    )
     if stock is None or (spec.opening and not opening):
         raise problems.error()
     width = overall_width(spec, opening, problems)
     overall = overall_height(spec, opening, stock.thickness, problems)
-    overall_front_to_rear = overall_depth(spec, opening, problems)
-    if min(width, overall, overall_front_to_rear) <= 0:
+    front_to_rear = overall_depth(spec, opening, problems)
+    if min(width, overall, front_to_rear) <= 0:
         raise problems.error()
     if survey and opening:
         opening = with_shape(opening, survey, spec.fit, width, overall, standing_inset(spec))
@@ -73,55 +74,48 @@ def draw_rod(spec: UnitSpec, problems: Problems, survey: Survey | None = None) -
         raise problems.error()
     toe = foot if spec.base is not None and spec.base.kind == "toe_board" else 0.0
     underside = foot + _bottom_height(spec, problems)
-    floor = underside, underside + stock.thickness
-    if spec.carcass.bottom == "none":
-        floor = foot, foot
-    frame = frame_lines(spec, frame_stock, width, (foot, height), floor, problems)
+    has_top, has_bottom = spec.carcass.top != "none", spec.carcass.bottom != "none"
+    bottom = (underside, underside + stock.thickness) if has_bottom else (foot, foot)
+    frame = frame_lines(spec, frame_stock, width, (foot, height), bottom, problems)
     if opening is not None:
         opening = replace(opening, front=_opening_front(spec, frame))
-    back_thickness = back_stock.thickness if back_stock else 0.0
-    applied = spec.back is not None and spec.back.fixing == "applied"
-    depth = (
-        overall_front_to_rear
-        - (frame.thickness if frame else 0.0)
-        - (back_thickness if applied else 0.0)
+    depth = front_to_rear - (frame.thickness if frame else 0.0)
+    if back_stock and spec.back and spec.back.fixing == "applied":
+        depth -= back_stock.thickness
+    joinery = _joinery(spec, stock, problems)
+    back = back_lines(spec, back_stock, stock, depth, problems)
+    lipping = lipping_lines(spec, lipping_stock, problems)
+    gap_behind = _gap_behind(spec, opening, front_to_rear)
+    base, rear = 0.0 if toe else foot, max(depth, back.rear) if back else depth
+    rod = Rod(
+        named,
+        stock,
+        OutsideLines(width, base, height, overall, depth, rear, toe, gap_behind),
+        InsideLines(
+            has_top,
+            has_bottom,
+            bottom_underside=underside,
+            floor=bottom[1] if has_bottom else base,
+            ceiling=height - stock.thickness if has_top else height,
+            shelf_rear=min(depth, back.front) if back else depth,
+        ),
+        FrontLines(frame, lipping, _head(spec, height)),
+        joinery,
+        back,
+        opening,
     )
+    if not _has_room(rod, front_to_rear, problems):
+        raise problems.error()
+    return rod
+
+
+def _joinery(spec: UnitSpec, stock: Stock, problems: Problems) -> Joinery:
+    """How parts of the carcass meet: inside by housings where its corners are for corners alone."""
     housing = _housing(spec, stock, problems)
     corners = usual = housed_to(spec.carcass.corners, housing)
     if corners.joint in ("rebated", "mitred"):
         usual = housed_to(joint_of("housed"), housing)
-    back = back_lines(spec, back_stock, stock, depth, problems)
-    has_top, has_bottom = spec.carcass.top != "none", spec.carcass.bottom != "none"
-    base = 0.0 if toe else foot
-    rod = Rod(
-        stocks=named,
-        stock=stock,
-        outside=OutsideLines(
-            width=width,
-            base=base,
-            height=height,
-            overall=overall,
-            depth=depth,
-            rear=max(depth, back.rear) if back else depth,
-            toe=toe,
-            gap_behind=_gap_behind(spec, opening, overall_front_to_rear),
-        ),
-        inside=InsideLines(
-            has_top=has_top,
-            has_bottom=has_bottom,
-            bottom_underside=underside,
-            floor=underside + stock.thickness if has_bottom else base,
-            ceiling=height - stock.thickness if has_top else height,
-            shelf_rear=min(depth, back.front) if back else depth,
-        ),
-        front=FrontLines(frame, lipping_lines(spec, lipping_stock, problems), _head(spec, height)),
-        joinery=Joinery(corners, usual, housing, spec.unit),
-        back=back,
-        opening=opening,
-    )
-    if not _has_room(rod, overall_front_to_rear, problems):
-        raise problems.error()
-    return rod
+    return Joinery(corners, usual, housing, spec.unit)
 
 
 def _opening_front(spec: UnitSpec, frame: FrameLines | None) -> float:
