@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 import inspect
+import json
+import subprocess
+import sys
 from collections import Counter
 from collections.abc import Iterable
 from graphlib import TopologicalSorter
@@ -192,6 +195,26 @@ def test_a_pass_is_a_function_of_a_setting(each: Pass) -> None:
     signature = inspect.signature(each.load(), eval_str=True)
     assert [parameter.annotation for parameter in signature.parameters.values()] == [Setting]
     assert signature.return_annotation is None
+
+
+def test_only_passes_that_a_unit_has_are_loaded() -> None:
+    """In an interpreter of its own, where no other test has loaded any."""
+    plain = setting_from(SIZE + "interior: {shelves: 2}\n")
+    code = (
+        "import json, sys; from rodwright.setout import set_out_unit; "
+        "from rodwright.wishes import UnitSpec; "
+        "set_out_unit(UnitSpec.model_validate_json(sys.stdin.read())); "
+        "print(json.dumps(list(sys.modules)))"
+    )
+    done = subprocess.run(
+        [sys.executable, "-c", code],
+        input=plain.spec.model_dump_json(exclude_unset=True),
+        capture_output=True, text=True, check=True,
+    )  # fmt: skip
+    run(plain)
+    modules = {f"rodwright.setout.{each.step.partition(':')[0]}": each for each in PASSES}
+    loaded = {each.name for name, each in modules.items() if name in json.loads(done.stdout)}
+    assert loaded == {each.name for each in modules.values() if each.applies(plain)}
 
 
 def test_the_carcass_is_asked_for_in_vain_before_it_is_laid() -> None:

@@ -10,7 +10,6 @@ from rodwright.geometry import TOUCH, Box
 from rodwright.opening.slips import small_sizes
 from rodwright.opening.survey import Survey
 from rodwright.problems import Problem, Problems, ProblemsError
-from rodwright.setout.around.base import levelling_of
 from rodwright.setout.bench import Bench
 from rodwright.setout.passes import run
 from rodwright.setout.rod.main_lines import draw_rod
@@ -112,7 +111,7 @@ def _set_out(spec: UnitSpec, survey: Survey | None = None) -> Unit:
         motions=tuple(bench.motions),
         fixings=tuple(bench.fixings),
         fittings=bench.fittings(parts),
-        levelling=levelling_of(spec.base, bench.sizes),
+        levelling=setting.notes.levelling,
         moisture=spec.moisture.range,
         hung=spec.hung,
         author=spec.made_by.name or "",

@@ -102,3 +102,6 @@ class Notes:
     doors: list[DoorSpace] = field(default_factory=list)
     slabs: dict[str, DoorsSpec] = field(default_factory=dict)
     """The wishes of doors that are one piece, by their refs."""
+    levelling: float | None = None
+    """How far (mm) the base can be packed or turned up off a floor that falls away from its high
+    spot; None where it isn't said."""

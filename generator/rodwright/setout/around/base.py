@@ -22,6 +22,7 @@ def set_out_base(setting: Setting) -> None:
     """Lay what the carcass stands on on the bench; what can't be made is noted."""
     wish = setting.spec.base
     assert wish is not None
+    setting.notes.levelling = _levelling(wish, setting.sizes)
     if setting.spec.hung:
         setting.moved_to(("hung",)).refuse(
             "a unit that hangs on the wall stands on no base", "Leave `hung` or `base` out."
@@ -47,7 +48,7 @@ def set_out_base(setting: Setting) -> None:
         _toe_board(setting, wish, stock)
 
 
-def levelling_of(wish: BaseSpec | None, sizes: TradeSizes) -> float | None:
+def _levelling(wish: BaseSpec, sizes: TradeSizes) -> float | None:
     """How far (mm) the base can be packed or turned up off a floor that falls away from its high
     spot; None where it isn't said."""
     if isinstance(wish, PlinthSpec):
