@@ -45,6 +45,7 @@ def test_the_specs_make_units() -> None:
     "page",
     [
         "README.md",
+        "CONTRIBUTING.md",
         "DEVELOPERS.md",
         "docs/files.md",
         "models/README.md",
