@@ -7,24 +7,23 @@ joints whose meeting is cut off go, and the sloping parts are laid in
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
-from dataclasses import replace
-from math import ceil, dist, floor
+from collections.abc import Mapping
+from math import ceil, floor
 
 from rodwright.geometry import TOUCH, Box, Vector
-from rodwright.geometry.halfspaces import Plane, beyond, moved, patch, vertices
+from rodwright.geometry.halfspaces import Plane, beyond, moved, vertices
 from rodwright.problems import KeyPath
-from rodwright.setout.recut import Recut, Workpiece, rejoined
+from rodwright.setout.recut import Recut, Workpiece
 from rodwright.setout.rod.lines import Rod
 from rodwright.setout.rod.slope_lines import SlopeLines, door_plane, height_at
 from rodwright.setout.setting import Setting
 from rodwright.setout.slope.clipping import cut_back, planes_of
+from rodwright.setout.slope.joints_left import joints_left, unlipped
 from rodwright.unit import (
     BASE,
     DOORS,
     DRAWERS,
     Bevel,
-    Fixing,
     Hole,
     Joint,
     JointKind,
@@ -60,9 +59,9 @@ def cut_to_slope(setting: Setting) -> None:
     cutter.rests(after)
     if lines.frame_inner is not None:
         cutter.frame_fits(after)
-    joints = rejoined(bench.joints, lambda joint: _left_of(joint, before, after))
+    joints = joints_left(bench.joints, before, after)
     kept = {ref: piece for ref, piece in after.items() if piece is not before[ref]}
-    bench.recut(Recut(kept | _unlipped(after, joints), joints, before.keys() - after.keys()))
+    bench.recut(Recut(kept | unlipped(after, joints), joints, before.keys() - after.keys()))
 
 
 class _Cutter:
@@ -306,44 +305,3 @@ def _mouth(hole: Hole, part: Part) -> Vector:
 
 def _reaches(piece: Workpiece, plane: Plane) -> bool:
     return any(beyond(plane, corner) > TOUCH for corner in vertices(planes_of(piece)))
-
-
-def _left_of(
-    joint: Joint, before: Mapping[str, Workpiece], after: Mapping[str, Workpiece]
-) -> Joint | None:
-    """A joint at the middle of what is left of it; None where it goes."""
-    refs = joint.first, joint.second
-    if not {*refs} <= after.keys():
-        return None
-    if all(after[ref] is before[ref] for ref in refs):
-        return joint
-    old, new = (
-        vertices([plane for ref in refs for plane in planes_of(pieces[ref])])
-        for pieces in (before, after)
-    )
-    middle = patch(new)
-    if patch(old) is None:
-        # They only touched along an edge, or don't meet at all: as pins and hinges have it.
-        return joint if new or not joint.kind.meets else None
-    if middle is None:
-        return None
-    earlier, left = Box.of_points(old), Box.of_points(new)
-    if max(dist(earlier.low, left.low), dist(earlier.high, left.high)) < TOUCH:
-        return joint
-    share = max(left.size) / max(earlier.size)
-    fixings = tuple(_fewer(fixing, share) for fixing in joint.fixings)
-    return replace(joint, at=middle, fixings=fixings)
-
-
-def _fewer(fixing: Fixing, share: float) -> Fixing:
-    return replace(fixing, count=max(1, ceil(fixing.count * share - TOUCH)))
-
-
-def _unlipped(after: Mapping[str, Workpiece], joints: Iterable[Joint]) -> dict[str, Workpiece]:
-    """The parts whose lipping went, without the mark of it on their edges."""
-    lipped = {joint.first for joint in joints if joint.kind is JointKind.EDGE_GLUED}
-    return {
-        ref: replace(piece, part=replace(piece.part, lipped=()))
-        for ref, piece in after.items()
-        if piece.part.lipped and ref not in lipped
-    }
