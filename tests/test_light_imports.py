@@ -1,4 +1,4 @@
-"""Commands that need no solids must not load a geometry kernel."""
+"""Commands that need no solids must not load a geometry kernel, nor what a spec doesn't use."""
 
 from __future__ import annotations
 
@@ -13,16 +13,35 @@ HEAVY = "('cadquery', 'OCP', 'vtkmodules', 'trimesh', 'scipy', 'shapely', 'openp
 SAY = f"import sys; print('HEAVY', [m for m in {HEAVY} if m in sys.modules])"
 
 
-def _loaded(code: str) -> str:
+UNUSED = (
+    "numpy.ma",
+    "numpy.polynomial",
+    "rodwright.handover",
+    "rodwright.pictures",
+    "rodwright.setout.around.cornice",
+    "rodwright.setout.around.worktop",
+    "rodwright.setout.doors",
+    "rodwright.setout.drawers",
+    "rodwright.setout.slope",
+    "rodwright.unit.record",
+)
+"""What `check` of the model has no use for: it has no doors, no drawers, no slope."""
+
+
+def _loaded(code: str, say: str = SAY) -> str:
     command = [
         sys.executable,
         "-c",
-        f"import atexit, sys\natexit.register(lambda: exec({SAY!r}))\n{code}",
+        f"import atexit, sys\natexit.register(lambda: exec({say!r}))\n{code}",
     ]
     done = subprocess.run(command, capture_output=True, text=True, check=False)
     assert done.returncode == 0, done.stderr
     (line,) = [line for line in done.stdout.splitlines() if line.startswith("HEAVY")]
     return line
+
+
+def _code(words: list[str]) -> str:
+    return f"sys.argv = ['rodwright', *{words!r}]\nfrom rodwright_cli.main import main\nmain()"
 
 
 @pytest.mark.parametrize(
@@ -38,8 +57,12 @@ def _loaded(code: str) -> str:
     ],
 )
 def test_command(words: list[str]) -> None:
-    code = f"sys.argv = ['rodwright', *{words!r}]\nfrom rodwright_cli.main import main\nmain()"
-    assert _loaded(code) == "HEAVY []"
+    assert _loaded(_code(words)) == "HEAVY []"
+
+
+def test_what_a_spec_doesnt_use_isnt_loaded() -> None:
+    say = f"import sys; print('HEAVY', [m for m in {UNUSED!r} if m in sys.modules])"
+    assert _loaded(_code(["check", str(MODEL)]), say) == "HEAVY []"
 
 
 def test_package() -> None:

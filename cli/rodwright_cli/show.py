@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 
@@ -270,7 +271,11 @@ def made(unit: Unit, build: rodwright.Build) -> None:
 
 @contextmanager
 def progress() -> Iterator[Callable[[str], None]]:
-    """Show the step under way on the error stream, once it takes longer than a blink."""
+    """Show the step under way on the error stream, once it takes longer than a blink.
+
+    Work that lasts makes garbage too, which is collected from here on.
+    """
+    gc.enable()
     console = PlainConsole(stderr=True)
     with console.status("starting") as status:
 

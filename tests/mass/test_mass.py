@@ -18,10 +18,16 @@ from kit.points import cut_away
 from kit.samples import ASH, PLYWOOD, bookcase, worked_part
 from kit.strategies import shapes
 from rodwright.handover.stl import part_stl
-from rodwright.mass import centre_of_mass, mass_of, unit_weight, weight
+from rodwright.mass import centre_of_mass, lines, mass_of, unit_weight, weight
 from rodwright.solids import solid_of
 from rodwright.solids.meshes import LINEAR_TOLERANCE, mesh_of
 from rodwright.unit import Easing, Hole, Mortise, Notch, Part, PocketHole, ShapeKey, Stock, Surface
+
+
+def test_gausss_rule_is_numpys() -> None:
+    places, shares = np.polynomial.legendre.leggauss(12)
+    np.testing.assert_array_equal(lines.EVEN, places)
+    np.testing.assert_array_equal(lines.SHARES, shares)
 
 
 @pytest.mark.parametrize("case", SINGLE, ids=lambda case: case.name)

@@ -23,8 +23,19 @@ Array = NDArray[np.float64]
 Line = tuple[float, float, float]
 """a, b and c of a line a * first + b * second = c in the plane of a section."""
 
-_EVEN, _SHARES = np.polynomial.legendre.leggauss(12)
-_NODES, _WEIGHTS = _EVEN * (3 - _EVEN**2) / 2, _SHARES * 1.5 * (1 - _EVEN**2)
+_HALF = np.array([
+    (0.1252334085114689, 0.2491470458134027),
+    (0.3678314989981802, 0.2334925365383546),
+    (0.5873179542866175, 0.20316742672306573),
+    (0.7699026741943047, 0.16007832854334642),
+    (0.9041172563704748, 0.10693932599531907),
+    (0.9815606342467192, 0.04717533638651141),
+])  # fmt: skip
+"""Gauss's rule of twelve places from -1 to 1: those above nought, and their shares (numpy's
+`leggauss(12)`, whose module takes longer to load than most units to weigh)."""
+EVEN = np.concatenate([-_HALF[::-1, 0], _HALF[:, 0]])
+SHARES = np.concatenate([_HALF[::-1, 1], _HALF[:, 1]])
+_NODES, _WEIGHTS = EVEN * (3 - EVEN**2) / 2, SHARES * 1.5 * (1 - EVEN**2)
 _LEVEL = 1e-12
 
 

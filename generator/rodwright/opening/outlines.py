@@ -6,6 +6,7 @@ from below or from the left, how far along and where across; mm.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from functools import lru_cache
 from typing import TypedDict
@@ -186,6 +187,18 @@ def _at(along: Array, across: Array, place: Array) -> Array:
     return found
 
 
+def _bound(rows: Array) -> Array:
+    """What nineteen of twenty rows don't exceed, linear between the two nearest.
+
+    numpy's own `quantile` loads its masked arrays, which takes longer than all else here.
+    """
+    place = 0.95 * (len(rows) - 1)
+    low, high = math.floor(place), math.ceil(place)
+    ordered = np.partition(rows, (low, high), axis=0)
+    found: Array = ordered[low] + (ordered[high] - ordered[low]) * (place - low)
+    return found
+
+
 def errors_round(
     shapes: Sequence[Outline], left: Array, bottom: Array
 ) -> tuple[Mapping[str, Array], ...]:
@@ -198,6 +211,6 @@ def errors_round(
             assert isinstance(line, np.ndarray)
             unit = left if side in ("left", "right") else bottom
             gaps = line[..., 1] - unit[:, None]
-            errors[side] = np.quantile(np.abs(gaps[1:] - gaps[0]), 0.95, axis=0)
+            errors[side] = _bound(np.abs(gaps[1:] - gaps[0]))
         found.append(errors)
     return tuple(found)
