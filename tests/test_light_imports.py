@@ -18,14 +18,16 @@ UNUSED = (
     "numpy.polynomial",
     "rodwright.handover",
     "rodwright.pictures",
-    "rodwright.setout.around.cornice",
-    "rodwright.setout.around.worktop",
+    "rodwright.setout.around",
     "rodwright.setout.doors",
     "rodwright.setout.drawers",
     "rodwright.setout.slope",
     "rodwright.unit.record",
+    "rodwright.wishes.reading.schema",
+    "rodwright.wishes.reading.wording",
 )
-"""What `check` of the model has no use for: it has no doors, no drawers, no slope."""
+"""What `check` of the model has no use for: it has no base, no doors, no drawers and no slope, and
+nothing is wrong with it."""
 
 
 def _loaded(code: str, say: str = SAY) -> str:

@@ -15,6 +15,7 @@ the listed one that is nearest to it, which ``Wood.listed_as`` names.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Literal
 
 from rodwright.trade.sources import Source
@@ -99,6 +100,7 @@ UNKNOWN = Wood("the largest figures listed (persimmon; oak, overcup)", 0.00278, 
 """What a wood that isn't listed is taken for, to be on the safe side."""
 
 
+@lru_cache(maxsize=256)
 def wood_of(material: str) -> Wood:
     """The listed wood that a material's name means: the longest name whose words are all in it.
 

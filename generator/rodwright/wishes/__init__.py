@@ -6,11 +6,12 @@ from typing import Any
 
 from rodwright.wishes.models import UnitSpec
 from rodwright.wishes.reading.files import SpecFile, read_spec
-from rodwright.wishes.reading.schema import json_schema
 
 __all__ = ["SpecFile", "UnitSpec", "read_spec", "spec_schema"]
 
 
 def spec_schema() -> dict[str, Any]:
     """The JSON Schema (draft 2020-12) of a spec file."""
+    from rodwright.wishes.reading.schema import json_schema
+
     return json_schema(UnitSpec)
