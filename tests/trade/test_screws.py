@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 
 from rodwright.lengths import LengthUnit, from_inches
-from rodwright.setout.fixings import screws_through
-from rodwright.trade.screws import LEAST_THROUGH, LENGTHS, POCKET_LENGTHS, pocket_length
+from rodwright.setout.fixings import screws_through, slot_for
+from rodwright.trade.screws import LEAST_SLOT, LEAST_THROUGH, LENGTHS, POCKET_LENGTHS, pocket_length
 from rodwright.trade.sizes import trade_sizes
 
 UNITS: tuple[LengthUnit, ...] = ("mm", "in")
@@ -44,3 +44,13 @@ def test_pocket_screws_by_the_thickness_they_come_out_of(
     assert pocket_length(thickness, "in") == from_inches(inch)
     for unit in UNITS:
         assert pocket_length(thickness, unit) in {length for _, length in POCKET_LENGTHS[unit]}
+
+
+@pytest.mark.parametrize("unit", UNITS)
+def test_a_slot_lets_a_screw_follow_the_wood_either_way(unit: LengthUnit) -> None:
+    sizes = trade_sizes(unit)
+    hole = sizes.clearance(sizes.screw)
+    for moves in (0.0, 1.3, 4.0, 9.7):
+        long = slot_for(sizes, hole, moves)
+        assert long >= max(sizes.usual(LEAST_SLOT), hole + 2 * moves) - 1e-6
+        assert long / sizes.step == pytest.approx(round(long / sizes.step))

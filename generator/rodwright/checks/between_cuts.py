@@ -91,13 +91,8 @@ def runs_into(first: Cut, second: Cut) -> bool:
     if isinstance(other, Hole):
         return _holes_collide(first, second)
     if axis in _open_axes(other):
-        within = all(
-            second.box.low[i] - TOUCH <= first.box.low[i]
-            and first.box.high[i] <= second.box.high[i] + TOUCH
-            for i in range(3)
-            if i != axis
-        )
-        if within:
+        depth = first.box.low[axis], first.box.high[axis]
+        if second.box.spanning(axis, *depth).contains(first.box):
             return False
     return not _on_middle_line(first, second) and _overlap_across(first, second, axis)
 

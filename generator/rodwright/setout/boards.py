@@ -7,9 +7,9 @@ from dataclasses import dataclass, replace
 from rodwright.geometry import TOUCH, Box, Vector, cross
 from rodwright.geometry.spacing import count_along
 from rodwright.setout.bench import Bench
-from rodwright.setout.fixings import screws_through, washers
+from rodwright.setout.fixings import screws_through, slot_for, washers
 from rodwright.trade.movement import ACCEPTED
-from rodwright.trade.screws import FROM_END, LEAST_SLOT, SCREWABLE, SPACING
+from rodwright.trade.screws import FROM_END, SCREWABLE, SPACING
 from rodwright.unit import (
     Blank,
     JointKind,
@@ -102,7 +102,7 @@ def screw_on(
         bench.join(JointKind.SCREWED, through, into, at, screws)
         return True
     hole = sizes.clearance(sizes.screw)
-    long = max(sizes.usual(LEAST_SLOT), sizes.round_up(hole + 2 * moves))
+    long = slot_for(sizes, hole, moves)
     slots = f"slots {sizes.by(hole, long)} {_WAYS[way]}"
     if crossing(one, other, moisture or (0.0, 0.0))[0] > ACCEPTED:
         slots = f"one {_ENDS[way]} in a round hole {sizes.say(hole)}, the others in {slots}"

@@ -3,7 +3,14 @@
 from __future__ import annotations
 
 from rodwright.lengths import LengthUnit, format_length
-from rodwright.trade.screws import COUNTERBORE, LEAST_THROUGH, MOST_THROUGH, WOOD_SCREW, Grip
+from rodwright.trade.screws import (
+    COUNTERBORE,
+    LEAST_SLOT,
+    LEAST_THROUGH,
+    MOST_THROUGH,
+    WOOD_SCREW,
+    Grip,
+)
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import Fixing
 
@@ -33,6 +40,12 @@ def screws_through(
     wide = sizes.usual(COUNTERBORE)
     bored = f"counterbore {sizes.say(wide)}, {sizes.say(sunk)} deep, " if sunk else ""
     return screws(sizes, count, length, f"{bored}{sizes.holes(sizes.screw, held)}")
+
+
+def slot_for(sizes: TradeSizes, wide: float, moves: float, least: float = LEAST_SLOT) -> float:
+    """Length (mm) of a slot in which something ``wide`` follows wood that ``moves`` so far either
+    way; no less than ``least``."""
+    return max(sizes.usual(least), sizes.round_up(wide + 2 * moves))
 
 
 def washers(sizes: TradeSizes, count: int) -> Fixing:

@@ -50,6 +50,16 @@ NUT_BOLT: dict[LengthUnit, tuple[str, float]] = {
 """Thread of the bolt for a barrel nut, and the diameter of its hole, mm (from memory)."""
 BOLT_STEP: dict[LengthUnit, float] = {"mm": 5.0, "in": from_inches("1/4")}
 """Bolts come in lengths of so many mm (from memory)."""
+BUTTON = 30.0
+"""Width of a button, mm."""
+BUTTON_SCREW = 25.0
+"""Length of a button's screw, mm."""
+BUTTON_SLOT = (60.0, 8.0, 10.0, 12.0)
+"""Least length, height and depth of a button's slot, and its distance from the worktop, mm."""
+PLUG = 10.0
+"""Diameter of the plugs over screws through the face, mm."""
+PLUG_DEPTH = 6.0
+"""Depth of a plug, mm."""
 
 
 def slot_length(depth: float) -> float:

@@ -6,9 +6,10 @@ from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.spacing import count_along, spread
 from rodwright.setout.bench import Bench
 from rodwright.setout.boards import Board, lay_board
-from rodwright.setout.fixings import screws, screws_through, washers
+from rodwright.setout.fixings import screws, screws_through, slot_for, washers
 from rodwright.setout.rod.walls import side_gap
 from rodwright.setout.setting import Setting
+from rodwright.trade.connectors import BUTTON, BUTTON_SCREW, BUTTON_SLOT
 from rodwright.trade.gaps import GLUE_UP_TRIM
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import UPRIGHTS, Fixing, JointKind, Part, Role, Stock, Surface
@@ -28,13 +29,6 @@ _ONE_ROW = 120.0
 _LEAST_SLOT = 15.0
 """Length of a slot, mm, where the wood's movement doesn't ask for more (common practice, no
 source)."""
-_BUTTON = 30.0
-"""Width of a button, mm (common practice, no source)."""
-_BUTTON_SCREW = 25.0
-"""Length of a button's screw, mm (common practice, no source)."""
-_BUTTON_SLOT = (60.0, 8.0, 10.0, 12.0)
-"""Least length, height and depth of a button's slot, and its distance from the worktop, mm (common
-practice, no source)."""
 
 
 def set_out_worktop(setting: Setting) -> None:
@@ -164,7 +158,8 @@ def _screws(bench: Bench, carrier: str, worktop: str, moisture: tuple[float, flo
                 if moisture and (number or len(rows) == 1):
                     moving = y - rows[0] if number else top.blank.width / 2
                     half = hole / 2
-                    long = _slot(sizes, top, moving, moisture, hole, sizes.usual(_LEAST_SLOT)) / 2
+                    moves = top.blank.stock.swelling(moving, moisture)
+                    long = slot_for(sizes, hole, moves, _LEAST_SLOT) / 2
                     box = Box((x - half, y - long, low[2]), (x + half, y + long, high[2]))
                     bench.mortise(carrier, box, Z, round_ends=True, use="screw")
                 else:
@@ -204,32 +199,19 @@ def _places(low: float, high: float, sizes: TradeSizes, inset: float = _FROM_EDG
     return [*spread(low, high, inset, count_along(high - low, inset, sizes.usual(_SPACING)))]
 
 
-def _slot(
-    sizes: TradeSizes,
-    top: Part,
-    moving: float,
-    moisture: tuple[float, float],
-    wide: float,
-    least: float,
-) -> float:
-    """Length (mm) of a slot in which something ``wide`` can follow that much of the worktop's
-    width either way."""
-    moves = 2 * top.blank.stock.swelling(moving, moisture)
-    return max(least, sizes.round_up(wide + moves))
-
-
 def _buttons(
     bench: Bench, side: str, worktop: str, height: float, moisture: tuple[float, float]
 ) -> None:
     """Slots for buttons in the inner face of a side, and the buttons."""
     sizes = bench.sizes
-    button = sizes.usual(_BUTTON)
-    long, high, deep, below = map(sizes.usual, _BUTTON_SLOT)
+    button = sizes.usual(BUTTON)
+    high, deep, below = map(sizes.usual, BUTTON_SLOT[1:])
     part = bench.parts[side]
     box, top = part.bounds(), bench.bounds(worktop)
     deep = min(deep, part.blank.thickness / 2)
     board = bench.parts[worktop]
-    long = min(_slot(sizes, board, board.blank.width / 2, moisture, button, long), box.size[1] / 2)
+    moves = board.blank.stock.swelling(board.blank.width / 2, moisture)
+    long = min(slot_for(sizes, button, moves, BUTTON_SLOT[0]), box.size[1] / 2)
     left = box.low[0] < TOUCH
     outer = (box.high[0] - deep, box.high[0]) if left else (box.low[0], box.low[0] + deep)
     places = [
@@ -248,7 +230,7 @@ def _buttons(
         JointKind.BUTTONED, side, worktop, patch.centre,
         Fixing("worktop button", len(places), f"{sizes.say(button)} wide"),
         screws(
-            sizes, len(places), sizes.usual(_BUTTON_SCREW),
+            sizes, len(places), sizes.usual(BUTTON_SCREW),
             sizes.pilot_hole(sizes.screw, board.blank.stock.grip),
         ),
     )  # fmt: skip

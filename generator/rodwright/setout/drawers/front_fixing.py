@@ -10,18 +10,15 @@ from dataclasses import dataclass
 from rodwright.geometry import Box
 from rodwright.geometry.spacing import count_along, spread
 from rodwright.setout import looks
-from rodwright.setout.fixings import screws_through, washers
+from rodwright.setout.fixings import screws_through, slot_for, washers
 from rodwright.setout.handles import handle_fixings
 from rodwright.setout.setting import Setting
-from rodwright.trade.screws import SPACING
+from rodwright.trade.screws import SPACING, STILL
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import JointKind, Part
 from rodwright.unit.directions import Y
 from rodwright.wishes.drawers import DrawerHandleSpec
 
-LEAST_SLOT = 10.0
-"""Length of a slot, mm, where the wood's movement doesn't ask for more (common practice, no
-source)."""
 _FROM_END = 70.0
 """From the ends of a box's front end to the first screws, mm: past the joints at its corners
 (common practice, no source)."""
@@ -34,8 +31,6 @@ _BESIDE_HANDLE = 20.0
 """Screws keep so far (mm) from a handle's, which hold as well (common practice, no source)."""
 _BESIDE_SLOT = 8.0
 """Wood left above a slot, mm (common practice, no source)."""
-STILL = 0.5
-"""Movement, mm, that the play of a screw in its hole takes up (common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,7 +74,7 @@ class FrontFixing:
                     bench.drill(end, (x, box.low[1], z), Y, hole, None, "screw")
                     continue
                 slots += 1
-                half = _slot(moves, sizes) / 2
+                half = slot_for(sizes, hole, moves) / 2
                 slot = Box(
                     (x - hole / 2, box.low[1], z - half), (x + hole / 2, box.high[1], z + half)
                 )
@@ -116,7 +111,8 @@ class FrontFixing:
         edge = sizes.usual(_FROM_EDGE)
         low, high = box.low[2] + self.above + edge, box.high[2] - edge
         if (moves := self._moves(front, end, high - low)) > STILL:
-            high = min(high, box.high[2] - _slot(moves, sizes) / 2 - sizes.usual(_BESIDE_SLOT))
+            slot = slot_for(sizes, sizes.clearance(sizes.screw), moves)
+            high = min(high, box.high[2] - slot / 2 - sizes.usual(_BESIDE_SLOT))
         if high - low >= _TWO_ROWS:
             return [low, high]
         return [(box.low[2] + self.above + box.high[2]) / 2]
@@ -179,12 +175,6 @@ class FrontFixing:
         bench = self.setting.bench
         moves = self._moves(bench.parts[self.front], bench.parts[self.end], apart)
         return None if moves <= STILL else bench.sizes.round_up(self.handle.hole + 2 * moves)
-
-
-def _slot(moves: float, sizes: TradeSizes) -> float:
-    """Length (mm) of a slot in which a screw can follow the front so far either way."""
-    free = sizes.clearance(sizes.screw)
-    return max(sizes.usual(LEAST_SLOT), sizes.round_up(free + 2 * moves))
 
 
 def _places(low: float, high: float, sizes: TradeSizes) -> tuple[float, ...]:

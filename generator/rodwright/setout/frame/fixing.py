@@ -14,7 +14,14 @@ from rodwright.geometry import TOUCH
 from rodwright.setout.edges.biscuits import EDGE, edge_biscuits, places_on
 from rodwright.setout.fixings import screws, screws_through
 from rodwright.setout.rod.sizes import easily_set
-from rodwright.trade.connectors import SLOT_WIDTH, TENON_DEPTH, slot_depth, slot_length
+from rodwright.trade.connectors import (
+    PLUG,
+    PLUG_DEPTH,
+    SLOT_WIDTH,
+    TENON_DEPTH,
+    slot_depth,
+    slot_length,
+)
 from rodwright.trade.gaps import GLUE_ROOM
 from rodwright.trade.screws import POCKET_ANGLE, POCKET_DIAMETER, SCREWABLE, Grip, pocket_length
 from rodwright.trade.sizes import TradeSizes
@@ -22,13 +29,9 @@ from rodwright.trade.wood_left import SLOT_FLOOR
 from rodwright.unit import Fixing, JointKind
 from rodwright.wishes.models import FaceFrameSpec
 
-_PLUG = 10.0
-"""Diameter of the plugs over screws through the face, mm (common practice, no source)."""
 _SCREWED_FROM = 15.0
 """Thinnest frame, mm, whose screws can be sunk deep enough for a plug (common practice, no
 source)."""
-_SUNK = 6.0
-"""Depth of a plug, mm (common practice, no source)."""
 _SHOULDER = 4.0
 """Least wood beside the mortise of a narrow member, mm (common practice, no source)."""
 _TWO_POCKETS = 35.0
@@ -151,7 +154,7 @@ def carcass_joint(
         return _carcass_dowels(sizes, count, frame)
     if frame < _SCREWED_FROM:
         return glued
-    sunk, plug = sizes.usual(_SUNK), sizes.usual(_PLUG)
+    sunk, plug = sizes.usual(PLUG_DEPTH), sizes.usual(PLUG)
     plain = screws_through(sizes, frame - sunk, panel, count, held)
     bored = f"counterbore {sizes.say(plug)}, {sizes.say(sunk)} deep, {plain.pilot}"
     return JointKind.SCREWED, (
