@@ -16,7 +16,7 @@ from pydantic import ValidationError
 from kit.specs import of_role, problems_of, unit_from
 from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Severity
-from rodwright.checks.phrases import named, opening
+from rodwright.checks.phrases import named, what_opens
 from rodwright.checks.rules import Rule
 from rodwright.problems import ProblemsError
 from rodwright.setout.carcass.spaces import behind
@@ -580,7 +580,8 @@ def test_every_piece_says_of_which_door_it_is() -> None:
         "Right door stile of door 2 (DOS4)",
     ]
     assert {part.group for part in of_role(unit, Role.DOOR_PANEL)} == {"Door 1", "Door 2"}
-    assert [opening(unit, motion) for motion in unit.motions] == ["door 1 (DOS1)", "door 2 (DOS3)"]
+    told = [what_opens(unit, motion) for motion in unit.motions]
+    assert told == ["door 1 (DOS1)", "door 2 (DOS3)"]
     (door,) = of_role(_unit("{}"), Role.DOOR)
     assert (door.group, named(door)) == ("Door 1", "Door (DO1)")
 
