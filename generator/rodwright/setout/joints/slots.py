@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from rodwright.geometry import TOUCH
+from dataclasses import dataclass
+
+from rodwright.geometry import TOUCH, Box
 from rodwright.lengths import format_length
 from rodwright.setout.joints.layout import SpacingRule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work
@@ -45,10 +47,9 @@ def biscuited(work: Work) -> None:
         return
     slot = slot_length(depth)
     rule = SpacingRule(60.0, slot / 2 + 3.0, 150.0, slot + 6.0, least=1)
-    places = lay_out(work, rule, "biscuit")
-    text = f"slot {work.say(wide)} wide, {work.say(depth)} deep"
-    pieces = (biscuit_size(size, unit), text)
-    _sink(work, places, rule, (slot, wide), (depth, depth), False, "biscuit", pieces)
+    says = biscuit_size(size, unit), f"slot {work.say(wide)} wide, {work.say(depth)} deep"
+    piece = _Piece("biscuit", (slot, wide), (depth, depth), JointKind.BISCUIT, says)
+    _sink(work, rule, piece)
 
 
 def loose_tenoned(work: Work) -> None:
@@ -89,7 +90,6 @@ def loose_tenoned(work: Work) -> None:
         )
         return
     rule = SpacingRule(50.0, width / 2 + shoulder, 150.0, width + shoulder, least=1)
-    places = lay_out(work, rule, "loose tenon")
     deep = (in_first + allowance, in_second + allowance)
     text = (
         f"mortises {work.say(t)} wide, {format_length(deep[0], sizes.unit)} and "
@@ -97,38 +97,39 @@ def loose_tenoned(work: Work) -> None:
     )
     # Length and width come near each other: which is which has to be said.
     size = f"{work.say(in_first + in_second)} long, {sizes.by(width, t)}"
-    pieces = (size, text)
-    _sink(work, places, rule, (width, t), deep, True, "loose tenon", pieces)
+    piece = _Piece("loose tenon", (width, t), deep, JointKind.LOOSE_TENON, (size, text))
+    _sink(work, rule, piece)
 
 
-def _sink(
-    work: Work,
-    places: tuple[float, ...],
-    rule: SpacingRule,
-    slot: tuple[float, float],
-    deep: tuple[float, float],
-    round_ends: bool,
-    name: str,
-    pieces: tuple[str, str],
-) -> None:
-    m = work.meeting
-    across = (m.middle - slot[1] / 2, m.middle + slot[1] / 2)
+@dataclass(frozen=True, slots=True)
+class _Piece:
+    """What is let in: its name, the length and width of its slot and how deep that is in the first
+    part and in the second (mm), and what the list says of its size and of the slots."""
 
-    def along(y: float) -> tuple[float, float]:
-        return y - slot[0] / 2, y + slot[0] / 2
+    name: str
+    slot: tuple[float, float]
+    deep: tuple[float, float]
+    kind: JointKind
+    says: tuple[str, str]
 
+
+def _sink(work: Work, rule: SpacingRule, piece: _Piece) -> None:
+    """Cut the slots along the meeting, where other joints leave room, and join the two."""
+    m, name, (in_first, in_second) = work.meeting, piece.name, piece.deep
+    length, width = piece.slot
+    across = (m.middle - width / 2, m.middle + width / 2)
+
+    def taken(y: float, deep: float) -> Box:
+        return m.box((y - length / 2, y + length / 2), across, (0.0, deep))
+
+    places = lay_out(work, rule, name)
     if places:
-        places = clear_of_others(
-            work, places, rule, lambda y: m.box(along(y), across, (0.0, deep[0])), name
-        )
+        places = clear_of_others(work, places, rule, lambda y: taken(y, in_first), name)
+    round_ends = piece.kind is JointKind.LOOSE_TENON
     for y in places:
-        work.bench.mortise(
-            m.first, m.box(along(y), across, (0.0, deep[0])), m.way(), round_ends, name
-        )
-        work.bench.mortise(
-            m.second, m.box(along(y), across, (0.0, -deep[1])), m.way(-1), round_ends, name
-        )
+        work.bench.mortise(m.first, taken(y, in_first), m.way(), round_ends, name)
+        work.bench.mortise(m.second, taken(y, -in_second), m.way(-1), round_ends, name)
     if places:
-        kind = JointKind.LOOSE_TENON if round_ends else JointKind.BISCUIT
         at = m.point((m.low + m.high) / 2, m.middle)
-        work.bench.join(kind, m.first, m.second, at, Fixing(name, len(places), *pieces))
+        fixing = Fixing(name, len(places), *piece.says)
+        work.bench.join(piece.kind, m.first, m.second, at, fixing)
