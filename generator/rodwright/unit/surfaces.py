@@ -28,8 +28,7 @@ class Surface(StrEnum):
     @property
     def across(self) -> tuple[int, int]:
         """Indices of the two axes that run along this surface."""
-        first, second = (axis for axis in range(3) if axis != self.axis)
-        return first, second
+        return ((1, 2), (0, 2), (0, 1))[self.axis]
 
     @property
     def opposite(self) -> Surface:

@@ -7,7 +7,7 @@ from typing import get_args
 
 import numpy as np
 import pytest
-from hypothesis import assume, given
+from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from kit.points import Array, cut_away
@@ -15,6 +15,8 @@ from kit.strategies import WORKINGS, lengths, pocket_holes, sizes
 from rodwright.geometry import Box
 from rodwright.unit import PocketHole, Working
 
+FEWER = settings(max_examples=50)
+"""Each is looked at with many points, for each kind."""
 KINDS = pytest.mark.parametrize("kind", get_args(Working), ids=lambda kind: kind.__name__)
 POINTS = 3_000
 SKIN = 0.05
@@ -30,6 +32,7 @@ def in_box(seed: int, low: Array, high: Array) -> Array:
 
 
 @KINDS
+@FEWER
 @given(st.data())
 def test_a_working_takes_nothing_outside_its_bounds(
     kind: type[Working], data: st.DataObject
@@ -44,6 +47,7 @@ def test_a_working_takes_nothing_outside_its_bounds(
 
 
 @KINDS
+@FEWER
 @given(st.data())
 def test_a_working_reaches_every_side_of_its_bounds(
     kind: type[Working], data: st.DataObject
@@ -69,6 +73,7 @@ def test_a_working_reaches_every_side_of_its_bounds(
 
 
 @KINDS
+@FEWER
 @given(st.data())
 def test_what_fills_its_bounds_takes_all_of_them(kind: type[Working], data: st.DataObject) -> None:
     size = data.draw(sizes())
@@ -79,6 +84,7 @@ def test_what_fills_its_bounds_takes_all_of_them(kind: type[Working], data: st.D
     assert working.fills_bounds is whole
 
 
+@FEWER
 @given(st.data())
 def test_a_pocket_hole_takes_nothing_outside_its_bounds_beside_another_box(
     data: st.DataObject,

@@ -10,7 +10,7 @@ from typing import get_args
 
 import numpy as np
 import pytest
-from hypothesis import assume, given
+from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from kit.points import cut_away
@@ -18,6 +18,8 @@ from kit.strategies import WORKINGS, lengths, sizes
 from rodwright.geometry import Box, Vector
 from rodwright.unit import Bore, Groove, Mortise, Notch, Refit, Slant, Surface, Working
 
+FEWER = settings(max_examples=50)
+"""Each is looked at with many points, for each kind."""
 KINDS = [kind for kind in WORKINGS if kind not in get_args(Slant)]
 """Those that have a place of their own; slanting cuts go with what they take off."""
 
@@ -34,6 +36,7 @@ def smaller(draw: st.DrawFn, size: Vector) -> Box:
 
 
 @pytest.mark.parametrize("kind", KINDS, ids=lambda kind: kind.__name__)
+@FEWER
 @given(st.data())
 def test_what_is_cut_stays_where_it_is(kind: type[Working], data: st.DataObject) -> None:
     size = data.draw(sizes())
@@ -55,6 +58,7 @@ def test_what_is_cut_stays_where_it_is(kind: type[Working], data: st.DataObject)
 
 
 @pytest.mark.parametrize("kind", KINDS, ids=lambda kind: kind.__name__)
+@FEWER
 @given(st.data())
 def test_in_the_same_blank_it_is_the_same(kind: type[Working], data: st.DataObject) -> None:
     size = data.draw(sizes())
