@@ -54,6 +54,7 @@ def _code(words: list[str]) -> str:
         ["check", str(MODEL)],
         ["parts", str(MODEL)],
         ["schema"],
+        ["schema", "unit"],
         ["new"],
         ["rule"],
     ],
@@ -65,6 +66,10 @@ def test_command(words: list[str]) -> None:
 def test_what_a_spec_doesnt_use_isnt_loaded() -> None:
     say = f"import sys; print('HEAVY', [m for m in {UNUSED!r} if m in sys.modules])"
     assert _loaded(_code(["check", str(MODEL)]), say) == "HEAVY []"
+
+
+def test_reading_a_unit_back() -> None:
+    assert _loaded("import rodwright\nrodwright.read_unit") == "HEAVY []"
 
 
 def test_package() -> None:
