@@ -111,9 +111,14 @@ def _fit(console: PlainConsole, fit: FitSheet, unit: LengthUnit) -> None:
         gap = packing.gap
         packers = " + ".join(say(each) for each in packing.packers) or _INSTEAD[packing.by]
         table.add_row(
-            gap.side, gap.plane, say(gap.at), say(gap.gap), say(gap.most), packers,
+            gap.side,
+            gap.plane,
+            say(gap.at),
+            say(gap.gap),
+            say(gap.most),
+            packers,
             say(packing.left_over),
-        )  # fmt: skip
+        )
     for gap in fit.gaps:
         if gap.side == "top" or is_bent(fit.shape.planes[gap.plane], fit.size, gap):
             table.add_row(

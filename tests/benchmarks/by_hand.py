@@ -72,9 +72,12 @@ def frame() -> dict[str, cq.Workplane]:
     parts = {}
     for ref, points, arris in (
         ("ST1", [(0, 0), (FW, FW), (FW, H - FW), (0, H)], eased(FW, -FT, 0, H, "z", -1, 0)),
-        ("ST2", [(W, 0), (W - FW, FW), (W - FW, H - FW), (W, H)],
-         eased(W - FW, -FT, 0, H, "z", 1, 0)),
-    ):  # fmt: skip
+        (
+            "ST2",
+            [(W, 0), (W - FW, FW), (W - FW, H - FW), (W, H)],
+            eased(W - FW, -FT, 0, H, "z", 1, 0),
+        ),
+    ):
         parts[ref] = cut(cq.Workplane("XZ").polyline(points).close().extrude(FT), arris)
     edges = [0.0, *(m + s * MW / 2 for m in middles for s in (-1, 1)), W]
     for ref, points, z, up in (

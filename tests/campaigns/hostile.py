@@ -190,9 +190,12 @@ def report(tally: Tally, seed: int) -> str:
         lines.append(
             f"| {kind} | {counts} | {seconds[len(seconds) // 2]:.3f} | {seconds[-1]:.2f} |"
         )
-    lines += ["", f"Refusals told: {tally.refusals:,}, every one placed."
-              if not any("placed" in fault for each in tally.bad for fault in each.faults)
-              else f"Refusals told: {tally.refusals:,}."]  # fmt: skip
+    lines += [
+        "",
+        f"Refusals told: {tally.refusals:,}, every one placed."
+        if not any("placed" in fault for each in tally.bad for fault in each.faults)
+        else f"Refusals told: {tally.refusals:,}.",
+    ]
     lines += ["", f"Cases that ended badly: {len(tally.bad)}."]
     lines += [f"- {each.number} ({each.verb}): {'; '.join(each.faults)}" for each in tally.bad[:50]]
     return "\n".join(lines) + "\n"

@@ -148,9 +148,12 @@ def many(draw: Draw) -> str:
     if not spaces or draw.random() < 0.3:
         size = "width" if draw.random() < 0.5 else "height"
         inner = draw.choice(
-            ({}, {"shelves": {"count": draw.choice((1, 20, 200)), "fixed": draw.random() < 0.5}},
-             {"drawers": {"count": draw.choice((1, 5, 50)), "bottom": {"stock": "thin"}}})
-        )  # fmt: skip
+            (
+                {},
+                {"shelves": {"count": draw.choice((1, 20, 200)), "fixed": draw.random() < 0.5}},
+                {"drawers": {"count": draw.choice((1, 5, 50)), "bottom": {"stock": "thin"}}},
+            )
+        )
         key = "columns" if size == "width" else "rows"
         data["interior"] = {key: [{size: "1 share"} | inner for _ in range(count)]}
     else:
@@ -158,8 +161,11 @@ def many(draw: Draw) -> str:
         if isinstance(holder[key], list):
             holder[key] = holder[key] * max(1, count // 4)
         else:
-            holder[key] = {"count": draw.choice((40, 120, 200)), "fixed": False,
-                           "holes": {"pitch": draw.choice((5, 8, 32, 0.01))}}  # fmt: skip
+            holder[key] = {
+                "count": draw.choice((40, 120, 200)),
+                "fixed": False,
+                "holes": {"pitch": draw.choice((5, 8, 32, 0.01))},
+            }
     if draw.random() < 0.5 and isinstance(data.get("size"), dict):
         data["size"]["width"] = draw.choice((5000, 14_000, 100_000))
         data["size"]["height"] = draw.choice((2000, 5000, 100_000))

@@ -28,9 +28,13 @@ stock:
 
 
 def _unit(
-    height: float = 312.0, count: int = 1, more: str = "", kind: str = "board",
-    material: str = "european oak", sawn: str = "",
-) -> Unit:  # fmt: skip
+    height: float = 312.0,
+    count: int = 1,
+    more: str = "",
+    kind: str = "board",
+    material: str = "european oak",
+    sawn: str = "",
+) -> Unit:
     return unit_from(
         TEXT.format(height=height, count=count, more=more, kind=kind, material=material, sawn=sawn)
     )
@@ -44,9 +48,8 @@ def _above_its_screws(unit: Unit, number: int = 0) -> float:
     """From the row of screws that holds a front up to its upper edge."""
     front = of_role(unit, Role.DRAWER_FRONT)[number]
     (joint,) = (
-        each for each in unit.joints
-        if each.kind is JointKind.BUTTONED and each.second == front.ref
-    )  # fmt: skip
+        each for each in unit.joints if each.kind is JointKind.BUTTONED and each.second == front.ref
+    )
     return front.bounds().high[2] - joint.at[2]
 
 
@@ -83,9 +86,7 @@ def test_fronts_one_above_the_other_share_their_gap() -> None:
     high = upper.blank.width
     up = _above_its_screws(unit)
     found = {each.parts: each for each in _binds(unit)}
-    assert set(found) == {
-        (upper.ref,), (upper.ref, middle.ref, lower.ref)
-    }  # fmt: skip
+    assert set(found) == {(upper.ref,), (upper.ref, middle.ref, lower.ref)}
     assert found[(upper.ref,)].figure == pytest.approx(up * FLAT)
     assert found[upper.ref, middle.ref, lower.ref].figure == pytest.approx(high * FLAT)
 

@@ -62,9 +62,12 @@ def test_a_wide_rail_held_by_both_stiles_is_told_once() -> None:
         "  maple: {kind: board, material: maple, thickness: 3/4}\n",
         carcass={"stock": "ply", "bottom_height": 5},
         face_frame={
-            "stock": "maple", "width": 1.5, "corners": "butted", "overhang": {"sides": 0.5},
+            "stock": "maple",
+            "width": 1.5,
+            "corners": "butted",
+            "overhang": {"sides": 0.5},
         },
-    )  # fmt: skip
+    )
     found = [each for each in check_parts(unit) if each.rule is Rule.HELD_ACROSS_GRAIN]
     assert [each.parts[0] for each in found] == ["RL1"]
     assert found[0].message.endswith("; likewise ST2")

@@ -237,10 +237,11 @@ def test_housing_too_shallow_for_its_shelf(depth: float, found: float | None) ->
     unit = bookcase()
     side = unit.part("SD1")
     cut = [
-        replace(working, depth=depth) if working == Housing(Surface.REVERSE, 482.0, 18.0, 6.0)
+        replace(working, depth=depth)
+        if working == Housing(Surface.REVERSE, 482.0, 18.0, 6.0)
         else working
         for working in side.workings
-    ]  # fmt: skip
+    ]
     changed = replace(side, workings=tuple(cut))
     findings = check_solids(
         replace(unit, parts=tuple(changed if p is side else p for p in unit.parts))

@@ -29,9 +29,8 @@ def found(text: str, **more: object) -> list[Finding]:
 def test_solid_shelves_housed_in_sheet_sides_are_held() -> None:
     """By hand, Wood Handbook table 13-5: 300 x 0.00365 x (12 - 6) = 6.57 mm."""
     (finding,) = found(
-        "back: {stock: thin}\n"
-        "interior: {shelves: {count: 2, stock: oak, ends: housed}}\n"
-    )  # fmt: skip
+        "back: {stock: thin}\ninterior: {shelves: {count: 2, stock: oak, ends: housed}}\n"
+    )
     assert finding.figure == pytest.approx(300 * 0.00365 * 6)
     assert "6.6 mm" in finding.message and "Shelf" in finding.message
     assert {"SH1", "SH2", "SD1", "SD2"} <= set(finding.parts)
@@ -39,9 +38,8 @@ def test_solid_shelves_housed_in_sheet_sides_are_held() -> None:
 
 def test_loose_shelves_of_solid_wood_are_free() -> None:
     assert not found(
-        "back: {stock: thin}\n"
-        "interior: {shelves: {count: 2, stock: oak, fixed: false}}\n"
-    )  # fmt: skip
+        "back: {stock: thin}\ninterior: {shelves: {count: 2, stock: oak, fixed: false}}\n"
+    )
 
 
 def test_a_case_all_of_boards_moves_together() -> None:

@@ -65,9 +65,7 @@ def test_no_screw_goes_down_where_a_divider_stands() -> None:
     (divider,) = of_role(unit, Role.DIVIDER)
     assert cross.bounds().low[0] == divider.bounds().low[0]
     kinds = {joint.first: joint.kind for joint in unit.joints if joint.second == cross.ref}
-    assert kinds == {
-        "PL1": JointKind.SCREWED, "PL2": JointKind.SCREWED, "BT1": JointKind.STANDING
-    }  # fmt: skip
+    assert kinds == {"PL1": JointKind.SCREWED, "PL2": JointKind.SCREWED, "BT1": JointKind.STANDING}
     third = [{"width": "1 share"}, {"width": "2 shares"}]
     unit = _unit(base=PLINTH, interior={"columns": third})
     (cross,) = (each for each in of_role(unit, Role.PLINTH) if "cross" in each.name)

@@ -59,9 +59,11 @@ def test_the_shortest_spec_is_sound() -> None:
 @pytest.mark.parametrize("joint", get_args(JointWord))
 def test_only_what_is_butted_is_held_by_nothing(joint: str) -> None:
     found = _found(
-        Rule.NOTHING_HOLDS_IT, back=BACK, interior={"shelves": {"count": 2}},
+        Rule.NOTHING_HOLDS_IT,
+        back=BACK,
+        interior={"shelves": {"count": 2}},
         carcass={"stock": "ply", "corners": joint},
-    )  # fmt: skip
+    )
     assert len(found) == (joint == "butted")
     for finding in found:
         assert finding.parts == ("TP1", "BT1", "SH1", "SH2")

@@ -166,8 +166,14 @@ def test_drawer_and_a_fixed_part() -> None:
     (found,) = _found(box, rail, moving=(DRAWER,))
     assert found.rule is Rule.DRAWER_STRIKES
     assert (found.severity, found.figure) == (Severity.ERROR, pytest.approx(5.0))
-    assert _found(box, replace(rail, placement=Placement((0, 0, 300), (1, 0, 0), (0, 1, 0))),
-                  moving=(DRAWER,)) == []  # fmt: skip
+    assert (
+        _found(
+            box,
+            replace(rail, placement=Placement((0, 0, 300), (1, 0, 0), (0, 1, 0))),
+            moving=(DRAWER,),
+        )
+        == []
+    )
 
 
 @pytest.mark.parametrize(("low", "said"), [(4.9, True), (5.0, False)])

@@ -33,9 +33,11 @@ def _unit(height: float = 500.0) -> Unit:
     carcass = _block("SD1", (0, 0, 0), (1000, 400, 100))
     drawer = _block("FR1", (0, 0, 100), (500, 200, 100))
     return Unit(
-        "Test", Box((0, 0, 0), (1000, 400, height)), (carcass, drawer),
+        "Test",
+        Box((0, 0, 0), (1000, 400, height)),
+        (carcass, drawer),
         motions=(Slide(("FR1",), (0.0, -300.0, 0.0)),),
-    )  # fmt: skip
+    )
 
 
 def _only(unit: Unit) -> Finding:
@@ -87,8 +89,9 @@ def test_a_unit_in_an_opening_stands_fast() -> None:
 )
 def test_where_the_front_feet_stand(base: dict[str, Any] | None, feet: float) -> None:
     more = {"base": base} if base else {}
-    unit = unit_from("size: {width: 600, height: 700, depth: 500}\n",
-                     interior={"drawers": {"count": 2}}, **more)  # fmt: skip
+    unit = unit_from(
+        "size: {width: 600, height: 700, depth: 500}\n", interior={"drawers": {"count": 2}}, **more
+    )
     balance = stability(unit)
     assert balance is not None
     assert balance.feet == pytest.approx(feet)

@@ -108,8 +108,11 @@ def test_bevels_that_a_saw_cannot_tilt_to(bevel: Bevel, tilt: float | None) -> N
 def test_bevels_of_one_tilt_are_told_once() -> None:
     bevel = Bevel(Surface.FAR_END, Surface.FACE, 18.0, 20.0)
     steeper = Bevel(Surface.FAR_END, Surface.FACE, 18.0, 22.0)
-    parts = [panel(bevel), replace(panel(bevel), ref="P2", name="Another"),
-             replace(panel(steeper), ref="P3")]  # fmt: skip
+    parts = [
+        panel(bevel),
+        replace(panel(bevel), ref="P2", name="Another"),
+        replace(panel(steeper), ref="P3"),
+    ]
     found = [each for each in _found(*parts) if each.rule is Rule.BEVEL_PAST_SAW]
     assert [each.parts for each in found] == [("P1", "P2"), ("P3",)]
     assert found[0].message.endswith("most stop at 45; likewise P2")

@@ -284,10 +284,9 @@ def test_a_changed_file_is_refused_and_nothing_is_written(maker: Maker) -> None:
     assert maker.files() == before
 
 
-@pytest.mark.parametrize(("out", "message"), [
-    ("taken", "is a file, not a folder"),
-    ("taken/out", "can't be written"),
-])  # fmt: skip
+@pytest.mark.parametrize(
+    ("out", "message"), [("taken", "is a file, not a folder"), ("taken/out", "can't be written")]
+)
 def test_a_file_where_the_folder_should_go(maker: Maker, out: str, message: str) -> None:
     maker.write("my own", "taken")
     name = maker.write(SPEC)
@@ -379,8 +378,11 @@ def test_as_a_module_with_its_output_piped(tmp_path: Path) -> None:
     (tmp_path / "niche.yaml").write_text(SPEC.replace("width: 800", "width: wide"))
     done = subprocess.run(
         [sys.executable, "-m", "rodwright_cli", "check", "niche.yaml"],
-        cwd=tmp_path, capture_output=True, text=True, check=False,
-    )  # fmt: skip
+        cwd=tmp_path,
+        capture_output=True,
+        text=True,
+        check=False,
+    )
     assert done.returncode == 2
     assert done.stdout == ""
     assert done.stderr.startswith("niche.yaml:2:15: ")

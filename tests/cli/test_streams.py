@@ -84,8 +84,11 @@ def test_an_output_that_is_closed(tmp_path: Path) -> None:
     name = spec(tmp_path)
     said = subprocess.run(
         f"{sys.executable} -m rodwright_cli check {name} >&-",
-        shell=True, cwd=tmp_path, capture_output=True, check=False,
-    )  # fmt: skip
+        shell=True,
+        cwd=tmp_path,
+        capture_output=True,
+        check=False,
+    )
     assert (said.returncode, said.stderr) == (0, b"")
 
 
@@ -114,9 +117,15 @@ def test_a_file_and_a_folder_named_to_fool_the_terminal(tmp_path: Path) -> None:
 
 @pytest.mark.parametrize(
     ("text", "shown"),
-    [("plain é 棚 𝛑", "plain é 棚 𝛑"), ("\x1b[0m", "\\x1b[0m"), ("a\tb\nc\rd", "a\\tb\\nc\\rd"),
-     ("\x85\u2028\u202e", "\\x85\\u2028\\u202e"), ("\ud800", "\\ud800"), ("\x7f", "\\x7f")],
-)  # fmt: skip
+    [
+        ("plain é 棚 𝛑", "plain é 棚 𝛑"),
+        ("\x1b[0m", "\\x1b[0m"),
+        ("a\tb\nc\rd", "a\\tb\\nc\\rd"),
+        ("\x85\u2028\u202e", "\\x85\\u2028\\u202e"),
+        ("\ud800", "\\ud800"),
+        ("\x7f", "\\x7f"),
+    ],
+)
 def test_printable(text: str, shown: str) -> None:
     assert printable(text) == shown
     assert str(Problem(text, text)) == f"{shown}\n  {shown}"

@@ -157,9 +157,14 @@ def test_json_holds_rows_totals_and_hardware() -> None:
     assert document["totals"]["parts"] == len(unit.parts) == 10
     assert document["totals"]["weight"] == round(unit_weight(unit), 3)
     assert document["hardware"] == [
-        {"name": "shelf pin", "size": "", "quantity": 4, "holes": [],
-         "uses": ["resting on pins: SH1"]}
-    ]  # fmt: skip
+        {
+            "name": "shelf pin",
+            "size": "",
+            "quantity": 4,
+            "holes": [],
+            "uses": ["resting on pins: SH1"],
+        }
+    ]
     assert document["edges"] == []
     assert sum(row["quantity"] for row in document["parts"]) == 10
     for record, row in zip(document["parts"], parts_list(unit), strict=True):
@@ -168,9 +173,14 @@ def test_json_holds_rows_totals_and_hardware() -> None:
     assert "near end" in document["words"]
     assert document["parts"][1]["shows"] == ["upper face"]
     assert read(hardware_csv(unit)) == [
-        {"hardware": "shelf pin", "size": "", "quantity": "4", "holes": "",
-         "for": "resting on pins: SH1"}
-    ]  # fmt: skip
+        {
+            "hardware": "shelf pin",
+            "size": "",
+            "quantity": "4",
+            "holes": "",
+            "for": "resting on pins: SH1",
+        }
+    ]
 
 
 def test_the_same_unit_gives_the_same_bytes() -> None:

@@ -123,20 +123,26 @@ def test_hardware_is_counted_over_joints_and_unit() -> None:
         HardwareRow("shelf pin", "5 mm", 4, ("5 mm",), ("resting on pins: SH1",)),
         HardwareRow("wood screw", "4 x 16 mm", 16, (), ()),
         HardwareRow(
-            "wood screw", "4 x 40 mm", 5, ("clearance 4.5 mm, pilot 2.5 mm", "pilot 3 mm"),
+            "wood screw",
+            "4 x 40 mm",
+            5,
+            ("clearance 4.5 mm, pilot 2.5 mm", "pilot 3 mm"),
             ("resting on pins: SH1", "butted and screwed: TP1"),
         ),
-    )  # fmt: skip
+    )
 
 
 def test_many_refs_and_ways_to_drill_are_only_counted() -> None:
     joints = tuple(
         Joint(
-            JointKind.DOWEL, "SD1", f"SH{number}", (0, 0, 0),
+            JointKind.DOWEL,
+            "SD1",
+            f"SH{number}",
+            (0, 0, 0),
             (Fixing("dowel", 2, "8 x 40 mm", f"8 mm, {20 + number} mm deep"),),
         )
         for number in range(1, 11)
-    )  # fmt: skip
+    )
     (row,) = hardware_list(replace(bookcase(), joints=joints))
     assert row.quantity == 20
     assert row.uses == ("dowel: SH1, SH2, SH3, SH4, SH5, SH6, SH7, SH8, and 2 more",)

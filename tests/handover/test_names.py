@@ -71,15 +71,18 @@ def stocked(**stocks: str) -> list[str]:
 def test_a_folder_is_named_by_what_the_stock_is_and_its_thickness() -> None:
     assert stocked(case="Birch plywood", back="MDF") == ["birch-plywood-18", "mdf-18"]
     assert stocked(case="birch plywood", front="Birch Plywood") == [
-        "birch-plywood-18-case", "birch-plywood-18-front",
-    ]  # fmt: skip
+        "birch-plywood-18-case",
+        "birch-plywood-18-front",
+    ]
     assert stocked(case="берёза", Case="дуб") == ["case-18-case", "case-18-Case-2"]
     assert stocked(**{"бук": "берёза"}) == ["stock-18"]
 
 
 def test_thicknesses_in_folders_are_in_the_makers_unit() -> None:
-    thin = replace(bookcase().part("BK1"), blank=replace(bookcase().part("BK1").blank,
-                   stock=replace(PLYWOOD, thickness=5.5)))  # fmt: skip
+    thin = replace(
+        bookcase().part("BK1"),
+        blank=replace(bookcase().part("BK1").blank, stock=replace(PLYWOOD, thickness=5.5)),
+    )
     assert (
         file_paths(Unit("Thin", thin.bounds(), (thin,)), "cut")[0].parts[0] == "birch-plywood-5.5"
     )
@@ -87,11 +90,22 @@ def test_thicknesses_in_folders_are_in_the_makers_unit() -> None:
     unit = Unit("Inches", inches.bounds(), (inches,), display_unit="in")
     assert file_paths(unit, "cut")[0].parts[0] == "birch-plywood-23-32in"
     folders = [
-        file_paths(replace(unit, parts=(replace(thin, blank=replace(
-            thin.blank, stock=replace(PLYWOOD, thickness=from_inches(size)))),)), "cut"
+        file_paths(
+            replace(
+                unit,
+                parts=(
+                    replace(
+                        thin,
+                        blank=replace(
+                            thin.blank, stock=replace(PLYWOOD, thickness=from_inches(size))
+                        ),
+                    ),
+                ),
+            ),
+            "cut",
         )[0].parts[0]
         for size in ("1/8", "15/32", "3/4", "1", "1 1/8", "11", "18")
-    ]  # fmt: skip
+    ]
     assert [each.removeprefix("birch-plywood-") for each in folders] == [
         "1-8in", "15-32in", "3-4in", "1in", "1-1-8in", "11in", "18in",
     ]  # fmt: skip

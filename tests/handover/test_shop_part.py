@@ -47,9 +47,15 @@ def piece(
 ) -> Part:
     """A 400 x 120 x 20 piece, its edging 2 mm."""
     blank = Blank(
-        400.0, 120.0, 20.0, ASH, Grain.LENGTHWISE,
-        trim_length=trim[0], trim_width=trim[1], trim_at=trim_at,
-    )  # fmt: skip
+        400.0,
+        120.0,
+        20.0,
+        ASH,
+        Grain.LENGTHWISE,
+        trim_length=trim[0],
+        trim_width=trim[1],
+        trim_at=trim_at,
+    )
     edging = tuple(Edging(surface, "birch veneer", thick) for surface in edged)
     return Part("X1", "Piece", role, "Sample", blank, placement, workings, edged=edging)
 

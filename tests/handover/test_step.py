@@ -212,10 +212,13 @@ def properties_of(exchange: str) -> dict[str, dict[str, str | int]]:
 def test_a_product_has_its_row_of_the_list_as_properties(tmp_path: Path) -> None:
     unit = samples.bookcase()
     edged = [
-        replace(part, edged=(Edging(Surface.FACE_EDGE, "birch veneer", 0.6),),
-                lipped=("front edge",)) if part.ref == "SH1" else part
+        replace(
+            part, edged=(Edging(Surface.FACE_EDGE, "birch veneer", 0.6),), lipped=("front edge",)
+        )
+        if part.ref == "SH1"
+        else part
         for part in unit.parts
-    ]  # fmt: skip
+    ]
     write_step_unit(replace(unit, parts=tuple(edged)), tmp_path / "unit.step")
     found = properties_of((tmp_path / "unit.step").read_text(encoding="ascii"))
     assert list(found) == ["SD1", "BT1", "SH1", "TP1", "BK1", "ST1", "ST2", "RL1", "RL2"]
@@ -307,9 +310,16 @@ def test_faces_bear_the_names_of_what_left_them(tmp_path: Path) -> None:
     assert named["'hole, 5 mm, 12 deep'"] == 2
     assert named["'pocket hole, 9.5 mm, at 15 degrees'"] == 3
     assert named["'groove, 5 mm, 6 deep'"] == 5
-    for name in ("rebate, 10 mm, 8 deep", "housing, 18 mm, 6 deep", "mitre, 40 degrees",
-                 "bevel, 30 degrees", "bevel, 51.3 degrees", "eased arris, 4 mm radius",
-                 "mortise, 40 x 8 mm, 9 deep", "notch, 30 x 30 mm, right through"):  # fmt: skip
+    for name in (
+        "rebate, 10 mm, 8 deep",
+        "housing, 18 mm, 6 deep",
+        "mitre, 40 degrees",
+        "bevel, 30 degrees",
+        "bevel, 51.3 degrees",
+        "eased arris, 4 mm radius",
+        "mortise, 40 x 8 mm, 9 deep",
+        "notch, 30 x 30 mm, right through",
+    ):
         assert f"'{name}'" in named, name
     assert named["''"] >= 4  # what is left of the blank's own surfaces
 

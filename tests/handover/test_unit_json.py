@@ -68,8 +68,13 @@ def full_unit() -> Unit:
     part = worked_part()
     stock = replace(part.blank.stock, pieces=(Piece(2400.0, 150.0, 4),), price=9.8)
     blank = replace(part.blank, stock=stock, trim_length=20.0)
-    part = replace(part, blank=blank, lipped=("front",), withdraw=(0.0, -1.0, 0.0),
-                   edged=(Edging(Surface.FACE_EDGE, "abs", 0.8, "white"),))  # fmt: skip
+    part = replace(
+        part,
+        blank=blank,
+        lipped=("front",),
+        withdraw=(0.0, -1.0, 0.0),
+        edged=(Edging(Surface.FACE_EDGE, "abs", 0.8, "white"),),
+    )
     return Unit(
         "Étagère “1/3”",
         Box((0.0, 0.0, 0.0), (400.0, 120.0, 0.1 + 0.2)),
@@ -128,10 +133,11 @@ WORKINGS: st.SearchStrategy[Working] = st.one_of(
     st.builds(Easing, FACES, EDGES, SMALL, STARTS, STOPS),
     st.builds(Hole, FACES, st.tuples(PLACES, PLACES), SMALL, st.none() | SMALL),
     st.builds(Bevel, FACES, EDGES | ENDS, SMALL, SMALL),
-    st.builds(Mortise, FACES, st.tuples(PLACES, PLACES), st.tuples(SMALL, SMALL), SMALL,
-              st.booleans()),
+    st.builds(
+        Mortise, FACES, st.tuples(PLACES, PLACES), st.tuples(SMALL, SMALL), SMALL, st.booleans()
+    ),
     st.builds(PocketHole, FACES, ENDS, PLACES, SMALL, SMALL, SMALL, SMALL),
-)  # fmt: skip
+)
 
 
 @st.composite
@@ -140,29 +146,52 @@ def units(draw: st.DrawFn) -> Unit:
     stocks = draw(
         st.lists(
             st.builds(
-                Stock, TEXTS, st.sampled_from(["sheet", "board"]), TEXTS, SMALL,
-                st.sampled_from(Grain), st.floats(100.0, 1000.0), TEXTS, st.just("#a1b2c3"),
+                Stock,
+                TEXTS,
+                st.sampled_from(["sheet", "board"]),
+                TEXTS,
+                SMALL,
+                st.sampled_from(Grain),
+                st.floats(100.0, 1000.0),
+                TEXTS,
+                st.just("#a1b2c3"),
                 st.none() | st.tuples(PLACES, PLACES),
                 st.lists(pieces, max_size=2).map(tuple),
                 st.none() | SMALL,
             ),
-            min_size=1, max_size=3, unique_by=lambda stock: stock.name,
+            min_size=1,
+            max_size=3,
+            unique_by=lambda stock: stock.name,
         )
-    )  # fmt: skip
+    )
     lengths = st.floats(100.0, 3000.0)
     blanks = st.builds(
-        Blank, lengths, lengths, st.floats(12.0, 40.0), st.sampled_from(stocks),
-        st.sampled_from(Grain), st.lists(st.sampled_from(Surface), max_size=3).map(tuple),
-        SMALL, SMALL, st.lists(st.sampled_from(Surface), max_size=2).map(tuple),
-    )  # fmt: skip
+        Blank,
+        lengths,
+        lengths,
+        st.floats(12.0, 40.0),
+        st.sampled_from(stocks),
+        st.sampled_from(Grain),
+        st.lists(st.sampled_from(Surface), max_size=3).map(tuple),
+        SMALL,
+        SMALL,
+        st.lists(st.sampled_from(Surface), max_size=2).map(tuple),
+    )
     parts = st.builds(
-        Part, TEXTS, TEXTS, st.sampled_from(Role), TEXTS, blanks,
+        Part,
+        TEXTS,
+        TEXTS,
+        st.sampled_from(Role),
+        TEXTS,
+        blanks,
         st.builds(Placement, VECTORS, VECTORS, VECTORS),
-        st.lists(WORKINGS, max_size=2).map(tuple), st.lists(TEXTS, max_size=2).map(tuple), VECTORS,
-        st.lists(
-            st.builds(Edging, st.sampled_from(Surface), TEXTS, SMALL, TEXTS), max_size=2
-        ).map(tuple),
-    )  # fmt: skip
+        st.lists(WORKINGS, max_size=2).map(tuple),
+        st.lists(TEXTS, max_size=2).map(tuple),
+        VECTORS,
+        st.lists(st.builds(Edging, st.sampled_from(Surface), TEXTS, SMALL, TEXTS), max_size=2).map(
+            tuple
+        ),
+    )
     fixing = st.builds(Fixing, TEXTS, st.integers(1, 99), TEXTS, TEXTS)
     fixings = st.lists(fixing, max_size=2).map(tuple)
     refs = st.lists(TEXTS, max_size=2).map(tuple)
@@ -376,12 +405,17 @@ def _ways(value: Any, way: KeyPath = ()) -> Iterator[KeyPath]:
 
 
 ANYTHING = st.recursive(
-    st.none() | st.booleans() | st.integers() | st.floats() | st.text(max_size=6)
+    st.none()
+    | st.booleans()
+    | st.integers()
+    | st.floats()
+    | st.text(max_size=6)
     | st.sampled_from(["oak", "case", "mm", "face", "housing", 10**400, "\ud800"]),
-    lambda inner: st.lists(inner, max_size=3) | st.dictionaries(st.text(max_size=4), inner,
-                                                                max_size=3),
+    lambda inner: (
+        st.lists(inner, max_size=3) | st.dictionaries(st.text(max_size=4), inner, max_size=3)
+    ),
     max_leaves=5,
-)  # fmt: skip
+)
 DOCUMENT = unit_json(full_unit())
 WAYS = sorted(_ways(json.loads(DOCUMENT)), key=str)
 

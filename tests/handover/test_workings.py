@@ -181,9 +181,16 @@ def test_inches_are_fractions() -> None:
 def test_no_working_is_left_out() -> None:
     texts = "\n".join(told([worked_part()]))
     for word, count in (
-        ("rebate", 1), ("groove", 2), ("housing", 2), ("notch", 1), ("mitre", 1), ("bevel", 2),
-        ("eased", 1), ("hole", 4), ("mortise", 2),
-    ):  # fmt: skip
+        ("rebate", 1),
+        ("groove", 2),
+        ("housing", 2),
+        ("notch", 1),
+        ("mitre", 1),
+        ("bevel", 2),
+        ("eased", 1),
+        ("hole", 4),
+        ("mortise", 2),
+    ):
         assert texts.count(word) == count
 
 

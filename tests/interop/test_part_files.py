@@ -136,8 +136,12 @@ def test_gmsh_finds_the_finished_piece_alone_where_that_is_asked_for(
 def test_the_door_is_cut_two_thicknesses_of_edging_smaller(unit: Unit, built: Path) -> None:
     for row, path in files(unit, built, "cut"):
         if row.role is Role.DOOR:
-            (edging,) = {each.thickness for part in unit.parts if part.ref == row.refs[0]
-                         for each in part.edged}  # fmt: skip
+            (edging,) = {
+                each.thickness
+                for part in unit.parts
+                if part.ref == row.refs[0]
+                for each in part.edged
+            }
             box = importers.importStep(str(path)).solids().val().BoundingBox()
             assert box.xlen == pytest.approx(row.length - 2 * edging, abs=1e-5)
             assert box.ylen == pytest.approx(row.width - 2 * edging, abs=1e-5)

@@ -73,10 +73,26 @@ print(json.dumps(found))
 
 KEYS = [
     TCollection_ExtendedString(key)
-    for key in ("ref", "name", "quantity", "stock", "material", "thickness", "grain direction",
-                "edging", "lipping", "cut state", "size as cut", "finished size", "face up",
-                "measured", "second side", "before and after", "worked later")
-]  # fmt: skip
+    for key in (
+        "ref",
+        "name",
+        "quantity",
+        "stock",
+        "material",
+        "thickness",
+        "grain direction",
+        "edging",
+        "lipping",
+        "cut state",
+        "size as cut",
+        "finished size",
+        "face up",
+        "measured",
+        "second side",
+        "before and after",
+        "worked later",
+    )
+]
 
 Measured = dict[str, list[Any]]
 NAMES = ("sample", *model_names())
@@ -219,8 +235,9 @@ class Read:
         assert product.FindAttribute(TDataStd_NamedData.GetID_s(), data)
         texts = {
             key.ToExtString(): data.GetString(key).ToExtString()
-            for key in KEYS if data.HasString(key)
-        }  # fmt: skip
+            for key in KEYS
+            if data.HasString(key)
+        }
         whole = {key.ToExtString(): data.GetInteger(key) for key in KEYS if data.HasInteger(key)}
         return {**texts, **whole}
 
@@ -229,9 +246,10 @@ class Read:
         labels = TDF_LabelSequence()
         XCAFDoc_ShapeTool.GetSubShapes_s(product, labels)
         return [
-            (name_of(label), Face(shape)) for label in labels
+            (name_of(label), Face(shape))
+            for label in labels
             if (shape := XCAFDoc_ShapeTool.GetShape_s(label)).ShapeType() == TopAbs_FACE
-        ]  # fmt: skip
+        ]
 
 
 def name_of(label: TDF_Label) -> str:
@@ -315,9 +333,10 @@ def test_faces_of_a_row_for_adjustable_shelves_come_back_by_name(tmp_path: Path)
     [root] = read.roots()
     part = product.part
     holes = [
-        working for working, name in zip(part.workings, product.workings, strict=True)
+        working
+        for working, name in zip(part.workings, product.workings, strict=True)
         if name == "row for adjustable shelves, 5 mm, 10 deep"
-    ]  # fmt: skip
+    ]
     faces = [
         face for name, face in read.faces(root) if name.startswith("row for adjustable shelves")
     ]
@@ -377,11 +396,12 @@ def unmatched(read: list[tuple[str, Face]], expected: list[tuple[str, Face]]) ->
     for name, face in read:
         area, middle = face.Area(), face.Center()
         same = [
-            each for each in left
+            each
+            for each in left
             if each[0] == name
             and each[1] == pytest.approx(area, rel=1e-3, abs=0.02)
             and (each[2] - middle).Length < 0.05
-        ]  # fmt: skip
+        ]
         if same:
             left.remove(same[0])
         else:
@@ -392,8 +412,9 @@ def unmatched(read: list[tuple[str, Face]], expected: list[tuple[str, Face]]) ->
 @settings(max_examples=25)
 @given(shapes(most=4))
 def test_names_are_on_the_faces_that_the_workings_left(shape: ShapeKey) -> None:
-    blank = replace(samples.worked_part().blank, length=shape[0][0], width=shape[0][1],
-                    thickness=shape[0][2])  # fmt: skip
+    blank = replace(
+        samples.worked_part().blank, length=shape[0][0], width=shape[0][1], thickness=shape[0][2]
+    )
     unit = alone(replace(samples.worked_part(), blank=blank, workings=shape[1]))
     product = products(unit, "cut")[0]
     product = replace(product, workings=tuple(f"working {i}" for i in range(len(shape[1]))))

@@ -192,8 +192,10 @@ def test_headings_stay_in_sight_and_pages_are_set_up() -> None:
     page = tree.find("m:pageSetup", SHEET)
     assert page is not None
     assert (page.get("orientation"), page.get("fitToWidth"), page.get("fitToHeight")) == (
-        "landscape", "1", "0",
-    )  # fmt: skip
+        "landscape",
+        "1",
+        "0",
+    )
     fit = tree.find("m:sheetPr/m:pageSetUpPr", SHEET)
     assert fit is not None
     assert fit.get("fitToPage") == "1"

@@ -143,34 +143,63 @@ _DOWN = 4 * (_SHARED - (1 / 2 - 2 / 3 + 1 / 4)) / _SHARED
 _CORNER = (_INWARD, _INWARD, 20 - _DOWN)
 
 CROSSING = (
-    Case("groove across a housing", (Groove(S.FACE, 30.0, 6.0, 7.0), Housing(S.FACE, 250.0, 12.0,
-         5.0)), ((400 * 6 * 7, (200, 33, 16.5)), (12 * 120 * 5, (256, 60, 17.5)),
-         (-12 * 6 * 5, (256, 33, 17.5)))),
-    Case("one working twice", (Notch(100.0, 40.0, 50.0, 30.0),) * 2,
-         ((50 * 30 * 20, (125, 55, 10)),)),
-    Case("hole in a housing's floor", (Hole(S.FACE, (256.0, 60.0), 8.0), Housing(S.FACE, 250.0,
-         12.0, 5.0)), ((12 * 120 * 5, (256, 60, 17.5)), (pi * 16 * 15, (256, 60, 7.5)))),
+    Case(
+        "groove across a housing",
+        (Groove(S.FACE, 30.0, 6.0, 7.0), Housing(S.FACE, 250.0, 12.0, 5.0)),
+        (
+            (400 * 6 * 7, (200, 33, 16.5)),
+            (12 * 120 * 5, (256, 60, 17.5)),
+            (-12 * 6 * 5, (256, 33, 17.5)),
+        ),
+    ),
+    Case(
+        "one working twice", (Notch(100.0, 40.0, 50.0, 30.0),) * 2, ((50 * 30 * 20, (125, 55, 10)),)
+    ),
+    Case(
+        "hole in a housing's floor",
+        (Hole(S.FACE, (256.0, 60.0), 8.0), Housing(S.FACE, 250.0, 12.0, 5.0)),
+        ((12 * 120 * 5, (256, 60, 17.5)), (pi * 16 * 15, (256, 60, 7.5))),
+    ),
     # Two equal cylinders that cross square share 16 r^3 / 3 (Archimedes, The Method, preface).
-    Case("two bores that cross", (Hole(S.FACE, (100.0, 60.0), 8.0), Hole(S.BACK_EDGE, (100.0, 10.0),
-         8.0)), ((pi * 16 * 20, (100, 60, 10)), (pi * 16 * 120, (100, 60, 10)),
-         (-16 * 64 / 3, (100, 60, 10)))),
+    Case(
+        "two bores that cross",
+        (Hole(S.FACE, (100.0, 60.0), 8.0), Hole(S.BACK_EDGE, (100.0, 10.0), 8.0)),
+        (
+            (pi * 16 * 20, (100, 60, 10)),
+            (pi * 16 * 120, (100, 60, 10)),
+            (-16 * 64 / 3, (100, 60, 10)),
+        ),
+    ),
     # Both mitres from one long edge: a triangle is left, 400 long and _H high.
-    Case("two mitres that leave a triangle", (Mitre(S.NEAR_END, 60.0, S.FACE_EDGE),
-         Mitre(S.FAR_END, 60.0, S.FACE_EDGE)),
-         ((400 * 120 * 20, (200, 60, 10)), (-400 * _H / 2 * 20, (200, _H / 3, 10)))),
+    Case(
+        "two mitres that leave a triangle",
+        (Mitre(S.NEAR_END, 60.0, S.FACE_EDGE), Mitre(S.FAR_END, 60.0, S.FACE_EDGE)),
+        ((400 * 120 * 20, (200, 60, 10)), (-400 * _H / 2 * 20, (200, _H / 3, 10))),
+    ),
     # At a back from the long edge and b from the long face they share min(a, b) of the length.
-    Case("mitre and bevel at one end", (Mitre(S.NEAR_END, 45.0, S.BACK_EDGE),
-         Mitre(S.NEAR_END, 45.0, S.FACE)),
-         ((120 * 120 / 2 * 20, (40, 40, 10)), (20 * 20 / 2 * 120, (20 / 3, 60, 20 / 3)),
-          (-_BOTH, (440000 / 3 / _BOTH, 120 - 4300000 / 3 / _BOTH, 20 - 300000 / _BOTH)))),
+    Case(
+        "mitre and bevel at one end",
+        (Mitre(S.NEAR_END, 45.0, S.BACK_EDGE), Mitre(S.NEAR_END, 45.0, S.FACE)),
+        (
+            (120 * 120 / 2 * 20, (40, 40, 10)),
+            (20 * 20 / 2 * 120, (20 / 3, 60, 20 / 3)),
+            (-_BOTH, (440000 / 3 / _BOTH, 120 - 4300000 / 3 / _BOTH, 20 - 300000 / _BOTH)),
+        ),
+    ),
     # At a depth t both bevels reach 4 - t in: a pyramid.
-    Case("two bevels that meet in a corner", (Bevel(S.FACE, S.FACE_EDGE, 4.0, 4.0),
-         Bevel(S.NEAR_END, S.FACE, 4.0, 4.0)),
-         ((8 * 400, (200, 4 / 3, 20 - 4 / 3)), (8 * 120, (4 / 3, 60, 20 - 4 / 3)),
-          (-64 / 3, (1.5, 1.5, 19)))),
+    Case(
+        "two bevels that meet in a corner",
+        (Bevel(S.FACE, S.FACE_EDGE, 4.0, 4.0), Bevel(S.NEAR_END, S.FACE, 4.0, 4.0)),
+        (
+            (8 * 400, (200, 4 / 3, 20 - 4 / 3)),
+            (8 * 120, (4 / 3, 60, 20 - 4 / 3)),
+            (-64 / 3, (1.5, 1.5, 19)),
+        ),
+    ),
     # At a depth t both easings reach g = r - sqrt(2 r t - t^2) in: the integral of g^2.
-    Case("two easings that meet in a corner", (Easing(S.FACE, S.FACE_EDGE, 4.0),
-         Easing(S.FACE, S.NEAR_END, 4.0)),
-         ((_A * 400, (200, _C, 20 - _C)), (_A * 120, (_C, 60, 20 - _C)),
-          (-64 * _SHARED, _CORNER))),
-)  # fmt: skip
+    Case(
+        "two easings that meet in a corner",
+        (Easing(S.FACE, S.FACE_EDGE, 4.0), Easing(S.FACE, S.NEAR_END, 4.0)),
+        ((_A * 400, (200, _C, 20 - _C)), (_A * 120, (_C, 60, 20 - _C)), (-64 * _SHARED, _CORNER)),
+    ),
+)

@@ -128,8 +128,10 @@ def read_drawn(
     for name, (low, high), inwards in (("left", (a, d), 1), ("right", (b, c), -1)):
         run = 1000 * (high[0] - low[0]) / (high[1] - low[1]) + out(0, LEVEL_ERROR / 2)
         plumb[name] = {
-            "out": told(run), "over": 1000.0, "leans": "in" if run * inwards > 0 else "out",
-        }  # fmt: skip
+            "out": told(run),
+            "over": 1000.0,
+            "leans": "in" if run * inwards > 0 else "out",
+        }
     level = {}
     over = min(1000.0, math.dist(a, b))
     for name, (low, high) in (("floor", (a, b)), ("top", (d, c))):

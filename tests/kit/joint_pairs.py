@@ -25,9 +25,7 @@ def wish_of(joint: str, **figures: Any) -> JointSpec:
 
 def board(thickness: float, material: str = "birch plywood") -> Stock:
     """A stock of this thickness."""
-    return Stock(
-        "s", "sheet", material, thickness, Grain.LENGTHWISE, 680.0, "given", "#c8b08c"
-    )  # fmt: skip
+    return Stock("s", "sheet", material, thickness, Grain.LENGTHWISE, 680.0, "given", "#c8b08c")
 
 
 class Pair:
@@ -56,19 +54,27 @@ class Pair:
         into = reach(wish, first, "mm")
         self._lay(
             Part(
-                "SD1", "Left side", Role.SIDE, "Carcass",
+                "SD1",
+                "Left side",
+                Role.SIDE,
+                "Carcass",
                 Blank(HEIGHT, depth, first, stock, Grain.LENGTHWISE),
-                Placement((first, 0.0, 0.0), Z, Y), withdraw=LEFT,
+                Placement((first, 0.0, 0.0), Z, Y),
+                withdraw=LEFT,
             )
-        )  # fmt: skip
+        )
         self._lay(
             Part(
-                "SH1", "Shelf", Role.SHELF, "Shelves",
-                Blank(LENGTH + into, depth - front, second, board(second, material),
-                      Grain.LENGTHWISE),
+                "SH1",
+                "Shelf",
+                Role.SHELF,
+                "Shelves",
+                Blank(
+                    LENGTH + into, depth - front, second, board(second, material), Grain.LENGTHWISE
+                ),
                 Placement((first - into, front, low), X, Y),
             )
-        )  # fmt: skip
+        )
         make_joint(self._setting, wish, "SD1", "SH1")
 
     def _lay(self, part: Part) -> None:
@@ -80,11 +86,14 @@ class Pair:
         into = reach(wish, self.first, "mm")
         self._lay(
             Part(
-                "SH2", "Shelf", Role.SHELF, "Shelves",
+                "SH2",
+                "Shelf",
+                Role.SHELF,
+                "Shelves",
                 Blank(LENGTH + into, depth, self.second, board(self.second), Grain.LENGTHWISE),
                 Placement((-LENGTH, 0.0, z), X, Y),
             )
-        )  # fmt: skip
+        )
         make_joint(self._setting, wish, "SD1", "SH2")
 
     def said(self) -> list[str]:

@@ -33,13 +33,28 @@ MINUS_Y: Vector = (0.0, -1.0, 0.0)
 MINUS_X: Vector = (-1.0, 0.0, 0.0)
 
 PLYWOOD = Stock(
-    "case", "sheet", "birch plywood", 18.0, Grain.LENGTHWISE, 680.0, "invented", "#e3c99a",
-    size=(2440.0, 1220.0), price=74.0,
-)  # fmt: skip
-THIN = Stock(
-    "back", "sheet", "birch plywood", 6.0, Grain.LENGTHWISE, 680.0, "invented", "#e6d0a6",
+    "case",
+    "sheet",
+    "birch plywood",
+    18.0,
+    Grain.LENGTHWISE,
+    680.0,
+    "invented",
+    "#e3c99a",
     size=(2440.0, 1220.0),
-)  # fmt: skip
+    price=74.0,
+)
+THIN = Stock(
+    "back",
+    "sheet",
+    "birch plywood",
+    6.0,
+    Grain.LENGTHWISE,
+    680.0,
+    "invented",
+    "#e6d0a6",
+    size=(2440.0, 1220.0),
+)
 ASH = Stock("ash", "board", "ash", 22.0, Grain.LENGTHWISE, 680.0, "invented", "#d9c19c")
 
 
@@ -53,27 +68,56 @@ def bookcase() -> Unit:
     shelf_heights = (0.0, 482.0, height - t)  # undersides of bottom, shelf and top
     housings = tuple(Housing(Surface.REVERSE, z, t, 6.0) for z in shelf_heights)
     parts = [
-        Part("SD1", "Left side", Role.SIDE, "Carcass", _blank(height, depth, t, PLYWOOD),
-             Placement((t, 0.0, 0.0), Z, Y), housings, withdraw=MINUS_X),
-        Part("SD2", "Right side", Role.SIDE, "Carcass", _blank(height, depth, t, PLYWOOD),
-             Placement((width - t, depth, 0.0), Z, MINUS_Y), housings, withdraw=X),
-    ]  # fmt: skip
+        Part(
+            "SD1",
+            "Left side",
+            Role.SIDE,
+            "Carcass",
+            _blank(height, depth, t, PLYWOOD),
+            Placement((t, 0.0, 0.0), Z, Y),
+            housings,
+            withdraw=MINUS_X,
+        ),
+        Part(
+            "SD2",
+            "Right side",
+            Role.SIDE,
+            "Carcass",
+            _blank(height, depth, t, PLYWOOD),
+            Placement((width - t, depth, 0.0), Z, MINUS_Y),
+            housings,
+            withdraw=X,
+        ),
+    ]
     joints = []
     across = width - 2 * t + 12.0
     named = (("BT1", "Bottom", Role.BOTTOM), ("SH1", "Shelf", Role.SHELF), ("TP1", "Top", Role.TOP))
     for (ref, name, role), z in zip(named, shelf_heights, strict=True):
         parts.append(
-            Part(ref, name, role, "Shelves" if role is Role.SHELF else "Carcass",
-                 _blank(across, depth, t, PLYWOOD), Placement((t - 6.0, 0.0, z), X, Y))
-        )  # fmt: skip
+            Part(
+                ref,
+                name,
+                role,
+                "Shelves" if role is Role.SHELF else "Carcass",
+                _blank(across, depth, t, PLYWOOD),
+                Placement((t - 6.0, 0.0, z), X, Y),
+            )
+        )
         joints += [
             Joint(JointKind.HOUSING, side, ref, (x, depth / 2, z + t / 2))
             for side, x in (("SD1", t - 6.0), ("SD2", width - t + 6.0))
         ]
     parts.append(
-        Part("BK1", "Back", Role.BACK, "Back", _blank(height, width, 6.0, THIN),
-             Placement((width, depth + 6.0, 0.0), Z, MINUS_X), withdraw=Y)
-    )  # fmt: skip
+        Part(
+            "BK1",
+            "Back",
+            Role.BACK,
+            "Back",
+            _blank(height, width, 6.0, THIN),
+            Placement((width, depth + 6.0, 0.0), Z, MINUS_X),
+            withdraw=Y,
+        )
+    )
     joints += [
         Joint(JointKind.BUTT, part.ref, "BK1", (width / 2, depth, part.bounds().centre[2]))
         for part in parts
@@ -105,11 +149,28 @@ def _frame(width: float, height: float) -> list[Part]:
             Easing(Surface.FACE, inner, 4.0),
         )
 
-    def member(ref: str, name: str, role: Role, length: float, origin: Vector, along: Vector,
-               across: Vector, inner: Surface, withdraw: Vector) -> Part:  # fmt: skip
+    def member(
+        ref: str,
+        name: str,
+        role: Role,
+        length: float,
+        origin: Vector,
+        along: Vector,
+        across: Vector,
+        inner: Surface,
+        withdraw: Vector,
+    ) -> Part:
         placement = Placement(origin, along, across)
-        return Part(ref, name, role, "Face frame", _blank(length, w, t, ASH), placement,
-                    workings(inner), withdraw=withdraw)  # fmt: skip
+        return Part(
+            ref,
+            name,
+            role,
+            "Face frame",
+            _blank(length, w, t, ASH),
+            placement,
+            workings(inner),
+            withdraw=withdraw,
+        )
 
     return [
         member("ST1", "Left stile", Role.STILE, height, (w, 0.0, 0.0), Z, MINUS_X,

@@ -166,9 +166,11 @@ def test_random_shapes_hold_their_share_of_points(shape: ShapeKey, seed: int) ->
     """Monte Carlo, straight from what each working means: within six standard errors."""
     size, mass, count = np.array(shape[0]), mass_of(shape), 100_000
     points = np.random.default_rng(seed).random((count, 3)) * size
-    left = points[~np.logical_or.reduce([np.zeros(count, bool)] + [
-        cut_away(points, size, working) for working in shape[1]
-    ])]  # fmt: skip
+    left = points[
+        ~np.logical_or.reduce(
+            [np.zeros(count, bool)] + [cut_away(points, size, working) for working in shape[1]]
+        )
+    ]
     share = mass.volume / size.prod()
     spread = math.sqrt(max(0.0, share * (1 - share)) / count)
     assert abs(len(left) / count - share) <= 6 * spread + 1e-9

@@ -133,9 +133,9 @@ def test_a_wrong_diagonal_is_named(name: str, error: float, levelled: bool) -> N
         del readings["plumb"], readings["level"]
     ((where, message, remedy),) = _problems(readings)
     assert where == f"opening.diagonals.{name}"
-    right = math.dist(corners[0], corners[2]) if name == "rising" else math.dist(
-        corners[3], corners[1]
-    )  # fmt: skip
+    right = (
+        math.dist(corners[0], corners[2]) if name == "rising" else math.dist(corners[3], corners[1])
+    )
     told = float(message.rpartition("about ")[2].removesuffix(" mm"))
     assert told == pytest.approx(right, abs=4.0)
     assert remedy == f"Measure again: {name} diagonal."

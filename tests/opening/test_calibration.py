@@ -20,9 +20,12 @@ FOOT = HEIGHTS | {"widths": ("bottom",)}
 
 
 def stuck(
-    count: int, seed: int, how: dict[str, Any], walls: float | None = None,
+    count: int,
+    seed: int,
+    how: dict[str, Any],
+    walls: float | None = None,
     levels: float | None = None,
-) -> float:  # fmt: skip
+) -> float:
     """The share of units, made by the usual fit, that don't go into their true openings."""
     chance = random.Random(seed)
     tried = failed = 0

@@ -93,9 +93,15 @@ def test_more_than_twenty_is_packed_from_a_batten() -> None:
 
 @pytest.mark.parametrize(
     ("levelling", "feet", "by"),
-    [(0.0, False, "nothing"), (10.0, False, "packers"), (9.0, False, "nothing"),
-     (10.0, True, "foot"), (9.0, True, "nothing"), (None, False, "packers")],
-)  # fmt: skip
+    [
+        (0.0, False, "nothing"),
+        (10.0, False, "packers"),
+        (9.0, False, "nothing"),
+        (10.0, True, "foot"),
+        (9.0, True, "nothing"),
+        (None, False, "packers"),
+    ],
+)
 def test_what_a_base_follows(levelling: float | None, feet: bool, by: str) -> None:
     fallen: Quadrilateral = ((-3.0, -10.0), (1197.0, 0.0), (1199.0, 2003.0), (-3.0, 2001.0))
     shape = OpeningShape(OpeningPlane.straight(fallen), None, 1190.0, 1990.0)

@@ -48,9 +48,10 @@ def test_one_problem_and_nothing_that_follows_from_it(
 
 
 def test_what_is_wrong_besides_is_told_too() -> None:
-    found = problems_of(bookcase(depth="34"), edging={
-        "material": "birch veneer", "thickness": 4, "edges": ["sides"],
-    })  # fmt: skip
+    found = problems_of(
+        bookcase(depth="34"),
+        edging={"material": "birch veneer", "thickness": 4, "edges": ["sides"]},
+    )
     assert [each.split(":")[0] for each in found] == ["opening.depth", "edging.thickness"]
 
 

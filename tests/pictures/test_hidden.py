@@ -84,10 +84,9 @@ def test_the_outermost_lines_are_the_silhouettes(
     camera = three_quarter(Box((0, 0, 0), (300, 300, 300)), turn, tilt)
     shown, _ = _drawn(camera, *extents)
     corners = [
-        [[extent[i][0], extent[j][1], extent[k][2]]
-         for i in (0, 1) for j in (0, 1) for k in (0, 1)]
+        [[extent[i][0], extent[j][1], extent[k][2]] for i in (0, 1) for j in (0, 1) for k in (0, 1)]
         for extent in extents
-    ]  # fmt: skip
+    ]
     hulls = [
         shapely.multipoints(camera.screen(np.array(each))[:, :2]).convex_hull for each in corners
     ]

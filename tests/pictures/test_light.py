@@ -54,13 +54,18 @@ def test_a_wall_takes_the_light_from_its_side() -> None:
     # A wide and high wall takes every ray that leans towards it, by the brightness of each.
     wall = _light([100.0, -4000.0, -100.0], [200.0, 4000.0, 4000.0])
     shares = [rays()[number::SHARES] for number in range(SHARES)]
-    expected = np.mean([
-        floor_irradiance()
-        * sum(ray.strength * ray.towards[2] for ray in share
-              if ray.towards[2] > 0 and ray.towards[0] <= 0.02)
-        / sum(ray.strength * max(0.0, ray.towards[2]) for ray in share)
-        for share in shares
-    ])  # fmt: skip
+    expected = np.mean(
+        [
+            floor_irradiance()
+            * sum(
+                ray.strength * ray.towards[2]
+                for ray in share
+                if ray.towards[2] > 0 and ray.towards[0] <= 0.02
+            )
+            / sum(ray.strength * max(0.0, ray.towards[2]) for ray in share)
+            for share in shares
+        ]
+    )
     assert wall == pytest.approx(expected, rel=0.05)
 
 

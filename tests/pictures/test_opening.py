@@ -90,9 +90,10 @@ def test_gaps_are_ten_times_too_large_and_said_to_be() -> None:
     scale = (unit[1][0] - unit[0][0]) / sheet.fit.size[0]
     left_gap = (unit[0][0] - opening[0][0]) / scale
     (told,) = (
-        each.gap for each in sheet.fit.gaps
+        each.gap
+        for each in sheet.fit.gaps
         if (each.side, each.plane, each.at) == ("left", "front", 0.0)
-    )  # fmt: skip
+    )
     assert left_gap == pytest.approx(EXAGGERATION * told, rel=0.01)
     said = [words for words, *_ in _boxes(drawing)]
     assert any("GAPS DRAWN 10 TIMES TOO LARGE" in words for words in said)

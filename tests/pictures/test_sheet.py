@@ -77,8 +77,9 @@ def test_sheets_in_inches_are_of_letter_size() -> None:
     """Size A of ASME Y14.1 is 8 1/2 x 11 in (from memory)."""
     drawing = draw_views(replace(samples.bookcase(), display_unit="in"))
     assert sorted((drawing.width / 25.4, drawing.height / 25.4)) == [
-        pytest.approx(8.5), pytest.approx(11.0)
-    ]  # fmt: skip
+        pytest.approx(8.5),
+        pytest.approx(11.0),
+    ]
     assert any("on Letter" in text.text for text in _texts(drawing))
     metric = draw_views(samples.bookcase())
     assert sorted((metric.width, metric.height)) == [210.0, 297.0]

@@ -41,9 +41,13 @@ CHANGE = frozenset(
 
 def shelf(ref: str) -> Part:
     return Part(
-        ref, "Shelf", Role.SHELF, "Shelves",
-        Blank(600.0, 300.0, 18.0, board(18.0), Grain.LENGTHWISE), Placement((0.0, 0.0, 0.0), X, Y),
-    )  # fmt: skip
+        ref,
+        "Shelf",
+        Role.SHELF,
+        "Shelves",
+        Blank(600.0, 300.0, 18.0, board(18.0), Grain.LENGTHWISE),
+        Placement((0.0, 0.0, 0.0), X, Y),
+    )
 
 
 def is_bench(node: ast.expr) -> bool:

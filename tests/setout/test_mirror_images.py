@@ -36,20 +36,27 @@ def _told(wish: Wish) -> Counter[tuple[str, ...]]:
         unit_from("unit: mm\n", **wish)
     except ProblemsError as error:
         return Counter(
-            (*("#" if isinstance(step, int) else str(step) for step in problem.where),
-             _plain(problem.message))
+            (
+                *("#" if isinstance(step, int) else str(step) for step in problem.where),
+                _plain(problem.message),
+            )
             for problem in error.problems
-        )  # fmt: skip
+        )
     return Counter()
 
 
 def _pieces(unit: Unit) -> Counter[Any]:
     return Counter(
-        (part.role, _plain(part.name), part.blank.stock.name,
-         tuple(round(size, 4) for size in part.rough_size),
-         tuple(round(size, 4) for size in part.blank.size), round(weight(part), 5))
+        (
+            part.role,
+            _plain(part.name),
+            part.blank.stock.name,
+            tuple(round(size, 4) for size in part.rough_size),
+            tuple(round(size, 4) for size in part.blank.size),
+            round(weight(part), 5),
+        )
         for part in unit.parts
-    )  # fmt: skip
+    )
 
 
 def _hardware(unit: Unit) -> Counter[Any]:
@@ -65,11 +72,16 @@ def _findings(unit: Unit) -> set[Any]:
     if unit.opening is not None:
         return {(each.severity, each.rule) for each in check_parts(unit)}
     return {
-        (each.severity, each.rule, _plain(each.message), _plain(each.remedy),
-         None if each.figure is None else round(each.figure, 3),
-         None if each.limit is None else round(each.limit, 3))
+        (
+            each.severity,
+            each.rule,
+            _plain(each.message),
+            _plain(each.remedy),
+            None if each.figure is None else round(each.figure, 3),
+            None if each.limit is None else round(each.limit, 3),
+        )
         for each in check_parts(unit)
-    }  # fmt: skip
+    }
 
 
 def _same(wish: Wish) -> None:
@@ -130,28 +142,41 @@ def test_screws_past_a_neighbour_pass_both_ways(screwed_first: bool) -> None:
 
 openings = st.fixed_dictionaries(
     {
-        "width": st.fixed_dictionaries({"bottom": st.integers(900, 920),
-                                        "top": st.integers(900, 920)}),
-        "height": st.fixed_dictionaries({"left": st.integers(2000, 2010),
-                                         "right": st.integers(2000, 2010)}),
-        "depth": st.fixed_dictionaries({"left": st.integers(400, 410),
-                                        "right": st.integers(400, 410)}),
+        "width": st.fixed_dictionaries(
+            {"bottom": st.integers(900, 920), "top": st.integers(900, 920)}
+        ),
+        "height": st.fixed_dictionaries(
+            {"left": st.integers(2000, 2010), "right": st.integers(2000, 2010)}
+        ),
+        "depth": st.fixed_dictionaries(
+            {"left": st.integers(400, 410), "right": st.integers(400, 410)}
+        ),
     },
     optional={
-        "plumb": st.fixed_dictionaries({
-            "left": st.fixed_dictionaries({
-                "out": st.integers(0, 8), "over": st.just(1800),
-                "leans": st.sampled_from(["in", "out"]),
-            })
-        }),
-        "level": st.fixed_dictionaries({
-            "floor": st.fixed_dictionaries({
-                "out": st.integers(0, 6), "over": st.just(800),
-                "rises": st.sampled_from(["left", "right"]),
-            })
-        }),
+        "plumb": st.fixed_dictionaries(
+            {
+                "left": st.fixed_dictionaries(
+                    {
+                        "out": st.integers(0, 8),
+                        "over": st.just(1800),
+                        "leans": st.sampled_from(["in", "out"]),
+                    }
+                )
+            }
+        ),
+        "level": st.fixed_dictionaries(
+            {
+                "floor": st.fixed_dictionaries(
+                    {
+                        "out": st.integers(0, 6),
+                        "over": st.just(800),
+                        "rises": st.sampled_from(["left", "right"]),
+                    }
+                )
+            }
+        ),
     },
-)  # fmt: skip
+)
 
 
 @st.composite

@@ -209,8 +209,10 @@ def test_only_passes_that_a_unit_has_are_loaded() -> None:
     done = subprocess.run(
         [sys.executable, "-c", code],
         input=plain.spec.model_dump_json(exclude_unset=True),
-        capture_output=True, text=True, check=True,
-    )  # fmt: skip
+        capture_output=True,
+        text=True,
+        check=True,
+    )
     run(plain)
     modules = {f"rodwright.setout.{each.step.partition(':')[0]}": each for each in PASSES}
     loaded = {each.name for name, each in modules.items() if name in json.loads(done.stdout)}

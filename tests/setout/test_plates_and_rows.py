@@ -110,9 +110,10 @@ def test_rows_of_another_pitch_or_line_keep_clear(holes: dict[str, Any]) -> None
 def test_under_lipped_sides_the_row_follows_the_plates() -> None:
     """Lippings of 8 bring the front of the carcass forward, from which the plates are measured."""
     unit = _unit(
-        {"hung": "overlay"}, {"count": 2},
+        {"hung": "overlay"},
+        {"count": 2},
         lipping={"stock": "ash", "thickness": 8, "edges": ["sides", "shelves"]},
-    )  # fmt: skip
+    )
     hung = of_role(unit, Role.SIDE)[0]
     assert {y for y, _ in _plates(hung)} == {37.0} == {y for y, _ in _pins(hung) if y < 200}
 
@@ -144,8 +145,10 @@ def _keep_apart(unit: Unit) -> None:
     depth=st.integers(220, 600),
     shelves=st.one_of(
         st.builds(lambda n: {"count": n}, st.integers(1, 5)),
-        st.builds(lambda at: {"at": sorted(at)}, st.lists(st.integers(60, 1800), min_size=1,
-                                                         max_size=3, unique=True)),
+        st.builds(
+            lambda at: {"at": sorted(at)},
+            st.lists(st.integers(60, 1800), min_size=1, max_size=3, unique=True),
+        ),
     ),
     holes=st.fixed_dictionaries(
         {},
@@ -159,17 +162,25 @@ def _keep_apart(unit: Unit) -> None:
     hinge=st.fixed_dictionaries(
         {}, optional={"ends": st.integers(40, 140), "count": st.integers(2, 4)}
     ),
-)  # fmt: skip
+)
 def test_no_plate_comes_near_a_row(
-    hung: str, count: int, frame: bool, height: int, depth: int, shelves: dict[str, Any],
-    holes: dict[str, Any], hinge: dict[str, Any],
-) -> None:  # fmt: skip
+    hung: str,
+    count: int,
+    frame: bool,
+    height: int,
+    depth: int,
+    shelves: dict[str, Any],
+    holes: dict[str, Any],
+    hinge: dict[str, Any],
+) -> None:
     more = {"face_frame": {"stock": "ash", "width": 45}} if frame else {}
     try:
         unit = _unit(
-            {"hung": hung, "count": count, "hinge": hinge}, shelves | {"holes": holes},
-            size={"width": 700, "height": height, "depth": depth}, **more,
-        )  # fmt: skip
+            {"hung": hung, "count": count, "hinge": hinge},
+            shelves | {"holes": holes},
+            size={"width": 700, "height": height, "depth": depth},
+            **more,
+        )
     except ProblemsError:
         assume(False)
         raise
@@ -178,9 +189,11 @@ def test_no_plate_comes_near_a_row(
     for shelf in of_role(unit, Role.SHELF):
         under = shelf.bounds().low[2] - 2.5
         rests = [
-            pin for side in of_role(unit, Role.SIDE) for pin in _pins(side)
+            pin
+            for side in of_role(unit, Role.SIDE)
+            for pin in _pins(side)
             if abs(pin[1] - under) < 1e-6
-        ]  # fmt: skip
+        ]
         assert len(rests) == 4
 
 
@@ -196,11 +209,12 @@ def test_plates_and_rows_keep_clear_of_pocket_holes(
         "unit: mm\nsize: {width: 1200, height: 500, depth: 400}",
         interior={
             "columns": [
-                {"width": "1 share", "doors": doors} | inside, {"width": "1 share"} | inside,
+                {"width": "1 share", "doors": doors} | inside,
+                {"width": "1 share"} | inside,
             ],
             "dividers": {"ends": "pocket-screwed"},
         },
-    )  # fmt: skip
+    )
     (divider,) = of_role(unit, Role.DIVIDER)
     size = divider.blank.size
     holes = [each for each in divider.workings if isinstance(each, Hole)]

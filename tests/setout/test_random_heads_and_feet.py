@@ -96,8 +96,10 @@ def wishes(draw: st.DrawFn) -> dict[str, Any]:
         edges = draw(st.sampled_from([None, ["left", "right"], ["left", "top"]]))
         if edges:
             wish["scribes"] = {
-                "stock": "ash", "edges": edges, "setback": draw(st.sampled_from([0, 10, 22])),
-            }  # fmt: skip
+                "stock": "ash",
+                "edges": edges,
+                "setback": draw(st.sampled_from([0, 10, 22])),
+            }
     else:
         wish["size"] = {
             "width": draw(st.integers(400, 2400)),
@@ -114,8 +116,10 @@ def wishes(draw: st.DrawFn) -> dict[str, Any]:
     front = draw(st.sampled_from(["bare", "framed", "lipped"]))
     if front == "framed":
         wish["face_frame"] = {
-            "stock": "ash", "width": 45, "corners": draw(st.sampled_from(["mitred", "butted"])),
-        }  # fmt: skip
+            "stock": "ash",
+            "width": 45,
+            "corners": draw(st.sampled_from(["mitred", "butted"])),
+        }
     if front == "lipped":
         wish["lipping"] = {"stock": "ash", "thickness": 10, "edges": ["sides", "top", "bottom"]}
     return wish

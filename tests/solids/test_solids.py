@@ -149,9 +149,15 @@ def test_long_and_short_points(corner: float, frame: bool) -> None:
     inside = [point[0] for point in points if point[across] > WIDTH / 2]
     assert max(outside) - min(outside) == pytest.approx(400.0)
     assert max(inside) - min(inside) == pytest.approx(400.0 - run)
-    both = solid_of((_member(400.0, S.NEAR_END, corner, frame)[0],
-                     (*_member(400.0, S.NEAR_END, corner, frame)[1],
-                      *_member(400.0, S.FAR_END, corner, frame)[1])))  # fmt: skip
+    both = solid_of(
+        (
+            _member(400.0, S.NEAR_END, corner, frame)[0],
+            (
+                *_member(400.0, S.NEAR_END, corner, frame)[1],
+                *_member(400.0, S.FAR_END, corner, frame)[1],
+            ),
+        )
+    )
     inside = [v.X for v in both.Vertices() if v.toTuple()[across] > WIDTH / 2]
     assert max(inside) - min(inside) == pytest.approx(400.0 - 2 * run)
 

@@ -125,10 +125,29 @@ def test_words_for_screws() -> None:
 
 @pytest.mark.parametrize(
     ("mm", "inches"),
-    [(0.5, "1/32"), (1, "1/32"), (2, "1/16"), (3, "1/8"), (5, "3/16"), (6, "1/4"), (8, "5/16"),
-     (10, "3/8"), (12, "1/2"), (20, "3/4"), (25, "1"), (32, "1 1/4"), (50, "2"), (70, "2 3/4"),
-     (100, "4"), (150, "6"), (200, "8"), (300, "12"), (400, "16"), (600, "24")],
-)  # fmt: skip
+    [
+        (0.5, "1/32"),
+        (1, "1/32"),
+        (2, "1/16"),
+        (3, "1/8"),
+        (5, "3/16"),
+        (6, "1/4"),
+        (8, "5/16"),
+        (10, "3/8"),
+        (12, "1/2"),
+        (20, "3/4"),
+        (25, "1"),
+        (32, "1 1/4"),
+        (50, "2"),
+        (70, "2 3/4"),
+        (100, "4"),
+        (150, "6"),
+        (200, "8"),
+        (300, "12"),
+        (400, "16"),
+        (600, "24"),
+    ],
+)
 def test_figures_of_our_own_choosing_are_round(mm: float, inches: str) -> None:
     assert INCH.usual(mm) == pytest.approx(from_inches(inches))
     assert METRIC.usual(mm) == mm
@@ -158,9 +177,7 @@ def drilled(made: Unit) -> set[float]:
 def test_screws_of_a_carcass() -> None:
     """No. 8 through 23/32 into as much: 7 diameters, 1.148 in, further, so 2 in long."""
     made = unit("carcass: {stock: ply, corners: screwed}")
-    assert hardware(made)["wood screw"] == (
-        "no. 8 x 2 in", ("clearance 11/64 in, pilot 3/32 in",)
-    )  # fmt: skip
+    assert hardware(made)["wood screw"] == ("no. 8 x 2 in", ("clearance 11/64 in, pilot 3/32 in",))
     assert sorted(drilled(made)) == approx("3/32", "11/64")
 
 
@@ -202,8 +219,11 @@ def test_dowels_of_sheets_keep_from_breaking_out() -> None:
 )  # fmt: skip
 def test_what_joints_take(joint: str, name: str, size: str, holes: str) -> None:
     ends = "interior: {}"
-    made = unit(f"carcass: {{stock: ply, corners: {joint}, top: over, bottom: over}}\n{ends}"
-                if "mitred" in joint else f"carcass: {{stock: ply, corners: {joint}}}")  # fmt: skip
+    made = unit(
+        f"carcass: {{stock: ply, corners: {joint}, top: over, bottom: over}}\n{ends}"
+        if "mitred" in joint
+        else f"carcass: {{stock: ply, corners: {joint}}}"
+    )
     assert hardware(made)[name] == (size, (holes,))
 
 
@@ -230,11 +250,9 @@ def test_every_hole_is_of_a_drill_that_is_sold() -> None:
 
 def test_lists_of_a_unit_in_inches_have_no_decimals_and_no_millimetres() -> None:
     made = unit(FURNISHED)
-    texts = [
-        text
-        for row in hardware_list(made)
-        for text in (row.name, row.size, *row.holes)
-    ] + [text for row in parts_list(made) for text in row.workings]  # fmt: skip
+    texts = [text for row in hardware_list(made) for text in (row.name, row.size, *row.holes)] + [
+        text for row in parts_list(made) for text in row.workings
+    ]
     assert len(texts) > 60
     for text in texts:
         assert not re.search(r"\d\.\d", text.replace("45.0°", "")), text
@@ -276,7 +294,7 @@ def test_who_follows_a_remedy_in_inches_isnt_refused_again() -> None:
     wish = (
         SIZE + STOCK + "carcass: {stock: ply}\n"
         "interior: {doors: {hung: overlay, count: 2, hinge: {edge: %s}}}"
-    )  # fmt: skip
+    )
     try:
         unit_from(wish % "1/32")
     except ProblemsError as error:

@@ -36,7 +36,9 @@ def test_panels_are_either_upright_or_level_and_of_the_carcass() -> None:
 
 def test_what_stands_out_is_no_part_of_carcass_frame_or_base() -> None:
     assert {TRAITS[role].of for role in STANDS_OUT} == {
-        Assembly.DOOR, Assembly.DRAWER, Assembly.SURROUND,
-    }  # fmt: skip
+        Assembly.DOOR,
+        Assembly.DRAWER,
+        Assembly.SURROUND,
+    }
     assert set(STANDS_OUT).isdisjoint({*PANELS, *FACE_FRAME})
     assert {*DOORS, *DRAWERS} < set(STANDS_OUT)

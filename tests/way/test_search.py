@@ -27,9 +27,10 @@ def free_throughout(scene: Scene, poses: tuple[Pose, ...]) -> bool:
     for a, b in pairwise(poses):
         for k in np.linspace(0, 1, 12):
             between = Pose(
-                a.x + k * (b.x - a.x), a.y + k * (b.y - a.y),
+                a.x + k * (b.x - a.x),
+                a.y + k * (b.y - a.y),
                 a.turn_rad + k * (b.turn_rad - a.turn_rad),
-            )  # fmt: skip
+            )
             # The body is taken a hundredth smaller all round, so that it may stand on a floor.
             if any(piece.buffer(-0.02).intersects(walls) for piece in placed(scene, between).geoms):
                 return False
@@ -134,9 +135,13 @@ def test_tilted_in_under_a_lower_mouth() -> None:
 def test_too_little_floor_before_it_to_turn() -> None:
     """The same as above, with a wall opposite nearer than the unit is deep."""
     place = niche(
-        width=1209.0, height=2027.0, depth=700.0, mouth_width=985.0, mouth_thickness=25.0,
+        width=1209.0,
+        height=2027.0,
+        depth=700.0,
+        mouth_width=985.0,
+        mouth_thickness=25.0,
         front=320.0,
-    )  # fmt: skip
+    )
     assert not into_opening(Body(1000.0, 1990.0, 330.0), place, "mm").passes
 
 

@@ -116,8 +116,10 @@ def test_schema_and_table_tell_both() -> None:
     assert hole["deep"]["default"] == "0 mm"
     assert DEFAULT_IN not in str(json_schema(UnitSpec))
     assert [row.split(" | ")[2] for row in reference_table(Hole).splitlines()[2:]] == [
-        "5 mm, or 3/16 in", "0 mm", "`[1, 2]` mm, or `[1/32, 1/16]` in",
-    ]  # fmt: skip
+        "5 mm, or 3/16 in",
+        "0 mm",
+        "`[1, 2]` mm, or `[1/32, 1/16]` in",
+    ]
 
 
 @pytest.mark.parametrize("path", sorted((Path(__file__).parents[2] / "models").glob("*.yaml")))

@@ -63,9 +63,13 @@ def test_what_is_no_joint_is_told_at_its_place(
 
 @pytest.mark.parametrize(
     ("written", "good"),
-    [("dowelled", True), ({"joint": "dowelled", "diameter": 8}, True), ("glued", False),
-     ({"diameter": 8}, False)],
-)  # fmt: skip
+    [
+        ("dowelled", True),
+        ({"joint": "dowelled", "diameter": 8}, True),
+        ("glued", False),
+        ({"diameter": 8}, False),
+    ],
+)
 def test_the_schema_takes_both_ways_of_writing(written: object, good: bool) -> None:
     spec = {
         "title": "Test",
@@ -78,9 +82,15 @@ def test_the_schema_takes_both_ways_of_writing(written: object, good: bool) -> N
 
 @pytest.mark.parametrize(
     ("word", "far"),
-    [("butted", 0.0), ("dowelled", 0.0), ("housed", 6.0), ("tongued", 6.0), ("rebated", 9.0),
-     ("mitred", 18.0)],
-)  # fmt: skip
+    [
+        ("butted", 0.0),
+        ("dowelled", 0.0),
+        ("housed", 6.0),
+        ("tongued", 6.0),
+        ("rebated", 9.0),
+        ("mitred", 18.0),
+    ],
+)
 def test_how_far_a_part_reaches_into_18_mm(word: JointWord, far: float) -> None:
     assert reach(joint_of(word), 18.0, "mm") == far
 

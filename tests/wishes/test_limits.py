@@ -44,9 +44,12 @@ def test_a_ready_model_taken_for_inches_is_told_so_once(name: str) -> None:
 
 @pytest.mark.parametrize(
     "size",
-    ["{width: 48, height: 84, depth: 12}", "{width: 31.5, height: 35.4, depth: 9.75}",
-     "{width: 156, height: 96, depth: 14}"],
-)  # fmt: skip
+    [
+        "{width: 48, height: 84, depth: 12}",
+        "{width: 31.5, height: 35.4, depth: 9.75}",
+        "{width: 156, height: 96, depth: 14}",
+    ],
+)
 def test_inches_taken_for_millimetres_are_told_so_once(size: str) -> None:
     spec = SPEC.replace("{width: 800, height: 900, depth: 250}", size).replace("18}", "18 mm}")
     (said,) = told(spec)
@@ -75,10 +78,15 @@ def test_a_size_just_inside_its_limit_and_just_outside(axis: str) -> None:
 
 @pytest.mark.parametrize(
     ("key", "value"),
-    [("width", "0.01"), ("height", "1"), ("depth", "3"), ("width", "{middle: 0.5}"),
-     ("height", "{left: 900, others: [{at: 1, height: 9000}]}"),
-     ("depth", "{left: 300, right: 4000}")],
-)  # fmt: skip
+    [
+        ("width", "0.01"),
+        ("height", "1"),
+        ("depth", "3"),
+        ("width", "{middle: 0.5}"),
+        ("height", "{left: 900, others: [{at: 1, height: 9000}]}"),
+        ("depth", "{left: 300, right: 4000}"),
+    ],
+)
 def test_a_reading_that_cant_be_of_an_opening(key: str, value: str) -> None:
     opening = {"width": "810", "height": "910", "depth": "260"} | {key: value}
     line = ", ".join(f"{name}: {each}" for name, each in opening.items())
@@ -145,9 +153,13 @@ def test_forty_thousand_columns() -> None:
 
 @pytest.mark.parametrize(
     "line",
-    ["base: {kind: plinth, height: 90, spacing: 20}", "base: {kind: legs, height: 90, span: 1}",
-     "base: {kind: levellers, height: 100, spacing: 0.01}", "fit: {fixing_spacing: 5}"],
-)  # fmt: skip
+    [
+        "base: {kind: plinth, height: 90, spacing: 20}",
+        "base: {kind: legs, height: 90, span: 1}",
+        "base: {kind: levellers, height: 100, spacing: 0.01}",
+        "fit: {fixing_spacing: 5}",
+    ],
+)
 def test_spacings_that_would_give_very_many(line: str) -> None:
     (said,) = told(f"{SPEC}{line}\n")
     assert re.match(r"a\.yaml:7:\d+: `\w+` has to be at least 50 mm", said)

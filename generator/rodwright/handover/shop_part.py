@@ -99,13 +99,18 @@ def _piece(
     return replace(
         part,
         blank=replace(
-            part.blank, length=size[0], width=size[1], thickness=size[2],
-            trim_length=0.0, trim_width=0.0, trim_at=(),
+            part.blank,
+            length=size[0],
+            width=size[1],
+            thickness=size[2],
+            trim_length=0.0,
+            trim_width=0.0,
+            trim_at=(),
         ),
         placement=replace(placed, origin=placed.to_unit((-x, -y, -z))),
         workings=workings,
         edged=() if kind == "cut" else part.edged,
-    )  # fmt: skip
+    )
 
 
 def _second_side(part: Part, orientation: Orientation, unit: LengthUnit) -> str | None:

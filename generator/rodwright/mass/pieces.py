@@ -130,9 +130,16 @@ def _pocket(size: Vector, pocket: PocketHole) -> Iterator[Round]:
         low, high = _bounds(leaves, frame, radius, start, reach, rise)
         # Where the floor itself breaks out, what is left isn't a bar cut off aslant.
         yield Round(
-            "disc", leaves, frame, radius, start, reach, _box(low, high), rise,
+            "disc",
+            leaves,
+            frame,
+            radius,
+            start,
+            reach,
+            _box(low, high),
+            rise,
             whole=reach - abs(rise) * radius > start,
-        )  # fmt: skip
+        )
 
 
 def _bounds(

@@ -68,12 +68,12 @@ def moments_of(body: Polyhedron) -> Array:
     if not body:
         return np.zeros(4)
     apex = body[0][0]
-    corners = np.concatenate(
-        [
-            np.stack(np.broadcast_arrays(face[:1], face[1:-1], face[2:]), axis=1)
-            for face in body
-        ]
-    ) - apex  # fmt: skip
+    corners = (
+        np.concatenate(
+            [np.stack(np.broadcast_arrays(face[:1], face[1:-1], face[2:]), axis=1) for face in body]
+        )
+        - apex
+    )
     volumes = np.einsum("ij,ij->i", corners[:, 0], np.cross(corners[:, 1], corners[:, 2])) / 6
     volume = volumes.sum()
     firsts = volumes @ corners.sum(axis=1) / 4 + volume * apex

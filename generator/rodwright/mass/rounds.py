@@ -49,8 +49,9 @@ class Round:
     def across(self, place: Array) -> Intervals:
         """Extent of the section along ``frame[1]`` at places along ``frame[0]``."""
         root = np.sqrt(np.maximum(self.radius**2 - place**2, 0.0))
-        return (np.full_like(root, -self.radius), -root) if self.section == "corner" else (
-            -root, root)  # fmt: skip
+        return (
+            (np.full_like(root, -self.radius), -root) if self.section == "corner" else (-root, root)
+        )
 
     def moments(self) -> Array:
         """Volume and first moments (part frame) of the bar in whole wood.

@@ -164,9 +164,8 @@ def assumed_alike(corners: tuple[tuple[float, float], ...]) -> tuple[Reading, ..
         length = (across**2 + up**2) ** 0.5
         places = (a, b, 0.0), (a, b, 1.0)
         readings.append(
-            Reading((), f"{name} as long as in front", "distance", length,
-                    REAR_ASSUMED, *places)
-        )  # fmt: skip
+            Reading((), f"{name} as long as in front", "distance", length, REAR_ASSUMED, *places)
+        )
     return tuple(readings)
 
 
@@ -232,11 +231,17 @@ def _across(
         _add_odd_one(where, listed, problems)
         return []
     return [
-        Reading(path, f"{what} {_place(path, where)}".strip(), "distance", value,
-                TAPE_ERROR, (*from_edge, share), (*to_edge, share))
-        .bowed(BOW_ERROR if _CORNER < share < 1 - _CORNER else 0.0)
+        Reading(
+            path,
+            f"{what} {_place(path, where)}".strip(),
+            "distance",
+            value,
+            TAPE_ERROR,
+            (*from_edge, share),
+            (*to_edge, share),
+        ).bowed(BOW_ERROR if _CORNER < share < 1 - _CORNER else 0.0)
         for path, value, share in listed
-    ]  # fmt: skip
+    ]
 
 
 def _place(path: KeyPath, where: KeyPath) -> str:
@@ -285,9 +290,15 @@ def _plumb(spec: PlumbReadings | None, where: KeyPath) -> list[Reading]:
         if reading is not None:
             out = reading.out * (inwards if reading.leans == "in" else -inwards)
             found.append(
-                _slope((*where, name), f"plumb of the {name} wall", edge, out, reading.over,
-                       LEVEL_ERROR)
-            )  # fmt: skip
+                _slope(
+                    (*where, name),
+                    f"plumb of the {name} wall",
+                    edge,
+                    out,
+                    reading.over,
+                    LEVEL_ERROR,
+                )
+            )
     return found
 
 
@@ -298,9 +309,8 @@ def _level(spec: LevelReadings | None, where: KeyPath) -> list[Reading]:
         if reading is not None:
             out = reading.out * (1.0 if reading.rises == "right" else -1.0)
             found.append(
-                _slope((*where, name), f"level of the {name}", edge, out, reading.over,
-                       LEVEL_ERROR)
-            )  # fmt: skip
+                _slope((*where, name), f"level of the {name}", edge, out, reading.over, LEVEL_ERROR)
+            )
     return found
 
 

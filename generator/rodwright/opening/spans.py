@@ -22,9 +22,13 @@ _COMPLEX_STEP = 1e-30
 
 
 def least_spans(
-    planes: Sequence[Plane], bends: Sequence[Bends], shifted: Sequence[Quadrilateral],
-    limits: Limits, at: Rectangle, shift_error: float,
-) -> tuple[float, float]:  # fmt: skip
+    planes: Sequence[Plane],
+    bends: Sequence[Bends],
+    shifted: Sequence[Quadrilateral],
+    limits: Limits,
+    at: Rectangle,
+    shift_error: float,
+) -> tuple[float, float]:
     """Width and height that surely go in, nineteen times in twenty: each of the spans that
     bound the rectangle ``at``, less its own error; mm.
 

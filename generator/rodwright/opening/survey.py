@@ -122,9 +122,12 @@ def _bowed_in(
             if bend.inwards > _FLAT
         ]
         for name, first in (
-            ("left wall", True), ("right wall", False), ("floor", True), ("top", False),
+            ("left wall", True),
+            ("right wall", False),
+            ("floor", True),
+            ("top", False),
         )
-    }  # fmt: skip
+    }
     return replace(
         limits,
         left=max(inwards["left wall"], default=-inf),

@@ -93,10 +93,14 @@ def _detail(name: str, about: str, unit: Unit, refs: Collection[str]) -> Detail:
     for part in unit.parts:
         alike[_kind(part)] = alike.get(_kind(part), 0) + 1
     named = tuple(
-        (text if len(row) > 1 or alike[_kind(parts[row[0]])] == 1
-         else f"{text}, 1 of {alike[_kind(parts[row[0]])]}", row)
+        (
+            text
+            if len(row) > 1 or alike[_kind(parts[row[0]])] == 1
+            else f"{text}, 1 of {alike[_kind(parts[row[0]])]}",
+            row,
+        )
         for text, row in rows(parts)
-    )  # fmt: skip
+    )
     return Detail(name, about, some, named)
 
 

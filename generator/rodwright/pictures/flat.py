@@ -102,8 +102,9 @@ def _corners(body: Body) -> Array:
     """The corners, (8, 3), of the box that a body fills, where it stands."""
     points = body.facets.points
     extent = points.min(axis=0), points.max(axis=0)
-    corners = [[extent[high][i] for i, high in enumerate(corner)]
-               for corner in product((0, 1), repeat=3)]  # fmt: skip
+    corners = [
+        [extent[high][i] for i, high in enumerate(corner)] for corner in product((0, 1), repeat=3)
+    ]
     return np.asarray(np.array(corners) @ body.matrix[:3, :3].T + body.matrix[:3, 3])
 
 

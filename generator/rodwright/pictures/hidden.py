@@ -56,8 +56,12 @@ def lines(
 
 
 def _stretches(compounds: tuple[TopoDS_Shape | None, ...]) -> Array:
-    found = [piece for compound in compounds if compound is not None and not compound.IsNull()
-             for piece in _pieces(compound)]  # fmt: skip
+    found = [
+        piece
+        for compound in compounds
+        if compound is not None and not compound.IsNull()
+        for piece in _pieces(compound)
+    ]
     ends = np.array(found, dtype=np.float64).reshape(-1, 2, 2)
     long = np.linalg.norm(ends[:, 1] - ends[:, 0], axis=1) > LEAST_LENGTH
     return np.asarray(ends[long])

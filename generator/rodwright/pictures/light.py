@@ -122,8 +122,9 @@ class Light:
             for ray in chosen:
                 slopes = ways @ np.array(ray.towards)
                 towards = np.flatnonzero(slopes > 1e-3).tolist()
-                turned = [(i, starts[i], starts[i + 1]) for i in towards
-                          if starts[i] < starts[i + 1]]  # fmt: skip
+                turned = [
+                    (i, starts[i], starts[i + 1]) for i in towards if starts[i] < starts[i + 1]
+                ]
                 if turned:
                     self._add(ray, brought * ray.strength, at, slopes, turned, light)
         answer = np.empty_like(light)

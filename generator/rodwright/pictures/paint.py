@@ -69,9 +69,12 @@ def _in_one_colour(
         return picture
     shades = Image.new("P", size)
     shades.putpalette(
-        [round(255 + (band - 255) * share / 255)
-         for share in range(256) for band in ImageColor.getrgb(colour)[:3]]
-    )  # fmt: skip
+        [
+            round(255 + (band - 255) * share / 255)
+            for share in range(256)
+            for band in ImageColor.getrgb(colour)[:3]
+        ]
+    )
     shades.frombytes(covered.tobytes())
     return shades
 

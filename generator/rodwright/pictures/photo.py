@@ -171,11 +171,15 @@ class _Paint:
         # Places along and across the grain, as sums of an offset and shares of screen places.
         views = np.array([camera.right, camera.up, camera.towards])
         self._along, self._across = (
-            np.array([_seen(axis, body, seed, views, camera.target)
-                      for seed, (body, axis) in enumerate(zip(bodies, axes, strict=True))],
-                     dtype=np.float32)
+            np.array(
+                [
+                    _seen(axis, body, seed, views, camera.target)
+                    for seed, (body, axis) in enumerate(zip(bodies, axes, strict=True))
+                ],
+                dtype=np.float32,
+            )
             for axes in zip(*map(_grain_axes, bodies), strict=True)
-        )  # fmt: skip
+        )
 
     def colours(self, facet: Numbers, places: Shades, depth: Shades) -> Shades:
         """Linear colours (n, 3) at screen places (n, 2) and depths of facets."""

@@ -138,11 +138,9 @@ def _laid_out(unit: Unit, sheet: _Sheet, scale: int) -> tuple[_View, _View, _Vie
         above = (front[0], top + depth / scale)
     return (
         _View("Front", FRONT, (width, height), (low_x, low_z), front),
-        _View(
-            "From the left", FROM_LEFT, (depth, height), (-high_y, low_z), (beside, front[1])
-        ),
+        _View("From the left", FROM_LEFT, (depth, height), (-high_y, low_z), (beside, front[1])),
         _View("From above", PLAN, (width, depth), (low_x, low_y), above),
-    )  # fmt: skip
+    )
 
 
 def _view_marks(bodies: Sequence[Body], facets: Facets, view: _View, scale: int) -> list[Mark]:

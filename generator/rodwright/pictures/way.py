@@ -69,11 +69,17 @@ def way_drawing(answer: WayInAnswer, path: Path) -> Drawing:
         marks += _red(to_page, walls, bodies)
     verdict = _verdict(answer, path)
     marks += [
-        Lettering((_MARGIN, _MARGIN + 14), _fitted(f"{unit.title}: {step.place}", _TITLE), _TITLE,
-                  "start"),
-        Lettering((_MARGIN, _MARGIN + 50), _fitted(verdict, _TEXT), _TEXT, "start",
-                  colour="#33302c" if step.passes else _HIT),
-    ]  # fmt: skip
+        Lettering(
+            (_MARGIN, _MARGIN + 14), _fitted(f"{unit.title}: {step.place}", _TITLE), _TITLE, "start"
+        ),
+        Lettering(
+            (_MARGIN, _MARGIN + 50),
+            _fitted(verdict, _TEXT),
+            _TEXT,
+            "start",
+            colour="#33302c" if step.passes else _HIT,
+        ),
+    ]
     return Drawing(
         *PAGE,
         f"{unit.title}: {step.place}",

@@ -141,9 +141,14 @@ class Bench:
         self.work(ref, cuts.notch(self.parts[ref], box, use))
 
     def drill(
-        self, ref: str, at: Vector, into: Vector, diameter: float, depth: float | None,
+        self,
+        ref: str,
+        at: Vector,
+        into: Vector,
+        diameter: float,
+        depth: float | None,
         use: str = "",
-    ) -> None:  # fmt: skip
+    ) -> None:
         """Drill a hole at a point (unit frame) of a part's surface, in a direction square to it."""
         self.work(ref, cuts.hole(self.parts[ref], at, into, diameter, depth, use))
 

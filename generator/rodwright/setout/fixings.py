@@ -16,9 +16,15 @@ from rodwright.unit import Fixing
 
 
 def screws(
-    sizes: TradeSizes, count: int, length: float, drilled: str, *, kind: str = WOOD_SCREW,
-    diameter: float | None = None, on: str = "",
-) -> Fixing:  # fmt: skip
+    sizes: TradeSizes,
+    count: int,
+    length: float,
+    drilled: str,
+    *,
+    kind: str = WOOD_SCREW,
+    diameter: float | None = None,
+    on: str = "",
+) -> Fixing:
     """So many screws of a length, and of a diameter if it isn't the usual one, mm; what is
     ``drilled`` for them, in words; and the ref of what they are ``on``."""
     size = sizes.screw_size(sizes.screw if diameter is None else diameter, length)

@@ -75,10 +75,13 @@ def _prism(size: Triple, workings: Sequence[Working]) -> tuple[Solid, list[Worki
     ends, so that the members which meet there share vertices.
     """
     cuts = {
-        axis: {each: outline for each in workings
-               if not isinstance(each, Mitre) and (outline := seen_along(size, each, axis))}
+        axis: {
+            each: outline
+            for each in workings
+            if not isinstance(each, Mitre) and (outline := seen_along(size, each, axis))
+        }
         for axis in range(3)
-    }  # fmt: skip
+    }
     bores = {
         axis: [each for each in workings if isinstance(each, Hole) and through(size, each, axis)]
         for axis in range(3)
@@ -131,8 +134,9 @@ def _wire(ring: shapely.LinearRing, axis: int) -> Wire:
         if all(math.dist(point, other) > TOUCH for other in (*points[:1], *points[-1:])):
             points.append(point)
     corners = []
-    for before, at, after in zip([points[-1], *points], points, [*points[1:], points[0]],
-                                 strict=False):  # fmt: skip
+    for before, at, after in zip(
+        [points[-1], *points], points, [*points[1:], points[0]], strict=False
+    ):
         to, on = (at[0] - before[0], at[1] - before[1]), (after[0] - at[0], after[1] - at[1])
         turn = to[0] * on[1] - to[1] * on[0]
         if abs(turn) > 1e-9 * math.hypot(*to) * math.hypot(*on):

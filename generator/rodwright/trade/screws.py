@@ -58,11 +58,25 @@ LENGTHS: dict[LengthUnit, tuple[float, ...]] = {
     "in": tuple(
         from_inches(each)
         for each in (
-            "3/8", "1/2", "5/8", "3/4", "7/8", "1", "1 1/4", "1 1/2", "1 3/4", "2", "2 1/4",
-            "2 1/2", "2 3/4", "3", "3 1/2", "4",
+            "3/8",
+            "1/2",
+            "5/8",
+            "3/4",
+            "7/8",
+            "1",
+            "1 1/4",
+            "1 1/2",
+            "1 3/4",
+            "2",
+            "2 1/4",
+            "2 1/2",
+            "2 3/4",
+            "3",
+            "3 1/2",
+            "4",
         )
     ),
-}  # fmt: skip
+}
 """Lengths of wood screws, from the least up."""
 LEAST_THROUGH: dict[LengthUnit, float] = {"mm": 16.0, "in": from_inches("1/2")}
 """Shorter ones hold slides and the like alone, and go through no wood."""

@@ -161,13 +161,14 @@ INCH = TradeSizes(
     ),
     dowels=dict(
         zip(
-            _inches("3/8", "5/16", "1/4", "1/2"), _inches("2", "1 1/2", "1 1/4", "2 1/2"),
+            _inches("3/8", "5/16", "1/4", "1/2"),
+            _inches("2", "1 1/2", "1 1/4", "2 1/2"),
             strict=True,
         )
     ),
     step=_INCH / 16,
     drill=_INCH / 64,
-)  # fmt: skip
+)
 """What is sold to makers in inches."""
 
 

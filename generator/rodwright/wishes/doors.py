@@ -21,9 +21,10 @@ _BUTTS = ("length", "leaf", "leaf_thickness", "knuckle")
 def _refuse(info: ValidationInfo, about: str, remedy: str) -> None:
     """Say that a key goes unread, so that nobody relies on it."""
     raise PydanticCustomError(
-        "door", "`{key}` says nothing about {about}",
+        "door",
+        "`{key}` says nothing about {about}",
         {"key": info.field_name, "about": about, "remedy": remedy},
-    )  # fmt: skip
+    )
 
 
 class DoorFrameSpec(SpecModel):

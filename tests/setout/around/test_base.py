@@ -177,8 +177,11 @@ def test_parts_meet_whatever_stands_on_the_base(base: str) -> None:
         (None, "applied"),
         (None, "mitred"),
     ):
-        needs = {"toe board": ("between",), "plinth": ("between", "over", "none"),
-                 "flush plinth": ("between", "over", "none")}  # fmt: skip
+        needs = {
+            "toe board": ("between",),
+            "plinth": ("between", "over", "none"),
+            "flush plinth": ("between", "over", "none"),
+        }
         if bottom not in needs.get(base, ("between", "over")):
             continue
         more: dict[str, Any] = {
@@ -279,13 +282,13 @@ def test_a_base_leaves_a_solid_bottom_room_from_its_front_on(kind: str) -> None:
             "kind": "legs", "height": 120, "stock": "leg", "held_by": "rails", "rail_stock": "oak",
         }  # fmt: skip
     unit = unit_from(
-        "size: {width: 900, height: 900, depth: 500}\n" + stock,
-        carcass={"stock": "oak"}, base=base,
-    )  # fmt: skip
+        "size: {width: 900, height: 900, depth: 500}\n" + stock, carcass={"stock": "oak"}, base=base
+    )
     carried = [
-        joint for joint in unit.joints
+        joint
+        for joint in unit.joints
         if joint.first == "BT1" and unit.part(joint.second).group == "Base" and joint.fixings
-    ]  # fmt: skip
+    ]
     front = min(unit.part(joint.second).bounds().low[1] for joint in carried)
     for joint in carried:
         box = unit.part(joint.second).bounds()
@@ -318,6 +321,7 @@ def test_runners_on_solid_sides_go_through_slots() -> None:
         assert screws.pilot.startswith("one at the front in a round hole 4.5 mm, the others in")
         assert washers.count == screws.count
     assert not [
-        each for each in check_parts(unit)
+        each
+        for each in check_parts(unit)
         if each.rule is Rule.HELD_ACROSS_GRAIN and runners & set(each.parts)
-    ]  # fmt: skip
+    ]

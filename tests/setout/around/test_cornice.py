@@ -28,8 +28,9 @@ def test_a_lapped_cornice_goes_round_the_front_and_both_ends() -> None:
     assert front.blank.size == (844.0, 80.0, 22.0)
     assert front.bounds().low == (-22.0, -22.0, 1920.0)
     assert front.workings == (
-        Mitre(Surface.FAR_END, 45.0, Surface.FACE), Mitre(Surface.NEAR_END, 45.0, Surface.FACE),
-    )  # fmt: skip
+        Mitre(Surface.FAR_END, 45.0, Surface.FACE),
+        Mitre(Surface.NEAR_END, 45.0, Surface.FACE),
+    )
     assert {part.blank.size for part in returns} == {(422.0, 80.0, 22.0)}
     assert returns[0].shape == returns[1].shape
     assert [part.bounds().low[0] for part in returns] == [-22.0, 800.0]
@@ -106,10 +107,12 @@ def test_parts_meet_whatever_is_under_it(place: str) -> None:
 def _holding(unit: Unit, ref: str) -> list[Joint]:
     """What holds a board: joints with fixings, but for its mitres."""
     return [
-        joint for joint in unit.joints
-        if ref in (joint.first, joint.second) and joint.fixings
+        joint
+        for joint in unit.joints
+        if ref in (joint.first, joint.second)
+        and joint.fixings
         and joint.kind is not JointKind.MITRE
-    ]  # fmt: skip
+    ]
 
 
 @pytest.mark.parametrize(
@@ -137,9 +140,10 @@ def test_boards_that_stand_on_too_little_are_held_by_blocks(projection: int, top
     (panel,) = of_role(unit, Role.TOP)
     front = boards[0].bounds()
     direct = {
-        joint.second for joint in unit.joints
+        joint.second
+        for joint in unit.joints
         if joint.first == panel.ref and joint.kind is JointKind.SCREWED
-    }  # fmt: skip
+    }
     assert (boards[0].ref in direct) == (22 - projection >= 12)
     for board in boards:
         assert _holding(unit, board.ref)
@@ -160,9 +164,10 @@ def test_without_a_top_a_board_set_out_too_far_is_told() -> None:
     wish = LAPPED | {"place": "standing", "projection": 15}
     carcass = {"stock": "ply", "top": "none"}
     found = [
-        each for each in check_parts(unit_from(SIZE, cornice=wish, carcass=carcass))
+        each
+        for each in check_parts(unit_from(SIZE, cornice=wish, carcass=carcass))
         if each.rule is Rule.NOTHING_HOLDS_IT
-    ]  # fmt: skip
+    ]
     assert {ref for each in found for ref in each.parts} == {"CN1", "CN2", "CN3"}
     assert "`cornice.projection`" in found[0].remedy
 
@@ -183,18 +188,17 @@ def test_a_return_on_a_solid_side_is_screwed_through_slots() -> None:
     """380 of oak across the grain, 380 x 0.00365 x 6 = 8.3 mm, beside a board along it: slots of
     4.5 and twice that."""
     text = SIZE + "stock:\n  oak: {kind: board, material: european oak, thickness: 22}\n"
-    unit = unit_from(
-        text, carcass={"stock": "oak"}, cornice={"stock": "oak", "height": 80},
-    )  # fmt: skip
+    unit = unit_from(text, carcass={"stock": "oak"}, cornice={"stock": "oak", "height": 80})
     left = of_role(unit, Role.CORNICE)[1]
     (joint,) = [each for each in _holding(unit, left.ref) if each.first == "SD1"]
     assert joint.kind is JointKind.BUTTONED
     meet = 400 - 0
     assert f"slots 4.5 x {ceil(4.5 + 2 * meet * 0.00365 * 6):g} mm" in joint.fixings[0].pilot
     assert not [
-        each for each in check_parts(unit)
+        each
+        for each in check_parts(unit)
         if each.rule is Rule.HELD_ACROSS_GRAIN and left.ref in each.parts
-    ]  # fmt: skip
+    ]
 
 
 @pytest.mark.parametrize(

@@ -198,11 +198,18 @@ stock:
     ("columns", "told"),
     [
         ({"columns": [{"width": "1 share"}, {"width": "1 share"}]}, True),
-        ({"rows": [{"height": "1 share", "columns": [{"width": "1 share"}, {"width": "1 share"}]},
-                   {"height": "1 share"}]}, False),
+        (
+            {
+                "rows": [
+                    {"height": "1 share", "columns": [{"width": "1 share"}, {"width": "1 share"}]},
+                    {"height": "1 share"},
+                ]
+            },
+            False,
+        ),
         ({"shelves": {"count": 2}}, False),
     ],
-)  # fmt: skip
+)
 def test_a_back_too_wide_for_a_sheet_can_be_split_on_a_divider(
     columns: dict[str, Any], told: bool
 ) -> None:

@@ -225,9 +225,10 @@ def test_holes_in_the_way_of_a_far_housing_are_left_out() -> None:
 def test_the_rear_row_keeps_clear_of_a_back_groove() -> None:
     """Groove from 284 on: a hole of 5 with 3 of wood beside it is at 278.5 at the most."""
     unit = unit_from(
-        SIZE, interior={"shelves": loose(holes={"setback": 4, "near": 0})},
+        SIZE,
+        interior={"shelves": loose(holes={"setback": 4, "near": 0})},
         back={"stock": "thin", "fixing": "grooved"},
-    )  # fmt: skip
+    )
     for side in of_role(unit, Role.SIDE):
         assert max(y for y, _ in places(side)) == 278.0
     assert check_solids(unit) == ()
@@ -311,13 +312,14 @@ def units(draw: st.DrawFn) -> dict[str, Any]:
     back = draw(st.sampled_from([None, "rebated", "grooved"]))
     return {
         "size": {
-            "width": 1500, "height": draw(st.integers(900, 2000)),
+            "width": 1500,
+            "height": draw(st.integers(900, 2000)),
             "depth": draw(st.integers(180, 400)),
         },
         "carcass": {"stock": "ply", "corners": draw(st.sampled_from(["butted", "housed"]))},
         "interior": {"columns": columns},
         "back": back and {"stock": "thin", "fixing": back},
-    }  # fmt: skip
+    }
 
 
 @settings(max_examples=60)
@@ -369,10 +371,10 @@ def _carried(unit: Unit) -> None:
             if joint.second == ref and joint.fixings:
                 radius = float(joint.fixings[0].size.split()[0]) / 2
                 under = [
-                    y for y, z in places(unit.part(joint.first))
-                    if abs(z + radius - bounds.low[2]) < 1e-3
-                    and bounds.low[1] < y < bounds.high[1]
-                ]  # fmt: skip
+                    y
+                    for y, z in places(unit.part(joint.first))
+                    if abs(z + radius - bounds.low[2]) < 1e-3 and bounds.low[1] < y < bounds.high[1]
+                ]
                 assert len(under) >= 2
 
 

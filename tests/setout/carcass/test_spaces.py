@@ -28,8 +28,9 @@ def test_dividers_of_part_height_stand_on_the_floor_of_their_space() -> None:
 
 def test_shelves_beside_part_height_dividers_stay_below_their_tops() -> None:
     low = {"shelves": {"at": [382]}}
-    assert not problems_of(SIZE, interior=_columns({"shelves": {"at": [381]}}, {},
-                                                   dividers={"height": 400}))  # fmt: skip
+    assert not problems_of(
+        SIZE, interior=_columns({"shelves": {"at": [381]}}, {}, dividers={"height": 400})
+    )
     (problem,) = problems_of(SIZE, interior=_columns(low, {}, dividers={"height": 400}))
     assert "doesn't fit under 400" in problem
 
@@ -68,8 +69,10 @@ def test_what_cannot_be_divided_so_is_told_once(interior: dict[str, Any], says: 
 
 
 def test_rails_between_rows_stand_at_the_front_only() -> None:
-    rows = {"rows": [{"height": 400}, {"height": "1 share"}],
-            "between": {"kind": "rail", "width": 60, "setback": 5}}  # fmt: skip
+    rows = {
+        "rows": [{"height": 400}, {"height": "1 share"}],
+        "between": {"kind": "rail", "width": 60, "setback": 5},
+    }
     unit = unit_from(SIZE, interior=rows)
     (rail,) = of_role(unit, Role.CARCASS_RAIL)
     assert rail.bounds().low == (18.0, 5.0, 1036 - 18 - 400 - 18)
@@ -79,8 +82,10 @@ def test_rails_between_rows_stand_at_the_front_only() -> None:
 
 
 def test_nothing_between_rows_leaves_their_heights_to_add_up() -> None:
-    rows = {"rows": [{"height": 400}, {"height": "1 share", "shelves": {"count": 1}}],
-            "between": {"kind": "nothing"}}  # fmt: skip
+    rows = {
+        "rows": [{"height": 400}, {"height": "1 share", "shelves": {"count": 1}}],
+        "between": {"kind": "nothing"},
+    }
     (shelf,) = of_role(unit_from(SIZE, interior=rows), Role.SHELF)
     assert shelf.bounds().low[2] == 18 + (600 - 18) / 2
 
@@ -115,8 +120,9 @@ def test_lippings_keep_clear_of_mid_rails() -> None:
     rows = {"rows": [{"height": 400} | _columns({}, {}), {"height": "1 share"}]}
     lipping = {"stock": "ash", "thickness": 15}
     frame = FRAME | {"mid_rails": 12}
-    (strip,) = of_role(unit_from(SIZE, interior=rows, face_frame=frame, lipping=lipping),
-                       Role.LIPPING)  # fmt: skip
+    (strip,) = of_role(
+        unit_from(SIZE, interior=rows, face_frame=frame, lipping=lipping), Role.LIPPING
+    )
     assert (strip.bounds().low[2], strip.bounds().high[2]) == (600.0, 606.0)
     unit = unit_from(SIZE, interior=rows, face_frame=FRAME, lipping=lipping)
     assert not of_role(unit, Role.LIPPING)

@@ -210,8 +210,9 @@ def test_a_thin_packer_is_screwed_through() -> None:
     assert check_solids(unit) == ()
 
 
-@pytest.mark.parametrize(("more", "x", "front", "carrier"), [("", 18, 0, "SD1"),
-                                                             (FRAME, 45, -22, "ST1")])  # fmt: skip
+@pytest.mark.parametrize(
+    ("more", "x", "front", "carrier"), [("", 18, 0, "SD1"), (FRAME, 45, -22, "ST1")]
+)
 def test_butts(more: str, x: float, front: float, carrier: str) -> None:
     """Leaves of 2 mm in a gap of 2 mm are let in 1 mm on each side; the pin stands half a
     knuckle of 9 mm in front, in the middle of the gap."""

@@ -73,9 +73,7 @@ def test_under_slides_take_their_deduction_off_the_inside() -> None:
     unit = _unit(THIN, slides={"kind": "under"})
     assert _box_width(unit) - 2 * 12 == pytest.approx(500 - 42)
     assert _box_width(_unit(slides={"kind": "under", "deduction": 45})) - 36 == pytest.approx(455)
-    (groove,) = {
-        each.position for each in _sides(unit)[0].workings if isinstance(each, Groove)
-    }  # fmt: skip
+    (groove,) = {each.position for each in _sides(unit)[0].workings if isinstance(each, Groove)}
     assert groove == 13.0
 
 
@@ -195,15 +193,28 @@ def test_under_a_rail_kickers_and_on_it_runners() -> None:
 
 @pytest.mark.parametrize(
     ("frame", "hung", "kind", "held"),
-    list(product((False, True), ("inset", "overlay"), ("side", "under", "runners"),
-                 ("from_rear", "all_round"))),
-)  # fmt: skip
+    list(
+        product(
+            (False, True),
+            ("inset", "overlay"),
+            ("side", "under", "runners"),
+            ("from_rear", "all_round"),
+        )
+    ),
+)
 def test_solids_are_clean_and_drawers_come_out(
     frame: bool, hung: str, kind: str, held: str
 ) -> None:
     handle = {"name": "bow handle", "spacing": 96}
-    unit = _unit(frame=frame, count=2, hung=hung, slides={"kind": kind}, bottom={"held": held},
-                 handle=handle, front_stock="ash")  # fmt: skip
+    unit = _unit(
+        frame=frame,
+        count=2,
+        hung=hung,
+        slides={"kind": kind},
+        bottom={"held": held},
+        handle=handle,
+        front_stock="ash",
+    )
     assert check_solids(unit) == ()
     grave = (Severity.ERROR, Severity.WARNING)
     said = {each.rule for each in check_parts(unit) if each.severity in grave}
@@ -217,9 +228,20 @@ def test_solids_are_clean_and_drawers_come_out(
 
 @pytest.mark.parametrize(
     "corners",
-    ["butted", "screwed", "housed", "rebated", "tongued", "dowelled", "biscuited",
-     "loose-tenoned", "pocket-screwed", "knock-down", "mitred"],
-)  # fmt: skip
+    [
+        "butted",
+        "screwed",
+        "housed",
+        "rebated",
+        "tongued",
+        "dowelled",
+        "biscuited",
+        "loose-tenoned",
+        "pocket-screwed",
+        "knock-down",
+        "mitred",
+    ],
+)
 def test_every_corner_joint(corners: str) -> None:
     """Boxes are put together before they go in, so a side close by hinders no screw."""
     slides = {"kind": "runners", "clearance": 1}
@@ -229,10 +251,14 @@ def test_every_corner_joint(corners: str) -> None:
 
 @settings(max_examples=40, derandomize=True)
 @given(
-    width=st.floats(160, 1200), height=st.floats(200, 1200), depth=st.floats(150, 700),
-    frame=st.booleans(), hung=st.sampled_from(("inset", "overlay")),
-    kind=st.sampled_from(("side", "under", "runners")), count=st.integers(1, 4),
-)  # fmt: skip
+    width=st.floats(160, 1200),
+    height=st.floats(200, 1200),
+    depth=st.floats(150, 700),
+    frame=st.booleans(),
+    hung=st.sampled_from(("inset", "overlay")),
+    kind=st.sampled_from(("side", "under", "runners")),
+    count=st.integers(1, 4),
+)
 def test_boxes_stay_inside_and_clear_by_what_slides_take(
     width: float, height: float, depth: float, frame: bool, hung: str, kind: str, count: int
 ) -> None:
@@ -381,13 +407,15 @@ def test_overlay_fronts_have_no_room_behind_a_door(door: str) -> None:
 def test_fixings_of_a_corner_keep_clear_of_the_groove() -> None:
     """A box of 94 - 24 = 70 mm has its bottom's groove from 10 to 16: 8 mm dowels at their usual
     place, a quarter of the height from the edge, would run into it."""
-    unit = unit_from(SIZE, interior={"drawers": {"fronts": [94, "1 share"], "corners": "dowelled"}},
-                     back=BACK)  # fmt: skip
+    unit = unit_from(
+        SIZE, interior={"drawers": {"fronts": [94, "1 share"], "corners": "dowelled"}}, back=BACK
+    )
     side = _sides(unit)[0]
     heights = [
-        hole.position[1] for hole in side.workings
+        hole.position[1]
+        for hole in side.workings
         if isinstance(hole, Hole) and hole.position[0] < 18
-    ]  # fmt: skip
+    ]
     assert side.blank.width == 70.0
     assert min(heights) - 4 >= 16 + 3
     assert check_solids(unit) == ()
@@ -481,9 +509,10 @@ def test_packers_are_fixed_by_themselves_and_slides_go_across_them(kind: str, co
         assert all(box.high[2] > middle + SLIDE / 2 + 15 for box in packers)
     for part in of_role(unit, Role.PACKER):
         (held,) = (
-            each for each in unit.joints
+            each
+            for each in unit.joints
             if each.kind is JointKind.SCREWED and each.first == part.ref
-        )  # fmt: skip
+        )
         assert held.second in ("SD1", "SD2")
         assert held.fixings[0].count >= 2
     ys = sorted({box.low[1] for box in packers})

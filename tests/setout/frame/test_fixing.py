@@ -56,10 +56,10 @@ def test_corners_are_dowelled_unless_said(corners: str) -> None:
 )
 def test_the_maker_chooses(joint: str, corners: str, name: str) -> None:
     unit = unit_from(
-        SIZE, carcass={"stock": "ply"}, face_frame=FRAME | {
-            "joint": joint, "corners": corners, "width": 65,
-        },
-    )  # fmt: skip
+        SIZE,
+        carcass={"stock": "ply"},
+        face_frame=FRAME | {"joint": joint, "corners": corners, "width": 65},
+    )
     assert {each.name for joined in _between(unit, *MEMBERS) for each in joined.fixings} == {name}
 
 
@@ -121,9 +121,11 @@ def test_glue_alone_is_told_where_only_end_grain_is_glued() -> None:
 
 def test_no_loose_shelf_is_fixed_to_the_frame() -> None:
     unit = unit_from(
-        SIZE, carcass={"stock": "ply"}, face_frame=FRAME,
+        SIZE,
+        carcass={"stock": "ply"},
+        face_frame=FRAME,
         interior={"shelves": {"count": 2, "fixed": False}},
-    )  # fmt: skip
+    )
     assert not [joint for joint in _between(unit, Role.SHELF) if joint.fixings]
 
 

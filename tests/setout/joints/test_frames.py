@@ -24,15 +24,21 @@ def frame_of(wish: JointSpec, width: float = 70.0) -> Unit:
     bench = setting.bench
     into = reach(wish, 60.0, "mm")
     stile = Part(
-        "ST1", "Stile", Role.DOOR_STILE, "Doors",
+        "ST1",
+        "Stile",
+        Role.DOOR_STILE,
+        "Doors",
         Blank(700.0, 60.0, 22.0, stock, Grain.LENGTHWISE),
         Placement((60.0, 0.0, 0.0), Z, (-1.0, 0.0, 0.0)),
-    )  # fmt: skip
+    )
     rail = Part(
-        "RL1", "Rail", Role.DOOR_RAIL, "Doors",
+        "RL1",
+        "Rail",
+        Role.DOOR_RAIL,
+        "Doors",
         Blank(300.0 + into, width, 22.0, stock, Grain.LENGTHWISE),
         Placement((60.0 - into, 0.0, 400.0), X, Z),
-    )  # fmt: skip
+    )
     with bench.wished_at(("doors",)):
         bench.add(stile)
         bench.add(rail)

@@ -159,8 +159,10 @@ def test_loose_tenoned() -> None:
         Mortise(Surface.REVERSE, (206.0, y), (6.0, 40.0), 15.0, True) for y in (30.0, 130.0, 230.0)
     }
     assert {each.position for each in pair.workings("SH1") if isinstance(each, Mortise)} == {
-        (30.0, 6.0), (130.0, 6.0), (230.0, 6.0),
-    }  # fmt: skip
+        (30.0, 6.0),
+        (130.0, 6.0),
+        (230.0, 6.0),
+    }
 
 
 def test_pocket_screwed() -> None:
@@ -211,9 +213,13 @@ def test_knock_down_with_barrel_nuts() -> None:
 
 @pytest.mark.parametrize(
     ("reinforced", "name"),
-    [("nothing", None), ("biscuits", "biscuit"), ("dowels", "dowel"),
-     ("loose_tongue", "loose tongue")],
-)  # fmt: skip
+    [
+        ("nothing", None),
+        ("biscuits", "biscuit"),
+        ("dowels", "dowel"),
+        ("loose_tongue", "loose tongue"),
+    ],
+)
 def test_mitred_corner(reinforced: str, name: str | None) -> None:
     pair = Pair(wish_of("mitred", reinforced=reinforced), z="end")
     kind, fixings = the_joint(pair)

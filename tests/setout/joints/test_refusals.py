@@ -121,12 +121,16 @@ def test_a_problem_that_every_corner_has_is_told_once() -> None:
     ("interior", "place"),
     [
         ("{shelves: {count: 1, ends: mitred}}", "interior.shelves.ends"),
-        ("{columns: [{width: 1 share}, {width: 1 share}], dividers: {ends: rebated}}",
-         "interior.dividers.ends"),
-        ("{rows: [{height: 1 share}, {height: 1 share}], between: {ends: mitred}}",
-         "interior.between.ends"),
+        (
+            "{columns: [{width: 1 share}, {width: 1 share}], dividers: {ends: rebated}}",
+            "interior.dividers.ends",
+        ),
+        (
+            "{rows: [{height: 1 share}, {height: 1 share}], between: {ends: mitred}}",
+            "interior.between.ends",
+        ),
     ],
-)  # fmt: skip
+)
 def test_corner_joints_away_from_corners_are_refused_where_they_are_wished(
     interior: str, place: str
 ) -> None:

@@ -176,9 +176,8 @@ def test_slopes_that_say_too_little_or_too_much(slope: dict[str, Any], where: st
 
 
 @settings(
-    max_examples=60,
-    suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow],
-)  # fmt: skip
+    max_examples=60, suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow]
+)
 @given(
     falls=st.sampled_from(["left", "right", "front", "rear"]),
     low=st.integers(700, 1900),

@@ -245,9 +245,11 @@ def _fix(setting: Setting, board: str, lapped: bool) -> bool:
             part.role in FACE_FRAME and _reached(rod, part, other, box) >= SCREWABLE
         )
         if (
-            through_face and behind and (lapped or part.role is Role.TOP)
+            through_face
+            and behind
+            and (lapped or part.role is Role.TOP)
             and narrow >= SCREWABLE - TOUCH
-        ):  # fmt: skip
+        ):
             held |= screw_on(bench, ref, board, setting.moisture)
         elif narrow >= SCREWABLE - TOUCH and long >= _BISCUIT_ROOM:
             # Through a lipping they go on into the panel behind it.

@@ -215,9 +215,10 @@ def _buttons(
     left = box.low[0] < TOUCH
     outer = (box.high[0] - deep, box.high[0]) if left else (box.low[0], box.low[0] + deep)
     places = [
-        y for y in _places(box.low[1], box.high[1], sizes)
+        y
+        for y in _places(box.low[1], box.high[1], sizes)
         if y - long / 2 > box.low[1] and y + long / 2 < box.high[1]
-    ] or [(box.low[1] + box.high[1]) / 2]  # fmt: skip
+    ] or [(box.low[1] + box.high[1]) / 2]
     for y in places:
         slot = Box(
             (outer[0], y - long / 2, height - below - high),
@@ -227,10 +228,15 @@ def _buttons(
     patch = box.contact(top)
     assert patch is not None
     bench.join(
-        JointKind.BUTTONED, side, worktop, patch.centre,
+        JointKind.BUTTONED,
+        side,
+        worktop,
+        patch.centre,
         Fixing("worktop button", len(places), f"{sizes.say(button)} wide"),
         screws(
-            sizes, len(places), sizes.usual(BUTTON_SCREW),
+            sizes,
+            len(places),
+            sizes.usual(BUTTON_SCREW),
             sizes.pilot_hole(sizes.screw, board.blank.stock.grip),
         ),
-    )  # fmt: skip
+    )

@@ -203,10 +203,21 @@ def _rim(bench: Bench, ref: str, back: str) -> Meeting | None:
     if strip.size[across] < TOUCH:
         return None
     return Meeting(
-        ref, back, 1, -1, run, across, plane=other.low[1], reach=0.0,
-        low=strip.low[run], high=strip.high[run], left=strip.low[across], right=strip.high[across],
-        through=other.low[1] - one.low[1], behind=other.size[1],
-    )  # fmt: skip
+        ref,
+        back,
+        1,
+        -1,
+        run,
+        across,
+        plane=other.low[1],
+        reach=0.0,
+        low=strip.low[run],
+        high=strip.high[run],
+        left=strip.low[across],
+        right=strip.high[across],
+        through=other.low[1] - one.low[1],
+        behind=other.size[1],
+    )
 
 
 def _pin(bench: Bench, ref: str, back: str) -> None:
@@ -237,9 +248,11 @@ def pins_along(bench: Bench, back: str, length: float, wide: float) -> Fixing | 
     long = next((each for each in sold if each >= needed), sold[-1])
     count = count_along(length, BACK_EDGE, PIN_SPACING)
     return Fixing(
-        "panel pin", count, sizes.pin_size(diameter, long),
+        "panel pin",
+        count,
+        sizes.pin_size(diameter, long),
         f"{sizes.pin_hole(diameter)}, in the middle of the {sizes.say(wide)} it lies on",
-    )  # fmt: skip
+    )
 
 
 def _spread(low: float, high: float, sizes: TradeSizes) -> tuple[float, ...]:

@@ -32,9 +32,12 @@ def lay_columns(setting: Setting, space: Space, wish: SpaceSpec) -> list[Space]:
         return []
     t = stock.thickness
     widths = divide(
-        setting.at("columns"), space.width, t, [column.width for column in wish.columns],
+        setting.at("columns"),
+        space.width,
+        t,
+        [column.width for column in wish.columns],
         ("columns", "dividers"),
-    )  # fmt: skip
+    )
     if not widths:
         return []
     ceiling = space.ceiling if high == space.high else None
@@ -56,10 +59,13 @@ def lay_columns(setting: Setting, space: Space, wish: SpaceSpec) -> list[Space]:
     for width in widths[:-1]:
         x += width
         part = Part(
-            bench.next_ref(Role.DIVIDER), "Divider", Role.DIVIDER, "Carcass",
+            bench.next_ref(Role.DIVIDER),
+            "Divider",
+            Role.DIVIDER,
+            "Carcass",
             blank(high - space.low + below + above, rod.inside.shelf_rear - front, stock),
             upright_placement(x + t, front, space.low - below),
-        )  # fmt: skip
+        )
         with bench.wished_at(here.where):
             bench.add(part)
         upright = Upright(part.ref, x, x + t)
@@ -161,10 +167,13 @@ def _lay_between(setting: Setting, space: Space, like: BetweenSpec, z: float) ->
     joint = rod.joinery.joint(like.ends)
     left, right = reaches(setting, space, joint)
     rail = Part(
-        bench.next_ref(Role.CARCASS_RAIL), "Rail", Role.CARCASS_RAIL, "Carcass",
+        bench.next_ref(Role.CARCASS_RAIL),
+        "Rail",
+        Role.CARCASS_RAIL,
+        "Carcass",
         blank(space.width + left + right, width, rod.stock),
         level_placement(space.left.right - left, front, z),
-    )  # fmt: skip
+    )
     bench.add(rail)
     place = ends_place(setting, like.ends)
     notes.ends.extend(

@@ -183,14 +183,19 @@ def _face(bench: Bench, each: ShelfRows, upright: Upright) -> _Face:
         _Taken(working, working.bounds(size)) for working in workings if not working.planes(size)
     )
     plates = tuple(
-        each for each in taken
-        if isinstance(each.working, Hole) and each.working.use == PLATE_USE
+        each
+        for each in taken
+        if isinstance(each.working, Hole)
+        and each.working.use == PLATE_USE
         and each.working.surface is surface
-    )  # fmt: skip
+    )
     return _Face(
-        part, surface, taken, plates,
+        part,
+        surface,
+        taken,
+        plates,
         tuple(plane for working in workings for plane in working.planes(size)),
-    )  # fmt: skip
+    )
 
 
 def _lay(
@@ -206,9 +211,11 @@ def _lay(
     say = setting.say
     start = each.front if inward > 0 else each.rear
     blocked = [
-        (z, working) for z in each.bearing
-        for room, working in [face.room(_centre(face, start, z), radius)] if room < needed
-    ]  # fmt: skip
+        (z, working)
+        for z in each.bearing
+        for room, working in [face.room(_centre(face, start, z), radius)]
+        if room < needed
+    ]
     z, working = blocked[0]
     what = "the end of it" if working is None else f"a {working.word}"
     setting.refuse(

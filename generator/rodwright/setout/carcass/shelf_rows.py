@@ -102,9 +102,10 @@ def lay_rows(
         return space.low + datum + step * holes.pitch
 
     kept = [
-        step for step in sorted(some)
+        step
+        for step in sorted(some)
         if step in steps or low - TOUCH <= height(step) - space.low <= high + TOUCH
-    ]  # fmt: skip
+    ]
     if len(kept) > MOST_HOLES:
         here.at("pitch").refuse(
             f"a row of {len(kept)} holes {setting.say(holes.pitch)} apart is more than anybody "

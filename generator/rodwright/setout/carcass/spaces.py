@@ -39,9 +39,16 @@ def whole_space(rod: Rod, carcass: Carcass) -> Space:
     left, right = carcass.left.right, carcass.right.left
     if frame is None:
         front = Front(
-            left, right, rod.inside.floor, rod.inside.ceiling, 0.0,
-            t, t, t if carcass.bottom else 0.0, t if carcass.top else 0.0,
-        )  # fmt: skip
+            left,
+            right,
+            rod.inside.floor,
+            rod.inside.ceiling,
+            0.0,
+            t,
+            t,
+            t if carcass.bottom else 0.0,
+            t if carcass.top else 0.0,
+        )
     else:
         behind = carcass.bottom is not None, carcass.top is not None
         bare: set[Edge] = set()
@@ -111,16 +118,20 @@ def columns_of(
             member = members[number - 1]
             edge = member.right if member else left.right
             front = replace(
-                front, left=edge, cover_left=_half(member, left),
+                front,
+                left=edge,
+                cover_left=_half(member, left),
                 bare=_bared(front.bare, "left", framed and member is None),
-            )  # fmt: skip
+            )
         if number < len(dividers):
             member = members[number]
             edge = member.left if member else right.left
             front = replace(
-                front, right=edge, cover_right=_half(member, right),
+                front,
+                right=edge,
+                cover_right=_half(member, right),
                 bare=_bared(front.bare, "right", framed and member is None),
-            )  # fmt: skip
+            )
         found.append(
             replace(space, left=left, right=right, high=high, ceiling=ceiling, front=front)
         )
@@ -142,15 +153,19 @@ def rows_of(
         if number > 0:
             ceiling, member = levels[number - 1], members[number - 1]
             front = replace(
-                front, high=member.low if member else high, cover_high=_half(member, ceiling),
+                front,
+                high=member.low if member else high,
+                cover_high=_half(member, ceiling),
                 bare=_bared(front.bare, "high", framed and member is None and ceiling is not None),
-            )  # fmt: skip
+            )
         if number < len(levels):
             floor, member = levels[number], members[number]
             front = replace(
-                front, low=member.high if member else low, cover_low=_half(member, floor),
+                front,
+                low=member.high if member else low,
+                cover_low=_half(member, floor),
                 bare=_bared(front.bare, "low", framed and member is None and floor is not None),
-            )  # fmt: skip
+            )
         found.append(replace(space, low=low, high=high, floor=floor, ceiling=ceiling, front=front))
     return found
 

@@ -55,16 +55,19 @@ def cups(hinge: Hinge, count: int) -> Made | None:
     where = f"covering {say(cover)}" if cover > 0 else "for inset doors"
     fixings = [
         Fixing(
-            f"concealed hinge, {ware(wish.cup)} cup", count,
+            f"concealed hinge, {ware(wish.cup)} cup",
+            count,
             f"{where}, rim {say(wish.edge)} from the edge",
             f"boring {ware(wish.cup)}, {say(wish.cup_depth)} deep",
         ),
         Fixing("hinge plate", count, f"holes {ware(PLATE_PITCH)} apart"),
         Fixing(
-            "plate screw", 2 * count, f"for {ware(PLATE_HOLE)} holes",
+            "plate screw",
+            2 * count,
+            f"for {ware(PLATE_HOLE)} holes",
             f"{ware(PLATE_HOLE)}, {say(depth)} deep",
         ),
-    ]  # fmt: skip
+    ]
     at = (hinge.face, plate, (outline.low + outline.high) / 2)
     return hinge.upright.ref, (hinge.edge, outline.front), at, tuple(fixings)
 

@@ -191,9 +191,10 @@ class Hinge:
         """The rows in the face that the plates are screwed to."""
         left = self.hung.hinges == "left"
         return [
-            rows for rows in self.around.rows
+            rows
+            for rows in self.around.rows
             if (rows.space.left if left else rows.space.right).ref == self.upright.ref
-        ]  # fmt: skip
+        ]
 
     def _on_the_grid(
         self, z: float, step: float, rows: list[ShelfRows], plate: float

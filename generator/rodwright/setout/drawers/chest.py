@@ -141,9 +141,14 @@ class _Drawers:
         before = setting.problems.mark()
         laid = lay_box(setting, like, box, group)
         fixing = FrontFixing(
-            setting.at("handle"), wish.handle, (box.low[0], box.high[0]), like.stock.thickness,
-            like.above, front.ref, laid.front,
-        )  # fmt: skip
+            setting.at("handle"),
+            wish.handle,
+            (box.low[0], box.high[0]),
+            like.stock.thickness,
+            like.above,
+            front.ref,
+            laid.front,
+        )
         fixing.fix()
         lay_slides(chest, place, laid.sides, self.packers)
         if wish.hung == "overlay" and wish.bumper:

@@ -65,8 +65,9 @@ class FrontFixing:
         hole = sizes.clearance(sizes.screw)
         for number, z in enumerate(rows):
             for x in _places(box.low[0], box.high[0], sizes):
-                if any(abs(x - a) < _BESIDE_HANDLE and abs(z - b) < _BESIDE_HANDLE
-                       for a, b in handles):  # fmt: skip
+                if any(
+                    abs(x - a) < _BESIDE_HANDLE and abs(z - b) < _BESIDE_HANDLE for a, b in handles
+                ):
                     continue
                 count += 1
                 moves = self._moves(bench.parts[front], bench.parts[end], z - rows[0])

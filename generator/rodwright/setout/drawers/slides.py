@@ -91,8 +91,12 @@ def running(setting: Setting, wish: SlidesSpec, clear: ClearOpening, side: float
 def _read_in_vain(setting: Setting, wish: SlidesSpec) -> None:
     """Note figures that say nothing about this kind of slides."""
     given = wish.model_fields_set
-    for key, kinds in (("clearance", ("side", "runners")), ("deduction", ("under",)),
-                       ("below", ("side", "under")), ("height", ("side",))):  # fmt: skip
+    for key, kinds in (
+        ("clearance", ("side", "runners")),
+        ("deduction", ("under",)),
+        ("below", ("side", "under")),
+        ("height", ("side",)),
+    ):
         if key in given and wish.kind not in kinds:
             setting.at(key).refuse(
                 f"`{key}` says nothing about `{wish.kind}`",
@@ -182,9 +186,11 @@ def lay_slides(
     thick = bench.parts[sides[0]].blank.thickness
     uprights, sizes = (space.left, space.right), bench.sizes
     pair = Fixing(
-        f"pair of {run.kind}-mounted drawer slides", 1, sizes.say(run.length),
+        f"pair of {run.kind}-mounted drawer slides",
+        1,
+        sizes.say(run.length),
         on=" and ".join(sides),
-    )  # fmt: skip
+    )
     for side, upright, packed in zip(sides, uprights, packers, strict=True):
         if run.kind == "runners":
             _bear(chest, place, side, upright)

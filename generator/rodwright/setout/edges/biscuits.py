@@ -40,7 +40,9 @@ def edge_biscuits(
     count = places_on(length)
     wide, deep = SLOT_WIDTH[unit], slot_depth(size, unit)
     return Fixing(
-        "biscuit", min(count, most or count), biscuit_size(size, unit),
+        "biscuit",
+        min(count, most or count),
+        biscuit_size(size, unit),
         f"slot {sizes.say(wide)} wide, {sizes.say(deep)} deep in both, marked from the pieces in "
         "place",
-    )  # fmt: skip
+    )

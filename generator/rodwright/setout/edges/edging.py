@@ -54,9 +54,11 @@ def set_out_edging(setting: Setting) -> None:
             hidden = [part.ref for part in parts if name not in _ALL_ROUND and _hidden(bench, part)]
             if len(hidden) < len(parts):
                 _edge(
-                    bench, wish, [part for part in parts if part.ref not in hidden],
+                    bench,
+                    wish,
+                    [part for part in parts if part.ref not in hidden],
                     name in _ALL_ROUND,
-                )  # fmt: skip
+                )
                 continue
             told = f"the face frame covers the front of the {name}: nothing shows to be edged"
         setting.at("edges", number).refuse(told, f"Take `{name}` out of the list.")

@@ -52,9 +52,14 @@ LEAST_STRIP = 3.0
 def strip_blank(lines: LippingLines, length: float, width: float) -> Blank:
     """A strip's blank: it is cut longer and wider, and trimmed on the panel."""
     return Blank(
-        length, width, lines.thickness, lines.stock, Grain.LENGTHWISE,
-        trim_length=TRIM_LENGTH, trim_width=TRIM_WIDTH,
-    )  # fmt: skip
+        length,
+        width,
+        lines.thickness,
+        lines.stock,
+        Grain.LENGTHWISE,
+        trim_length=TRIM_LENGTH,
+        trim_width=TRIM_WIDTH,
+    )
 
 
 class _Strips:

@@ -68,9 +68,10 @@ def member_joint(
 def _dowels(sizes: TradeSizes, width: float, thickness: float, mitred: bool) -> Fixing | None:
     """Two, their own diameter from the edges and two between them, a third of the thickness."""
     suits = [
-        each for each in sizes.dowels
+        each
+        for each in sizes.dowels
         if thickness / 4 - TOUCH <= each <= thickness / 2 + TOUCH and 4 * each <= width + TOUCH
-    ]  # fmt: skip
+    ]
     if not suits:
         return None
     diameter = min(suits, key=lambda each: abs(each - thickness / 3))
@@ -79,9 +80,11 @@ def _dowels(sizes: TradeSizes, width: float, thickness: float, mitred: bool) -> 
     reach = sizes.round_down(min(half, width / 2)) if mitred else half
     deep = reach + sizes.usual(GLUE_ROOM)
     return Fixing(
-        "dowel", 2, sizes.by(diameter, 2 * reach),
+        "dowel",
+        2,
+        sizes.by(diameter, 2 * reach),
         f"{sizes.say(diameter)}, {sizes.say(deep)} deep in both, square to the joint, {_PLACED}",
-    )  # fmt: skip
+    )
 
 
 def _biscuits(sizes: TradeSizes, width: float, thickness: float, mitred: bool) -> Fixing | None:
@@ -103,9 +106,11 @@ def _loose_tenon(sizes: TradeSizes, width: float, thickness: float, mitred: bool
         reach = sizes.round_down(min(reach, width / 2))
     deep = reach + sizes.usual(GLUE_ROOM)
     return Fixing(
-        "loose tenon", 1, sizes.by(2 * reach, wide, thick),
+        "loose tenon",
+        1,
+        sizes.by(2 * reach, wide, thick),
         f"mortises {sizes.say(thick)} wide, {sizes.say(deep)} deep in both, {_PLACED}",
-    )  # fmt: skip
+    )
 
 
 def _pocket_screws(
@@ -114,11 +119,13 @@ def _pocket_screws(
     if mitred or thickness < _SCREWED_FROM:
         return None
     return screws(
-        sizes, 2 if width >= _TWO_POCKETS else 1, pocket_length(thickness, sizes.unit),
+        sizes,
+        2 if width >= _TWO_POCKETS else 1,
+        pocket_length(thickness, sizes.unit),
         f"pockets {sizes.say(POCKET_DIAMETER[sizes.unit])} at {POCKET_ANGLE:g} degrees in the "
         f"rear of the piece that ends there",
         kind="pocket screw",
-    )  # fmt: skip
+    )
 
 
 _MAKERS = {

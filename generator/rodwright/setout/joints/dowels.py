@@ -63,10 +63,12 @@ def dowelled(work: Work) -> None:
         return
     half, deep = diameter / 2, in_first + allowance
     places = clear_of_others(
-        work, places, rule,
+        work,
+        places,
+        rule,
         lambda y: m.box((y - half, y + half), (m.middle - half, m.middle + half), (0.0, deep)),
         "dowel",
-    )  # fmt: skip
+    )
     for y in places:
         at = m.point(y, m.middle)
         work.bench.drill(m.first, at, m.way(), diameter, deep, "dowel")

@@ -76,10 +76,12 @@ def _cams(work: Work, deep: float) -> None:
         return
     half = diameter / 2
     places = clear_of_others(
-        work, places, _RULE,
+        work,
+        places,
+        _RULE,
         lambda y: m.box((y - half, y + half), (m.middle - half, m.middle + half), (0.0, depth)),
         "bolt",
-    )  # fmt: skip
+    )
     for y in places:
         work.bench.drill(m.first, m.point(y, m.middle), m.way(), diameter, depth, "cam bolt")
     _bore(
@@ -109,11 +111,12 @@ def _nuts(work: Work, deep: float) -> None:
         return
     half = hole / 2
     places = clear_of_others(
-        work, places, _RULE,
-        lambda y: m.box((y - half, y + half), (m.middle - half, m.middle + half),
-                        (0.0, m.through)),
+        work,
+        places,
+        _RULE,
+        lambda y: m.box((y - half, y + half), (m.middle - half, m.middle + half), (0.0, m.through)),
         "bolt",
-    )  # fmt: skip
+    )
     for y in places:
         work.bench.drill(
             m.first, m.point(y, m.middle, m.through), m.way(-1), hole, None, "connecting bolt"

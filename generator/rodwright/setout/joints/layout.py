@@ -103,8 +103,10 @@ def clear_of_others(
     meeting = work.meeting
     size = taken(places[0]).size[meeting.run]
     step = work.bench.sizes.round_up(size + BETWEEN)
-    room = [min(places) - meeting.low - rule.least_edge, meeting.high - max(places) -
-            rule.least_edge]  # fmt: skip
+    room = [
+        min(places) - meeting.low - rule.least_edge,
+        meeting.high - max(places) - rule.least_edge,
+    ]
     cut = _cut_boxes(work)
     rows = [places]
     for number in range(1, int(max(room) / step + TOUCH) + 1):

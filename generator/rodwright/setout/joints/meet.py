@@ -145,14 +145,21 @@ def find_meeting(bench: Bench, first: str, second: str, clear: Box | None = None
     into = 1 if below > above else -1
     run, across = sorted((i for i in range(3) if i != axis), key=lambda i: -extents[i])
     return Meeting(
-        first, second, axis, into, run, across,
+        first,
+        second,
+        axis,
+        into,
+        run,
+        across,
         plane=one.low[axis] if into > 0 else one.high[axis],
         reach=max(extents[axis], 0.0),
-        low=patch.low[run], high=patch.high[run],
-        left=patch.low[across], right=patch.high[across],
+        low=patch.low[run],
+        high=patch.high[run],
+        left=patch.low[across],
+        right=patch.high[across],
         through=one.size[axis],
         behind=other.size[axis] - max(extents[axis], 0.0),
-    )  # fmt: skip
+    )
 
 
 def surface_towards(part: Part, axis: int, sign: int) -> Surface:

@@ -61,11 +61,16 @@ def screwed(work: Work) -> None:
         return
     clearance = sizes.clearance(diameter)
     places = clear_of_others(
-        work, places, rule,
-        lambda y: m.box((y - clearance / 2, y + clearance / 2),
-                        (m.middle - clearance / 2, m.middle + clearance / 2), (0.0, m.through)),
+        work,
+        places,
+        rule,
+        lambda y: m.box(
+            (y - clearance / 2, y + clearance / 2),
+            (m.middle - clearance / 2, m.middle + clearance / 2),
+            (0.0, m.through),
+        ),
         "screw",
-    )  # fmt: skip
+    )
     pilot = sizes.pilot(diameter, held)
     into = length - m.through
     deep = into if fragile else 2 / 3 * into
@@ -150,9 +155,10 @@ def pocket_screwed(work: Work) -> None:
         for thick, length in screws_sold
         if wish.length is None or abs(wish.length - length) < TOUCH
         for stop in (min(most, length / 2),)
-        if stop > 0 and (length - stop) * cos(slope) <= m.through - POCKET_FLOOR
+        if stop > 0
+        and (length - stop) * cos(slope) <= m.through - POCKET_FLOOR
         and (wish.length is not None or t > thick)
-    ]  # fmt: skip
+    ]
     if not fits:
         lengths = ", ".join(work.say(each) for _, each in screws_sold)
         work.refuse(
@@ -174,18 +180,19 @@ def pocket_screwed(work: Work) -> None:
         work.bench.work(
             m.second,
             PocketHole(
-                face, end, across, t / 2, stop, pocket, sizes.screw, POCKET_ANGLE,
-                "pocket screw",
+                face, end, across, t / 2, stop, pocket, sizes.screw, POCKET_ANGLE, "pocket screw"
             ),
-        )  # fmt: skip
+        )
     if places:
         from_end = (t / 2) / tan(slope)
         fixing = screws(
-            sizes, len(places), length,
+            sizes,
+            len(places),
+            length,
             f"pocket {work.say(pocket)} at {POCKET_ANGLE:g} degrees, {work.say(from_end)} from "
             f"the end",
             kind="pocket screw",
-        )  # fmt: skip
+        )
         at = m.point((m.low + m.high) / 2, m.middle)
         work.bench.join(JointKind.POCKET_SCREW, m.first, m.second, at, fixing)
 

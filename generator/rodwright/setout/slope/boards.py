@@ -230,13 +230,19 @@ def _rail(setting: Setting, lines: SlopeLines) -> None:
     )
     placement = Placement((x, 0.0, height_at(inner, x, 0.0)), (up[2], 0.0, -up[0]), up)
     raw = Part(
-        bench.next_ref(Role.RAIL), "Sloping rail", Role.RAIL, "Face frame", body, placement,
+        bench.next_ref(Role.RAIL),
+        "Sloping rail",
+        Role.RAIL,
+        "Face frame",
+        body,
+        placement,
         withdraw=FORWARD,
-    )  # fmt: skip
+    )
     ends: list[Plane] = [
-        ((0.0, 0.0, frame.top), Z), ((frame.left, 0.0, 0.0), LEFT),
+        ((0.0, 0.0, frame.top), Z),
+        ((frame.left, 0.0, 0.0), LEFT),
         ((frame.right, 0.0, 0.0), X),
-    ]  # fmt: skip
+    ]
     rail = _lay(bench, raw, ends)
     met = []
     loose = bench.resting()

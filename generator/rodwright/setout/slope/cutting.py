@@ -188,10 +188,11 @@ class _Cutter:
         if part.role is Role.TOP:
             high = height_at(self.lines.outer, *_high_end(self.rod, self.lines))
             self._note(
-                ("slope",), f"the slope leaves only {say(reach)} of the level top",
+                ("slope",),
+                f"the slope leaves only {say(reach)} of the level top",
                 f"Make the unit lower, or at least {say(ceil(high))} high (`size.height`), so "
                 f"that the slope takes all of its top.",
-            )  # fmt: skip
+            )
             return
         what = "lies wholly above the slope" if reach == 0 else f"has only {say(reach)} left"
         self._note(

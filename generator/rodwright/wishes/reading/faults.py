@@ -19,9 +19,13 @@ _MOST_FAULTS = 500
 
 
 def told(
-    details: Sequence[ErrorDetails], model: type[BaseModel], data: Mapping[str, Data],
-    places: Places, file: str, unit: LengthUnit,
-) -> list[Problem]:  # fmt: skip
+    details: Sequence[ErrorDetails],
+    model: type[BaseModel],
+    data: Mapping[str, Data],
+    places: Places,
+    file: str,
+    unit: LengthUnit,
+) -> list[Problem]:
     """What is wrong, each with its place in the file, and nothing that only follows from it."""
     faults = _of_one_variant([_fault(detail, model, data) for detail in details[:_MOST_FAULTS]])
     return [_problem(word(fault, unit), fault, places, file) for fault in _worth_telling(faults)]
