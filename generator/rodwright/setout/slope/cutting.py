@@ -281,7 +281,7 @@ def _fittings(piece: Workpiece) -> int:
 def _pins(joint: Joint, upright: Workpiece, shelf: Box) -> int:
     """How many pin holes of an upright lie just under a shelf that rests on it there."""
     places = [
-        upright.part.placement.to_unit(_mouth(hole, upright.part))
+        upright.part.placement.to_unit(_mouth(hole, upright.part.blank.size))
         for hole in upright.workings
         if isinstance(hole, Hole)
     ]
@@ -294,14 +294,11 @@ def _pins(joint: Joint, upright: Workpiece, shelf: Box) -> int:
     )
 
 
-def _mouth(hole: Hole, part: Part) -> Vector:
+def _mouth(hole: Hole, size: Vector) -> Vector:
     """The middle of a hole's mouth, part frame."""
-    place = [0.0, 0.0, 0.0]
-    first, second = hole.surface.across
-    place[first], place[second] = hole.position
-    if hole.surface.at_high:
-        place[hole.surface.axis] = part.blank.size[hole.surface.axis]
-    return (place[0], place[1], place[2])
+    axis, at_high = hole.surface.axis, hole.surface.at_high
+    at = size[axis] if at_high else 0.0
+    return hole.bounds(size).spanning(axis, at, at).centre
 
 
 def _reaches(piece: Workpiece, plane: Plane) -> bool:
