@@ -62,3 +62,11 @@ def test_places_named_for_developers_exist() -> None:
     text = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
     for place in re.findall(r"`((?:generator|cli|tests|models)/[\w./]*)`", text):
         assert (ROOT / place).exists(), place
+
+
+@pytest.mark.parametrize("page", ["DEVELOPERS.md", "CONTRIBUTING.md"])
+def test_modules_named_for_developers_exist(page: str) -> None:
+    text = (ROOT / page).read_text(encoding="utf-8")
+    there = [f"/{path.relative_to(ROOT)}" for path in ROOT.glob("[cgt]*/**/*.py")]
+    for module in set(re.findall(r"`([\w/]+\.py)`", text)):
+        assert any(path.endswith(f"/{module}") for path in there), module
