@@ -49,16 +49,31 @@ def test_every_file_is_shown_by_its_kind(built: Build) -> None:
     assert told == [name for name in built.files if "/" not in name]
 
 
-def test_the_page_on_files_tells_of_every_file(built: Build) -> None:
-    """A row of its table names a file whole, or its stem and then what else it ends in."""
+def told_by_the_page() -> dict[str, set[str]]:
+    """What files end in, by their stems: a row of the page's table names a file whole, or its stem
+    and then what else it ends in."""
     told: dict[str, set[str]] = defaultdict(set)
     for row in re.findall(r"^\| (`.*?) \|", PAGE, flags=re.MULTILINE):
         stems: set[str] = set()
         for word in re.findall(r"`([^`]+)`", row):
             stem, dot, suffix = word.rpartition(".")
             stems |= {stem if dot else word} - {""}
-            for each in stems if dot else ():
+            for each in ({stem} if stem else stems) if dot else ():
                 told[each].add(suffix)
+    return told
+
+
+def test_the_page_on_files_tells_of_every_file(built: Build) -> None:
+    told = told_by_the_page()
     for name in built.files:
         plain = "parts/*/*" if name.startswith("parts/") else name.rpartition(".")[0]
         assert name.rpartition(".")[2] in told[plain], f"docs/files.md doesn't tell of {name}"
+
+
+def test_the_page_on_files_tells_of_no_other() -> None:
+    for stem, suffixes in told_by_the_page().items():
+        for suffix in suffixes:
+            name = f"{stem.replace('*/*', 'ash-22/ST1-stile')}.{suffix}"
+            assert BUILD_FILES.fullmatch(name), (
+                f"docs/files.md tells of {name}, which no row writes"
+            )

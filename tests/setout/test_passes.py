@@ -158,7 +158,7 @@ def orders(draw: st.DrawFn) -> list[Pass]:
     return done
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=200)
 @given(orders(), st.sampled_from([*UNITS]))
 def test_all_that_is_needed_is_said(order: list[Pass], name: str) -> None:
     """Every order that keeps the needs makes the same unit."""
