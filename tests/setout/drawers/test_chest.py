@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from itertools import pairwise, product
-from typing import Any
+from typing import Any, get_args
 
 import pytest
 from hypothesis import given, settings
@@ -18,6 +18,7 @@ from rodwright.checks.phrases import named
 from rodwright.checks.rules import Rule
 from rodwright.handover.lists import parts_list
 from rodwright.unit import Fixing, Groove, Hole, JointKind, Mortise, Part, Role, Slide, Unit
+from rodwright.wishes.joints import JointWord
 
 SIZE = "size: {width: 536, height: 736, depth: 506}\n"
 """Clear inside in 18 mm stock, before a back of 6: 500 x 700 x 500."""
@@ -226,22 +227,7 @@ def test_solids_are_clean_and_drawers_come_out(
     assert {unit.part(ref).group for ref in slides[1].refs} == {"Drawer 2"}
 
 
-@pytest.mark.parametrize(
-    "corners",
-    [
-        "butted",
-        "screwed",
-        "housed",
-        "rebated",
-        "tongued",
-        "dowelled",
-        "biscuited",
-        "loose-tenoned",
-        "pocket-screwed",
-        "knock-down",
-        "mitred",
-    ],
-)
+@pytest.mark.parametrize("corners", get_args(JointWord))
 def test_every_corner_joint(corners: str) -> None:
     """Boxes are put together before they go in, so a side close by hinders no screw."""
     slides = {"kind": "runners", "clearance": 1}
