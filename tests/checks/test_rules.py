@@ -19,14 +19,18 @@ from rodwright.jobs.new import model_names, model_path
 SOURCES = sorted(Path(checks.__file__).parent.glob("*.py"))
 
 
-def _named_in(tree: ast.AST) -> set[Rule]:
+def _names_in(tree: ast.AST) -> set[str]:
     return {
-        Rule[node.attr]
+        node.attr
         for node in ast.walk(tree)
         if isinstance(node, ast.Attribute)
         and isinstance(node.value, ast.Name)
         and node.value.id == "Rule"
     }
+
+
+def _named_in(tree: ast.AST) -> set[Rule]:
+    return {Rule[name] for name in _names_in(tree) if name in Rule.__members__}
 
 
 def _cautions() -> set[Rule]:
@@ -45,6 +49,12 @@ FOUND_IN = {
     for path in SOURCES
     if path.stem != "rules"
 }
+
+
+def test_a_finding_goes_by_a_rule_of_the_list() -> None:
+    for path in SOURCES:
+        lacking = _names_in(ast.parse(path.read_text(encoding="utf-8"))) - {*Rule.__members__}
+        assert not lacking, f"{lacking} in {path.name}: not in checks/rules.py"
 
 
 @pytest.mark.parametrize("rule", Rule)
