@@ -9,6 +9,7 @@ from rodwright.geometry import Vector
 from rodwright.unit import (
     Bevel,
     Easing,
+    FingerPull,
     Groove,
     Hole,
     Housing,
@@ -133,6 +134,14 @@ SINGLE = (
          ((10 * 50 * 12, (105, 50, 6)), (pi * 25 * 12, (105, 50, 6)))),
     _case("mortise that is round all over", Mortise(S.FACE, (100.0, 20.0), (30.0, 30.0), 12.0,
           True), pi * 225 * 12, (115, 35, 14)),
+    # Half discs and balls of 6: as deep as the cutter's radius, which a quarter of a ball ends.
+    Case("finger pull, run out", (FingerPull(S.FACE, S.BACK_EDGE, 30.0, 6.0, 6.0),),
+         ((pi * 18 * 400, (200, 90, 20 - 8 / pi)),)),
+    Case("finger pull, round ends", (FingerPull(S.REVERSE, S.FACE_EDGE, 30.0, 6.0, 6.0, 94.0,
+         206.0),), ((pi * 18 * 100, (150, 30, 8 / pi)), (pi * 144, (150, 30, 2.25)))),
+    # On the very arris half of that is in the wood.
+    Case("finger pull on the arris", (FingerPull(S.REVERSE, S.NEAR_END, 0.0, 6.0, 6.0),),
+         ((pi * 9 * 120, (8 / pi, 60, 8 / pi)),)),
 )  # fmt: skip
 
 # First moments of that corner, with u = r - t: of (r - sqrt(r^2 - u^2))^3 / 2 and (r - u) times

@@ -11,6 +11,7 @@ from numpy.typing import NDArray
 from rodwright.unit import (
     Bevel,
     Easing,
+    FingerPull,
     Groove,
     Hole,
     Housing,
@@ -83,5 +84,13 @@ def cut_away(points: Array, size: Array, working: Working) -> NDArray[np.bool_]:
             over = inward * math.sin(slope) + down * math.cos(slope)
             off = np.hypot(over, points[:, 3 - surface.axis - end.axis] - position)
             return np.where(along > stop, off < diameter / 2, off < screw / 2)
+        case FingerPull(surface, edge, position, radius, depth, start, stop):
+            run = 3 - surface.axis - edge.axis
+            half = math.sqrt(radius**2 - (radius - depth) ** 2)
+            low = -math.inf if start <= 0 else start + half
+            high = math.inf if stop is None or stop >= size[run] else stop - half
+            along = points[:, run]
+            down, over = radius - depth + below(surface), below(edge) - position
+            return down**2 + over**2 + (along - np.clip(along, low, high)) ** 2 < radius**2
         case _:
             assert_never(working)

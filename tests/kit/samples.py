@@ -7,6 +7,7 @@ from rodwright.unit import (
     Bevel,
     Blank,
     Easing,
+    FingerPull,
     Grain,
     Groove,
     Hole,
@@ -206,5 +207,6 @@ def worked_part() -> Part:
             Mortise(Surface.FACE, (180.0, 70.0), (40.0, 8.0), 9.0, round_ends=True),
             Mortise(Surface.BACK_EDGE, (310.0, 6.0), (30.0, 8.0), 20.0),
             PocketHole(Surface.REVERSE, Surface.BACK_EDGE, 240.0, 10.0, 20.0, 9.5, 4.0),
+            FingerPull(Surface.REVERSE, Surface.FACE_EDGE, 14.0, 6.0, 4.0, 180.0, 260.0),
         ),
     )  # fmt: skip

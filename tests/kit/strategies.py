@@ -15,6 +15,7 @@ from rodwright.unit import (
     Bevel,
     Channel,
     Easing,
+    FingerPull,
     Groove,
     Hole,
     Housing,
@@ -163,6 +164,19 @@ def pocket_holes(draw: st.DrawFn, size: Vector) -> PocketHole:
     )
 
 
+@st.composite
+def finger_pulls(draw: st.DrawFn, size: Vector) -> FingerPull:
+    """Open to its edge or off it; a round that touches the edge leaves wood without thickness."""
+    surface, edge = draw(st.sampled_from(FACES)), draw(st.sampled_from(ENDS + EDGES))
+    run = size[3 - surface.axis - edge.axis]
+    radius = draw(lengths(2.0, min(9.0, 0.09 * run)))
+    depth = draw(lengths(1.0, min(0.9 * radius, 0.45 * size[2])))
+    position = draw(lengths(0.0, 0.4 * size[edge.axis]))
+    pull = FingerPull(surface, edge, position, radius, depth, *draw(runs(run)))
+    assume(abs(pull.reach - position) > 0.5)
+    return pull
+
+
 WORKINGS: dict[type[Working], Callable[[Vector], st.SearchStrategy[Working]]] = {
     Rebate: rebates,
     Groove: grooves,
@@ -171,6 +185,7 @@ WORKINGS: dict[type[Working], Callable[[Vector], st.SearchStrategy[Working]]] = 
     Hole: holes,
     Mortise: mortises,
     PocketHole: pocket_holes,
+    FingerPull: finger_pulls,
     Mitre: mitres,
     Bevel: bevels,
     Easing: easings,

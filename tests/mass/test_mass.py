@@ -21,7 +21,18 @@ from rodwright.handover.stl import part_stl
 from rodwright.mass import centre_of_mass, lines, mass_of, unit_weight, weight
 from rodwright.solids import solid_of
 from rodwright.solids.meshes import LINEAR_TOLERANCE, mesh_of
-from rodwright.unit import Easing, Hole, Mortise, Notch, Part, PocketHole, ShapeKey, Stock, Surface
+from rodwright.unit import (
+    Easing,
+    FingerPull,
+    Hole,
+    Mortise,
+    Notch,
+    Part,
+    PocketHole,
+    ShapeKey,
+    Stock,
+    Surface,
+)
 
 
 def test_gausss_rule_is_numpys() -> None:
@@ -119,6 +130,8 @@ def _curved_area(shape: ShapeKey) -> float:
         elif isinstance(working, PocketHole):
             # Both holes together are no longer than a slanting line from face to reverse.
             area += math.pi * working.diameter * size[2] / math.sin(math.radians(working.angle))
+        elif isinstance(working, FingerPull):
+            area += math.pi * working.radius * (size[working.run] + 2 * working.radius)
         elif isinstance(working, Easing):
             run = 3 - working.surface.axis - working.edge.axis
             area += math.pi / 2 * working.radius * size[run]
@@ -130,7 +143,7 @@ def _assert_measures_agree(shape: ShapeKey) -> None:
     size, mass, solid = shape[0], mass_of(shape), solid_of(shape)
     reach = math.hypot(*size)
     # To rounding, but where curved workings cross each other (see mass_of).
-    curved = sum(isinstance(working, Easing | Hole | Mortise) for working in shape[1])
+    curved = sum(isinstance(working, Easing | FingerPull | Hole | Mortise) for working in shape[1])
     slanting = any(isinstance(working, PocketHole) for working in shape[1])
     exact = 1e-8 if curved < 2 and not slanting else 5e-5
     assert solid.Volume() == pytest.approx(mass.volume, rel=exact)

@@ -20,6 +20,7 @@ from rodwright.solids.worked_faces import taken, worked_faces
 from rodwright.unit import (
     Bevel,
     Easing,
+    FingerPull,
     Groove,
     Hole,
     Housing,
@@ -64,6 +65,8 @@ ALONE: list[tuple[Working, int, int]] = [
     (Mortise(Surface.BACK_EDGE, (310.0, 6.0), (30.0, 8.0), 20.0), 5, 0),
     (Mortise(Surface.FACE, (180.0, 70.0), (40.0, 8.0), 9.0, round_ends=True), 5, 2),
     (PocketHole(Surface.REVERSE, Surface.BACK_EDGE, 240.0, 10.0, 20.0, 9.5, 4.0), 3, 2),
+    (FingerPull(Surface.FACE, Surface.FACE_EDGE, 4.0, 6.0, 4.0), 1, 1),
+    (FingerPull(Surface.REVERSE, Surface.FAR_END, 30.0, 6.0, 4.0, 30.0, 90.0), 3, 1),
 ]
 
 
@@ -114,6 +117,11 @@ def test_a_face_has_a_working_if_it_is_no_surface_of_the_blank(shape: ShapeKey) 
                 assert any(
                     math.isclose(found, each, abs_tol=1e-6) for each in radii(workings[index])
                 )
+            elif face.geomType() == "SPHERE":
+                found = BRepAdaptor_Surface(face.wrapped).Sphere().Radius()
+                assert any(
+                    math.isclose(found, each, abs_tol=1e-6) for each in radii(workings[index])
+                )
             else:
                 corners = np.array([vertex.toTuple() for vertex in face.Vertices()])
                 assert any(
@@ -127,7 +135,7 @@ def radii(working: Working) -> list[float]:
     match working:
         case Hole(diameter=diameter):
             return [diameter / 2]
-        case Easing(radius=radius):
+        case Easing(radius=radius) | FingerPull(radius=radius):
             return [radius]
         case PocketHole(diameter=diameter, screw=screw):
             return [diameter / 2, screw / 2]

@@ -10,6 +10,7 @@ from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.unit import (
     Bore,
     Channel,
+    FingerPull,
     Hole,
     Mortise,
     Notch,
@@ -97,7 +98,7 @@ def runs_into(first: Cut, second: Cut) -> bool:
     return not _on_middle_line(first, second) and _overlap_across(first, second, axis)
 
 
-def _open_axes(channel: Channel | Mortise) -> set[int]:
+def _open_axes(channel: Channel | Mortise | FingerPull) -> set[int]:
     """The axes of the surfaces that a cut is open to all along."""
     if isinstance(channel, Rebate):
         return {channel.surface.axis, channel.edge.axis}

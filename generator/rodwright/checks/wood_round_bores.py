@@ -1,4 +1,5 @@
-"""Holes, mortises and pocket holes: is enough wood left round them, and do they stay apart?"""
+"""Holes, mortises, pocket holes and finger pulls: is enough wood left round
+them, and do they stay apart?"""
 
 from __future__ import annotations
 
@@ -14,7 +15,7 @@ from rodwright.checks.phrases import length_in, named
 from rodwright.checks.rules import Rule
 from rodwright.geometry import TOUCH
 from rodwright.trade.wood_left import LEAST_BORING, LEAST_FLOOR, LEAST_RIM
-from rodwright.unit import Bore, Hole, Mortise, Notch, Part, PocketHole, Surface, Unit
+from rodwright.unit import Bore, FingerPull, Hole, Mortise, Notch, Part, PocketHole, Surface, Unit
 
 _GEOMETRY = "geometry of the part"
 
@@ -32,7 +33,7 @@ def wood_round_bores(unit: Unit, part: Part) -> Iterator[Finding]:
                     yield from _near_an_edge(unit, part, working)
                 if depth is not None:
                     yield from _deep(unit, part, working, depth)
-            case Mortise(depth=depth):
+            case Mortise(depth=depth) | FingerPull(depth=depth):
                 yield from _deep(unit, part, working, depth)
             case PocketHole():
                 yield from _pocket(unit, part, working)
@@ -67,7 +68,9 @@ def _near_an_edge(unit: Unit, part: Part, hole: Hole) -> Iterator[Finding]:
         )
 
 
-def _deep(unit: Unit, part: Part, working: Hole | Mortise, depth: float) -> Iterator[Finding]:
+def _deep(
+    unit: Unit, part: Part, working: Hole | Mortise | FingerPull, depth: float
+) -> Iterator[Finding]:
     through, what = part.blank.size[working.surface.axis], working.word
     floor, how = through - depth, "Drill" if isinstance(working, Hole) else "Cut"
     # A mortise as deep as its part is a slot, which lets a screw follow the wood.

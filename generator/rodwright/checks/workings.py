@@ -15,6 +15,7 @@ from rodwright.trade.wood_left import LEAST_TONGUE
 from rodwright.unit import (
     Bevel,
     Channel,
+    FingerPull,
     Mitre,
     Mortise,
     Part,
@@ -122,7 +123,7 @@ def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
     channels = [
         (working, working.bounds(size))
         for working in part.workings
-        if isinstance(working, Channel | Mortise)
+        if isinstance(working, Channel | Mortise | FingerPull)
     ]
     for working, box in channels:
         beside = _left_beside(size, working, box)
@@ -155,7 +156,7 @@ def _thin_tongues(unit: Unit, part: Part) -> Iterator[Finding]:
             )
 
 
-def _left_beside(size: Vector, working: Channel | Mortise, box: Box) -> float:
+def _left_beside(size: Vector, working: Channel | Mortise | FingerPull, box: Box) -> float:
     """Least wood between a channel and the blank's edges or ends that it doesn't reach."""
     beside = [
         left

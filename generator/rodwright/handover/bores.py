@@ -1,4 +1,4 @@
-"""Holes, mortises and pocket holes in words, equal ones in a line gathered."""
+"""Holes, mortises, pocket holes and finger pulls in words, equal ones in a line gathered."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from typing import assert_never
 
 from rodwright.handover.words import Words, degrees
 from rodwright.lengths import sold_in_mm
-from rodwright.unit import Bore, Hole, Mortise, PocketHole
+from rodwright.unit import Bore, FingerPull, Hole, Mortise, PocketHole
 
 LEAST_ROW = 5
 """So many equal holes, as far apart from one to the next, are read more easily as a row."""
@@ -32,10 +32,11 @@ Line = tuple[float, list[float]]
 
 
 def bores(words: Words, workings: Sequence[Bore]) -> Iterator[str]:
-    """Texts for the holes, mortises and pocket holes of a piece."""
+    """Texts for the holes, mortises, pocket holes and finger pulls of a piece."""
     holes: list[Hole] = []
     mortises: list[Mortise] = []
     pockets: list[PocketHole] = []
+    pulls: list[FingerPull] = []
     for each in workings:
         match each:
             case Hole():
@@ -44,11 +45,15 @@ def bores(words: Words, workings: Sequence[Bore]) -> Iterator[str]:
                 mortises.append(each)
             case PocketHole():
                 pockets.append(each)
+            case FingerPull():
+                pulls.append(each)
             case _:
                 assert_never(each)
     yield from _holes(words, holes)
     yield from _mortises(words, mortises)
     yield from _pocket_holes(words, pockets)
+    for pull in pulls:
+        yield _finger_pull(words, pull)
 
 
 def _holes(words: Words, holes: Sequence[Hole]) -> Iterator[str]:
@@ -192,3 +197,15 @@ def _pocket_holes(words: Words, pockets: Sequence[PocketHole]) -> Iterator[str]:
             f"{name(end)}, then {words.ware(kind.screw)} dia. out of it {say(kind.exit)} below the "
             f"{name(surface)}"
         )
+
+
+def _finger_pull(words: Words, pull: FingerPull) -> str:
+    """The cutter and where its middle runs, as a router's fence is set."""
+    say, edge = words.say, words.name(pull.edge)
+    round_ends = ", round ends" if any(pull.lets_in(words.size)) else ""
+    return (
+        f"{pull.word} {say(pull.depth)} deep {words.on(pull.surface)}, with a core-box bit "
+        f"{words.ware(2 * pull.radius)} dia., its middle {say(pull.position)} from the {edge}"
+        + words.stopped(pull.start, pull.stop, pull.run)
+        + round_ends
+    )

@@ -47,7 +47,7 @@ def taken(bar: Round, wood: Wood, near: Sequence[Round]) -> Array:
     low, high = box_pierced(points, along, np.zeros(3), wood.size)
     low = np.maximum(low, bar.start)
     if not bar.slope:
-        high = np.minimum(high, bar.stop)
+        high = np.minimum(high, bar.ends(points))
     some = high > low
     points, area, low, high = points[some], area[some], low[some], high[some]
     length, moment = _left(low, high, list(_gone(points, along, bar, wood, near)))

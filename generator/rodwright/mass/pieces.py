@@ -1,4 +1,5 @@
-"""What each kind of working takes away: boxes, and straight bars with a round section.
+"""What each kind of working takes away: boxes, straight bars with a round section, and halves of
+balls.
 
 What workings take beyond their planes is no piece; :mod:`rodwright.mass.wood` cuts it off.
 """
@@ -13,7 +14,7 @@ import numpy as np
 
 from rodwright.geometry import Box, Vector, along, vector
 from rodwright.mass.rounds import Array, Intervals, Round
-from rodwright.unit import Easing, Hole, Mortise, PocketHole, Surface, Working
+from rodwright.unit import Easing, FingerPull, Hole, Mortise, PocketHole, Surface, Working
 
 Piece = Box | Round
 
@@ -64,6 +65,11 @@ def _(working: PocketHole, size: Vector) -> Iterator[Piece]:
     yield from _pocket(size, working)
 
 
+@pieces.register
+def _(working: FingerPull, size: Vector) -> Iterator[Piece]:
+    yield from _cove(size, working)
+
+
 def _bar(
     size: Vector,
     surface: Surface,
@@ -104,6 +110,32 @@ def _arris(size: Vector, easing: Easing) -> Round:
         (low if surface.at_high else high)[i] = centre[i]
     low[run], high[run] = easing.start, size[run] if easing.stop is None else easing.stop
     return Round("corner", centre, frame, easing.radius, low[run], high[run], _box(low, high))
+
+
+def _cove(size: Vector, pull: FingerPull) -> Iterator[Round]:
+    """A bar whose axis lies above the surface, and half a ball where the cutter was let in."""
+    run, bounds = pull.run, pull.bounds(size)
+    frame, centre = np.zeros((3, 3)), np.zeros(3)
+    frame[2, run] = 1
+    for row, surface, inward in (
+        (0, pull.surface, pull.depth - pull.radius),
+        (1, pull.edge, pull.position),
+    ):
+        i = surface.axis
+        frame[row, i] = -1 if surface.at_high else 1
+        centre[i] = size[i] - inward if surface.at_high else inward
+    first, last = pull.lets_in(size)
+    low, high = 0.0 if first is None else first, size[run] if last is None else last
+    if high > low:
+        box = bounds.spanning(run, low, high)
+        yield Round("disc", centre, frame, pull.radius, low, high, box, whole=False)
+    for at, way in ((first, -1), (last, 1)):
+        if at is None:
+            continue
+        middle, turned = centre.copy(), frame.copy()
+        middle[run], turned[2, run] = at, way
+        box = bounds.spanning(run, *sorted((at, at + way * pull.reach)))
+        yield Round("half ball", middle, turned, pull.radius, 0.0, pull.radius, box, whole=False)
 
 
 def _pocket(size: Vector, pocket: PocketHole) -> Iterator[Round]:

@@ -1,4 +1,4 @@
-"""The straight bars with a round section that workings take away."""
+"""The straight bars with a round section, and halves of balls, that workings take away."""
 
 from __future__ import annotations
 
@@ -18,7 +18,12 @@ CORNER_CENTRE = (10 - 3 * math.pi) / (12 - 3 * math.pi)
 """Centre of what lies outside a quarter circle of radius 1, from either tangent: the square's
 first moment less the quarter's, whose centre is 4 / (3 pi) from either radius."""
 
-_TURNS = {"disc": (0.0, math.pi), "half disc": (math.pi / 2, math.pi), "corner": (0.0, math.pi / 2)}
+_TURNS = {
+    "disc": (0.0, math.pi),
+    "half disc": (math.pi / 2, math.pi),
+    "corner": (0.0, math.pi / 2),
+    "half ball": (0.0, math.pi),
+}
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -27,11 +32,13 @@ class Round:
 
     Its section, over ``frame[0]`` and ``frame[1]`` from the axis, is a disc, the half of one
     at positive ``frame[0]``, or the corner at negative both between a quarter circle and its
-    tangents.  In whole wood it ends at ``stop + slope * (place along frame[1])``; ``whole``
-    is false where that isn't so.  ``box`` holds all of it that may lie in wood.
+    tangents.  A half ball lies round the centre at positive ``frame[2]``, its section a disc
+    there, and ends with its round.  In whole wood a bar ends at ``stop + slope *
+    (place along frame[1])``; ``whole`` is false where that isn't so.  ``box`` holds all of it that
+    may lie in wood.
     """
 
-    section: Literal["disc", "half disc", "corner"]
+    section: Literal["disc", "half disc", "corner", "half ball"]
     centre: Array
     frame: Array
     radius: float
@@ -59,6 +66,9 @@ class Round:
         A bar cut off aslant has the volume of one cut square at its axis; its second moment
         over the section, ``area * radius^2 / 4`` for a disc, moves the centre.
         """
+        if self.section == "half ball":
+            volume, along = 2 / 3 * math.pi * self.radius**3, math.pi / 4 * self.radius**4
+            return np.array([volume, *(volume * self.centre + along * self.frame[2])])
         area, first, second = math.pi * self.radius**2, 0.0, 0.0
         if self.section == "half disc":
             area, first = area / 2, 4 * self.radius / (3 * math.pi)
@@ -71,9 +81,19 @@ class Round:
         local = np.array([volume * first, volume * second + skew, along])
         return np.array([volume, *(volume * self.centre + local @ self.frame)])
 
+    def ends(self, points: Array) -> Array:
+        """Where lines along it through points (n, 3) of its section leave it, unless it is cut off
+        aslant."""
+        if self.section != "half ball":
+            return np.full(len(points), self.stop)
+        f, s, _ = self.frame @ (points - self.centre).T
+        return np.asarray(np.sqrt(np.maximum(self.radius**2 - f**2 - s**2, 0.0)))
+
     def holds(self, points: Array) -> NDArray[np.bool_]:
         """Which points (n, 3) of whole wood it takes away."""
         f, s, t = self.frame @ (points - self.centre).T
+        if self.section == "half ball":
+            return np.asarray((t > 0) & (f**2 + s**2 + t**2 < self.radius**2))
         along = (t > self.start) & (t < (self.stop if not self.slope else math.inf))
         clear = np.hypot(f, s) < self.radius
         if self.section == "disc":
@@ -86,6 +106,12 @@ class Round:
         """Where lines through points (n, 3) along a direction run in the bar."""
         f, s, t = self.frame @ (points - self.centre).T
         df, ds, dt = self.frame @ direction
+        if self.section == "half ball":
+            middle = -(f * df + s * ds + t * dt)
+            rest = middle**2 - (f**2 + s**2 + t**2 - self.radius**2)
+            half = np.sqrt(np.maximum(rest, 0.0))
+            ball = (middle - half, np.where(rest > 0, middle + half, -math.inf))
+            return [_meet(ball, _between(t, dt, 0.0, math.inf))]
         end = self.stop if not self.slope else math.inf
         inside = _meet(_between(t, dt, self.start, end), _cylinder(f, s, df, ds, self.radius))
         if self.section == "disc":

@@ -16,7 +16,7 @@ from cadquery import Edge, Solid, Vector, Wire
 from rodwright import geometry
 from rodwright.geometry import TOUCH, Box, vector
 from rodwright.geometry import Vector as Triple
-from rodwright.unit import Bevel, Easing, Hole, Mitre, Mortise, PocketHole, Working
+from rodwright.unit import Bevel, Easing, FingerPull, Hole, Mitre, Mortise, PocketHole, Working
 
 _BEYOND = 1.0
 """How far (mm) cutters reach past the surface they break."""
@@ -59,6 +59,11 @@ def _(working: Mortise, size: Triple) -> Iterator[Solid]:
 @cutters.register
 def _(working: PocketHole, size: Triple) -> Iterator[Solid]:
     yield from _pocket(size, working)
+
+
+@cutters.register
+def _(working: FingerPull, size: Triple) -> Iterator[Solid]:
+    yield _cove(size, working)
 
 
 def seen_along(size: Triple, working: Working, axis: int) -> shapely.Polygon | None:
@@ -250,3 +255,46 @@ def _pocket(size: Triple, pocket: PocketHole) -> Iterator[Solid]:
         (pocket.screw / 2, pocket.stop + _BEYOND, -inward),
     ):
         yield Solid.makeCylinder(radius, far + start, exit_at + inward * start, towards)
+
+
+def _cove(size: Triple, pull: FingerPull) -> Solid:
+    """What a round nose sweeps: a bar with a ball at either end, or run on past the blank.
+
+    It is turned about its axis from the side that lies outside the blank, so that no seam shows.
+    """
+    run, surface, edge = pull.run, pull.surface, pull.edge
+    above, radius = pull.radius - pull.depth, pull.radius
+    first, last = pull.lets_in(size)
+    low = -_BEYOND if first is None else first
+    high = size[run] + _BEYOND if last is None else last
+
+    def point(at: float, out: float) -> Vector:
+        """From how far along the arris, and how far outwards from the axis."""
+        place = [0.0, 0.0, 0.0]
+        place[run] = at
+        place[edge.axis] = size[edge.axis] - pull.position if edge.at_high else pull.position
+        beyond = above + out
+        place[surface.axis] = size[surface.axis] + beyond if surface.at_high else -beyond
+        return Vector(*place)
+
+    def end(at: float, ball: bool, way: int) -> list[Edge]:
+        """From the axis out to the bar, at its low end (-1) or its high one."""
+        rim = point(at, radius)
+        if not ball:
+            return [Edge.makeLine(point(at, 0.0), rim)]
+        slant = radius * math.sqrt(0.5)
+        middle = point(at + way * slant, slant)
+        return [Edge.makeThreePointArc(point(at + way * radius, 0.0), middle, rim)]
+
+    tips = (
+        low if first is None else low - radius,
+        high if last is None else high + radius,
+    )
+    edges = [
+        *end(low, first is not None, -1),
+        *([Edge.makeLine(point(low, radius), point(high, radius))] if high - low > TOUCH else []),
+        *end(high, last is not None, 1),
+        Edge.makeLine(point(tips[1], 0.0), point(tips[0], 0.0)),
+    ]
+    outline = Wire.assembleEdges(edges)
+    return Solid.revolve(outline, [], 360.0, point(tips[0], 0.0), point(tips[1], 0.0))

@@ -13,7 +13,7 @@ are alike.
 
 from __future__ import annotations
 
-from rodwright.unit.workings.bores import Hole, Mortise, PocketHole
+from rodwright.unit.workings.bores import FingerPull, Hole, Mortise, PocketHole
 from rodwright.unit.workings.channels import Groove, Housing, Notch, Rebate
 from rodwright.unit.workings.frames import Refit, Turn
 from rodwright.unit.workings.slants import Bevel, Easing, Mitre
@@ -23,6 +23,7 @@ __all__ = [
     "Bore",
     "Channel",
     "Easing",
+    "FingerPull",
     "Groove",
     "Hole",
     "Housing",
@@ -39,8 +40,9 @@ __all__ = [
 
 Channel = Rebate | Groove | Housing
 """What runs along a surface, so deep."""
-Bore = Hole | Mortise | PocketHole
-"""What goes in from a surface, for something that is put there.  Cut short it is of no use."""
+Bore = Hole | Mortise | PocketHole | FingerPull
+"""What goes in from a surface, for something that is put there, or for fingers.  Cut short it is
+of no use."""
 Slant = Mitre | Bevel | Easing
 """What takes no more than an end or an arris."""
 Working = Channel | Notch | Bore | Slant

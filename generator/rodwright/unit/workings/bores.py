@@ -1,4 +1,4 @@
-"""Workings that go in from a surface: holes, mortises, and pockets for slanting screws."""
+"""Workings that go in from a surface: holes, mortises, pocket holes, finger pulls."""
 
 from __future__ import annotations
 
@@ -252,4 +252,84 @@ class PocketHole(Removal):
 
     def worked_from(self, size: Vector) -> Surface | None:
         """The face that it is drilled in."""
+        return self.surface
+
+
+@dataclass(frozen=True, slots=True)
+class FingerPull(Removal):
+    """A cove beside the arris between ``surface``, a face, and ``edge``, for fingers to pull at.
+
+    A core-box bit (round-nosed, of ``radius``) stands square to ``surface``, its axis
+    ``position`` mm in from ``edge``, and runs along the arris ``depth`` deep, above 0 and at most
+    its radius.  So its section is an arc of a circle, :attr:`reach` wide to either side of its
+    middle at the surface; nearer than that to ``edge`` it is open there.  ``start`` and ``stop``
+    are where it begins and ends at the surface, along the arris from the low end of its axis
+    (``stop`` of None: to the far end).  At either the bit is let in and lifted out, which leaves
+    part of a ball; where it begins or ends with the blank it runs out with its whole section.
+    A run with two round ends is at least twice :attr:`reach` long.
+    """
+
+    word: ClassVar[str] = "finger pull"
+
+    kind: Literal["fingerpull"] = field(default="fingerpull", init=False, repr=False, compare=False)
+    surface: Surface
+    edge: Surface
+    position: float
+    radius: float
+    depth: float
+    start: float = 0.0
+    stop: float | None = None
+    use: str = field(default="", compare=False)
+
+    @property
+    def entered(self) -> Surface:
+        """The surface that it goes in at."""
+        return self.surface
+
+    @property
+    def run(self) -> int:
+        """The part axis along its arris."""
+        return 3 - self.surface.axis - self.edge.axis
+
+    @property
+    def reach(self) -> float:
+        """Half its width at the surface, mm: half the chord of the arc, from the theorem of
+        Pythagoras."""
+        return math.sqrt(self.depth * (2 * self.radius - self.depth))
+
+    def lets_in(self, size: Vector) -> tuple[float | None, float | None]:
+        """Where the bit's axis is let in and lifted out along the arris; None where it runs out."""
+        out = self.stop is None or self.stop >= size[self.run] - TOUCH
+        return (
+            None if self.start <= TOUCH else self.start + self.reach,
+            None if out or self.stop is None else self.stop - self.reach,
+        )
+
+    def bounds(self, size: Vector) -> Box:
+        """The box round all that it takes, part frame."""
+        along = Box.of_size(size).spanning(self.run, self.start, self.stop)
+        beside = max(0.0, self.position - self.reach)
+        place = under(along, self.edge, self.position + self.reach, beside)
+        return under(place, self.surface, self.depth)
+
+    def turned(self, turn: Turn, size: Vector) -> Self:
+        """The same in the frame of the turned part."""
+        start, stop = turn.span(size, self.run, self.start, self.stop)
+        surface, edge = turn.surface(self.surface), turn.surface(self.edge)
+        return replace(self, surface=surface, edge=edge, start=start, stop=stop)
+
+    def moved(self, to: Refit) -> Self | None:
+        """The same in another blank: its axis stays where it is."""
+        span = to.span(self.run, self.start, self.stop)
+        position = plain(self.position + to.out(self.edge))
+        if span is None or position + self.reach <= TOUCH:
+            return None
+        return replace(self, position=position, start=span[0], stop=span[1])
+
+    def figures(self, size: Vector) -> Figures:
+        """Its width at the surface, its depth and the cutter's radius."""
+        return Figures(across=(2 * self.reach,), depth=self.depth, radius=self.radius)
+
+    def worked_from(self, size: Vector) -> Surface | None:
+        """The face that it is routed in."""
         return self.surface
