@@ -16,7 +16,8 @@ from hypothesis import strategies as st
 from kit.points import cut_away
 from kit.strategies import WORKINGS, lengths, sizes
 from rodwright.geometry import Box, Vector
-from rodwright.unit import Bore, Groove, Mortise, Notch, Refit, Slant, Surface, Working
+from rodwright.mass import mass_of
+from rodwright.unit import Bore, FingerPull, Groove, Mortise, Notch, Refit, Slant, Surface, Working
 
 FEWER = settings(max_examples=50)
 """Each is looked at with many points, for each kind."""
@@ -75,3 +76,14 @@ def test_what_lies_outside_is_gone_and_what_ran_out_still_does() -> None:
     assert groove.moved(to) == Groove(Surface.FACE, 80.0, 10.0, 6.0, 50.0)
     mortise = Mortise(Surface.FACE, (150.0, 20.0), (40.0, 8.0), 9.0)
     assert mortise.moved(to) == replace(mortise, position=(50.0, 20.0))
+
+
+def test_the_round_ends_of_a_finger_pull_stay_round_at_the_ends_of_a_blank() -> None:
+    size = (80.0, 40.0, 10.0)
+    pull = FingerPull(Surface.FACE, Surface.FACE_EDGE, 8.0, 5.0, 4.0, 8.0, 60.0)
+    moved = pull.moved(Refit(size, Box((8.0, 0.0, 0.0), (60.0, 40.0, 10.0))))
+    assert moved is not None
+    assert moved.lets_in((52.0, 40.0, 10.0)) == pytest.approx((moved.reach, 52.0 - moved.reach))
+    assert mass_of(((52.0, 40.0, 10.0), (moved,))).volume == pytest.approx(
+        52.0 * 40.0 * 10.0 - 80.0 * 40.0 * 10.0 + mass_of((size, (pull,))).volume
+    )

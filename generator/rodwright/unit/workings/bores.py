@@ -324,7 +324,14 @@ class FingerPull(Removal):
         position = plain(self.position + to.out(self.edge))
         if span is None or position + self.reach <= TOUCH:
             return None
-        return replace(self, position=position, start=span[0], stop=span[1])
+        start, stop = span
+        let_in, lifted_out = self.lets_in(to.size)
+        # A round end that comes to lie just at the end of the blank is round there too.
+        if let_in is not None:
+            start = max(start, 2 * TOUCH)
+        if lifted_out is not None and stop is None:
+            stop = plain(to.blank.size[self.run] - 2 * TOUCH)
+        return replace(self, position=position, start=start, stop=stop)
 
     def figures(self, size: Vector) -> Figures:
         """Its width at the surface, its depth and the cutter's radius."""
