@@ -10,7 +10,7 @@ import io
 import os
 import sys
 from contextlib import suppress
-from typing import Any
+from typing import Any, TextIO
 
 from rich.console import Console
 from rich.text import Text
@@ -55,6 +55,19 @@ def take_any_text() -> None:
 
 def give_up_output() -> None:
     """Let nothing more be written to the output, which takes no more."""
+    _give_up(sys.stdout)
+
+
+def give_up_lost_words() -> None:
+    """Let nothing more be written to where errors go, if that takes no more."""
+    try:
+        if sys.stderr is not None:
+            sys.stderr.flush()
+    except OSError:
+        _give_up(sys.stderr)
+
+
+def _give_up(stream: TextIO) -> None:
     with suppress(OSError, ValueError, AttributeError):
         nowhere = os.open(os.devnull, os.O_WRONLY)
-        os.dup2(nowhere, sys.stdout.fileno())
+        os.dup2(nowhere, stream.fileno())

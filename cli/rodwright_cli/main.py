@@ -12,7 +12,13 @@ from typing import Annotated
 import typer
 
 from rodwright_cli import build, check, gallery, new, parts, rule, schema, survey, way_in
-from rodwright_cli.console import OUTPUT_LOST, give_up_output, say, take_any_text
+from rodwright_cli.console import (
+    OUTPUT_LOST,
+    give_up_lost_words,
+    give_up_output,
+    say,
+    take_any_text,
+)
 
 app = typer.Typer(
     no_args_is_help=True,
@@ -79,6 +85,7 @@ def main() -> None:
             sys.stdout.flush()
     except OSError as error:
         code = _lost(error)
+    give_up_lost_words()  # else Python itself fails at its end, and the code is lost
     sys.exit(code)
 
 

@@ -14,6 +14,7 @@ from rodwright.unit import (
     Bevel,
     Blank,
     Edging,
+    FingerPull,
     Grain,
     Mitre,
     Part,
@@ -53,7 +54,7 @@ def test_workings_keep_their_place_and_run_out_where_they_ran_out(
     for working in workings:
         if waits(size, working, grown):
             continue
-        slanting = isinstance(working, Mitre | Bevel | PocketHole)
+        slanting = isinstance(working, Mitre | Bevel | PocketHole | FingerPull)  # or round
         if slanting and any(working.takes_off(surface, size) for surface in grown):
             continue  # goes with what it takes off
         nearest = in_piece if slanting else np.clip(in_piece, 0, finished)
