@@ -75,7 +75,8 @@ def test_a_turned_part_is_the_same_piece_in_the_same_place(
     matrix = np.array(turned.placement.matrix())
     assert np.linalg.det(matrix[:3, :3]) == pytest.approx(1.0)  # -1 would be a mirror image
     before, after = mass_of(part.shape), mass_of(turned.shape)
-    assert after.volume == pytest.approx(before.volume, rel=1e-9)
+    # Rounds that cross aslant are summed numerically, along other lines once they are turned.
+    assert after.volume == pytest.approx(before.volume, rel=1e-8)
     assert turned.placement.to_unit(after.centroid) == pytest.approx(
         part.placement.to_unit(before.centroid), abs=1e-6
     )

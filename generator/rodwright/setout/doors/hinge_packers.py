@@ -32,10 +32,17 @@ def lay_hinge_packer(hinge: Hinge, plate: float, z: float) -> str:
     half = bench.sizes.usual(HALF_PACKER)
     left, right = sorted((hinge.face, hinge.surround))
     front = max(plate - thick / 2, BEHIND_FRAME)
-    box = Box(
-        (left, front, max(z - half, space.low)),
-        (right, front + thick, min(z + half, space.high)),
-    )
+    low, high = max(z - half, space.low), min(z + half, space.high)
+    box = Box((left, front, low), (right, front + thick, high))
+    for other in bench.parts_of(Role.PACKER):  # of hinges near each other, they end at each other
+        beside = bench.bounds(other.ref)
+        if beside.intersects(box):
+            low, high = (
+                (max(low, beside.high[2]), high)
+                if beside.centre[2] < z
+                else (low, min(high, beside.low[2]))
+            )
+    box = box.spanning(2, low, high)
     packer = lay_board(
         bench,
         Board(Role.PACKER, "Hinge packer", "Carcass", stile.blank.stock, shows=()),
