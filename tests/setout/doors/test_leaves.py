@@ -6,7 +6,7 @@ is 764 x 864, from 18 to 782 and from 18 to 882.
 
 from __future__ import annotations
 
-from itertools import product
+from itertools import pairwise, product
 
 import pytest
 from hypothesis import given, settings
@@ -607,3 +607,23 @@ def test_overlay_doors_close_against_bumpers() -> None:
         for doors in ("{hung: overlay, bumper: 0}", "{}")
         for each in _unit(doors).fixings
     )
+
+
+def test_packers_of_hinges_near_each_other_end_at_each_other() -> None:
+    """A low, wide door has its hinges nearer to each other than their packers are long."""
+    unit = unit_from(
+        "unit: mm\n",
+        size={"width": 2044, "height": 617, "depth": 200},
+        carcass={"stock": "ply", "corners": "butted"},
+        interior={"doors": {"stock": "ply", "hung": "inset"}},
+        base={"kind": "plinth", "height": 20},
+        face_frame={"stock": "ash", "width": 45, "corners": "mitred"},
+    )
+    packers = sorted(
+        (part.bounds() for part in unit.parts if part.name == "Hinge packer"),
+        key=lambda box: box.low[2],
+    )
+    assert len(packers) > 2
+    for below, above in pairwise(packers):
+        assert below.high[2] == pytest.approx(above.low[2])
+    assert check_solids(unit) == ()

@@ -8,6 +8,7 @@ from typing import ClassVar, Literal, Self
 
 from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.unit.surfaces import Surface
+from rodwright.unit.workings.arris import AlongArris
 from rodwright.unit.workings.frames import Refit, Turn, plain, under
 from rodwright.unit.workings.removal import Figures, Removal
 
@@ -256,7 +257,7 @@ class PocketHole(Removal):
 
 
 @dataclass(frozen=True, slots=True)
-class FingerPull(Removal):
+class FingerPull(AlongArris):
     """A cove beside the arris between ``surface``, a face, and ``edge``, for fingers to pull at.
 
     A core-box bit (round-nosed, of ``radius``) stands square to ``surface``, its axis
@@ -287,11 +288,6 @@ class FingerPull(Removal):
         return self.surface
 
     @property
-    def run(self) -> int:
-        """The part axis along its arris."""
-        return 3 - self.surface.axis - self.edge.axis
-
-    @property
     def reach(self) -> float:
         """Half its width at the surface, mm: half the chord of the arc, from the theorem of
         Pythagoras."""
@@ -311,12 +307,6 @@ class FingerPull(Removal):
         beside = max(0.0, self.position - self.reach)
         place = under(along, self.edge, self.position + self.reach, beside)
         return under(place, self.surface, self.depth)
-
-    def turned(self, turn: Turn, size: Vector) -> Self:
-        """The same in the frame of the turned part."""
-        start, stop = turn.span(size, self.run, self.start, self.stop)
-        surface, edge = turn.surface(self.surface), turn.surface(self.edge)
-        return replace(self, surface=surface, edge=edge, start=start, stop=stop)
 
     def moved(self, to: Refit) -> Self | None:
         """The same in another blank: its axis stays where it is."""

@@ -8,12 +8,13 @@ from typing import ClassVar, Literal, Self
 
 from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.unit.surfaces import Surface
+from rodwright.unit.workings.arris import AlongArris
 from rodwright.unit.workings.frames import Refit, Turn, under
 from rodwright.unit.workings.removal import Figures, Removal
 
 
 @dataclass(frozen=True, slots=True)
-class Rebate(Removal):
+class Rebate(AlongArris):
     """A step along the arris between ``surface`` and ``edge``.
 
     ``width`` is measured over ``surface`` from ``edge``, ``depth`` into the blank from
@@ -33,11 +34,6 @@ class Rebate(Removal):
     use: str = field(default="", compare=False)
 
     @property
-    def run(self) -> int:
-        """The part axis along its arris."""
-        return 3 - self.surface.axis - self.edge.axis
-
-    @property
     def fills_bounds(self) -> bool:
         """It does."""
         return True
@@ -46,12 +42,6 @@ class Rebate(Removal):
         """The box round all that it takes, part frame."""
         along = Box.of_size(size).spanning(self.run, self.start, self.stop)
         return under(under(along, self.edge, self.width), self.surface, self.depth)
-
-    def turned(self, turn: Turn, size: Vector) -> Self:
-        """The same in the frame of the turned part."""
-        start, stop = turn.span(size, self.run, self.start, self.stop)
-        surface, edge = turn.surface(self.surface), turn.surface(self.edge)
-        return replace(self, surface=surface, edge=edge, start=start, stop=stop)
 
     def moved(self, to: Refit) -> Self | None:
         """The same in another blank."""

@@ -9,6 +9,7 @@ from typing import ClassVar, Literal, Self
 from rodwright.geometry import TOUCH, Box, Vector, vector
 from rodwright.geometry.halfspaces import Plane
 from rodwright.unit.surfaces import Surface
+from rodwright.unit.workings.arris import AlongArris
 from rodwright.unit.workings.frames import Refit, Turn, plain, under
 from rodwright.unit.workings.removal import Figures, Removal
 
@@ -151,7 +152,7 @@ class Bevel(Removal):
 
 
 @dataclass(frozen=True, slots=True)
-class Easing(Removal):
+class Easing(AlongArris):
     """The arris between two surfaces rounded to a quarter circle.
 
     ``start`` and ``stop`` are along the arris from the low end of its axis (``stop`` of
@@ -172,21 +173,10 @@ class Easing(Removal):
         """What it leaves."""
         return "eased arris"
 
-    @property
-    def run(self) -> int:
-        """The part axis along its arris."""
-        return 3 - self.surface.axis - self.edge.axis
-
     def bounds(self, size: Vector) -> Box:
         """The box round all that it takes, part frame."""
         along = Box.of_size(size).spanning(self.run, self.start, self.stop)
         return under(under(along, self.edge, self.radius), self.surface, self.radius)
-
-    def turned(self, turn: Turn, size: Vector) -> Self:
-        """The same in the frame of the turned part."""
-        start, stop = turn.span(size, self.run, self.start, self.stop)
-        surface, edge = turn.surface(self.surface), turn.surface(self.edge)
-        return replace(self, surface=surface, edge=edge, start=start, stop=stop)
 
     def moved(self, to: Refit) -> Self | None:
         """The same in another blank: it goes with its arris."""
