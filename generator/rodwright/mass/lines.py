@@ -11,6 +11,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
+from functools import cache
 from itertools import combinations
 
 import numpy as np
@@ -35,7 +36,9 @@ _HALF = np.array([
 `leggauss(12)`, whose module takes longer to load than most units to weigh)."""
 EVEN = np.concatenate([-_HALF[::-1, 0], _HALF[:, 0]])
 SHARES = np.concatenate([_HALF[::-1, 1], _HALF[:, 1]])
-_NODES, _WEIGHTS = EVEN * (3 - EVEN**2) / 2, SHARES * 1.5 * (1 - EVEN**2)
+_FINE = 32
+"""Places where a round that crosses aslant is near: where it begins and ends is no straight line,
+so that nothing breaks the rule there."""
 _LEVEL = 1e-12
 
 
@@ -129,23 +132,35 @@ def _parallel(bar: Round, near: Sequence[Round]) -> list[Round]:
     return [each for each in near if abs(each.frame[2] @ bar.frame[2]) > 1 - _LEVEL]
 
 
+@cache
+def _rule(fine: bool) -> tuple[Array, Array]:
+    """Places of the crowded rule from -1 to 1, and their shares."""
+    even, shares = EVEN, SHARES
+    if fine:
+        from numpy.polynomial.legendre import leggauss
+
+        even, shares = leggauss(_FINE)
+    return even * (3 - even**2) / 2, shares * 1.5 * (1 - even**2)
+
+
 def _points(bar: Round, lines: list[Line], near: Sequence[Round]) -> tuple[Array, Array, Array]:
     """Gauss points of the section, first and second, each with its share of the area."""
-    whole_turn = bar.turn
+    whole_turn, parallel = bar.turn, _parallel(bar, near)
+    rule = _rule(len(parallel) < len(near))
     places = np.array([-bar.radius * math.cos(turn) for turn in whole_turn])
     breaks = np.concatenate([places, _outer_breaks(bar, lines)])
     turns = np.arccos(np.clip(-breaks / bar.radius, -1.0, 1.0))
-    turn, share = _gauss(np.sort(np.clip(turns, *whole_turn))[None, :])
+    turn, share = _gauss(np.sort(np.clip(turns, *whole_turn))[None, :], rule)
     turn, share = turn[0], share[0]
     first = -bar.radius * np.cos(turn)
     low, high = bar.across(first)
     stretches = [low, high]
     stretches += [(c - a * first) / b for a, b, c in lines if abs(b) > 1e-9]
-    for other in _parallel(bar, near):
+    for other in parallel:
         x, y = (bar.frame @ (other.centre - bar.centre))[:2]
         half = np.sqrt(np.maximum(other.radius**2 - (first - x) ** 2, 0.0))
         stretches += [y - half, y + half]
-    second, width = _gauss(np.sort(np.clip(np.array(stretches), low, high), axis=0).T)
+    second, width = _gauss(np.sort(np.clip(np.array(stretches), low, high), axis=0).T, rule)
     area = (share * bar.radius * np.sin(turn))[:, None] * width
     first = np.broadcast_to(first[:, None], second.shape)
     some = area > 0
@@ -170,9 +185,10 @@ def _outer_breaks(bar: Round, lines: list[Line]) -> Array:
     return np.array(sorted(set(found)))
 
 
-def _gauss(breaks: Array) -> tuple[Array, Array]:
+def _gauss(breaks: Array, rule: tuple[Array, Array]) -> tuple[Array, Array]:
     """Places of the crowded rule between neighbouring breaks of each row, and their shares."""
+    nodes, weights = rule
     half = np.diff(breaks, axis=1)[:, :, None] / 2
     middle = breaks[:, :-1, None] + half
     rows = len(breaks)
-    return (middle + half * _NODES).reshape(rows, -1), (half * _WEIGHTS).reshape(rows, -1)
+    return (middle + half * nodes).reshape(rows, -1), (half * weights).reshape(rows, -1)
