@@ -36,9 +36,9 @@ _HALF = np.array([
 `leggauss(12)`, whose module takes longer to load than most units to weigh)."""
 EVEN = np.concatenate([-_HALF[::-1, 0], _HALF[:, 0]])
 SHARES = np.concatenate([_HALF[::-1, 1], _HALF[:, 1]])
-_FINE = 32
+_FINE = 96
 """Places where a round that crosses aslant is near: where it begins and ends is no straight line,
-so that nothing breaks the rule there."""
+so that nothing breaks the rule there, and the sum is only as good as its places are many."""
 _LEVEL = 1e-12
 
 
