@@ -14,3 +14,12 @@ class Source:
 
     def __str__(self) -> str:
         return self.work if self.seen else f"{self.work} (from memory)"
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A value in ``measure`` (``N/mm2``, ``kg/m``; empty for a plain number), and its source."""
+
+    value: float
+    measure: str
+    source: Source

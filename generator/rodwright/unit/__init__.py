@@ -17,6 +17,7 @@ Units
 
 from rodwright.unit.fittings import Block, Fitting, Rod
 from rodwright.unit.joints import Clearance, Fixing, Joint, JointKind
+from rodwright.unit.loading import Load, Loading, Lump, Stretch
 from rodwright.unit.motions import Motion, Slide, Swing
 from rodwright.unit.opening import (
     Contradiction,
@@ -102,6 +103,9 @@ __all__ = [
     "JointKind",
     "LEVELS",
     "LinePoint",
+    "Load",
+    "Loading",
+    "Lump",
     "Mitre",
     "Mortise",
     "Motion",
@@ -126,6 +130,7 @@ __all__ = [
     "Slant",
     "Slide",
     "Stock",
+    "Stretch",
     "Surface",
     "Swing",
     "TRAITS",

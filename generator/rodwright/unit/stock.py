@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from rodwright.geometry.vectors import Vector
+from rodwright.trade.mechanics import Mechanics
 from rodwright.trade.movement import Rings, swelling
 from rodwright.trade.screws import Grip, grip_of
 from rodwright.unit.surfaces import Grain, Surface
@@ -28,7 +29,8 @@ class Stock:
     says where it comes from), ``colour`` is ``#rrggbb``.  ``size`` is one sheet's length
     and width; ``pieces`` are the boards at hand; ``price`` is for one sheet, or for one
     metre of board, in the spec's currency.  ``sawn`` says how the rings of boards lie: along
-    their width (flat) or square to it (quarter).
+    their width (flat) or square to it (quarter).  ``mechanics`` is how stiff and strong it is, as
+    far as that is known.
     """
 
     name: str
@@ -43,6 +45,7 @@ class Stock:
     pieces: tuple[Piece, ...] = ()
     price: float | None = None
     sawn: Literal["flat", "quarter"] = "flat"
+    mechanics: Mechanics | None = None
 
     @property
     def lengthwise(self) -> Grain:

@@ -10,6 +10,7 @@ from rodwright.geometry.vectors import Vector
 from rodwright.unit.fittings import Fitting
 from rodwright.unit.joints import Clearance, Fixing, Joint
 from rodwright.unit.kinds import ByKind
+from rodwright.unit.loading import Loading
 from rodwright.unit.motions import Motion
 from rodwright.unit.opening import Opening
 from rodwright.unit.parts import Part, ShapeKey
@@ -31,7 +32,7 @@ class Unit:
     away from its high spot (None: not said). ``moisture`` is the least and most moisture content,
     in %, of its solid wood in use; ``services`` are what it is cut out round, such as a socket or
     a pipe. ``author`` and ``organisation`` are who designed it, ``date`` the day (ISO 8601), each
-    empty where it isn't known.
+    empty where it isn't known.  ``loading`` is what it is to carry.
     """
 
     title: str
@@ -53,6 +54,7 @@ class Unit:
     author: str = ""
     organisation: str = ""
     date: str = ""
+    loading: Loading = field(default_factory=Loading)
     _by_ref: dict[str, Part] = field(init=False, repr=False, compare=False, hash=False)
 
     def __post_init__(self) -> None:

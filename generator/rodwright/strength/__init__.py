@@ -1,0 +1,23 @@
+"""Will it hold, will it stand: figures of strength, each with its formula, inputs and sources."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from itertools import chain
+
+from rodwright.strength.results import Result
+from rodwright.unit import Unit
+
+__all__ = ["ANALYSES", "strength_of"]
+
+ANALYSES: tuple[Callable[[Unit], Iterable[Result]], ...] = ()
+"""Each gives results of a unit, in the order of the table."""
+
+
+def strength_of(unit: Unit) -> tuple[Result, ...]:
+    """Every figure of a unit's strength that can be worked out from its parts and what they carry.
+
+    Raises:
+        ValueError: the workings of a part leave nothing of it.
+    """
+    return tuple(chain.from_iterable(analysis(unit) for analysis in ANALYSES))
