@@ -1,0 +1,1 @@
+"""The whole unit by finite elements, beside the formulas; nothing else needs PyNiteFEA."""
