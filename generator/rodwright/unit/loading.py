@@ -26,18 +26,24 @@ class Stretch:
 
 @dataclass(frozen=True, slots=True)
 class Lump:
-    """A load of ``mass`` kg on one spot: ``at`` mm, x in the unit frame."""
+    """A load of ``mass`` kg on one spot: ``at`` mm, x in the unit frame.
+
+    ``up`` (mm, z in the unit frame) says at what height it hangs on an upright; None where it
+    stands on its part.
+    """
 
     at: float
     mass: float
+    up: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Load:
     """What one part (``ref``) carries, evenly over its depth.
 
-    ``said`` is what it is, in the maker's words (``books``, ``25 kg/m``); ``assumed`` where nothing
-    was said.  ``source`` is where its weight comes from: None if the maker gave it.
+    A part that carries different things, as a bottom under several columns may, has a load for
+    each.  ``said`` is what it is, in the maker's words (``books``, ``25 kg/m``); ``assumed`` where
+    nothing was said.  ``source`` is where its weight comes from: None if the maker gave it.
     """
 
     ref: str
@@ -70,3 +76,7 @@ class Loading:
     wall: Literal["masonry", "studs", "plasterboard"] | None = None
     floor: Literal["hard", "carpet"] = "hard"
     lean: float = 0.0
+
+    def on(self, ref: str) -> tuple[Load, ...]:
+        """All that one part carries."""
+        return tuple(load for load in self.loads if load.ref == ref)
