@@ -27,8 +27,9 @@ def screws(
 ) -> Fixing:
     """So many screws of a length, and of a diameter if it isn't the usual one, mm; what is
     ``drilled`` for them, in words; and the ref of what they are ``on``."""
-    size = sizes.screw_size(sizes.screw if diameter is None else diameter, length)
-    return Fixing(kind, count, size, drilled, on)
+    wide = sizes.screw if diameter is None else diameter
+    size = sizes.screw_size(wide, length)
+    return Fixing(kind, count, size, drilled, on, diameter=wide, length=length)
 
 
 def screws_through(

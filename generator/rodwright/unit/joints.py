@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 from typing import Literal
 
@@ -77,7 +77,9 @@ class Fixing:
     """Bought-in pieces that hold a joint: what, how many, and of what size.
 
     ``pilot`` says in words what is drilled for each (``pilot 2.5 mm, clearance 4.5 mm``), ``on``
-    which pieces it goes on, where that isn't just the second part of its joint.
+    which pieces it goes on, where that isn't just the second part of its joint.  ``diameter``,
+    ``length`` and ``width`` are what ``size`` says, in mm, as far as it has them; of what isn't
+    round the diameter is its thickness.
     """
 
     name: str
@@ -85,6 +87,9 @@ class Fixing:
     size: str = ""
     pilot: str = ""
     on: str = ""
+    diameter: float | None = field(default=None, compare=False)
+    length: float | None = field(default=None, compare=False)
+    width: float | None = field(default=None, compare=False)
 
 
 @dataclass(frozen=True, slots=True)

@@ -252,6 +252,8 @@ def pins_along(bench: Bench, back: str, length: float, wide: float) -> Fixing | 
         count,
         sizes.pin_size(diameter, long),
         f"{sizes.pin_hole(diameter)}, in the middle of the {sizes.say(wide)} it lies on",
+        diameter=diameter,
+        length=long,
     )
 
 

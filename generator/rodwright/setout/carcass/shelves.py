@@ -150,7 +150,8 @@ def _lay_loose(
         return
     setting.notes.rows.append(rows)
     thick = bench.sizes.say(wish.holes.diameter)
-    pins = Fixing("shelf pin", 2, thick, "" if wish.holes.sleeves else thick)
+    drilled = "" if wish.holes.sleeves else thick
+    pins = Fixing("shelf pin", 2, thick, drilled, diameter=wish.holes.diameter)
     short = (-wish.clearance, -wish.clearance)
     for z in rows.undersides:
         refs = _lay(setting, space, wish, stock, _Lie(z, short, (front, rear)))

@@ -66,6 +66,8 @@ def cups(hinge: Hinge, count: int) -> Made | None:
             2 * count,
             f"for {ware(PLATE_HOLE)} holes",
             f"{ware(PLATE_HOLE)}, {say(depth)} deep",
+            diameter=PLATE_HOLE,
+            length=depth,
         ),
     ]
     at = (hinge.face, plate, (outline.low + outline.high) / 2)

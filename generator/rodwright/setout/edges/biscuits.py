@@ -45,4 +45,7 @@ def edge_biscuits(
         biscuit_size(size, unit),
         f"slot {sizes.say(wide)} wide, {sizes.say(deep)} deep in both, marked from the pieces in "
         "place",
+        diameter=wide,
+        length=BISCUITS[size][0],
+        width=BISCUITS[size][1],
     )

@@ -84,6 +84,8 @@ def _dowels(sizes: TradeSizes, width: float, thickness: float, mitred: bool) -> 
         2,
         sizes.by(diameter, 2 * reach),
         f"{sizes.say(diameter)}, {sizes.say(deep)} deep in both, square to the joint, {_PLACED}",
+        diameter=diameter,
+        length=2 * reach,
     )
 
 
@@ -110,6 +112,9 @@ def _loose_tenon(sizes: TradeSizes, width: float, thickness: float, mitred: bool
         1,
         sizes.by(2 * reach, wide, thick),
         f"mortises {sizes.say(thick)} wide, {sizes.say(deep)} deep in both, {_PLACED}",
+        diameter=thick,
+        length=2 * reach,
+        width=wide,
     )
 
 
@@ -179,5 +184,6 @@ def _carcass_dowels(sizes: TradeSizes, count: int, frame: float) -> Held:
         f"{sizes.say(diameter)}, {sizes.say(reach + allowance)} deep in the frame, "
         f"{sizes.say(into + allowance)} in the edge, {_PLACED}"
     )
-    dowels = Fixing("dowel", count, sizes.by(diameter, sizes.dowels[diameter]), text)
+    long = sizes.dowels[diameter]
+    dowels = Fixing("dowel", count, sizes.by(diameter, long), text, diameter=diameter, length=long)
     return JointKind.DOWEL, (dowels,)

@@ -76,6 +76,7 @@ def dowelled(work: Work) -> None:
     if places:
         into = sizes.say(in_second + allowance)
         text = f"{sizes.say(diameter)}, {format_length(deep, sizes.unit)} and {into} deep"
-        dowels = Fixing("dowel", len(places), sizes.by(diameter, length), text)
+        size = sizes.by(diameter, length)
+        dowels = Fixing("dowel", len(places), size, text, diameter=diameter, length=length)
         at = m.point((m.low + m.high) / 2, m.middle)
         work.bench.join(JointKind.DOWEL, m.first, m.second, at, dowels)

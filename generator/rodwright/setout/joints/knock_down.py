@@ -96,8 +96,10 @@ def _cams(work: Work, deep: float) -> None:
     hole = f"{ware(diameter)}, {work.say(depth)} deep"
     _note(
         work,
-        Fixing("cam", count, ware(CAM), text),
-        Fixing("cam bolt", count, f"for {ware(CAM_SETBACK)}", hole),
+        Fixing("cam", count, ware(CAM), text, diameter=CAM),
+        Fixing(
+            "cam bolt", count, f"for {ware(CAM_SETBACK)}", hole, diameter=diameter, length=depth
+        ),
     )
 
 
@@ -133,8 +135,15 @@ def _nuts(work: Work, deep: float) -> None:
     text = f"boring {sizes.say(nut)}, {sizes.say(deep)} deep"
     _note(
         work,
-        Fixing("connecting bolt", len(places), f"{bolt} x {sizes.say(length)}", sizes.say(hole)),
-        Fixing("barrel nut", len(places), f"{bolt}, {sizes.say(nut)}", text),
+        Fixing(
+            "connecting bolt",
+            len(places),
+            f"{bolt} x {sizes.say(length)}",
+            sizes.say(hole),
+            diameter=hole,
+            length=length,
+        ),
+        Fixing("barrel nut", len(places), f"{bolt}, {sizes.say(nut)}", text, diameter=nut),
     )
 
 

@@ -7,7 +7,7 @@ from math import hypot
 from rodwright.geometry import TOUCH
 from rodwright.setout.joints.layout import SpacingRule, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
-from rodwright.trade.connectors import SLOT_WIDTH, biscuit_size, slot_depth
+from rodwright.trade.connectors import BISCUITS, SLOT_WIDTH, biscuit_size, slot_depth
 from rodwright.unit import Fixing, JointKind, Mitre
 
 _RULES = {
@@ -92,7 +92,11 @@ def _reinforced(work: Work) -> tuple[Fixing, ...] | None:
         width, thick = sizes.round_down(hypot(t, t) / 2 + sizes.step / 2), sizes.usual(4.0)
         deep = width / 2 + sizes.usual(1.0) / 2
         groove = f"groove {sizes.say(thick)}, {sizes.say(deep)} deep"
-        return (Fixing("loose tongue", 1, sizes.by(m.length, width, thick), groove),)
+        size = sizes.by(m.length, width, thick)
+        tongue = Fixing(
+            "loose tongue", 1, size, groove, diameter=thick, length=m.length, width=width
+        )
+        return (tongue,)
     least = sizes.usual(15.0)
     if t < least - TOUCH:
         work.refuse(
@@ -107,7 +111,16 @@ def _reinforced(work: Work) -> tuple[Fixing, ...] | None:
     if kind == "biscuits":
         wide, deep = SLOT_WIDTH[sizes.unit], slot_depth("0", sizes.unit)
         text = f"slot {sizes.say(wide)} wide, {sizes.say(deep)} deep, {_ACROSS}"
-        return (Fixing("biscuit", len(places), biscuit_size("0", sizes.unit), text),)
+        long, broad, _ = BISCUITS["0"]
+        size = biscuit_size("0", sizes.unit)
+        biscuits = Fixing(
+            "biscuit", len(places), size, text, diameter=wide, length=long, width=broad
+        )
+        return (biscuits,)
     wide, deep = min(sizes.dowels), sizes.usual(10.0)
     text = f"{sizes.say(wide)}, {sizes.say(deep)} deep each side, {_ACROSS}"
-    return (Fixing("dowel", len(places), sizes.by(wide, 3 * wide), text),)
+    across = 3 * wide
+    dowels = Fixing(
+        "dowel", len(places), sizes.by(wide, across), text, diameter=wide, length=across
+    )
+    return (dowels,)

@@ -48,7 +48,8 @@ def biscuited(work: Work) -> None:
     slot = slot_length(depth)
     rule = SpacingRule(60.0, slot / 2 + 3.0, 150.0, slot + 6.0, least=1)
     says = biscuit_size(size, unit), f"slot {work.say(wide)} wide, {work.say(depth)} deep"
-    piece = _Piece("biscuit", (slot, wide), (depth, depth), JointKind.BISCUIT, says)
+    bought = BISCUITS[size][:2]
+    piece = _Piece("biscuit", (slot, wide), (depth, depth), JointKind.BISCUIT, says, bought)
     _sink(work, rule, piece)
 
 
@@ -96,21 +97,24 @@ def loose_tenoned(work: Work) -> None:
         f"{work.say(deep[1])} deep"
     )
     # Length and width come near each other: which is which has to be said.
-    size = f"{work.say(in_first + in_second)} long, {sizes.by(width, t)}"
-    piece = _Piece("loose tenon", (width, t), deep, JointKind.LOOSE_TENON, (size, text))
+    length = in_first + in_second
+    says = f"{work.say(length)} long, {sizes.by(width, t)}", text
+    piece = _Piece("loose tenon", (width, t), deep, JointKind.LOOSE_TENON, says, (length, width))
     _sink(work, rule, piece)
 
 
 @dataclass(frozen=True, slots=True)
 class _Piece:
     """What is let in: its name, the length and width of its slot and how deep that is in the first
-    part and in the second (mm), and what the list says of its size and of the slots."""
+    part and in the second (mm), what the list says of its size and of the slots, and its own
+    length and width (mm)."""
 
     name: str
     slot: tuple[float, float]
     deep: tuple[float, float]
     kind: JointKind
     says: tuple[str, str]
+    bought: tuple[float, float]
 
 
 def _sink(work: Work, rule: SpacingRule, piece: _Piece) -> None:
@@ -131,5 +135,6 @@ def _sink(work: Work, rule: SpacingRule, piece: _Piece) -> None:
         work.bench.mortise(m.second, taken(y, -in_second), m.way(-1), round_ends, name)
     if places:
         at = m.point((m.low + m.high) / 2, m.middle)
-        fixing = Fixing(name, len(places), *piece.says)
+        long, broad = piece.bought
+        fixing = Fixing(name, len(places), *piece.says, diameter=width, length=long, width=broad)
         work.bench.join(piece.kind, m.first, m.second, at, fixing)
