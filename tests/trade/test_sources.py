@@ -14,7 +14,7 @@ from rodwright.trade.sources import Source
 
 MODULES = sorted(
     path
-    for path in Path(next(iter(rodwright.trade.__path__))).glob("*.py")
+    for path in Path(next(iter(rodwright.trade.__path__))).rglob("*.py")
     if path.stem != "__init__"
 )
 SOURCE = re.compile(

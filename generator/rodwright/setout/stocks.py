@@ -7,6 +7,7 @@ from typing import Literal
 
 from rodwright.problems import KeyPath, Problems
 from rodwright.trade.materials import MATERIALS, known_materials, material_called
+from rodwright.trade.mechanics import mechanics_of
 from rodwright.unit import Grain, Piece, Stock
 from rodwright.wishes.models import BoardSpec, SheetSpec
 
@@ -55,6 +56,7 @@ def _stock(name: str, spec: SheetSpec | BoardSpec, problems: Problems) -> Stock:
         pieces,
         spec.price,
         _sawn(spec),
+        mechanics_of(spec.material, spec.thickness, density=spec.density),
     )
 
 

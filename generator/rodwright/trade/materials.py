@@ -16,6 +16,7 @@ from itertools import product
 from typing import Literal
 
 from rodwright.trade.sources import Source
+from rodwright.trade.timber_classes import TIMBER_CLASSES
 
 _AT_12 = "Wood Handbook FPL-GTR-190 (2010) ch. 5, specific gravity at 12 % x 1120"
 _BASIC = "Wood Handbook FPL-GTR-190 (2010) ch. 5, basic specific gravity by ch. 4 at 12 % x 1120"
@@ -27,12 +28,18 @@ _USUAL = Source("usual catalogue figure", seen=False)
 
 @dataclass(frozen=True, slots=True)
 class Material:
-    """Density in kg/m3 and its source, colour as #rrggbb, and whether the face has grain."""
+    """Density in kg/m3 and its source, colour as #rrggbb, and whether the face has grain.
+
+    ``stiff_as`` is the material whose stiffness and strength it has, where it has none of its own,
+    and ``stiff_because`` says what that is to it (`its core`).
+    """
 
     density: float
     source: Source
     colour: str
     grained: bool = True
+    stiff_as: str = ""
+    stiff_because: str = ""
 
 
 def _wood(specific_gravity: float, colour: str, *, seen: bool = True) -> Material:
@@ -92,6 +99,20 @@ _WOODS = {
     "scots pine": _panel(520.0, "#e4c48e"),
     "sycamore": Material(561.0, _LAVERS, "#ead9bb"),
 }
+
+
+def _as(material: Material, other: str, because: str = "its core") -> Material:
+    """A material that is as stiff and strong as another."""
+    return replace(material, stiff_as=other, stiff_because=because)
+
+
+# Strength classes, of no wood that is said: C of softwoods, D of hardwoods.
+_CLASSES = {
+    name.lower(): Material(each.density, each.source, "#e4c48e" if name[0] == "C" else "#c8a271")
+    for name, each in TIMBER_CLASSES.items()
+}
+_CHIPBOARD = _panel(660.0, "#c2a57c", grained=False)
+_STRANDS = _panel(620.0, "#cfae77", grained=False)
 _PANELS = {
     "beech plywood": _panel(720.0, "#d8b48c"),
     "birch plywood": _panel(680.0, "#e5cfa3"),
@@ -100,20 +121,31 @@ _PANELS = {
     "softwood plywood": _panel(550.0, "#d9b982"),
     "blockboard": _panel(450.0, "#dcc08d", _MERCHANT),
     "mdf": _panel(750.0, "#b79a78", grained=False),
-    "mr mdf": _panel(750.0, "#9fae86", grained=False),
-    "melamine-faced mdf": _panel(780.0, "#efece6", grained=False),
+    "mr mdf": _as(_panel(750.0, "#9fae86", grained=False), "mdf", "the dry board of its kind"),
+    "mdf.la": _panel(750.0, "#b79a78", grained=False),
+    "mdf.hls": _panel(750.0, "#9fae86", grained=False),
+    "melamine-faced mdf": _as(_panel(780.0, "#efece6", grained=False), "mdf"),
     "hdf": _panel(870.0, "#a68662", grained=False),
-    "chipboard": _panel(660.0, "#c2a57c", grained=False),
-    "melamine-faced chipboard": _panel(680.0, "#efece6", grained=False),
+    "chipboard": _as(_CHIPBOARD, "p2 chipboard", "the class sold for furniture"),
+    "melamine-faced chipboard": _as(_panel(680.0, "#efece6", grained=False), "p2 chipboard"),
     "hardboard": _panel(950.0, "#8a6544", grained=False),
-    "osb": _panel(620.0, "#cfae77", grained=False),
+    "hb.la": _panel(950.0, "#8a6544", grained=False),
+    "hb.hla2": _panel(950.0, "#7d5a3c", grained=False),
+    "osb": _as(_STRANDS, "osb/3", "the class most sold"),
     "glass": _panel(2500.0, "#cfe4e2", _GLASS, grained=False),
+} | {
+    **{f"p{number} chipboard": _CHIPBOARD for number in (2, 4, 5, 6, 7)},
+    **{f"osb/{number}": _STRANDS for number in (2, 3, 4)},
 }
 _VENEERS = ("oak", "ash", "beech", "birch", "cherry", "maple", "walnut", "sapele")
 _CORES = {"mdf": "mdf", "chipboard": "chipboard", "plywood": "birch plywood"}
 # A veneer of 0.6 mm on both faces changes a panel's weight by less than its maker does.
 _VENEERED = {
-    f"{veneer}-veneered {core}": replace(_PANELS[panel], colour=_WOODS[veneer].colour, grained=True)
+    f"{veneer}-veneered {core}": replace(
+        _as(_PANELS[panel], _PANELS[panel].stiff_as or panel),
+        colour=_WOODS[veneer].colour,
+        grained=True,
+    )
     for (core, panel), veneer in product(_CORES.items(), _VENEERS)
 } | {
     f"{veneer} plywood": _panel(650.0, _WOODS[veneer].colour)
@@ -121,7 +153,7 @@ _VENEERED = {
     if f"{veneer} plywood" not in _PANELS
 }
 
-MATERIALS: dict[str, Material] = _WOODS | _PANELS | _VENEERED
+MATERIALS: dict[str, Material] = _WOODS | _CLASSES | _PANELS | _VENEERED
 """Materials by the name a spec calls them, in lower case."""
 
 _SAME = {
@@ -142,6 +174,10 @@ _SAME = {
     "tulip": "tulipwood",
     "whitewood": "norway spruce",
     "yellow poplar": "poplar",
+    **{f"osb{number}": f"osb/{number}" for number in (2, 3, 4)},
+    **{f"osb {number}": f"osb/{number}" for number in (2, 3, 4)},
+    **{f"p{number}": f"p{number} chipboard" for number in (2, 4, 5, 6, 7)},
+    **{f"chipboard p{number}": f"p{number} chipboard" for number in (2, 4, 5, 6, 7)},
 }
 """Other names of the same materials, without hyphens."""
 
@@ -162,14 +198,20 @@ _BY_PLAIN_NAME = {_plain(name): name for name in MATERIALS} | {
 def material_called(name: str) -> Material | None:
     """The material that a name means, whatever its capitals and hyphens, how it says the wood was
     sawn, and whether it says ply or plywood; None where it isn't known."""
-    known = _BY_PLAIN_NAME.get(_plain(name))
+    known = name_of(name)
     return MATERIALS[known] if known else None
+
+
+def name_of(name: str) -> str | None:
+    """What ``MATERIALS`` calls the material that a name means; as :func:`material_called`."""
+    return _BY_PLAIN_NAME.get(_plain(name))
 
 
 def known_materials(kind: Literal["sheet", "board"]) -> str:
     """What is known of solid wood (``board``) or of sheets, as a list in words."""
     if kind == "board":
-        return ", ".join(sorted(_WOODS))
+        woods = ", ".join(sorted(_WOODS))
+        return f"{woods}, and the strength classes C14 to C50 and D18 to D70 of EN 338"
     veneered = f"{'-, '.join(_VENEERS)}-veneered {', '.join(_CORES)}"
     return f"{', '.join(sorted(_PANELS))}; {veneered}"
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 from typing import Literal
 
 from rodwright.lengths import LengthUnit, from_inches
+from rodwright.trade.timber_classes import TIMBER_CLASSES
 
 WOOD_SCREW = "wood screw"
 """What lists call the screws that are meant where nothing else is said."""
@@ -37,7 +38,8 @@ def grip_of(kind: Literal["sheet", "board"], material: str) -> Grip:
     if kind == "sheet":
         return "sheet"
     words = set(material.replace("-", " ").split())
-    return "softwood" if words & _SOFTWOODS else "hardwood"
+    graded = material.upper() in TIMBER_CLASSES and material.startswith("c")
+    return "softwood" if graded or words & _SOFTWOODS else "hardwood"
 
 
 def gauge_diameter(gauge: int) -> float:
