@@ -18,7 +18,7 @@ from rodwright.trade.sources import Figure
 from rodwright.trade.timber_classes import TIMBER_CLASSES
 
 NOT_KNOWN = {"blockboard"}
-"""Materials of whose stiffness nothing is published."""
+"""Materials of whose stiffness nothing was found published (EN 13353 and EN 636 cover none)."""
 
 
 def known(name: str, thickness: float = 18.0) -> Mechanics:
@@ -32,10 +32,9 @@ def figures(of: Mechanics) -> dict[str, Figure]:
     return {name: value for name, value in values.items() if isinstance(value, Figure)}
 
 
-@pytest.mark.parametrize("name", MATERIALS)
+@pytest.mark.parametrize("name", sorted(set(MATERIALS) - NOT_KNOWN))
 def test_every_material_is_as_stiff_as_its_source_says(name: str) -> None:
     of = known(name)
-    assert (of.along is None) == (name in NOT_KNOWN)
     assert of.table in TABLES
     for said, figure in figures(of).items():
         assert len(figure.source.work) > 8, said
@@ -43,12 +42,12 @@ def test_every_material_is_as_stiff_as_its_source_says(name: str) -> None:
         assert figure.measure == ("" if said in {"gravity", "creep"} else "N/mm2")
 
 
-@pytest.mark.parametrize("name", MATERIALS)
+@pytest.mark.parametrize("name", sorted(set(MATERIALS) - NOT_KNOWN))
 def test_the_figures_of_a_material_are_of_one_size(name: str) -> None:
     """No wood or board is softer than 1 or stiffer than 21 kN/mm2, or holds 0.1 of what another
     holds: a digit too few or too many shows."""
     of = known(name)
-    if of.along is None or of.family is Family.GLASS:
+    if of.family is Family.GLASS:
         return
     assert 1000 <= of.along.value <= 21000
     assert of.across is None or of.along.value / 35 <= of.across.value <= of.along.value
@@ -64,8 +63,9 @@ def test_a_veneered_board_has_the_figures_of_its_core_and_says_so(name: str) -> 
     assert of.along == known(of.borrowed.removeprefix("its core, ")).along
 
 
-def test_what_is_not_known_is_not_guessed() -> None:
-    assert mechanics_of("unobtainium", 18.0) is None
+@pytest.mark.parametrize("name", ["unobtainium", *NOT_KNOWN])
+def test_what_is_not_known_is_not_guessed(name: str) -> None:
+    assert mechanics_of(name, 18.0) is None
 
 
 @pytest.mark.parametrize("name", TIMBER_CLASSES)
@@ -99,7 +99,7 @@ def test_equal_veneers_give_the_published_shares_of_birch_plywood() -> None:
     10048 along.  Sanding makes the outer veneers thinner, so equal ones have a little more."""
     for thickness in (9.0, 12.0, 18.0, 24.0, 30.0):
         of = known("birch plywood", thickness)
-        assert of.along and of.across
+        assert of.across
         assert of.along.value + of.across.value == pytest.approx(17500)
         share = of.along.value / 17500
         assert veneers(thickness) == {9: 7, 12: 9, 18: 13, 24: 17, 30: 21}[thickness]

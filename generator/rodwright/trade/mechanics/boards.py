@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from rodwright.trade.mechanics.figures import Family, Mechanics, stress
+from rodwright.trade.mechanics.figures import Family, Mechanics, maybe, stress
 from rodwright.trade.mechanics.plywood import sheet_gravity
 from rodwright.trade.sources import Source
 
@@ -184,8 +184,7 @@ def board(name: str, thickness: float, density: float) -> Mechanics | None:
         modulus = stress(_SHELF_MDF[2], _GUIDE)
     if name == "hardboard":
         modulus = stress(row.modulus, _HARDBOARD)
-    assert modulus is not None
-    sheared = stress(row.panel_shear, Source(of.work, of.modulus_seen))
+    sheared = maybe(row.panel_shear, Source(of.work, of.modulus_seen))
     if sheared is None:
         said, share = _SHEAR_OF_FAMILY.get(
             of.family, ("a sheet alike in all directions", _ISOTROPIC)
@@ -197,11 +196,11 @@ def board(name: str, thickness: float, density: float) -> Mechanics | None:
         of.family,
         modulus,
         modulus if row.across is None else stress(row.across, modulus.source),
-        stress(of.shear, modulus.source),
+        maybe(of.shear, modulus.source),
         sheared,
         stress(row.bending, bending),
         stress(row.bending if row.bending_across is None else row.bending_across, bending),
-        stress(row.shear_strength, strength),
+        maybe(row.shear_strength, strength),
         characteristic=name != "hdf",
         gravity=sheet_gravity(density),
         table=of.table,

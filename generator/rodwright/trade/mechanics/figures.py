@@ -41,7 +41,7 @@ class Mechanics:
     """
 
     family: Family
-    along: Figure | None
+    along: Figure
     across: Figure | None = None
     shear: Figure | None = None
     panel_shear: Figure | None = None
@@ -57,6 +57,11 @@ class Mechanics:
     borrowed: str = ""
 
 
-def stress(value: float | None, source: Source) -> Figure | None:
-    """A modulus or a strength in N/mm2; None where it isn't known."""
-    return None if value is None else Figure(value, "N/mm2", source)
+def stress(value: float, source: Source) -> Figure:
+    """A modulus or a strength in N/mm2."""
+    return Figure(value, "N/mm2", source)
+
+
+def maybe(value: float | None, source: Source) -> Figure | None:
+    """The same; None where it isn't known."""
+    return None if value is None else stress(value, source)

@@ -1,4 +1,4 @@
-"""Stiffness and strength of plywood and blockboard, by thickness.
+"""Stiffness and strength of plywood, by thickness.
 
 N/mm2, of the whole thickness.  Birch: Handbook of Finnish Plywood (Finnish Forest Industries
 Federation, 2002), sanded, veneers of 1.4 mm (from memory).  Softwood: Swedish spruce or pine P30 in
@@ -14,7 +14,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from rodwright.trade.mechanics.figures import Family, Mechanics, stress
+from rodwright.trade.mechanics.figures import Family, Mechanics, maybe, stress
 from rodwright.trade.mechanics.solid_wood import wood_modulus
 from rodwright.trade.sources import Figure, Source
 
@@ -96,18 +96,6 @@ def plywood(name: str, thickness: float, density: float) -> Mechanics:
     )
 
 
-def blockboard(density: float) -> Mechanics:
-    """What is known of blockboard: how it creeps, and nothing of its stiffness (no class value is
-    published; EN 13353 and EN 636 don't cover it)."""
-    return Mechanics(
-        Family.BLOCKBOARD,
-        None,
-        gravity=sheet_gravity(density),
-        table="plywood",
-        unlisted="blockboard",
-    )
-
-
 def sheet_gravity(density: float) -> Figure:
     """Oven-dry mass on volume of a sheet of ``density`` kg/m3, of which 8 % is water (a
     stated estimate; sheets are sold at 4 to 13 %: EN 312, EN 622, from memory)."""
@@ -156,11 +144,11 @@ def _tabled(
         Family.PLYWOOD,
         stress(row.along, source),
         stress(row.across, source),
-        stress(shear, source),
+        maybe(shear, source),
         stress(panel_shear, Source(source.work, seen)),
         stress(row.bending, source),
         stress(row.bending_across, source),
-        stress(_BIRCH_SHEAR_STRENGTH if birch else None, source),
+        maybe(_BIRCH_SHEAR_STRENGTH if birch else None, source),
         gravity=sheet_gravity(density),
         table="plywood",
     )

@@ -15,7 +15,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from rodwright.trade.mechanics.figures import Family, Mechanics, stress
+from rodwright.trade.mechanics.figures import Family, Mechanics, maybe, stress
 from rodwright.trade.sources import Figure, Source
 from rodwright.trade.timber_classes import TIMBER_CLASSES, TimberClass, bearing_strength
 
@@ -151,7 +151,7 @@ def _species(wood: _Wood, density: float) -> Mechanics:
         stress(wood.rupture, wood.source("r")),
         None,
         stress(wood.shear_strength, wood.source("s")),
-        stress(wood.bearing, Source(f"{wood.work}, {wood.species}", seen=False)),
+        maybe(wood.bearing, Source(f"{wood.work}, {wood.species}", seen=False)),
         characteristic=False,
         gravity=_gravity(density, wood.source("g")),
         table="solid timber",
