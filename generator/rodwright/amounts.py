@@ -55,6 +55,14 @@ RUNS: dict[LengthUnit, Measure] = {
     "mm": Measure("m", 1.0, 1),
     "in": Measure("ft", _FOOT, 1),
 }
+RUN_WEIGHTS: dict[LengthUnit, Measure] = {
+    "mm": Measure("kg/m", 1.0, 1),
+    "in": Measure("lb/ft", WEIGHTS["in"].one / _FOOT, 1),
+}
+AREA_WEIGHTS: dict[LengthUnit, Measure] = {
+    "mm": Measure("kg/m2", 1.0, 0),
+    "in": Measure("lb/ft2", WEIGHTS["in"].one / _FOOT**2, 0),
+}
 
 
 def format_weight(kg: float, unit: LengthUnit, decimals: int | None = None) -> str:
@@ -136,11 +144,11 @@ _POWERS = {
     Kind.STRESS: 2,
 }
 _EXAMPLES = {
-    Kind.WEIGHT: "`30 kg` or `65 lb`",
-    Kind.RUN_WEIGHT: "`25 kg/m` or `30 lb/ft`",
-    Kind.AREA_WEIGHT: "`200 kg/m2`, `50 lb/ft2` or `1.92 kPa`",
-    Kind.DENSITY: "`680 kg/m3` or `42 lb/ft3`",
-    Kind.STRESS: "`9500 N/mm2`, `9.5 GPa` or `1400000 psi`",
+    Kind.WEIGHT: ("30 kg", "65 lb"),
+    Kind.RUN_WEIGHT: ("25 kg/m", "30 lb/ft"),
+    Kind.AREA_WEIGHT: ("50 lb/ft2", "200 kg/m2", "1.92 kPa"),
+    Kind.DENSITY: ("680 kg/m3", "42 lb/ft3"),
+    Kind.STRESS: ("9500 N/mm2", "9.5 GPa", "1400000 psi"),
 }
 _LONGEST_TEXT = 60
 _WRITTEN = re.compile(
@@ -160,7 +168,9 @@ def parse_amount(text: object, kinds: Sequence[Kind]) -> Amount:
     Raises:
         AmountError: it is none of these; it says what is wrong and what to write.
     """
-    remedy = f"Write it like {_either([_EXAMPLES[kind] for kind in kinds])}."
+    most = len(_EXAMPLES) if len(kinds) == 1 else 1
+    examples = [each for kind in kinds for each in _EXAMPLES[kind][:most]]
+    remedy = f"Write it like {_either([f'`{each}`' for each in examples])}."
     wanted = _either([f"a {kind}" for kind in kinds])
     if isinstance(text, bool) or not isinstance(text, str | int | float):
         raise AmountError(f"this can't be read as {wanted}", remedy)
@@ -187,7 +197,7 @@ def parse_amount(text: object, kinds: Sequence[Kind]) -> Amount:
         is_of = next(each for each, of in _POWERS.items() if of == power)
         raise AmountError(f"`{shown}` is a {is_of}, where {wanted} is wanted", remedy)
     if number < 0:
-        raise AmountError(f"`{shown}` is less than zero; {wanted} can't be negative", remedy)
+        raise AmountError(f"`{shown}` is less than zero", remedy)
     value = number * factor * (GRAVITY / 1e6 if kind is Kind.STRESS else 1.0)
     if not isfinite(value):
         raise AmountError(f"`{shown}` is too large a number", remedy)
