@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from difflib import get_close_matches
 from typing import Literal
 
 from rodwright.problems import KeyPath, Problems
+from rodwright.trade.given_strength import Given, counts_as, unknown_but_given, with_given
 from rodwright.trade.materials import MATERIALS, known_materials, material_called
-from rodwright.trade.mechanics import mechanics_of
+from rodwright.trade.mechanics import Mechanics, mechanics_of
+from rodwright.trade.sources import Figure, Source
 from rodwright.unit import Grain, Piece, Stock
 from rodwright.wishes.models import BoardSpec, SheetSpec
 
@@ -56,8 +59,62 @@ def _stock(name: str, spec: SheetSpec | BoardSpec, problems: Problems) -> Stock:
         pieces,
         spec.price,
         _sawn(spec),
-        mechanics_of(spec.material, spec.thickness, density=spec.density),
+        _mechanics(name, spec, density, problems),
     )
+
+
+_KEYS = {
+    "stiffness": "along",
+    "stiffness_across": "across",
+    "shear_stiffness": "shear",
+    "panel_shear_stiffness": "panel_shear",
+    "bending_strength": "bending",
+    "bending_strength_across": "bending_across",
+    "shear_strength": "shear_strength",
+    "bearing_strength": "bearing",
+}
+"""What :class:`Mechanics` calls the keys of a stock's `strength`."""
+
+
+def _mechanics(
+    name: str, spec: SheetSpec | BoardSpec, density: float, problems: Problems
+) -> Mechanics | None:
+    """How stiff and strong a stock is: what is known of its material, under what its maker says."""
+    base = mechanics_of(spec.material, spec.thickness, density=spec.density)
+    said = spec.strength
+    if said is None:
+        return base
+    place = ("stock", name, "strength")
+    if said.like is not None:
+        base = mechanics_of(said.like, spec.thickness, density=density)
+        if base is None:
+            near = get_close_matches(said.like.lower(), MATERIALS, n=1)
+            hint = f"Did you mean `{near[0]}`? " if near else ""
+            problems.add(
+                (*place, "like"),
+                f"nothing is known of how stiff `{said.like}` is",
+                f"{hint}Known are: {known_materials(spec.kind)}.",
+            )
+            return None
+        base = replace(base, borrowed=f"{said.like}, which the spec says it is like")
+    source = Source(f"given in the spec: {said.source}" if said.source else "given in the spec")
+    figures = {_KEYS[key]: value for key, value in said.figures().items()}
+    if base is None:
+        if "along" not in figures:
+            return None
+        counted = counts_as(spec.kind, spec.material)
+        if counted is None:
+            problems.add(
+                place,
+                f"it isn't known what `{spec.material}` is made like, and so not how it creeps",
+                "Add `like:` with the nearest of the materials that are known, such as `like: "
+                "birch plywood`.",
+            )
+            return None
+        modulus = Figure(figures["along"], "N/mm2", source)
+        base = unknown_but_given(spec.material, density, counted, modulus, 1)
+    given = Given(figures, said.strengths == "characteristic", said.creep, source)
+    return with_given(base, given)
 
 
 def _sawn(spec: SheetSpec | BoardSpec) -> Literal["flat", "quarter"]:

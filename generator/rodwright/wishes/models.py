@@ -33,6 +33,7 @@ from rodwright.wishes.opening import FitSpec, OpeningSpec
 from rodwright.wishes.scribes import ScribesSpec
 from rodwright.wishes.shelf_holes import ShelfHolesSpec
 from rodwright.wishes.slope import SlopeSpec
+from rodwright.wishes.strength import StrengthSpec
 from rodwright.wishes.way import WaySpec
 from rodwright.wishes.worktop import WorktopSpec
 
@@ -76,6 +77,8 @@ class StockCommon(SpecModel):
     """Colour in pictures and exports, `#rrggbb`."""
     price: Annotated[float, Field(ge=0, strict=False)] | None = None
     """Price of one sheet, or of one metre of board, in your currency; kept in `unit.json`."""
+    strength: StrengthSpec | None = None
+    """How stiff and strong it is, where you know better than what is known of its material."""
 
 
 class SheetSpec(StockCommon):

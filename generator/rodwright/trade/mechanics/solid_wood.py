@@ -24,6 +24,7 @@ _IMPORTED = "Wood Handbook FPL-GTR-190 (2010), table 5-5a"
 _LAVERS = "Lavers, The strength properties of timber (1983), UK grown at 12 %"
 _RATIOS = "Wood Handbook FPL-GTR-190 (2010), table 5-1"
 _RELATIONS = "EN 338:2016"
+_GIVEN = Source("density at 12 % of moisture, as Wood Handbook chapter 4 has it", seen=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -153,7 +154,7 @@ def _species(wood: _Wood, density: float) -> Mechanics:
         stress(wood.shear_strength, wood.source("s")),
         maybe(wood.bearing, Source(f"{wood.work}, {wood.species}", seen=False)),
         characteristic=False,
-        gravity=_gravity(density, wood.source("g")),
+        gravity=wood_gravity(density, wood.source("g")),
         table="solid timber",
     )
 
@@ -171,11 +172,12 @@ def _graded(name: str, graded: TimberClass, density: float) -> Mechanics:
         None,
         stress(graded.shear_strength, source),
         stress(bearing, Source("EN 384: a share of the characteristic density", seen=False)),
-        gravity=_gravity(density, source),
+        gravity=wood_gravity(density, source),
         table="solid timber",
     )
 
 
-def _gravity(density: float, source: Source) -> Figure:
-    """Oven-dry mass on the volume at 12 %, of a density at 12 % (Wood Handbook, chapter 4)."""
+def wood_gravity(density: float, source: Source = _GIVEN) -> Figure:
+    """Oven-dry mass on the volume at 12 %, of a density in kg/m3 at 12 % (Wood Handbook, chapter
+    4)."""
     return Figure(density / 1120.0, "", source)
