@@ -6,12 +6,13 @@ between figures (EN 338, plies of plywood) to what the standards say of them.
 
 from __future__ import annotations
 
+import re
 from dataclasses import fields
 
 import pytest
 
 from rodwright.trade.creep import TABLES
-from rodwright.trade.materials import MATERIALS
+from rodwright.trade.materials import MATERIALS, name_of
 from rodwright.trade.mechanics import Family, Mechanics, mechanics_of
 from rodwright.trade.mechanics.plywood import share_along, veneers
 from rodwright.trade.sources import Figure
@@ -104,3 +105,118 @@ def test_equal_veneers_give_the_published_shares_of_birch_plywood() -> None:
         share = of.along.value / 17500
         assert veneers(thickness) == {9: 7, 12: 9, 18: 13, 24: 17, 30: 21}[thickness]
         assert share < share_along(veneers(thickness)) < 1.1 * share
+
+
+SPOT_ROWS = [
+    ("alder", 18, "along", 9500, True),
+    ("alder", 18, "bending", 68, False),
+    ("ash", 18, "along", 12000, True),
+    ("ash", 18, "shear_strength", 13.2, True),
+    ("birch", 18, "bending", 114, True),
+    ("cherry", 18, "along", 10300, True),
+    ("douglas fir", 18, "along", 13400, True),
+    ("hickory", 18, "along", 14900, True),
+    ("maple", 18, "along", 12600, True),
+    ("oak", 18, "along", 12300, True),
+    ("red oak", 18, "along", 12500, False),
+    ("pine", 18, "along", 8900, True),
+    ("poplar", 18, "along", 10900, True),
+    ("walnut", 18, "bending", 101, True),
+    ("meranti", 18, "along", 12200, True),
+    ("sapele", 18, "along", 12500, False),
+    ("teak", 18, "bending", 100.7, True),
+    ("european ash", 18, "along", 11900, False),
+    ("european oak", 18, "along", 10100, False),
+    ("norway spruce", 18, "along", 8500, False),
+    ("scots pine", 18, "bending", 89, False),
+    ("C16", 18, "along", 8000, True),
+    ("C24", 18, "shear_strength", 4.0, True),
+    ("D40", 18, "along", 13000, True),
+    ("D70", 18, "shear", 1250, True),
+    ("birch plywood", 6.5, "along", 12737, False),
+    ("birch plywood", 18, "across", 7452, False),
+    ("birch plywood", 24, "bending", 38.9, False),
+    ("softwood plywood", 12, "along", 9200, True),
+    ("softwood plywood", 24, "bending_across", 12.4, True),
+    ("oak plywood", 18, "along", 6550, True),
+    ("OSB/3", 9, "bending", 18.0, True),
+    ("OSB/3", 18, "along", 4930, True),
+    ("OSB/3", 18, "shear", 50, True),
+    ("OSB/3", 22, "bending_across", 7.4, True),
+    ("OSB/4", 12, "panel_shear", 1090, True),
+    ("P2", 16, "along", 1600, True),
+    ("P2", 22, "bending", 10.5, True),
+    ("P2", 38, "along", 1200, False),
+    ("P5", 18, "along", 3300, False),
+    ("mdf", 18, "along", 2500, True),
+    ("mdf", 6, "along", 2700, False),
+    ("mdf", 18, "bending", 20, False),
+    ("MDF.LA", 16, "along", 3000, False),
+    ("hb.hla2", 3.2, "panel_shear", 2100, False),
+    ("glass", 6, "along", 70000, False),
+]
+"""Material, thickness in mm, figure, value, whether it was seen: read against the works again."""
+
+
+@pytest.mark.parametrize(("name", "thickness", "figure", "value", "seen"), SPOT_ROWS)
+def test_figures_are_those_of_the_works_that_they_name(
+    name: str, thickness: float, figure: str, value: float, seen: bool
+) -> None:
+    found = getattr(known(name, thickness), figure)
+    assert (found.value, found.source.seen) == (value, seen)
+
+
+@pytest.mark.parametrize("name", sorted(set(MATERIALS) - NOT_KNOWN))
+@pytest.mark.parametrize("thickness", [3.0, 12.0, 27.0, 45.0])
+def test_every_source_names_a_published_work_or_says_that_it_is_an_estimate(
+    name: str, thickness: float
+) -> None:
+    work = re.compile(
+        r"Wood Handbook FPL-GTR-190|EN \d{3,}|Lavers, The strength|Handbook of Finnish Plywood|"
+        r"Porteous and Kermani|Architectural Woodwork Standards|ANSI A208|European MDF industry|"
+        r"stated estimate|catalogue|glass does not creep"
+    )
+    for figure in figures(known(name, thickness)).values():
+        assert work.search(figure.source.work), figure
+
+
+def test_shear_flat_in_osb_is_a_hundredth_of_its_stiffness_and_in_timber_a_sixteenth() -> None:
+    """So a short thick OSB shelf sags a quarter more by shear: E/G is 98.6 by EN 12369-1."""
+    osb, timber = known("OSB/3"), known("C24")
+    assert osb.shear and osb.along.value / osb.shear.value == pytest.approx(98.6)
+    assert timber.shear and timber.along.value / timber.shear.value == pytest.approx(16, abs=0.1)
+
+
+@pytest.mark.parametrize("thickness", [7.5, 10.0, 16.5, 19.0, 25.0])
+def test_between_two_thicknesses_of_a_table_the_figures_lie_between(thickness: float) -> None:
+    steps = [4.0, 6.5, 9.0, 12.0, 15.0, 18.0, 21.0, 24.0, 27.0, 30.0]
+    low = max(step for step in steps if step < thickness)
+    high = min(step for step in steps if step > thickness)
+    thin, mid, thick = (known("birch plywood", each) for each in (low, thickness, high))
+    assert thin.along.value > mid.along.value > thick.along.value
+
+
+@pytest.mark.parametrize(("thin", "end"), [(1.0, 4.0), (50.0, 30.0)])
+def test_beyond_a_table_its_last_line_stands(thin: float, end: float) -> None:
+    assert known("birch plywood", thin).along == known("birch plywood", end).along
+
+
+@pytest.mark.parametrize(
+    ("written", "means"),
+    [
+        ("OSB3", "osb/3"),
+        ("osb 3", "osb/3"),
+        ("chipboard P5", "p5 chipboard"),
+        ("P2", "p2 chipboard"),
+        ("c24", "c24"),
+        ("MDF.LA", "mdf.la"),
+    ],
+)
+def test_classes_as_makers_write_them(written: str, means: str) -> None:
+    assert name_of(written) == means
+
+
+def test_what_counts_as_a_class_says_so() -> None:
+    assert known("osb").borrowed == "the class most sold, osb/3"
+    assert known("chipboard").borrowed == "the class sold for furniture, p2 chipboard"
+    assert known("OSB/3").borrowed == ""
