@@ -1,8 +1,8 @@
 """What nails, screws and bolts bear: drawn out, and pressed aside.
 
-Millimetres, newtons, N/mm2; common practice, no source, unless said.  ``ultimate`` is what tests break at on average, ``allowed`` what a
-fixing may carry for years: of wood screws and nails in wood as the American code has it, of all
-else the ultimate load over :data:`SAFETY`.
+Millimetres, newtons, N/mm2; common practice, no source, unless said.  ``ultimate`` is what tests
+break at on average, ``allowed`` what a fixing may carry for years: of wood screws and nails in wood
+as the American code has it, of all else the ultimate load over :data:`SAFETY`.
 """
 
 from __future__ import annotations
@@ -33,7 +33,6 @@ _SCREW_IN_WOOD = Source(
     "NDS withdrawal 2850 G^2 D lb an inch of thread (Engineering ToolBox, Wood screws; Hicks, "
     "Civil Engineering Formulas, eq. 6.37)"
 )
-_SCREW_ULTIMATE = Source(f"{_HANDBOOK}, eq. 8-9: 108.25 G^2 D L", seen=False)
 _END_GRAIN_SCREW = Source(f"{_HANDBOOK}, ch. 8, quoted at second hand: 75% in end grain, unsplit")
 _SCREW_IN_PLYWOOD = Source(
     "as wood of its gravity, less a quarter: tests of plywood fell short of the formula (Ahn, Pang "
@@ -51,7 +50,6 @@ _SCREW_IN_MDF = Source(
 _NAIL_IN_WOOD = Source(
     "NDS withdrawal 1380 G^2.5 D lb an inch (Engineering ToolBox, Nails and spikes)"
 )
-_NAIL_ULTIMATE = Source(f"{_HANDBOOK}, eq. 8-1: 54.12 G^2.5 D L")
 _END_GRAIN_NAIL = Source(f"{_HANDBOOK}, ch. 8: 50 to 75% in end grain; 50 is taken", seen=False)
 _YIELD = Source(
     "NDS 2018, ch. 12, yield limit equations of single shear, read in the open-source program XC"
@@ -66,7 +64,7 @@ _END_GRAIN_ASIDE = Source("Hicks, Civil Engineering Formulas: two thirds in end 
 
 _PULL_ALLOWED, _PULL_ULTIMATE = 2850 * _POUND / _INCH**2, 108.25
 """Of wood screws, times G^2 D L (Engineering ToolBox; Wood Handbook, eq. 8-9)."""
-_NAIL_ALLOWED, _NAIL_ULTIMATE = 1380 * _POUND / _INCH**2, 54.12
+_NAILS_ALLOWED, _NAILS_ULTIMATE = 1380 * _POUND / _INCH**2, 54.12
 """Of nails, times G^2.5 D L (Engineering ToolBox; Wood Handbook, eq. 8-1)."""
 END_GRAIN_PULL, END_GRAIN_NAILED, END_GRAIN_LATERAL = 0.75, 0.5, 2 / 3
 """Shares left in end grain: of a screw drawn out, a nail drawn out, and either pressed aside (Wood
@@ -184,7 +182,10 @@ def nail_drawn(into: Into, diameter: float, depth: float) -> Bears:
         return Bears(0.0, 0.0, "none", Source("it holds no nail"))
     size = into.gravity**2.5 * diameter * depth
     bears = Bears(
-        _NAIL_ULTIMATE * size, _NAIL_ALLOWED * size, f"{_NAIL_ALLOWED:.4g} G^2.5 D L", _NAIL_IN_WOOD
+        _NAILS_ULTIMATE * size,
+        _NAILS_ALLOWED * size,
+        f"{_NAILS_ALLOWED:.4g} G^2.5 D L",
+        _NAIL_IN_WOOD,
     )
     if into.end_grain or into.panel_edge:
         return bears.times(END_GRAIN_NAILED, _END_GRAIN_NAIL)

@@ -1,6 +1,8 @@
 """What dowels, loose tenons and biscuits bear that are glued into two parts.
 
-Millimetres, newtons, N/mm2; common practice, no source, unless said.  Ultimate over :data:`rodwright.trade.fastenings.SAFETY` is allowed.
+Millimetres, newtons, N/mm2; common practice, no source, unless said.  What is allowed is
+the ultimate load over :data:`rodwright.trade.fastenings.SAFETY`.
+
 Glue between end grain and anything counts for nothing here: even at best it gives a quarter of the
 wood's strength (Wood Handbook, ch. 10, from memory), and nobody sees how good it was.
 """
