@@ -20,7 +20,7 @@ def test_cautions() -> None:
     wide = Unit("Test", Box((0, 0, 0), (1000, 300, 601)), (heavy,))
     rules = [(finding.rule, finding.severity.value) for finding in check_parts(wide)]
     assert rules == [
-        (Rule.TALL_AND_FREESTANDING, "warning"),
+        (Rule.TALL_AND_FREESTANDING, "note"),
         (Rule.HEAVY_PART, "caution"),
         (Rule.HEAVY_UNIT, "caution"),
         (Rule.DUST, "caution"),

@@ -1,42 +1,34 @@
-"""What tips a freestanding unit with its drawers drawn out: moments worked out by hand."""
+"""What is said of units that tip: warnings, notes, a caution, each with what would help.
+
+The figures themselves are worked out by hand in `tests/strength/test_tipping.py`.
+"""
 
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import Any
 
 import pytest
 
+from kit.blocks import block, unit_of_blocks
 from kit.specs import problems_of, unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.rules import Rule
-from rodwright.checks.tipping import stability, tipping
-from rodwright.geometry import Box
+from rodwright.checks.tipping import tipping
 from rodwright.mass import unit_weight
-from rodwright.unit import Blank, Grain, Opening, Part, Placement, Role, Slide, Stock, Unit
-
-WATER = Stock("block", "sheet", "blocks", 100, Grain.NONE, 1000.0, "test", "#ffffff")
+from rodwright.unit import Opening, Role, Slide, Swing, Unit
 
 
-def _block(ref: str, low: tuple[float, float, float], size: tuple[float, float, float]) -> Part:
-    blank = Blank(*size, WATER, Grain.NONE)
-    return Part(ref, "Block", Role.SIDE, "Test", blank, Placement(low, (1, 0, 0), (0, 1, 0)))
-
-
-def _unit(height: float = 500.0) -> Unit:
-    """A block of 40 kg, 400 mm deep, over one of 10 kg that slides 300 mm forward.
-
-    Drawn out, the moment about the front edge is 40 x 200 - 10 x 200 (its centre stands at
-    -200), and the drawer's front stands 300 mm before that edge.
-    """
-    carcass = _block("SD1", (0, 0, 0), (1000, 400, 100))
-    drawer = _block("FR1", (0, 0, 100), (500, 200, 100))
-    return Unit(
-        "Test",
-        Box((0, 0, 0), (1000, 400, height)),
-        (carcass, drawer),
-        motions=(Slide(("FR1",), (0.0, -300.0, 0.0)),),
+def _chest(travel: float = 300.0, weight: float = 1.0) -> Unit:
+    """Two drawers of 10 kg, drawn out side by side, on a block that weighs some times 40 kg."""
+    return unit_of_blocks(
+        block("SD1", (0, 0, 0), (1000, 400, 100 * weight)),
+        block("FR1", (0, 0, 100), (500, 200, 100), Role.DRAWER_FRONT, "Drawer 1"),
+        block("FR2", (500, 0, 100), (500, 200, 100), Role.DRAWER_FRONT, "Drawer 2"),
+        motions=(
+            Slide(("FR1",), (0.0, -travel, 0.0)),
+            Slide(("FR2",), (0.0, -travel, 0.0)),
+        ),
     )
 
 
@@ -45,56 +37,71 @@ def _only(unit: Unit) -> Finding:
     return found
 
 
-def test_moments_about_the_front_feet() -> None:
-    balance = stability(_unit())
-    assert balance is not None
-    assert balance.weight == pytest.approx(50.0)
-    assert (balance.feet, balance.edge) == (0.0, -300.0)
-    assert balance.load == pytest.approx((40 * 200 - 10 * 200) / 300)
-    found = _only(_unit())
-    assert found.figure == pytest.approx(20.0)
-    assert found.limit == 22.7
-    assert "20.0 kg on the front of one tips it over" in found.message
-    assert "local rules" in found.remedy
-
-
 def test_by_its_own_weight() -> None:
-    """Drawn out by 1000 mm, 10 kg at -900 outweigh 40 kg at 200."""
-    unit = replace(_unit(), motions=(Slide(("FR1",), (0.0, -1000.0, 0.0)),))
-    found = _only(unit)
-    assert found.figure == pytest.approx((40 * 200 - 10 * 900) / 1000)
-    assert "by its own weight" in found.message
+    """Both drawn out by 1000 mm, 20 kg at -900 outweigh 40 kg at 200."""
+    found = _only(_chest(1000.0))
+    assert found.severity is Severity.WARNING
+    assert found.rule is Rule.TIPS_WITH_DRAWERS_OUT
+    assert "by its own weight when every drawer is drawn out" in found.message
+    assert found.figure is not None and found.figure < 0
+    assert (found.limit, found.measure) == (0.0, "degrees")
+    assert "follow local rules" in found.remedy
+    assert "the fixing has to hold" in found.remedy
 
 
-def test_without_drawers_height_alone_counts() -> None:
-    still = replace(_unit(600.0), motions=())
-    assert list(tipping(still)) == []
-    higher = replace(still, envelope=Box((0, 0, 0), (1000, 400, 600.1)))
-    assert _only(higher).limit == 600.0
+def test_under_a_child() -> None:
+    """On a carpet, 1.5641 degrees: (4000 cos - 5000 sin) / (300 cos + 200 sin) = 12.648 kg."""
+    found = _only(_chest())
+    assert "freestanding on a carpet" in found.message
+    assert found.figure == pytest.approx(12.648, abs=1e-3)
+    assert found.limit == pytest.approx(27.2155, abs=1e-3)
+    assert "without if it had" in found.remedy
 
 
-def test_a_unit_in_an_opening_stands_fast() -> None:
-    assert list(tipping(replace(_unit(), opening=Opening(1000, 600, 500)))) == []
+def test_heavy_enough_it_is_not_told() -> None:
+    """Twice as heavy, and no higher than 600 mm: 80 x 200 - 20 x 200 = 12,000 at -300 is 40 kg."""
+    assert list(tipping(_chest(weight=2.0))) == []
 
 
-@pytest.mark.parametrize(
-    ("base", "feet"),
-    [
-        (None, 0.0),
-        ({"kind": "plinth", "height": 80, "toe_space": 40}, 40.0),
-        ({"kind": "plinth", "height": 80, "toe_space": 40, "levelling": 10}, 40.0),
-        ({"kind": "toe_board", "height": 80, "toe_space": 50}, 50.0),
-        ({"kind": "levellers", "height": 100, "board": {"toe_space": 45}}, 60.0),
-    ],
-)
-def test_where_the_front_feet_stand(base: dict[str, Any] | None, feet: float) -> None:
-    more = {"base": base} if base else {}
-    unit = unit_from(
-        "size: {width: 600, height: 700, depth: 500}\n", interior={"drawers": {"count": 2}}, **more
+def test_doors_have_a_rule_of_their_own() -> None:
+    unit = unit_of_blocks(
+        block("SD1", (0, 0, 0), (600, 200, 500)),
+        block("DO1", (0, -20, 0), (600, 20, 500), Role.DOOR, "Door 1"),
+        motions=(Swing(("DO1",), (0.0, 0.0), -110.0),),
     )
-    balance = stability(unit)
-    assert balance is not None
-    assert balance.feet == pytest.approx(feet)
+    found = _only(unit)
+    assert found.rule is Rule.TIPS_WITH_DOORS_OPEN
+    # 60 x 100 - 6 x 300 = 4200 kg mm at 600: 7 kg, less than 75 N.
+    assert found.figure == pytest.approx(7.0)
+    assert found.limit == pytest.approx(75 / 9.80665)
+    assert found.parts == ("DO1",)
+
+
+@pytest.mark.parametrize(("depth", "told"), [(56, Severity.WARNING), (58, Severity.NOTE)])
+def test_without_drawers_a_pull_at_its_top_counts(depth: float, told: Severity) -> None:
+    """A block 280 wide and 1000 high is pulled over by 0.28 x depth x depth / 2 kg: 4.39 and
+    4.71, the limit being 10 lb, or 4.54 kg."""
+    found = _only(unit_of_blocks(block("SD1", (0, 0, 0), (280 * 10, depth, 1000))))
+    assert found.rule is Rule.TALL_AND_FREESTANDING
+    assert found.severity is told
+    assert f"{0.28 * depth * depth / 2 / 100:.1f} kg" in found.message
+
+
+@pytest.mark.parametrize(("height", "told"), [(600.0, False), (600.1, True)])
+def test_a_high_unit_is_told_whatever_its_figures(height: float, told: bool) -> None:
+    found = list(tipping(unit_of_blocks(block("SD1", (0, 0, 0), (1000, 400, height)))))
+    assert [each.severity for each in found] == [Severity.NOTE] * told
+    assert all(each.limit == 600.0 for each in found)
+
+
+def test_what_is_built_in_may_tip_until_it_is_fixed() -> None:
+    opening = Opening(1000, 600, 500)
+    assert list(tipping(replace(_chest(), opening=opening))) == []
+    found = _only(replace(_chest(1000.0), opening=opening))
+    assert (found.severity, found.rule) == (Severity.CAUTION, Rule.TIPS_UNTIL_FIXED)
+    assert "drawers out" in found.brief
+    thin = unit_of_blocks(block("SD1", (0, 0, 0), (2800, 56, 1000)), opening=opening)
+    assert "a level pull of 4.4 kg" in _only(thin).brief
 
 
 WALL_CABINET = "size: {width: 600, height: 720, depth: 320}\ncarcass: {stock: ply}\n"

@@ -85,6 +85,8 @@ class Rule(StrEnum):
     # What can hurt someone
     TALL_AND_FREESTANDING = "tall-and-freestanding"
     TIPS_WITH_DRAWERS_OUT = "tips-with-drawers-out"
+    TIPS_WITH_DOORS_OPEN = "tips-with-doors-open"
+    TIPS_UNTIL_FIXED = "tips-until-fixed"
     HANGING = "hanging"
     HEAVY_PART = "heavy-part"
     HEAVY_UNIT = "heavy-unit"

@@ -1,137 +1,137 @@
-"""Can a freestanding unit tip over, above all with its drawers drawn out?
-
-Statics alone: weights of the wood by arithmetic, moments about the line of the front feet.
-Drawers are empty; what lies in them makes it worse.
-"""
+"""Can a unit tip over: freestanding, or built in and not yet fixed?"""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from collections.abc import Iterator, Mapping
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.phrases import length_in, weight_in
 from rodwright.checks.rules import Rule
-from rodwright.geometry import Vector
-from rodwright.mass import centre_of_mass, unit_weight
-from rodwright.trade.feet import FOOT_INSET
-from rodwright.unit import Notch, Part, Slide, Unit
-from rodwright.unit.facts import STANDS, is_on_feet
+from rodwright.strength.restraint import FIXING
+from rodwright.strength.results import Result
+from rodwright.strength.tipping import ALONE, BY_ITSELF, CLIMBED, DOORS_OPEN, PULLED
+from rodwright.strength.tipping import tipping as tipping_of
+from rodwright.trade.stability import FIX_FROM, NEWTON
+from rodwright.unit import Slide, Unit
 
-TIPPING_HEIGHT = 600.0
-"""Height (mm) from which a freestanding unit is fixed to the wall (common practice; the concern of
-ASTM F2057 and EN 14749, from memory)."""
-TEST_LOAD = 22.7
-"""Weight (kg) that a unit has to bear on the front of an open drawer without tipping: the 50 lb
-of ASTM F2057 before 2023 (from memory)."""
-_REMEDY = "Fix it to the wall with brackets or straps that suit the wall; follow local rules."
-
-
-@dataclass(frozen=True, slots=True)
-class Stability:
-    """Balance of a unit with every drawer drawn right out, about its front feet; mm and kg.
-
-    ``feet`` is the y of the line it would tip about and ``centre`` that of its centre of
-    mass; ``edge`` is the y of the foremost drawer's front.  ``load`` on that edge tips it:
-    none or less where it tips by its own weight.
-    """
-
-    weight: float
-    centre: float
-    feet: float
-    edge: float
-
-    @property
-    def load(self) -> float:
-        """The weight (kg) at the edge whose moment equals that of the unit's own."""
-        return self.weight * (self.centre - self.feet) / (self.feet - self.edge)
+_FIX = "Fix it to the wall, with brackets or straps that suit it; follow local rules."
 
 
 def tipping(unit: Unit) -> Iterator[Finding]:
-    """Cautions for a freestanding unit that is high or has drawers."""
-    if unit.opening is not None or unit.hung:
+    """Warnings of a freestanding unit that tips over, and a caution of one that is built in and
+    tips until it is fixed."""
+    results: dict[str, Result] = {}
+    for each in tipping_of(unit):
+        worse = each.what in results and results[each.what].holds
+        if each.what not in results or (worse and not each.holds):
+            results[each.what] = each
+    if not results:
         return
-    balance = stability(unit)
-    if balance is not None:
-        yield _drawn_out(balance, unit)
+    if unit.opening is not None:
+        yield from _until_fixed(unit, results)
         return
-    height = unit.size[1]
-    if height > TIPPING_HEIGHT:
-        yield Finding(
-            Severity.WARNING,
-            Rule.TALL_AND_FREESTANDING,
-            f"a freestanding unit {length_in(unit, height)} high can tip over",
-            f"{_REMEDY} If it hangs on the wall, write `hung: true`.",
-            figure=height,
-            limit=TIPPING_HEIGHT,
-            source="common practice; see ASTM F2057, EN 14749 (from memory)",
-        )
+    opens = list(_opened(unit, results))
+    yield from opens or _tall(unit, results)
 
 
-def stability(unit: Unit) -> Stability | None:
-    """The balance of a unit with its drawers drawn out; None where it has none, or where they
-    stay behind its feet."""
-    travels = {
-        ref: motion.travel
-        for motion in unit.motions
-        if isinstance(motion, Slide)
-        for ref in motion.refs
-    }
-    if not travels:
-        return None
-    drawn = replace(unit, parts=tuple(_moved(part, travels.get(part.ref)) for part in unit.parts))
-    feet = _front_feet(unit, [part for part in unit.parts if part.ref not in travels])
-    edge = min(part.bounds().low[1] for part in drawn.parts if part.ref in travels)
-    if edge >= feet:
-        return None
-    return Stability(unit_weight(drawn), centre_of_mass(drawn)[1], feet, edge)
+def _opened(unit: Unit, results: Mapping[str, Result]) -> Iterator[Finding]:
+    """It tips with its drawers or its doors open: by itself, under a load, under a child."""
+    drawers = any(isinstance(each, Slide) for each in unit.motions)
+    rule = Rule.TIPS_WITH_DRAWERS_OUT if drawers else Rule.TIPS_WITH_DOORS_OPEN
+    named = [*_all_that_fail(results, BY_ITSELF), *_all_that_fail(results, DOORS_OPEN)]
+    every = "every drawer is drawn out" if drawers else "every door stands open"
+    if named:
+        filled = named[0].what.rpartition(", ")[2]
+        said = f"freestanding, {filled}, it tips over by its own weight when {every}"
+        yield _warning(unit, rule, named[0], said, results)
+        return
+    for result in _all_that_fail(results, ALONE):
+        load = weight_in(unit, max(result.figure or 0.0, 0.0), 1)
+        said = f"freestanding, {load} on the front of {result.subject} tips it over"
+        yield _warning(unit, rule, result, said, results)
+        return
+    for result in _all_that_fail(results, CLIMBED):
+        load = weight_in(unit, max(result.figure or 0.0, 0.0), 1)
+        said = f"freestanding on a carpet, with all that opens open, {load} on the front of one "
+        yield _warning(unit, rule, result, f"{said}tips it over", results)
 
 
-def _drawn_out(balance: Stability, unit: Unit) -> Finding:
-    load = balance.load
-    if load <= 0:
-        said = "freestanding, it tips over by its own weight when every drawer is drawn out"
+def _tall(unit: Unit, results: Mapping[str, Result]) -> Iterator[Finding]:
+    """A pull at the top of what is high tips it; or it is fixed whatever its figures."""
+    pulled, height = results[PULLED], unit.size[1]
+    if height <= FIX_FROM.value:
+        return
+    at = next(each.value for each in pulled.inputs if each.symbol == "H")
+    pull = weight_in(unit, max(pulled.figure or 0.0, 0.0), 1)
+    said = f"a level pull of {pull} at {length_in(unit, at)}"
+    if not pulled.holds:
+        said = f"a freestanding unit {length_in(unit, height)} high can tip over: {said} does it"
+        yield _warning(unit, Rule.TALL_AND_FREESTANDING, pulled, said, results)
     else:
-        said = (
-            f"freestanding, empty and with every drawer drawn out, "
-            f"{weight_in(unit, load, 1)} on the front of one tips it over"
+        yield Finding(
+            Severity.NOTE,
+            Rule.TALL_AND_FREESTANDING,
+            f"a freestanding unit {length_in(unit, height)} high: it takes {said} to tip it",
+            f"{_FIX} What stands higher than {length_in(unit, FIX_FROM.value)} is fixed whatever "
+            f"its figures. {_HUNG}",
+            figure=height,
+            limit=FIX_FROM.value,
+            source=str(FIX_FROM.source),
         )
-    return Finding(
-        Severity.WARNING,
-        Rule.TIPS_WITH_DRAWERS_OUT,
-        said,
-        f"{_REMEDY} Keep heavy things in the lowest drawers.",
-        figure=load,
-        limit=TEST_LOAD,
-        measure="kg",
-        source="statics; ASTM F2057 asks for 50 lb on one open drawer, see EN 14749 (from memory)",
+
+
+_HUNG = "If it hangs on the wall, write `hung: true`."
+
+
+def _until_fixed(unit: Unit, results: Mapping[str, Result]) -> Iterator[Finding]:
+    """What tips a unit that is built in, before it is fixed."""
+    falls = [*_all_that_fail(results, BY_ITSELF), *_all_that_fail(results, DOORS_OPEN)]
+    pulled = results[PULLED]
+    if not falls and pulled.holds:
+        return
+    if falls:
+        open_ones = "drawers out" if falls[0].what.startswith(BY_ITSELF) else "doors open"
+        said = f"it tips over by its own weight with its {open_ones}"
+    else:
+        said = f"a level pull of {weight_in(unit, pulled.figure or 0.0, 1)} at its top tips it over"
+    worst = falls[0] if falls else pulled
+    yield Finding(
+        Severity.CAUTION,
+        Rule.TIPS_UNTIL_FIXED,
+        f"until it is fixed to the wall, {said}",
+        "Have it held until it is fixed, and put in drawers, doors and contents after that.",
+        figure=worst.figure,
+        limit=worst.limit,
+        measure=worst.measure,
+        source=str(worst.source),
+        brief=f"Until it is fixed, {said}: have it held.",
     )
 
 
-def _moved(part: Part, travel: Vector | None) -> Part:
-    if travel is None:
-        return part
-    x, y, z = part.placement.origin
-    origin = (x + travel[0], y + travel[1], z + travel[2])
-    return replace(part, placement=replace(part.placement, origin=origin))
+def _all_that_fail(results: Mapping[str, Result], begins: str) -> list[Result]:
+    return [each for what, each in results.items() if what.startswith(begins) and not each.holds]
 
 
-def _front_feet(unit: Unit, parts: list[Part]) -> float:
-    """The y of the foremost line that the unit stands on."""
-    if is_on_feet(unit):
-        return FOOT_INSET
-    floor = min(part.bounds().low[2] for part in parts)
-    return min(_stands_at(part, floor) for part in parts if part.bounds().low[2] < floor + STANDS)
-
-
-def _stands_at(part: Part, floor: float) -> float:
-    """The y at which a part that stands on the floor begins: behind the notch at its toe."""
-    bounds = part.bounds()
-    front = bounds.low[1]
-    for working in part.workings:
-        if not isinstance(working, Notch):
-            continue
-        box = part.placement.box_to_unit(working.bounds(part.blank.size))
-        if box.low[1] < bounds.low[1] + STANDS and box.low[2] < floor + STANDS:
-            front = max(front, box.high[1])
-    return front
+def _warning(
+    unit: Unit, rule: Rule, result: Result, said: str, results: Mapping[str, Result]
+) -> Finding:
+    """A warning of a result, with all that would help, by its figures."""
+    fixing = results[FIXING]
+    force = weight_in(unit, (fixing.figure or 0.0) * NEWTON)
+    at = next(each.value for each in fixing.inputs if each.symbol == "z")
+    more = next((each.what for each in fixing.remedies if each.figure > 0), "")
+    more = f", which takes {more}" if more else ""
+    others = [each.what for each in fixing.remedies if not each.figure]
+    instead = f" It would do without if it had {', or '.join(others)}." if others else ""
+    hung = f" {_HUNG}" if rule is Rule.TALL_AND_FREESTANDING else ""
+    return Finding(
+        Severity.WARNING,
+        rule,
+        said,
+        f"{_FIX} At {length_in(unit, at)} the fixing has to hold {force}{more}.{instead}{hung}",
+        result.parts,
+        result.figure,
+        result.limit,
+        result.measure,
+        f"{result.source}; {result.limit_source}" if result.limit_source else str(result.source),
+    )

@@ -6,11 +6,12 @@ from collections.abc import Callable, Iterable
 from itertools import chain
 
 from rodwright.strength.results import Result
+from rodwright.strength.tipping import tipping
 from rodwright.unit import Unit
 
 __all__ = ["ANALYSES", "strength_of"]
 
-ANALYSES: tuple[Callable[[Unit], Iterable[Result]], ...] = ()
+ANALYSES: tuple[Callable[[Unit], Iterable[Result]], ...] = (tipping,)
 """Each gives results of a unit, in the order of the table."""
 
 

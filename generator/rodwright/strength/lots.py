@@ -1,0 +1,175 @@
+"""Where the weight of a unit lies: what stands still, and what each door and drawer moves."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+
+from rodwright.geometry import TOUCH, Box, Vector, plus, vector
+from rodwright.mass import mass_of, weight
+from rodwright.trade.stability import CONTENTS_HEIGHT
+from rodwright.unit import DRAWERS, Load, Motion, Part, Slide, Swing, Unit
+
+OPEN = 90.0
+"""Doors are tried open at this angle, degrees, or as far as they open."""
+_LEVEL = 0.5
+"""Square of the sine of 45 degrees: what lies flatter is a level."""
+
+
+@dataclass(frozen=True, slots=True)
+class Lot:
+    """Some mass (kg), and its centre (unit frame, mm)."""
+
+    mass: float
+    centre: Vector
+
+
+def together(lots: Iterable[Lot]) -> Lot:
+    """Some lots as one: their mass, and their common centre (the origin where there is none)."""
+    lots = tuple(lots)
+    mass = math.fsum(each.mass for each in lots)
+    if mass <= 0:
+        return Lot(0.0, (0.0, 0.0, 0.0))
+    centre = vector(
+        math.fsum(each.mass * each.centre[axis] for each in lots) / mass for axis in range(3)
+    )
+    return Lot(mass, centre)
+
+
+@dataclass(frozen=True, slots=True)
+class Mover:
+    """A door or a drawer: ``own`` weight and that of what it holds, both where they are when it is
+    shut, and the ``box`` round it (unit frame, mm)."""
+
+    motion: Motion
+    subject: str
+    own: Lot
+    held: Lot
+    box: Box
+
+    @property
+    def is_drawer(self) -> bool:
+        """Whether it slides."""
+        return isinstance(self.motion, Slide)
+
+    def opened(self, point: Vector) -> Vector:
+        """Where a point of it is when it stands open."""
+        if isinstance(self.motion, Slide):
+            return plus(point, self.motion.travel)
+        turn = math.radians(math.copysign(min(abs(self.motion.angle), OPEN), self.motion.angle))
+        hinge_x, hinge_y = self.motion.hinge
+        x, y = point[0] - hinge_x, point[1] - hinge_y
+        cos, sin = math.cos(turn), math.sin(turn)
+        return (hinge_x + cos * x - sin * y, hinge_y + sin * x + cos * y, point[2])
+
+    @property
+    def edge(self) -> Vector:
+        """The middle of its upper edge that stands out farthest when it is open: a drawer's front,
+        or a door's edge away from its hinges."""
+        low, high = self.box.low, self.box.high
+        middle = self.box.centre
+        if isinstance(self.motion, Slide):
+            return self.opened((middle[0], low[1], high[2]))
+        hinge = self.motion.hinge[0]
+        far = max(low[0], high[0], key=lambda x: abs(x - hinge))
+        return self.opened((far, middle[1], high[2]))
+
+
+@dataclass(frozen=True, slots=True)
+class Lots:
+    """The weight of a unit: what is fixed, what stands on that, and what moves."""
+
+    fixed: Lot
+    standing: Lot
+    movers: tuple[Mover, ...]
+
+    @property
+    def loaded(self) -> bool:
+        """Whether anything is to be kept in it."""
+        return self.standing.mass > 0 or any(each.held.mass > 0 for each in self.movers)
+
+    def state(self, open_ones: Sequence[Mover] = (), *, loaded: bool = False) -> Lot:
+        """The whole with some of what moves open, empty or with all that it carries."""
+        lots = [self.fixed, *([self.standing] if loaded else [])]
+        for mover in self.movers:
+            is_open = any(mover is each for each in open_ones)
+            its = (mover.own, mover.held) if loaded else (mover.own,)
+            lots += [Lot(lot.mass, mover.opened(lot.centre)) if is_open else lot for lot in its]
+        return together(lots)
+
+
+def lots_of(unit: Unit, loads: Sequence[Load] | None = None) -> Lots:
+    """The weight of a unit, by arithmetic, with what it is to carry or with other loads.
+
+    Hardware isn't weighed.
+
+    Raises:
+        ValueError: the workings of a part leave nothing of it.
+    """
+    moving = {ref: motion for motion in unit.motions for ref in motion.refs}
+    held: dict[int, list[Lot]] = {}
+    standing: list[Lot] = []
+    for load in unit.loading.loads if loads is None else loads:
+        motion = moving.get(load.ref)
+        its = standing if motion is None else held.setdefault(id(motion), [])
+        its.extend(_load_lots(unit, load))
+    movers = tuple(
+        Mover(
+            motion,
+            opens(unit, motion),
+            together(_part_lot(unit.part(ref)) for ref in motion.refs),
+            together(held.get(id(motion), [])),
+            Box.of_boxes(unit.part(ref).bounds() for ref in motion.refs),
+        )
+        for motion in unit.motions
+    )
+    fixed = together(_part_lot(part) for part in unit.parts if part.ref not in moving)
+    return Lots(fixed, together(standing), movers)
+
+
+def opens(unit: Unit, motion: Motion) -> str:
+    """The door or drawer that a motion opens, with the ref of the first part that moves."""
+    part = unit.part(motion.refs[0])
+    kind = "door" if isinstance(motion, Swing) else "drawer"
+    group = part.group.lower()
+    return f"{group if group.startswith(kind) else kind} ({part.ref})"
+
+
+def _part_lot(part: Part) -> Lot:
+    return Lot(weight(part), part.placement.to_unit(mass_of(part.shape).centroid))
+
+
+def _load_lots(unit: Unit, load: Load) -> Iterator[Lot]:
+    """What lies on a part, half-way up to what is over it; at its middle where it is upright, or at
+    the height where it hangs."""
+    part = unit.part(load.ref)
+    box = part.bounds()
+    _, y, z = box.centre
+    if part.placement.thickness[2] ** 2 > _LEVEL:
+        z = box.high[2] + min(clear_above(unit, part) / 2, CONTENTS_HEIGHT.value)
+    for lump in load.lumps:
+        yield Lot(lump.mass, (lump.at, y, z if lump.up is None else lump.up))
+    for each in load.stretches:
+        # A trapezium: its centre lies towards the heavier end.
+        total = each.at_start + each.at_stop
+        share = (each.at_start + 2 * each.at_stop) / (3 * total) if total else 0.5
+        yield Lot(each.mass, (each.start + share * (each.stop - each.start), y, z))
+
+
+def clear_above(unit: Unit, part: Part) -> float:
+    """The height, mm, that is clear over a part, up to the next that lies across it; without end
+    where there is none.  Of a drawer, what is its own isn't in the way."""
+    box = part.bounds()
+    own = part.group if part.role in DRAWERS else None
+    over = (
+        other.bounds().low[2] - box.high[2]
+        for other in unit.parts
+        if other.group != own and _crosses(box, other.bounds())
+    )
+    return min(over, default=math.inf)
+
+
+def _crosses(box: Box, other: Box) -> bool:
+    across, deep, _ = box.overlap(other)
+    return min(across, deep) > TOUCH and other.low[2] >= box.high[2] - TOUCH

@@ -1,0 +1,297 @@
+"""Does a unit stand: how far it may be turned, what tips it with drawers and doors open, what pull
+it stands, what has to hold it.
+
+Statics: moments about the lines of its feet (``footing``), with the weight of the wood by
+arithmetic and of what the unit is to carry.  Hardware isn't weighed.  Masses and forces in kg.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from rodwright.geometry import Vector
+from rodwright.strength.balance import Asked, Held, Pressed, Pulled, Stand, Tips, Turned
+from rodwright.strength.footing import Way, footing
+from rodwright.strength.lots import Lots, Mover, lots_of
+from rodwright.strength.restraint import restraint
+from rodwright.strength.results import Group, Input, Result
+from rodwright.strength.steadying import Means, means_of
+from rodwright.strength.storage import clothing, scope_result
+from rodwright.trade.sources import Source
+from rodwright.trade.stability import (
+    CARPET,
+    CHILD,
+    CLOTHING,
+    OPEN_ELEMENT,
+    PULL,
+    PULL_HEIGHT,
+    STATICS,
+)
+from rodwright.unit import Unit
+
+BY_ITSELF = "turned over forward, every drawer out"
+DOORS_OPEN = "turned over forward, every door open"
+ALONE = "load on its front that tips the unit"
+PULLED = "pulled over at its top"
+CLIMBED = "a child on the front edge of what is open"
+
+_TURNS = "a = atan(x / z)"
+_PRESS = "F = W (x cos a - z sin a) / f"
+_PULLS = "P = W (x cos a - z sin a) / H"
+
+
+def tipping(unit: Unit) -> Iterator[Result]:
+    """How stable a unit is that stands on the floor; of one that is built in, until it is fixed.
+
+    Raises:
+        ValueError: the workings of a part leave nothing of it.
+    """
+    if unit.hung:
+        return
+    case = _Case.of(unit)
+    tried = [*case.turned(), *case.drawers(), *case.doors(), *case.pulled(), *case.climbed()]
+    yield from (each.result(case) for each in tried)
+    if unit.opening is None:
+        alone = [each.alone or each.asked for each in tried]
+        but = alone if any(each.alone for each in tried) else []
+        yield restraint(unit, case.means, [each.asked for each in tried], but)
+        yield scope_result(unit)
+
+
+@dataclass(frozen=True, slots=True)
+class _Row:
+    """A figure to be worked out: trials, of which the worst counts, and what it has to reach."""
+
+    what: str
+    asked: Asked
+    measure: str = "kg"
+    formula: str = _PRESS
+    subject: str = ""
+    parts: tuple[str, ...] = ()
+    source: Source | None = None
+    edges: tuple[Vector, ...] = ()
+    given: tuple[Input, ...] = ()
+    notes: tuple[str, ...] = ()
+    alone: Asked | None = None
+
+    def result(self, case: _Case) -> Result:
+        """The figure, with what would help where it falls short."""
+        asked, feet = self.asked, self.asked.stand.feet
+        tips = asked.worst()
+        behind = math.isinf(tips.figure) and tips.figure > 0
+        notes = ("what presses on it stands behind its feet",) if behind else ()
+        return Result(
+            Group.STABILITY,
+            self.subject or case.subject,
+            self.parts,
+            self.what,
+            None if behind else tips.figure,
+            None if behind else asked.limit,
+            self.measure,
+            self.formula,
+            STATICS,
+            (
+                *_inputs(tips, asked.stand, case.on_carpet),
+                *_out(tips, asked.stand, self.edges),
+                *self.given,
+            ),
+            at_least=True,
+            limit_source=self.source,
+            notes=(
+                *self.notes,
+                *notes,
+                f"it stands on {feet.what}, and would fall {tips.line.way}",
+            ),
+            remedies=() if asked.stands else tuple(case.means.remedies(asked, self.alone)),
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class _Case:
+    """A unit to be tried: empty and loaded as it is meant to be, and with clothing in its drawers,
+    on the floor that it stands on and on a carpet."""
+
+    subject: str
+    free: bool
+    height: float
+    own: Lots
+    clothed: Lots
+    stand: Stand
+    on_carpet: Stand
+    means: Means
+
+    @classmethod
+    def of(cls, unit: Unit) -> _Case:
+        feet = footing(unit)
+        lean, loading = unit.loading.lean, unit.loading
+        # The rear stands on the carpet's edge strip, the front has sunk in.
+        more = math.degrees(math.atan2(CARPET.value, feet.depth))
+        soft = Stand(feet, lean + more)
+        free = unit.opening is None
+        said = {each.ref for each in loading.loads}
+        clothes = [each for each in clothing(unit) if each.ref not in said]
+        return cls(
+            "the unit" if free else "the unit, until it is fixed",
+            free,
+            unit.size[1],
+            lots_of(unit),
+            lots_of(unit, (*loading.loads, *clothes)),
+            soft if loading.floor == "carpet" else Stand(feet, lean),
+            soft,
+            means_of(unit, feet),
+        )
+
+    @property
+    def out(self) -> tuple[Mover, ...]:
+        return tuple(each for each in self.own.movers if each.is_drawer)
+
+    @property
+    def swung(self) -> tuple[Mover, ...]:
+        return tuple(each for each in self.own.movers if not each.is_drawer)
+
+    def states(self, opened: Sequence[Mover], *, clothed: bool = False) -> tuple[Held, ...]:
+        """Empty; loaded too where it stands free, for what is built in is loaded once fixed."""
+        found = [Held(self.own, tuple(opened))]
+        lots = self.clothed if clothed else self.own
+        if self.free and lots.loaded:
+            same = tuple(
+                other
+                for other in lots.movers
+                if any(other.motion is each.motion for each in opened)
+            )
+            found.append(Held(lots, same, loaded=True))
+        return tuple(found)
+
+    def turned(self) -> Iterator[_Row]:
+        """How far it may be turned with all shut: to the front, to the back, sideways."""
+        sides: tuple[Way, ...] = ("to the left", "to the right")
+        for state in self.states(()):
+            filled = "loaded" if state.loaded else "empty"
+            ways: tuple[tuple[str, tuple[Way, ...]], ...] = (
+                ("forward", ("forward",)),
+                ("backward", ("backward",)),
+                ("sideways", sides),
+            )
+            for said, over in ways:
+                yield self._turn(f"turned over {said}, {filled}", [state], ways=over)
+
+    def drawers(self) -> Iterator[_Row]:
+        """With every drawer out, and with each alone out."""
+        for state in self.states(self.out) if self.out else ():
+            filled = "as loaded" if state.loaded else "empty"
+            alone = [same for each in self.out for same in self.states([each])]
+            yield self._turn(f"{BY_ITSELF}, {filled}", [state], alone=alone)
+        yield from map(self._alone, self.out)
+
+    def doors(self) -> Iterator[_Row]:
+        """With every door open, and with each alone open."""
+        for state in self.states(self.swung) if self.swung else ():
+            filled = "with what is on them" if state.loaded else "empty"
+            yield self._turn(f"{DOORS_OPEN}, {filled}", [state])
+        yield from map(self._alone, self.swung)
+
+    def pulled(self) -> Iterator[_Row]:
+        """A pull at its top, with every drawer and door open."""
+        height = min(self.height, PULL_HEIGHT.value)
+
+        def asked(*opened: Sequence[Mover]) -> Asked:
+            states = [state for each in opened for state in self.states(each, clothed=True)]
+            trials = tuple(Pulled(each, height) for each in states)
+            return Asked(trials, self.stand, PULL.value)
+
+        shut: tuple[Mover, ...] = ()
+        yield _Row(
+            PULLED,
+            asked(shut, self.own.movers),
+            formula=_PULLS,
+            source=PULL.source,
+            given=(Input("H", "height of the pull", height, "mm", PULL_HEIGHT.source),),
+            notes=self._filled(clothed=True),
+            alone=asked(shut, *self.one_at_a_time) if len(self.out) > 1 else None,
+        )
+
+    def climbed(self) -> Iterator[_Row]:
+        """A child on the foremost edge of what is open, the unit on a carpet."""
+        movers = self.own.movers
+        if not movers or not self.free:
+            return
+
+        def asked(*opened: Sequence[Mover]) -> Asked:
+            trials = tuple(
+                Pressed(state, tuple(mover.edge for mover in each))
+                for each in opened
+                for state in self.states(each, clothed=True)
+            )
+            return Asked(trials, self.on_carpet, CHILD.value)
+
+        yield _Row(
+            CLIMBED,
+            asked(movers),
+            edges=tuple(each.edge for each in movers),
+            source=CHILD.source,
+            notes=(
+                *self._filled(clothed=True),
+                "how the load is put on is ASTM F2057-23, 9.2.3, from memory",
+            ),
+            alone=asked(*self.one_at_a_time) if len(self.out) > 1 else None,
+        )
+
+    @property
+    def one_at_a_time(self) -> tuple[tuple[Mover, ...], ...]:
+        """What is open where an interlock lets out one drawer at a time."""
+        return tuple((each, *self.swung) for each in self.out)
+
+    def _alone(self, mover: Mover) -> _Row:
+        trials = tuple(Pressed(each, (mover.edge,)) for each in self.states([mover]))
+        return _Row(
+            f"{ALONE}, it alone {'drawn out' if mover.is_drawer else 'open'}",
+            Asked(trials, self.stand, OPEN_ELEMENT.value),
+            edges=(mover.edge,),
+            subject=mover.subject,
+            parts=mover.motion.refs[:1],
+            source=OPEN_ELEMENT.source,
+            notes=self._filled(),
+        )
+
+    def _turn(
+        self,
+        what: str,
+        states: Sequence[Held],
+        *,
+        ways: tuple[Way, ...] = ("forward",),
+        alone: Sequence[Held] = (),
+    ) -> _Row:
+        limit = self.stand.lean if "forward" in ways else 0.0
+
+        def asked(states: Sequence[Held]) -> Asked:
+            return Asked(tuple(Turned(each, ways) for each in states), self.stand, limit)
+
+        but = asked(alone) if len(self.out) > 1 and alone else None
+        return _Row(what, asked(states), measure="degrees", formula=_TURNS, alone=but)
+
+    def _filled(self, *, clothed: bool = False) -> tuple[str, ...]:
+        """Whether it is tried empty alone, or with what it is to carry too."""
+        lots = self.clothed if clothed else self.own
+        if not (self.free and lots.loaded):
+            return ("empty",)
+        said = "empty and with what it is to carry, whichever is worse"
+        assumed = f"in drawers of which nothing is said, clothing ({CLOTHING.source})"
+        return (said, assumed) if clothed and self.clothed != self.own else (said,)
+
+
+def _inputs(tips: Tips, stand: Stand, on_carpet: Stand) -> Iterator[Input]:
+    lot, line = tips.lot, tips.line
+    carpet = CARPET.source if stand == on_carpet else None
+    yield Input("W", "weight of it all", lot.mass, "kg")
+    yield Input("x", "from the line it falls over to its centre", line.inside(lot.centre), "mm")
+    yield Input("z", "height of its centre", lot.centre[2], "mm")
+    yield Input("a", "lean of the floor to the front", stand.lean, "degrees", carpet)
+
+
+def _out(tips: Tips, stand: Stand, edges: Sequence[Vector]) -> Iterator[Input]:
+    """How far the edge that is pressed stands out from the line that it falls over."""
+    if edges:
+        out = max(-tips.line.arm(edge, stand.lean) for edge in edges)
+        yield Input("f", "from that line out to the edge that is pressed", out, "mm")
