@@ -1,0 +1,71 @@
+"""What levels carry: what was said lies on them, their own weight, and what is fixed to them; N."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from rodwright.mass import weight
+from rodwright.strength.beams import Point, Stretch
+from rodwright.strength.level_parts import Level
+from rodwright.unit import Load, Unit
+
+GRAVITY = 9.80665
+"""Newtons for each kg: standard gravity (CGPM 1901, from memory)."""
+
+
+@dataclass(frozen=True, slots=True)
+class LevelLoads:
+    """Loads on one level's beam (x from its left end), and their sums: of its own weight, and of
+    what lies on it."""
+
+    stretches: tuple[Stretch, ...]
+    points: tuple[Point, ...]
+    weight: float
+    contents: float
+
+    @property
+    def total(self) -> float:
+        """All of it."""
+        return self.weight + self.contents
+
+
+def loads_on(unit: Unit, level: Level) -> tuple[Load, ...]:
+    """What was said (or assumed) to lie on a level."""
+    refs = {part.ref for part in level.parts}
+    return tuple(load for load in unit.loading.loads if load.ref in refs)
+
+
+def weight_of(unit: Unit, ref: str) -> float:
+    """What an upright brings of its own: its weight, and loads that hang on it."""
+    hung = sum(load.mass for load in unit.loading.loads if load.ref == ref)
+    return (weight(unit.part(ref)) + hung) * GRAVITY
+
+
+def level_loads(unit: Unit, level: Level) -> LevelLoads:
+    """All that a level carries, but what stands on it."""
+    low, length = level.box.low[0], round(level.box.size[0], 6)
+
+    def along(at: float) -> float:
+        return min(max(round(at - low, 6), 0.0), length)
+
+    stretches, points, own = [], [], 0.0
+    for part in level.parts:
+        box = part.bounds()
+        start, stop = along(box.low[0]), along(box.high[0])
+        if stop > start:
+            force = weight(part) * GRAVITY
+            own += force
+            even = force / (stop - start)
+            stretches.append(Stretch(start, stop, even, even))
+    contents = 0.0
+    for load in loads_on(unit, level):
+        for each in load.stretches:
+            start, stop = along(each.start), along(each.stop)
+            if stop > start:
+                ends = each.at_start * GRAVITY / 1000, each.at_stop * GRAVITY / 1000
+                stretches.append(Stretch(start, stop, *ends))
+                contents += sum(ends) / 2 * (stop - start)
+        for lump in load.lumps:
+            points.append(Point(along(lump.at), lump.mass * GRAVITY))
+            contents += lump.mass * GRAVITY
+    return LevelLoads(tuple(stretches), tuple(points), own, contents)
