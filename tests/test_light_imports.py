@@ -53,6 +53,8 @@ def _code(words: list[str]) -> str:
         ["--version"],
         ["check", str(MODEL)],
         ["parts", str(MODEL)],
+        ["strength", str(MODEL)],
+        ["strength", str(MODEL), "--json"],
         ["schema"],
         ["schema", "unit"],
         ["new"],

@@ -11,7 +11,7 @@ from typing import Annotated
 
 import typer
 
-from rodwright_cli import build, check, gallery, new, parts, rule, schema, survey, way_in
+from rodwright_cli import build, check, gallery, new, parts, rule, schema, strength, survey, way_in
 from rodwright_cli.console import (
     OUTPUT_LOST,
     give_up_lost_words,
@@ -30,6 +30,7 @@ for verb in (
     check.check,
     build.build,
     parts.parts,
+    strength.strength,
     rule.rule,
     schema.schema,
     survey.survey,

@@ -34,6 +34,8 @@ from rodwright.setout import set_out as set_out
 from rodwright.solids import solid_of as solid_of
 from rodwright.solids.meshes import mesh_of as mesh_of
 from rodwright.solids.meshes import placed_mesh as placed_mesh
+from rodwright.strength import strength_of as strength_of
+from rodwright.strength.results import Result as Result
 from rodwright.unit import Joint as Joint
 from rodwright.unit import Part as Part
 from rodwright.unit import Unit as Unit

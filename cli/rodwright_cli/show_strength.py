@@ -1,0 +1,152 @@
+"""How a unit's strength is shown: what doesn't hold first, then all of it by groups."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import groupby
+
+from rich.markup import escape
+from rich.padding import Padding
+from rich.table import Table
+
+import rodwright
+from rodwright.handover.strength_list import (
+    StrengthRow,
+    figure_text,
+    limit_text,
+    remedy_text,
+    sources_of,
+    spare_text,
+    strength_rows,
+)
+from rodwright.lengths import LengthUnit
+from rodwright.trade.sources import Source
+from rodwright_cli.console import PlainConsole
+from rodwright_cli.show_list import ShownList
+
+_MEMORY, _GRANTED = "?", "~"
+_NO_ENGINEER = (
+    "This is no structural engineer's work: walls, ceilings, balustrades and whatever people climb "
+    "or sit on go by local codes."
+)
+
+
+def strength(
+    unit: rodwright.Unit, results: Sequence[rodwright.Result], *, in_full: bool = False
+) -> None:
+    """Every figure of a unit's strength; ``in_full`` with formula, inputs and sources of each."""
+    console = PlainConsole()
+    console.print(f"[bold]{escape(unit.title)}[/bold]")
+    shown = unit.display_unit
+    rows = strength_rows(results, shown)
+    _failing(console, rows, shown)
+    sources = list(dict.fromkeys(each for row in rows for each in sources_of(row.result)))
+    for group, of_group in groupby(rows, key=lambda row: row.result.group):
+        if in_full:
+            console.print(f"\n[bold]{group.capitalize()}[/bold]")
+            for row in of_group:
+                _whole(console, row, shown)
+        else:
+            _table(group.capitalize(), list(of_group), sources, shown)
+    if not in_full:
+        _footnotes(console, rows, sources)
+    console.print(f"\n{_counted(rows)} {_NO_ENGINEER}")
+
+
+def _failing(console: PlainConsole, rows: Sequence[StrengthRow], unit: LengthUnit) -> None:
+    """What is beyond its limit, with what would help and how far, and what can't be worked out."""
+    grid = Table.grid(padding=(0, 2, 0, 0))
+    for row in rows:
+        result = row.result
+        if result.figure is None:
+            lacking = escape(f"{row.subject}, {result.what}: {result.lacking}")
+            grid.add_row("[yellow]not known[/yellow]", lacking)
+        if result.holds:
+            continue
+        lines = [
+            f"{row.subject}, {result.what}: {figure_text(result.figure, result.measure, unit)}, "
+            f"{limit_text(result, unit)}"
+        ]
+        for remedy in result.remedies:
+            word = "would do" if remedy.holds else "not enough"
+            lines.append(f"  {word}: {remedy_text(remedy, result.measure, unit)}")
+        grid.add_row("[red]fails[/red]", escape("\n".join(lines)))
+    if grid.row_count:
+        console.print(grid)
+
+
+def _table(
+    title: str, rows: Sequence[StrengthRow], sources: Sequence[Source], unit: LengthUnit
+) -> None:
+    table = ShownList(title)
+    table.texts("of", "what")
+    table.figures("figure", "limit", "spare")
+    table.texts("")
+    table.texts("sources")
+    for row in rows:
+        result = row.result
+        numbers = (str(sources.index(each) + 1) for each in sources_of(result))
+        table.row(
+            escape(row.subject),
+            escape(result.what),
+            figure_text(result.figure, result.measure, unit),
+            limit_text(result, unit),
+            spare_text(result) if result.holds else f"[red]{spare_text(result)}[/red]",
+            _marks(row),
+            " ".join(numbers),
+        )
+    table.show()
+
+
+def _marks(row: StrengthRow) -> str:
+    return (_MEMORY if row.from_memory else "") + (_GRANTED if row.result.notes else "")
+
+
+def _footnotes(
+    console: PlainConsole, rows: Sequence[StrengthRow], sources: Sequence[Source]
+) -> None:
+    grid = Table.grid(padding=(0, 1, 0, 0))
+    for number, source in enumerate(sources, start=1):
+        grid.add_row(str(number), escape(str(source)))
+    console.print()
+    console.print(grid)
+    marks = {
+        _MEMORY: "a figure in it is from memory",
+        _GRANTED: "something was taken for granted (--of REF says what)",
+    }
+    told = [
+        f"{mark} {said}" for mark, said in marks.items() if any(mark in _marks(r) for r in rows)
+    ]
+    if told:
+        console.print(escape("; ".join(told)))
+
+
+def _whole(console: PlainConsole, row: StrengthRow, unit: LengthUnit) -> None:
+    """One result with all that it was worked out from."""
+    result = row.result
+    said = figure_text(result.figure, result.measure, unit)
+    limits = [each for each in (limit_text(result, unit), spare_text(result)) if each]
+    word = "" if result.holds else "[red]fails[/red] "
+    console.print(
+        f"  {word}{escape(f'{row.subject}, {result.what}: ' + ', '.join([said, *limits]))}"
+    )
+    lines = [result.lacking] if result.lacking else []
+    lines += [f"{result.formula}   [{result.source}]"]
+    if result.limit_source is not None:
+        lines.append(f"limit   [{result.limit_source}]")
+    lines += result.notes
+    console.print(Padding(escape("\n".join(lines)), (0, 0, 0, 4)))
+    grid = Table.grid(padding=(0, 2, 0, 0))
+    for each in result.inputs:
+        source = f"[{each.source}]" if each.source is not None else ""
+        figure = figure_text(each.value, each.measure, unit)
+        grid.add_row(*map(escape, (each.symbol, each.what, figure, source)))
+    if result.inputs:
+        console.print(Padding(grid, (0, 0, 0, 6)))
+
+
+def _counted(rows: Sequence[StrengthRow]) -> str:
+    failing = sum(not row.result.holds for row in rows)
+    unknown = sum(row.result.figure is None for row in rows)
+    lacking = f" {unknown} can't be worked out." if unknown else ""
+    return f"{len(rows)} figures, {failing} beyond their limits.{lacking}"

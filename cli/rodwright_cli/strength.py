@@ -1,0 +1,41 @@
+"""`rodwright strength`: will it hold, will it stand?"""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from rodwright_cli.json_out import Json, say_json
+
+
+def strength(
+    spec: Annotated[Path, typer.Argument(help="The spec file.")],
+    of: Annotated[
+        str | None,
+        typer.Option("--of", metavar="REF", help="Only what concerns this part, in full."),
+    ] = None,
+    formulas: Annotated[
+        bool, typer.Option("--formulas", help="Give formula, inputs and sources of each figure.")
+    ] = False,
+    json: Json = False,
+) -> None:
+    """Show how far shelves sag, what breaks, comes off, tips or is too heavy: figure, limit, spare.
+    Leaves with 1 when something breaks."""
+    import rodwright
+    from rodwright.jobs.strength import results_about
+
+    unit = rodwright.set_out(rodwright.read_spec(spec))
+    results = rodwright.strength_of(unit)
+    if of is not None:
+        results = results_about(unit, results, of)
+    if json:
+        from rodwright.handover.strength_json import strength_json
+
+        say_json(strength_json(unit, results))
+    else:
+        from rodwright_cli import show_strength
+
+        show_strength.strength(unit, results, in_full=formulas or of is not None)
+    raise typer.Exit(int(any(each.breaks for each in results)))

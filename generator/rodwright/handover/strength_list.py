@@ -1,0 +1,129 @@
+"""The table of strength: results told in the maker's measures, equal ones in one row."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from rodwright.lengths import LengthUnit
+from rodwright.strength.results import Group, Remedy, Result
+from rodwright.trade.sources import Source
+
+# By definition: the pound is 0.45359237 kg, its weight 4.4482216 N, the inch 25.4 mm; a kilogram
+# weighs 9.80665 N (NIST Special Publication 811, appendix B.8).
+_POUND, _INCH, _GRAVITY = 0.45359237, 25.4, 9.80665
+_MEASURES: dict[LengthUnit, dict[str, tuple[str, float]]] = {
+    "mm": {"N": ("kg", _GRAVITY), "N mm": ("kg m", _GRAVITY * 1000)},
+    "in": {
+        "mm": ("in", _INCH),
+        "mm2": ("in2", _INCH**2),
+        "mm3": ("in3", _INCH**3),
+        "mm4": ("in4", _INCH**4),
+        "kg": ("lb", _POUND),
+        "kg/m": ("lb/ft", _POUND / 0.3048),
+        "kg/m2": ("lb/ft2", _POUND / 0.3048**2),
+        "N": ("lb", _POUND * _GRAVITY),
+        "N mm": ("lb in", _POUND * _GRAVITY * _INCH),
+        "N/mm": ("lb/in", _POUND * _GRAVITY / _INCH),
+        "N/mm2": ("psi", _POUND * _GRAVITY / _INCH**2),
+    },
+}
+"""What a measure of a result is shown in, and what one of that is in it."""
+_SIGNIFICANT = 3
+
+
+@dataclass(frozen=True, slots=True)
+class StrengthRow:
+    """Results that are told alike: of what, and the first of them."""
+
+    subject: str
+    result: Result
+
+    @property
+    def from_memory(self) -> bool:
+        """Whether some figure in it wasn't looked up."""
+        return bool(self.result.from_memory)
+
+
+def strength_rows(results: Sequence[Result], unit: LengthUnit) -> tuple[StrengthRow, ...]:
+    """Rows by group, those that don't hold first in each; what is told alike is told once."""
+    order = list(Group)
+    gathered: dict[tuple[object, ...], list[Result]] = {}
+    for each in sorted(results, key=lambda each: (order.index(each.group), each.holds)):
+        gathered.setdefault(_told(each, unit), []).append(each)
+    return tuple(
+        StrengthRow(_subjects([each.subject for each in alike]), alike[0])
+        for alike in gathered.values()
+    )
+
+
+def _told(result: Result, unit: LengthUnit) -> tuple[object, ...]:
+    """All that a row tells of a result, beside what it is of."""
+    remedies = tuple(remedy_text(each, result.measure, unit) for each in result.remedies)
+    return (
+        result.group,
+        result.what,
+        figure_text(result.figure, result.measure, unit),
+        limit_text(result, unit),
+        spare_text(result),
+        result.holds,
+        result.lacking,
+        result.notes,
+        remedies,
+        sources_of(result),
+    )
+
+
+def _subjects(subjects: Sequence[str]) -> str:
+    """Subjects in one phrase: what they have in common is said once."""
+    first, *others = dict.fromkeys(subjects)
+    head, space, _ = first.rpartition(" ")
+    if all(other.rpartition(" ")[:2] == (head, space) for other in others):
+        return ", ".join([first, *(other.rpartition(" ")[2] for other in others)])
+    return ", ".join([first, *others])
+
+
+def figure_text(value: float | None, measure: str, unit: LengthUnit) -> str:
+    """A figure with its measure, in those of a maker who works in ``unit``; weights stand for the
+    forces that they exert."""
+    if value is None:
+        return "not known"
+    symbol, one = _MEASURES[unit].get(measure, (measure, 1.0))
+    return f"{number_text(value / one)} {symbol}".strip()
+
+
+def number_text(value: float) -> str:
+    """A number to three significant figures, whole from a hundred on."""
+    if not math.isfinite(value):
+        return "no end" if value > 0 else "-"
+    if value == 0:
+        return "0"
+    decimals = _SIGNIFICANT - 1 - math.floor(math.log10(abs(value)))
+    text = f"{value:.{max(0, min(decimals, 6))}f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def limit_text(result: Result, unit: LengthUnit) -> str:
+    """What limits a result: at most, or at least; empty where nothing does."""
+    if result.limit is None:
+        return ""
+    word = "at least" if result.at_least else "at most"
+    return f"{word} {figure_text(result.limit, result.measure, unit)}"
+
+
+def spare_text(result: Result) -> str:
+    """How many times over a result holds; empty where nothing limits it."""
+    return "" if result.spare is None else f"x {number_text(result.spare)}"
+
+
+def remedy_text(remedy: Remedy, measure: str, unit: LengthUnit) -> str:
+    """What would help, and how far: `25 mm thick: 2.1 mm`."""
+    cost = "" if remedy.cost is None else f", {remedy.cost:+.2f}"
+    return f"{remedy.what}: {figure_text(remedy.figure, measure, unit)}{cost}"
+
+
+def sources_of(result: Result) -> tuple[Source, ...]:
+    """Every source in a result, each once."""
+    found = (result.source, result.limit_source, *(each.source for each in result.inputs))
+    return tuple(dict.fromkeys(each for each in found if each is not None))

@@ -1,0 +1,125 @@
+"""`rodwright strength` as the maker runs it: what fails first, every figure with its sources."""
+
+from __future__ import annotations
+
+import json
+import sys
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+
+import rodwright.strength
+from kit.results import BREAKS, PINS, SAG, STANDS, UNKNOWN
+from rodwright.strength.results import Result
+from rodwright_cli.main import main
+
+SPEC = """\
+title: Niche [shelf]
+unit: {unit}
+size: {{width: 32, height: 20, depth: 12}}
+stock:
+  case: {{kind: sheet, material: birch plywood, thickness: 3/4}}
+carcass: {{stock: case}}
+interior:
+  shelves: {{count: 2}}
+"""
+
+
+class Maker:
+    """Runs the verb on a spec, with results of our own."""
+
+    def __init__(
+        self, folder: Path, patch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+    ) -> None:
+        self._spec, self._patch, self._capsys = folder / "niche.yaml", patch, capsys
+        patch.setenv("COLUMNS", "160")
+
+    def run(self, *words: str, results: tuple[Result, ...]) -> tuple[int, str, str]:
+        self._spec.write_text(SPEC.format(unit="in"))
+        self._patch.setattr(rodwright.strength, "ANALYSES", (lambda _: results,))
+        self._patch.setattr(sys, "argv", ["rodwright", "strength", str(self._spec), *words])
+        with pytest.raises(SystemExit) as left:
+            main()
+        said = self._capsys.readouterr()
+        assert isinstance(left.value.code, int)
+        return left.value.code, said.out, said.err
+
+
+@pytest.fixture
+def maker(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> Maker:
+    return Maker(tmp_path, monkeypatch, capsys)
+
+
+def lines_of(out: str) -> list[str]:
+    return [" ".join(line.split()) for line in out.splitlines() if line.strip()]
+
+
+def test_what_fails_comes_first_with_its_remedies(maker: Maker) -> None:
+    code, out, err = maker.run(results=(STANDS, PINS, SAG, UNKNOWN))
+    assert (code, err) == (0, "")
+    lines = lines_of(out)
+    assert lines[:5] == [
+        "Niche [shelf]",
+        "fails shelf SH1, sag after 10 years: 0.285 in, at most 0.181 in",
+        "would do: 25 mm thick: 0.106 in, +12.50",
+        "not enough: a lipping of 30 mm: 0.201 in",
+        "not known shelf SH2, sag at once: nothing is known of how stiff `bamboo` is",
+    ]
+    assert lines[5] == "Shelves, rails, tops, bottoms"
+    assert "shelf SH1 sag after 10 years 0.285 in at most 0.181 in x 0.634 ?~ 1 2 3" in lines
+    assert "shelf SH1 a pin's bearing 290 psi at most 435 psi x 1.5 1" in lines
+    assert "the unit pull that tips it 44.1 lb at least 22 lb x 2 1" in lines
+
+
+def test_sources_and_marks_stand_below(maker: Maker) -> None:
+    lines = lines_of(maker.run(results=(SAG, PINS))[1])
+    assert lines[-5:-2] == [
+        "1 Wood Handbook FPL-GTR-190 (2010), table 9-1",
+        "2 common practice, no source",
+        "3 Lavers, The strength properties of timber (1983) (from memory)",
+    ]
+    assert lines[-2].startswith("? a figure in it is from memory; ~ something was taken")
+    assert lines[-1].startswith(
+        "2 figures, 1 beyond their limits. This is no structural engineer's"
+    )
+    assert not [line for line in lines_of(maker.run(results=(PINS,))[1]) if line.startswith("?")]
+
+
+def test_it_leaves_with_1_when_something_breaks(maker: Maker) -> None:
+    assert maker.run(results=(SAG,))[0] == 0
+    assert maker.run(results=(SAG, BREAKS))[0] == 1
+    assert maker.run("--json", results=(SAG, BREAKS))[0] == 1
+
+
+def test_one_part_is_told_in_full(maker: Maker) -> None:
+    code, out, _ = maker.run("--of", "sh1", results=(SAG, PINS, STANDS))
+    assert code == 0
+    assert "w = 5 q L^4 / (384 E I) [Wood Handbook FPL-GTR-190 (2010), table 9-1]" in lines_of(out)
+    assert any(
+        line.startswith("E modulus of elasticity 1464881 psi [Lavers") for line in lines_of(out)
+    )
+    assert "books are taken for granted" in out and "limit [common practice" in " ".join(
+        out.split()
+    )
+    assert "the unit" not in out
+
+
+def test_formulas_are_told_of_all(maker: Maker) -> None:
+    out = maker.run("--formulas", results=(SAG, STANDS))[1]
+    assert "P = W x / H" in out and "w = 5 q L^4" in out
+
+
+def test_a_part_that_is_none_is_refused(maker: Maker) -> None:
+    code, out, err = maker.run("--of", "SH9", results=(SAG,))
+    assert (code, out) == (2, "") and "no part `SH9`" in err
+
+
+def test_json_is_all_that_is_printed(maker: Maker) -> None:
+    _, out, err = maker.run("--json", results=(SAG, STANDS, replace(PINS, what="\x1b[1m—")))
+    assert err == "" and out.isascii() and "\x1b" not in out
+    results = json.loads(out)["results"]
+    assert [each["figure"] for each in results] == [7.25, 20.0, 2.0]
+    assert results[2]["what"] == "\x1b[1m—"

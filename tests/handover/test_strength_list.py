@@ -1,0 +1,152 @@
+"""The table of strength: figures in the maker's measures, what is alike told once, and its JSON."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import replace
+
+import pytest
+
+from kit.results import BREAKS, PINS, SAG, STANDS, UNKNOWN
+from kit.specs import unit_from
+from rodwright.handover.strength_json import strength_json
+from rodwright.handover.strength_list import (
+    figure_text,
+    limit_text,
+    number_text,
+    remedy_text,
+    sources_of,
+    spare_text,
+    strength_rows,
+)
+from rodwright.lengths import LengthUnit
+from rodwright.strength.results import Group
+
+
+@pytest.mark.parametrize(
+    ("value", "text"),
+    [
+        (0.0, "0"),
+        (0.001234, "0.00123"),
+        (0.5, "0.5"),
+        (2.0, "2"),
+        (7.254, "7.25"),
+        (12.34, "12.3"),
+        (123.4, "123"),
+        (10048.0, "10048"),
+        (-3.456, "-3.46"),
+        (float("inf"), "no end"),
+    ],
+)
+def test_numbers_have_three_figures_that_count(value: float, text: str) -> None:
+    assert number_text(value) == text
+
+
+@pytest.mark.parametrize(
+    ("value", "measure", "unit", "text"),
+    [
+        (25.4, "mm", "mm", "25.4 mm"),
+        (25.4, "mm", "in", "1 in"),
+        (10.0, "kg", "in", "22 lb"),
+        (9.80665, "N", "mm", "1 kg"),
+        (4.4482216, "N", "in", "1 lb"),
+        (1000.0, "N/mm2", "mm", "1000 N/mm2"),
+        (6.894757, "N/mm2", "in", "1000 psi"),
+        (112.98483, "N mm", "in", "1 lb in"),
+        (9806.65, "N mm", "mm", "1 kg m"),
+        (1.488164, "kg/m", "in", "1 lb/ft"),
+        (14.0, "degrees", "in", "14 degrees"),
+        (1.2, "", "mm", "1.2"),
+        (None, "mm", "mm", "not known"),
+    ],
+)
+def test_figures_in_the_measures_of_the_maker(
+    value: float | None, measure: str, unit: LengthUnit, text: str
+) -> None:
+    """Factors of NIST Special Publication 811, appendix B.8."""
+    assert figure_text(value, measure, unit) == text
+
+
+def test_limits_spare_and_remedies_in_words() -> None:
+    assert limit_text(SAG, "mm") == "at most 4.6 mm"
+    assert limit_text(STANDS, "mm") == "at least 10 kg"
+    assert limit_text(replace(SAG, limit=None), "mm") == ""
+    assert spare_text(STANDS) == "x 2" and spare_text(replace(SAG, limit=None)) == ""
+    first, second = SAG.remedies
+    assert remedy_text(first, "mm", "mm") == "25 mm thick: 2.7 mm, +12.50"
+    assert remedy_text(second, "mm", "mm") == "a lipping of 30 mm: 5.1 mm"
+
+
+def test_rows_go_by_group_with_what_fails_first() -> None:
+    rows = strength_rows((STANDS, PINS, UNKNOWN, SAG, BREAKS), "mm")
+    assert [row.subject for row in rows] == [
+        "shelf SH1",
+        "shelf SH1",
+        "shelf SH2",
+        "screws of SH1",
+        "the unit",
+    ]
+    assert [row.result.holds for row in rows] == [False, True, True, False, True]
+    groups = [list(Group).index(row.result.group) for row in rows]
+    assert groups == sorted(groups)
+
+
+def test_what_is_told_alike_is_one_row() -> None:
+    others = [replace(SAG, subject=f"shelf SH{n}", parts=(f"SH{n}",)) for n in (3, 4)]
+    far = replace(SAG, subject="shelf SH5", figure=7.26)
+    rows = strength_rows((SAG, *others, far), "mm")
+    assert [row.subject for row in rows] == ["shelf SH1, SH3, SH4", "shelf SH5"]
+    rail = replace(SAG, subject="front rail RA1")
+    assert strength_rows((SAG, rail), "mm")[0].subject == "shelf SH1, front rail RA1"
+
+
+@pytest.mark.parametrize(
+    "change",
+    [
+        {"figure": 7.3},
+        {"limit": 5.0},
+        {"what": "sag at once"},
+        {"notes": ()},
+        {"remedies": SAG.remedies[:1]},
+        {"inputs": ()},
+        {"lacking": "its creep"},
+    ],
+)
+def test_what_is_told_otherwise_is_a_row_of_its_own(change: dict[str, object]) -> None:
+    assert len(strength_rows((SAG, replace(SAG, subject="shelf SH2", **change)), "mm")) == 2  # type: ignore[arg-type]
+
+
+def test_memory_is_told_by_any_source() -> None:
+    remembered, seen = strength_rows((SAG, PINS), "mm")
+    assert remembered.from_memory and not seen.from_memory
+    assert [source.seen for source in sources_of(SAG)] == [True, True, False]
+
+
+def test_json_has_every_result_whole() -> None:
+    unit = unit_from("size: {width: 800, height: 500, depth: 300}\n")
+    results = (SAG, replace(SAG, subject="shelf SH3"), PINS, BREAKS, STANDS, UNKNOWN)
+    document = json.loads(strength_json(unit, results))
+    assert document["title"] == "Test" and document["measures"]["stress"] == "N/mm2"
+    assert document["holds"] is False and document["breaks"] is True
+    sag, _, _, breaks, stands, unknown = document["results"]
+    assert (sag["figure"], sag["limit"], sag["measure"]) == (7.25, 4.6, "mm")
+    assert sag["inputs"][1]["source"] == {
+        "work": "Lavers, The strength properties of timber (1983)",
+        "seen": False,
+    }
+    assert sag["remedies"][0] == {
+        "what": "25 mm thick",
+        "figure": 2.7,
+        "holds": True,
+        "cost": 12.5,
+    }
+    assert sag["holds"] is False and sag["breaks"] is False and breaks["breaks"] is True
+    assert stands["at_least"] is True and stands["spare"] == 2.0
+    assert unknown["figure"] is None and "bamboo" in unknown["lacking"]
+
+
+def test_json_has_no_number_that_is_none() -> None:
+    endless = replace(PINS, figure=0.0, limit=float("inf"))
+    unit = unit_from("size: {width: 800, height: 500, depth: 300}\n")
+    (record,) = json.loads(strength_json(unit, (endless,)), parse_constant=pytest.fail)["results"]
+    assert record["limit"] is None and record["spare"] is None
