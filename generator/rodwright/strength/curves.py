@@ -11,8 +11,6 @@ from numpy.typing import NDArray
 Polynomial = NDArray[np.float64]
 """Coefficients of u, the lowest first; u runs from 0 to 1 along the piece."""
 
-Y = np.polynomial.polynomial
-
 SAME = 1e-9
 """Figures whose sizes differ by less than this share are equal."""
 
@@ -54,21 +52,24 @@ class Peak:
 
 def value(polynomial: Polynomial, along: float) -> float:
     """A polynomial's value at a place from 0 to 1."""
-    return float(Y.polyval(along, polynomial))
+    found = 0.0
+    for coefficient in polynomial[::-1]:
+        found = found * along + float(coefficient)
+    return found
 
 
 def integral(polynomial: Polynomial, length: float, begin: float = 0.0) -> Polynomial:
     """The integral along a piece of a length (mm), with its value at the piece's start."""
-    return np.concatenate(([begin], Y.polyint(polynomial)[1:] * length))
+    return np.concatenate(([begin], polynomial * length / np.arange(1, polynomial.size + 1)))
 
 
 def turning_places(polynomial: Polynomial, low: float, high: float) -> Iterator[float]:
     """Where between two places it can be greatest or least: the two, and where it runs level."""
     yield low
     yield high
-    gradient = np.trim_zeros(Y.polyder(polynomial), "b")
+    gradient = np.trim_zeros(polynomial[1:] * np.arange(1, polynomial.size), "b")
     if gradient.size > 1:
-        for root in Y.polyroots(gradient / np.abs(gradient).max()):
+        for root in np.roots(gradient[::-1] / np.abs(gradient).max()):
             if abs(root.imag) < _REAL and low < root.real < high:
                 yield float(root.real)
 
