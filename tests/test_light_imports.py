@@ -55,10 +55,13 @@ def _code(words: list[str]) -> str:
         ["parts", str(MODEL)],
         ["strength", str(MODEL)],
         ["strength", str(MODEL), "--json"],
+        ["check", str(MODEL), "--json"],
+        ["parts", str(MODEL), "--json"],
         ["schema"],
         ["schema", "unit"],
         ["new"],
         ["rule"],
+        ["rule", "--json"],
     ],
 )
 def test_command(words: list[str]) -> None:

@@ -8,6 +8,8 @@ from typing import Annotated
 
 import typer
 
+from rodwright_cli.json_out import Json, say_json
+
 
 class PartsKind(StrEnum):
     """What the files of single parts are."""
@@ -31,6 +33,7 @@ def build(
             "that trims and edges before it bores."
         ),
     ] = PartsKind.CUT,
+    json: Json = False,
 ) -> None:
     """Write solids, lists, the whole model and pictures.  Leaves with 1 on an error finding."""
     import rodwright
@@ -39,7 +42,12 @@ def build(
     unit = rodwright.set_out(rodwright.read_spec(spec))
     with show.progress() as step:
         made = rodwright.build(unit, out, pictures=pictures, parts=parts.value, progress=step)
-    show.sizes(unit)
-    show.findings(made.findings)
-    show.made(unit, made)
+    if json:
+        from rodwright.handover.verbs_json import build_json
+
+        say_json(build_json(unit, made.folder, made.files, made.findings))
+    else:
+        show.sizes(unit)
+        show.findings(made.findings)
+        show.made(unit, made)
     raise typer.Exit(show.exit_code(made.findings))

@@ -8,6 +8,7 @@ from typing import Annotated
 import typer
 
 from rodwright_cli.console import say
+from rodwright_cli.json_out import Json, say_json
 
 
 def new(
@@ -17,13 +18,19 @@ def new(
     file: Annotated[
         Path | None, typer.Argument(help="File to write; MODEL.yaml here unless said.")
     ] = None,
+    json: Json = False,
 ) -> None:
     """Write a commented spec to start from."""
     from rodwright.jobs.new import copy_model, model_names
 
-    if model is None:
-        say("\n".join(model_names()))
-        return
     target = file if file is not None else Path(f"{model}.yaml")
-    copy_model(model, target)
-    say(f"{target} is ready: put your own sizes in, then run  rodwright check {target}")
+    if model is not None:
+        copy_model(model, target)
+    if json:
+        from rodwright.handover.verbs_json import models_json
+
+        say_json(models_json(model_names()) if model is None else models_json([model], target))
+    elif model is None:
+        say("\n".join(model_names()))
+    else:
+        say(f"{target} is ready: put your own sizes in, then run  rodwright check {target}")

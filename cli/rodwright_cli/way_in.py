@@ -8,6 +8,7 @@ from typing import Annotated
 import typer
 
 from rodwright_cli.console import say
+from rodwright_cli.json_out import Json, say_json
 
 
 def way_in(
@@ -16,6 +17,7 @@ def way_in(
         Path | None,
         typer.Option("-o", "--out", help="Folder for pictures of every step; none unless given."),
     ] = None,
+    json: Json = False,
 ) -> None:
     """Work out the way in: every step, what is short, and what would help.  1 if it doesn't go."""
     import rodwright
@@ -27,7 +29,12 @@ def way_in(
         step("looking for a way in")
         answer = rodwright.way_in(unit)
         files = rodwright.write_way_in(answer, out) if out is not None else ()
-    show.way_in(answer)
-    if out is not None:
-        say(f"{len(files)} files in {out}.")
+    if json:
+        from rodwright.handover.way_in_json import way_in_json
+
+        say_json(way_in_json(answer))
+    else:
+        show.way_in(answer)
+        if out is not None:
+            say(f"{len(files)} files in {out}.")
     raise typer.Exit(int(not answer.goes))

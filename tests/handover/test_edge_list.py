@@ -13,7 +13,8 @@ import pytest
 
 from kit.specs import unit_from
 from rodwright.handover.edge_list import edge_list
-from rodwright.handover.list_files import edges_csv, lists_xlsx, parts_json
+from rodwright.handover.list_files import edges_csv, lists_xlsx
+from rodwright.handover.lists_json import parts_json
 from rodwright.handover.totals import stock_totals
 from rodwright.jobs.new import model_names, model_path
 from rodwright.mass import unit_weight

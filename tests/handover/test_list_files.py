@@ -16,9 +16,9 @@ from rodwright.handover.list_files import (
     hardware_csv,
     lists_xlsx,
     parts_csv,
-    parts_json,
 )
 from rodwright.handover.lists import parts_list
+from rodwright.handover.lists_json import parts_json
 from rodwright.handover.tables import (
     Column,
     csv_bytes,

@@ -1,22 +1,20 @@
-"""The lists as CSV, XLSX and JSON.
+"""The lists as CSV and XLSX.
 
 Every writer gives bytes, the same for the same unit.  Lengths are in the unit's display
 unit: numbers of millimetres to a tenth, or of inches, which a workbook shows as fractions to the
 nearest 64th and CSV gives as decimals with the fraction beside them.  Metres of edging and kg, or
-feet and pounds.  JSON is in mm, metres and kg whatever the unit.
+feet and pounds.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import asdict
 from typing import Any
 
 from openpyxl.styles import Alignment, Border, Font, Side
 
 from rodwright.amounts import AREAS, RUNS, VOLUMES, WEIGHTS
 from rodwright.handover.edge_list import ALLOWANCE, EdgeRow, edge_list
-from rodwright.handover.json_text import json_text
 from rodwright.handover.lists import HardwareRow, PartsRow, hardware_list, parts_list
 from rodwright.handover.orientation import OWN_WORDS
 from rodwright.handover.shop_part import PartsKind
@@ -113,27 +111,6 @@ def lists_xlsx(unit: Unit, kind: PartsKind = "cut") -> bytes:
     return workbook_bytes(book)
 
 
-def parts_json(unit: Unit, kind: PartsKind = "cut") -> bytes:
-    """The lists as JSON: title, rows, hardware, edges, stock and totals.
-
-    Its figures are in mm, m, m2, m3 and kg in every unit; ``figures_in`` says which is in what.
-    """
-    document = {
-        "title": unit.title,
-        "lengths": "mm",
-        "weights": "kg",
-        "figures_in": _FIGURES_IN,
-        "workings_in": unit.display_unit,
-        "words": OWN_WORDS,
-        "parts": [_parts_record(row) for row in parts_list(unit, kind)],
-        "hardware": [asdict(row) for row in hardware_list(unit)],
-        "edges": [_edge_record(row) for row in edge_list(unit)],
-        "stock": [_stock_record(total) for total in stock_totals(unit)],
-        "totals": {"parts": len(unit.parts), "weight": round(unit_weight(unit), 3)},
-    }
-    return json_text(document)
-
-
 _WORKINGS_COLUMNS = (
     Column("refs"),
     Column("name"),
@@ -141,14 +118,6 @@ _WORKINGS_COLUMNS = (
     Column("working", widest=80),
     Column("how it lies", widest=60),
 )
-_FIGURES_IN = {
-    **dict.fromkeys(("length", "width", "thickness", "rough_length", "rough_width"), "mm"),
-    **dict.fromkeys(("weight_each", "weight"), "kg"),
-    **dict.fromkeys(("net", "to_get", "run"), "m"),
-    "area": "m2",
-    "volume": "m3",
-}
-"""What the figures of the JSON are in, by their keys."""
 _FURTHER_COLUMNS = (Column("measured"), Column("workings"), Column("how it lies"))
 _HARDWARE_COLUMNS = (
     Column("hardware", widest=30),
@@ -271,30 +240,3 @@ def _stock_cells(total: StockTotal, unit: LengthUnit) -> list[Cell]:
         "" if sheet else round(VOLUMES[unit].of(total.volume), 4 if unit == "mm" else 2),
         _weight(total.weight, unit),
     ]
-
-
-def _stock_record(total: StockTotal) -> dict[str, Any]:
-    return {
-        "name": total.stock.name,
-        "material": total.stock.described,
-        "kind": total.stock.kind,
-        "thickness": total.stock.thickness,
-        "parts": total.parts,
-        "area": round(total.area, 4),
-        "run": round(total.metres, 3),
-        "volume": round(total.volume, 6),
-        "weight": round(total.weight, 3),
-    }
-
-
-def _parts_record(row: PartsRow) -> dict[str, Any]:
-    return {
-        **asdict(row),
-        "quantity": row.quantity,
-        "weight_each": round(row.weight_each, 3),
-        "weight": round(row.weight, 3),
-    }
-
-
-def _edge_record(row: EdgeRow) -> dict[str, Any]:
-    return {**asdict(row), "net": round(row.net, 3), "to_get": row.to_get}
