@@ -56,6 +56,7 @@ def test_numbers_have_three_figures_that_count(value: float, text: str) -> None:
         (9806.65, "N mm", "mm", "1 kg m"),
         (1.488164, "kg/m", "in", "1 lb/ft"),
         (14.0, "degrees", "in", "14 degrees"),
+        (28.316847, "dm3", "in", "1 ft3"),
         (1.2, "", "mm", "1.2"),
         (None, "mm", "mm", "not known"),
     ],

@@ -20,6 +20,7 @@ _MEASURES: dict[LengthUnit, dict[str, tuple[str, float]]] = {
         "mm2": ("in2", _INCH**2),
         "mm3": ("in3", _INCH**3),
         "mm4": ("in4", _INCH**4),
+        "dm3": ("ft3", (_INCH * 0.12) ** 3),
         "kg": ("lb", _POUND),
         "kg/m": ("lb/ft", _POUND / 0.3048),
         "kg/m2": ("lb/ft2", _POUND / 0.3048**2),

@@ -8,7 +8,7 @@ from rodwright.trade.creep import ServiceClass, kdef
 from rodwright.trade.materials import MATERIALS, name_of
 from rodwright.trade.mechanics.boards import board, glass
 from rodwright.trade.mechanics.figures import Mechanics
-from rodwright.trade.mechanics.plywood import plywood
+from rodwright.trade.mechanics.plywood import blockboard, plywood
 from rodwright.trade.mechanics.solid_wood import solid_wood
 
 
@@ -41,6 +41,8 @@ def mechanics_of(
 def _found(name: str, thickness: float, density: float) -> Mechanics | None:
     if name == "glass":
         return glass()
+    if name == "blockboard":
+        return blockboard(density)
     if name.endswith("plywood"):
         return plywood(name, thickness, density)
     return board(name, thickness, density) or solid_wood(name, density)

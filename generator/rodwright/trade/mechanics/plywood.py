@@ -1,10 +1,13 @@
-"""Stiffness and strength of plywood, by thickness.
+"""Stiffness and strength of plywood and blockboard, by thickness.
 
 N/mm2, of the whole thickness.  Birch: Handbook of Finnish Plywood (Finnish Forest Industries
 Federation, 2002), sanded, veneers of 1.4 mm (from memory).  Softwood: Swedish spruce or pine P30 in
 Porteous and Kermani, Structural Timber Design to Eurocode 5 (read as data).  A decorative plywood
 on a core that isn't said: what the Architectural Woodwork Standards (2009), section 10, take for
 shelves of Douglas-fir veneer core.
+
+Blockboard: what IS 1659:2004 asks of every board at least (read in a maker's data sheet), along its
+core; no European standard has a figure (EN 13353 and EN 636 don't cover it).
 
 Plywoods of which no table was found are worked out from the modulus of their wood and the veneers
 that run along, all of one thickness (as EN 14272 does; a stated estimate).
@@ -60,6 +63,8 @@ _BIRCH_SHEAR_STRENGTH = 2.6
 Plywood, from memory)."""
 _PANEL_SHEAR = {"birch plywood": (620.0, False), "softwood plywood": (500.0, True)}
 _SHELF_MODULUS = 6550.0
+_BLOCKBOARD = (5000.0, 50.0)
+"""Modulus of elasticity and of rupture (IS 1659:2004)."""
 _VENEER = 1.4
 """What a veneer of a plywood without a table is taken to measure, mm: as in birch plywood (Handbook
 of Finnish Plywood, from memory)."""
@@ -93,6 +98,20 @@ def plywood(name: str, thickness: float, density: float) -> Mechanics:
         gravity=sheet_gravity(density),
         table="plywood",
         borrowed="plywood on a Douglas-fir core, for the core isn't said",
+    )
+
+
+def blockboard(density: float) -> Mechanics:
+    """What is known of blockboard, of any thickness: least figures, taken as means."""
+    source = Source("IS 1659:2004, least that is asked of blockboard")
+    return Mechanics(
+        Family.BLOCKBOARD,
+        stress(_BLOCKBOARD[0], source),
+        bending=stress(_BLOCKBOARD[1], source),
+        characteristic=False,
+        gravity=sheet_gravity(density),
+        table="plywood",
+        unlisted="blockboard",
     )
 
 
