@@ -13,6 +13,29 @@ Wish = dict[str, Any]
 JOINTS = ["housed", *get_args(JointWord)]
 ENDS = [joint for joint in JOINTS if joint not in ("rebated", "mitred")]
 
+level_loads = st.sampled_from(
+    [
+        "books",
+        "files",
+        "crockery",
+        "folded clothes",
+        "nothing",
+        "television 18 kg",
+        "25 kg/m",
+        "30 kg",
+        "50 lb/ft2",
+        {"of": "potted plants 12 kg", "television": "9 kg"},
+    ]
+)
+space_loads = level_loads | st.sampled_from(["clothes on a rail", "coats 10 kg/m"])
+
+
+def loaded(key: str, wish: st.SearchStrategy[Wish], loads: Any) -> st.SearchStrategy[Wish]:
+    """The same wishes, some of which say under ``key`` what is carried."""
+    said = st.one_of(st.just({}), loads.map(lambda load: {key: load}))
+    return st.builds(lambda each, load: each | load, wish, said)
+
+
 shelves = st.fixed_dictionaries(
     {
         "count": st.integers(1, 3),
@@ -63,9 +86,12 @@ between = st.fixed_dictionaries(
 
 def space(depth: int) -> st.SearchStrategy[Wish]:
     """A space of the interior, divided up to ``depth`` times."""
-    open_leaf = st.one_of(st.just({}), st.builds(lambda each: {"shelves": each}, shelves))
+    open_leaf = st.one_of(
+        loaded("load", st.just({}), space_loads),
+        st.builds(lambda each: {"shelves": each}, loaded("load", shelves, level_loads)),
+    )
     shut_leaf = st.builds(lambda each, front: each | {"doors": front}, open_leaf, doors)
-    chest = st.builds(lambda each: {"drawers": each}, drawers)
+    chest = st.builds(lambda each: {"drawers": each}, loaded("load", drawers, level_loads))
     leaf = st.one_of(open_leaf, open_leaf, shut_leaf, chest)
     if depth == 0:
         return leaf
@@ -78,11 +104,12 @@ def space(depth: int) -> st.SearchStrategy[Wish]:
             min_size=2,
             max_size=3,
         )
-        return st.builds(
+        divided = st.builds(
             lambda each, way: {key: [each[0] | {size: "1 share"}, *each[1:]], like: way},
             spaces,
             how,
         )
+        return loaded("load", divided, space_loads)
 
     return st.one_of(
         leaf,
@@ -199,6 +226,8 @@ def wishes(draw: st.DrawFn) -> Wish:
         },
         "interior": draw(space(2)),
     }
+    if draw(st.booleans()):
+        wish["loads"] = draw(st.sampled_from(["books", "30 lb/ft", {"of": "files", "years": 0}]))
     stands = wish["carcass"]["bottom"] != "none"
     chosen = {
         "base": draw(bases) if stands else None,

@@ -11,6 +11,7 @@ from rodwright.opening.slips import small_sizes
 from rodwright.opening.survey import Survey
 from rodwright.problems import Problem, Problems, ProblemsError
 from rodwright.setout.bench import Bench
+from rodwright.setout.carried.loads import set_out_loads
 from rodwright.setout.passes import run
 from rodwright.setout.rod.main_lines import draw_rod
 from rodwright.setout.setting import Setting
@@ -94,6 +95,8 @@ def _set_out(spec: UnitSpec, survey: Survey | None = None) -> Unit:
     rod, bench = setting.rod, setting.bench
     run(setting)
     problems.raise_if_any()
+    loading = set_out_loads(setting)
+    problems.raise_if_any()
     way_in = read_way(spec.way_in, rod.opening, problems) if spec.way_in else None
     problems.raise_if_any()
     _refuse_nothing(bench, problems)
@@ -114,6 +117,7 @@ def _set_out(spec: UnitSpec, survey: Survey | None = None) -> Unit:
         levelling=setting.notes.levelling,
         moisture=spec.moisture.range,
         hung=spec.hung,
+        loading=loading,
         author=spec.made_by.name or "",
         organisation=spec.made_by.organisation or "",
         date=spec.date or "",

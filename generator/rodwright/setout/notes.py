@@ -9,6 +9,8 @@ from rodwright.setout.inside import Carcass, Front, Member, Space, Upright
 from rodwright.wishes.doors import DoorsSpec
 from rodwright.wishes.drawers import DrawersSpec
 from rodwright.wishes.joints import JointSpec
+from rodwright.wishes.loads import LoadSpec
+from rodwright.wishes.models import SpaceSpec
 from rodwright.wishes.shelf_holes import ShelfHolesSpec
 
 
@@ -79,6 +81,25 @@ class DrawerSpace:
     where: KeyPath
 
 
+@dataclass(frozen=True, slots=True)
+class Said:
+    """What is said to be carried, and the place of the spec that says so; None where nothing is."""
+
+    load: LoadSpec
+    where: KeyPath | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Contents:
+    """A space that isn't divided further, what is wished in it and where; ``load`` is what it
+    carries, or the spaces round it, with the place that says so (None: nothing is said)."""
+
+    space: Space
+    wish: SpaceSpec
+    where: KeyPath
+    load: Said | None
+
+
 @dataclass(slots=True)
 class Notes:
     """What a step leaves for later ones besides the parts on the bench; it is only added to."""
@@ -100,6 +121,8 @@ class Notes:
     """Refs of what adjustable shelves are made of, and the play (mm) each has."""
     drawers: list[DrawerSpace] = field(default_factory=list)
     doors: list[DoorSpace] = field(default_factory=list)
+    contents: list[Contents] = field(default_factory=list)
+    """Every space that isn't divided further."""
     slabs: dict[str, DoorsSpec] = field(default_factory=dict)
     """The wishes of doors that are one piece, by their refs."""
     levelling: float | None = None

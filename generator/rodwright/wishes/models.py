@@ -27,6 +27,15 @@ from rodwright.wishes.fields import (
     in_inches,
 )
 from rodwright.wishes.joints import JointField
+from rodwright.wishes.loads import (
+    FloorField,
+    FloorSpec,
+    LevelLoadField,
+    LevelLoads,
+    LoadField,
+    LoadsField,
+    LoadsSpec,
+)
 from rodwright.wishes.made_by import Date, MadeBySpec
 from rodwright.wishes.moisture import MoistureSpec
 from rodwright.wishes.opening import FitSpec, OpeningSpec
@@ -128,6 +137,10 @@ class CarcassSpec(SpecModel):
     """The bottom stands between the sides, lies under their ends (`over`), or is left out."""
     bottom_height: LengthOrZero = 0.0
     """Height of the underside of a bottom between the sides, off the floor."""
+    top_load: LevelLoadField | None = None
+    """What lies on top of it: a use or a weight, or keys, as `load` takes them.  Unless said, books
+    where the top is lower than 1.8 m (70 in) and there is room above it, else nothing; what lies on
+    a worktop is said there."""
 
 
 class ShelvesSpec(SpecModel):
@@ -165,6 +178,9 @@ class ShelvesSpec(SpecModel):
     clearance: LengthOrZero = default(1.0, "1/32")
     """Play of an adjustable shelf: the gap at each end, to the back, and to a face frame in front
     of it."""
+    load: LevelLoads | None = None
+    """What each of them carries, if it isn't what the space does: a use or a weight, or keys; or a
+    list from the top shelf down."""
 
 
 class DividersSpec(SpecModel):
@@ -219,6 +235,10 @@ class SpaceSpec(SpecModel):
     """A door or a pair of doors before this space, whatever else is in it: one or two, or keys."""
     drawers: Annotated[DrawersSpec, InShort(HowMany, "count")] | None = None
     """Drawers in this space: how many, or keys."""
+    load: LoadField | None = None
+    """What each shelf in this space and its floor carry (`books`, `25 kg/m`, `30 kg` each ...), or
+    keys; the spaces within carry the same, where they don't say otherwise.  Drawers take what is
+    said of the very space they are in."""
 
 
 class ColumnSpec(SpaceSpec):
@@ -350,6 +370,14 @@ class UnitSpec(SpecModel):
     """What the carcass stands on, if it isn't the floor."""
     hung: bool = False
     """It hangs on the wall and stands on nothing, as a wall cabinet does."""
+    wall: Literal["masonry", "studs", "plasterboard"] | None = None
+    """What the wall behind it is, that it is fixed to: masonry, studs that the fixings go into, or
+    plasterboard (US: drywall) alone."""
+    floor: FloorField = FloorSpec()
+    """The floor that it stands on: `hard` or `carpet`, or keys."""
+    loads: LoadsField = LoadsSpec()
+    """What it carries: a use (`books`) or a weight (`25 kg/m`), or keys, among them how far it may
+    sag and after how many years."""
     interior: SpaceSpec = SpaceSpec()
     """What is inside."""
     back: BackSpec | None = None

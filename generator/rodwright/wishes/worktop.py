@@ -8,6 +8,7 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from rodwright.wishes.fields import LengthOrZero, SpecModel, default
+from rodwright.wishes.loads import LevelLoadField
 
 
 class WorktopOverhang(SpecModel):
@@ -34,3 +35,5 @@ class WorktopSpec(SpecModel):
     """Screwed from below through the carcass's top; the same through slots, so that solid wood can
     move; or held by buttons in slots of the sides, where there is no top.  Unless said, what the
     stock and the carcass call for."""
+    load: LevelLoadField | None = None
+    """What stands on it: a use or a weight, or keys; unless said, 40 lb/ft2 (195 kg/m2)."""

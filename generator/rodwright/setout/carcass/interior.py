@@ -8,7 +8,7 @@ from rodwright.setout.carcass.columns_and_rows import lay_between_rows, lay_colu
 from rodwright.setout.carcass.shelves import lay_shelves
 from rodwright.setout.carcass.spaces import behind, whole_space
 from rodwright.setout.inside import Space
-from rodwright.setout.notes import DoorSpace, DrawerSpace
+from rodwright.setout.notes import Contents, DoorSpace, DrawerSpace, Said
 from rodwright.setout.setting import Setting
 from rodwright.wishes.doors import DoorsSpec
 from rodwright.wishes.models import SpaceSpec
@@ -24,7 +24,10 @@ def set_out_interior(setting: Setting) -> None:
     _fill(setting.at("interior"), space, setting.spec.interior)
 
 
-def _fill(setting: Setting, space: Space, wish: SpaceSpec) -> None:
+def _fill(setting: Setting, space: Space, wish: SpaceSpec, load: Said | None = None) -> None:
+    """Fill a space; ``load`` is what the spaces round it are said to carry."""
+    if wish.load is not None:
+        load = Said(wish.load, setting.at("load").where)
     if wish.doors is not None:
         space = _behind_doors(setting.at("doors"), space, wish.doors)
     given = [
@@ -40,12 +43,19 @@ def _fill(setting: Setting, space: Space, wish: SpaceSpec) -> None:
     elif wish.columns is not None:
         columns = lay_columns(setting, space, wish)
         for number, (each, column) in enumerate(zip(columns, wish.columns, strict=False)):
-            _fill(setting.at("columns", number), each, column)
+            _fill(setting.at("columns", number), each, column, load)
     elif wish.rows is not None:
         rows = lay_between_rows(setting, space, wish)
         for number, (each, row) in enumerate(zip(rows, wish.rows, strict=False)):
-            _fill(setting.at("rows", number), each, row)
-    elif wish.shelves is not None:
+            _fill(setting.at("rows", number), each, row, load)
+    else:
+        setting.notes.contents.append(Contents(space, wish, setting.where, load))
+        _furnish(setting, space, wish)
+
+
+def _furnish(setting: Setting, space: Space, wish: SpaceSpec) -> None:
+    """Lay what a space that isn't divided holds on the bench, or note it."""
+    if wish.shelves is not None:
         here = setting.at("shelves")
         with here.bench.wished_at(here.where):
             lay_shelves(here, space, wish.shelves)

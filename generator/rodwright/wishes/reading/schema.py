@@ -200,12 +200,19 @@ class Shape:
             return group or f"keys, among them `{self.discriminator}` with {either(choices)}"
         ordered = sorted(self.variants, key=lambda each: "properties" in each)
         others = [self._words(each, group) for each in ordered if not _choices(each)]
-        return either(list(dict.fromkeys(choices + others)))
+        words = list(dict.fromkeys(choices + others))
+        for each in words:
+            rest = [other for other in words if other is not each]
+            if each == f"a list, each with {either(rest)}":
+                return either([*rest, "a list of such"])
+        return either(words)
 
     def _words(self, schema: Schema, group: str | None) -> str:
         if _is_length(schema):
             return " or ".join(f"a {word}" for word in schema["title"].split(" or "))
-        kind = str(schema.get("type"))
+        kind, title = str(schema.get("type")), str(schema.get("title", ""))
+        if title.startswith("a "):  # the field type says it in words
+            return title
         for key, words in (("items", "a list"), ("additionalProperties", "names of your choice")):
             if isinstance(schema.get(key), dict):
                 inner = Shape(schema[key], self._definitions).takes(group)

@@ -50,6 +50,8 @@ class Fault:
     @property
     def is_wrong_type(self) -> bool:
         """True where something of another kind than what is written belongs."""
+        if self.kind == "literal_error":  # a word is wanted, and keys or a list are written
+            return isinstance(self.value, list | dict)
         return self.kind in _PYDANTIC_KINDS and self.kind.endswith(("_type", "_parsing"))
 
     @property
