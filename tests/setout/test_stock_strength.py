@@ -121,3 +121,24 @@ def test_a_single_figure_that_lacks_is_named_with_its_key() -> None:
     says = lacking(of, "along", "bending")
     assert says.startswith("it isn't known how strong in bending `oak ply` is")
     assert "`bending_strength: " in says and "6550 N/mm2" in says
+
+
+@pytest.mark.parametrize(
+    ("room", "material", "creep"),
+    [
+        ("heated", "birch ply", 0.8),
+        ("unheated", "birch ply", 1.0),
+        ("outside", "birch ply", 2.5),
+        ("unheated", "OSB/3", 2.25),
+        ("unheated", "mdf", None),
+    ],
+)
+def test_creep_goes_by_the_room(room: str, material: str, creep: float | None) -> None:
+    """EN 1995-1-1, table 3.2, service classes 1 to 3; MDF.LA is for the first alone."""
+    stock = {"x": {"kind": "sheet", "material": material, "thickness": 18}}
+    unit = unit_from(f"{SIZE}loads: {{room: {room}}}\n", stock=stock, carcass={"stock": "x"})
+    of = unit.parts[0].blank.stock
+    assert of.mechanics is not None
+    assert (of.mechanics.creep and of.mechanics.creep.value) == creep
+    assert bool(lacking(of)) == (creep is None)
+    assert creep is not None or "give `creep:` under `strength:` of the stock `x`" in lacking(of)

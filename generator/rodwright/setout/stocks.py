@@ -7,6 +7,7 @@ from difflib import get_close_matches
 from typing import Literal
 
 from rodwright.problems import KeyPath, Problems
+from rodwright.trade.creep import ServiceClass
 from rodwright.trade.given_strength import Given, counts_as, unknown_but_given, with_given
 from rodwright.trade.materials import MATERIALS, known_materials, material_called
 from rodwright.trade.mechanics import Mechanics, mechanics_of
@@ -17,12 +18,17 @@ from rodwright.wishes.models import BoardSpec, SheetSpec
 _COLOURS = {"sheet": "#dcc59b", "board": "#d3b183"}
 
 
-def stocks(specs: dict[str, SheetSpec | BoardSpec], problems: Problems) -> dict[str, Stock]:
-    """Every stock of a spec by its name; densities and colours filled in from the material."""
-    return {name: _stock(name, spec, problems) for name, spec in specs.items()}
+def stocks(
+    specs: dict[str, SheetSpec | BoardSpec], problems: Problems, service_class: ServiceClass = 1
+) -> dict[str, Stock]:
+    """Every stock of a spec by its name; densities, colours, stiffness and strength filled in from
+    the material, creep for the service class of the room."""
+    return {name: _stock(name, spec, problems, service_class) for name, spec in specs.items()}
 
 
-def _stock(name: str, spec: SheetSpec | BoardSpec, problems: Problems) -> Stock:
+def _stock(
+    name: str, spec: SheetSpec | BoardSpec, problems: Problems, service_class: ServiceClass
+) -> Stock:
     known = material_called(spec.material)
     density, source = spec.density, "given in the spec"
     if density is None and known is not None:
@@ -59,7 +65,7 @@ def _stock(name: str, spec: SheetSpec | BoardSpec, problems: Problems) -> Stock:
         pieces,
         spec.price,
         _sawn(spec),
-        _mechanics(name, spec, density, problems),
+        _mechanics(name, spec, density, problems, service_class),
     )
 
 
@@ -77,16 +83,20 @@ _KEYS = {
 
 
 def _mechanics(
-    name: str, spec: SheetSpec | BoardSpec, density: float, problems: Problems
+    name: str,
+    spec: SheetSpec | BoardSpec,
+    density: float,
+    problems: Problems,
+    service_class: ServiceClass,
 ) -> Mechanics | None:
     """How stiff and strong a stock is: what is known of its material, under what its maker says."""
-    base = mechanics_of(spec.material, spec.thickness, density=spec.density)
+    base = mechanics_of(spec.material, spec.thickness, service_class, spec.density)
     said = spec.strength
     if said is None:
         return base
     place = ("stock", name, "strength")
     if said.like is not None:
-        base = mechanics_of(said.like, spec.thickness, density=density)
+        base = mechanics_of(said.like, spec.thickness, service_class, density)
         if base is None:
             near = get_close_matches(said.like.lower(), MATERIALS, n=1)
             hint = f"Did you mean `{near[0]}`? " if near else ""
@@ -112,7 +122,7 @@ def _mechanics(
             )
             return None
         modulus = Figure(figures["along"], "N/mm2", source)
-        base = unknown_but_given(spec.material, density, counted, modulus, 1)
+        base = unknown_but_given(spec.material, density, counted, modulus, service_class)
     given = Given(figures, said.strengths == "characteristic", said.creep, source)
     return with_given(base, given)
 

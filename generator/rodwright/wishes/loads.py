@@ -12,6 +12,7 @@ from pydantic_core import CoreSchema, PydanticCustomError, PydanticKnownError, c
 
 from rodwright.amounts import AmountError, Kind, parse_amount
 from rodwright.lengths import LengthUnit
+from rodwright.trade.creep import ServiceClass
 from rodwright.trade.loads import Burden, read_burden
 from rodwright.wishes.fields import InShort, Length, LengthOrZero, SpecModel, default
 
@@ -186,6 +187,12 @@ class LoadsSpec(SpecModel):
     room: Literal["heated", "unheated", "outside"] = "heated"
     """Where it stands: wood in damp air creeps more (service classes 1, 2 and 3 of
     EN 1995-1-1)."""
+
+    @property
+    def service_class(self) -> ServiceClass:
+        """The room as EN 1995-1-1 has it (2.3.1.3)."""
+        classes: dict[str, ServiceClass] = {"heated": 1, "unheated": 2, "outside": 3}
+        return classes[self.room]
 
 
 LoadsField = Annotated[LoadsSpec, InShort(UseOrWeight, "of")]

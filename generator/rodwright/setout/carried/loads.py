@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import Literal
 
 from rodwright.geometry import TOUCH
 from rodwright.setout.carried.beds import Bed, lie_on
@@ -19,7 +18,6 @@ TOP_IN_REACH = 1800.0
 source)."""
 ROOM_ABOVE = 150.0
 """Nor where a ceiling leaves less than this over them, mm (common practice, no source)."""
-_SERVICE_CLASSES: dict[str, Literal[1, 2, 3]] = {"heated": 1, "unheated": 2, "outside": 3}
 
 
 def set_out_loads(setting: Setting) -> Loading:
@@ -34,7 +32,7 @@ def set_out_loads(setting: Setting) -> Loading:
         tuple(_gathered(loads)),
         spec.loads.limit,
         spec.loads.years,
-        _SERVICE_CLASSES[spec.loads.room],
+        spec.loads.service_class,
         spec.wall,
         spec.floor.covering,
         spec.floor.lean,

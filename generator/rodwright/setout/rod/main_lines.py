@@ -46,7 +46,7 @@ def draw_rod(spec: UnitSpec, problems: Problems, survey: Survey | None = None) -
     Raises:
         ProblemsError: the sizes or stocks that everything else hangs on can't be settled.
     """
-    named = stocks(spec.stock, problems)
+    named = stocks(spec.stock, problems, spec.loads.service_class)
     stock = find_stock(named, spec.carcass.stock, ("carcass", "stock"), problems)
     if survey is None and spec.opening is not None:
         survey = measure(spec.opening, problems)
