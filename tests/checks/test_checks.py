@@ -76,7 +76,7 @@ def test_a_wide_rail_held_by_both_stiles_is_told_once() -> None:
 def test_what_is_said_of_the_unit_names_no_parts_beside() -> None:
     text = "size: {width: 800, height: 900, depth: 300}\n"
     unit = unit_from(text, carcass={"stock": "ply"}, interior={"shelves": {"count": 1}})
-    (found,) = [each for each in check_parts(unit) if each.rule is Rule.OPEN_BACK]
+    (found,) = [each for each in check_parts(unit) if each.rule is Rule.NOTHING_BRACES_IT]
     assert found.parts == ("SD1", "SD2")
     assert "likewise" not in found.message
 

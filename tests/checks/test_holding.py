@@ -86,63 +86,6 @@ def test_loose_shelves_and_layers_are_not_meant_to_be_held() -> None:
     assert not _found(Rule.NOTHING_HOLDS_IT, interior={"shelves": {"count": 2, "layers": 2}})
 
 
-BARE = {"stock": "ply", "top": "none", "bottom": "none"}
-
-
-@pytest.mark.parametrize(
-    ("more", "told"),
-    [
-        ({"carcass": BARE, "interior": {"shelves": {"count": 3}}}, "racking sideways"),
-        ({"carcass": BARE | {"bottom": "between"}}, "racking sideways"),
-        ({"carcass": BARE, "interior": {"shelves": {"count": 3, "fixed": False}}}, "nothing ties"),
-        ({"carcass": BARE, "interior": {"shelves": {"count": 3}}, "back": BACK}, None),
-        (
-            {
-                "carcass": BARE,
-                "interior": {"shelves": {"count": 3}},
-                "face_frame": {"stock": "ash", "width": 45},
-            },
-            None,
-        ),
-        ({"interior": {"shelves": {"count": 3}}}, None),
-    ],
-)
-def test_what_braces_a_carcass(more: dict[str, Any], told: str | None) -> None:
-    found = _found(Rule.NOTHING_BRACES_IT, **more)
-    assert len(found) == (told is not None)
-    for each in found:
-        assert each.severity is Severity.WARNING
-        assert told is not None
-        assert told in each.message
-        assert "`back`" in each.remedy
-
-
-def test_what_lies_there_but_is_butted_wants_a_joint() -> None:
-    (found,) = _found(Rule.NOTHING_BRACES_IT, carcass={"stock": "ply", "corners": "butted"})
-    assert (
-        found.message == "without a back the carcass isn't braced: nothing ties its sides together"
-    )
-    assert found.remedy == (
-        "Add a `back` (it braces best) or a `face_frame`, or join top and bottom to the sides "
-        "(`carcass.corners`)."
-    )
-    (found,) = _found(Rule.NOTHING_BRACES_IT, carcass=BARE, interior={"shelves": {"count": 3}})
-    assert found.message.startswith("without a top, a bottom or a back the carcass isn't braced: ")
-    assert found.remedy.endswith(", or give it both `carcass.top` and `carcass.bottom`.")
-
-
-def test_in_an_opening_the_wall_may_brace_it() -> None:
-    opening = "opening: {width: 800, height: 900, depth: 300}\n"
-    (found,) = _found(Rule.NOTHING_BRACES_IT, opening, carcass=BARE)
-    assert found.remedy.startswith("Fix each upright to the wall, or add")
-
-
-def test_an_open_back_is_a_note() -> None:
-    (found,) = _found(Rule.OPEN_BACK, interior={"shelves": {"count": 1}})
-    assert found.severity is Severity.NOTE
-    assert not _found(Rule.OPEN_BACK, back=BACK)
-
-
 COLUMNS = {"columns": [{"width": "1 share"}, {"width": "1 share"}]}
 
 

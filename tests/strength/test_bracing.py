@@ -78,7 +78,16 @@ def test_fastener_slip_against_a_model_of_springs(width: float, height: float) -
     assert by_formula <= 2 * by_springs
 
 
-def test_what_stands_on_it_leans_with_it() -> None:
-    """By hand: 5 mm under 100 N at 2000 mm, 8000 N on it: 8000 x 5/(100 x 2000) = 0.2."""
-    assert bracing.with_load(5, 100, 8000, 2000) == pytest.approx(6.25)
-    assert bracing.with_load(5, 100, 40000, 2000) is None
+def test_frame_and_back_side_by_side_by_hand() -> None:
+    """100 N on 2 and 48 N/mm; 8000 N at 2000 mm takes 4 N/mm of that: 100/46."""
+    assert bracing.braced_sway(100, 2, 48, 0, 0) == pytest.approx(2.0)
+    assert bracing.braced_sway(100, 2, 48, 0, 4) == pytest.approx(100 / 46)
+    assert bracing.braced_sway(100, 2, 0, 0, 4) is None
+    assert bracing.braced_sway(100, 2, 0, 0, 1) == pytest.approx(100.0)
+
+
+def test_a_loose_back_bears_after_its_play() -> None:
+    """A frame of 20 N/mm sways 5 mm alone; with 3 mm of play to a back of 80: 100 = 20 d +
+    80 (d - 3), d = 3.4."""
+    assert bracing.braced_sway(100, 20, 80, 6, 0) == pytest.approx(5.0)
+    assert bracing.braced_sway(100, 20, 80, 3, 0) == pytest.approx(3.4)

@@ -19,6 +19,7 @@ from rodwright.checks.lipping import lippings
 from rodwright.checks.measuring import measuring
 from rodwright.checks.motions import motions
 from rodwright.checks.open_below import open_below
+from rodwright.checks.racking import racking
 from rodwright.checks.safety import safety
 from rodwright.checks.shelves_in import shelves_in
 from rodwright.checks.stock import stock_sizes
@@ -37,6 +38,7 @@ CHECKS = (
     weak_joints,
     driving,
     holding,
+    racking,
     lippings,
     open_below,
     shelves_in,

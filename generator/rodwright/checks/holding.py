@@ -1,4 +1,4 @@
-"""What nothing holds: parts that only butt, seams over too little wood, a carcass that racks."""
+"""What nothing holds: parts that only butt, seams over too little wood."""
 
 from __future__ import annotations
 
@@ -7,22 +7,20 @@ from collections.abc import Iterator
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.phrases import length_in, named
 from rodwright.checks.rules import Rule
-from rodwright.unit import FACE_FRAME, LEVELS, PANELS, Joint, JointKind, Part, Role, Unit
+from rodwright.unit import FACE_FRAME, PANELS, Joint, JointKind, Part, Role, Unit
 
-_LOOSE = (JointKind.BUTT, JointKind.RESTING)
 LEAST_SEAM = 12.0
 """The least width of a divider, mm, that two panels can be pinned to: three diameters of a 1 mm pin
 to either edge (EN 1995-1-1, table 8.2, from memory)."""
 
 
 def holding(unit: Unit) -> Iterator[Finding]:
-    """Findings about parts and whole carcasses that no joint holds."""
+    """Findings about parts that no joint holds."""
     yield from _butted(unit)
     yield from _frames(unit)
     yield from _cornices(unit)
     yield from _seams(unit)
     yield from _backs(unit)
-    yield from _racking(unit)
 
 
 def _in_carcass(unit: Unit, joint: Joint) -> bool:
@@ -148,64 +146,3 @@ def _backs(unit: Unit) -> Iterator[Finding]:
 def _side_by_side(panels: list[Part]) -> bool:
     boxes = sorted((part.bounds() for part in panels), key=lambda box: box.low[0])
     return boxes[0].high[0] < boxes[-1].high[0]
-
-
-def _racking(unit: Unit) -> Iterator[Finding]:
-    """A carcass whose sides nothing ties together, or that nothing keeps square.
-
-    A back that is fixed or let in, and a face frame with its corners jointed, keep it square;
-    top and bottom together go some way, with their joints.
-    """
-    sides = [part for part in unit.parts if part.role is Role.SIDE]
-    if len(sides) < 2:
-        return
-    tied = {
-        joint.second if unit.part(joint.second).role in LEVELS else joint.first
-        for joint in unit.joints
-        if joint.kind not in _LOOSE
-        and _in_carcass(unit, joint)
-        and Role.SIDE in (unit.part(joint.first).role, unit.part(joint.second).role)
-    }
-    levels = [unit.part(ref) for ref in tied if unit.part(ref).role in LEVELS]
-    roles = {part.role for part in unit.parts}
-    if Role.BACK in roles or roles.issuperset(FACE_FRAME):
-        return
-    tied_ends = {part.role for part in levels} & {Role.TOP, Role.BOTTOM}
-    refs = tuple(part.ref for part in sides)
-    if len(tied_ends) == 2:
-        if unit.opening is None:
-            yield Finding(
-                Severity.NOTE,
-                Rule.OPEN_BACK,
-                "without a back, only the carcass's joints keep it square",
-                "Fix it to the wall, or give it a `back`, if it is to carry much or stands high.",
-                refs,
-                measure="",
-            )
-        return
-    *others, last = (
-        f"a {role.value}" for role in (Role.TOP, Role.BOTTOM, Role.BACK) if role not in roles
-    )
-    lacking = f"{', '.join(others)} or {last}" if others else last
-    what = (
-        "nothing ties its sides together"
-        if not levels
-        else "only the ends of what lies between its sides keep it from racking sideways"
-    )
-    fix = "Fix each upright to the wall, or add" if unit.opening is not None else "Add"
-    # What lies there but is only butted wants a joint.
-    ends = (
-        "join top and bottom to the sides (`carcass.corners`)"
-        if {Role.TOP, Role.BOTTOM} <= roles
-        else "give it both `carcass.top` and `carcass.bottom`"
-    )
-    yield Finding(
-        Severity.WARNING,
-        Rule.NOTHING_BRACES_IT,
-        f"without {lacking} the carcass isn't braced: {what}",
-        f"{fix} a `back` (it braces best) or a `face_frame`, or {ends}.",
-        refs,
-        float(len(tied_ends)),
-        2.0,
-        "ends",
-    )

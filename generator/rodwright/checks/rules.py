@@ -59,6 +59,8 @@ class Rule(StrEnum):
     BACK_SEAM_UNFIXED = "back-seam-unfixed"
     NOTHING_BRACES_IT = "nothing-braces-it"
     OPEN_BACK = "open-back"
+    SWAYS_TOO_FAR = "sways-too-far"
+    BACK_BUCKLES = "back-buckles"
     NOTHING_TO_HANG_BY = "nothing-to-hang-by"
     BACK_TO_BE_GLUED = "back-to-be-glued"
     HELD_ACROSS_GRAIN = "held-across-grain"

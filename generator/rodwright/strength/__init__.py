@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from itertools import chain
 
+from rodwright.strength.racking import racking
 from rodwright.strength.results import Result
 from rodwright.strength.tipping import tipping
 from rodwright.unit import Unit
 
 __all__ = ["ANALYSES", "strength_of"]
 
-ANALYSES: tuple[Callable[[Unit], Iterable[Result]], ...] = (tipping,)
+ANALYSES: tuple[Callable[[Unit], Iterable[Result]], ...] = (racking, tipping)
 """Each gives results of a unit, in the order of the table."""
 
 

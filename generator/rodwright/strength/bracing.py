@@ -6,6 +6,7 @@ Lengths in mm, forces in N, moduli in N/mm2.  ``push`` is at the top of a panel 
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from math import pi
 
 from rodwright.trade.sources import Source
@@ -16,7 +17,9 @@ KSER = Source("EN 1995-1-1:2004, table 7.1", seen=False)
 BUCKLING = Source(
     "plate buckling in shear, Timoshenko and Gere, Theory of elastic stability", False
 )
-SWAY = Source("EN 1993-1-1:2005, 5.2.1: sway with the load standing on it", seen=False)
+LEANING = Source(
+    "springs side by side, less what leans with them: EN 1993-1-1:2005, 5.2.1", seen=False
+)
 
 
 def shear_sway(push: float, width: float, height: float, thickness: float, modulus: float) -> float:
@@ -53,8 +56,49 @@ def buckling_stress(
     return factor * pi**2 * modulus / (12 * (1 - poisson**2)) * (thickness / short) ** 2
 
 
-def with_load(sway: float, push: float, load: float, height: float) -> float | None:
-    """Sway (mm) with ``load`` (N) standing at ``height``, which leans with it; None where it
-    folds: d/(1 - W d/(F h))."""
-    leaning = load * sway / (push * height)
-    return None if leaning >= 1 else sway / (1 - leaning)
+def braced_sway(
+    push: float, frame: float, back: float, play: float, leaning: float
+) -> float | None:
+    """Sway (mm) under a push (N) of a frame and a back side by side, both in N/mm, the back only
+    once the frame has swayed by its ``play`` (mm); ``leaning`` (N/mm) is what stands on it over
+    its height, W/h, which leans with it and pushes on.  None where it folds:
+    (F + K_b p)/(K_f + K_b - W/h), without the back as long as that doesn't bear.
+    """
+    alone = frame - leaning
+    if alone > 0 and (not back or push / alone <= play):
+        return push / alone
+    together = alone + back
+    return (push + back * play) / together if together > 0 else None
+
+
+@dataclass(frozen=True, slots=True)
+class Racking:
+    """What stands against a push sideways.
+
+    ``frame`` and ``face`` are the stiffnesses of carcass and face frame, ``back`` that of the back
+    (N/mm), ``play`` what it moves before it bears (mm); ``load`` is all that stands in the unit, as
+    if at its ``height`` (mm), N; ``push`` is what it is pushed with at the top, N.  ``legs`` is how
+    far it sways on its legs besides, mm.
+    """
+
+    frame: float
+    face: float
+    back: float
+    play: float
+    load: float
+    height: float
+    push: float
+    legs: float = 0.0
+
+    @property
+    def sway(self) -> float | None:
+        """How far it sways, mm; None where it folds."""
+        bare = self.frame + self.face
+        swayed = braced_sway(self.push, bare, self.back, self.play, self.load / self.height)
+        return None if swayed is None or swayed + self.legs > self.height else swayed + self.legs
+
+    @property
+    def figure(self) -> float:
+        """How far it sways, mm: by all its height where it folds."""
+        sway = self.sway
+        return self.height if sway is None else sway

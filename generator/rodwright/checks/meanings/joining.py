@@ -7,7 +7,14 @@ from rodwright.checks.hanging import LEAST_BACK, LEAST_SCREWS
 from rodwright.checks.holding import LEAST_SEAM
 from rodwright.checks.meanings.meaning import GEOMETRY, PRACTICE, Meaning
 from rodwright.checks.rules import Rule
+from rodwright.strength.paths import GRAVITY
+from rodwright.strength.racking import PUSH, SWAY_LIMIT
 from rodwright.trade.movement import ACCEPTED, TABLE
+
+_SWAYS = (
+    f"Push of {PUSH:g} N and limit of height over {SWAY_LIMIT:g}: common practice, no source; "
+    "1/200 of what stands in it: EN 1993-1-1, 5.3.2 (from memory)."
+)
 
 MEANINGS = {
     Rule.THIN_DOWELS: Meaning(
@@ -55,20 +62,40 @@ MEANINGS = {
     ),
     Rule.NOTHING_BRACES_IT: Meaning(
         "Nothing keeps the carcass from racking sideways",
-        "A back that is fixed or let in braces best; so does a jointed face frame. Top and bottom "
-        "jointed to the sides go some way. Here there are none of these.",
-        PRACTICE,
-        "Add a `back` or a `face_frame`, joint top and bottom to the sides, or fix each upright to "
-        "the wall.",
+        "It has no back that is fixed or let in all round, and no face frame with jointed corners; "
+        f"pushed with {PUSH / GRAVITY:.0f} kg at the top, and with what stands in it, it sways "
+        f"further than its height over {SWAY_LIMIT:g}, or folds flat. Joints are counted low: as "
+        "they turn, without glue between faces.",
+        _SWAYS,
+        "`rodwright strength` works out what would brace it, each with its figure: a `back` (it "
+        "braces best), a `face_frame`, stiffer joints (`carcass.corners`), a rail, or the wall it "
+        "is fixed to (`wall`).",
         "A loaded carcass that racks folds flat, and falls on whoever stands before it. Don't load "
         "it as it is.",
     ),
     Rule.OPEN_BACK: Meaning(
         "Without a back only the carcass's own joints keep it square",
-        "That does for a low unit with little in it, and not for a high or a heavily laden one.",
-        PRACTICE,
-        "Fix it to the wall, or give it a `back`.",
-        "High and laden it may rack and fold.",
+        f"They do: pushed with {PUSH / GRAVITY:.0f} kg at the top it sways less than its height "
+        f"over {SWAY_LIMIT:g}. A back braces it many times better.",
+        _SWAYS,
+        "Fix it to the wall, or give it a `back`, if it is to carry more than was said.",
+        "High and laden more than was said it may rack and fold.",
+    ),
+    Rule.SWAYS_TOO_FAR: Meaning(
+        "What braces the carcass doesn't brace it enough",
+        f"Pushed with {PUSH / GRAVITY:.0f} kg at the top it sways further than its height over "
+        f"{SWAY_LIMIT:g}, sideways or from front to back: its face frame is too weak, its back has "
+        "too much play in its grooves or too few fixings, or its legs turn where they are held.",
+        _SWAYS,
+        "`rodwright strength` works out what would help, each with its figure.",
+        "A loaded carcass that sways works its joints loose, and may fold in the end.",
+    ),
+    Rule.BACK_BUCKLES: Meaning(
+        "The back is so thin that it buckles in shear",
+        "Pushed at the top, the panel bulges out of its plane between the edges that hold it, and "
+        "braces no more from there on.",
+        "Timoshenko and Gere, Theory of elastic stability, ch. 9 (from memory).",
+        "Take a thicker back, or split it (`back.split`).",
     ),
     Rule.NOTHING_TO_HANG_BY: Meaning(
         "What hangs on the wall has nothing that carries it there",

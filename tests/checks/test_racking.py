@@ -1,0 +1,132 @@
+"""What braces a carcass, in figures."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from typing import Any
+
+import pytest
+
+from kit.specs import unit_from
+from rodwright.checks import check_parts
+from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
+from rodwright.strength.racking import FRONT_TO_BACK, SIDEWAYS, racking
+
+SIZE = "size: {width: 800, height: 900, depth: 300}\n"
+BARE = {"stock": "ply", "top": "none", "bottom": "none"}
+BACK = {"stock": "thin"}
+FRAME = {"stock": "ash", "width": 45}
+DOWELLED = {"stock": "ply", "corners": "dowelled"}
+
+
+def _found(rule: Rule, text: str = SIZE, **more: Any) -> list[Finding]:
+    return [each for each in check_parts(unit_from(text, **more)) if each.rule is rule]
+
+
+@pytest.mark.parametrize(
+    ("more", "told"),
+    [
+        ({"carcass": BARE, "interior": {"shelves": {"count": 3}}}, True),
+        ({"carcass": BARE | {"bottom": "between"}}, True),
+        ({"carcass": BARE, "interior": {"shelves": {"count": 3, "fixed": False}}}, True),
+        ({"carcass": BARE, "interior": {"shelves": {"count": 3}}, "back": BACK}, False),
+        ({"interior": {"shelves": {"count": 3}}, "back": BACK}, False),
+        ({"carcass": {"stock": "ply", "corners": "butted"}}, True),
+    ],
+)
+def test_what_braces_a_carcass(more: dict[str, Any], told: bool) -> None:
+    found = _found(Rule.NOTHING_BRACES_IT, **more)
+    assert len(found) == told
+    for each in found:
+        assert each.severity is Severity.WARNING
+        assert each.figure is not None
+        assert each.limit == pytest.approx(900 / 200)
+        assert each.figure > each.limit
+        assert "a back of 6 mm birch plywood" in each.remedy
+        assert not _found(Rule.OPEN_BACK, **more)
+
+
+def test_a_remedy_says_what_it_gives() -> None:
+    """A back of 6 mm screwed on: 100 N and some over 800 x 900 give about a tenth of a mm."""
+    (found,) = _found(Rule.NOTHING_BRACES_IT, carcass={"stock": "ply", "corners": "butted"})
+    assert found.message == (
+        "pushed with 10 kg at the top, with all that stands in it, it folds flat, as far as its "
+        "joints and back are counted on"
+    )
+    assert "a back of 6 mm birch plywood, screwed on all round with 3 mm screws" in found.remedy
+    assert re.search(r"fix it to the wall near the top, for 1\d kg sideways \(0 mm\)", found.remedy)
+
+
+def test_a_dowelled_carcass_stands_without_a_back() -> None:
+    (found,) = _found(
+        Rule.OPEN_BACK,
+        "size: {width: 800, height: 300, depth: 500}\n",
+        carcass={"stock": "ply", "corners": "dowelled"},
+        interior={"shelves": {"count": 1}},
+    )
+    assert found.severity is Severity.NOTE
+    assert found.figure is not None
+    assert 0 < found.figure < 1.5 == found.limit
+    assert not _found(Rule.OPEN_BACK, back=BACK)
+
+
+def test_in_an_opening_the_wall_braces_what_ties_its_sides() -> None:
+    opening = "opening: {width: 800, height: 900, depth: 300}\n"
+    (found,) = _found(Rule.NOTHING_BRACES_IT, opening, carcass=BARE)
+    assert found.remedy.startswith("Fix each upright to the wall. It would sway less with ")
+    assert not _found(Rule.NOTHING_BRACES_IT, opening, carcass=DOWELLED)
+
+
+def test_a_wall_that_it_is_fixed_to_braces_it() -> None:
+    unit = unit_from(SIZE, carcass=DOWELLED)
+    rules = {each.rule for each in check_parts(unit)}
+    assert Rule.NOTHING_BRACES_IT in rules
+    for wall, told in (("masonry", False), ("studs", False), ("plasterboard", True)):
+        fixed = replace(unit, loading=replace(unit.loading, wall=wall))
+        rules = {each.rule for each in check_parts(fixed)}
+        assert (Rule.NOTHING_BRACES_IT in rules) == told
+
+
+def test_a_weak_face_frame_is_not_enough() -> None:
+    """Members of 45 and two dowels in each corner: it sways a few mm, more than 900/200."""
+    (found,) = _found(Rule.SWAYS_TOO_FAR, face_frame=FRAME)
+    assert found.limit == pytest.approx(4.5)
+    assert found.figure is not None
+    assert 4.5 < found.figure < 20
+    assert "a back of 6 mm" in found.remedy
+    assert not _found(Rule.SWAYS_TOO_FAR, face_frame=FRAME, back=BACK)
+
+
+def _sway(held_by: str, what: str) -> float:
+    base = {"kind": "legs", "height": 150, "stock": "oak", "held_by": held_by}
+    unit = unit_from(SIZE, base=base, back=BACK, carcass=DOWELLED)
+    (figure,) = [each.figure for each in racking(unit) if each.what == what]
+    assert figure is not None
+    return figure
+
+
+@pytest.mark.parametrize("what", [SIDEWAYS, FRONT_TO_BACK])
+def test_legs_sway_less_with_rails_between_them(what: str) -> None:
+    """One block a leg, two screws in it: some mm.  Rails dowelled in: less than one."""
+    assert 1 < _sway("blocks", what) < 8
+    assert 0 < _sway("rails", what) < 1
+
+
+def test_a_loose_back_is_told_to_be_glued() -> None:
+    """1 mm of play on all sides of 500 x 1900: 2 (1 + 3.8) = 9.6 mm before it bears, and 1900/200 =
+    9.5; with shelves housed."""
+    text = "size: {width: 500, height: 1900, depth: 300}\n"
+    back = {"stock": "thin", "fixing": "grooved", "clearance": 1.2}
+    (found,) = _found(Rule.SWAYS_TOO_FAR, text, back=back)
+    assert "the back glued into its grooves all round (" in found.remedy
+
+
+def test_a_thin_back_buckles() -> None:
+    text = SIZE.replace("width: 800", "width: 2400") + (
+        "stock:\n  ply: {kind: sheet, material: birch plywood, thickness: 18}\n"
+        "  skin: {kind: sheet, material: birch plywood, thickness: 0.4}\n"
+    )
+    found = _found(Rule.BACK_BUCKLES, text, back={"stock": "skin"})
+    assert len(found) == 1
