@@ -21,12 +21,13 @@ def test_cautions() -> None:
     rules = [(finding.rule, finding.severity.value) for finding in check_parts(wide)]
     assert rules == [
         (Rule.TALL_AND_FREESTANDING, "note"),
+        (Rule.HEAVY_SHEET, "caution"),
         (Rule.HEAVY_PART, "caution"),
         (Rule.HEAVY_UNIT, "caution"),
         (Rule.DUST, "caution"),
     ]
     low = Unit("Test", Box((0, 0, 0), (1000, 300, 600)), (panel(),))
-    assert [finding.rule for finding in check_parts(low)] == [Rule.DUST]
+    assert [finding.rule for finding in check_parts(low)] == [Rule.HEAVY_SHEET, Rule.DUST]
 
 
 def test_heavy_parts_are_one_caution() -> None:

@@ -15,6 +15,7 @@ from rodwright.checks.fit import fit
 from rodwright.checks.hanging import hanging
 from rodwright.checks.holding import holding
 from rodwright.checks.levelling import levelling
+from rodwright.checks.lifting import lifting
 from rodwright.checks.lipping import lippings
 from rodwright.checks.measuring import measuring
 from rodwright.checks.motions import motions
@@ -50,6 +51,7 @@ CHECKS = (
     cross_grain,
     tipping,
     hanging,
+    lifting,
     safety,
 )
 """Each gives findings from the parts of a unit, in the order in which they are told."""

@@ -90,6 +90,7 @@ class Rule(StrEnum):
     TIPS_WITH_DOORS_OPEN = "tips-with-doors-open"
     TIPS_UNTIL_FIXED = "tips-until-fixed"
     HANGING = "hanging"
+    HEAVY_SHEET = "heavy-sheet"
     HEAVY_PART = "heavy-part"
     HEAVY_UNIT = "heavy-unit"
     CARRYING_IN = "carrying-in"

@@ -1,25 +1,18 @@
-"""The usual cautions: lifting, drilling into walls, dust."""
+"""The usual cautions: drilling into walls, glass, dust."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.phrases import named, weight_in
 from rodwright.checks.rules import Rule
-from rodwright.mass import unit_weight, weight
 from rodwright.opening.cautions import SERVICES
 from rodwright.trade.materials import is_glass
 from rodwright.unit import Unit
 
-TWO_PERSON_LIFT = 25.0
-"""Weight (kg) from which two people lift: the figure for men lifting close to the body at waist
-height in the UK's HSE INDG143 (from memory).  A guideline, not a safe limit."""
-
 
 def safety(unit: Unit) -> Iterator[Finding]:
-    """Cautions that go with the unit's weight, place and materials."""
-    yield from _lifting(unit)
+    """Cautions that go with the unit's place and materials."""
     if unit.opening is not None:
         yield Finding(
             Severity.CAUTION,
@@ -62,42 +55,4 @@ def safety(unit: Unit) -> Iterator[Finding]:
             "Extract it at the saw and wear a fitted mask.",
             measure="",
             brief="Dust: extract it at the saw and wear a fitted mask.",
-        )
-
-
-def _lifting(unit: Unit) -> Iterator[Finding]:
-    whole = unit_weight(unit)
-    source = "HSE INDG143, guideline figure (from memory)"
-    heavy = sorted(
-        (part for part in unit.parts if weight(part) > TWO_PERSON_LIFT), key=weight, reverse=True
-    )
-    if heavy:
-        first, *others = heavy
-        most = weight_in(unit, weight(first))
-        more = f", and {len(others)} more than {weight_in(unit, TWO_PERSON_LIFT)}" if others else ""
-        yield Finding(
-            Severity.CAUTION,
-            Rule.HEAVY_PART,
-            f"{named(first)} weighs {most}{more}",
-            "Have two people lift each.",
-            (first.ref,),
-            weight(first),
-            TWO_PERSON_LIFT,
-            "kg",
-            source,
-            brief=f"Lifting: {first.ref} weighs {most}{more}; two people lift each.",
-        ).likewise(part.ref for part in others)
-    if whole > TWO_PERSON_LIFT:
-        yield Finding(
-            Severity.CAUTION,
-            Rule.HEAVY_UNIT,
-            f"the whole unit weighs {weight_in(unit, whole)}",
-            "Assemble it where it will stand, or lift it with enough people.",
-            (),
-            whole,
-            TWO_PERSON_LIFT,
-            "kg",
-            source,
-            brief=f"Lifting: the whole weighs {weight_in(unit, whole)}; assemble it where it will "
-            "stand.",
         )

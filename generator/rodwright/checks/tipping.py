@@ -92,7 +92,9 @@ def _until_fixed(unit: Unit, results: Mapping[str, Result]) -> Iterator[Finding]
     if falls:
         open_ones = "drawers out" if falls[0].what.startswith(BY_ITSELF) else "doors open"
         said = f"it tips over by its own weight with its {open_ones}"
+        short = f"with its {open_ones} it tips"
     else:
+        short = f"a pull of {weight_in(unit, pulled.figure or 0.0, 1)} at its top tips it"
         said = f"a level pull of {weight_in(unit, pulled.figure or 0.0, 1)} at its top tips it over"
     worst = falls[0] if falls else pulled
     yield Finding(
@@ -104,7 +106,7 @@ def _until_fixed(unit: Unit, results: Mapping[str, Result]) -> Iterator[Finding]
         limit=worst.limit,
         measure=worst.measure,
         source=str(worst.source),
-        brief=f"Until it is fixed, {said}: have it held.",
+        brief=f"Until it is fixed: have it held; {short}.",
     )
 
 

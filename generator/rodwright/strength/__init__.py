@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from itertools import chain
 
+from rodwright.strength.lifting import lifting
 from rodwright.strength.racking import racking
 from rodwright.strength.results import Result
 from rodwright.strength.tipping import tipping
@@ -12,7 +13,7 @@ from rodwright.unit import Unit
 
 __all__ = ["ANALYSES", "strength_of"]
 
-ANALYSES: tuple[Callable[[Unit], Iterable[Result]], ...] = (racking, tipping)
+ANALYSES: tuple[Callable[[Unit], Iterable[Result]], ...] = (racking, tipping, lifting)
 """Each gives results of a unit, in the order of the table."""
 
 

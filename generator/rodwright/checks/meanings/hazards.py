@@ -4,15 +4,14 @@ from __future__ import annotations
 
 from rodwright.checks.meanings.meaning import PRACTICE, Meaning
 from rodwright.checks.rules import Rule
-from rodwright.checks.safety import TWO_PERSON_LIFT
+from rodwright.trade.lifting import HSE, LOAD_CONSTANT, NIOSH
 from rodwright.trade.stability import CHILD, FIX_FROM, OPEN_ELEMENT, PULL, PULL_HEIGHT
 
 _LIFTING = (
-    f"{TWO_PERSON_LIFT:g} kg is the guideline figure for men lifting close to the body at waist "
-    "height in HSE INDG143 (UK; from memory). It is no safe limit; for many people and most lifts "
-    "it is less."
+    f"{NIOSH}: {LOAD_CONSTANT.value:g} kg in the best of cases, less by the reach, the heights of "
+    f"the hands and the grip; beside it the {HSE}. Those heights and reaches are common practice, "
+    "no source. Neither is a limit of what is safe; for many people and most lifts it is less."
 )
-
 _FIX = "Fix it to the wall, with brackets or straps that suit the wall."
 _TIPS = "Furniture that tips over kills children. Local codes come first."
 
@@ -67,19 +66,29 @@ MEANINGS = {
         "have it held while it is fixed.",
         "It can come off the wall with all that is in it. Local codes come first.",
     ),
-    Rule.HEAVY_PART: Meaning(
-        "A part is too heavy for one person",
-        "Its weight is told, finished; as first cut it weighs more.",
+    Rule.HEAVY_SHEET: Meaning(
+        "A sheet as bought is too heavy for one person",
+        "A whole sheet, or the largest board at hand, is lifted from the floor to the bench, on "
+        "edge. What is longer than 2.4 m takes two people whatever it weighs.",
         _LIFTING,
-        "Have two people lift it, or lift it by machine.",
+        "Lift it together, with a carrier or on a truck, or have it cut where it is bought.",
+        "Backs and fingers.",
+    ),
+    Rule.HEAVY_PART: Meaning(
+        "A part, a door or a drawer is too heavy for one person",
+        "Its weight is told, finished and without hardware; as first cut it weighs more. Parts are "
+        "lifted to the bench, drawers and doors to where they go.",
+        _LIFTING,
+        "Have so many people lift it, or lift it by machine; hold glass with suction lifters.",
         "Backs and fingers.",
     ),
     Rule.HEAVY_UNIT: Meaning(
         "The whole unit is too heavy for one person",
-        "Its weight is told, empty and without hardware.",
+        "Its weight is told, empty and without hardware, and what is left without all that comes "
+        "off. More than four people can hardly take hold of it.",
         _LIFTING,
-        "Assemble it where it will stand, or lift it with enough people.",
-        "Backs and fingers.",
+        "Assemble it where it will stand, or bring it in on skates or a sack truck.",
+        "Backs and fingers; stairs are harder than either guide knows.",
     ),
     Rule.CARRYING_IN: Meaning(
         "The unit is carried in",

@@ -1,0 +1,179 @@
+"""How many people lift each piece, from the sheet as bought to the whole unit.
+
+By the revised NIOSH lifting equation, with the HSE's filter beside it.  Each is a guide for fit
+people who lift now and then on a good floor, no limit of what is safe; neither knows stairs.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+
+from rodwright.amounts import format_weight
+from rodwright.strength.pieces import STRIPPED, WHOLE, Piece, pieces
+from rodwright.strength.results import Group, Input, Remedy, Result
+from rodwright.trade.lifting import (
+    AT_ITS_ENDS,
+    HEAVY_PANE,
+    HSE,
+    LOAD_CONSTANT,
+    LONG,
+    NIOSH,
+    NIOSH_REMEMBERED,
+    ROUND_IT,
+    Lift,
+    Who,
+    filter_people,
+    filter_value,
+    reach_round,
+)
+from rodwright.unit import Unit
+
+LIFTED = "weight that is lifted"
+_GUIDE = (
+    "a guide for who is fit and lifts now and then on a good floor, not a limit of what is safe"
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Hands:
+    """How a piece is lifted: by one person, and by several who take it at its ends."""
+
+    piece: Piece
+    alone: Lift
+    shared: Lift
+
+    @classmethod
+    def of(cls, piece: Piece) -> Hands:
+        """One person holds it round; of several, each stands at an end."""
+        alone = Lift(
+            piece.start,
+            piece.stop,
+            reach_round(piece.depth, min(piece.start, piece.stop)),
+            piece.grip,
+        )
+        shared = replace(alone, reach=min(alone.reach, AT_ITS_ENDS.value))
+        return cls(piece, alone, shared)
+
+    @property
+    def least(self) -> int:
+        """How many it takes whatever it weighs: two for what is long, and for heavy glass."""
+        piece = self.piece
+        return 2 if max(piece.size) > LONG.value or piece.pane > HEAVY_PANE.value else 1
+
+    @property
+    def people(self) -> int | None:
+        """How many by the NIOSH equation, sharing evenly; None where it doesn't reach so high."""
+        mass = self.piece.lot.mass
+        if mass <= self.alone.limit:
+            return self.least
+        if self.shared.limit <= 0:
+            return None
+        return max(2, self.least, math.ceil(mass / self.shared.limit - 1e-9))
+
+    @property
+    def said(self) -> str:
+        """How many, by either guide."""
+        count = self.people
+        men, women = self.filtered("men"), self.filtered("women")
+        hse = f"HSE filter: {_counted(men, 'man', 'men')} or {_counted(women, 'woman', 'women')}"
+        if count is None:
+            return f"the hands go higher than the NIOSH equation; {hse}"
+        return f"NIOSH: {people(count)}; {hse}"
+
+    def filtered(self, who: Who) -> int:
+        """How many men or women by the HSE's filter."""
+        mass = self.piece.lot.mass
+        if self.least == 1 and mass <= filter_value(self.alone, who):
+            return 1
+        return max(2, filter_people(self.shared, who, mass))
+
+
+def lifting(unit: Unit) -> Iterator[Result]:
+    """The weight at every step of making a unit and bringing it in, and who lifts it.
+
+    Raises:
+        ValueError: the workings of a part leave nothing of it.
+    """
+    all_of_them = tuple(pieces(unit))
+    stripped = next((each for each in all_of_them if each.subject == STRIPPED), None)
+    for piece in all_of_them:
+        yield _result(unit, Hands.of(piece), stripped if piece.subject == WHOLE else None)
+
+
+def _result(unit: Unit, hands: Hands, stripped: Piece | None) -> Result:
+    piece, lift = hands.piece, hands.alone
+    x, y, z = piece.lot.centre
+    given = (
+        Input("m", "weight", piece.lot.mass, "kg"),
+        Input("x", "its centre, from its left end", x, "mm"),
+        Input("y", "its centre, from its front", y, "mm"),
+        Input("z", "its centre, from its lower side", z, "mm"),
+        Input("LC", "load constant", LOAD_CONSTANT.value, "kg", LOAD_CONSTANT.source),
+        Input("H", "reach of the hands, alone", lift.reach, "mm", NIOSH_REMEMBERED),
+        Input("V1", "height of the hands at first", lift.start, "mm"),
+        Input("V2", "height of the hands at last", lift.stop, "mm"),
+        *(Input(name, "multiplier", value, "") for name, value in _multipliers(lift)),
+        Input("RWL2", "what each of several lifts", hands.shared.limit, "kg"),
+        Input("n", "people by the NIOSH equation", float(hands.people or 0), "people"),
+        Input("men", "HSE filter, one man", filter_value(lift, "men"), "kg", HSE),
+        Input("women", "HSE filter, one woman", filter_value(lift, "women"), "kg", HSE),
+    )
+    return Result(
+        Group.LIFTING,
+        piece.subject,
+        piece.parts,
+        LIFTED,
+        piece.lot.mass,
+        lift.limit,
+        "kg",
+        "RWL = LC HM VM DM AM FM CM, with AM = FM = 1",
+        NIOSH,
+        given,
+        limit_source=NIOSH,
+        notes=(hands.said, *_notes(hands), _GUIDE),
+        remedies=tuple(_remedies(unit, hands, stripped)),
+    )
+
+
+def _multipliers(lift: Lift) -> Iterator[tuple[str, float]]:
+    yield from lift.multipliers(lift.worse).items()
+
+
+def _notes(hands: Hands) -> Iterator[str]:
+    piece, count = hands.piece, hands.people
+    if max(piece.size) > LONG.value:
+        yield f"so long a piece takes two people whatever it weighs ({LONG.source})"
+    if piece.pane > 0:
+        yield f"glass: gloves and suction lifters; two people from 10 kg ({HEAVY_PANE.source})"
+    if count is not None and count > ROUND_IT.value:
+        yield f"more than can take hold of it: on skates or a sack truck ({ROUND_IT.source})"
+
+
+def _remedies(unit: Unit, hands: Hands, stripped: Piece | None) -> Iterator[Remedy]:
+    """Sharing it, and what is left without what comes off."""
+    mass, limit = hands.piece.lot.mass, hands.alone.limit
+    if mass <= limit:
+        return
+    count = hands.people
+    if count is not None:
+        share, each = mass / count, hands.shared.limit
+        said = format_weight(each, unit.display_unit)
+        yield Remedy(f"{people(count)} at its ends, who may lift {said} each", share, share <= each)
+    if stripped is not None:
+        left = Hands.of(stripped)
+        yield Remedy(
+            f"doors, drawers, loose shelves and what is fitted round it taken off: {left.said}",
+            stripped.lot.mass,
+            stripped.lot.mass <= left.alone.limit,
+        )
+
+
+def people(count: int) -> str:
+    """How many, in words."""
+    return _counted(count, "person", "people")
+
+
+def _counted(count: int, one: str, more: str) -> str:
+    return f"{count} {one if count == 1 else more}"
