@@ -20,6 +20,7 @@ of a case's stiffness comes from gluing whole surfaces (Tankut, African Journal 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from math import cos, log, pi, radians
 
 from rodwright.strength.meetings import Meeting, grain_way, meeting_of
@@ -28,7 +29,7 @@ from rodwright.trade.screws import POCKET_ANGLE
 from rodwright.trade.sources import Figure, Source
 from rodwright.unit import Fixing, Joint, JointKind, Part, Unit
 
-__all__ = ["MEASURE", "THROUGH_THICKNESS", "lasting", "turning_of"]
+__all__ = ["MEASURE", "THROUGH_THICKNESS", "lasting", "pull_of", "turning_of"]
 
 MEASURE = "N mm/rad"
 THROUGH_THICKNESS = 1 / 30
@@ -68,6 +69,37 @@ def turning_of(unit: Unit, joint: Joint, about: int = 1) -> Figure:
     butted, glued or pinned (US: bradded), and whatever isn't known enough.  The source says how it
     was estimated.  It is the joint's alone, at once; see :func:`lasting`.
     """
+    section = _section(unit, joint, about)
+    if isinstance(section, Figure):
+        return section
+    return Figure(min(couple(section.bed, each) for each in section.ways), MEASURE, section.source)
+
+
+def pull_of(unit: Unit, joint: Joint, moment: float, about: int = 1) -> float:
+    """What all fixings of a joint together are drawn with, N, where it is turned with ``moment`` N
+    mm; 0 where its stiffness doesn't come of fixings."""
+    section = _section(unit, joint, about)
+    if isinstance(section, Figure):
+        return 0.0
+    pulls = []
+    for springs in section.ways:
+        x = neutral(section.bed, springs)
+        pulls.append(section.bed * x * x / 2 / couple(section.bed, springs))
+    return max(pulls) * abs(moment)
+
+
+@dataclass(frozen=True, slots=True)
+class _Section:
+    """The meeting as a section: ``bed`` as in :func:`couple`, the springs turned one way and the
+    other, and where their stiffness comes from."""
+
+    bed: float
+    ways: tuple[list[tuple[float, float]], list[tuple[float, float]]]
+    source: Source
+
+
+def _section(unit: Unit, joint: Joint, about: int) -> _Section | Figure:
+    """How fixings hold a joint against turning; its stiffness where none do."""
     meeting = meeting_of(unit, joint)
     if meeting is None or meeting.axis == about:
         return Figure(0.0, MEASURE, _NO_TURNING)
@@ -89,8 +121,7 @@ def turning_of(unit: Unit, joint: Joint, about: int = 1) -> Figure:
         for place, stiffness in _places(count, stiffness, meeting.run == lever, deep)
     ]
     other_way = [(deep - place, stiffness) for place, stiffness in springs]
-    value = min(couple(bed, each) for each in (springs, other_way))
-    return Figure(value, MEASURE, held[0][2])
+    return _Section(bed, (springs, other_way), held[0][2])
 
 
 def lasting(turning: float, creep: float) -> float:
@@ -106,6 +137,15 @@ def couple(bed: float, springs: Sequence[tuple[float, float]]) -> float:
     how far each fixing lies from the pressed edge, mm, and its stiffness, N/mm.
     """
 
+    x = neutral(bed, springs)
+    drawn = sum(stiff * (place - x) ** 2 for place, stiff in springs if place > x)
+    return bed * x**3 / 3 + drawn
+
+
+def neutral(bed: float, springs: Sequence[tuple[float, float]]) -> float:
+    """How deep the pressed strip is, mm: where pressure and pull balance.  Arguments as
+    :func:`couple`."""
+
     def pulled(x: float) -> float:
         return sum(stiff * (place - x) for place, stiff in springs if place > x)
 
@@ -113,8 +153,7 @@ def couple(bed: float, springs: Sequence[tuple[float, float]]) -> float:
     for _ in range(60):
         x = (low + high) / 2
         low, high = (x, high) if bed * x * x / 2 < pulled(x) else (low, x)
-    drawn = sum(stiff * (place - x) ** 2 for place, stiff in springs if place > x)
-    return bed * x**3 / 3 + drawn
+    return low
 
 
 def _places(count: int, stiffness: float, spread: bool, deep: float) -> list[tuple[float, float]]:

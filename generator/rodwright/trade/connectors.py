@@ -24,6 +24,8 @@ TENON_WIDTH = 40.0
 """Width of a loose tenon in a wide meeting, mm."""
 TENON_SHOULDER = 8.0
 """Least wood beside a mortise at the edge of a part, mm."""
+DOWEL_EDGE, DOWEL_APART = 1.5, 3.0
+"""Least distance of a dowel's middle from the end of a meeting, and between two, in diameters."""
 DOWEL_LENGTH = 5.0
 """A dowel's length in diameters, if it isn't of a size that is sold."""
 CAM = 15.0

@@ -86,6 +86,12 @@ HOLD = 7.0
 """How far a screw goes into the second part, in diameters."""
 SIDE = 2.0
 """Least distance from a screw's middle to the face of the edge it goes into, in diameters."""
+FROM_CORNER: dict[Grip, float] = {
+    "softwood": 5.0, "hardwood": 5.0, "sheet": 5.0, "splitting": 6.0,
+}  # fmt: skip
+"""Least distance along an edge from a screw's middle to the corner, in diameters."""
+APART = 5.0
+"""Least distance between screws along an edge, in diameters."""
 FROM_END = 50.0
 """From the end of a meeting to its first screw."""
 SPACING = 300.0

@@ -6,7 +6,7 @@ from rodwright.geometry import TOUCH
 from rodwright.lengths import format_length
 from rodwright.setout.joints.layout import SpacingRule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work
-from rodwright.trade.connectors import DOWEL_LENGTH
+from rodwright.trade.connectors import DOWEL_APART, DOWEL_EDGE, DOWEL_LENGTH
 from rodwright.trade.gaps import GLUE_ROOM
 from rodwright.trade.wood_left import SLOT_FLOOR
 from rodwright.unit import Fixing, JointKind
@@ -57,7 +57,7 @@ def dowelled(work: Work) -> None:
             "Use shorter or thinner dowels, or thicker stock.",
         )
         return
-    rule = SpacingRule(32.0, 1.5 * diameter, 100.0, 3 * diameter)
+    rule = SpacingRule(32.0, DOWEL_EDGE * diameter, 100.0, DOWEL_APART * diameter)
     places = lay_out(work, rule, "dowel")
     if not places:
         return

@@ -9,6 +9,8 @@ from rodwright.setout.fixings import screws
 from rodwright.setout.joints.layout import SpacingRule, clear_of_others, lay_out
 from rodwright.setout.joints.meet import Work, surface_towards
 from rodwright.trade.screws import (
+    APART,
+    FROM_CORNER,
     HOLD,
     POCKET_ANGLE,
     POCKET_DIAMETER,
@@ -55,7 +57,7 @@ def screwed(work: Work) -> None:
     length = _length(work, diameter)
     held = work.second.blank.stock.grip
     fragile = held == "splitting"
-    rule = SpacingRule(50.0, (6.0 if fragile else 5.0) * diameter, 200.0, 5 * diameter)
+    rule = SpacingRule(50.0, FROM_CORNER[held] * diameter, 200.0, APART * diameter)
     places = lay_out(work, rule, "screw")
     if not places or length is None or hidden_behind(work, "screw", places):
         return
