@@ -12,6 +12,8 @@ from rodwright.checks.cross_grain import cross_grain
 from rodwright.checks.driving import driving
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.fit import fit
+from rodwright.checks.fixing_places import fixing_places
+from rodwright.checks.fixings_hold import fixings_hold
 from rodwright.checks.hanging import hanging
 from rodwright.checks.holding import holding
 from rodwright.checks.levelling import levelling
@@ -37,6 +39,8 @@ CHECKS = (
     levelling,
     workings,
     weak_joints,
+    fixing_places,
+    fixings_hold,
     driving,
     holding,
     racking,

@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from itertools import chain
 
+from rodwright.strength.fixings import level_joints
 from rodwright.strength.lifting import lifting
+from rodwright.strength.moving_parts import moving_joints
 from rodwright.strength.racking import racking
 from rodwright.strength.results import Result
 from rodwright.strength.tipping import tipping
@@ -13,7 +15,13 @@ from rodwright.unit import Unit
 
 __all__ = ["ANALYSES", "strength_of"]
 
-ANALYSES: tuple[Callable[[Unit], Iterable[Result]], ...] = (racking, tipping, lifting)
+ANALYSES: tuple[Callable[[Unit], Iterable[Result]], ...] = (
+    racking,
+    level_joints,
+    moving_joints,
+    tipping,
+    lifting,
+)
 """Each gives results of a unit, in the order of the table."""
 
 

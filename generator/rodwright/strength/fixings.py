@@ -13,7 +13,7 @@ from math import ceil
 from rodwright.amounts import GRAVITY
 from rodwright.strength.bearings import Bearing, bearings
 from rodwright.strength.holds import holds_of
-from rodwright.strength.joint_results import STATICS, called, carries
+from rodwright.strength.joint_results import EDGE, LOADED, SAGGING, STATICS, called, carries
 from rodwright.strength.meetings import meeting_of
 from rodwright.strength.results import Group, Input, Remedy, Result
 from rodwright.strength.seats import Line, Seat
@@ -58,9 +58,7 @@ def _seat(unit: Unit, seat: Seat) -> Iterator[Result]:
         return
     if seat.reaction > _LEAST:
         reaction = Input("R", "what bears on it", seat.reaction / GRAVITY, "kg")
-        result = carries(
-            unit, joint, meeting, seat.reaction, "load on its joint", loads=(reaction,)
-        )
+        result = carries(unit, joint, meeting, seat.reaction, LOADED, loads=(reaction,))
         if result is not None:
             yield result
     pull = pull_of(unit, joint, seat.turning)
@@ -71,7 +69,7 @@ def _seat(unit: Unit, seat: Seat) -> Iterator[Result]:
             joint,
             meeting,
             pull,
-            "pull on its fixings as it sags",
+            SAGGING,
             pulled=True,
             loads=(moment,),
             needs=_SAGS,
@@ -87,6 +85,7 @@ def _edge(unit: Unit, bearing: Bearing, line: Line) -> Iterator[Result]:
         (joint, meeting, holds)
         for joint in line.joints
         if (meeting := meeting_of(unit, joint)) is not None
+        and meeting.axis == 1
         and (holds := holds_of(joint, meeting, unit.loading.service_class)) is not None
         and holds.aside is not None
     ]
@@ -102,7 +101,7 @@ def _edge(unit: Unit, bearing: Bearing, line: Line) -> Iterator[Result]:
         Group.JOINTS,
         f"{called(level)}, {line.edge} edge on {on}",
         (level.ref, *line.on),
-        "load on what holds its edge",
+        EDGE,
         total / GRAVITY,
         line.reaction / GRAVITY,
         "kg",

@@ -10,6 +10,7 @@ from rodwright.strength.meetings import Meeting, grain_way
 from rodwright.trade.connectors import CAM_SETBACK, PLUG_DEPTH
 from rodwright.trade.creep import ServiceClass
 from rodwright.trade.fastenings import (
+    LEAST_INTO,
     TAPPING,
     Bears,
     Entered,
@@ -33,6 +34,7 @@ from rodwright.unit import Fixing, Joint, JointKind, Part, Role
 _ENTERED: tuple[Entered, ...] = ("end", "edge", "face")
 _TAPPING = Source("tapping screws hold a tenth more (Wood Handbook, ch. 8)")
 _CHANNELS = (JointKind.HOUSING, JointKind.GROOVE, JointKind.TONGUE, JointKind.REBATE)
+_SHORT = Bears(0.0, 0.0, "0", Source("it doesn't reach what it is to hold in"))
 _NAMES = ("wood screw", "pocket screw", "countersunk screw", "panel pin", "dowel", "loose tenon",
           "biscuit", "cam bolt", "connecting bolt")  # fmt: skip
 
@@ -140,8 +142,10 @@ def _driven(joint: Joint, fixing: Fixing, meeting: Meeting) -> Holds | None:
     head, thread, _, _ = headed(joint, meeting)
     lies, deep = depths(joint, fixing, meeting)
     side, main = into_of(head, meeting.axis), into_of(thread, meeting.axis)
-    if side is None or main is None or fixing.diameter is None or min(lies, deep) <= 0:
+    if side is None or main is None or fixing.diameter is None:
         return None
+    if min(lies, deep) <= 0:
+        return Holds(fixing.count, fixing.name, _SHORT, _SHORT)
     if fixing.name == "panel pin":
         aside = pressed_aside(fixing.diameter, fixing.diameter, (main, deep), (side, lies))
         return Holds(fixing.count, fixing.name, aside, nail_drawn(main, fixing.diameter, deep))
@@ -149,7 +153,9 @@ def _driven(joint: Joint, fixing: Fixing, meeting: Meeting) -> Holds | None:
     drawn = screw_drawn(main, fixing.diameter, deep)
     if fixing.name == "pocket screw":
         drawn = drawn.times(TAPPING, _TAPPING)
-    return Holds(fixing.count, fixing.name, aside, drawn)
+    shallow = deep < LEAST_INTO * fixing.diameter
+    notes = (f"less than the {LEAST_INTO:g} diameters deep that NDS 2018 asks for",)
+    return Holds(fixing.count, fixing.name, aside, drawn, notes=notes if shallow else ())
 
 
 def _dowelled(fixing: Fixing, meeting: Meeting) -> Holds | None:

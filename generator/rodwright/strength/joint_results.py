@@ -12,6 +12,22 @@ from rodwright.trade.sizes import trade_sizes
 from rodwright.trade.sources import Source
 from rodwright.unit import Joint, Part, Unit
 
+LOADED = "load on its joint"
+"""What a level brings to the joint of its end."""
+EDGE = "load on what holds its edge"
+"""What it brings to what holds an edge along its length."""
+SAGGING = "pull on its fixings as it sags"
+"""What the turning of its end draws its fixings with."""
+FILLED = "load of what lies in it"
+"""What lies in a drawer, on the grooves of its bottom."""
+DRAWN_OUT = "load on the foremost screw, drawn out"
+"""Of a drawer's slides."""
+FRONT = "pull at its front"
+"""What its front is drawn off with."""
+HUNG = "weight on its hinges"
+"""Of a door."""
+TOP_HINGE = "pull on the screws of its top hinge"
+"""Of a door on butts."""
 STATICS = Source("statics: what bears on the joint is what it carries")
 
 
@@ -65,9 +81,7 @@ def carries(
         limit_source=needs,
         lacking=holds.lacking,
         notes=(*notes, *holds.notes),
-        remedies=remedies(sizes, joint, meeting, needed, pulled=pulled, room=room)
-        if fails
-        else (),
+        remedies=remedies(sizes, joint, meeting, needed, pulled=pulled, room=room) if fails else (),
     )
 
 
@@ -77,9 +91,7 @@ def _formula(holds: Holds, bears: Bears | None) -> str:
     return bears.formula if holds.count == 1 else f"n x ({bears.formula})"
 
 
-def _inputs(
-    joint: Joint, meeting: Meeting, holds: Holds, bears: Bears | None
-) -> tuple[Input, ...]:
+def _inputs(joint: Joint, meeting: Meeting, holds: Holds, bears: Bears | None) -> tuple[Input, ...]:
     """What the capacity was worked out from."""
     if bears is None:
         return ()

@@ -41,8 +41,11 @@ class Meeting:
 
 
 def meeting_of(unit: Unit, joint: Joint) -> Meeting | None:
-    """Where the parts of a joint meet; None where their boxes only touch at an edge, or not."""
+    """Where the parts of a joint meet; None where their boxes only touch at an edge, or not, or
+    where one lies askew, so that its box says nothing of where it meets."""
     first, second = unit.part(joint.first), unit.part(joint.second)
+    if not (_square(first) and _square(second)):
+        return None
     one, other = first.bounds(), second.bounds()
     patch = one.contact(other)
     if patch is None:
@@ -77,3 +80,11 @@ def grain_way(part: Part, axis: int) -> int:
     """Which way of a part lies along an axis of the unit: 0 its length, 1 its width, 2 its
     thickness."""
     return max(range(3), key=lambda way: abs(part.placement.axes[way][axis]))
+
+
+def _square(part: Part) -> bool:
+    return all(max(map(abs, axis)) > 1 - _ASKEW for axis in part.placement.axes)
+
+
+_ASKEW = 1e-6
+"""Parts whose axes are this near those of the unit lie square to it."""

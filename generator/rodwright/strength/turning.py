@@ -109,7 +109,8 @@ def _section(unit: Unit, joint: Joint, about: int) -> _Section | Figure:
         return Figure(0.0, MEASURE, _NO_TURNING if known else _UNKNOWN)
     if joint.kind in _IN_CHANNELS:
         return _housed(meeting, about)
-    held = [each for each in (_axial(joint, f, meeting) for f in joint.fixings) if each]
+    counted = (_axial(joint, fixing, meeting) for fixing in joint.fixings)
+    held = [each for each in counted if each is not None and each[1] > 0]
     if not held:
         return Figure(0.0, MEASURE, _NO_TURNING)
     lever = 3 - meeting.axis - about

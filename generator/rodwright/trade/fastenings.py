@@ -88,6 +88,11 @@ _YIELD_OF_STEEL = ((0.142, 100_000.0), (0.177, 90_000.0), (0.236, 80_000.0), (0.
 _SOFTEST_STEEL = 45_000.0
 """Bending yield strength, lb/in2, of nails and screws up to so many inches, and of thicker ones
 (NDS 2018, table I1, from memory)."""
+SHEET_STEEL = 1.2
+"""Thickness of the sheet steel of slides and brackets, mm (common practice, no source)."""
+_STEEL_BEARS = 61_850.0
+"""What sheet steel bears under the side of a screw, lb/in2 (NDS 2018, table 12.3.3, from
+memory)."""
 LEAST_INTO = 6.0
 """How far a screw goes in for the full lateral load, in diameters, point and all (NDS 2018,
 12.1.5.6; no EN 1995 figure)."""
@@ -275,6 +280,23 @@ def pressed_aside(
         Source("; ".join(dict.fromkeys(each.work for each in sources)), seen=False),
     )
     weak = any(into.end_grain or into.panel_edge for into, _ in (main, side))
+    return found.times(END_GRAIN_LATERAL, _END_GRAIN_ASIDE) if weak else found
+
+
+def pressed_on_steel(diameter: float, shank: float, main: tuple[Into, float]) -> Bears:
+    """The same of a screw under whose head lies the sheet steel of a slide or a bracket."""
+    bears, source = bearing_strength(main[0], diameter)
+    ways = yield_loads(
+        shank, bending_yield(diameter), (bears, main[1]), (_STEEL_BEARS * _PSI, SHEET_STEEL)
+    )
+    way = min(ways, key=lambda each: ways[each])
+    found = Bears(
+        ways[way],
+        ways[way] / reduction(diameter),
+        f"yield mode {way} / {reduction(diameter):.3g}",
+        Source(f"{_YIELD.work}; {source.work}; {_STEEL.work}", seen=False),
+    )
+    weak = main[0].end_grain or main[0].panel_edge
     return found.times(END_GRAIN_LATERAL, _END_GRAIN_ASIDE) if weak else found
 
 

@@ -90,6 +90,11 @@ FROM_CORNER: dict[Grip, float] = {
     "softwood": 5.0, "hardwood": 5.0, "sheet": 5.0, "splitting": 6.0,
 }  # fmt: skip
 """Least distance along an edge from a screw's middle to the corner, in diameters."""
+WIDEST_PILOT: dict[Grip, float] = {
+    "softwood": 2 / 3, "hardwood": 2 / 3, "sheet": 2 / 3, "splitting": 0.8,
+}  # fmt: skip
+"""The widest a pilot hole may be, in diameters: its root's, or where edges split a little more, or
+the thread finds too little to cut."""
 APART = 5.0
 """Least distance between screws along an edge, in diameters."""
 FROM_END = 50.0

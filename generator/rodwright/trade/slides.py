@@ -3,6 +3,10 @@
 Common practice, no source, unless said.
 """
 
+from __future__ import annotations
+
+from rodwright.trade.sources import Figure, Source
+
 SIDE_CLEARANCE = 12.7
 """Gap (mm) that a side slide takes at each side of a box: half an inch, as makers of ball-bearing
 slides publish it (from memory)."""
@@ -32,3 +36,15 @@ FIRST_HOLE = 37.0
 """From the front of a slide to its first hole."""
 PACKERS_APART = 300.0
 """Most clear distance between packers under one slide."""
+DRAWER_LOAD = Figure(
+    15 * 0.45359237 / 0.3048**2,
+    "kg/m2",
+    Source("KCMA A161.1, drawers, 15 lb/ft2 (FDMC, March 2017)"),
+)
+"""What drawers are tested with, kg for each m2 of their bottom, over 25000 cycles."""
+FRONT_PULL = Figure(
+    50 * 0.45359237,
+    "kg",
+    Source("Architectural Woodwork Standards, 1st ed., 2009, app. A: pulls are tested at 50 lb"),
+)
+"""What a drawer's pull is tested with, straight out."""

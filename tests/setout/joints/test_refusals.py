@@ -172,3 +172,11 @@ stock:
     with pytest.raises(ProblemsError) as raised:
         unit_from(text, carcass={"stock": "ply", "corners": corners})
     assert remedy in {problem.remedy for problem in raised.value.problems}
+
+
+@pytest.mark.parametrize("joint", ["housed", "tongued"])
+def test_what_is_thicker_than_deep_has_no_stopped_end(joint: str) -> None:
+    """Its notch would take all that goes in."""
+    assert Pair(wish_of(joint, stopped=10), 18.0, 40.0, 40.5, 200.0).said() == []
+    (said,) = Pair(wish_of(joint, stopped=10), 18.0, 40.5, 40.0, 200.0).said()
+    assert "nothing would be left of it behind a stopped housing" in said

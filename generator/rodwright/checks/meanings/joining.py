@@ -9,7 +9,11 @@ from rodwright.checks.meanings.meaning import GEOMETRY, PRACTICE, Meaning
 from rodwright.checks.rules import Rule
 from rodwright.strength.paths import GRAVITY
 from rodwright.strength.racking import PUSH, SWAY_LIMIT
+from rodwright.trade.connectors import DOWEL_EDGE
+from rodwright.trade.fastenings import SAFETY
 from rodwright.trade.movement import ACCEPTED, TABLE
+from rodwright.trade.screws import FROM_CORNER, SIDE
+from rodwright.trade.slides import DRAWER_LOAD, FRONT_PULL
 
 _SWAYS = (
     f"Push of {PUSH:g} N and limit of height over {SWAY_LIMIT:g}: common practice, no source; "
@@ -29,6 +33,72 @@ MEANINGS = {
         "than one across the grain.",
         PRACTICE,
         "House the end as well, or choose dowels, loose tenons or pocket screws.",
+    ),
+    Rule.JOINT_OVERLOADED: Meaning(
+        "A joint carries more than it bears",
+        "What a shelf, top, bottom or rail brings to its joint, by its own weight and what lies on "
+        f"it, is more than its screws, dowels or housing bear. A fifth (1/{SAFETY:g}) of what "
+        "breaks them counts, for loads that stay for years.",
+        "Screws and nails: NDS 2018, ch. 12, and the Wood Handbook, ch. 8; dowels: Eckelman; "
+        "housings: EN 1995-1-1; each figure in `rodwright strength` says which, and which are from "
+        "memory.",
+        "Take more, thicker or longer fixings, or the other joint that the finding names.",
+        "A shelf that leaves its joints falls, with all that is on it. Rodwright is no structural "
+        "engineer.",
+    ),
+    Rule.FIXINGS_DRAWN: Meaning(
+        "A shelf that sags draws on its fixings by more than they bear",
+        "Its ends turn as it sags, and what holds them is drawn out. They give a little, and the "
+        "end then turns as on a pin: it sags as a shelf on pins does.",
+        "Withdrawal: NDS 2018 and the Wood Handbook, ch. 8; how stiffly the joint turns is a "
+        "stated estimate.",
+        "Take more or longer fixings, or house the end as well, so that they carry nothing.",
+    ),
+    Rule.FIXING_NEAR_EDGE: Meaning(
+        "Screws or dowels lie too near an edge, a face or an end",
+        f"Nearer than {SIDE:g} diameters to a face the edge bulges or splits; nearer than "
+        f"{FROM_CORNER['sheet']:g} to an end ({FROM_CORNER['splitting']:g} in MDF and chipboard) "
+        f"the corner does. Dowels want {DOWEL_EDGE:g} from an end.",
+        PRACTICE,
+        "Move them, or take thinner ones.",
+    ),
+    Rule.PILOT_TOO_NARROW: Meaning(
+        "Pilot holes are too narrow for their screws",
+        "The wood splits, or the screw breaks off. The hole is 0.7 of the root in softwood and 0.9 "
+        "in hardwood and sheets, three quarters of the diameter where edges split.",
+        "Wood Handbook, ch. 8 (from memory); in sheets common practice, no source.",
+        "Drill the size that the finding names.",
+    ),
+    Rule.PILOT_TOO_WIDE: Meaning(
+        "Pilot holes are too wide for their screws",
+        "Past the root of the thread, or where edges split 0.8 of the diameter, too little is left "
+        "for it to cut into.",
+        PRACTICE,
+        "Drill the size that the finding names, or take thicker screws.",
+    ),
+    Rule.DRAWER_OVERLOADED: Meaning(
+        "A drawer holds more than its slides' screws or its bottom's grooves bear",
+        "Drawn out, a drawer hangs on the foremost screws of its slides. Where the spec doesn't "
+        f"say what lies in it, {DRAWER_LOAD.value:.0f} kg for each square metre of its bottom do, "
+        "which drawers are tested with.",
+        f"Load: {DRAWER_LOAD.source}. Screws: NDS 2018, ch. 12 (bearing from memory).",
+        "Take the number of screws that the finding names, or put less into it. What the slides "
+        "themselves carry is their maker's to say.",
+        "A drawer that comes off its slides falls on feet.",
+    ),
+    Rule.DRAWER_FRONT_LOOSE: Meaning(
+        "What holds a drawer's front to its box is less than its pull is tested with",
+        f"Fronts are pulled at {FRONT_PULL.value:.1f} kg straight out.",
+        f"{FRONT_PULL.source}.",
+        "Take the screws that the finding names.",
+    ),
+    Rule.DOOR_TOO_HEAVY: Meaning(
+        "A door is too heavy for its hinges, or for their screws",
+        "So many hinges are for a door of a certain weight, and the door's weight at half its "
+        "width draws on the screws of the top one.",
+        "Hinges: tables that their makers print (from memory). Screws: Wood Handbook, ch. 8.",
+        "Hang it on more hinges, take longer screws, or make it lighter.",
+        "A door that comes off its hinges falls on who opens it.",
     ),
     Rule.NO_ROOM_FOR_DRIVER: Meaning(
         "Something stands behind the heads of screws that are driven in place",

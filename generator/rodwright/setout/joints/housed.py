@@ -16,7 +16,7 @@ MOST_OF_REBATE = 2 / 3
 def housed(work: Work) -> None:
     """The whole thickness let in, or a tongue beside a shoulder; layers go into one housing."""
     meeting, wish = work.meeting, work.wish
-    if not _deep_enough(work, 0.5, "housing"):
+    if not _deep_enough(work, 0.5, "housing") or not _stops(work):
         return
     left, right = meeting.left, meeting.right
     if wish.shoulder is not None:
@@ -78,7 +78,7 @@ def tongued(work: Work) -> None:
             "Make it a third of the thickness.",
         )
         return
-    if not _deep_enough(work, 0.5, "groove"):
+    if not _deep_enough(work, 0.5, "groove") or not _stops(work):
         return
     if wish.tongue == "barefaced":
         sides = _beside_shoulder(work, tongue)
@@ -101,6 +101,21 @@ def _deep_enough(work: Work, share: float, name: str) -> bool:
     if meeting.reach <= TOUCH:
         raise ValueError(f"{meeting.second} was set out without reaching into {meeting.first}")
     return True
+
+
+def _stops(work: Work) -> bool:
+    """Whether it can end short of the front as wished: not where the second is thicker than it is
+    deep, as its notch would take all that goes in."""
+    meeting = work.meeting
+    if not work.wish.stopped or abs(work.second.placement.thickness[meeting.run]) < 0.5:
+        return True
+    work.refuse(
+        "stopped",
+        f"what goes in is {work.say(meeting.length)} thick and only {work.say(meeting.thickness)} "
+        f"deep: nothing would be left of it behind a stopped housing",
+        "Leave `stopped` out.",
+    )
+    return False
 
 
 def _beside_shoulder(work: Work, tongue: float) -> tuple[float, float]:

@@ -1,0 +1,106 @@
+"""Do joints bear what is put on them: shelves' and carcass's, drawers', doors'?"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from itertools import chain
+from types import MappingProxyType
+
+from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.phrases import named, opened, weight_in
+from rodwright.checks.rules import Rule
+from rodwright.strength.fixings import level_joints
+from rodwright.strength.joint_results import (
+    DRAWN_OUT,
+    EDGE,
+    FILLED,
+    FRONT,
+    HUNG,
+    LOADED,
+    SAGGING,
+    TOP_HINGE,
+)
+from rodwright.strength.moving_parts import moving_joints
+from rodwright.strength.results import Remedy, Result
+from rodwright.unit import Unit
+
+_RULES: Mapping[str, tuple[Severity, Rule, str]] = MappingProxyType({
+    LOADED: (
+        Severity.ERROR, Rule.JOINT_OVERLOADED,
+        "{part} puts {held} on its joint with {other}, which bears {bears}"),
+    EDGE: (
+        Severity.ERROR, Rule.JOINT_OVERLOADED,
+        "{part} puts up to {held} on what holds its edge, which bears {bears}"),
+    SAGGING: (
+        Severity.WARNING, Rule.FIXINGS_DRAWN,
+        "{part} as it sags draws with {held} on what holds it to {other}, which bears {bears}"),
+    FILLED: (
+        Severity.WARNING, Rule.DRAWER_OVERLOADED,
+        "what lies in {moves} puts {held} on a groove of its bottom, which bears {bears}"),
+    DRAWN_OUT: (
+        Severity.WARNING, Rule.DRAWER_OVERLOADED,
+        "{moves}, drawn out, puts {held} on the foremost screw of a slide, which bears {bears}"),
+    FRONT: (
+        Severity.WARNING, Rule.DRAWER_FRONT_LOOSE,
+        "what holds the front of {moves} bears {bears}, and pulls are tested at {held}"),
+    HUNG: (
+        Severity.WARNING, Rule.DOOR_TOO_HEAVY,
+        "{moves} weighs {held}, and its hinges are for {bears}"),
+    TOP_HINGE: (
+        Severity.WARNING, Rule.DOOR_TOO_HEAVY,
+        "{moves} draws with {held} on the screws of its top hinge, which bear {bears}"),
+})  # fmt: skip
+"""What each figure that fails is told as."""
+
+
+def fixings_hold(unit: Unit) -> Iterator[Finding]:
+    """A finding for each joint that carries more than it bears, with what would bear it."""
+    for result in chain(level_joints(unit), moving_joints(unit)):
+        if result.holds or result.figure is None or result.limit is None:
+            continue
+        severity, rule, said = _RULES[result.what]
+        load, bears = (
+            (result.limit, result.figure) if result.at_least else (result.figure, result.limit)
+        )
+        part, other = (unit.part(ref) for ref in result.parts[:2])
+        told = said.format(
+            part=named(part),
+            other=named(other),
+            moves=opened(part),
+            held=weight_in(unit, load, 1),
+            bears=weight_in(unit, bears, 1),
+        )
+        yield Finding(
+            severity,
+            rule,
+            told,
+            _remedy(unit, result),
+            result.parts,
+            result.figure,
+            result.limit,
+            result.measure,
+            str(result.limit_source if not result.at_least else result.source),
+            case=(result.what, *(each.what for each in result.remedies)),
+        )
+
+
+def _remedy(unit: Unit, result: Result) -> str:
+    """What would do, with what it then bears; where nothing does, the most that can be had."""
+    does = [each for each in result.remedies if each.holds]
+    if does:
+        return f"{_first_up(_told(unit, result, does))}; or put less on it."
+    if result.remedies:
+        best = max(result.remedies, key=lambda each: each.figure)
+        return f"Put less on it: even {_told(unit, result, [best])}."
+    return "Put less on it, or hold it up at more places."
+
+
+def _told(unit: Unit, result: Result, remedies: list[Remedy]) -> str:
+    verb = "bears" if result.at_least else "puts on one"
+    return ", or ".join(
+        f"{each.what} ({verb} {weight_in(unit, each.figure, 1)})" for each in remedies
+    )
+
+
+def _first_up(text: str) -> str:
+    return text[:1].upper() + text[1:]
