@@ -164,7 +164,7 @@ def test_the_foremost_of_three_screws_by_hand() -> None:
 
 
 def test_a_drawer_holds_what_it_is_tested_with_unless_the_spec_says_more() -> None:
-    unit = unit_from(DRAWERS)
+    unit = replace(unit_from(DRAWERS), loading=Loading())
     results = {each.what: each for each in moving_joints(unit)}
     slides = results["load on the foremost screw, drawn out"]
     assert slides.holds

@@ -80,7 +80,9 @@ def _contents(unit: Unit, parts: list[Part]) -> Input:
     said = [load for load in unit.loading.loads if load.ref in refs and load.mass > 0]
     if said:
         source = next((load.source for load in said if load.source), _SAID)
-        return Input("W", "what lies in it", sum(load.mass for load in said), "kg", source)
+        taken = ", assumed" if any(load.assumed for load in said) else ""
+        what = f"what lies in it ({said[0].said}{taken})"
+        return Input("W", what, sum(load.mass for load in said), "kg", source)
     bottoms = [part for part in parts if part.role is Role.DRAWER_BOTTOM]
     area = sum(part.blank.length * part.blank.width for part in bottoms) / 1e6
     what = f"what it is taken to hold, {DRAWER_LOAD.value:.0f} kg/m2"
