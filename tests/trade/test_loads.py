@@ -85,6 +85,12 @@ def test_amounts_are_the_makers_own(text, kind, value, manner):
     assert read_burden(text) == Burden(text, Amount(value, kind), None, manner)
 
 
+def test_what_is_known_by_two_names_keeps_its_makers_own():
+    bedding, clothes = read_burden("  Bedding "), read_burden("folded clothes")
+    assert bedding.said == "Bedding"
+    assert (bedding.amount, bedding.source) == (clothes.amount, clothes.source)
+
+
 def test_nothing_weighs_nothing():
     assert read_burden("Nothing").amount.value == 0
 

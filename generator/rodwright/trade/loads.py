@@ -136,7 +136,7 @@ def burden_of(name: str) -> Burden:
             f"Take it from its data plate and write it: `{use.name} 18 kg`.",
         )
     amount = parse_amount(f"{use.weight.value!r} {use.weight.measure}", tuple(Kind))
-    return Burden(use.name, amount, use.weight.source, use.manner)
+    return Burden(" ".join(name.split()), amount, use.weight.source, use.manner)
 
 
 def read_burden(text: object, unit: LengthUnit = "mm") -> Burden:
