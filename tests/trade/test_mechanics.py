@@ -171,7 +171,7 @@ def test_every_source_names_a_published_work_or_says_that_it_is_an_estimate(
     work = re.compile(
         r"Wood Handbook FPL-GTR-190|EN \d{3,}|Lavers, The strength|Handbook of Finnish Plywood|"
         r"Porteous and Kermani|IS 1659|Architectural Woodwork Standards|ANSI A208|"
-        r"European MDF industry|stated estimate|catalogue|glass does not creep"
+        r"European MDF industry|APA, Plywood Design|stated estimate|catalogue|glass does not creep"
     )
     for figure in figures(known(name, thickness)).values():
         assert work.search(figure.source.work), figure
@@ -217,3 +217,21 @@ def test_what_counts_as_a_class_says_so() -> None:
     assert known("osb").borrowed == "the class most sold, osb/3"
     assert known("chipboard").borrowed == "the class sold for furniture, p2 chipboard"
     assert known("OSB/3").borrowed == ""
+
+
+def test_plywood_without_a_table_is_worked_out_of_its_veneers_by_hand() -> None:
+    """Three veneers of okoume, 4 mm: 26/27 of 7900 along and 1/27 across; rupture 51 along, and
+    across 1/27 of it at a third of the depth."""
+    of = known("okoume plywood", 4.0)
+    assert of.along.value == pytest.approx(7900 * 26 / 27)
+    assert of.across and of.across.value == pytest.approx(7900 / 27)
+    assert of.bending and of.bending.value == pytest.approx(51 * 26 / 27)
+    assert of.bending_across and of.bending_across.value == pytest.approx(51 / 27 * 3)
+    assert not of.along.source.seen and not of.characteristic
+
+
+def test_decorative_plywood_is_as_stiff_as_shelf_tables_take_its_core() -> None:
+    """Architectural Woodwork Standards (2009), section 10: 950000 psi."""
+    of = known("maple plywood")
+    assert of.along.value == pytest.approx(950_000 * 0.006894757, abs=1)
+    assert of.across and of.across.value == pytest.approx(6550 * 198 / 488)

@@ -9,8 +9,10 @@ shelves of Douglas-fir veneer core.
 Blockboard: what IS 1659:2004 asks of every board at least (read in a maker's data sheet), along its
 core; no European standard has a figure (EN 13353 and EN 636 don't cover it).
 
-Plywoods of which no table was found are worked out from the modulus of their wood and the veneers
-that run along, all of one thickness (as EN 14272 does; a stated estimate).
+Plywoods of which no table was found are worked out from the means of their wood and the veneers
+that run along, all of one thickness (as EN 14272 does; a stated estimate).  Shear moduli in their
+own plane: APA, Plywood Design Specification (1997), table 3, 90000 psi for group 1, of which beech
+is, and 50000 psi, the least there, for others (from memory).
 """
 
 from __future__ import annotations
@@ -18,7 +20,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from rodwright.trade.mechanics.figures import Family, Mechanics, maybe, stress
-from rodwright.trade.mechanics.solid_wood import wood_modulus
+from rodwright.trade.mechanics.solid_wood import wood_means
 from rodwright.trade.sources import Figure, Source
 
 _FINNISH = "Handbook of Finnish Plywood (2002), birch, sanded"
@@ -63,6 +65,15 @@ _BIRCH_SHEAR_STRENGTH = 2.6
 Plywood, from memory)."""
 _PANEL_SHEAR = {"birch plywood": (620.0, False), "softwood plywood": (500.0, True)}
 _SHELF_MODULUS = 6550.0
+_SHELF_RUPTURE = Figure(
+    33.7,
+    "N/mm2",
+    Source("Wood Handbook FPL-GTR-190 (2010), table 12-1, plywood, least of range", seen=False),
+)
+_SHELF_PLIES = 7
+"""Veneers of a decorative plywood of 18 mm (common practice, no source)."""
+_APA = Source("APA, Plywood Design Specification (1997), table 3", seen=False)
+_APA_SHEAR, _APA_LEAST_SHEAR = 620.0, 345.0
 _BLOCKBOARD = (5000.0, 50.0)
 """Modulus of elasticity and of rupture (IS 1659:2004)."""
 _VENEER = 1.4
@@ -73,14 +84,12 @@ _LAYERED = {
     "okoume plywood": "okoume",
     "poplar plywood": "poplar",
 }
+_OKOUME = Source("Wood Handbook FPL-GTR-190 (2010), table 5-5a, okoume", seen=False)
+_ASPEN = "Wood Handbook FPL-GTR-190 (2010), table 5-3a, quaking aspen"
 _VENEER_WOODS = {
-    "okoume": Figure(
-        7900.0, "N/mm2", Source("Wood Handbook FPL-GTR-190 (2010), table 5-5a, okoume", seen=False)
-    ),
+    "okoume": (stress(7900.0, _OKOUME), stress(51.0, _OKOUME)),
     # European plywood poplar is a Populus as the aspens are; tulipwood, US yellow-poplar, is none.
-    "poplar": Figure(
-        8100.0, "N/mm2", Source("Wood Handbook FPL-GTR-190 (2010), table 5-3a, quaking aspen")
-    ),
+    "poplar": (stress(8100.0, Source(_ASPEN)), stress(58.0, Source(_ASPEN, seen=False))),
 }
 
 
@@ -92,9 +101,15 @@ def plywood(name: str, thickness: float, density: float) -> Mechanics:
         return _tabled(name, _SOFTWOOD, Source(_SWEDISH), thickness, density)
     if name in _LAYERED:
         return _layered(_LAYERED[name], thickness, density)
+    share = share_along(_SHELF_PLIES)
+    across = Source(f"{_SHELVES}, in {_SHELF_PLIES} equal veneers (stated estimate)", seen=False)
     return Mechanics(
         Family.PLYWOOD,
         stress(_SHELF_MODULUS, Source(_SHELVES)),
+        stress(_SHELF_MODULUS * (1.0 - share) / share, across),
+        panel_shear=stress(_APA_LEAST_SHEAR, _APA),
+        bending=_SHELF_RUPTURE,
+        characteristic=False,
         gravity=sheet_gravity(density),
         table="plywood",
         borrowed="plywood on a Douglas-fir core, for the core isn't said",
@@ -135,17 +150,23 @@ def share_along(plies: int) -> float:
 
 
 def _layered(wood: str, thickness: float, density: float) -> Mechanics:
-    modulus = _VENEER_WOODS.get(wood) or wood_modulus(wood)
+    modulus, rupture = _VENEER_WOODS.get(wood) or wood_means(wood)
     plies = veneers(thickness)
     share = share_along(plies)
     said = Source(
         f"{modulus.source.work}, in {plies} equal veneers (stated estimate, as EN 14272)",
         seen=False,
     )
+    # Across, the outermost veneers at work are those below the faces.
+    inner = (1.0 - share) * plies / (plies - 2)
     return Mechanics(
         Family.PLYWOOD,
         stress(modulus.value * share, said),
         stress(modulus.value * (1.0 - share), said),
+        panel_shear=stress(_APA_SHEAR if wood == "european beech" else _APA_LEAST_SHEAR, _APA),
+        bending=stress(rupture.value * share, said),
+        bending_across=stress(rupture.value * inner, said),
+        characteristic=False,
         gravity=sheet_gravity(density),
         table="plywood",
         borrowed=f"worked out of {plies} equal veneers",

@@ -110,14 +110,14 @@ _SAME = {"oak": "white oak", "poplar": "tulipwood"}
 # fmt: on
 
 
-def wood_modulus(name: str) -> Figure:
-    """The modulus of elasticity of a wood along its grain, N/mm2.
+def wood_means(name: str) -> tuple[Figure, Figure]:
+    """The modulus of elasticity of a wood along its grain, and of rupture, N/mm2.
 
     Raises:
         KeyError: no figures of such a wood are here.
     """
     wood = _WOODS[_SAME.get(name, name)]
-    return Figure(wood.modulus, "N/mm2", wood.source("e"))
+    return stress(wood.modulus, wood.source("e")), stress(wood.rupture, wood.source("r"))
 
 
 def solid_wood(name: str, density: float) -> Mechanics | None:
