@@ -158,6 +158,14 @@ def test_check_leaves_with_1_when_the_unit_is_larger_than_its_opening(maker: Mak
     assert said.err == ""
 
 
+def test_plasterboard_alone_is_refused(maker: Maker) -> None:
+    said = maker.run("check", maker.write(SPEC + "hung: true\nwall: plasterboard\n"))
+    assert said.code == 1
+    assert "plasterboard-alone" in said.out
+    assert "in plasterboard alone" in " ".join(said.out.split())
+    assert maker.run("check", maker.write(SPEC + "hung: true\nwall: masonry\n")).code == 0
+
+
 def test_cautions_come_last_and_short(maker: Maker) -> None:
     opening = "opening: {width: 790, height: 910, depth: 260}\n"
     said = maker.run("check", maker.write(SPEC + opening)).out

@@ -15,6 +15,7 @@ from kit.specs import unit_from
 from kit.wishes import wishes
 from rodwright.mass import unit_weight
 from rodwright.problems import ProblemsError
+from rodwright.strength.carriers import Ground
 from rodwright.strength.paths import GRAVITY, paths
 from rodwright.unit import LEVELS, Unit
 from rodwright.unit.loading import Load, Loading, Lump, Stretch
@@ -57,3 +58,15 @@ def test_any_unit_is_in_balance(wish: dict[str, Any], kg_per_m: float) -> None:
     except ProblemsError:
         return
     assert_in_balance(laden(unit, kg_per_m))
+
+
+@settings(max_examples=30, deadline=None)
+@given(wishes())
+def test_any_unit_that_hangs_is_in_balance(wish: dict[str, Any]) -> None:
+    wish = {key: value for key, value in wish.items() if key not in {"base", "worktop"}}
+    try:
+        unit = unit_from("title: Any\nhung: true\n", **wish)
+    except ProblemsError:
+        return
+    assert_in_balance(laden(unit))
+    assert {where for where, _, _ in paths(unit).given} == {Ground.WALL}

@@ -27,6 +27,7 @@ from rodwright.checks.safety import safety
 from rodwright.checks.shelves_in import shelves_in
 from rodwright.checks.stock import stock_sizes
 from rodwright.checks.tipping import tipping
+from rodwright.checks.wall_fixings import wall_fixings
 from rodwright.checks.weak_joints import weak_joints
 from rodwright.checks.workings import workings
 from rodwright.unit import Unit
@@ -56,6 +57,7 @@ CHECKS = (
     tipping,
     hanging,
     lifting,
+    wall_fixings,
     safety,
 )
 """Each gives findings from the parts of a unit, in the order in which they are told."""

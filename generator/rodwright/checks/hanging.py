@@ -10,10 +10,8 @@ from rodwright.checks.rules import Rule
 from rodwright.geometry import TOUCH
 from rodwright.mass import unit_weight
 from rodwright.trade.screws import WOOD_SCREW
+from rodwright.trade.wall_fixings import LEAST_BACK
 from rodwright.unit import CASE, JointKind, Part, Role, Unit
-
-LEAST_BACK = 9.0
-"""The thinnest back, mm, that is screwed through to hang a unit by (common practice, no source)."""
 
 LEAST_SCREWS = 4
 """The fewest screws that tie a back to the carcass it carries, one near each corner (common

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable
 from itertools import chain
 
 from rodwright.strength.fixings import level_joints
+from rodwright.strength.hanging import hanging
 from rodwright.strength.lifting import lifting
 from rodwright.strength.moving_parts import moving_joints
 from rodwright.strength.racking import racking
@@ -19,6 +20,7 @@ ANALYSES: tuple[Callable[[Unit], Iterable[Result]], ...] = (
     racking,
     level_joints,
     moving_joints,
+    hanging,
     tipping,
     lifting,
 )

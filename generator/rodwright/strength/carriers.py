@@ -147,7 +147,10 @@ class _Carrying:
                 yield Hold(Ground.BASE, at, part.role not in UPRIGHTS, under[0])
 
     def _upright(self, part: Part) -> Iterator[Hold]:
-        """What an upright stands on, or what holds it at its foot, or the back it hangs by."""
+        """What an upright stands on, or what holds it at its foot, or what it hangs by."""
+        if self._unit.hung and part.role is Role.SIDE:
+            yield from self._hung(part)
+            return
         levels = [each for each in self._joints[part.ref] if each[0].role in LEVELS]
         under = [each for each in levels if self._lies_on(part, *each)]
         foot = self._boxes[part.ref].low[2]
@@ -158,10 +161,14 @@ class _Carrying:
         ]
         for other, joint in at_foot[:1]:
             yield Hold(other.ref, joint.at, joint=joint)
-        if not at_foot and self._unit.hung:
-            for other, joint in self._joints[part.ref]:
-                if other.role is Role.BACK:
-                    yield Hold(other.ref, joint.at, joint=joint)
+
+    def _hung(self, part: Part) -> Iterator[Hold]:
+        """The backs that a side is joined to, or the wall."""
+        backs = [each for each in self._joints[part.ref] if each[0].role is Role.BACK]
+        for other, joint in backs:
+            yield Hold(other.ref, joint.at, joint=joint)
+        if not backs:
+            yield Hold(Ground.WALL, self._boxes[part.ref].centre, spread=True)
 
     def _on_base(self) -> set[str]:
         """The bottoms that feet, legs or a plinth carry."""
@@ -183,7 +190,8 @@ class _Carrying:
 
     def _uprights_of(self, part: Part) -> Iterator[Hold]:
         for other, joint in self._joints[part.ref]:
-            if other.role in UPRIGHTS and not self._lies_on(other, part, joint):
+            hangs = self._unit.hung and other.role is Role.SIDE
+            if other.role in UPRIGHTS and (hangs or not self._lies_on(other, part, joint)):
                 yield Hold(other.ref, joint.at, joint=joint)
 
     def _lain(self, part: Part, other: Part, joint: Joint) -> Hold:

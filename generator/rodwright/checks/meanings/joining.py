@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from rodwright.checks.driving import ROOM
-from rodwright.checks.hanging import LEAST_BACK, LEAST_SCREWS
+from rodwright.checks.hanging import LEAST_SCREWS
 from rodwright.checks.holding import LEAST_SEAM
 from rodwright.checks.meanings.meaning import GEOMETRY, PRACTICE, Meaning
 from rodwright.checks.rules import Rule
@@ -14,10 +14,24 @@ from rodwright.trade.fastenings import SAFETY
 from rodwright.trade.movement import ACCEPTED, TABLE
 from rodwright.trade.screws import FROM_CORNER, SIDE
 from rodwright.trade.slides import DRAWER_LOAD, FRONT_PULL
+from rodwright.trade.wall_fixings import (
+    BOARD_FAILS,
+    CABINET_TEST,
+    LEAST_BACK,
+    PLUG,
+    PLUG_SPACING,
+    STUD_CENTRES,
+    TALL_CABINET_TEST,
+    WALL_SAFETY,
+)
 
 _SWAYS = (
     f"Push of {PUSH:g} N and limit of height over {SWAY_LIMIT:g}: common practice, no source; "
     "1/200 of what stands in it: EN 1993-1-1, 5.3.2 (from memory)."
+)
+_WALL = (
+    "It can come off the wall with all that is in it. Have the wall judged by who knows it; local "
+    "codes come first."
 )
 
 MEANINGS = {
@@ -176,6 +190,48 @@ MEANINGS = {
         "Give it a thicker `back`, or screw a rail to its top and sides and hang it by that.",
         "It can come off the wall with all that is in it. Have the fixings and the wall judged by "
         "who knows both; local codes come first.",
+    ),
+    Rule.PLASTERBOARD_ALONE: Meaning(
+        "A unit is to hang in plasterboard alone",
+        "The board breaks round any fixing, whatever that is, sooner or later: "
+        f"{BOARD_FAILS.value / GRAVITY:.0f} kg straight out did it in a test, and a cabinet pulls "
+        "for years.",
+        f"{BOARD_FAILS.source}; that it is refused: common practice, no source.",
+        "Find the studs (`wall: studs`) or put noggings in, or stand it on the floor.",
+        "It comes off the wall with all that is in it, on whoever is under it.",
+    ),
+    Rule.WALL_NOT_SAID: Meaning(
+        "A unit hangs, and what the wall is isn't said",
+        "What is needed depends on it: plugs in masonry, screws in studs. Both are worked out: "
+        "T = W e/h for the pull on the top, half of the weight downwards at top and bottom each.",
+        f"Statics; {PLUG.source}; screws: NDS withdrawal (Engineering ToolBox). Half at most of "
+        f"what breaks a fixing: {WALL_SAFETY.source}.",
+        "Write `wall: masonry`, `wall: studs` or `wall: plasterboard`.",
+        _WALL,
+    ),
+    Rule.TOO_FEW_FIXINGS_FIT: Meaning(
+        "Behind the unit there is no room for as many fixings as it takes",
+        "In studs, which stand where they stand, only those surely behind it count; plugs keep "
+        f"{PLUG_SPACING:g} mm apart.",
+        f"{STUD_CENTRES.source}; {PLUG.source}; spacing: common practice, no source.",
+        "Hang it by a batten across more studs, put noggings in, or set plugs in two rows.",
+        _WALL,
+    ),
+    Rule.HUNG_BACK_GIVES: Meaning(
+        "The back that a unit hangs by gives way",
+        "It bends round its fixings, their heads are pulled through it, or the screws that tie it "
+        "to the case carry more than they may.",
+        "Bending and pull-through: stated estimates; screws: NDS withdrawal and yield equations.",
+        "Take a thicker `back.stock`, or more screws; `rodwright strength` has the figures.",
+        "The case comes off its back, with all that is in it.",
+    ),
+    Rule.HEAVIER_THAN_TESTED: Meaning(
+        "It hangs with more than wall cabinets are tried with",
+        f"Wall cabinets are tried with {CABINET_TEST.value:g} kg, those over 24 in high with "
+        f"{TALL_CABINET_TEST.value:g} kg, new and for a short time.",
+        f"{CABINET_TEST.source}; {TALL_CABINET_TEST.source}.",
+        "Make two of it, put less in it, or stand it on the floor.",
+        _WALL,
     ),
     Rule.BACK_TO_BE_GLUED: Meaning(
         "The back that carries a hanging unit is held by its grooves alone",
