@@ -12,7 +12,7 @@ from itertools import pairwise
 from rodwright.strength.beams import Beam, Bent
 from rodwright.strength.carcass_beams import Carcass, Carried, Laid
 from rodwright.strength.level_loads import level_loads
-from rodwright.strength.level_parts import Level, joints_of, levels_of
+from rodwright.strength.level_parts import CARRIERS, Level, joints_of, levels_of
 from rodwright.strength.level_sections import Moduli, Section, modulus, sections_along
 from rodwright.strength.lying import lying
 from rodwright.strength.seats import Line, Lying, Seat, Standing
@@ -34,10 +34,11 @@ class Bearing:
 
     ``seats`` are from left to right, ``lines`` the edges that are held along their length,
     ``standing`` the uprights that stand on it.  ``grounded`` where the floor carries it all over.
-    ``weight`` is its own in N, ``contents`` what lies on it, N.  ``bent`` is its beam under all
-    this (x from ``level.box.low[0]``), for what isn't known as if of :data:`NOMINAL` modulus; None
-    where it doesn't bend from seat to seat: it is grounded, held along both edges, or not held
-    at all.  ``sections`` are what the beam was made of.
+    ``weight`` is its own in N, ``contents`` what lies on it, N, and ``most_per_mm`` both together
+    where they are heaviest, N per mm of its length.  ``bent`` is its beam under all this (x from
+    ``level.box.low[0]``), for what isn't known as if of :data:`NOMINAL` modulus; None where it
+    doesn't bend from seat to seat: it is grounded, held along both edges, or not held at all.
+    ``sections`` are what the beam was made of.
 
     An edge that is held takes load off the seats, by how much is left open: the seats' reactions
     are those without it, and the line's is the most that it may be.
@@ -50,6 +51,7 @@ class Bearing:
     grounded: bool
     weight: float
     contents: float
+    most_per_mm: float
     bent: Bent | None
     sections: tuple[Section, ...]
 
@@ -114,6 +116,8 @@ def bear(
 def moduli_of(part: Part, axis: int, softening: float) -> Moduli:
     """A part's moduli for a span along an axis, gone softer."""
     known = modulus(part, axis)
+    if known is None and part.role not in CARRIERS:
+        return Moduli(0.0, None)  # a strip that nothing is known of stiffens nothing
     mechanics = part.blank.stock.mechanics
     shear = mechanics.shear.value if mechanics and mechanics.shear else None
     bending = known.value if known else NOMINAL
@@ -135,6 +139,7 @@ def _bearing(carcass: Carcass, each: Carried) -> Bearing:
         lie.grounded,
         laid.loads.weight,
         laid.loads.contents,
+        laid.loads.most_per_mm,
         each.bent,
         laid.sections,
     )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import pairwise
 
 from rodwright.mass import weight
 from rodwright.strength.beams import Point, Stretch
@@ -16,17 +17,38 @@ GRAVITY = 9.80665
 @dataclass(frozen=True, slots=True)
 class LevelLoads:
     """Loads on one level's beam (x from its left end), and their sums: of its own weight, and of
-    what lies on it."""
+    what lies on it.  ``deep`` is how deep the level is, mm."""
 
     stretches: tuple[Stretch, ...]
     points: tuple[Point, ...]
     weight: float
     contents: float
+    deep: float
+
+    @property
+    def most_per_mm(self) -> float:
+        """The heaviest load per mm of its length, lumps spread as wide as the level is deep."""
+        ends = sorted({end for each in self.stretches for end in (each.start, each.stop)})
+        spread = (
+            max(_at(self.stretches, start, stop, start), _at(self.stretches, start, stop, stop))
+            for start, stop in pairwise(ends)
+        )
+        return max(spread, default=0.0) + sum(point.force for point in self.points) / self.deep
 
     @property
     def total(self) -> float:
         """All of it."""
         return self.weight + self.contents
+
+
+def _at(stretches: tuple[Stretch, ...], start: float, stop: float, at: float) -> float:
+    """The load per mm at a place of a piece within which nothing begins or ends."""
+    return sum(
+        each.at_start
+        + (each.at_stop - each.at_start) * (at - each.start) / (each.stop - each.start)
+        for each in stretches
+        if each.start <= start and stop <= each.stop
+    )
 
 
 def loads_on(unit: Unit, level: Level) -> tuple[Load, ...]:
@@ -68,4 +90,4 @@ def level_loads(unit: Unit, level: Level) -> LevelLoads:
         for lump in load.lumps:
             points.append(Point(along(lump.at), lump.mass * GRAVITY))
             contents += lump.mass * GRAVITY
-    return LevelLoads(tuple(stretches), tuple(points), own, contents)
+    return LevelLoads(tuple(stretches), tuple(points), own, contents, level.box.size[1])

@@ -134,6 +134,16 @@ class TradeSizes:
 _PARTS = ((2.0, 32), (20.0, 16), (50.0, 8), (100.0, 4), (300.0, 2), (float("inf"), 1))
 """Lengths under so many mm are rounded to such a part of an inch."""
 
+SHEET_THICKNESSES: dict[LengthUnit, tuple[float, ...]] = {
+    "mm": (3.0, 4.0, 6.0, 9.0, 12.0, 15.0, 18.0, 21.0, 24.0, 27.0, 30.0, 35.0, 40.0),
+    "in": _inches("1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "1", "1 1/4", "1 1/2"),
+}
+"""Thicknesses in which sheets are sold, from the least up."""
+BOARD_THICKNESSES: dict[LengthUnit, tuple[float, ...]] = {
+    "mm": (18.0, 20.0, 22.0, 25.0, 27.0, 30.0, 33.0, 38.0, 40.0, 45.0, 50.0, 60.0),
+    "in": _inches("3/4", "1", "1 1/4", "1 1/2", "1 3/4", "2", "2 1/2"),
+}
+"""Thicknesses to which boards are sold planed, from the least up."""
 METRIC = TradeSizes(
     unit="mm",
     screw_diameters=DIAMETERS["mm"],

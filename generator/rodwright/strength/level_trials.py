@@ -1,0 +1,192 @@
+"""A level as it would be otherwise: of other stock, in layers, lipped, propped, loaded less.
+
+Each makes other parts of it in a unit that is else the same, and works that out anew.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from itertools import pairwise
+
+from rodwright.strength.level_parts import joints_of, levels_of
+from rodwright.strength.level_states import LevelState, states
+from rodwright.strength.lying import lying
+from rodwright.strength.seats import Lying, Seat
+from rodwright.unit import Blank, Bore, Joint, JointKind, Part, Placement, Role, Stock, Unit
+
+LIPPING_WIDTH = 20.0
+"""How wide a lipping is that is put on, front to back, mm (common practice, no source)."""
+_LIPPING = "a lipping"
+
+Trial = tuple[Unit, LevelState]
+"""A unit in which a level is otherwise, and the level's state in it."""
+
+
+class Trials:
+    """What can be tried with one level of a unit."""
+
+    def __init__(self, unit: Unit, state: LevelState) -> None:
+        self._unit, self._state, self._level = unit, state, state.level
+        # Others change with it only where dividers carry it or stand on it.
+        self._alone = not state.now.standing and all(seat.how == "end" for seat in state.now.seats)
+
+    @property
+    def alone(self) -> bool:
+        """Whether no other level changes with it."""
+        return self._alone
+
+    @property
+    def one_span(self) -> bool:
+        """Whether it lies on its two ends alone."""
+        return self._alone and len(self._state.now.seats) == 2
+
+    def of_stock(self, stock: Stock) -> Trial:
+        """All its panels of another stock, as thick as that is, from the same underside up; strips
+        that close an edge grow with it."""
+        return self._stacked(stock, len(self._level.panels))
+
+    def layered(self, layers: int) -> Trial:
+        """So many layers of its own stock, glued face to face."""
+        return self._stacked(self._level.main.blank.stock, layers)
+
+    def lipped(self, stock: Stock, deep: float) -> Trial:
+        """A strip ``deep`` mm high glued along its front, flush with its top, in place of a lipping
+        that is there."""
+        box, main = self._level.box, self._level.main
+        there = {
+            strip.ref: strip.bounds()
+            for ply in self._level.plies
+            for strip in ply.strips
+            if strip.role is Role.LIPPING and strip.bounds().centre[1] < box.centre[1]
+        }
+        start, stop = self._clear()
+        blank = Blank(stop - start, deep, LIPPING_WIDTH, stock, stock.lengthwise)
+        place = Placement((start, box.low[1], box.high[2] - deep), (1.0, 0.0, 0.0), (0.0, 0.0, 1.0))
+        lipping = Part(_LIPPING, "Lipping", Role.LIPPING, main.group, blank, place)
+        glued = Joint(JointKind.EDGE_GLUED, main.ref, _LIPPING, place.origin)
+        return self._tried(
+            replace(
+                self._unit,
+                parts=(*(p for p in self._unit.parts if p.ref not in there), lipping),
+                joints=(
+                    *(j for j in self._unit.joints if not {j.first, j.second} & set(there)),
+                    glued,
+                ),
+                fittings=(),
+            )
+        )
+
+    def propped(self) -> Trial:
+        """Something that stands firm below the middle of its widest span."""
+        start, stop = max(self._state.now.spans, key=lambda span: span[1] - span[0])
+        post = Seat((start + stop) / 2, "", None, "under", lifts=True)
+        return self._tried(self._unit, lambda lie: _with_seats(lie, (*lie.seats, post)))
+
+    def spanning(self, span: float) -> Trial:
+        """Its ends no more than ``span`` mm apart: cut off at its right."""
+        start, stop = self._clear()
+        shorter = stop - start - span
+        parts = tuple(
+            replace(part, blank=replace(part.blank, length=part.blank.length - shorter))
+            if part in self._level.parts
+            else part
+            for part in self._unit.parts
+        )
+
+        def moved(lie: Lying) -> Lying:
+            last = self._state.now.seats[-1]
+            return _with_seats(lie, (lie.seats[0], replace(last, at=last.at - shorter)))
+
+        return self._tried(replace(self._unit, parts=parts, fittings=()), moved)
+
+    def loaded(self, share: float) -> Trial:
+        """What lies on it times ``share``."""
+        refs = {part.ref for part in self._level.parts}
+        loads = tuple(
+            replace(
+                load,
+                stretches=tuple(
+                    replace(each, at_start=each.at_start * share, at_stop=each.at_stop * share)
+                    for each in load.stretches
+                ),
+                lumps=tuple(replace(each, mass=each.mass * share) for each in load.lumps),
+            )
+            if load.ref in refs
+            else load
+            for load in self._unit.loading.loads
+        )
+        return self._tried(replace(self._unit, loading=replace(self._unit.loading, loads=loads)))
+
+    def _clear(self) -> tuple[float, float]:
+        seats = self._state.now.seats
+        return seats[0].at, seats[-1].at
+
+    def _stacked(self, stock: Stock, layers: int) -> Trial:
+        """Layers of a stock from its underside up, where its own panels were."""
+        panels = self._level.plies[0].layers
+        low, old = panels[0].bounds().low[2], panels[-1].bounds().high[2]
+        new: dict[str, tuple[Part, ...]] = {part.ref: () for part in panels[1:]}
+        made = []
+        for number in range(layers):
+            like = panels[min(number, len(panels) - 1)]
+            ref = like.ref if number < len(panels) else f"{like.ref}+{number}"
+            made.append(_laid(like, ref, stock, low + number * stock.thickness))
+        new[panels[0].ref] = tuple(made)
+        rise = low + layers * stock.thickness - old
+        closing = {
+            strip.ref: (_grown(strip, rise),)
+            for strip in self._level.parts
+            if strip.role is Role.LIPPING and abs(strip.bounds().high[2] - old) < 1e-6
+        }
+        parts = tuple(
+            each for part in self._unit.parts for each in (new | closing).get(part.ref, (part,))
+        )
+        glued = tuple(
+            Joint(JointKind.FACE_GLUED, one.ref, other.ref, one.placement.origin)
+            for one, other in pairwise(made)
+            if other.ref not in new
+        )
+        joints = (*self._unit.joints, *glued)
+        return self._tried(replace(self._unit, parts=parts, joints=joints, fittings=()))
+
+    def _tried(self, unit: Unit, change: Callable[[Lying], Lying] | None = None) -> Trial:
+        ref, joints = self._level.ref, joints_of(unit)
+        levels = [
+            (level, lying(unit, level, joints))
+            for level in levels_of(unit, joints)
+            if level.ref == ref or not self._alone
+        ]
+        if change is not None:
+            levels = [(level, change(lie) if level.ref == ref else lie) for level, lie in levels]
+        return unit, states(unit, levels)[ref]
+
+
+def _with_seats(lie: Lying, seats: tuple[Seat, ...]) -> Lying:
+    return replace(lie, seats=tuple(sorted(seats, key=lambda seat: seat.at)))
+
+
+def _laid(like: Part, ref: str, stock: Stock, low: float) -> Part:
+    """A panel like another, of a stock, its underside at ``low``; without its bores, which weaken
+    it nowhere to speak of."""
+    x, y, _ = like.placement.origin
+    up = like.placement.thickness[2] > 0
+    origin = (x, y, low if up else low + stock.thickness)
+    blank = replace(like.blank, stock=stock, thickness=stock.thickness)
+    workings = tuple(each for each in like.workings if not isinstance(each, Bore))
+    placed = replace(like.placement, origin=origin)
+    return replace(like, ref=ref, blank=blank, placement=placed, workings=workings)
+
+
+def _grown(strip: Part, rise: float) -> Part:
+    """A strip that closes an edge, so much higher."""
+    placed, blank = strip.placement, strip.blank
+    if abs(placed.width[2]) < 0.5:
+        return strip
+    up = placed.width[2] > 0
+    x, y, z = placed.origin
+    return replace(
+        strip,
+        blank=replace(blank, width=blank.width + rise),
+        placement=replace(placed, origin=(x, y, z if up else z + rise)),
+    )

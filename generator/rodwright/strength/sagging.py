@@ -1,0 +1,64 @@
+"""How far levels sag, and how much they may; mm."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from rodwright.strength.bearings import Bearing
+from rodwright.strength.level_states import LevelState, front_to_back, softened
+from rodwright.unit import Unit
+
+OVERHANG = 2.0
+"""An overhang may go down as far as a span twice as long (EN 1995-1-1, table 7.2, gives
+cantilevers half of what spans are held to)."""
+
+_THERE = 1.0
+"""An overhang begins at an end that is this near, mm."""
+
+
+@dataclass(frozen=True, slots=True)
+class Sagged:
+    """The sag (mm) that comes nearest to what it may be or passes it most (``limit``), over a
+    ``span``, at a ``place`` along it (x in the unit frame, or y where it spans from front to
+    back)."""
+
+    sag: float
+    limit: float
+    span: float
+    place: float
+    front_to_back: bool = False
+
+    @property
+    def share(self) -> float:
+        """How much of its limit it takes."""
+        return self.sag / self.limit
+
+
+def sag_of(unit: Unit, state: LevelState, years: float) -> Sagged | None:
+    """How far a level sags after the unit's years, or at once (0); None where nothing bends."""
+    bearing = state.later if years > 0 else state.now
+    limit = unit.loading.limit
+    strip = front_to_back(bearing, softened(state, years))
+    if strip is not None:
+        found = strip[0].greatest_sag()
+        span = found.stop - found.start
+        place = bearing.level.box.low[1] + found.at
+        return Sagged(abs(found.sag), span / limit, span, place, front_to_back=True)
+    if bearing.bent is None:
+        return None
+    return max(_spans(bearing, limit), key=lambda each: each.share)
+
+
+def _spans(bearing: Bearing, limit: float) -> list[Sagged]:
+    assert bearing.bent is not None
+    low = bearing.level.box.low[0]
+    ends = [seat.at - low for seat in bearing.seats if seat.how == "end"]
+    found = []
+    for each in bearing.bent.sags():
+        if each.overhang and any(
+            abs(at - each.start) < 1 or abs(at - each.stop) < 1 for at in ends
+        ):
+            continue  # what is let into an upright there, or laid over it
+        span = (each.stop - each.start) * (OVERHANG if each.overhang else 1.0)
+        found.append(Sagged(abs(each.sag), span / limit, span, low + each.at))
+    return found

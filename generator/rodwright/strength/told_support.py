@@ -1,0 +1,56 @@
+"""How a level lies, in a maker's words."""
+
+from __future__ import annotations
+
+from rodwright.lengths import format_length
+from rodwright.strength.bearings import Bearing, Seat
+from rodwright.strength.sagging import Sagged
+from rodwright.unit import JointKind, Unit
+
+_HOW = {
+    JointKind.BUTT: "butted against {} (taken as carried: see that it is)",
+    JointKind.HOUSING: "housed in {}",
+    JointKind.REBATE: "in a rebate of {}",
+    JointKind.GROOVE: "in a groove of {}",
+    JointKind.MITRE: "mitred to {}",
+    JointKind.RESTING: "on pins in {}",
+    JointKind.SCREWED: "screwed to {}",
+    JointKind.PINNED: "pinned to {}",
+    JointKind.TONGUE: "tongued into {}",
+    JointKind.DOWEL: "dowelled to {}",
+    JointKind.BISCUIT: "biscuited to {}",
+    JointKind.LOOSE_TENON: "on loose tenons in {}",
+    JointKind.POCKET_SCREW: "pocket-screwed to {}",
+    JointKind.KNOCK_DOWN: "on knock-down fittings in {}",
+}
+
+
+def said(unit: Unit, length: float) -> str:
+    """A length with the maker's unit."""
+    return f"{format_length(length, unit.display_unit)} {unit.display_unit}"
+
+
+def support_notes(unit: Unit, bearing: Bearing, sagged: Sagged) -> tuple[str, ...]:
+    """What was taken to carry a level, and how."""
+    if sagged.front_to_back:
+        edges = " and ".join(f"its {line.edge} by {', '.join(line.on)}" for line in bearing.lines)
+        return (f"held along {edges}; it spans {said(unit, sagged.span)} from front to back",)
+    ends = [_seat(seat) for seat in bearing.seats if seat.how == "end"]
+    under = [seat.on or "feet" for seat in bearing.seats if seat.how == "under"]
+    told = ", ".join(dict.fromkeys(ends))
+    if under:
+        told += f"{', ' if told else ''}runs over {', '.join(dict.fromkeys(under))}"
+    notes = [f"{told}; the span is {said(unit, sagged.span)}"]
+    stiffness = max((seat.stiffness.value for seat in bearing.seats if seat.stiffness), default=0.0)
+    if stiffness:
+        notes.append(
+            f"its joints hold its ends against turning by {stiffness:.2g} N mm/rad (a stated "
+            f"estimate); for its strength they count as pins"
+        )
+    notes.extend(f"held along its {line.edge} by {', '.join(line.on)}" for line in bearing.lines)
+    return tuple(notes)
+
+
+def _seat(seat: Seat) -> str:
+    how = _HOW.get(seat.joint.kind, "on {}") if seat.joint else "on {}"
+    return how.format(seat.on or "a foot")
