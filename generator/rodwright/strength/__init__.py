@@ -7,6 +7,7 @@ from itertools import chain
 
 from rodwright.strength.fixings import level_joints
 from rodwright.strength.hanging import hanging
+from rodwright.strength.levels import levels
 from rodwright.strength.lifting import lifting
 from rodwright.strength.moving_parts import moving_joints
 from rodwright.strength.racking import racking
@@ -17,6 +18,7 @@ from rodwright.unit import Unit
 __all__ = ["ANALYSES", "strength_of"]
 
 ANALYSES: tuple[Callable[[Unit], Iterable[Result]], ...] = (
+    levels,
     racking,
     level_joints,
     moving_joints,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 
 from rodwright.amounts import RUN_WEIGHTS
@@ -30,13 +30,16 @@ _LIPPINGS = {"mm": (30.0, 40.0, 50.0), "in": tuple(map(from_inches, ("1 1/4", "1
 _STEP = {"mm": 10.0, "in": from_inches("1/2")}
 
 
-def remedies_of(unit: Unit, state: LevelState, what: str) -> tuple[Remedy, ...]:
-    """Everything that is tried for a level that fails in ``what`` (a sag, bending or shear stress).
+def remedies_of(
+    unit: Unit, like: Mapping[str, LevelState], state: LevelState, what: str
+) -> tuple[Remedy, ...]:
+    """Everything that is tried for a level that fails in ``what`` (a sag, bending or shear
+    stress); ``like`` are all levels as they are.
 
     What holds comes first: the cheapest of what has a price, then what has none, in order of how
     little it changes; then what doesn't hold.
     """
-    tried = list(_tried(unit, state, what))
+    tried = list(_tried(unit, like, state, what))
     order = {id(remedy): number for number, remedy in enumerate(tried)}
 
     def rank(remedy: Remedy) -> tuple[bool, bool, float, int]:
@@ -46,8 +49,11 @@ def remedies_of(unit: Unit, state: LevelState, what: str) -> tuple[Remedy, ...]:
     return tuple(sorted(tried, key=rank))
 
 
-def _tried(unit: Unit, state: LevelState, what: str) -> Iterator[Remedy]:
-    trials, own = Trials(unit, state), state.level.main.blank.stock
+def _tried(
+    unit: Unit, like: Mapping[str, LevelState], state: LevelState, what: str
+) -> Iterator[Remedy]:
+    trials = Trials(unit, like, state, strength=not what.startswith("sag"))
+    own = state.level.main.blank.stock
     for stock in _thicker(unit, own):
         yield from _remedy(
             what, _named(unit, own, stock), trials.of_stock(stock), _dearer(state, stock)
@@ -206,7 +212,14 @@ def _loaded(unit: Unit, state: LevelState, trials: Trials, what: str) -> Iterato
     def of(whole: int) -> Trial:
         return trials.loaded(whole * measure.one / per_metre)
 
-    most = _most(int(measure.of(per_metre)), lambda whole: _holds(of(whole), what))
+    high = int(measure.of(per_metre))
+    empty, full = _figure(of(0), what), _figure(of(high), what)
+    if empty is None or full is None or full[0] <= empty[0]:
+        return
+    # Sag and stress grow evenly with the load, unless the level lifts off something.
+    most = min(int((full[1] - empty[0]) / (full[0] - empty[0]) * high + 1e-9), high)
+    while most > 0 and not _holds(of(most), what):
+        most -= 1 + most // 20
     if most > 0:
         told = f"no more than {measure.said(most * measure.one, 0)} on it"
         yield from _remedy(what, told, of(most))

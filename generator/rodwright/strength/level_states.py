@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from rodwright.strength.beams import Beam, Bent, Segment, Stretch, Support, bend
 from rodwright.strength.bearings import Bearing, bear, lies, moduli_of
 from rodwright.strength.lacking import lacking
+from rodwright.strength.level_loads import level_loads
 from rodwright.strength.level_parts import Level
 from rodwright.strength.level_sections import Moduli, Section, sections_along, with_grain
 from rodwright.strength.seats import Lying
@@ -47,16 +48,47 @@ def states(
     levels = lies(unit) if levels is None else levels
     now = bear(unit, levels, lambda _: 0.0)
     lasting = {part.ref: _lasting(each) for each in now for part in each.level.parts}
-    if unit.loading.years > 0:
-        later = bear(unit, levels, lambda part: lasting[part.ref] * creep_of(part))
-    else:
-        later = now
-    freed = [(level, _freed(lie)) for level, lie in levels]
-    pinned = bear(unit, freed, lambda _: 0.0)
+    later = _later(unit, levels, lasting) if unit.loading.years > 0 else now
+    pinned = _pinned(unit, levels)
     return {
         one.level.ref: LevelState(one, two, three, lasting[one.level.ref])
         for one, two, three in zip(now, later, pinned, strict=True)
     }
+
+
+def trial_state(
+    unit: Unit,
+    levels: Sequence[tuple[Level, Lying]],
+    like: Mapping[str, LevelState],
+    ref: str,
+    *,
+    strength: bool,
+) -> LevelState:
+    """One level that is tried otherwise, in the one state that is asked for: pinned if it is its
+    ``strength``, else after the years.
+
+    What stands on levels counts as it does on those of ``like``; other states are that state too.
+    """
+    lasting = {}
+    for level, _ in levels:
+        loads = level_loads(unit, level)
+        standing = sum(each.force for each in like[level.ref].now.standing)
+        share = _share(loads.weight, loads.contents + standing)
+        lasting.update({part.ref: share for part in level.parts})
+    years = unit.loading.years > 0
+    solve = _pinned(unit, levels) if strength else _later(unit, levels, lasting if years else {})
+    found = next(each for each in solve if each.level.ref == ref)
+    return LevelState(found, found, found, lasting[ref])
+
+
+def _later(
+    unit: Unit, levels: Sequence[tuple[Level, Lying]], lasting: Mapping[str, float]
+) -> tuple[Bearing, ...]:
+    return bear(unit, levels, lambda part: lasting.get(part.ref, 0.0) * creep_of(part))
+
+
+def _pinned(unit: Unit, levels: Sequence[tuple[Level, Lying]]) -> tuple[Bearing, ...]:
+    return bear(unit, [(level, _freed(lie)) for level, lie in levels], lambda _: 0.0)
 
 
 def creep_of(part: Part) -> float:
@@ -116,8 +148,12 @@ def softened(state: LevelState, years: float) -> dict[str, float]:
 
 def _lasting(bearing: Bearing) -> float:
     stored = bearing.contents + sum(each.force for each in bearing.standing)
-    total = bearing.weight + stored
-    return (bearing.weight + PSI2 * stored) / total if total > 0 else 1.0
+    return _share(bearing.weight, stored)
+
+
+def _share(weight: float, stored: float) -> float:
+    total = weight + stored
+    return (weight + PSI2 * stored) / total if total > 0 else 1.0
 
 
 def _freed(lie: Lying) -> Lying:

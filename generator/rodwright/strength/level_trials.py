@@ -5,14 +5,14 @@ Each makes other parts of it in a unit that is else the same, and works that out
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import replace
 from itertools import pairwise
 
 from rodwright.strength.level_parts import joints_of, levels_of
-from rodwright.strength.level_states import LevelState, states
-from rodwright.strength.lying import lying
+from rodwright.strength.level_states import LevelState, trial_state
 from rodwright.strength.seats import Lying, Seat
+from rodwright.strength.turning import turning_of
 from rodwright.unit import Blank, Bore, Joint, JointKind, Part, Placement, Role, Stock, Unit
 
 LIPPING_WIDTH = 20.0
@@ -24,17 +24,16 @@ Trial = tuple[Unit, LevelState]
 
 
 class Trials:
-    """What can be tried with one level of a unit."""
+    """What can be tried with one level of a unit, whose levels are ``like`` this: for its
+    ``strength``, or else for its sag."""
 
-    def __init__(self, unit: Unit, state: LevelState) -> None:
+    def __init__(
+        self, unit: Unit, like: Mapping[str, LevelState], state: LevelState, *, strength: bool
+    ) -> None:
         self._unit, self._state, self._level = unit, state, state.level
+        self._like, self._strength = like, strength
         # Others change with it only where dividers carry it or stand on it.
         self._alone = not state.now.standing and all(seat.how == "end" for seat in state.now.seats)
-
-    @property
-    def alone(self) -> bool:
-        """Whether no other level changes with it."""
-        return self._alone
 
     @property
     def one_span(self) -> bool:
@@ -139,8 +138,12 @@ class Trials:
             for strip in self._level.parts
             if strip.role is Role.LIPPING and abs(strip.bounds().high[2] - old) < 1e-6
         }
+        above = {
+            part.ref: (_raised(part, rise),) for ply in self._level.plies[1:] for part in ply.parts
+        }
+        otherwise = new | closing | above
         parts = tuple(
-            each for part in self._unit.parts for each in (new | closing).get(part.ref, (part,))
+            each for part in self._unit.parts for each in otherwise.get(part.ref, (part,))
         )
         glued = tuple(
             Joint(JointKind.FACE_GLUED, one.ref, other.ref, one.placement.origin)
@@ -151,15 +154,28 @@ class Trials:
         return self._tried(replace(self._unit, parts=parts, joints=joints, fittings=()))
 
     def _tried(self, unit: Unit, change: Callable[[Lying], Lying] | None = None) -> Trial:
-        ref, joints = self._level.ref, joints_of(unit)
+        """The level in a unit, lying as it does now unless that is changed."""
+        ref = self._level.ref
         levels = [
-            (level, lying(unit, level, joints))
-            for level in levels_of(unit, joints)
+            (level, self._lies(unit, level.ref))
+            for level in levels_of(unit, joints_of(unit))
             if level.ref == ref or not self._alone
         ]
         if change is not None:
             levels = [(level, change(lie) if level.ref == ref else lie) for level, lie in levels]
-        return unit, states(unit, levels)[ref]
+        strength = self._strength
+        return unit, trial_state(unit, levels, self._like, ref, strength=strength)
+
+    def _lies(self, unit: Unit, ref: str) -> Lying:
+        """How a level lies: on what it does now, by joints as stiff as they are in the unit."""
+        now = self._like[ref].now
+        seats = tuple(
+            replace(seat, stiffness=turning_of(unit, seat.joint))
+            if seat.joint is not None and seat.stiffness is not None
+            else seat
+            for seat in now.seats
+        )
+        return Lying(seats, now.lines, now.standing, now.grounded)
 
 
 def _with_seats(lie: Lying, seats: tuple[Seat, ...]) -> Lying:
@@ -176,6 +192,12 @@ def _laid(like: Part, ref: str, stock: Stock, low: float) -> Part:
     workings = tuple(each for each in like.workings if not isinstance(each, Bore))
     placed = replace(like.placement, origin=origin)
     return replace(like, ref=ref, blank=blank, placement=placed, workings=workings)
+
+
+def _raised(part: Part, rise: float) -> Part:
+    """A part so much higher up."""
+    x, y, z = part.placement.origin
+    return replace(part, placement=replace(part.placement, origin=(x, y, z + rise)))
 
 
 def _grown(strip: Part, rise: float) -> Part:

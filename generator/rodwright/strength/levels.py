@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Hashable, Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from rodwright.geometry import Box
 from rodwright.strength.bearings import Bearing
@@ -44,14 +44,34 @@ def levels(unit: Unit) -> Iterator[Result]:
     Raises:
         ValueError: the workings of a part leave nothing of it.
     """
-    known: Known = {}
-    for state in states(unit).values():
+    told = _Told(unit, states(unit), {})
+    for state in told.states.values():
         if not state.now.grounded:
-            yield from _results(unit, state, known)
+            yield from _results(told, state)
 
 
-def _results(unit: Unit, state: LevelState, known: Known) -> Iterator[Result]:
-    """The results of one level; ``known`` are remedies for levels that are alike."""
+@dataclass(frozen=True, slots=True)
+class _Told:
+    """A unit's levels, and remedies that are known already: levels alike have the same."""
+
+    unit: Unit
+    states: dict[str, LevelState]
+    known: dict[Hashable, tuple[Remedy, ...]]
+
+    def remedied(self, state: LevelState, result: Result) -> Result:
+        """A result with what would help, if it doesn't hold."""
+        if result.holds:
+            return result
+        boards = tuple((part.blank, part.role) for part in state.level.parts)
+        key = (boards, state.now.beam, result.what, result.figure)
+        if key not in self.known:
+            self.known[key] = remedies_of(self.unit, self.states, state, result.what)
+        return replace(result, remedies=self.known[key])
+
+
+def _results(told: _Told, state: LevelState) -> Iterator[Result]:
+    """The results of one level."""
+    unit = told.unit
     missing = unknown_of(unit, state.now)
     if missing or not _is_held(state.now):
         yield _unknown(unit, state, missing or "nothing that is known of carries both its ends")
@@ -60,15 +80,15 @@ def _results(unit: Unit, state: LevelState, known: Known) -> Iterator[Result]:
     assert at_once is not None
     years = unit.loading.years
     first = _sag(unit, state, at_once, 0.0, limited=years == 0)
-    yield _remedied(unit, state, first, known)
+    yield told.remedied(state, first)
     if years > 0:
         after = sag_of(unit, state, years)
         assert after is not None
         last = _sag(unit, state, after, years, limited=True)
-        yield _remedied(unit, state, last, known)
+        yield told.remedied(state, last)
     for what, found in ((BENDS, bending_of(unit, state)), (SHEARS, shear_of(unit, state))):
         if found is not None:
-            yield _remedied(unit, state, _stress(state, what, found), known)
+            yield told.remedied(state, _stress(state, what, found))
     yield from pin_results(unit, state)
 
 
@@ -126,20 +146,6 @@ def _sag(unit: Unit, state: LevelState, sagged: Sagged, years: float, *, limited
         limit_source=_SPAN_OVER if limited and unit.loading.limit == 200 else None,
         notes=(*support_notes(unit, state.now, sagged), *((_ALL_OF_CREEP,) if years > 0 else ())),
     )
-
-
-Known = dict[Hashable, tuple[Remedy, ...]]
-"""Remedies by what they are for: levels alike have the same."""
-
-
-def _remedied(unit: Unit, state: LevelState, result: Result, known: Known) -> Result:
-    if result.holds:
-        return result
-    boards = tuple((part.blank, part.role) for part in state.level.parts)
-    key = (boards, state.now.beam, result.what, result.figure)
-    if key not in known:
-        known[key] = remedies_of(unit, state, result.what)
-    return replace(result, remedies=known[key])
 
 
 def _inputs(unit: Unit, state: LevelState, sagged: Sagged, years: float) -> Iterator[Input]:

@@ -32,7 +32,7 @@ def lying(unit: Unit, level: Level, joints: Mapping[str, tuple[Joint, ...]]) -> 
         part
         for part in unit.parts
         if part.role in _BASE and part.ref not in {each.ref for each in level.beside}
-        if _below(level.box, part.bounds())
+        if _below(level.box, part.bounds()) and part.bounds().low[2] <= STANDS
     ]
     across = [part for part in boards if not _runs_along(level.box, part.bounds())]
     posts = [*under, *_on_base(level, across, joints), *_feet(unit, level)]
@@ -141,14 +141,14 @@ def _below(box: Box, other: Box) -> bool:
 
 
 def _runs_along(box: Box, other: Box) -> bool:
-    """Whether a board stands on the floor and runs along a level, from left to right."""
-    return other.low[2] <= STANDS and box.overlap(other)[0] > box.size[0] / 2
+    """Whether a board runs along a level, from left to right."""
+    return box.overlap(other)[0] > box.size[0] / 2
 
 
 def _on_base(
     level: Level, boards: list[Part], joints: Mapping[str, tuple[Joint, ...]]
 ) -> Iterator[Seat]:
-    """Cross members, ends of a plinth, legs and their blocks under a level."""
+    """Cross members, ends of a plinth and legs under a level."""
     for part in boards:
         joint = next(
             (j for panel, j in _joints(level, joints) if part.ref in (j.first, j.second)), None

@@ -13,7 +13,7 @@ OVERHANG = 2.0
 cantilevers half of what spans are held to)."""
 
 _THERE = 1.0
-"""An overhang begins at an end that is this near, mm."""
+"""What reaches out no farther than this, mm, is no overhang."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,19 +46,26 @@ def sag_of(unit: Unit, state: LevelState, years: float) -> Sagged | None:
         return Sagged(abs(found.sag), span / limit, span, place, front_to_back=True)
     if bearing.bent is None:
         return None
-    return max(_spans(bearing, limit), key=lambda each: each.share)
+    return max(_spans(unit, bearing), key=lambda each: each.share)
 
 
-def _spans(bearing: Bearing, limit: float) -> list[Sagged]:
+def _spans(unit: Unit, bearing: Bearing) -> list[Sagged]:
     assert bearing.bent is not None
     low = bearing.level.box.low[0]
-    ends = [seat.at - low for seat in bearing.seats if seat.how == "end"]
     found = []
     for each in bearing.bent.sags():
-        if each.overhang and any(
-            abs(at - each.start) < 1 or abs(at - each.stop) < 1 for at in ends
-        ):
-            continue  # what is let into an upright there, or laid over it
+        if each.overhang and not _stands_out(unit, bearing, left=each.start <= 0):
+            continue
         span = (each.stop - each.start) * (OVERHANG if each.overhang else 1.0)
-        found.append(Sagged(abs(each.sag), span / limit, span, low + each.at))
+        found.append(Sagged(abs(each.sag), span / unit.loading.limit, span, low + each.at))
     return found
+
+
+def _stands_out(unit: Unit, bearing: Bearing, *, left: bool) -> bool:
+    """Whether an end reaches past what carries it there, and is not let into it or lying on it."""
+    seat = bearing.seats[0 if left else -1]
+    if seat.how == "end" or not seat.on:
+        return seat.how == "under"
+    box, its = bearing.level.box, unit.part(seat.on).bounds()
+    out = its.low[0] - box.low[0] if left else box.high[0] - its.high[0]
+    return out > _THERE
