@@ -4,11 +4,19 @@ from __future__ import annotations
 
 from typing import Any
 
+import numpy as np
 import pytest
 from Pynite import FEModel3D
 
-from rodwright.strength.model.elements import NO_MATERIAL, Link, Plate, Sheet
-from rodwright.strength.model.stiffness import Bar, bar_stiffness, between, joint_stiffness
+from rodwright.strength.model.elements import NO_MATERIAL, Link, Plate
+from rodwright.strength.model.sheet import Sheet
+from rodwright.strength.model.stiffness import (
+    Bar,
+    bar_stiffness,
+    between,
+    carried,
+    joint_stiffness,
+)
 
 Nodes = dict[tuple[int, int], Any]
 CASE = "Combo 1"
@@ -87,13 +95,26 @@ def test_a_panel_in_pure_shear_gives_way_by_its_shear_modulus() -> None:
     force = 1000.0
     for (_, j), node in nodes.items():
         # A panel that can neither stretch nor bend in its plane: shear alone is left.
-        model.def_support(node.name, j == 0, True, True, True, True, True)
+        model.def_support(node.name, j == 0, True, True, True, True, False)
     for i in range(5):
         model.add_node_load(nodes[i, 8].name, "FX", force / 4 * _share(i, 4))
     model.analyze(check_stability=False)
     expected = force * 2000.0 / (600.0 * 6.0 * 1000.0)
     swayed = sum(nodes[i, 8].DX[CASE] * _share(i, 4) for i in range(5)) / 4
     assert swayed == pytest.approx(expected, rel=0.01)
+
+
+def test_a_plate_that_moves_and_turns_as_a_whole_resists_nothing() -> None:
+    model, nodes = _plate((300.0, 200.0), (1, 1), _sheet(9000.0, 4000.0, 600.0, 60.0, 18.0))
+    for number, node in enumerate(model.nodes.values()):
+        node.ID = number
+    stiff = next(iter(model.quads.values())).Ke()
+    corners = [nodes[each] for each in ((0, 0), (1, 0), (1, 1), (0, 1))]
+    for way in np.eye(6):
+        moved = np.concatenate(
+            [carried((node.X, node.Y, node.Z), (0.0, 0.0, 0.0)) @ way for node in corners]
+        )
+        assert stiff @ moved == pytest.approx(np.zeros(24), abs=1e-6 * np.abs(stiff).max())
 
 
 @pytest.mark.parametrize("axis", [0, 1, 2])

@@ -8,7 +8,7 @@ N, mm and radians; what is global is the unit frame.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from itertools import product
 from typing import TYPE_CHECKING, Any
 
 import numpy as np
@@ -16,29 +16,19 @@ from Pynite.Quad3D import Quad3D
 from Pynite.Spring3D import Spring3D
 
 from rodwright.geometry import Vector, minus
+from rodwright.strength.model.sheet import Sheet
 
 if TYPE_CHECKING:
     from Pynite import FEModel3D
 
 NO_MATERIAL = "none"
 """PyNiteFEA asks for a material of each quad; a plate's stiffness is its own."""
-
-
-@dataclass(frozen=True, slots=True)
-class Sheet:
-    """How stiff a plate is, per mm of its width.
-
-    Along its local x and y: ``membrane`` E t and ``bending`` E t3 / 12, of which ``membrane_shear``
-    G t and ``twisting`` G t3 / 12 go with the shear in its plane; ``across`` is the shear through
-    the thickness, 5/6 G t.  Poisson's ratio is 0: it is not known of most boards, and a strip then
-    bends as a beam does.  N/mm and N mm.
-    """
-
-    membrane: tuple[float, float]
-    membrane_shear: float
-    bending: tuple[float, float]
-    twisting: float
-    across: tuple[float, float]
+GAUSS = 3**-0.5
+"""Gauss's places on either side of the middle."""
+IN_PLANE = [5, 11, 17, 23]
+"""The freedoms that turn in the plane of a plate."""
+BOUND = 1.0
+"""How stiffly turns in the plane are bound to the material's, as a share of its shear modulus."""
 
 
 class Plate(Quad3D):  # type: ignore[misc]
@@ -81,11 +71,37 @@ class Plate(Quad3D):  # type: ignore[misc]
         along = 0 if abs(self.dir_cos(k)[0]) > 0.5 else 1
         return float(12 * self.sheet.bending[along] / (self.sheet.across[along] * self.L_k(k) ** 2))
 
+    def ke(self) -> Any:
+        """The stiffness in its own axes, 24 x 24.
+
+        PyNiteFEA holds turns in the plane of the plate by weak springs to what doesn't move.
+        Joints whose place is beside a node need more, and less of that: such turns are bound to
+        those of the plate's own material instead (Hughes and Brezzi, Computer Methods in Applied
+        Mechanics and Engineering 72, 1989; from memory).
+        """
+        whole = super().ke()
+        whole[IN_PLANE, IN_PLANE] = 0.0
+        for xi, eta in product((-GAUSS, GAUSS), repeat=2):
+            jacobian = self.J(xi, eta)
+            slopes = np.linalg.inv(jacobian) @ np.array(
+                [[eta - 1, 1 - eta, 1 + eta, -1 - eta], [xi - 1, -1 - xi, 1 + xi, 1 - xi]]
+            )
+            lag = np.zeros(24)
+            lag[0::6], lag[1::6] = slopes[1] / 8, -slopes[0] / 8
+            lag[5::6] = [self.N_i(corner, xi, eta) for corner in (1, 2, 3, 4)]
+            weight = BOUND * self.sheet.membrane_shear * abs(np.linalg.det(jacobian))
+            whole += weight * np.outer(lag, lag)
+        return whole
+
     def Ke(self) -> Any:  # noqa: N802
         """The global stiffness, 24 x 24."""
         if self.key not in self.known:
             self.known[self.key] = super().Ke()
         return self.known[self.key]
+
+    def FER(self, combo_name: str = "Combo 1") -> Any:  # noqa: ARG002, N802
+        """What holds it still under its own loads, 24 x 1: nothing, as all loads are on nodes."""
+        return np.zeros((24, 1))
 
 
 class Link(Spring3D):  # type: ignore[misc]
