@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from itertools import groupby
 
 from rich.markup import escape
@@ -18,9 +18,10 @@ from rodwright.handover.strength_list import (
     sources_of,
     spare_text,
     strength_rows,
+    works_of,
 )
 from rodwright.lengths import LengthUnit
-from rodwright.trade.sources import Source
+from rodwright.strength.results import Group
 from rodwright_cli.console import PlainConsole
 from rodwright_cli.show_list import ShownList
 
@@ -40,16 +41,16 @@ def strength(
     shown = unit.display_unit
     rows = strength_rows(results, shown)
     _failing(console, rows, shown)
-    sources = list(dict.fromkeys(each for row in rows for each in sources_of(row.result)))
+    works = works_of(rows)
     for group, of_group in groupby(rows, key=lambda row: row.result.group):
         if in_full:
             console.print(f"\n[bold]{group.capitalize()}[/bold]")
             for row in of_group:
                 _whole(console, row, shown)
         else:
-            _table(group.capitalize(), list(of_group), sources, shown)
+            _table(group.capitalize(), list(of_group), list(works), shown)
     if not in_full:
-        _footnotes(console, rows, sources)
+        _footnotes(console, rows, works)
     console.print(f"\n{_counted(rows)} {_NO_ENGINEER}")
 
 
@@ -70,14 +71,18 @@ def _failing(console: PlainConsole, rows: Sequence[StrengthRow], unit: LengthUni
         for remedy in result.remedies:
             word = "would do" if remedy.holds else "not enough"
             lines.append(f"  {word}: {remedy_text(remedy, result.measure, unit)}")
-        grid.add_row("[red]fails[/red]", escape("\n".join(lines)))
+        grid.add_row(_word(result), escape("\n".join(lines)))
     if grid.row_count:
         console.print(grid)
 
 
-def _table(
-    title: str, rows: Sequence[StrengthRow], sources: Sequence[Source], unit: LengthUnit
-) -> None:
+def _word(result: rodwright.Result) -> str:
+    """How it is told that a result is beyond its limit: a weight only asks for more hands."""
+    heavy = result.group is Group.LIFTING
+    return "[yellow]heavy[/yellow]" if heavy else "[red]fails[/red]"
+
+
+def _table(title: str, rows: Sequence[StrengthRow], works: Sequence[str], unit: LengthUnit) -> None:
     table = ShownList(title)
     table.texts("of", "what")
     table.figures("figure", "limit", "spare")
@@ -85,7 +90,7 @@ def _table(
     table.texts("sources")
     for row in rows:
         result = row.result
-        numbers = (str(sources.index(each) + 1) for each in sources_of(result))
+        numbers = dict.fromkeys(str(works.index(s.work) + 1) for s in sources_of(result))
         table.row(
             escape(row.subject),
             escape(result.what),
@@ -103,11 +108,11 @@ def _marks(row: StrengthRow) -> str:
 
 
 def _footnotes(
-    console: PlainConsole, rows: Sequence[StrengthRow], sources: Sequence[Source]
+    console: PlainConsole, rows: Sequence[StrengthRow], works: Mapping[str, str]
 ) -> None:
     grid = Table.grid(padding=(0, 1, 0, 0))
-    for number, source in enumerate(sources, start=1):
-        grid.add_row(str(number), escape(str(source)))
+    for number, work in enumerate(works.values(), start=1):
+        grid.add_row(str(number), escape(work))
     console.print()
     console.print(grid)
     marks = {
@@ -126,7 +131,7 @@ def _whole(console: PlainConsole, row: StrengthRow, unit: LengthUnit) -> None:
     result = row.result
     said = figure_text(result.figure, result.measure, unit)
     limits = [each for each in (limit_text(result, unit), spare_text(result)) if each]
-    word = "" if result.holds else "[red]fails[/red] "
+    word = "" if result.holds else f"{_word(result)} "
     console.print(
         f"  {word}{escape(f'{row.subject}, {result.what}: ' + ', '.join([said, *limits]))}"
     )

@@ -22,20 +22,21 @@ def strength(
     json: Json = False,
 ) -> None:
     """Show how far shelves sag, what breaks, comes off, tips or is too heavy: figure, limit, spare.
-    Leaves with 1 when something breaks."""
+    Leaves with 1 when something breaks, as `check` does."""
     import rodwright
-    from rodwright.jobs.strength import results_about
+    from rodwright.jobs.strength import breaks, results_about
 
     unit = rodwright.set_out(rodwright.read_spec(spec))
     results = rodwright.strength_of(unit)
     if of is not None:
         results = results_about(unit, results, of)
+    broken = breaks(unit, of)
     if json:
         from rodwright.handover.strength_json import strength_json
 
-        say_json(strength_json(unit, results))
+        say_json(strength_json(unit, results, breaks=broken))
     else:
         from rodwright_cli import show_strength
 
         show_strength.strength(unit, results, in_full=formulas or of is not None)
-    raise typer.Exit(int(any(each.breaks for each in results)))
+    raise typer.Exit(int(broken))

@@ -5,11 +5,12 @@ from __future__ import annotations
 import subprocess
 import sys
 from dataclasses import replace
+from inspect import getsource
 
 import rodwright
 from kit.panels import panel, unit_of
 from kit.specs import unit_from
-from rodwright.checks import check_parts
+from rodwright.checks import BY_STRENGTH, CHECKS, check_parts, check_strength
 from rodwright.checks.findings import Severity
 from rodwright.checks.rules import Rule
 from rodwright.jobs.new import model_names, model_path
@@ -88,3 +89,20 @@ def test_checks_on_parts_load_no_geometry_library() -> None:
     )
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == "[]"
+
+
+def test_those_that_go_by_strength_are_known_as_such() -> None:
+    """All whose modules import results of strength, and no others."""
+    importing = [
+        check
+        for check in CHECKS
+        if "from rodwright.strength" in getsource(sys.modules[check.__module__])
+    ]
+    assert set(BY_STRENGTH) == set(importing)
+
+
+def test_what_is_found_of_strength_is_among_what_is_found() -> None:
+    unit = unit_from("size: {width: 900, height: 2000, depth: 300}\ninterior: {shelves: 4}\n")
+    found = check_strength(unit)
+    assert {each.rule for each in found} <= {each.rule for each in check_parts(unit)}
+    assert found

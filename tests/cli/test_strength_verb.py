@@ -9,9 +9,12 @@ from pathlib import Path
 
 import pytest
 
+import rodwright.checks
 import rodwright.strength
 from kit.results import BREAKS, PINS, SAG, STANDS, UNKNOWN
-from rodwright.strength.results import Result
+from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
+from rodwright.strength.results import Group, Result
 from rodwright_cli.main import main
 
 SPEC = """\
@@ -88,10 +91,24 @@ def test_sources_and_marks_stand_below(maker: Maker) -> None:
     assert not [line for line in lines_of(maker.run(results=(PINS,))[1]) if line.startswith("?")]
 
 
-def test_it_leaves_with_1_when_something_breaks(maker: Maker) -> None:
-    assert maker.run(results=(SAG,))[0] == 0
-    assert maker.run(results=(SAG, BREAKS))[0] == 1
-    assert maker.run("--json", results=(SAG, BREAKS))[0] == 1
+def test_it_leaves_as_check_does_when_something_breaks(
+    maker: Maker, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def found(_: object) -> tuple[Finding, ...]:
+        return (Finding(Severity.ERROR, Rule.JOINT_OVERLOADED, "", "", parts=("SH1", "SD1")),)
+
+    assert maker.run(results=(SAG, BREAKS))[0] == 0
+    monkeypatch.setattr(rodwright.checks, "BY_STRENGTH", (found,))
+    assert maker.run(results=(SAG,))[0] == 1
+    assert maker.run("--of", "sh1", results=(SAG,))[0] == 1
+    assert maker.run("--of", "SH2", results=(UNKNOWN,))[0] == 0
+    code, out, _ = maker.run("--json", results=(SAG,))
+    assert code == 1 and json.loads(out)["breaks"] is True
+
+
+def test_what_is_heavy_is_no_failure(maker: Maker) -> None:
+    lines = lines_of(maker.run(results=(replace(SAG, group=Group.LIFTING),))[1])
+    assert lines[1].startswith("heavy shelf SH1")
 
 
 def test_one_part_is_told_in_full(maker: Maker) -> None:

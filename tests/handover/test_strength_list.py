@@ -7,7 +7,7 @@ from dataclasses import replace
 
 import pytest
 
-from kit.results import BREAKS, PINS, SAG, STANDS, UNKNOWN
+from kit.results import BREAKS, PINS, PRACTICE, REMEMBERED, SAG, SEEN, STANDS, UNKNOWN
 from kit.specs import unit_from
 from rodwright.handover.strength_json import strength_json
 from rodwright.handover.strength_list import (
@@ -18,6 +18,7 @@ from rodwright.handover.strength_list import (
     sources_of,
     spare_text,
     strength_rows,
+    works_of,
 )
 from rodwright.lengths import LengthUnit
 from rodwright.strength.results import Group
@@ -99,6 +100,10 @@ def test_what_is_told_alike_is_one_row() -> None:
     assert [row.subject for row in rows] == ["shelf SH1, SH3, SH4", "shelf SH5"]
     rail = replace(SAG, subject="front rail RA1")
     assert strength_rows((SAG, rail), "mm")[0].subject == "shelf SH1, front rail RA1"
+    ends = [replace(SAG, subject=f"shelf SH{n} on side SD1") for n in (1, 2)]
+    assert strength_rows(ends, "mm")[0].subject == "shelf SH1, SH2 on side SD1"
+    both = [replace(SAG, subject=f"shelf SH{n} on side SD{n}") for n in (1, 2)]
+    assert strength_rows(both, "mm")[0].subject == "shelf SH1 on side SD1, shelf SH2 on side SD2"
 
 
 @pytest.mark.parametrize(
@@ -123,13 +128,22 @@ def test_memory_is_told_by_any_source() -> None:
     assert [source.seen for source in sources_of(SAG)] == [True, True, False]
 
 
+def test_a_work_that_was_seen_in_part_is_told_once_so() -> None:
+    half = replace(PINS, limit_source=replace(SEEN, seen=False))
+    assert works_of(strength_rows((half, SAG), "mm")) == {
+        SEEN.work: f"{SEEN.work} (in part from memory)",
+        PRACTICE.work: PRACTICE.work,
+        REMEMBERED.work: f"{REMEMBERED.work} (from memory)",
+    }
+
+
 def test_json_has_every_result_whole() -> None:
     unit = unit_from("size: {width: 800, height: 500, depth: 300}\n")
     results = (SAG, replace(SAG, subject="shelf SH3"), PINS, BREAKS, STANDS, UNKNOWN)
-    document = json.loads(strength_json(unit, results))
+    document = json.loads(strength_json(unit, results, breaks=True))
     assert document["title"] == "Test" and document["measures"]["stress"] == "N/mm2"
     assert document["holds"] is False and document["breaks"] is True
-    sag, _, _, breaks, stands, unknown = document["results"]
+    sag, _, _, _, stands, unknown = document["results"]
     assert (sag["figure"], sag["limit"], sag["measure"]) == (7.25, 4.6, "mm")
     assert sag["inputs"][1]["source"] == {
         "work": "Lavers, The strength properties of timber (1983)",
@@ -141,7 +155,7 @@ def test_json_has_every_result_whole() -> None:
         "holds": True,
         "cost": 12.5,
     }
-    assert sag["holds"] is False and sag["breaks"] is False and breaks["breaks"] is True
+    assert sag["holds"] is False and "breaks" not in sag
     assert stands["at_least"] is True and stands["spare"] == 2.0
     assert unknown["figure"] is None and "bamboo" in unknown["lacking"]
 
@@ -149,5 +163,7 @@ def test_json_has_every_result_whole() -> None:
 def test_json_has_no_number_that_is_none() -> None:
     endless = replace(PINS, figure=0.0, limit=float("inf"))
     unit = unit_from("size: {width: 800, height: 500, depth: 300}\n")
-    (record,) = json.loads(strength_json(unit, (endless,)), parse_constant=pytest.fail)["results"]
+    (record,) = json.loads(
+        strength_json(unit, (endless,), breaks=False), parse_constant=pytest.fail
+    )["results"]
     assert record["limit"] is None and record["spare"] is None

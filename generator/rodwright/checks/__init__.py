@@ -32,7 +32,7 @@ from rodwright.checks.weak_joints import weak_joints
 from rodwright.checks.workings import workings
 from rodwright.unit import Unit
 
-__all__ = ["CHECKS", "check_parts", "check_solids"]
+__all__ = ["BY_STRENGTH", "CHECKS", "check_parts", "check_solids", "check_strength"]
 
 CHECKS = (
     measuring,
@@ -61,6 +61,18 @@ CHECKS = (
     safety,
 )
 """Each gives findings from the parts of a unit, in the order in which they are told."""
+
+BY_STRENGTH = (fixing_places, fixings_hold, racking, tipping, wall_fixings, lifting)
+"""Those that go by results of strength, stability and weight."""
+
+
+def check_strength(unit: Unit) -> tuple[Finding, ...]:
+    """What :func:`check_parts` finds of strength, stability and weight.
+
+    Raises:
+        ValueError: the workings of a part leave nothing of it.
+    """
+    return tuple(chain.from_iterable(check(unit) for check in BY_STRENGTH))
 
 
 def check_parts(unit: Unit) -> tuple[Finding, ...]:

@@ -14,21 +14,21 @@ MEASURES = {"length": "mm", "mass": "kg", "force": "N", "stress": "N/mm2", "angl
 """What figures are in, where they don't say it themselves."""
 
 
-def strength_json(unit: Unit, results: Sequence[Result]) -> bytes:
+def strength_json(unit: Unit, results: Sequence[Result], *, breaks: bool) -> bytes:
     """Every result with its formula, inputs, limits, sources and remedies; each figure beside the
-    ``measure`` it is in."""
+    ``measure`` it is in.  ``breaks`` says whether the checks found an error among them."""
     document = {
         "title": unit.title,
         "measures": MEASURES,
         "holds": all(each.holds for each in results),
-        "breaks": any(each.breaks for each in results),
+        "breaks": breaks,
         "results": [result_record(each) for each in results],
     }
     return json_text(document)
 
 
 def result_record(result: Result) -> dict[str, Any]:
-    """One result by its fields, with ``holds``, ``breaks`` and ``spare``."""
+    """One result by its fields, with ``holds`` and ``spare``."""
     return {
         "group": result.group.value,
         "subject": result.subject,
@@ -39,7 +39,6 @@ def result_record(result: Result) -> dict[str, Any]:
         "measure": result.measure,
         "at_least": result.at_least,
         "holds": result.holds,
-        "breaks": result.breaks,
         "spare": _finite(result.spare),
         "formula": result.formula,
         "source": source_record(result.source),

@@ -78,11 +78,13 @@ def _told(result: Result, unit: LengthUnit) -> tuple[object, ...]:
 
 def _subjects(subjects: Sequence[str]) -> str:
     """Subjects in one phrase: what they have in common is said once."""
-    first, *others = dict.fromkeys(subjects)
-    head, space, _ = first.rpartition(" ")
-    if all(other.rpartition(" ")[:2] == (head, space) for other in others):
-        return ", ".join([first, *(other.rpartition(" ")[2] for other in others)])
-    return ", ".join([first, *others])
+    first, *others = (each.split(" ") for each in dict.fromkeys(subjects))
+    for at in range(len(first)):
+        head, tail = first[:at], first[at + 1 :]
+        if all((other[:at], other[at + 1 :]) == (head, tail) for other in others):
+            told = ", ".join(each[at] for each in (first, *others))
+            return " ".join([*head, told, *tail]) if others else " ".join(first)
+    return ", ".join(" ".join(each) for each in (first, *others))
 
 
 def figure_text(value: float | None, measure: str, unit: LengthUnit) -> str:
@@ -128,3 +130,14 @@ def sources_of(result: Result) -> tuple[Source, ...]:
     """Every source in a result, each once."""
     found = (result.source, result.limit_source, *(each.source for each in result.inputs))
     return tuple(dict.fromkeys(each for each in found if each is not None))
+
+
+def works_of(rows: Sequence[StrengthRow]) -> dict[str, str]:
+    """The works that rows rest on, in the order in which they come, each with how it is told: from
+    memory, or in part so."""
+    seen: dict[str, set[bool]] = {}
+    for row in rows:
+        for source in sources_of(row.result):
+            seen.setdefault(source.work, set()).add(source.seen)
+    ways = {(True,): "", (False,): " (from memory)", (False, True): " (in part from memory)"}
+    return {work: work + ways[tuple(sorted(each))] for work, each in seen.items()}

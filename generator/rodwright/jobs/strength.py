@@ -5,12 +5,24 @@ from __future__ import annotations
 from collections.abc import Sequence
 from difflib import get_close_matches
 
+from rodwright.checks import check_strength
+from rodwright.checks.findings import Severity
 from rodwright.problems import Problem, ProblemsError
 from rodwright.strength import strength_of
 from rodwright.strength.results import Result
 from rodwright.unit import Unit
 
-__all__ = ["results_about", "strength_of"]
+__all__ = ["breaks", "results_about", "strength_of"]
+
+
+def breaks(unit: Unit, ref: str | None = None) -> bool:
+    """Whether the checks find an error of strength, such as something that breaks, falls or may
+    not be: in the whole unit, or about one part by its ref."""
+    wanted = ref and ref.strip().upper()
+    return any(
+        finding.severity is Severity.ERROR and (not wanted or wanted in finding.parts)
+        for finding in check_strength(unit)
+    )
 
 
 def results_about(unit: Unit, results: Sequence[Result], ref: str) -> tuple[Result, ...]:

@@ -81,13 +81,6 @@ class Result:
         return self.figure >= self.limit if self.at_least else self.figure <= self.limit
 
     @property
-    def breaks(self) -> bool:
-        """Whether it is beyond its limit so that something breaks or comes off, and doesn't just
-        sag, lean, tip or weigh too much."""
-        by_strength = self.measure in ("N", "N/mm2", "N mm")
-        return not self.holds and (by_strength or self.group in (Group.JOINTS, Group.HANGING))
-
-    @property
     def spare(self) -> float | None:
         """How many times over it holds: 2 is twice as good as needed; None without a limit."""
         if self.figure is None or self.limit is None:
