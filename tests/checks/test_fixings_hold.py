@@ -199,3 +199,32 @@ def test_a_door_too_heavy_for_its_hinges_is_told(kind: str) -> None:
 def test_a_shelf_that_sags_too_much_draws_on_its_screws() -> None:
     found = {each.rule: each for each in fixings_hold(laden(4000.0))}
     assert found[Rule.FIXINGS_DRAWN].severity is Severity.WARNING
+
+
+def test_a_runner_and_a_frame_that_carry_too_much_are_told() -> None:
+    unit = unit_from(
+        "size: {width: 600, height: 600, depth: 500}\n",
+        carcass={"stock": "ply", "corners": "housed"},
+        face_frame={"stock": "ash", "width": 45},
+        interior={
+            "drawers": {
+                "count": 3,
+                "stock": "ply",
+                "bottom": {"stock": "thin"},
+                "slides": {"kind": "runners"},
+            }
+        },
+    )
+    assert [each for each in fixings_hold(unit) if each.rule is Rule.JOINT_OVERLOADED] == []
+    bottoms = [part.ref for part in unit.parts if part.role is Role.DRAWER_BOTTOM]
+    loads = tuple(Load(ref, "tins", lumps=(Lump(300.0, 200.0),)) for ref in bottoms)
+    leaden = tuple(
+        replace(part, blank=replace(part.blank, stock=replace(part.blank.stock, density=9e5)))
+        if part.role is Role.STILE
+        else part
+        for part in unit.parts
+    )
+    heavy = replace(unit, loading=Loading(loads), parts=leaden)
+    found = {(each.rule, each.case[0]) for each in fixings_hold(heavy)}
+    assert (Rule.DRAWER_OVERLOADED, "load on the foremost screw of a runner") in found
+    assert (Rule.JOINT_OVERLOADED, "weight of the frame and its doors") in found

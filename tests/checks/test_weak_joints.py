@@ -40,5 +40,11 @@ def test_dowels_thinner_than_a_third(diameter: float, told: tuple[str, ...]) -> 
 
 def test_screws_in_end_grain_are_told_of_solid_wood_only() -> None:
     assert set(rules_of("screwed", stock="ash")) == {Rule.SCREWS_IN_END_GRAIN}
+    (told, *_) = (
+        each
+        for each in check_parts(unit_from(UNIT % ("ash", "screwed") + STOCK))
+        if each.rule is Rule.SCREWS_IN_END_GRAIN
+    )
+    assert (told.figure, told.limit) == (0.75, 1.0)
     assert rules_of("screwed", stock="ply") == []
     assert rules_of("dowelled", stock="ash") == []

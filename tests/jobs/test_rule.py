@@ -33,7 +33,7 @@ def test_a_name_is_completed(written: str, rule: Rule) -> None:
     ("written", "meant"),
     [
         ("thin-tonge", "Did you mean `thin-tongue`"),
-        ("drawer", "Did you mean `drawer-strikes`, `drawer-strikes-door` or"),
+        ("drawer", "Did you mean `drawer-overloaded`, `drawer-front-loose`, `drawer-strikes`"),
         ("xyzzy", "`rodwright rule` lists them all"),
         ("", "`rodwright rule` lists them all"),
     ],

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import chain
 from math import ceil
 
 import pytest
@@ -21,9 +22,10 @@ from rodwright.strength.joint_results import LOADED, SAGGING
 from rodwright.strength.meetings import meeting_of
 from rodwright.strength.moving_parts import foremost, moving_joints
 from rodwright.strength.results import Group, Result
+from rodwright.strength.runners_and_frames import frame_joints, runner_joints
 from rodwright.trade.fastenings import Into, screw_aside
 from rodwright.trade.mechanics import Family
-from rodwright.unit import Fixing, Joint, JointKind, Unit
+from rodwright.unit import FACE_FRAME, Fixing, Joint, JointKind, Unit
 from rodwright.unit.loading import Load, Loading, Lump, Stretch
 
 SCREWED = """
@@ -204,7 +206,7 @@ def test_an_unknown_sheet_is_named_with_what_to_give() -> None:
 @pytest.mark.parametrize("name", model_names())
 def test_every_joint_of_the_models_holds(name: str) -> None:
     unit = rodwright.set_out(rodwright.read_spec(model_path(name)))
-    results = [*level_joints(unit), *moving_joints(unit)]
+    results = [*level_joints(unit), *moving_joints(unit), *runner_joints(unit), *frame_joints(unit)]
     assert results
     assert [each.subject for each in results if not each.holds] == []
     for each in results:
@@ -219,7 +221,8 @@ def test_random_units_are_worked_out(wish: Wish) -> None:
         unit = unit_from("unit: mm\n", **wish)
     except ProblemsError:
         return
-    for each in (*level_joints(unit), *moving_joints(unit)):
+    analyses = (level_joints, moving_joints, runner_joints, frame_joints)
+    for each in chain.from_iterable(analysis(unit) for analysis in analyses):
         assert each.figure is None or each.figure >= 0
         for remedy in each.remedies:
             assert remedy.figure > 0
@@ -244,3 +247,44 @@ def test_more_of_what_is_glued_in_bears_more(kind: JointKind) -> None:
     assert holds.aside.allowed > 0
     none = replace(joint, fixings=(Fixing(name, 0),))
     assert holds_of(none, meeting) is None
+
+
+RUNNERS = """
+size: {width: 600, height: 600, depth: 500}
+carcass: {stock: ply, corners: housed}
+interior: {drawers: {count: 3, stock: ply, bottom: {stock: thin}, slides: {kind: runners}}}
+"""
+FRAMED = """
+size: {width: 800, height: 900, depth: 300}
+carcass: {stock: ply, corners: housed}
+face_frame: {stock: ash, width: 45}
+interior: {shelves: {count: 1}}
+"""
+
+
+def test_a_runner_by_hand() -> None:
+    """Drawn out by two thirds, a drawer bears with three quarters of its weight on the front of
+    each runner: half, and half of that again by its lever."""
+    unit = unit_from(RUNNERS)
+    results = list(runner_joints(unit))
+    assert results
+    for result in results:
+        by = {each.symbol: each.value for each in result.inputs}
+        assert by["s"] == pytest.approx(2 / 3)
+        on_one = foremost(0.75 * by["W"], by["a"], by["l"], int(by["n"]))
+        assert result.figure == pytest.approx(on_one)
+        assert result.holds
+
+
+def test_a_frame_hangs_on_its_biscuits() -> None:
+    unit = unit_from(FRAMED)
+    (result,) = frame_joints(unit)
+    assert result.limit is not None
+    wood = sum(
+        part.blank.length * part.blank.width * part.blank.thickness / 1e9
+        for part in unit.parts
+        if part.role in FACE_FRAME
+    )
+    assert result.limit == pytest.approx(wood * 670, rel=0.06)
+    assert result.holds
+    assert list(frame_joints(unit_from(FRAMED.replace("face_frame", "# face_frame")))) == []

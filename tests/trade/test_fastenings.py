@@ -15,10 +15,8 @@ from rodwright.trade.fastenings import (
     bending_yield,
     nail_drawn,
     pressed_aside,
-    reduction,
     screw_aside,
     screw_drawn,
-    yield_loads,
 )
 from rodwright.trade.glued_in import (
     SOUND,
@@ -28,6 +26,7 @@ from rodwright.trade.glued_in import (
     tenon_sheared,
 )
 from rodwright.trade.mechanics import Family
+from rodwright.trade.yield_equations import reduction, yield_loads
 
 INCH, POUND = 25.4, 4.4482216
 PSI = POUND / INCH**2

@@ -14,14 +14,17 @@ from rodwright.strength.joint_results import (
     DRAWN_OUT,
     EDGE,
     FILLED,
+    FRAMED,
     FRONT,
     HUNG,
     LOADED,
+    RUNS,
     SAGGING,
     TOP_HINGE,
 )
 from rodwright.strength.moving_parts import moving_joints
 from rodwright.strength.results import Remedy, Result
+from rodwright.strength.runners_and_frames import frame_joints, runner_joints
 from rodwright.unit import Unit
 
 _RULES: Mapping[str, tuple[Severity, Rule, str]] = MappingProxyType({
@@ -40,6 +43,13 @@ _RULES: Mapping[str, tuple[Severity, Rule, str]] = MappingProxyType({
     DRAWN_OUT: (
         Severity.WARNING, Rule.DRAWER_OVERLOADED,
         "{moves}, drawn out, puts {held} on the foremost screw of a slide, which bears {bears}"),
+    RUNS: (
+        Severity.WARNING, Rule.DRAWER_OVERLOADED,
+        "a drawer, drawn out, puts {held} on the foremost screw of {part}, which bears {bears}"),
+    FRAMED: (
+        Severity.ERROR, Rule.JOINT_OVERLOADED,
+        "the face frame and its doors weigh {held}, and what holds them to the carcass bears "
+        "{bears}"),
     FRONT: (
         Severity.WARNING, Rule.DRAWER_FRONT_LOOSE,
         "what holds the front of {moves} bears {bears}, and pulls are tested at {held}"),
@@ -55,7 +65,8 @@ _RULES: Mapping[str, tuple[Severity, Rule, str]] = MappingProxyType({
 
 def fixings_hold(unit: Unit) -> Iterator[Finding]:
     """A finding for each joint that carries more than it bears, with what would bear it."""
-    for result in chain(level_joints(unit), moving_joints(unit)):
+    analyses = (level_joints, moving_joints, runner_joints, frame_joints)
+    for result in chain.from_iterable(analysis(unit) for analysis in analyses):
         if result.holds or result.figure is None or result.limit is None:
             continue
         severity, rule, said = _RULES[result.what]

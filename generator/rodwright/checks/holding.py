@@ -7,9 +7,10 @@ from collections.abc import Iterator
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.phrases import length_in, named
 from rodwright.checks.rules import Rule
+from rodwright.trade.screws import PIN_DIAMETERS, PIN_EDGE
 from rodwright.unit import FACE_FRAME, PANELS, Joint, JointKind, Part, Role, Unit
 
-LEAST_SEAM = 12.0
+LEAST_SEAM = 4 * PIN_EDGE * min(PIN_DIAMETERS)
 """The least width of a divider, mm, that two panels can be pinned to: three diameters of a 1 mm pin
 to either edge (EN 1995-1-1, table 8.2, from memory)."""
 

@@ -8,6 +8,7 @@ from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.phrases import length_in, named
 from rodwright.checks.rules import Rule
 from rodwright.geometry import TOUCH
+from rodwright.trade.fastenings import END_GRAIN_PULL, END_GRAIN_SCREW
 from rodwright.unit import Hole, Housing, Joint, JointKind, Part, Surface, Unit
 
 ROUNDING = 1.0
@@ -80,4 +81,8 @@ def _end_grain(unit: Unit, joint: Joint) -> Iterator[Finding]:
             f"screws hold badly in the end grain of {named(part)}",
             "House the end as well, or choose dowels, loose tenons or pocket screws.",
             (part.ref,),
+            END_GRAIN_PULL,
+            1.0,
+            "",
+            f"share of what side grain holds: {END_GRAIN_SCREW}",
         )

@@ -12,6 +12,7 @@ from rodwright.strength.lifting import lifting
 from rodwright.strength.moving_parts import moving_joints
 from rodwright.strength.racking import racking
 from rodwright.strength.results import Result
+from rodwright.strength.runners_and_frames import frame_joints, runner_joints
 from rodwright.strength.tipping import tipping
 from rodwright.unit import Unit
 
@@ -22,6 +23,8 @@ ANALYSES: tuple[Callable[[Unit], Iterable[Result]], ...] = (
     racking,
     level_joints,
     moving_joints,
+    runner_joints,
+    frame_joints,
     hanging,
     tipping,
     lifting,

@@ -51,7 +51,7 @@ def moving_joints(unit: Unit) -> Iterator[Result]:
 def _drawer(unit: Unit, parts: list[Part]) -> Iterator[Result]:
     refs = {part.ref for part in parts}
     own = Input("W0", "weight of the drawer", sum(weight(part) for part in parts), "kg")
-    held = _contents(unit, parts)
+    held = contents(unit, parts)
     load = own.value + held.value
     slides = [
         joint for joint in unit.joints if joint.kind is JointKind.SLIDING and joint.second in refs
@@ -74,7 +74,7 @@ def _drawer(unit: Unit, parts: list[Part]) -> Iterator[Result]:
     yield from _front(unit, refs)
 
 
-def _contents(unit: Unit, parts: list[Part]) -> Input:
+def contents(unit: Unit, parts: list[Part]) -> Input:
     """What lies in a drawer, kg: as the spec says, else what drawers are tested with."""
     refs = {part.ref for part in parts}
     said = [load for load in unit.loading.loads if load.ref in refs and load.mass > 0]

@@ -15,6 +15,7 @@ from typing import Literal
 from rodwright.lengths import from_inches
 from rodwright.trade.mechanics import Family
 from rodwright.trade.sources import Source
+from rodwright.trade.yield_equations import YIELD, reduction, yield_loads
 
 _INCH = from_inches("1")
 _POUND = 4.4482216
@@ -33,7 +34,8 @@ _SCREW_IN_WOOD = Source(
     "NDS withdrawal 2850 G^2 D lb an inch of thread (Engineering ToolBox, Wood screws; Hicks, "
     "Civil Engineering Formulas, eq. 6.37)"
 )
-_END_GRAIN_SCREW = Source(f"{_HANDBOOK}, ch. 8, quoted at second hand: 75% in end grain, unsplit")
+END_GRAIN_SCREW = Source(f"{_HANDBOOK}, ch. 8, quoted at second hand: 75% in end grain, unsplit")
+"""Where what end grain leaves of a screw comes from (Wood Handbook, ch. 8)."""
 _SCREW_IN_PLYWOOD = Source(
     "as wood of its gravity, less a quarter: tests of plywood fell short of the formula (Ahn, Pang "
     "and Oh, J. Korean Wood Sci. Technol. 49, 2021, abstract); how much is a stated estimate",
@@ -51,9 +53,6 @@ _NAIL_IN_WOOD = Source(
     "NDS withdrawal 1380 G^2.5 D lb an inch (Engineering ToolBox, Nails and spikes)"
 )
 _END_GRAIN_NAIL = Source(f"{_HANDBOOK}, ch. 8: 50 to 75% in end grain; 50 is taken", seen=False)
-_YIELD = Source(
-    "NDS 2018, ch. 12, yield limit equations of single shear, read in the open-source program XC"
-)
 _BEARING_OF_WOOD = Source("NDS 2018, 12.3.3: 16600 G^1.84 lb/in2 under 1/4 in", seen=False)
 _BEARING_OF_BOARDS = Source(
     "EN 1995-1-1, eq. 8.22, particleboard and OSB: 65 t^0.1 / d^0.7 N/mm2; MDF is taken as these",
@@ -166,7 +165,7 @@ def screw_drawn(into: Into, diameter: float, depth: float) -> Bears:
         _PULL_ULTIMATE * size, _PULL_ALLOWED * size, f"{_PULL_ALLOWED:.4g} G^2 D L", _SCREW_IN_WOOD
     )
     if into.end_grain:
-        return bears.times(END_GRAIN_PULL, _END_GRAIN_SCREW)
+        return bears.times(END_GRAIN_PULL, END_GRAIN_SCREW)
     if family is Family.PLYWOOD:
         bears = bears.times(PLYWOOD_PULL, _SCREW_IN_PLYWOOD)
     if into.panel_edge:
@@ -216,48 +215,6 @@ def bending_yield(diameter: float) -> float:
     return next(fits, _SOFTEST_STEEL) * _PSI
 
 
-def yield_loads(
-    diameter: float, strength: float, main: tuple[float, float], side: tuple[float, float]
-) -> dict[str, float]:
-    """Loads at which a fixing across two parts gives, N, by the way it does.
-
-    ``diameter`` is that of the shank that bends, mm, ``strength`` its bending yield strength,
-    N/mm2; ``main`` and ``side`` are what the part that holds it and the one under its head bear
-    (N/mm2) and how long it lies in them (mm).  The modes are those of NDS 2018, table 12.3.1A
-    (Johansen's theory), before reduction: Im and Is, either part crushed; II, both, the fixing
-    turned; IIIm, IIIs, it bends in one; IV, in both.
-
-    Raises:
-        ValueError: a figure isn't above 0.
-    """
-    (bears_main, in_main), (bears_side, in_side) = main, side
-    if min(diameter, strength, *main, *side) <= 0:
-        raise ValueError("a fixing needs its size, and wood on both sides")
-    e, t = bears_main / bears_side, in_main / in_side
-    k1 = (sqrt(e + 2 * e**2 * (1 + t + t**2) + t**2 * e**3) - e * (1 + t)) / (1 + e)
-    slim = 2 * strength * diameter**2 / (3 * bears_main)
-    k2 = -1 + sqrt(2 * (1 + e) + slim * (1 + 2 * e) / in_main**2)
-    k3 = -1 + sqrt(2 * (1 + e) / e + slim * (2 + e) / in_side**2)
-    return {
-        "Im": diameter * in_main * bears_main,
-        "Is": diameter * in_side * bears_side,
-        "II": k1 * diameter * in_side * bears_side,
-        "IIIm": k2 * diameter * in_main * bears_main / (1 + 2 * e),
-        "IIIs": k3 * diameter * in_side * bears_main / (2 + e),
-        "IV": diameter**2 * sqrt(2 * bears_main * strength / (3 * (1 + e))),
-    }
-
-
-def reduction(diameter: float) -> float:
-    """What yield loads are divided by for loads of normal duration, by the diameter in mm: 2.2 up
-    to 0.17 in, then 10 D + 0.5 (D in inches) below 1/4 in (NDS 2018, table 12.3.1B), and 3.2 times
-    1.25 at most above (any angle to the grain)."""
-    inches = diameter / _INCH
-    if inches <= 0.17:
-        return 2.2
-    return 10 * inches + 0.5 if inches < 0.25 else 4.0 * 1.25
-
-
 def pressed_aside(
     diameter: float, shank: float, main: tuple[Into, float], side: tuple[Into, float]
 ) -> Bears:
@@ -272,7 +229,7 @@ def pressed_aside(
     )
     way = min(ways, key=lambda each: ways[each])
     load = ways[way]
-    sources: Sequence[Source] = (_YIELD, bears[0][1], bears[1][1], _STEEL)
+    sources: Sequence[Source] = (YIELD, bears[0][1], bears[1][1], _STEEL)
     found = Bears(
         load,
         load / reduction(diameter),
@@ -294,7 +251,7 @@ def pressed_on_steel(diameter: float, shank: float, main: tuple[Into, float]) ->
         ways[way],
         ways[way] / reduction(diameter),
         f"yield mode {way} / {reduction(diameter):.3g}",
-        Source(f"{_YIELD.work}; {source.work}; {_STEEL.work}", seen=False),
+        Source(f"{YIELD.work}; {source.work}; {_STEEL.work}", seen=False),
     )
     weak = main[0].end_grain or main[0].panel_edge
     return found.times(END_GRAIN_LATERAL, _END_GRAIN_ASIDE) if weak else found

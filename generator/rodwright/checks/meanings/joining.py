@@ -10,7 +10,7 @@ from rodwright.checks.rules import Rule
 from rodwright.strength.paths import GRAVITY
 from rodwright.strength.racking import PUSH, SWAY_LIMIT
 from rodwright.trade.connectors import DOWEL_EDGE
-from rodwright.trade.fastenings import SAFETY
+from rodwright.trade.fastenings import END_GRAIN_PULL, END_GRAIN_SCREW, SAFETY
 from rodwright.trade.movement import ACCEPTED, TABLE
 from rodwright.trade.screws import FROM_CORNER, SIDE
 from rodwright.trade.slides import DRAWER_LOAD, FRONT_PULL
@@ -43,9 +43,10 @@ MEANINGS = {
     ),
     Rule.SCREWS_IN_END_GRAIN: Meaning(
         "Screws go into the end grain of solid wood",
-        "Along the grain threads cut fibres short and strip; such a screw holds a good part less "
-        "than one across the grain.",
-        PRACTICE,
+        "Along the grain threads cut fibres short and strip; such a screw holds "
+        f"{100 * END_GRAIN_PULL:.0f}% of one across the grain at best, where the wood hasn't "
+        "split.",
+        f"{END_GRAIN_SCREW}.",
         "House the end as well, or choose dowels, loose tenons or pocket screws.",
     ),
     Rule.JOINT_OVERLOADED: Meaning(
