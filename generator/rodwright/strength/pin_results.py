@@ -10,8 +10,9 @@ from rodwright.strength.shelf_pins import PIN_REACH, Pins, pins_of
 from rodwright.strength.stresses import FACTORS, raised_by
 from rodwright.trade.creep import Duration
 from rodwright.trade.design_strength import design_strength
-from rodwright.trade.fastenings import Into, bearing_strength, reduction
+from rodwright.trade.fastenings import Into, bearing_strength
 from rodwright.trade.sources import Figure, Source
+from rodwright.trade.yield_equations import reduction
 from rodwright.unit import Part, Unit
 
 HOLES, TEARS, PRESSED = "pressure on pin holes", "tear-out of pin holes", "pressure on the pins"
