@@ -39,6 +39,7 @@ from rodwright.unit import (
     Housing,
     Joint,
     JointKind,
+    Loading,
     Mitre,
     Mortise,
     Notch,
@@ -248,6 +249,18 @@ def test_the_outline_as_cut_says_where_the_part_frame_lies_in_its_file() -> None
         "size": [999.4, 299.4, 18.0],
         "finished": {"low": [0.0, -0.6, 0.0], "high": [1000.0, 299.4, 18.0]},
     }
+
+
+def test_a_document_from_before_there_were_loads_still_reads(tmp_path: Path) -> None:
+    unit = unit_from("size: {width: 600, height: 700, depth: 300}\nloads: books\nwall: studs")
+    assert unit.loading.loads
+    document = json.loads(unit_json(unit))
+    path = tmp_path / "unit.json"
+    path.write_text(json.dumps(document))
+    assert read_unit(path) == unit
+    del document["loading"]
+    path.write_text(json.dumps(document))
+    assert read_unit(path) == replace(unit, loading=Loading())
 
 
 def test_a_document_from_before_there_were_motions_still_reads(tmp_path: Path) -> None:

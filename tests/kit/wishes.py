@@ -166,11 +166,13 @@ lippings = st.one_of(
 heads = st.one_of(
     st.just({}),
     st.builds(
-        lambda front, layers: {
-            "worktop": {"stock": "oak", "layers": layers, "overhang": {"front": front}}
-        },
+        lambda front, worktop: {"worktop": worktop | {"overhang": {"front": front}}},
         st.integers(0, 40),
-        st.integers(1, 2),
+        loaded(
+            "load",
+            st.fixed_dictionaries({"stock": st.just("oak"), "layers": st.integers(1, 2)}),
+            level_loads,
+        ),
     ),
     st.builds(
         lambda height, place: {"cornice": {"stock": "ash", "height": height, "place": place}},

@@ -395,6 +395,38 @@ def test_loads_lie_within_parts_that_exist(wish: Wish) -> None:
 
 
 @given(wish=wishes())
+@settings(max_examples=60, suppress_health_check=list(HealthCheck))
+def test_random_units_carry_what_was_asked(wish: Wish) -> None:
+    """What is said in all lies whole on each level, and what is said per metre on every metre."""
+    unit = made(wish)
+    drawn = {part.ref for part in unit.parts if part.role is Role.DRAWER_BOTTOM}
+    for load in unit.loading.loads:
+        masses = [each.mass for each in load.stretches]
+        if load.said == "30 kg":
+            assert masses == pytest.approx([30] * len(masses))
+        if load.said == "25 kg/m" and load.ref not in drawn:
+            assert {(each.at_start, each.at_stop) for each in load.stretches} == {(25, 25)}
+        if load.said == "television 18 kg":
+            assert (masses, {each.mass for each in load.lumps}) == ([], {18})
+        if load.said == "coats 10 kg/m":
+            assert all(each.up is not None for each in load.lumps)
+        assert load.said != "nothing"
+        assert load.assumed <= (load.source is not None)
+
+
+def test_places_across_are_mirrored_with_the_unit() -> None:
+    """From 100 to 400 of a clear width of 1000, and from 600 to 900."""
+    one = by_ref(carried("interior: {load: {of: 5 kg/m, growing_to: 9 kg/m, from: 100, to: 400}}"))
+    other = by_ref(
+        carried("interior: {load: {of: 9 kg/m, growing_to: 5 kg/m, from: 600, to: 900}}")
+    )
+    (there,), (back,) = one["BT1"].stretches, other["BT1"].stretches
+    assert (1036 - there.stop, 1036 - there.start) == (back.start, back.stop)
+    assert (there.at_start, there.at_stop) == (back.at_stop, back.at_start)
+    assert there.mass == pytest.approx(0.3 * 7)
+
+
+@given(wish=wishes())
 @settings(max_examples=40, suppress_health_check=list(HealthCheck))
 def test_a_mirror_image_carries_the_mirror_image(wish: Wish) -> None:
     unit, image = made(wish), made(mirrored(wish))

@@ -7,13 +7,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import lru_cache
 
 from rodwright.amounts import RUN_WEIGHTS, Kind, format_weight
 from rodwright.geometry import TOUCH
 from rodwright.problems import KeyPath
 from rodwright.setout.notes import Said
 from rodwright.setout.setting import Setting
-from rodwright.trade.loads import MOST_PER_LENGTH, Burden, most_per_metre
+from rodwright.trade.loads import MOST_PER_LENGTH, Burden, burden_of, most_per_metre
 from rodwright.unit import Load, Lump, Stretch
 from rodwright.wishes.loads import LoadSpec
 
@@ -40,6 +41,12 @@ class Bed:
         """What something weighs here, kg/m, that lies over a length of so many mm."""
         rows = self.rows if burden.amount.kind is Kind.RUN_WEIGHT else 1.0
         return rows * burden.per_metre(length, self.depth, self.height)
+
+
+@lru_cache
+def assumed_to_carry(name: str) -> Said:
+    """A use that nobody said, by its name."""
+    return Said(LoadSpec(of=burden_of(name)))
 
 
 def lie_on(setting: Setting, bed: Bed, said: Said) -> Load | None:

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.problems import KeyPath
-from rodwright.setout.carried.beds import Bed, lie_on
+from rodwright.setout.bench import Bench
+from rodwright.setout.carried.beds import Bed, assumed_to_carry, lie_on
 from rodwright.setout.inside import Space
 from rodwright.setout.notes import Contents, Said
 from rodwright.setout.setting import Setting
-from rodwright.trade.loads import BEHIND_DOORS, IN_DRAWERS, ON_OPEN_SHELVES, burden_of
+from rodwright.trade.loads import BEHIND_DOORS, IN_DRAWERS, ON_OPEN_SHELVES
 from rodwright.unit import JointKind, Load, Lump, Part, Role
 from rodwright.wishes.loads import LoadSpec
 
@@ -23,12 +24,39 @@ DRAWER_FREE = 3.175
 what drawers hold."""
 
 
-def load_inside(setting: Setting, contents: Contents) -> Iterator[Load]:
+@dataclass(frozen=True, slots=True)
+class Pieces:
+    """What things lie on inside, by the place of the spec that it was wished at; ``under`` is what
+    each layer of a level (ref) is glued on."""
+
+    shelves: Mapping[KeyPath, Mapping[str, Box]]
+    drawers: Mapping[KeyPath, Mapping[str, list[Part]]]
+    under: Mapping[str, str]
+
+
+def pieces_of(bench: Bench) -> Pieces:
+    """What things lie on inside, gathered once."""
+    shelves: dict[KeyPath, dict[str, Box]] = {}
+    drawers: dict[KeyPath, dict[str, list[Part]]] = {}
+    for part in bench.parts_of(Role.SHELF):
+        shelves.setdefault(bench.place_of(part.ref), {})[part.ref] = part.bounds()
+    for part in bench.parts_of(*_BOX):
+        drawers.setdefault(bench.place_of(part.ref), {}).setdefault(part.group, []).append(part)
+    return Pieces(shelves, drawers, layers_under(bench))
+
+
+def layers_under(bench: Bench) -> dict[str, str]:
+    """For each layer of what is glued up face to face the one below it (refs)."""
+    glued = (each for each in bench.joints if each.kind is JointKind.FACE_GLUED)
+    return {each.second: each.first for each in glued}
+
+
+def load_inside(setting: Setting, contents: Contents, pieces: Pieces) -> Iterator[Load]:
     """What lies and hangs in a space that isn't divided; what can't is noted."""
     if contents.wish.drawers is not None:
-        yield from _in_drawers(setting, contents)
+        yield from _in_drawers(setting, contents, pieces)
         return
-    space, levels = contents.space, _levels(setting, contents)
+    space, levels = contents.space, _levels(contents, pieces)
     usual = _usual(setting, space)
     said = contents.load or usual
     if said.load.of is not None and said.load.of.manner == "hangs":
@@ -52,7 +80,7 @@ def _usual(setting: Setting, space: Space) -> Said:
     if of is not None:
         return Said(LoadSpec(of=of), ("loads",))
     shut = space.closed or space.covered
-    return Said(LoadSpec(of=burden_of(BEHIND_DOORS if shut else ON_OPEN_SHELVES)))
+    return assumed_to_carry(BEHIND_DOORS if shut else ON_OPEN_SHELVES)
 
 
 def _each(
@@ -94,24 +122,17 @@ def _bed_on(setting: Setting, ref: str, box: Box, space: Space, height: float) -
     return Bed(ref, left, right, start, stop, depth, height)
 
 
-def _levels(setting: Setting, contents: Contents) -> list[_Shelf]:
+def _levels(contents: Contents, pieces: Pieces) -> list[_Shelf]:
     """The shelves of a space from the top down."""
-    bench = setting.bench
-    where = (*contents.where, "shelves")
-    lower = {each.first for each in bench.joints if each.kind is JointKind.FACE_GLUED}
-    under = {each.second: each.first for each in bench.joints if each.kind is JointKind.FACE_GLUED}
-    boxes = {
-        part.ref: part.bounds()
-        for part in bench.parts_of(Role.SHELF)
-        if bench.place_of(part.ref) == where
-    }
+    boxes = pieces.shelves.get((*contents.where, "shelves"), {})
+    lower = {pieces.under[ref] for ref in boxes if ref in pieces.under}
     tops = sorted((ref for ref in boxes if ref not in lower), key=lambda ref: -boxes[ref].high[2])
     found: list[_Shelf] = []
     above = contents.space.high
     for ref in tops:
         lowest = ref
-        while (below := under.get(lowest)) in boxes:
-            lowest = below
+        while lowest in pieces.under:
+            lowest = pieces.under[lowest]
         found.append(_Shelf(ref, boxes[ref], boxes[lowest].low[2], above - boxes[ref].high[2]))
         above = boxes[lowest].low[2]
     return found
@@ -150,7 +171,7 @@ def _hang(setting: Setting, space: Space, said: Said, levels: list[_Shelf]) -> I
             )
 
 
-def _in_drawers(setting: Setting, contents: Contents) -> Iterator[Load]:
+def _in_drawers(setting: Setting, contents: Contents, pieces: Pieces) -> Iterator[Load]:
     """What the drawers of a space hold, from the top down."""
     wish, where = contents.wish, (*contents.where, "drawers")
     assert wish.drawers is not None
@@ -161,8 +182,8 @@ def _in_drawers(setting: Setting, contents: Contents) -> Iterator[Load]:
             "Write `folded clothes`, or take the drawers out.",
         )
         return
-    beds = _drawer_beds(setting, contents)
-    assumed = Said(LoadSpec(of=burden_of(IN_DRAWERS)))
+    beds = _drawer_beds(contents, pieces.drawers.get(where, {}))
+    assumed = assumed_to_carry(IN_DRAWERS)
     for bed, each in zip(
         beds, _each(setting, (*where, "load"), wish.drawers.load, len(beds)), strict=True
     ):
@@ -170,19 +191,15 @@ def _in_drawers(setting: Setting, contents: Contents) -> Iterator[Load]:
             yield load
 
 
-def _drawer_beds(setting: Setting, contents: Contents) -> list[Bed]:
+def _drawer_beds(contents: Contents, boxes: Mapping[str, list[Part]]) -> list[Bed]:
     """The bottoms of a space's drawers from the top down, each within its box."""
-    bench, where = setting.bench, (*contents.where, "drawers")
-    boxes: dict[str, list[Part]] = {}
-    for part in bench.parts_of(Role.DRAWER_SIDE, Role.DRAWER_END, Role.DRAWER_BOTTOM):
-        if bench.place_of(part.ref) == where:
-            boxes.setdefault(part.group, []).append(part)
     whole = [parts for parts in boxes.values() if len(parts) == _PARTS_OF_A_BOX]
     whole.sort(key=lambda parts: -_lowest(parts))
     ceilings = [contents.space.high, *(_lowest(parts) for parts in whole)]
     return [_within_box(parts, above) for parts, above in zip(whole, ceilings, strict=False)]
 
 
+_BOX = (Role.DRAWER_SIDE, Role.DRAWER_END, Role.DRAWER_BOTTOM)
 _PARTS_OF_A_BOX = 5
 """Two sides, two ends and a bottom."""
 

@@ -5,13 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.geometry import TOUCH
-from rodwright.setout.carried.beds import Bed, lie_on
-from rodwright.setout.carried.inside import load_inside
+from rodwright.setout.carried.beds import Bed, assumed_to_carry, lie_on
+from rodwright.setout.carried.inside import layers_under, load_inside, pieces_of
 from rodwright.setout.notes import Said
 from rodwright.setout.setting import Setting
-from rodwright.trade.loads import ON_OPEN_SHELVES, ON_WORKTOPS, burden_of
-from rodwright.unit import JointKind, Load, Loading, Part, Role
-from rodwright.wishes.loads import LoadSpec
+from rodwright.trade.loads import ON_OPEN_SHELVES, ON_WORKTOPS
+from rodwright.unit import Load, Loading, Part, Role
 
 TOP_IN_REACH = 1800.0
 """Nothing but dust is put on tops higher than this, mm, unless it is said (common practice, no
@@ -22,7 +21,8 @@ ROOM_ABOVE = 150.0
 
 def set_out_loads(setting: Setting) -> Loading:
     """What the unit carries and is held against; what can't lie where it is wished is noted."""
-    loads = [load for each in setting.notes.contents for load in load_inside(setting, each)]
+    pieces = pieces_of(setting.bench)
+    loads = [load for each in setting.notes.contents for load in load_inside(setting, each, pieces)]
     loads += _on_top(setting)
     loads += _on_worktop(setting)
     order = {ref: number for number, ref in enumerate(setting.bench.parts)}
@@ -92,7 +92,7 @@ def _on_top_unless_said(setting: Setting) -> Said | None:
     free = spec.worktop is None and spec.slope is None and not spec.hung
     if not free or top >= TOP_IN_REACH or high < ROOM_ABOVE:
         return None
-    return Said(LoadSpec(of=burden_of(ON_OPEN_SHELVES)))
+    return assumed_to_carry(ON_OPEN_SHELVES)
 
 
 def _on_worktop(setting: Setting) -> Iterator[Load]:
@@ -100,11 +100,11 @@ def _on_worktop(setting: Setting) -> Iterator[Load]:
     wish = setting.spec.worktop
     if wish is None:
         return
-    said = Said(LoadSpec(of=burden_of(ON_WORKTOPS)))
+    said = assumed_to_carry(ON_WORKTOPS)
     if wish.load is not None:
         said = Said(wish.load, ("worktop", "load"))
     bench = setting.bench
-    lower = {each.first for each in bench.joints if each.kind is JointKind.FACE_GLUED}
+    lower = set(layers_under(bench).values())
     for part in bench.parts_of(Role.WORKTOP):
         box = part.bounds()
         if part.ref not in lower:
