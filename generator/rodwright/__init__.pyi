@@ -36,6 +36,8 @@ from rodwright.solids.meshes import mesh_of as mesh_of
 from rodwright.solids.meshes import placed_mesh as placed_mesh
 from rodwright.strength import strength_of as strength_of
 from rodwright.strength.results import Result as Result
+from rodwright.trade.mechanics import Mechanics as Mechanics
+from rodwright.trade.mechanics import mechanics_of as mechanics_of
 from rodwright.unit import Joint as Joint
 from rodwright.unit import Part as Part
 from rodwright.unit import Unit as Unit
