@@ -6,6 +6,7 @@ from itertools import chain
 
 from rodwright.checks.alike import said_once
 from rodwright.checks.binding import binding
+from rodwright.checks.breaking import breaking
 from rodwright.checks.carrying_in import carrying_in
 from rodwright.checks.catches import catches
 from rodwright.checks.cross_grain import cross_grain
@@ -24,9 +25,11 @@ from rodwright.checks.motions import motions
 from rodwright.checks.open_below import open_below
 from rodwright.checks.racking import racking
 from rodwright.checks.safety import safety
+from rodwright.checks.sagging import sagging
 from rodwright.checks.shelves_in import shelves_in
 from rodwright.checks.stock import stock_sizes
 from rodwright.checks.tipping import tipping
+from rodwright.checks.unknown_stiffness import unknown_stiffness
 from rodwright.checks.wall_fixings import wall_fixings
 from rodwright.checks.weak_joints import weak_joints
 from rodwright.checks.workings import workings
@@ -45,6 +48,9 @@ CHECKS = (
     driving,
     holding,
     racking,
+    breaking,
+    sagging,
+    unknown_stiffness,
     lippings,
     open_below,
     shelves_in,

@@ -80,6 +80,11 @@ class Rule(StrEnum):
     NO_ROOM_TO_SWELL = "no-room-to-swell"
 
     # Fronts, shelves and frames
+    SAGS_TOO_FAR = "sags-too-far"
+    BREAKS = "breaks"
+    PINS_TEAR_OUT = "pins-tear-out"
+    STIFFNESS_UNKNOWN = "stiffness-unknown"
+    NOTHING_UNDER_ITS_END = "nothing-under-its-end"
     FRONT_SWELLS_SHUT = "front-swells-shut"
     DOOR_STRIKES = "door-strikes"
     DOORS_STRIKE_EACH_OTHER = "doors-strike-each-other"

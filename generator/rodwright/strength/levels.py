@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Hashable, Iterator
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from rodwright.geometry import Box
 from rodwright.strength.bearings import Bearing
@@ -27,6 +28,10 @@ from rodwright.unit import Part, Unit
 
 SAGS, BENDS, SHEARS = "sag", "bending stress", "shear stress"
 """What the results are of (a sag says after how long)."""
+STANDING = "what stands on it"
+"""What an input is called that uprights bring a level."""
+UNCARRIED = "nothing that is known of carries both its ends"
+"""What is lacking of a level that nothing holds where it is."""
 BEAM = Source(
     "Timoshenko's beam between the supports there are, bent exactly; creep by EN 1995-1-1, 2.2.3"
 )
@@ -38,12 +43,17 @@ _ALL_OF_CREEP = (
 _SPAN_OVER = Source("span over 200 where the spec says nothing: common practice, no source")
 
 
-def levels(unit: Unit) -> Iterator[Result]:
+@lru_cache(maxsize=4)
+def levels(unit: Unit) -> tuple[Result, ...]:
     """The results of each level of a unit, in the order of its parts.
 
     Raises:
         ValueError: the workings of a part leave nothing of it.
     """
+    return tuple(_all(unit))
+
+
+def _all(unit: Unit) -> Iterator[Result]:
     told = _Told(unit, states(unit), {})
     for state in told.states.values():
         if not state.now.grounded:
@@ -74,7 +84,7 @@ def _results(told: _Told, state: LevelState) -> Iterator[Result]:
     unit = told.unit
     missing = unknown_of(unit, state.now)
     if missing or not _is_held(state.now):
-        yield _unknown(unit, state, missing or "nothing that is known of carries both its ends")
+        yield _unknown(unit, state, missing or UNCARRIED)
         return
     at_once = sag_of(unit, state, 0.0)
     assert at_once is not None
@@ -153,9 +163,7 @@ def _inputs(unit: Unit, state: LevelState, sagged: Sagged, years: float) -> Iter
     yield Input("L", "span", sagged.span, "mm")
     yield Input("Q", "what lies on it", bearing.contents, "N", _load_source(unit, bearing))
     yield Input("G", "its own weight", bearing.weight, "N")
-    standing = sum(each.force for each in bearing.standing)
-    if standing:
-        yield Input("F", "what stands on it", standing, "N")
+    yield from _standing(bearing)
     for part in _unlike(bearing):
         known = modulus(part, axis)
         if known is not None:
@@ -183,6 +191,12 @@ def _inputs(unit: Unit, state: LevelState, sagged: Sagged, years: float) -> Iter
             )
     if years > 0:
         yield Input("psi2", "share of what lies there that stays", PSI2, "", PSI2_SOURCE)
+
+
+def _standing(bearing: Bearing) -> Iterator[Input]:
+    standing = sum(each.force for each in bearing.standing)
+    if standing:
+        yield Input("F", STANDING, standing, "N")
 
 
 def _unlike(bearing: Bearing) -> Iterator[Part]:
@@ -214,6 +228,7 @@ def _stress(state: LevelState, what: str, found: Stressed) -> Result:
         "sigma = M E z/EI" if what == BENDS else "tau = V S/(I b)",
         FACTORS,
         (
+            *_standing(state.now),
             Input("f", f"loads count for so much ({found.part.ref})", found.raised, ""),
             *(
                 (Input("fd", "design strength", strength.value, "N/mm2", strength.source),)

@@ -16,7 +16,7 @@ from rodwright.trade.yield_equations import reduction
 from rodwright.unit import Part, Unit
 
 HOLES, TEARS, PRESSED = "pressure on pin holes", "tear-out of pin holes", "pressure on the pins"
-_BAR = Source("statics of a rigid bar in an even bed")
+_BAR = Source("Johansen's theory, a rigid dowel, as in NDS 2018, table 12.3.1A", seen=False)
 _PLANES = Source("two planes shear below the hole: common practice, no source")
 _CONTACT = Source("force over the pin's diameter and length: common practice, no source")
 
@@ -66,9 +66,9 @@ def _in_hole(state: LevelState, pins: Pins) -> Iterator[Result]:
         state,
         HOLES,
         pins,
-        pins.mouth,
+        pins.in_hole,
         allowed,
-        "q = F/(d h) (4 + 6 e/h)",
+        "q = F/(d (sqrt((2 e + h)^2 + h^2) - 2 e - h))",
         _BAR,
         Input("e", "from the upright to the force", pins.arm, "mm"),
     )

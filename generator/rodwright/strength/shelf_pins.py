@@ -1,8 +1,9 @@
 """What shelf pins press on: the holes in the uprights, and the shelf; N and mm.
 
 A pin is stiff beside wood.  Loaded ``e`` before the mouth of its hole, which is ``h`` deep, it
-presses on the hole's wall with ``q = F/h (4 + 6 e/h)`` per mm at the mouth, growing evenly from the
-other side at the bottom (statics of a rigid bar in an even bed).  Below it two planes have to shear
+turns in it and crushes the wall at the mouth below it and at the bottom above it, alike: it bears
+as much as ``l = sqrt((2 e + h)^2 + h^2) - (2 e + h)`` of its length would, pressed evenly (a rigid
+dowel in Johansen's theory, as in NDS 2018, table 12.3.1A).  Below it two planes have to shear
 before it tears out: ``2 a h`` of wood, ``a`` being what is left to the next hole or the end.
 """
 
@@ -10,6 +11,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from math import hypot
 
 from rodwright.strength.bearings import Bearing, Seat
 from rodwright.unit import Hole, JointKind, Part, Unit
@@ -37,10 +39,15 @@ class Pins:
     below: float
 
     @property
-    def mouth(self) -> float:
-        """The pressure at the mouth of the hole, N/mm2 of the pin's diameter."""
-        bar = self.force / self.depth * (4 + 6 * self.arm / self.depth)
-        return bar / self.diameter
+    def bears_by(self) -> float:
+        """How much of the pin's length would bear as much, pressed evenly, mm."""
+        out = 2 * self.arm + self.depth
+        return hypot(out, self.depth) - out
+
+    @property
+    def in_hole(self) -> float:
+        """The pressure in the hole, N/mm2 of the pin's diameter and of what it bears by."""
+        return self.force / (self.diameter * self.bears_by)
 
     @property
     def tearing(self) -> float:

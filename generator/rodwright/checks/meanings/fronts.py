@@ -5,6 +5,8 @@ from __future__ import annotations
 from rodwright.checks.meanings.meaning import GEOMETRY, PRACTICE, Meaning
 from rodwright.checks.motions import NEEDED
 from rodwright.checks.rules import Rule
+from rodwright.strength.level_states import PSI2_SOURCE
+from rodwright.strength.stresses import FACTORS
 from rodwright.trade.gaps import ABOVE_FLOOR
 from rodwright.trade.movement import TABLE
 
@@ -14,6 +16,48 @@ _STOPS = (
 )
 
 MEANINGS = {
+    Rule.SAGS_TOO_FAR: Meaning(
+        "A shelf, top, bottom, rail or worktop sags too far",
+        "Its sag between what carries it, after the years that the spec says (`loading`), under "
+        "what it is to carry. It is bent as the beam it is: on its true supports, its joints as "
+        "springs, its lipping and layers with it, cut-outs taken off. Creep is taken whole.",
+        f"Timoshenko's beam; creep by EN 1995-1-1, 2.2.3, and {PSI2_SOURCE}. A limit of span/200 "
+        "is common practice, no source.",
+        "The finding says what would do, each worked out: thicker, other boards, layers, a "
+        "lipping, something under its middle, less length or load. `rodwright strength` has all.",
+    ),
+    Rule.BREAKS: Meaning(
+        "A shelf, top, bottom, rail or worktop may break",
+        "Its stress in bending or shear, loads raised by 1.35 and 1.5 and its ends turning "
+        "freely, against its strength under a load that stays for years.",
+        f"EN 1995-1-1, 2.4.1: kmod f / gammaM. Loads: {FACTORS}.",
+        "The finding says what would do, each worked out.",
+        "What lies on it falls. It is no structural engineer's work: what people climb, sit or "
+        "lean on follows local codes.",
+    ),
+    Rule.PINS_TEAR_OUT: Meaning(
+        "Shelf pins, or the wood round them, give",
+        "Each pin of the fuller end bears its share: how it presses the wall of its hole, what "
+        "shears below it, and how it presses the shelf.",
+        "Bearing of fasteners by NDS 2018, 12.3 (from memory), strengths by EN 1995-1-1, 2.4.1. "
+        "That the wood below a hole shears in two planes is common practice, no source.",
+        "Thicker pins, deeper holes, a fixed shelf, or less on it.",
+        "The shelf comes down with what is on it.",
+    ),
+    Rule.STIFFNESS_UNKNOWN: Meaning(
+        "It isn't known how stiff a shelf is",
+        "Nothing is told from a guessed material: without a modulus of elasticity, and a figure "
+        "for creep in such a room, no sag is worked out.",
+        PRACTICE,
+        "Give `strength` in the stock, with its source, or say what it is `like`.",
+    ),
+    Rule.NOTHING_UNDER_ITS_END: Meaning(
+        "Nothing carries a shelf at both its ends",
+        "No joint and nothing below it is known of at one of its ends, at least.",
+        GEOMETRY,
+        "Let it end at uprights, or stand something under it.",
+        "It comes down.",
+    ),
     Rule.FRONT_SWELLS_SHUT: Meaning(
         "A door or drawer front of solid wood swells by more than its gap",
         "Made at the driest that the spec gives (`moisture`) and grown to the dampest, it binds. A "
