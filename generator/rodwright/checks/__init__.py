@@ -30,6 +30,7 @@ from rodwright.checks.shelves_in import shelves_in
 from rodwright.checks.stock import stock_sizes
 from rodwright.checks.tipping import tipping
 from rodwright.checks.unknown_stiffness import unknown_stiffness
+from rodwright.checks.uprights import uprights
 from rodwright.checks.wall_fixings import wall_fixings
 from rodwright.checks.weak_joints import weak_joints
 from rodwright.checks.workings import workings
@@ -51,6 +52,7 @@ CHECKS = (
     breaking,
     sagging,
     unknown_stiffness,
+    uprights,
     lippings,
     open_below,
     shelves_in,

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable
 from itertools import chain
 
 from rodwright.strength.fixings import level_joints
+from rodwright.strength.ground import ground
 from rodwright.strength.hanging import hanging
 from rodwright.strength.levels import levels
 from rodwright.strength.lifting import lifting
@@ -14,13 +15,16 @@ from rodwright.strength.racking import racking
 from rodwright.strength.results import Result
 from rodwright.strength.runners_and_frames import frame_joints, runner_joints
 from rodwright.strength.tipping import tipping
+from rodwright.strength.uprights import uprights
 from rodwright.unit import Unit
 
 __all__ = ["ANALYSES", "strength_of"]
 
 ANALYSES: tuple[Callable[[Unit], Iterable[Result]], ...] = (
     levels,
+    uprights,
     racking,
+    ground,
     level_joints,
     moving_joints,
     runner_joints,

@@ -14,7 +14,7 @@ from rodwright.strength.held_edges import fixes, is_fixed_back
 from rodwright.strength.level_parts import Level, lies_level, other_of
 from rodwright.strength.seats import PULLS, Line, Lying, Seat, Standing
 from rodwright.strength.turning import turning_of
-from rodwright.trade.feet import FOOT_INSET
+from rodwright.trade.feet import FOOT, FOOT_INSET
 from rodwright.unit import UPRIGHTS, Joint, Part, Role, Unit
 from rodwright.unit.facts import STANDS
 
@@ -159,7 +159,7 @@ def _on_base(
 
 def _feet(unit: Unit, level: Level) -> Iterator[Seat]:
     """Adjustable feet: bought in, in rows as they are set out."""
-    feet = next((each for each in unit.fixings if each.name == "adjustable foot"), None)
+    feet = next((each for each in unit.fixings if each.name == FOOT), None)
     if feet is None or level.main.role is not Role.BOTTOM or level.ref not in feet.on:
         return
     wide, deep, _ = level.box.size

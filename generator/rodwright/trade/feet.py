@@ -3,6 +3,8 @@
 Common practice, no source, unless said.
 """
 
+FOOT = "adjustable foot"
+"""What lists call it."""
 FOOT_INSET = 60.0
 """From the carcass's edges to the middle of a foot."""
 FOOT_RANGE = 15.0

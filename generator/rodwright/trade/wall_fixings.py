@@ -1,6 +1,7 @@
 """What holds a unit to a wall: plugs in masonry, screws in studs, nothing in plasterboard alone.
 
 Lengths in mm, forces in N.  The wall itself is the builder's or engineer's to judge.
+Common practice, no source, unless a figure says its own.
 """
 
 from __future__ import annotations

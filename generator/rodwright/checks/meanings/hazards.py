@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from rodwright.checks.meanings.meaning import PRACTICE, Meaning
 from rodwright.checks.rules import Rule
+from rodwright.trade.floors import HOUSE_FLOOR
 from rodwright.trade.lifting import HSE, LOAD_CONSTANT, NIOSH
 from rodwright.trade.stability import CHILD, FIX_FROM, OPEN_ELEMENT, PULL, PULL_HEIGHT
 
@@ -55,6 +56,16 @@ MEANINGS = {
         f"Statics; the pull is that of {PULL.source}.",
         "Have it held until it is fixed; put in drawers, doors and contents after that.",
         "It falls on whoever fits it.",
+    ),
+    Rule.FLOOR_LOAD: Meaning(
+        "With all that is in it, the unit loads the floor more than houses are designed for",
+        "Its weight and all that it is to carry, over what it covers of the floor. Books to the "
+        "ceiling come to three times what a floor is designed for all over; along a wall that "
+        "carries the joists that is often no matter, in the middle of a span it may be.",
+        f"{HOUSE_FLOOR.source}.",
+        "Ask a structural engineer, above all about timber joists and old houses.",
+        "A floor that is overloaded sags, cracks what hangs from it, and may come down. Local "
+        "codes come first.",
     ),
     Rule.HANGING: Meaning(
         "A unit hangs on the wall",

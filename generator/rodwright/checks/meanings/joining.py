@@ -9,6 +9,7 @@ from rodwright.checks.meanings.meaning import GEOMETRY, PRACTICE, Meaning
 from rodwright.checks.rules import Rule
 from rodwright.strength.paths import GRAVITY
 from rodwright.strength.racking import PUSH, SWAY_LIMIT
+from rodwright.strength.uprights import BUCKLING_SAFETY, BUCKLING_SOURCE
 from rodwright.trade.connectors import DOWEL_EDGE
 from rodwright.trade.fastenings import END_GRAIN_PULL, END_GRAIN_SCREW, SAFETY
 from rodwright.trade.movement import ACCEPTED, TABLE
@@ -157,6 +158,22 @@ MEANINGS = {
         "is fixed to (`wall`).",
         "A loaded carcass that racks folds flat, and falls on whoever stands before it. Don't load "
         "it as it is.",
+    ),
+    Rule.UPRIGHT_BUCKLES: Meaning(
+        "A side, divider or leg is too slender for what comes down it",
+        "Between two levels that are jointed to it a thin upright bows out sideways under load, "
+        f"and gives way. It may carry a {BUCKLING_SAFETY:g}rd of what buckles it (Euler).",
+        f"Euler; {BUCKLING_SOURCE}.",
+        "Fix a shelf half-way up, or take thicker stock; `rodwright strength` has the figures.",
+        "What stands on it comes down at once, without warning.",
+    ),
+    Rule.FOOT_CRUSHES: Meaning(
+        "An upright crushes what it stands on",
+        "Through its thickness, across the grain, a board bears far less than along it: the foot "
+        "sinks in, and all above it follows.",
+        "EN 1995-1-1, 2.4.1: kmod f/gammaM; f of the stock under it.",
+        "Let the upright go past what it stands on to the floor, make it thicker, or take harder "
+        "stock under it.",
     ),
     Rule.OPEN_BACK: Meaning(
         "Without a back only the carcass's own joints keep it square",

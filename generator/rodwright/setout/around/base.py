@@ -9,7 +9,7 @@ from rodwright.setout.boards import Board, carry, lay_board, screw_on
 from rodwright.setout.fixings import screws
 from rodwright.setout.rod.sizes import feet_across
 from rodwright.setout.setting import Setting
-from rodwright.trade.feet import CLIPPED_BOARD_ROOM, FOOT_RANGE, FOOT_SCREW, FOOT_SCREWS
+from rodwright.trade.feet import CLIPPED_BOARD_ROOM, FOOT, FOOT_RANGE, FOOT_SCREW, FOOT_SCREWS
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import Fixing, JointKind, Role, Stock, Surface
 from rodwright.unit.directions import DOWN, FORWARD, LEFT, X, Y
@@ -195,7 +195,7 @@ def _levellers(setting: Setting, wish: LevellersSpec) -> None:
     count, sizes = across * deep, bench.sizes
     reach = f"{say(least)} to {say(most)} high"
     under = " and ".join(bench.refs_of(Role.BOTTOM))
-    bench.buy(Fixing("adjustable foot", count, reach, on=under))
+    bench.buy(Fixing(FOOT, count, reach, on=under))
     bench.buy(
         screws(
             sizes,

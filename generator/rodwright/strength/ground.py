@@ -1,0 +1,137 @@
+"""What a unit puts on its feet, its legs, its plinth and the floor.
+
+Millimetres, newtons; loads told in kg.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+from rodwright.geometry.spacing import spread
+from rodwright.strength.carriers import Ground
+from rodwright.strength.paths import GRAVITY, Force, Paths, paths
+from rodwright.strength.results import Group, Input, Result
+from rodwright.trade.feet import FOOT, FOOT_INSET
+from rodwright.trade.floors import HOUSE_FLOOR, HOUSE_FLOOR_POINT
+from rodwright.trade.sources import Source
+from rodwright.unit import CASE, PANELS, Role, Unit
+from rodwright.unit.facts import STANDS, plinth_boards
+
+STATICS = Source("statics: each load by the rule of the lever to the nearest that carry it")
+ON_FLOOR = "load on the floor under it"
+ON_FOOT = "load on the most laden foot"
+ON_LEG = "load on the most laden leg"
+ON_PLINTH = "load on each metre of its plinth"
+_ENGINEER = "whether the floor carries it is for a structural engineer to say; follow local codes"
+
+
+def ground(unit: Unit) -> Iterator[Result]:
+    """What comes to feet, legs, plinth and floor; nothing of a unit that hangs.
+
+    Raises:
+        ValueError: the workings of a part leave nothing of it.
+    """
+    if unit.hung:
+        return
+    down = paths(unit)
+    yield from _on_base(unit, down)
+    yield _on_floor(unit, down)
+
+
+def shared(forces: Sequence[Force], xs: Sequence[float], ys: Sequence[float]) -> list[list[float]]:
+    """What each of the points of a grid (``xs`` by ``ys``, two of each at least) carries of forces,
+    N: by the rule of the lever from left to right, and from front to back."""
+    carried = [[0.0] * len(ys) for _ in xs]
+    for force in forces:
+        for i, across in _levers(xs, force.at[0]):
+            for j, back in _levers(ys, force.at[1]):
+                carried[i][j] += force.force * across * back
+    return carried
+
+
+def _levers(places: Sequence[float], at: float) -> tuple[tuple[int, float], tuple[int, float]]:
+    i = next((i for i, (_, high) in enumerate(pairwise(places)) if at <= high), len(places) - 2)
+    share = (at - places[i]) / (places[i + 1] - places[i])
+    return (i, 1 - share), (i + 1, share)
+
+
+def _on_base(unit: Unit, down: Paths) -> Iterator[Result]:
+    forces = [force for _, force in down.onto(Ground.BASE)]
+    boxes = [part.bounds() for part in unit.parts if part.role in CASE]
+    if not forces or not boxes:
+        return
+    left, right = min(box.low[0] for box in boxes), max(box.high[0] for box in boxes)
+    rear = max(box.high[1] for box in boxes)
+    feet = sum(fixing.count for fixing in unit.fixings if fixing.name == FOOT)
+    posts = [
+        part.bounds() for part in unit.parts
+        if part.role is Role.LEG and part.bounds().low[2] < STANDS
+    ]  # fmt: skip
+    if feet >= 4:
+        xs = spread(left, right, FOOT_INSET, feet // 2)
+        yield _on_each(ON_FOOT, "feet", forces, xs, (FOOT_INSET, rear - FOOT_INSET))
+    elif posts:
+        xs = _apart(box.centre[0] for box in posts)
+        ys = _apart(box.centre[1] for box in posts)
+        if len(xs) > 1 and len(ys) > 1:
+            yield _on_each(ON_LEG, "legs", forces, xs, ys)
+    elif plinth_boards(unit):
+        yield _on_plinth(unit, forces)
+
+
+def _apart(places: Iterator[float]) -> tuple[float, ...]:
+    """Places in their order, those that are one told once."""
+    found: list[float] = []
+    for place in sorted(places):
+        if not found or place - found[-1] > 1.0:
+            found.append(place)
+    return tuple(found)
+
+
+def _on_each(
+    what: str, called: str, forces: Sequence[Force], xs: Sequence[float], ys: Sequence[float]
+) -> Result:
+    carried = shared(forces, xs, ys)
+    most = max(each for column in carried for each in column) / GRAVITY
+    return Result(
+        Group.WHOLE, called, (), what, most, None, "kg", "rule of the lever", STATICS,
+        (Input("n", f"{called} in all", len(xs) * len(ys), ""),
+         Input("W", "all that comes down on them", sum(f.force for f in forces), "N")),
+        notes=("take ones whose maker gives as much",),
+    )  # fmt: skip
+
+
+def _on_plinth(unit: Unit, forces: Sequence[Force]) -> Result:
+    boards = plinth_boards(unit)
+    length = sum(max(part.bounds().size[:2]) for part in boards) / 1000
+    weight = sum(force.force for force in forces) / GRAVITY
+    return Result(
+        Group.WHOLE, "plinth", tuple(part.ref for part in boards), ON_PLINTH, weight / length,
+        None, "kg/m", "W/L", STATICS,
+        (Input("W", "all that comes down on it", weight, "kg"),
+         Input("L", "all its boards together", length, "m")),
+        notes=("as if every board of it took its share",),
+    )  # fmt: skip
+
+
+def _on_floor(unit: Unit, down: Paths) -> Result:
+    boxes = [part.bounds() for part in unit.parts if part.role in PANELS]
+    width = max(box.high[0] for box in boxes) - min(box.low[0] for box in boxes)
+    depth = max(box.high[1] for box in boxes) - min(box.low[1] for box in boxes)
+    area = width * depth / 1e6
+    weight = down.total / GRAVITY
+    heavy = weight > HOUSE_FLOOR_POINT.value
+    return Result(
+        Group.WHOLE, "floor", (), ON_FLOOR, weight / area,
+        HOUSE_FLOOR.value if heavy else None, "kg/m2", "W/(B D)", STATICS,
+        (Input("W", "unit and all that is in it", weight, "kg"),
+         Input("B D", "what it covers of the floor", area, "m2")),
+        limit_source=HOUSE_FLOOR.source if heavy else None,
+        notes=(
+            "floors of houses are designed for that all over, and often carry more along a wall",
+            f"in all it is {weight:.0f} kg; up to {HOUSE_FLOOR_POINT.value:.0f} kg stand on one "
+            f"spot ({HOUSE_FLOOR_POINT.source})",
+            _ENGINEER,
+        ),
+    )  # fmt: skip
