@@ -61,6 +61,7 @@ def _code(words: list[str]) -> str:
         ["schema", "unit"],
         ["new"],
         ["rule"],
+        ["span", "birch plywood", "18", "--load", "books", "--ends", "housed"],
         ["rule", "--json"],
     ],
 )

@@ -11,7 +11,19 @@ from typing import Annotated
 
 import typer
 
-from rodwright_cli import build, check, gallery, new, parts, rule, schema, strength, survey, way_in
+from rodwright_cli import (
+    build,
+    check,
+    gallery,
+    new,
+    parts,
+    rule,
+    schema,
+    span,
+    strength,
+    survey,
+    way_in,
+)
 from rodwright_cli.console import (
     OUTPUT_LOST,
     give_up_lost_words,
@@ -31,6 +43,7 @@ for verb in (
     build.build,
     parts.parts,
     strength.strength,
+    span.span,
     rule.rule,
     schema.schema,
     survey.survey,

@@ -26,7 +26,7 @@ from rodwright_cli.console import PlainConsole
 from rodwright_cli.show_list import ShownList
 
 _MEMORY, _GRANTED = "?", "~"
-_NO_ENGINEER = (
+NO_ENGINEER = (
     "This is no structural engineer's work: walls, ceilings, balustrades and whatever people climb "
     "or sit on go by local codes."
 )
@@ -46,12 +46,12 @@ def strength(
         if in_full:
             console.print(f"\n[bold]{group.capitalize()}[/bold]")
             for row in of_group:
-                _whole(console, row, shown)
+                whole(console, row, shown)
         else:
             _table(group.capitalize(), list(of_group), list(works), shown)
     if not in_full:
         _footnotes(console, rows, works)
-    console.print(f"\n{_counted(rows)} {_NO_ENGINEER}")
+    console.print(f"\n{_counted(rows)} {NO_ENGINEER}")
 
 
 def _failing(console: PlainConsole, rows: Sequence[StrengthRow], unit: LengthUnit) -> None:
@@ -126,7 +126,7 @@ def _footnotes(
         console.print(escape("; ".join(told)))
 
 
-def _whole(console: PlainConsole, row: StrengthRow, unit: LengthUnit) -> None:
+def whole(console: PlainConsole, row: StrengthRow, unit: LengthUnit) -> None:
     """One result with all that it was worked out from."""
     result = row.result
     said = figure_text(result.figure, result.measure, unit)

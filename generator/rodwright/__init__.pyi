@@ -19,6 +19,7 @@ from rodwright.handover.unit_json import unit_schema as unit_schema
 from rodwright.jobs.build import Build as Build
 from rodwright.jobs.build import build as build
 from rodwright.jobs.rule import meaning_of as meaning_of
+from rodwright.jobs.span import span as span
 from rodwright.jobs.survey import survey as survey
 from rodwright.jobs.survey import write_survey as write_survey
 from rodwright.jobs.way_in import way_in as way_in
@@ -36,6 +37,7 @@ from rodwright.solids.meshes import mesh_of as mesh_of
 from rodwright.solids.meshes import placed_mesh as placed_mesh
 from rodwright.strength import strength_of as strength_of
 from rodwright.strength.results import Result as Result
+from rodwright.strength.span_answer import SpanAnswer as SpanAnswer
 from rodwright.trade.mechanics import Mechanics as Mechanics
 from rodwright.trade.mechanics import mechanics_of as mechanics_of
 from rodwright.unit import Joint as Joint

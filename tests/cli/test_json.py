@@ -100,6 +100,12 @@ def test_of_every_model(maker: Maker, verb: str, name: str) -> None:
     assert said.code == maker.run(verb, spec).code
 
 
+def test_span(maker: Maker) -> None:
+    said = maker.run("span", "birch plywood", "18", "--load", "books", "--json")
+    assert (said.code, said.err) == (0, "")
+    assert set(said.document) == KEYS["span"]
+
+
 def test_check_has_the_figures_of_the_text(maker: Maker) -> None:
     spec = maker.model("reading-alcove")
     document, text = maker.run("check", spec, "--json").document, maker.run("check", spec).out

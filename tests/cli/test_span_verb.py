@@ -1,0 +1,49 @@
+"""`rodwright span` at the prompt."""
+
+from __future__ import annotations
+
+import json
+
+from typer.testing import CliRunner
+
+from rodwright_cli.main import app
+
+
+def said(*words: str, code: int = 0) -> str:
+    found = CliRunner().invoke(app, ["span", *words], env={"COLUMNS": "250"})
+    assert found.exit_code == code, found.output
+    return found.output
+
+
+def test_the_greatest_span() -> None:
+    lines = said("birch plywood", "18", "--load", "books").splitlines()
+    assert lines[0] == "Greatest span: 941.2 mm"
+    assert lines[1] == (
+        "birch plywood, 18 mm thick, 300 mm deep, ends pinned, under 35.0 kg (37.2 kg/m, "
+        "124 kg/m2). Sag limits it."
+    )
+    text = "\n".join(lines)
+    assert "its depth is assumed (--depth)" in text
+    assert "(from memory)" in text
+    assert "5 w L^4/(384 E I) + w L^2/(8 G A')" in text
+    assert "This is no structural engineer's work" in text
+
+
+def test_in_inches() -> None:
+    text = said("oak", "3/4 in", "--span", "36 in", "--depth", "10")
+    assert "oak, 3/4 in thick, 10 in deep, ends pinned over 36 in." in text
+    assert "lb/ft" in text.splitlines()[0]
+
+
+def test_the_least_thickness_and_whether_it_holds() -> None:
+    assert said("mdf", "--span", "800", "--load", "books").startswith("Least thickness: 29.8 mm\n")
+    assert said("mdf", "30", "--span", "800", "--load", "books").startswith("It holds\n")
+    text = said("mdf", "18", "--span", "800", "--load", "books", code=1)
+    assert text.startswith("It doesn't hold\n")
+    assert "fails shelf of mdf, sag after 10 years" in text
+
+
+def test_json() -> None:
+    document = json.loads(said("mdf", "18", "--load", "30 kg", "--json"))
+    assert document["total"] == 30
+    assert document["span"] > 0
