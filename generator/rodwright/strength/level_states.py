@@ -11,13 +11,9 @@ from rodwright.strength.lacking import lacking
 from rodwright.strength.level_loads import level_loads
 from rodwright.strength.level_parts import Level
 from rodwright.strength.level_sections import Moduli, Section, sections_along, with_grain
+from rodwright.strength.load_factors import PSI2
 from rodwright.strength.seats import Lying
-from rodwright.trade.sources import Source
 from rodwright.unit import Part, Unit
-
-PSI2 = 0.8
-"""The share of what is stored that counts as lying there for good: category E, storage."""
-PSI2_SOURCE = Source("EN 1990:2002, table A1.1, category E", seen=False)
 
 
 @dataclass(frozen=True, slots=True)

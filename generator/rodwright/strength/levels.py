@@ -11,17 +11,16 @@ from rodwright.strength.bearings import Bearing
 from rodwright.strength.level_remedies import remedies_of
 from rodwright.strength.level_sections import modulus
 from rodwright.strength.level_states import (
-    PSI2,
-    PSI2_SOURCE,
     LevelState,
     creep_of,
     states,
     unknown_of,
 )
+from rodwright.strength.load_factors import FACTORS, PSI2, PSI2_SOURCE
 from rodwright.strength.pin_results import pin_results
 from rodwright.strength.results import Group, Input, Remedy, Result
 from rodwright.strength.sagging import Sagged, sag_of
-from rodwright.strength.stresses import FACTORS, Stressed, bending_of, shear_of
+from rodwright.strength.stresses import Stressed, bending_of, shear_of
 from rodwright.strength.told_support import support_notes
 from rodwright.trade.sources import Source
 from rodwright.unit import Part, Unit

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.strength.level_states import LevelState
+from rodwright.strength.load_factors import FACTORS
 from rodwright.strength.results import Group, Input, Result
 from rodwright.strength.shelf_pins import PIN_REACH, Pins, pins_of
-from rodwright.strength.stresses import FACTORS, raised_by
+from rodwright.strength.stresses import raised_by
 from rodwright.trade.creep import Duration
 from rodwright.trade.design_strength import design_strength
 from rodwright.trade.fastenings import Into, bearing_strength

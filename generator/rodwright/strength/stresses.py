@@ -8,14 +8,12 @@ from dataclasses import dataclass
 from rodwright.strength.bearings import Bearing
 from rodwright.strength.level_sections import Section, with_grain
 from rodwright.strength.level_states import LevelState, front_to_back
+from rodwright.strength.load_factors import PERMANENT, VARIABLE
 from rodwright.trade.creep import Duration
 from rodwright.trade.design_strength import Strength, design_strength
-from rodwright.trade.sources import Figure, Source
+from rodwright.trade.sources import Figure
 from rodwright.unit import Part, Unit
 
-PERMANENT, VARIABLE = 1.35, 1.5
-"""Own weight and what is stored count for so much where strength is judged."""
-FACTORS = Source("EN 1990:2002, table A1.2(B)", seen=False)
 _SHEAR_IN = 1e-6
 
 
