@@ -224,7 +224,7 @@ def _burden(load: str, unit: LengthUnit, notes: list[str]) -> Burden:
     if burden.amount.value == 0:
         raise _problem("--load: nothing lies on it", "Leave --load out and give --span.")
     if burden.amount.kind is Kind.DENSITY:
-        notes.append(f"{burden.said} lie {HEIGHT:g} mm high on it")
+        notes.append(f"a clear height of {HEIGHT:g} mm is filled with {burden.said}")
     if burden.manner == "stands":
         notes.append(f"{burden.said} stands in its middle")
     return burden
