@@ -5,8 +5,7 @@ from __future__ import annotations
 from rodwright.checks.meanings.meaning import GEOMETRY, PRACTICE, Meaning
 from rodwright.checks.motions import NEEDED
 from rodwright.checks.rules import Rule
-from rodwright.strength.level_states import PSI2_SOURCE
-from rodwright.strength.stresses import FACTORS
+from rodwright.strength.load_factors import FACTORS, PSI2_SOURCE
 from rodwright.trade.gaps import ABOVE_FLOOR
 from rodwright.trade.movement import TABLE
 
