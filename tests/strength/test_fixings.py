@@ -17,6 +17,7 @@ from rodwright.jobs.new import model_names, model_path
 from rodwright.problems import ProblemsError
 from rodwright.strength.channels import LEAST_BEARING, housing_bears, notched
 from rodwright.strength.fixings import level_joints
+from rodwright.strength.framed_doors import framed_doors
 from rodwright.strength.holds import holds_of
 from rodwright.strength.joint_results import LOADED, SAGGING
 from rodwright.strength.meetings import meeting_of
@@ -206,7 +207,13 @@ def test_an_unknown_sheet_is_named_with_what_to_give() -> None:
 @pytest.mark.parametrize("name", model_names())
 def test_every_joint_of_the_models_holds(name: str) -> None:
     unit = rodwright.set_out(rodwright.read_spec(model_path(name)))
-    results = [*level_joints(unit), *moving_joints(unit), *runner_joints(unit), *frame_joints(unit)]
+    results = [
+        *level_joints(unit),
+        *moving_joints(unit),
+        *runner_joints(unit),
+        *frame_joints(unit),
+        *framed_doors(unit),
+    ]
     assert results
     assert [each.subject for each in results if not each.holds] == []
     for each in results:
@@ -221,7 +228,7 @@ def test_random_units_are_worked_out(wish: Wish) -> None:
         unit = unit_from("unit: mm\n", **wish)
     except ProblemsError:
         return
-    analyses = (level_joints, moving_joints, runner_joints, frame_joints)
+    analyses = (level_joints, moving_joints, runner_joints, frame_joints, framed_doors)
     for each in chain.from_iterable(analysis(unit) for analysis in analyses):
         assert each.figure is None or each.figure >= 0
         for remedy in each.remedies:
@@ -288,3 +295,27 @@ def test_a_frame_hangs_on_its_biscuits() -> None:
     assert result.limit == pytest.approx(wood * 670, rel=0.06)
     assert result.holds
     assert list(frame_joints(unit_from(FRAMED.replace("face_frame", "# face_frame")))) == []
+
+
+@pytest.mark.parametrize("joint", ["tongued", "dowelled", "loose-tenoned"])
+def test_the_corners_of_a_framed_door_by_hand(joint: str) -> None:
+    """Two rails: a quarter of the door's weight on each, at half its clear length from either
+    corner."""
+    unit = unit_from(DOORS % f"kind: framed, panel: {{stock: thin}}, frame: {{joint: {joint}}}")
+    (result,) = framed_doors(unit)
+    assert result.holds
+    by = {each.symbol: each.value for each in result.inputs}
+    assert by["r"] == 2
+    clear = next(part.blank.length for part in unit.parts if part.ref == result.parts[0]) - 2 * (
+        12.0 if joint == "tongued" else 0.0
+    )
+    assert by["b"] == pytest.approx(clear)
+    assert result.figure is not None
+    assert result.figure * GRAVITY / 2 / 2 * clear / 2 == pytest.approx(by["M1"])
+    heavy = tuple(
+        replace(part, blank=replace(part.blank, stock=replace(part.blank.stock, density=3e5)))
+        for part in unit.parts
+    )
+    (failing,) = framed_doors(replace(unit, parts=heavy))
+    assert not failing.holds
+    assert failing.remedies

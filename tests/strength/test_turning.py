@@ -7,14 +7,18 @@ from math import sqrt
 
 import numpy as np
 import pytest
-from hypothesis import given
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from scipy.optimize import minimize_scalar
 
+import rodwright
 from kit.samples import PLYWOOD, Y
 from kit.specs import unit_from
+from kit.wishes import Wish, wishes
 from rodwright.geometry import Box
-from rodwright.strength.turning import couple, lasting, thread_stiffness, turning_of
+from rodwright.jobs.new import model_names, model_path
+from rodwright.problems import ProblemsError
+from rodwright.strength.turning import couple, lasting, pull_of, thread_stiffness, turning_of
 from rodwright.trade.mechanics import Family, Mechanics
 from rodwright.trade.sources import Figure, Source
 from rodwright.unit import Blank, Fixing, Grain, Joint, JointKind, Part, Placement, Role, Unit
@@ -149,6 +153,39 @@ def test_more_screws_and_a_thicker_or_deeper_shelf_turn_less(
     thicker = turning(JointKind.SCREWED, replace(SCREWS, count=count), thick=thick + 3, deep=deep)
     assert 0 < few < more
     assert few < thicker
+
+
+@pytest.mark.parametrize("name", model_names())
+def test_every_joint_of_the_models_turns_somehow(name: str) -> None:
+    """Between a pin and fixed: less than what a shelf clamped in its whole thickness would have."""
+    unit = rodwright.set_out(rodwright.read_spec(model_path(name)))
+    for joint in unit.joints:
+        figure = turning_of(unit, joint)
+        assert 0 <= figure.value < 1e9
+        assert str(figure.source)
+
+
+@settings(max_examples=40, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
+@given(wishes())
+def test_joints_of_random_units_turn(wish: Wish) -> None:
+    try:
+        unit = unit_from("unit: mm\n", **wish)
+    except ProblemsError:
+        return
+    for joint in unit.joints:
+        for axis in range(3):
+            assert turning_of(unit, joint, axis).value >= 0
+        assert pull_of(unit, joint, 1000.0) >= 0
+
+
+def test_the_pull_on_screws_balances_the_moment() -> None:
+    """The couple's arm is no longer than from the screws to the pressed edge, and no shorter than
+    two thirds of that."""
+    unit, joint = shelf_and_side(JointKind.SCREWED, SCREWS)
+    pull = pull_of(unit, joint, 1000.0)
+    assert 1000 / 9 < pull < 1000 / 6
+    assert pull_of(unit, joint, -2000.0) == pytest.approx(2 * pull)
+    assert pull_of(*shelf_and_side(JointKind.HOUSING, reach=6.0), 1000.0) == 0.0
 
 
 def test_a_frames_corner_turns_about_the_depth_of_the_room_over_the_width_of_its_rail() -> None:

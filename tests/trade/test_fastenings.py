@@ -21,6 +21,7 @@ from rodwright.trade.fastenings import (
 from rodwright.trade.glued_in import (
     SOUND,
     cheeks_drawn,
+    cheeks_turned,
     dowel_drawn,
     dowel_sheared,
     tenon_sheared,
@@ -178,6 +179,8 @@ def test_a_dowel_of_eckelmans_by_hand() -> None:
 def test_what_is_cut_across() -> None:
     assert dowel_sheared(8.0).ultimate == pytest.approx(pi * 16 * 13)
     assert tenon_sheared(7.0, 40.0).ultimate == pytest.approx(2 / 3 * 280 * 13)
+    # 40 x 25: J = 1000 x 2225 / 12, r = 23.585: 2 x 6 x 185417 / 23.585 = 94338 N mm.
+    assert cheeks_turned(40.0, 25.0, 6.0).ultimate == pytest.approx(94338, rel=1e-4)
     assert cheeks_drawn(1000.0, 6.0).allowed == pytest.approx(12000 / SAFETY)
 
 

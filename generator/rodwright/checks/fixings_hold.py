@@ -10,7 +10,9 @@ from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.phrases import named, opened, weight_in
 from rodwright.checks.rules import Rule
 from rodwright.strength.fixings import level_joints
+from rodwright.strength.framed_doors import framed_doors
 from rodwright.strength.joint_results import (
+    CORNERS,
     DRAWN_OUT,
     EDGE,
     FILLED,
@@ -53,6 +55,9 @@ _RULES: Mapping[str, tuple[Severity, Rule, str]] = MappingProxyType({
     FRONT: (
         Severity.WARNING, Rule.DRAWER_FRONT_LOOSE,
         "what holds the front of {moves} bears {bears}, and pulls are tested at {held}"),
+    CORNERS: (
+        Severity.WARNING, Rule.DOOR_TOO_HEAVY,
+        "{moves} weighs {held}, and the corners of its frame are for {bears}"),
     HUNG: (
         Severity.WARNING, Rule.DOOR_TOO_HEAVY,
         "{moves} weighs {held}, and its hinges are for {bears}"),
@@ -65,7 +70,7 @@ _RULES: Mapping[str, tuple[Severity, Rule, str]] = MappingProxyType({
 
 def fixings_hold(unit: Unit) -> Iterator[Finding]:
     """A finding for each joint that carries more than it bears, with what would bear it."""
-    analyses = (level_joints, moving_joints, runner_joints, frame_joints)
+    analyses = (level_joints, moving_joints, runner_joints, frame_joints, framed_doors)
     for result in chain.from_iterable(analysis(unit) for analysis in analyses):
         if result.holds or result.figure is None or result.limit is None:
             continue

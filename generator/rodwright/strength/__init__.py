@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable
 from itertools import chain
 
 from rodwright.strength.fixings import level_joints
+from rodwright.strength.framed_doors import framed_doors
 from rodwright.strength.ground import ground
 from rodwright.strength.hanging import hanging
 from rodwright.strength.levels import levels
@@ -29,6 +30,7 @@ ANALYSES: tuple[Callable[[Unit], Iterable[Result]], ...] = (
     moving_joints,
     runner_joints,
     frame_joints,
+    framed_doors,
     hanging,
     tipping,
     lifting,

@@ -161,7 +161,7 @@ def _driven(joint: Joint, fixing: Fixing, meeting: Meeting) -> Holds | None:
 def _dowelled(fixing: Fixing, meeting: Meeting) -> Holds | None:
     """Dowels: cut across, or drawn out of the part where they hold less."""
     diameter, length = fixing.diameter or 0.0, fixing.length or 0.0
-    shears = [_shear(part) for part in (meeting.first, meeting.second)]
+    shears = [shear_of(part) for part in (meeting.first, meeting.second)]
     in_first = min(length / 2, meeting.through - diameter / 2)
     if length <= 0 or in_first <= 0:
         return None
@@ -187,7 +187,7 @@ def _tenoned(fixing: Fixing, meeting: Meeting) -> Holds | None:
         return None
     lies = fixing.name == "biscuit"
     area = BISCUIT_SHARE * long * wide / 2 if lies else long / 2 * wide
-    shears = [_shear(part) for part in (meeting.first, meeting.second)]
+    shears = [shear_of(part) for part in (meeting.first, meeting.second)]
     known = [each for each in shears if each]
     drawn = cheeks_drawn(area, min(known)) if len(known) == 2 else None
     across = tenon_sheared(thick, long if lies else wide)
@@ -211,7 +211,8 @@ def _bolted(fixing: Fixing, meeting: Meeting) -> Holds | None:
     return Holds(fixing.count, fixing.name, aside, None, notes=(note,))
 
 
-def _shear(part: Part) -> float | None:
+def shear_of(part: Part) -> float | None:
+    """Shear strength of a part along its grain, N/mm2; None where it isn't known."""
     known = part.blank.stock.mechanics
     strength = known.shear_strength if known is not None else None
     return strength.value if strength is not None else None

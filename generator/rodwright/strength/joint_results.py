@@ -30,6 +30,8 @@ FRONT = "pull at its front"
 """What its front is drawn off with."""
 HUNG = "weight on its hinges"
 """Of a door."""
+CORNERS = "weight on the corners of its frame"
+"""Of a framed door."""
 TOP_HINGE = "pull on the screws of its top hinge"
 """Of a door on butts."""
 STATICS = Source("statics: what bears on the joint is what it carries")

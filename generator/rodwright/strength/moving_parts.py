@@ -62,10 +62,12 @@ def _drawer(unit: Unit, parts: list[Part]) -> Iterator[Result]:
             yield result
     for joint in unit.joints:
         one, other = unit.part(joint.first), unit.part(joint.second)
-        meeting = meeting_of(unit, joint)
-        if joint.first not in refs or joint.second not in refs or meeting is None:
+        if joint.first not in refs or joint.second not in refs:
             continue
-        if (one.role, other.role) == (Role.DRAWER_SIDE, Role.DRAWER_BOTTOM):
+        if (one.role, other.role) != (Role.DRAWER_SIDE, Role.DRAWER_BOTTOM):
+            continue
+        meeting = meeting_of(unit, joint)
+        if meeting is not None:
             half = held.value / 2 * GRAVITY
             result = carries(unit, joint, meeting, half, FILLED, loads=(held,))
             if result is not None:

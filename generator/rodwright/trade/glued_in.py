@@ -9,7 +9,7 @@ wood's strength (Wood Handbook, ch. 10, from memory), and nobody sees how good i
 
 from __future__ import annotations
 
-from math import pi
+from math import pi, sqrt
 
 from rodwright.lengths import from_inches
 from rodwright.trade.fastenings import SAFETY, Bears
@@ -31,6 +31,7 @@ _DOWEL_SHEARED = Source(
 _TENON_SHEARED = Source(
     "the tenon shears across: 2/3 of its section times the shear strength of its wood", seen=False
 )
+_CHEEKS_TURNED = Source("the glued cheeks shear about their middle: torsion of a glued patch")
 _CHEEKS_DRAWN = Source("the glued cheeks shear in the weaker wood", seen=False)
 
 BEECH_SHEAR = 13.0
@@ -98,6 +99,21 @@ def cheeks_drawn(area: float, shear: float) -> Bears:
     _sound(area, 1.0, shear)
     load = 2 * area * min(shear, BEECH_SHEAR)
     return Bears(load, load / SAFETY, f"2 A fv / {SAFETY:g}", _CHEEKS_DRAWN)
+
+
+def cheeks_turned(width: float, depth: float, shear: float) -> Bears:
+    """A flat tenon turned in its mortise, in the plane of its two glued cheeks, each ``width`` by
+    ``depth`` mm: N mm.  The glue shears about their middle, most at the corners: M = 2 fv J / r, J
+    = b d (b^2 + d^2) / 12.
+
+    Raises:
+        ValueError: a figure isn't above 0.
+    """
+    _sound(width, depth, shear)
+    square = width**2 + depth**2
+    polar, corner = width * depth * square / 12, sqrt(square) / 2
+    moment = 2 * min(shear, BEECH_SHEAR) * polar / corner
+    return Bears(moment, moment / SAFETY, f"2 fv J / r / {SAFETY:g}", _CHEEKS_TURNED)
 
 
 def _sound(*figures: float) -> None:

@@ -109,9 +109,10 @@ MEANINGS = {
         "Take the screws that the finding names.",
     ),
     Rule.DOOR_TOO_HEAVY: Meaning(
-        "A door is too heavy for its hinges, or for their screws",
+        "A door is too heavy for its hinges, for their screws, or for the corners of its frame",
         "So many hinges are for a door of a certain weight, and the door's weight at half its "
-        "width draws on the screws of the top one.",
+        "width draws on the screws of the top one. The rails of a framed door carry half of it "
+        "between its stiles, and turn in their joints.",
         "Hinges: tables that their makers print (from memory). Screws: Wood Handbook, ch. 8.",
         "Hang it on more hinges, take longer screws, or make it lighter.",
         "A door that comes off its hinges falls on who opens it.",
