@@ -121,6 +121,12 @@ SPOT_ROWS = [
     ("meranti", 18, "along", 12200, True),
     ("sapele", 18, "along", 12500, False),
     ("teak", 18, "bending", 100.7, True),
+    ("aspen", 18, "along", 8100, True),
+    ("robinia", 18, "bending", 134, False),
+    ("african mahogany", 18, "bending", 74, True),
+    ("light red meranti", 18, "along", 8500, True),
+    ("radiata pine", 18, "along", 10200, False),
+    ("southern pine", 18, "along", 12300, False),
     ("european ash", 18, "along", 11900, False),
     ("european oak", 18, "along", 10100, False),
     ("norway spruce", 18, "along", 8500, False),
@@ -169,7 +175,8 @@ def test_every_source_names_a_published_work_or_says_that_it_is_an_estimate(
     name: str, thickness: float
 ) -> None:
     work = re.compile(
-        r"Wood Handbook FPL-GTR-190|EN \d{3,}|Lavers, The strength|Handbook of Finnish Plywood|"
+        r"Wood Handbook FPL-GTR-190|Forest Products Laboratory, technology transfer|"
+        r"EN \d{3,}|Lavers, The strength|Handbook of Finnish Plywood|"
         r"Porteous and Kermani|IS 1659|Architectural Woodwork Standards|ANSI A208|"
         r"European MDF industry|APA, Plywood Design|stated estimate|catalogue|glass does not creep"
     )

@@ -38,12 +38,25 @@ def figures(module: ast.Module) -> Iterator[tuple[str, str]]:
             yield ast.unparse(target), said.value if isinstance(said, ast.Constant) else ""
 
 
+def carrying_one(module: ast.Module) -> set[str]:
+    """Names of constants that are made with a `Source` of their own."""
+    return {
+        ast.unparse(statement.targets[0])
+        for statement in module.body
+        if isinstance(statement, ast.Assign)
+        for each in ast.walk(statement.value)
+        if isinstance(each, ast.Call) and ast.unparse(each.func) == "Source" and each.args
+    }
+
+
 @pytest.mark.parametrize("path", MODULES, ids=lambda path: path.stem)
 def test_every_figure_has_a_source(path: Path) -> None:
     module = ast.parse(path.read_text())
     head = ast.get_docstring(module) or ""
     told = {name: " ".join(f"{head} {said}".split()) for name, said in figures(module)}
-    assert [name for name, said in told.items() if not SOURCE.search(said)] == []
+    carried = carrying_one(module)
+    silent = [name for name, said in told.items() if not SOURCE.search(said)]
+    assert [name for name in silent if name not in carried] == []
 
 
 @pytest.mark.parametrize("path", MODULES, ids=lambda path: path.stem)

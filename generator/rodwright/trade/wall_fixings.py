@@ -52,7 +52,7 @@ STUD_WIDTH = 38.0
 SCREWS_A_STUD = 2
 """How many screws go into one stud at the top, one above the other (common practice, no source)."""
 PLASTERBOARD = 12.5
-"""Thickness of plasterboard over studs (rulesofthumb.info)."""
+"""Thickness of plasterboard over studs (https://rulesofthumb.info)."""
 BOARD_FAILS = Figure(
     60.0 * 9.81,
     "N",
@@ -71,4 +71,4 @@ TALL_CABINET_TEST = Figure(
 )
 """The same of those higher than :data:`TALL`."""
 TALL = 610.0
-"""24 in."""
+"""Height of a wall cabinet, 24 in (ANSI/KCMA A161.1-2012, from memory)."""

@@ -21,6 +21,7 @@ from rodwright.trade.timber_classes import TIMBER_CLASSES, TimberClass, bearing_
 
 _AT_HOME = "Wood Handbook FPL-GTR-190 (2010), table 5-3a"
 _IMPORTED = "Wood Handbook FPL-GTR-190 (2010), table 5-5a"
+_SHEETS = "Forest Products Laboratory, technology transfer sheets of tropical timbers"
 _LAVERS = "Lavers, The strength properties of timber (1983), UK grown at 12 %"
 _RATIOS = "Wood Handbook FPL-GTR-190 (2010), table 5-1"
 _RELATIONS = "EN 338:2016"
@@ -94,6 +95,22 @@ _WOODS: dict[str, _Wood] = {
     "walnut": _Wood("black walnut", 11600, 101, 9.4, 7.0, "s", ratios="walnut"),
     "western red cedar": _Wood("western redcedar", 7700, 51.7, 6.8, 3.2, "ersg", soft=True),
     "white oak": _Wood("white oak", 12300, 105, 13.8, 7.4, "s", ratios="white oak"),
+    "aspen": _Wood("quaking aspen", 8100, 58, 5.9, 2.6, "r"),
+    "butternut": _Wood("butternut", 8100, 56, 8.1, 3.2, "r"),
+    "cypress": _Wood("baldcypress", 9900, 73, 6.9, 5.0, "ersg", soft=True),
+    "eastern white pine": _Wood("eastern white pine", 8500, 59, 6.2, 3.0, "ersg", soft=True),
+    "robinia": _Wood("black locust", 14100, 134, 17.1, 12.6, "r"),
+    "southern pine": _Wood("loblolly pine", 12300, 88, 9.6, 5.4, "ersg", soft=True),
+    "sweetgum": _Wood("sweetgum", 11300, 86, 11.0, 4.3, "ersg"),
+    "white fir": _Wood("white fir", 10300, 68, 7.6, 3.7, "ersg", soft=True),
+    "african mahogany": _Wood("Khaya ivorensis", 9600, 74, 10.4, None, "", _SHEETS),
+    "afrormosia": _Wood("afrormosia", 13400, 126.9, 14.4, None, "ersg", _IMPORTED),
+    "light red meranti": _Wood("light red meranti", 8500, 65.5, 6.7, None, "", _IMPORTED),
+    "obeche": _Wood("obeche", 5900, 51, 6.8, None, "ersg", _IMPORTED),
+    "parana pine": _Wood("Parana pine", 11100, 93.1, 11.9, None, "ersg", _IMPORTED, soft=True),
+    "radiata pine": _Wood("radiata pine", 10200, 80.7, 11.0, None, "ersg", _IMPORTED, soft=True),
+    "ramin": _Wood("ramin", 15000, 127.6, 10.5, None, "ersg", _IMPORTED),
+    "spanish cedar": _Wood("Spanish-cedar", 9900, 79.3, 7.6, None, "", _IMPORTED),
     "iroko": _Wood("iroko", 10100, 85.5, 12.4, None, "ersg", _IMPORTED),
     "mahogany": _Wood("true mahogany", 10300, 79.3, 8.5, None, "ersg", _IMPORTED),
     "meranti": _Wood("dark red meranti", 12200, 87.6, 10.0, None, "", _IMPORTED),
