@@ -11,6 +11,7 @@ from itertools import pairwise
 
 from rodwright.strength.beams import Beam, Bent
 from rodwright.strength.carcass_beams import Carcass, Carried, Laid
+from rodwright.strength.held_plates import eased, held_share
 from rodwright.strength.level_loads import level_loads
 from rodwright.strength.level_parts import CARRIERS, Level, joints_of, levels_of
 from rodwright.strength.level_sections import Moduli, Section, modulus, sections_along
@@ -18,7 +19,7 @@ from rodwright.strength.lying import lying
 from rodwright.strength.seats import Line, Lying, Seat, Standing
 from rodwright.unit import Part, Unit
 
-__all__ = ["Bearing", "Line", "Seat", "Standing", "bear", "bearings", "lies"]
+__all__ = ["Bearing", "Line", "Seat", "Standing", "bear", "bearings", "lies", "lying_of"]
 
 NOMINAL = 10_000.0
 """What parts count for whose modulus isn't known, N/mm2: it shares loads out between supports, and
@@ -103,7 +104,7 @@ def bear(
         Laid(
             level,
             lie,
-            sections_along(level, lambda part: moduli_of(part, 0, softening(part))),
+            _sections(level, lie, softening),
             level_loads(unit, level),
             1 + 2 * softening(level.main),
         )
@@ -111,6 +112,13 @@ def bear(
     ]
     carcass = Carcass(unit, laid)
     return tuple(_bearing(carcass, each) for each in carcass.carried())
+
+
+def _sections(level: Level, lie: Lying, softening: Callable[[Part], float]) -> tuple[Section, ...]:
+    """A level's sections, as much stiffer as an edge that is held makes it."""
+    found = sections_along(level, lambda part: moduli_of(part, 0, softening(part)))
+    share = held_share(level, lie)
+    return tuple(eased(section, share) for section in found)
 
 
 def moduli_of(part: Part, axis: int, softening: float) -> Moduli:
@@ -122,6 +130,11 @@ def moduli_of(part: Part, axis: int, softening: float) -> Moduli:
     shear = mechanics.shear.value if mechanics and mechanics.shear else None
     bending = known.value if known else NOMINAL
     return Moduli(bending / (1 + softening), shear / (1 + softening) if shear is not None else None)
+
+
+def lying_of(bearing: Bearing) -> Lying:
+    """How a level lies, of which the bearing is known."""
+    return Lying(bearing.seats, bearing.lines, bearing.standing, bearing.grounded)
 
 
 def _bearing(carcass: Carcass, each: Carried) -> Bearing:

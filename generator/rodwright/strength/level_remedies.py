@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 
 from rodwright.amounts import RUN_WEIGHTS
+from rodwright.geometry import TOUCH
 from rodwright.lengths import from_inches
 from rodwright.strength.level_loads import GRAVITY
 from rodwright.strength.level_states import LevelState, unknown_of
@@ -17,7 +18,7 @@ from rodwright.strength.told_support import said
 from rodwright.trade.materials import MATERIALS
 from rodwright.trade.mechanics import mechanics_of
 from rodwright.trade.sizes import BOARD_THICKNESSES, SHEET_THICKNESSES
-from rodwright.unit import Part, Stock, Unit
+from rodwright.unit import JointKind, Part, Role, Stock, Unit
 
 COMMON: dict[str, tuple[str, ...]] = {
     "sheet": ("birch plywood",),
@@ -70,10 +71,25 @@ def _tried(
     if len(state.level.panels) == 1:
         told = f"two layers of {own.material}, glued"
         yield from _remedy(what, told, trials.layered(2), _price(state, own, 1))
+    if _has_back(unit, state) and not any(line.edge == "back" for line in state.now.lines):
+        told = "screwed along its back edge to a back that is screwed to the uprights"
+        yield from _remedy(what, told, trials.held_at_back())
     if state.now.seats and not state.now.across:
         yield from _remedy(what, "something that stands firm under its middle", trials.propped())
     yield from _spanning(unit, state, trials, what)
     yield from _loaded(unit, state, trials, what)
+
+
+def _has_back(unit: Unit, state: LevelState) -> bool:
+    """Whether a back stands behind a level that isn't let out to be moved."""
+    box = state.level.box
+    loose = any(
+        seat.joint is not None and seat.joint.kind is JointKind.RESTING for seat in state.now.seats
+    )
+    return not loose and any(
+        part.role is Role.BACK and abs(part.bounds().low[1] - box.high[1]) < TOUCH
+        for part in unit.parts
+    )
 
 
 def _figure(trial: Trial, what: str) -> tuple[float, float] | None:

@@ -11,7 +11,7 @@ from itertools import pairwise
 
 from rodwright.strength.level_parts import joints_of, levels_of
 from rodwright.strength.level_states import LevelState, trial_state
-from rodwright.strength.seats import Lying, Seat
+from rodwright.strength.seats import Line, Lying, Seat
 from rodwright.strength.turning import turning_of
 from rodwright.unit import Blank, Bore, Joint, JointKind, Part, Placement, Role, Stock, Unit
 
@@ -81,6 +81,11 @@ class Trials:
         start, stop = max(self._state.now.spans, key=lambda span: span[1] - span[0])
         post = Seat((start + stop) / 2, "", None, "under", lifts=True)
         return self._tried(self._unit, lambda lie: _with_seats(lie, (*lie.seats, post)))
+
+    def held_at_back(self) -> Trial:
+        """Screwed along its back edge to something that doesn't give."""
+        line = Line("back", self._level.box.high[1], ())
+        return self._tried(self._unit, lambda lie: replace(lie, lines=(*lie.lines, line)))
 
     def spanning(self, span: float) -> Trial:
         """Its ends no more than ``span`` mm apart: cut off at its right."""

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from rodwright.lengths import format_length
-from rodwright.strength.bearings import Bearing, Seat
+from rodwright.strength.bearings import Bearing, Line, Seat, lying_of
+from rodwright.strength.held_plates import held_share
 from rodwright.strength.sagging import Sagged
 from rodwright.unit import JointKind, Unit
 
@@ -47,8 +48,16 @@ def support_notes(unit: Unit, bearing: Bearing, sagged: Sagged) -> tuple[str, ..
             f"its joints hold its ends against turning by {stiffness:.2g} N mm/rad (a stated "
             f"estimate); for its strength they count as pins"
         )
-    notes.extend(f"held along its {line.edge} by {', '.join(line.on)}" for line in bearing.lines)
+    notes.extend(_line(bearing, line) for line in bearing.lines)
     return tuple(notes)
+
+
+def _line(bearing: Bearing, line: Line) -> str:
+    told = f"held along its {line.edge} by {', '.join(line.on)}"
+    share = held_share(bearing.level, lying_of(bearing))
+    if share == 1.0:
+        return f"{told}, which isn't counted on: its stiffness as a plate isn't known"
+    return f"{told}, which leaves {share:.0%} of what it would sag (as a plate, at its free edge)"
 
 
 def _seat(seat: Seat) -> str:
