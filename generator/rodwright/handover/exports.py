@@ -114,7 +114,7 @@ def _pictures(content: Content, folder: Path) -> None:
 
 _PART = r"parts/(?:[^/]+/)?[A-Z]+[0-9]+[^/]*"
 """The name of a single part's file, but for its suffix: in its stock's folder, its ref first."""
-_PICTURE = r"(?:assembled|exploded|opened|views)[a-z0-9-]*\.(?:png|svg)"
+_PICTURE = r"(?:assembled|exploded|loaded|opened|views)[a-z0-9-]*\.(?:png|svg)"
 
 EXPORTS = (
     Export(Kind.SOLIDS, r"unit\.step", _unit_step),

@@ -12,12 +12,14 @@ from rodwright.pictures.files import write_drawing
 from rodwright.pictures.flat import area_marks, edge_marks, shadow_marks
 from rodwright.pictures.ink import Drawing, Lettering, Mark
 from rodwright.pictures.labels import rows, tag_marks
+from rodwright.pictures.loaded import write_loaded
 from rodwright.pictures.opened import opened
 from rodwright.pictures.photo import light_up, photograph
 from rodwright.pictures.raster import Raster
 from rodwright.pictures.sheet import draw_views
 from rodwright.pictures.stage import anchors, render, set_stage
 from rodwright.pictures.tags import TAG_HEIGHT, Frame, place_tags, room, tag_width
+from rodwright.strength.sag_lines import sag_lines
 from rodwright.unit import Unit
 
 __all__ = ["write_pictures"]
@@ -37,9 +39,10 @@ VIEWS_PIXELS = 2800
 def write_pictures(
     unit: Unit, folder: Path, progress: Callable[[str], None] = lambda _: None
 ) -> tuple[Path, ...]:
-    """Write ``assembled``, ``exploded`` and ``views``, each as PNG and SVG, into a folder; and
-    ``opened`` where there are doors or drawers, ``exploded-column`` and ``exploded-drawer`` where
-    there are too many parts for one page.
+    """Write ``assembled``, ``exploded``, ``loaded`` and ``views``, each as PNG and SVG, into a
+    folder; and ``opened`` where there are doors or drawers, ``exploded-column`` and
+    ``exploded-drawer`` where there are too many parts for one page.  ``loaded`` is left out of a
+    unit without shelves or anything else that sags.
 
     Returns the files' paths.  Equal units give equal SVG files, byte for byte.
 
@@ -68,8 +71,11 @@ def write_pictures(
             about = f"The {count} parts of {detail.about}, moved apart, each with its ref."
             name = f"exploded-{detail.name}"
             written += _exploded(detail.unit, detail.named, title, about, folder, name, raster)
+    progress("drawing the unit under its loads")
+    sagging = sag_lines(unit)
+    written += write_loaded(unit, sagging, folder)
     progress("drawing front, side and plan")
-    views = draw_views(unit)
+    views = draw_views(unit, sagging)
     per_mm = VIEWS_PIXELS / max(views.width, views.height)
     written += write_drawing(views, folder, "views", per_unit=per_mm)
     return tuple(written)

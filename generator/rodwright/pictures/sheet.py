@@ -11,7 +11,7 @@ lines, hidden ones narrow and dashed, dimension lines narrow (ISO 128-2, line ty
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -25,7 +25,9 @@ from rodwright.pictures.hidden import LEAST_LENGTH, lines
 from rodwright.pictures.ink import Drawing, Fill, Lettering, Mark, Point, Stroke
 from rodwright.pictures.linework import Line, tidy
 from rodwright.pictures.pens import thinned
+from rodwright.pictures.sagged import after, drawn, exaggeration
 from rodwright.pictures.visible import mouth_lines
+from rodwright.strength.sag_lines import SagLine
 from rodwright.unit import Unit
 
 SCALES: dict[LengthUnit, tuple[int, ...]] = {
@@ -48,6 +50,10 @@ WIDE, NARROW = 0.5, 0.25
 FINEST = 0.13
 """The finest pen (ISO 128-2), mm, for lines closer beside each other than lines should be."""
 DASHES = (12 * NARROW, 3 * NARROW)
+LONG_DASHES = (6.0, 1.0)
+"""Of lines that levels sag to, mm."""
+DEEPEST = 4.0
+"""No sag is drawn deeper, mm on paper."""
 TEXT = 3.5
 """Height of capitals and figures, mm (ISO 3098)."""
 LETTER = TEXT / 0.72
@@ -81,8 +87,8 @@ _PROJECTIONS: dict[LengthUnit, str] = {"mm": "first", "in": "third"}
 """Angle of projection: what readers of each unit are used to."""
 
 
-def draw_views(unit: Unit) -> Drawing:
-    """The sheet of a unit, in mm of paper."""
+def draw_views(unit: Unit, sagging: Sequence[SagLine] = ()) -> Drawing:
+    """The sheet of a unit, in mm of paper, with the lines of levels that sag in its front view."""
     sheet, scale = _sheet_and_scale(unit)
     views = _laid_out(unit, sheet, scale)
     bodies = bodies_of(unit, {})
@@ -93,8 +99,12 @@ def draw_views(unit: Unit) -> Drawing:
         x = view.at[0] + view.size[0] / scale / 2
         y = view.at[1] - view.size[1] / scale - 3.0
         marks.append(Lettering((x, y), view.name, 0.8 * LETTER))
+    times = exaggeration(sagging, DEEPEST * scale)
+    marks += _sag_marks(sagging, views[0], scale, times)
     marks += _dimensions(unit, views, scale)
     marks += _title(unit, sheet, scale)
+    if sagging:
+        marks.append(_sag_told(unit, sheet, times))
     figures = " x ".join(format_length(length, unit.display_unit) for length in unit.size)
     return Drawing(
         sheet.width,
@@ -172,6 +182,34 @@ def _view_marks(bodies: Sequence[Body], facets: Facets, view: _View, scale: int)
         for pen, pieces in thinned(shown, WIDE, FINEST).items()
     ]
     return [mark for mark in marks if isinstance(mark, Stroke) and mark.lines]
+
+
+def _sag_marks(sagging: Sequence[SagLine], view: _View, scale: int, times: float) -> Iterator[Mark]:
+    """The upper faces of levels as they sag, in long dashes."""
+    for line in sagging:
+        points = [(x, line.box.high[2] - down * times) for x, down in line.line]
+        deepest = max(abs(down) for _, down in line.line) * times / scale
+        if deepest >= LEAST_HIDDEN / 2:
+            (left, foot), (low_x, low_z) = view.at, view.corner
+            bent = tuple(
+                (left + (x - low_x) / scale, foot - (z - low_z) / scale) for x, z in points
+            )
+            yield Stroke((bent,), FINEST, dashes=LONG_DASHES)
+
+
+def _sag_told(unit: Unit, sheet: _Sheet, times: float) -> Mark:
+    """What the long dashes are, as fully as there is room for beside the scale."""
+    size = 0.85 * LETTER
+    right = sheet.width - BORDER - 34.0 - 4.0
+    room = right - (FILING + 6.0 + text_width("Scale 1:5000 on Letter.", size) + 4.0)
+    wordings = (
+        f"Long dashes: sag {after(unit.loading.years)}, drawn {drawn(times)}.",
+        f"Long dashes: sag, drawn {drawn(times)}.",
+        f"Sag: {drawn(times)}.",
+    )
+    text = next((each for each in wordings if text_width(each, size) <= room), wordings[-1])
+    foot = sheet.height - BORDER
+    return Lettering((right, foot - TITLE_HEIGHT + 21.0), text, size, "end")
 
 
 def _as_lines(ends: Array) -> list[Line]:
