@@ -29,7 +29,7 @@ def test_a_gallery_of_one(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> No
     page = gallery.write_gallery(tmp_path / "shown", told.append)
     assert told == ["pictures of niche-shelf"]
     assert "niche-shelf/exploded.png" in page.read_text(encoding="utf-8")
-    for kind in ("assembled", "exploded", "views", "opening"):
+    for kind in ("assembled", "exploded", "loaded", "views", "opening"):
         with Image.open(page.parent / "niche-shelf" / f"{kind}.png") as picture:
             assert min(picture.size) > 500
         assert (page.parent / "niche-shelf" / f"{kind}.svg").stat().st_size > 1000

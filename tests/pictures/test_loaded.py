@@ -76,7 +76,7 @@ def test_what_sags_too_far_is_told_without_colour() -> None:
     assert any(text.startswith("Past its limit: SH1, SH2") for text in told)
     strips = [m for m in drawing.marks if isinstance(m, Fill) and len(m.rings[0]) > 50]
     assert sum(mark.colour == DARK for mark in strips) == len(failing)
-    assert "past their limits: SH1, SH2" in drawing.description
+    assert "past their limits: TP1, SH1, SH2" in drawing.description
 
 
 def test_loads_are_lettered_in_the_makers_weights() -> None:
@@ -90,7 +90,8 @@ def test_loads_are_lettered_in_the_makers_weights() -> None:
 
 def test_a_level_is_bent_by_its_sag_times_what_is_said() -> None:
     """In the unit's lengths: the strip of SH1 is its thickness and its sag, so many times."""
-    unit = unit_from(WEAK.replace("material: mdf, thickness: 12", "material: mdf, thickness: 25"))
+    sound = WEAK.replace("material: mdf, thickness: 12", "material: birch plywood, thickness: 30")
+    unit = unit_from(sound.replace("width: 1100", "width: 700"))
     lines = sag_lines(unit)
     drawing = draw_loaded(unit, lines)
     (line,) = (line for line in lines if line.ref == "SH1")

@@ -16,12 +16,13 @@ from rodwright.pictures.ink import Drawing, Fill, Lettering, Stroke
 from rodwright.pictures.paint import to_image
 from rodwright.pictures.sheet import draw_views
 from rodwright.pictures.svg import to_svg
+from rodwright.strength.sag_lines import sag_lines
 
 pytestmark = pytest.mark.xdist_group("pictures")
 """What they share is made once."""
 
 SVG = "{http://www.w3.org/2000/svg}"
-NAMES = ("assembled", "exploded", "views")
+NAMES = ("assembled", "exploded", "loaded", "views")
 SCRIPT = """
 import sys
 from dataclasses import replace
@@ -125,7 +126,9 @@ def test_views_png_says_how_large_it_is(folder: Path) -> None:
 def test_equal_units_give_equal_svg(folder: Path) -> None:
     unit = replace(samples.bookcase(), title='Shelves <for> "A & B"')
     # Made in another process, and here once more.
-    assert (folder / "views.svg").read_text(encoding="utf-8") == to_svg(draw_views(unit))
+    assert (folder / "views.svg").read_text(encoding="utf-8") == to_svg(
+        draw_views(unit, sag_lines(unit))
+    )
 
 
 def test_paint_lays_marks_where_they_belong() -> None:

@@ -5,11 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
-from rodwright.strength.levels import levels
 
 import rodwright
 from kit.specs import unit_from
 from rodwright.jobs.new import model_path
+from rodwright.strength.levels import levels
 from rodwright.strength.sag_lines import sag_lines
 
 SHELVES = """

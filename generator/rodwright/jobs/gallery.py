@@ -25,7 +25,7 @@ Start from one of them with `rodwright new NAME my-unit.yaml`.
 """
 
 _FILES = re.compile(
-    r"README\.md|[a-z0-9-]+/(?:assembled|exploded|opened|views|opening)[a-z0-9-]*\.(?:png|svg)"
+    r"README\.md|[a-z0-9-]+/(?:assembled|exploded|loaded|opened|views|opening)[a-z0-9-]*\.(?:png|svg)"
 )
 
 
@@ -73,6 +73,9 @@ def _section(name: str, unit: Unit) -> str:
         for detail in details(unit)
     )
     opening = f"\n![{unit.title}, its opening]({name}/opening.png)\n" if unit.opening else ""
+    from rodwright.strength.sag_lines import sag_lines
+
+    under = f"\n![{unit.title}, under its loads]({name}/loaded.png)\n" if sag_lines(unit) else ""
     opened = f"\n![{unit.title}, open]({name}/opened.png)\n" if unit.motions else ""
     return f"""## {unit.title}
 
@@ -82,6 +85,6 @@ def _section(name: str, unit: Unit) -> str:
 ![{unit.title}, assembled]({name}/assembled.png)
 {opened}
 ![{unit.title}, taken apart]({name}/exploded.png)
-{enlarged}
+{enlarged}{under}
 ![{unit.title}, front, side and plan]({name}/views.png)
 {opening}"""

@@ -194,7 +194,7 @@ def _sag_marks(sagging: Sequence[SagLine], view: _View, scale: int, times: float
             bent = tuple(
                 (left + (x - low_x) / scale, foot - (z - low_z) / scale) for x, z in points
             )
-            yield Stroke((bent,), FINEST, dashes=LONG_DASHES)
+            yield Stroke((bent,), NARROW, dashes=LONG_DASHES)
 
 
 def _sag_told(unit: Unit, sheet: _Sheet, times: float) -> Mark:
