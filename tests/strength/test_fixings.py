@@ -319,3 +319,11 @@ def test_the_corners_of_a_framed_door_by_hand(joint: str) -> None:
     (failing,) = framed_doors(replace(unit, parts=heavy))
     assert not failing.holds
     assert failing.remedies
+
+
+def test_outside_fixings_bear_seven_tenths() -> None:
+    inside = laden(unit_from(SCREWED), 20.0)
+    outside = replace(inside, loading=replace(inside.loading, service_class=3))
+    dry, wet = the(inside, LOADED), the(outside, LOADED)
+    assert dry.figure is not None
+    assert wet.figure == pytest.approx(0.7 * dry.figure)

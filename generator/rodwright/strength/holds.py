@@ -12,6 +12,7 @@ from rodwright.trade.creep import ServiceClass
 from rodwright.trade.fastenings import (
     LEAST_INTO,
     TAPPING,
+    WET,
     Bears,
     Entered,
     Into,
@@ -32,6 +33,7 @@ from rodwright.trade.sources import Source
 from rodwright.unit import Fixing, Joint, JointKind, Part, Role
 
 _ENTERED: tuple[Entered, ...] = ("end", "edge", "face")
+_OUTSIDE = Source("wet service: 0.7 of what is held dry (NDS 2018, table 11.3.3)", seen=False)
 _TAPPING = Source("tapping screws hold a tenth more (Wood Handbook, ch. 8)")
 _CHANNELS = (JointKind.HOUSING, JointKind.GROOVE, JointKind.TONGUE, JointKind.REBATE)
 _SHORT = Bears(0.0, 0.0, "0", Source("it doesn't reach what it is to hold in"))
@@ -97,7 +99,17 @@ def holds_of(joint: Joint, meeting: Meeting, room: ServiceClass = 1) -> Holds | 
             return Holds(
                 fixing.count, fixing.name, None, None, lacking(part.blank.stock, "gravity")
             )
-    return _fixed(joint, fixing, meeting)
+    holds = _fixed(joint, fixing, meeting)
+    return _wetted(holds) if holds is not None and room == 3 else holds
+
+
+def _wetted(holds: Holds) -> Holds:
+    """The same outside, in the wet."""
+    aside, drawn = (
+        bears.times(WET, _OUTSIDE) if bears is not None else None
+        for bears in (holds.aside, holds.drawn)
+    )
+    return replace(holds, aside=aside, drawn=drawn)
 
 
 def _fixed(joint: Joint, fixing: Fixing, meeting: Meeting) -> Holds | None:

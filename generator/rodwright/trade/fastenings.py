@@ -81,6 +81,9 @@ _MDF_GRAVITY = 0.69
 the square of its gravity where it is lighter (EN 320's screw, from memory)."""
 TAPPING = 1.1
 """Tapping screws hold a tenth more than wood screws of their size (Wood Handbook, ch. 8)."""
+WET = 0.7
+"""Share of what it holds dry that a fixing is given outside (NDS 2018, table 11.3.3, from
+memory)."""
 ROOT = 2 / 3
 """Root diameter of a screw over its own (Wood Handbook, ch. 8)."""
 _YIELD_OF_STEEL = ((0.142, 100_000.0), (0.177, 90_000.0), (0.236, 80_000.0), (0.273, 70_000.0))
