@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from math import sqrt
 
@@ -332,3 +333,24 @@ def test_a_shelf_screwed_along_its_back_sags_as_a_plate_with_a_free_front() -> N
     published = 0.00709 * (1 - 0.3**2) / (5 / 384)
     assert held / loose == pytest.approx(published, rel=0.12)
     assert held / loose > published
+
+
+def test_a_front_lipping_twists_a_shelf() -> None:
+    """The back edge sags more than the front, and the two lie about the beam's own sag."""
+    sheared = replace(STIFF, shear=stress(500.0), panel_shear=stress(700.0))
+    stock = replace(BOARD, mechanics=sheared)
+    shelf = level("SH1", (20, 820), 500, stock=stock)
+    parts, joints = between_sides(800, shelf)
+    lip = strip("LP1", (20, 820), 470, 520, stock=stock)
+    load = books("SH1", (20, 820), 30)
+    unit = carcass([*parts, lip], [*joints, ("SH1", "LP1", JointKind.EDGE_GLUED)], load)
+    twist = _found(unit, "twist")
+    assert twist.limit is None
+    assert twist.figure is not None
+    assert twist.figure > 0
+    told = r"at once its front edge sags ([\d.]+) mm and its back edge ([\d.]+) mm"
+    match = re.fullmatch(told, twist.notes[0])
+    assert match is not None
+    front, back = map(float, match.groups())
+    assert front < _sag(unit, what="sag at once") < back
+    assert back - front == pytest.approx(twist.figure, abs=0.11)

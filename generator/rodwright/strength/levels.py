@@ -21,7 +21,8 @@ from rodwright.strength.pin_results import pin_results
 from rodwright.strength.results import Group, Input, Remedy, Result
 from rodwright.strength.sagging import Sagged, sag_of
 from rodwright.strength.stresses import Stressed, bending_of, shear_of
-from rodwright.strength.told_support import support_notes
+from rodwright.strength.told_support import said, support_notes
+from rodwright.strength.twisting import twist_of
 from rodwright.trade.sources import Source
 from rodwright.unit import Part, Unit
 
@@ -29,6 +30,8 @@ SAGS, BENDS, SHEARS = "sag", "bending stress", "shear stress"
 """What the results are of (a sag says after how long)."""
 STANDING = "what stands on it"
 """What an input is called that uprights bring a level."""
+TWISTS = "twist by its lipping"
+SAINT_VENANT = Source("de Saint-Venant's torsion, ends kept from twisting", seen=False)
 UNCARRIED = "nothing that is known of carries both its ends"
 """What is lacking of a level that nothing holds where it is."""
 BEAM = Source(
@@ -95,10 +98,32 @@ def _results(told: _Told, state: LevelState) -> Iterator[Result]:
         assert after is not None
         last = _sag(unit, state, after, years, limited=True)
         yield told.remedied(state, last)
+    yield from _twist(unit, state, at_once)
     for what, found in ((BENDS, bending_of(unit, state)), (SHEARS, shear_of(unit, state))):
         if found is not None:
             yield told.remedied(state, _stress(state, what, found))
     yield from pin_results(unit, state)
+
+
+def _twist(unit: Unit, state: LevelState, sagged: Sagged) -> Iterator[Result]:
+    """How far the edges of a lipped level sag apart, at once: no limit is known of it."""
+    found = twist_of(state, sagged)
+    if found is None:
+        return
+    front, back = (said(unit, each) for each in (found.front, found.back))
+    yield Result(
+        Group.LEVELS,
+        subject_of(state.level.main),
+        state.level.refs,
+        TWISTS,
+        abs(found.back - found.front),
+        None,
+        "mm",
+        "m L^2/(8 GJ), m = q times its distance from the shear centre",
+        SAINT_VENANT,
+        (Input("q", "load", found.load, "N/mm"), Input("L", "span", sagged.span, "mm")),
+        notes=(f"at once its front edge sags {front} and its back edge {back}",),
+    )
 
 
 def subject_of(part: Part) -> str:

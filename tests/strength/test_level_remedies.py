@@ -1,0 +1,149 @@
+"""What would help a level: its figures are those of the unit that is made so."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+
+from kit.carcasses import BOARD, between_sides, books, carcass, level, strip
+from kit.specs import unit_from
+from rodwright.strength.levels import levels
+from rodwright.strength.results import Remedy, Result
+from rodwright.unit import JointKind, Unit
+
+SPEC = """
+size: {{width: {width}, height: 900, depth: 300}}
+stock:
+  ply: {{kind: sheet, material: birch plywood, thickness: 18, size: [2440, 1220], price: 74}}
+  other: {{kind: sheet, material: {material}, thickness: {thick}, size: [2440, 1220], price: 96}}
+  ash: {{kind: board, material: european ash, thickness: 22}}
+interior: {{shelves: {{count: 1, fixed: {fixed}, stock: {stock}{more}}}}}
+loads: {loads}
+"""
+
+
+def _unit(**more: object) -> Unit:
+    wish = {
+        "width": 1236,
+        "material": "birch plywood",
+        "thick": 24,
+        "fixed": "false",
+        "stock": "ply",
+        "more": "",
+        "loads": "30 kg/m",
+    }
+    return unit_from(SPEC.format(**(wish | more)))
+
+
+def _sag(unit: Unit) -> Result:
+    return next(
+        each for each in levels(unit) if each.parts[0][:3] == "SH1" and "after" in each.what
+    )
+
+
+def _remedy(unit: Unit, told: str) -> Remedy:
+    found = [each for each in _sag(unit).remedies if re.fullmatch(told, each.what)]
+    assert len(found) == 1, [each.what for each in _sag(unit).remedies]
+    return found[0]
+
+
+@pytest.mark.parametrize("fixed", ["true", "false"])
+@pytest.mark.parametrize(
+    ("told", "made"),
+    [
+        ("24 mm thick", {"stock": "other"}),
+        ("27 mm thick", {"stock": "other", "thick": 27}),
+        ("two layers of birch plywood, glued", {"more": ", layers: 2"}),
+    ],
+)
+def test_a_unit_made_so_sags_as_the_remedy_says(
+    fixed: str, told: str, made: dict[str, object]
+) -> None:
+    remedy = _remedy(_unit(fixed=fixed), told)
+    again = _sag(_unit(fixed=fixed, **made))
+    assert again.figure == pytest.approx(remedy.figure, rel=0.01)
+    assert again.holds is remedy.holds
+
+
+def test_another_board_of_the_spec_is_tried_with_its_price() -> None:
+    """A back of it makes it one of the unit's stocks."""
+    text = "\nback: {stock: other, fixing: applied}"
+    unit = _unit(material="beech plywood", loads="30 kg/m" + text)
+    remedy = _remedy(unit, "beech plywood 24 mm thick")
+    again = _sag(_unit(material="beech plywood", stock="other", loads="30 kg/m" + text))
+    assert again.figure == pytest.approx(remedy.figure, rel=0.01)
+    # 24 of back and 1 mm of play behind it.
+    share = 1198 * 275 / (2440 * 1220)
+    assert remedy.cost == pytest.approx(share * (96 - 74))
+
+
+def test_the_span_that_would_do_does() -> None:
+    unit = _unit()
+    remedy = next(each for each in _sag(unit).remedies if "from end to end" in each.what)
+    span = float(re.search(r"(\d+) mm from end", remedy.what).group(1))  # type: ignore[union-attr]
+    # Sides of 18, and 1 mm of play at either end.
+    holds, fails = (_sag(_unit(width=span + 38 + more)) for more in (0, 10))
+    assert holds.figure == pytest.approx(remedy.figure, rel=0.01)
+    assert holds.holds
+    assert not fails.holds
+
+
+def test_the_load_that_would_do_does() -> None:
+    remedy = next(each for each in _sag(_unit()).remedies if "kg/m on it" in each.what)
+    most = int(re.search(r"(\d+) kg/m", remedy.what).group(1))  # type: ignore[union-attr]
+    assert _sag(_unit(loads=f"{most} kg/m")).figure == pytest.approx(remedy.figure, rel=1e-6)
+    assert _sag(_unit(loads=f"{most} kg/m")).holds
+    assert not _sag(_unit(loads=f"{most + 1} kg/m")).holds
+
+
+def test_a_lipping_that_is_put_on_sags_as_one_that_is_there() -> None:
+    """Of the shelf's own board, 20 wide and 40 deep, as no other is in the unit."""
+    shelf = level("SH1", (20, 1220), 500)
+    parts, joints = between_sides(1200, shelf)
+    load = books("SH1", (20, 1220), 30)
+    remedy = _remedy(carcass(parts, joints, load), ".* lipping 40 mm deep .*")
+    lipping = strip("LP1", (20, 1220), 480, 520, stock=BOARD)
+    there = carcass([*parts, lipping], [*joints, ("SH1", "LP1", JointKind.EDGE_GLUED)], load)
+    assert _sag(there).figure == pytest.approx(remedy.figure, rel=1e-6)
+
+
+def test_deeper_lippings_and_thicker_boards_help_more() -> None:
+    remedies = _sag(_unit()).remedies
+    for told in (r".* lipping (\d+) mm deep .*", r"(\d+) mm thick"):
+        found = sorted(
+            (float(match.group(1)), each.figure)
+            for each in remedies
+            if (match := re.fullmatch(told, each.what))
+        )
+        assert len(found) > 1
+        assert [figure for _, figure in found] == sorted((f for _, f in found), reverse=True)
+
+
+def test_what_holds_comes_first_and_of_that_what_costs_least() -> None:
+    remedies = _sag(_unit(loads="30 kg/m\nback: {stock: other, fixing: applied}")).remedies
+    holds = [each.holds for each in remedies]
+    assert holds == sorted(holds, reverse=True)
+    costs = [each.cost for each in remedies if each.holds]
+    priced = [each for each in costs if each is not None]
+    assert len(priced) > 1
+    assert costs[: len(priced)] == sorted(priced)
+
+
+def test_what_holds_has_no_remedies() -> None:
+    assert _sag(_unit(width=636)).remedies == ()
+
+
+def test_a_shelf_that_may_break_is_told_what_stresses_it_less() -> None:
+    unit = _unit(loads="400 kg/m")
+    bending = next(
+        each for each in levels(unit) if each.parts == ("SH1",) and each.what == "bending stress"
+    )
+    assert not bending.holds
+    two = next(each for each in bending.remedies if each.what.startswith("two layers"))
+    again = next(
+        each
+        for each in levels(_unit(loads="400 kg/m", more=", layers: 2"))
+        if each.parts[0] == "SH1a" and each.what == "bending stress"
+    )
+    assert again.figure == pytest.approx(two.figure, rel=0.01)
