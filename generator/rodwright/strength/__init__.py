@@ -11,6 +11,7 @@ from rodwright.strength.ground import ground
 from rodwright.strength.hanging import hanging
 from rodwright.strength.levels import levels
 from rodwright.strength.lifting import lifting
+from rodwright.strength.lipped_edges import lipped_edges
 from rodwright.strength.moving_parts import moving_joints
 from rodwright.strength.racking import racking
 from rodwright.strength.results import Result
@@ -23,6 +24,7 @@ __all__ = ["ANALYSES", "strength_of"]
 
 ANALYSES: tuple[Callable[[Unit], Iterable[Result]], ...] = (
     levels,
+    lipped_edges,
     uprights,
     racking,
     ground,
