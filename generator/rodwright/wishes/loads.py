@@ -73,11 +73,12 @@ class LoadSpec(SpecModel):
 
     of: UseOrWeight | None = None
     """What it is: `books`, `paperbacks`, `hardbacks`, `large books`, `textbooks`, `records`,
-    `files`, `archive boxes`, `paper`, `crockery`, `household goods`, `storage`, `school storage`,
-    `folded clothes`, `clothes on a rail` (between the sides of the space, instead of on its floor)
-    or `nothing`; or what it weighs per metre (`25 kg/m`, `30 lb/ft`), per area (`50 lb/ft2`,
-    `1.92 kPa`) or in all on each shelf (`30 kg`), with a name before it or not
-    (`potted plants 30 kg`)."""
+    `files` (US: binders), `archive boxes`, `paper`, `crockery` (US: dishes), `household goods`,
+    `storage`, `school storage`, `folded clothes`, `clothes on a rail` (between the sides of the
+    space, instead of on its floor) or `nothing`; or what it weighs per metre (`25 kg/m`,
+    `30 lb/ft`), per area (`50 lb/ft2`, `1.92 kPa`) or in all on each shelf (`30 kg`), with a name
+    before it or not (`potted plants 30 kg`).  Files and boxes are in one row, one high; folded
+    clothes and paper fill all the height there is."""
     television: Weight | None = None
     """Weight of a television in the middle, from its data plate (`18 kg`); `load: television 18 kg`
     says the same."""
