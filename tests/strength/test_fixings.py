@@ -327,3 +327,27 @@ def test_outside_fixings_bear_seven_tenths() -> None:
     dry, wet = the(inside, LOADED), the(outside, LOADED)
     assert dry.figure is not None
     assert wet.figure == pytest.approx(0.7 * dry.figure)
+
+
+def test_a_bottom_in_rebates_that_are_open_below_hangs_on_glue() -> None:
+    text = """
+size: {width: 800, height: 900, depth: 300}
+hung: true
+carcass: {stock: ply, corners: rebated}
+back: {stock: ply}
+interior: {shelves: {count: 1}}
+"""
+    found = [each for each in level_joints(unit_from(text)) if each.what == LOADED]
+    (bottom,) = [each for each in found if each.parts[0] == "BT1"]
+    assert bottom.figure == 0.0
+    assert not bottom.holds
+    assert bottom.notes == ("nothing lies under it: only glue on end grain holds it",)
+    does = [each for each in bottom.remedies if each.holds]
+    assert [each.what.split(" through")[0] for each in does] == [
+        "2 wood screws 4 x 40 mm",
+        "2 dowels 8 x 40 mm instead",
+    ]
+    (top,) = [each for each in found if each.parts[0] == "TP1"]
+    assert top.holds
+    standing = list(level_joints(unit_from(text.replace("hung: true", ""))))
+    assert all(each.holds for each in standing)

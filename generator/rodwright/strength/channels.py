@@ -17,6 +17,7 @@ from rodwright.trade.sources import Figure, Source
 from rodwright.unit import Part
 from rodwright.unit.workings import Groove, Housing, Rebate
 
+OPEN = Source("glue on end grain isn't counted on (Wood Handbook, ch. 10)", seen=False)
 LEAST_BEARING = Figure(
     2.0 * 0.7 / 1.3,
     "N/mm2",
@@ -44,20 +45,17 @@ _KN = 5.0
 
 def borne(meeting: Meeting, room: ServiceClass = 1) -> tuple[Bears, str] | None:
     """What the lower wall of a channel bears for years in a room of this service class, and in
-    words which way it gives.
+    words which way it gives: nothing where it is open below.
 
-    None where the second part isn't let in, doesn't lie level in it, or nothing of the first lies
-    under it.
+    None where the second part isn't let in, or doesn't lie level in it.
     """
     channel = channel_of(meeting)
     second, first = meeting.second.bounds(), meeting.first.bounds()
-    if channel is None or meeting.axis == 2 or meeting.reach <= TOUCH:
-        return None
-    if abs(meeting.second.placement.thickness[2]) < 0.5:
+    if channel is None or not _lies_level(meeting):
         return None
     below = channel.low[2] - first.low[2]
     if below <= TOUCH:
-        return None
+        return Bears(0.0, 0.0, "0", OPEN), "nothing lies under it: only glue on end grain holds it"
     long = meeting.patch.size[1 if meeting.axis == 0 else 0]
     tongue = min(channel.high[2], second.high[2]) - max(channel.low[2], second.low[2])
     thick = second.size[2]
@@ -73,6 +71,11 @@ def borne(meeting: Meeting, room: ServiceClass = 1) -> tuple[Bears, str] | None:
         "kv fv t b / 1.5": "its tongue would split off first",
     }
     return bears, says[bears.formula]
+
+
+def _lies_level(meeting: Meeting) -> bool:
+    level = abs(meeting.second.placement.thickness[2]) > 0.5
+    return level and meeting.axis != 2 and meeting.reach > TOUCH
 
 
 def housing_bears(meeting: Meeting, deep: float, room: ServiceClass = 1) -> Bears | None:

@@ -15,7 +15,7 @@ from rodwright.strength.results import Remedy
 from rodwright.trade.connectors import DOWEL_APART, DOWEL_EDGE
 from rodwright.trade.creep import ServiceClass
 from rodwright.trade.glued_in import dowel_sheared
-from rodwright.trade.screws import APART, FROM_CORNER, SIDE
+from rodwright.trade.screws import APART, FROM_CORNER, HOLD, SIDE
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import Fixing, Joint, JointKind
 
@@ -121,6 +121,25 @@ def _other_screws(
             yield best
 
 
+def _screwed(sizes: TradeSizes, joint: Joint, meeting: Meeting, needed: float) -> Iterator[Remedy]:
+    """Screws through the first into the second, of the sizes that such a joint is made with."""
+    fit = [d for d in sizes.screw_diameters if d <= meeting.thickness * sizes.of_edge + TOUCH]
+    if not fit:
+        return
+    wide = fit[-1]
+    through = meeting.through - meeting.reach
+    deep = [each for each in sizes.screw_lengths if each >= through + HOLD * wide]
+    if not deep:
+        return
+    screw = Fixing("wood screw", 1, sizes.screw_size(wide, deep[0]), diameter=wide, length=deep[0])
+    other = replace(joint, kind=JointKind.SCREWED, fixings=(screw,))
+    each = _each(holds_of(other, replace(meeting, through=through)), pulled=False)
+    if each:
+        count = max(2, min(ceil(needed / each - TOUCH), most_along(screw, meeting)))
+        what = f"{count} wood screws {screw.size} through {meeting.first.ref}"
+        yield Remedy(what, count * each, count * each >= needed)
+
+
 def _other_joints(
     sizes: TradeSizes, joint: Joint, meeting: Meeting, needed: float, room: ServiceClass
 ) -> Iterator[Remedy]:
@@ -134,6 +153,8 @@ def _other_joints(
         if bears is not None:
             kg = bears.allowed / GRAVITY
             yield Remedy(f"a housing {sizes.say(deep)} deep", kg, kg >= needed)
+    if joint.kind not in (JointKind.SCREWED, JointKind.POCKET_SCREW):
+        yield from _screwed(sizes, joint, meeting, needed)
     if joint.kind is JointKind.DOWEL:
         return
     for wide, long in sizes.dowels.items():
