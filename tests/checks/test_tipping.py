@@ -16,7 +16,7 @@ from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.rules import Rule
 from rodwright.checks.tipping import tipping
 from rodwright.mass import unit_weight
-from rodwright.unit import Opening, Role, Slide, Swing, Unit
+from rodwright.unit import Loading, Opening, Role, Slide, Swing, Unit
 
 
 def _chest(travel: float = 300.0, weight: float = 1.0) -> Unit:
@@ -47,6 +47,12 @@ def test_by_its_own_weight() -> None:
     assert (found.limit, found.measure) == (0.0, "degrees")
     assert "follow local rules" in found.remedy
     assert "the fixing has to hold" in found.remedy
+    assert "plugs in masonry or " in found.remedy
+
+
+def test_plasterboard_alone_is_told() -> None:
+    unit = replace(_chest(1000.0), loading=Loading(wall="plasterboard"))
+    assert "plasterboard alone doesn't hold it: find a stud" in _only(unit).remedy
 
 
 def test_under_a_child() -> None:

@@ -11,7 +11,6 @@ from kit.specs import unit_from
 from rodwright.strength.storage import (
     Scope,
     clothing,
-    drawer_volume,
     enclosed_volume,
     scope_of,
     scope_result,
@@ -58,7 +57,7 @@ def drawer() -> Unit:
 def test_a_drawer_counts_up_to_an_eighth_below_what_is_over_it() -> None:
     unit = drawer()
     volume = 0.4 * 0.3 * (0.06 - 0.003175) * 1000
-    assert drawer_volume(unit, unit.motions[0]) == pytest.approx(volume)
+    assert enclosed_volume(unit) == pytest.approx(volume)
     (load,) = clothing(unit)
     assert load.ref == "DRB1"
     assert load.assumed

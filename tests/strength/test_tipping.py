@@ -17,6 +17,7 @@ import rodwright
 from kit.blocks import block, unit_of_blocks
 from kit.specs import unit_from
 from rodwright.jobs.new import model_path
+from rodwright.strength.restraint import IN_MASONRY, IN_STUDS, IN_UNIT
 from rodwright.strength.results import Result
 from rodwright.strength.tipping import ALONE, BY_ITSELF, CLIMBED, DOORS_OPEN, PULLED, tipping
 from rodwright.unit import Load, Loading, Lump, Opening, Role, Slide, Stretch, Swing, Unit
@@ -162,6 +163,38 @@ def test_each_remedy_is_worked_out() -> None:
     more = 13 * 200 * math.cos(turn)
     assert weight.figure == pytest.approx((5902.23 + more) / 305.346, rel=1e-4)
     assert weight.holds
+
+
+def test_screws_and_plugs_of_a_fixing_by_hand() -> None:
+    """A pull of 472.3 N (as above): two plugs of 300 N.  A 6 x 80 mm screw through 1.2 mm of steel
+    and 12.5 mm of plasterboard is 66.3 mm in a stud of 0.40: 19.65 x 0.16 x 6 x 66.3 = 1251 N,
+    so two at least.  Blocks of water take no screws that are known."""
+    found = {each.what: each for each in tipping(chest())}
+    assert found[IN_MASONRY].figure == 2
+    stud = found[IN_STUDS]
+    assert stud.inputs[1].value == pytest.approx(19.65 * 0.4**2 * 6 * 66.3, rel=1e-3)
+    assert stud.figure == 2
+    assert IN_UNIT not in found
+    alone = {each.what for each in tipping(replace(chest(), loading=Loading(wall="masonry")))}
+    assert IN_MASONRY in alone and IN_STUDS not in alone
+    farther = {each.what: each for each in tipping(chest(1000.0))}
+    pull = farther["what a fixing to the wall has to hold"].figure
+    assert pull is not None
+    assert farther[IN_MASONRY].figure == math.ceil(pull / 300)
+
+
+def test_brackets_are_screwed_to_the_top() -> None:
+    unit = unit_from("size: {width: 600, height: 1500, depth: 250}\nloads: books\n")
+    held = next(each for each in tipping(unit) if each.what == IN_UNIT)
+    assert held.subject == "top TP1"
+    assert held.figure == 2
+
+
+def test_plasterboard_alone_holds_nothing() -> None:
+    unit = replace(chest(), loading=Loading(wall="plasterboard"))
+    fixing = of_unit(unit, "what a fixing")
+    assert "plasterboard alone doesn't hold it" in fixing.notes[0]
+    assert IN_MASONRY not in {each.what for each in tipping(unit)}
 
 
 def test_an_interlock_lets_one_drawer_out() -> None:

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.phrases import length_in, weight_in
 from rodwright.checks.rules import Rule
-from rodwright.strength.restraint import FIXING
+from rodwright.strength.restraint import FIXING, IN_MASONRY, IN_STUDS, IN_UNIT
 from rodwright.strength.results import Result
 from rodwright.strength.tipping import ALONE, BY_ITSELF, CLIMBED, DOORS_OPEN, PULLED
 from rodwright.strength.tipping import tipping as tipping_of
@@ -114,6 +114,18 @@ def _all_that_fail(results: Mapping[str, Result], begins: str) -> list[Result]:
     return [each for what, each in results.items() if what.startswith(begins) and not each.holds]
 
 
+def _fixings(results: Mapping[str, Result]) -> Iterator[str]:
+    """How many of what a fixing to the wall takes."""
+    yield from (each.what for each in results[FIXING].remedies if each.figure > 0)
+    walls = {IN_MASONRY: "plugs in masonry", IN_STUDS: "screws in studs"}
+    some = [f"{results[what].figure:.0f} {said}" for what, said in walls.items() if what in results]
+    if some:
+        yield " or ".join(some)
+    if IN_UNIT in results:
+        own = results[IN_UNIT]
+        yield f"{own.figure:.0f} screws in {own.parts[0]}"
+
+
 def _warning(
     unit: Unit, rule: Rule, result: Result, said: str, results: Mapping[str, Result]
 ) -> Finding:
@@ -121,8 +133,9 @@ def _warning(
     fixing = results[FIXING]
     force = weight_in(unit, (fixing.figure or 0.0) * NEWTON)
     at = next(each.value for each in fixing.inputs if each.symbol == "z")
-    more = next((each.what for each in fixing.remedies if each.figure > 0), "")
-    more = f", which takes {more}" if more else ""
+    more = f": {', '.join(_fixings(results))}"
+    if unit.loading.wall == "plasterboard":
+        more += f"; {fixing.notes[0]}"
     others = [each.what for each in fixing.remedies if not each.figure]
     instead = f" It would do without if it had {', or '.join(others)}." if others else ""
     hung = f" {_HUNG}" if rule is Rule.TALL_AND_FREESTANDING else ""

@@ -6,6 +6,8 @@ import math
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
+import numpy as np
+
 from rodwright.geometry import TOUCH, Box, Vector, plus, vector
 from rodwright.mass import mass_of, weight
 from rodwright.trade.stability import CONTENTS_HEIGHT
@@ -110,10 +112,11 @@ def lots_of(unit: Unit, loads: Sequence[Load] | None = None) -> Lots:
     moving = {ref: motion for motion in unit.motions for ref in motion.refs}
     held: dict[int, list[Lot]] = {}
     standing: list[Lot] = []
+    overhead = Overhead(unit)
     for load in unit.loading.loads if loads is None else loads:
         motion = moving.get(load.ref)
         its = standing if motion is None else held.setdefault(id(motion), [])
-        its.extend(_load_lots(unit, load))
+        its.extend(_load_lots(unit, load, overhead))
     movers = tuple(
         Mover(
             motion,
@@ -140,14 +143,14 @@ def _part_lot(part: Part) -> Lot:
     return Lot(weight(part), part.placement.to_unit(mass_of(part.shape).centroid))
 
 
-def _load_lots(unit: Unit, load: Load) -> Iterator[Lot]:
+def _load_lots(unit: Unit, load: Load, overhead: Overhead) -> Iterator[Lot]:
     """What lies on a part, half-way up to what is over it; at its middle where it is upright, or at
     the height where it hangs."""
     part = unit.part(load.ref)
     box = part.bounds()
     _, y, z = box.centre
     if part.placement.thickness[2] ** 2 > _LEVEL:
-        z = box.high[2] + min(clear_above(unit, part) / 2, CONTENTS_HEIGHT.value)
+        z = box.high[2] + min(overhead.clear(part) / 2, CONTENTS_HEIGHT.value)
     for lump in load.lumps:
         yield Lot(lump.mass, (lump.at, y, z if lump.up is None else lump.up))
     for each in load.stretches:
@@ -157,19 +160,24 @@ def _load_lots(unit: Unit, load: Load) -> Iterator[Lot]:
         yield Lot(each.mass, (each.start + share * (each.stop - each.start), y, z))
 
 
-def clear_above(unit: Unit, part: Part) -> float:
-    """The height, mm, that is clear over a part, up to the next that lies across it; without end
-    where there is none.  Of a drawer, what is its own isn't in the way."""
-    box = part.bounds()
-    own = part.group if part.role in DRAWERS else None
-    over = (
-        other.bounds().low[2] - box.high[2]
-        for other in unit.parts
-        if other.group != own and _crosses(box, other.bounds())
-    )
-    return min(over, default=math.inf)
+class Overhead:
+    """What hangs over the parts of a unit."""
 
+    def __init__(self, unit: Unit) -> None:
+        boxes = [part.bounds() for part in unit.parts]
+        self._low = np.array([box.low for box in boxes])
+        self._high = np.array([box.high for box in boxes])
+        self._groups = np.array([part.group for part in unit.parts])
 
-def _crosses(box: Box, other: Box) -> bool:
-    across, deep, _ = box.overlap(other)
-    return min(across, deep) > TOUCH and other.low[2] >= box.high[2] - TOUCH
+    def clear(self, part: Part) -> float:
+        """The height, mm, that is clear over a part, up to the next that lies across it; without
+        end where there is none.  Of a drawer, what is its own isn't in the way."""
+        box = part.bounds()
+        over = np.all(
+            (self._low[:, :2] < np.array(box.high[:2]) - TOUCH)
+            & (self._high[:, :2] > np.array(box.low[:2]) + TOUCH),
+            axis=1,
+        ) & (self._low[:, 2] >= box.high[2] - TOUCH)
+        if part.role in DRAWERS:
+            over &= self._groups != part.group
+        return float(np.min(self._low[over, 2], initial=math.inf)) - box.high[2]

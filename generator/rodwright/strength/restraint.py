@@ -4,14 +4,32 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
 from rodwright.strength.balance import Asked
+from rodwright.strength.holds import into_of
 from rodwright.strength.results import Group, Input, Remedy, Result
 from rodwright.strength.steadying import Means
+from rodwright.trade.fastenings import ROOT, SHEET_STEEL, Into, pressed_on_steel, screw_drawn
+from rodwright.trade.mechanics import Family
+from rodwright.trade.sources import Source
 from rodwright.trade.stability import FIXED_BELOW_TOP, NEWTON, RESTRAINT, STATICS
-from rodwright.unit import Unit
+from rodwright.trade.wall_fixings import (
+    LEAST_FIXINGS,
+    PLASTERBOARD,
+    PLUG,
+    SCREW,
+    STUD_GRAVITY,
+    STUD_WIDTH,
+)
+from rodwright.unit import TRAITS, Part, Role, Unit
 
 FIXING = "what a fixing to the wall has to hold"
+IN_MASONRY = "plugs of a fixing to a wall of masonry, needed"
+IN_STUDS = "screws of a fixing to studs, needed"
+IN_UNIT = "screws of a fixing to the wall in the unit, needed"
+BRACKET_SCREW = (4.0, 16.0)
+"""Diameter and length of the screws of a bracket, mm (common practice, no source)."""
 
 
 def restraint(unit: Unit, means: Means, asked: Sequence[Asked], alone: Sequence[Asked]) -> Result:
@@ -56,10 +74,62 @@ def _remedies(
             yield Remedy(said, 0.0, True)
 
 
-_LOCAL = "follow local codes"
+_LOCAL = "follow local codes; the wall is its builder's to judge"
 _WALLS: dict[str | None, tuple[str, ...]] = {
     None: ("what wall it stands at isn't said: write `wall` into the spec", _LOCAL),
-    "masonry": ("into masonry with a plug and screw whose maker gives that load", _LOCAL),
+    "masonry": (_LOCAL,),
     "studs": ("into a stud, not between studs", _LOCAL),
     "plasterboard": ("plasterboard alone doesn't hold it: find a stud or a nogging", _LOCAL),
 }
+
+
+def anchors(unit: Unit, newtons: float) -> Iterator[Result]:
+    """How many fixings hold a pull, in the wall that the unit stands at (either kind, where it
+    isn't said) and in the unit itself."""
+    if newtons <= 0:
+        return
+    wall = unit.loading.wall
+    if wall in {None, "masonry"}:
+        yield _needed(IN_MASONRY, newtons, PLUG.value, "a plug, drawn", PLUG.source, LEAST_FIXINGS)
+    if wall != "masonry":
+        diameter, length = SCREW
+        deep = length - PLASTERBOARD - SHEET_STEEL
+        stud = Into(Family.SOLID_WOOD, STUD_GRAVITY.value, 2 * STUD_WIDTH, "face")
+        drawn = screw_drawn(stud, diameter, deep)
+        what = f"a {diameter:g} mm screw {deep:.0f} mm in a stud, drawn"
+        yield _needed(IN_STUDS, newtons, drawn.allowed, what, drawn.source, LEAST_FIXINGS)
+    part = _held_by(unit)
+    into = into_of(part, 2) if part is not None else None
+    if part is None or into is None:
+        return
+    diameter, length = BRACKET_SCREW
+    deep = min(length, part.blank.thickness) - SHEET_STEEL
+    aside = pressed_on_steel(diameter, ROOT * diameter, (into, deep))
+    what = f"a {diameter:g} mm screw {deep:.1f} mm in {part.ref} through a bracket, pressed aside"
+    found = _needed(IN_UNIT, newtons, aside.allowed, what, aside.source, LEAST_FIXINGS)
+    yield replace(found, subject=f"{part.role.value} {part.ref}", parts=(part.ref,))
+
+
+def _needed(what: str, newtons: float, each: float, one: str, source: Source, least: int) -> Result:
+    return Result(
+        Group.STABILITY,
+        "the unit",
+        (),
+        what,
+        float(max(least, math.ceil(newtons / each - 1e-9))),
+        None,
+        "",
+        "n = T/R",
+        STATICS,
+        (
+            Input("T", "what they have to hold", newtons, "N"),
+            Input("R", f"what one may bear: {one}", each, "N", source),
+        ),
+    )
+
+
+def _held_by(unit: Unit) -> Part | None:
+    """The part that brackets are screwed to: the top, or the highest level under it."""
+    levels = [part for part in unit.parts if TRAITS[part.role].level]
+    tops = [part for part in levels if part.role is Role.TOP] or levels
+    return max(tops, key=lambda part: part.bounds().high[2], default=None)

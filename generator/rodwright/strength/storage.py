@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from rodwright.geometry import Box
 from rodwright.mass import unit_weight
-from rodwright.strength.lots import clear_above
+from rodwright.strength.lots import Overhead
 from rodwright.strength.results import Group, Input, Result
 from rodwright.trade.stability import (
     BEHIND_DOORS,
@@ -23,7 +23,6 @@ from rodwright.trade.stability import (
 from rodwright.unit import (
     CASE,
     Load,
-    Motion,
     Part,
     Role,
     Slide,
@@ -88,36 +87,37 @@ def scope_of(unit: Unit) -> Scope:
 def enclosed_volume(unit: Unit) -> float:
     """Volume (dm3) of drawers, and half of what stands still behind doors, as 16 CFR 1261 counts
     it."""
-    drawers = math.fsum(drawer_volume(unit, each) for each in unit.motions)
+    drawers = math.fsum(_volume(inside) for _, inside in insides(unit))
     return drawers + BEHIND_DOORS.value * math.fsum(behind_doors(unit))
 
 
-def drawer_volume(unit: Unit, motion: Motion) -> float:
-    """Volume (dm3) inside a drawer: width and depth between its sides and ends, height up to 1/8 in
-    below what is over it (at most to the upper edge of its sides, where nothing is)."""
-    inside = _inside(unit, motion)
-    if inside is None:
-        return 0.0
-    across, deep, up = inside.size
-    return max(across, 0.0) * max(deep, 0.0) * max(up, 0.0) * _DM3
+def insides(unit: Unit) -> Iterator[tuple[Part, Box]]:
+    """The bottom of each drawer, and the box inside: width and depth between sides and ends, height
+    up to 1/8 in below what is over it (the upper edge of its sides, where nothing is)."""
+    overhead = Overhead(unit)
+    for motion in unit.motions:
+        parts = [unit.part(ref) for ref in motion.refs] if isinstance(motion, Slide) else []
+        bottom = next((part for part in parts if part.role is Role.DRAWER_BOTTOM), None)
+        inside = _inside(parts, bottom, overhead) if bottom else None
+        if bottom is not None and inside is not None:
+            yield bottom, inside
 
 
-def _inside(unit: Unit, motion: Motion) -> Box | None:
-    parts = [unit.part(ref) for ref in motion.refs] if isinstance(motion, Slide) else []
-    boxes = {part.ref: part.bounds() for part in parts}
+def _volume(inside: Box) -> float:
+    return math.prod(max(each, 0.0) for each in inside.size) * _DM3
+
+
+def _inside(parts: Sequence[Part], bottom: Part, overhead: Overhead) -> Box | None:
     sides = _boxes(parts, Role.DRAWER_SIDE)
-    bottoms = [part for part in parts if part.role is Role.DRAWER_BOTTOM]
     ends = _boxes(parts, Role.DRAWER_END, Role.DRAWER_FRONT)
-    if len(sides) < 2 or not bottoms or len(ends) < 2:
+    if len(sides) < 2 or len(ends) < 2:
         return None
-    bottom = boxes[bottoms[0].ref]
-    middle = bottom.centre
+    middle, floor = bottom.bounds().centre, bottom.bounds().high[2]
     low_x = max(box.high[0] for box in sides if box.centre[0] < middle[0])
     high_x = min(box.low[0] for box in sides if box.centre[0] > middle[0])
     low_y = max(box.high[1] for box in ends if box.centre[1] < middle[1])
     high_y = min(box.low[1] for box in ends if box.centre[1] > middle[1])
-    floor = bottom.high[2]
-    clear = clear_above(unit, bottoms[0]) - BELOW_OBSTRUCTION.value
+    clear = overhead.clear(bottom) - BELOW_OBSTRUCTION.value
     if math.isinf(clear):
         clear = max(box.high[2] for box in sides) - floor
     return Box((low_x, low_y, floor), (high_x, high_y, floor + clear))
@@ -144,15 +144,11 @@ def behind_doors(unit: Unit) -> Iterator[float]:
 def clothing(unit: Unit) -> tuple[Load, ...]:
     """Clothing in every drawer, as ASTM F2057-23 has it tried."""
     loads = []
-    for motion in unit.motions:
-        inside = _inside(unit, motion)
-        if inside is None:
-            continue
-        (ref,) = [ref for ref in motion.refs if unit.part(ref).role is Role.DRAWER_BOTTOM][:1]
-        mass = drawer_volume(unit, motion) * CLOTHING.value / 1000
+    for bottom, inside in insides(unit):
+        mass = _volume(inside) * CLOTHING.value / 1000
         width = inside.size[0] / 1000
         stretch = Stretch(inside.low[0], inside.high[0], mass / width, mass / width)
-        loads.append(Load(ref, "clothing", (stretch,), assumed=True, source=CLOTHING.source))
+        loads.append(Load(bottom.ref, "clothing", (stretch,), assumed=True, source=CLOTHING.source))
     return tuple(loads)
 
 

@@ -15,7 +15,7 @@ from rodwright.geometry import Vector
 from rodwright.strength.balance import Asked, Held, Pressed, Pulled, Stand, Tips, Turned
 from rodwright.strength.footing import Way, footing
 from rodwright.strength.lots import Lots, Mover, lots_of
-from rodwright.strength.restraint import restraint
+from rodwright.strength.restraint import anchors, restraint
 from rodwright.strength.results import Group, Input, Result
 from rodwright.strength.steadying import Means, means_of
 from rodwright.strength.storage import clothing, scope_result
@@ -56,7 +56,9 @@ def tipping(unit: Unit) -> Iterator[Result]:
     if unit.opening is None:
         alone = [each.alone or each.asked for each in tried]
         but = alone if any(each.alone for each in tried) else []
-        yield restraint(unit, case.means, [each.asked for each in tried], but)
+        fixing = restraint(unit, case.means, [each.asked for each in tried], but)
+        yield fixing
+        yield from anchors(unit, fixing.figure or 0.0)
         yield scope_result(unit)
 
 
@@ -131,13 +133,14 @@ class _Case:
         soft = Stand(feet, lean + more)
         free = unit.opening is None
         said = {each.ref for each in loading.loads}
-        clothes = [each for each in clothing(unit) if each.ref not in said]
+        clothes = [each for each in clothing(unit) if each.ref not in said] if free else []
+        own = lots_of(unit)
         return cls(
             "the unit" if free else "the unit, until it is fixed",
             free,
             unit.size[1],
-            lots_of(unit),
-            lots_of(unit, (*loading.loads, *clothes)),
+            own,
+            lots_of(unit, (*loading.loads, *clothes)) if free else own,
             soft if loading.floor == "carpet" else Stand(feet, lean),
             soft,
             means_of(unit, feet),
