@@ -111,8 +111,9 @@ class _Carrying:
             if other.ref in settled and other.ref not in refs
         ]
         glued = [each for each in found if each[1].kind is JointKind.EDGE_GLUED]
+        firm = [each for each in found if each[1].fixings or each[1].kind is not JointKind.BUTT]
         for roles in _STIFFEST:
-            stiffest = [each for each in glued or found if each[0].role in roles]
+            stiffest = [each for each in glued or firm or found if each[0].role in roles]
             if stiffest:
                 return tuple(self._lain(part, other, joint) for other, joint in stiffest)
         return tuple(Hold(other.ref, joint.at, joint=joint) for other, joint in found)
@@ -191,8 +192,13 @@ class _Carrying:
     def _uprights_of(self, part: Part) -> Iterator[Hold]:
         for other, joint in self._joints[part.ref]:
             hangs = self._unit.hung and other.role is Role.SIDE
-            if other.role in UPRIGHTS and (hangs or not self._lies_on(other, part, joint)):
+            carries = hangs or not self._lies_on(other, part, joint)
+            if other.role in UPRIGHTS and carries and self._stands(other):
                 yield Hold(other.ref, joint.at, joint=joint)
+
+    def _stands(self, part: Part) -> bool:
+        """Whether something carries an upright, so that it doesn't hang by what lies on it."""
+        return any(self._grounded(part)) or any(self._upright(part))
 
     def _lain(self, part: Part, other: Part, joint: Joint) -> Hold:
         """A hold on a part that one lies on all along, or is joined to."""

@@ -78,7 +78,7 @@ def sway(frame: Frame, pushes: dict[int, tuple[float, float]]) -> Swayed | None:
     kept = stiffness[np.ix_(free, free)]
     scale = np.sqrt(np.where(np.diag(kept) > 0, np.diag(kept), 1.0))
     scaled = kept / np.outer(scale, scale)
-    if float(np.linalg.eigvalsh(scaled)[0]) < SOFTEST:
+    if not _firm(scaled):
         return None
     moved = np.zeros(len(stiffness))
     moved[free] = np.linalg.solve(scaled, forces[free] / scale) / scale
@@ -87,6 +87,16 @@ def sway(frame: Frame, pushes: dict[int, tuple[float, float]]) -> Swayed | None:
         tuple((float(moved[2 * i]), float(moved[2 * i + 1])) for i in range(places)),
         tuple(float(each) for each in moved[2 * places :]),
     )
+
+
+def _firm(scaled: Array) -> bool:
+    """Whether a stiffness matrix with ones on its diagonal holds against any move: no pivot of its
+    Cholesky factors is next to nothing."""
+    try:
+        pivots = np.diag(np.linalg.cholesky(scaled)) ** 2
+    except np.linalg.LinAlgError:
+        return False
+    return float(pivots.min()) > SOFTEST
 
 
 def _stiffness(frame: Frame) -> Array:

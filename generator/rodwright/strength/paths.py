@@ -8,14 +8,14 @@ by the rule of the lever.  What comes to the floor, the base and the wall is all
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
 from graphlib import TopologicalSorter
 from itertools import pairwise
 
 from rodwright.geometry import TOUCH, Vector
 from rodwright.mass import mass_of, weight
-from rodwright.strength.beams import Beam, Point, Segment, Support, bend
+from rodwright.strength.beams import Beam, BeamNotHeldError, Point, Segment, Support, bend
 from rodwright.strength.carriers import GROUNDS, Ground, Hold, carriers
 from rodwright.unit import LEVELS, Part, Unit
 
@@ -25,13 +25,12 @@ GRAVITY = 9.81
 
 @dataclass(frozen=True, slots=True)
 class Force:
-    """A weight, N, that acts at a place; ``of`` is the part it comes from first, ``loaded``
-    whether it is what the unit carries and not its own weight."""
+    """A weight, N, that acts at a place; ``of`` is the part that it comes from: itself, what lies
+    on it, or the last level part that handed it on."""
 
     at: Vector
     force: float
     of: str
-    loaded: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,7 +96,7 @@ def _loads(unit: Unit) -> Iterator[tuple[str, Force]]:
         _, y, _ = box.centre
         top = box.high[2]
         for lump in load.lumps:
-            yield load.ref, Force((lump.at, y, top), lump.mass * GRAVITY, load.ref, loaded=True)
+            yield load.ref, Force((lump.at, y, top), lump.mass * GRAVITY, load.ref)
         for each in load.stretches:
             half = (each.stop - each.start) / 2
             middle = (each.stop + each.start) / 2
@@ -106,66 +105,74 @@ def _loads(unit: Unit) -> Iterator[tuple[str, Force]]:
                 density = each.at_start + (each.at_stop - each.at_start) * share
                 force = density * half / 1000 * GRAVITY
                 place = (middle + side * half / 3**0.5, y, top)
-                yield load.ref, Force(place, force, load.ref, loaded=True)
+                yield load.ref, Force(place, force, load.ref)
 
 
 def _handed_on(
-    part: Part, holds: tuple[Hold, ...], forces: Iterable[Force]
+    part: Part, holds: tuple[Hold, ...], forces: Sequence[Force]
 ) -> Iterator[tuple[Hold, Force]]:
-    """Where a part gives what it carries: straight down onto the ground it lies on, else to its
+    """Where a part gives what it carries: straight down onto what it lies on all along, else to its
     holds by statics."""
-    for force in forces:
-        for hold, share in _shares(part, holds, force.at):
-            place = (force.at[0] if hold.spread else hold.at[0], force.at[1], hold.at[2])
-            yield hold, Force(place, force.force * share, force.of, force.loaded)
-
-
-def _shares(part: Part, holds: tuple[Hold, ...], at: Vector) -> list[tuple[Hold, float]]:
-    """Which share of a force at a place each hold of a part takes."""
-    if len(holds) == 1:
-        return [(holds[0], 1.0)]
     lain = all(hold.spread for hold in holds)
     axis = 1 - _long_axis(part) if lain else _long_axis(part)
+    lines = _lines(holds, axis)
+    if part.role in LEVELS and len(lines) > 2 and not lain:
+        yield from _continuous(part, axis, lines, forces)
+        return
+    for force in forces:
+        for at, share in _levers(sorted(lines), force.at[axis]):
+            for hold in lines[at]:
+                x, z = force.at[0] if hold.spread else hold.at[0], hold.at[2]
+                given = force.force * share / len(lines[at])
+                yield hold, Force((x, force.at[1], z), given, force.of)
+
+
+def _lines(holds: Iterable[Hold], axis: int) -> dict[float, list[Hold]]:
+    """The holds of a part by their place along it; those nearer than 1 mm are one."""
     lines: dict[float, list[Hold]] = {}
     for hold in holds:
-        near = next((x for x in lines if abs(x - hold.at[axis]) < 1.0), hold.at[axis])
+        near = next((at for at in lines if abs(at - hold.at[axis]) < 1.0), hold.at[axis])
         lines.setdefault(near, []).append(hold)
-    xs = sorted(lines)
-    shares = _along(part, axis, xs, at[axis])
-    return [
-        (hold, share / len(lines[x]))
-        for x, share in zip(xs, shares, strict=True)
-        if share
-        for hold in lines[x]
-    ]
+    return lines
 
 
-def _along(part: Part, axis: int, xs: list[float], at: float) -> list[float]:
-    """The shares of supports at places along a part."""
-    if len(xs) == 1:
-        return [1.0]
-    if part.role in LEVELS and len(xs) > 2:
-        return _continuous(part, axis, xs, at)
-    shares = [0.0] * len(xs)
-    i = next((i for i, (_, right) in enumerate(pairwise(xs)) if at <= right), len(xs) - 2)
-    left, right = xs[i], xs[i + 1]
-    shares[i] = (right - at) / (right - left)
-    shares[i + 1] = (at - left) / (right - left)
-    return shares
+def _levers(places: list[float], at: float) -> tuple[tuple[float, float], ...]:
+    """The places that carry a force at a place, and their shares of it."""
+    if len(places) == 1:
+        return ((places[0], 1.0),)
+    pairs = list(pairwise(places))
+    left, right = next((pair for pair in pairs if at <= pair[1]), pairs[-1])
+    share = (at - left) / (right - left)
+    return ((left, 1 - share), (right, share))
 
 
-def _continuous(part: Part, axis: int, xs: list[float], at: float) -> list[float]:
-    """The shares of the supports of one stiff beam that runs on over them."""
+def _continuous(
+    part: Part, axis: int, lines: dict[float, list[Hold]], forces: Sequence[Force]
+) -> Iterator[tuple[Hold, Force]]:
+    """What one stiff beam that runs on over its supports brings to each; where it would lift off
+    one, that carries nothing, unless it would tip without."""
     box = part.bounds()
-    start, stop = min(box.low[axis], xs[0], at), max(box.high[axis], xs[-1], at)
+    places = sorted(lines)
+    start = min(box.low[axis], places[0], *(force.at[axis] for force in forces))
+    stop = max(box.high[axis], places[-1], *(force.at[axis] for force in forces))
     length = stop - start
     beam = Beam(
         length,
         (Segment(length, 1e9),),
-        tuple(Support(x - start) for x in xs),
-        points=(Point(at - start, 1.0),),
+        tuple(Support(at - start, lifts=True) for at in places),
+        points=tuple(Point(min(f.at[axis] - start, length), f.force) for f in forces),
     )
-    return list(bend(beam).reactions)
+    try:
+        reactions = bend(beam).reactions
+    except BeamNotHeldError:
+        held = tuple(replace(each, lifts=False) for each in beam.supports)
+        reactions = bend(replace(beam, supports=held)).reactions
+    whole = sum(force.force for force in forces)
+    middle = sum(force.force * force.at[1] for force in forces) / whole
+    for at, reaction in zip(places, reactions, strict=True):
+        for hold in lines[at]:
+            place = (hold.at[0], middle, hold.at[2])
+            yield hold, Force(place, reaction / len(lines[at]), part.ref)
 
 
 def _long_axis(part: Part) -> int:

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from itertools import pairwise
+from math import inf
 
 from rodwright.strength.carriers import GROUNDS, carriers
 from rodwright.strength.frames import Bar, Frame, Spring, sway
@@ -151,13 +152,15 @@ def _knot(unit: Unit, members: Mapping[str, Member], joint: Joint) -> Knot | Non
 def _pruned(skeleton: Skeleton) -> Skeleton:
     """Without members that bear on one point alone, which brace nothing."""
     while True:
-        points = dict.fromkeys((each.ref for each in skeleton.members), 0)
+        points: dict[str, set[float]] = {each.ref: set() for each in skeleton.members}
         for knot in skeleton.knots:
-            points[knot.upright] += 1
-            points[knot.level] += 1
+            points[knot.upright].add(round(knot.at[1], 3))
+            points[knot.level].add(round(knot.at[0], 3))
         for ref in skeleton.grounded:
-            points[ref] += 1
-        kept = tuple(each for each in skeleton.members if each.modulus > 0 and points[each.ref] > 1)
+            points[ref].add(-inf)
+        kept = tuple(
+            each for each in skeleton.members if each.modulus > 0 and len(points[each.ref]) > 1
+        )
         if len(kept) == len(skeleton.members):
             return skeleton
         refs = {each.ref for each in kept}
@@ -214,6 +217,7 @@ def _frame(skeleton: Skeleton) -> tuple[Frame, dict[str, int]]:
     springs = [
         Spring(turns[knot.upright, i], turns[knot.level, i], max(knot.turning, FEATHER))
         for i, knot in knotted
+        if (knot.upright, i) in turns and (knot.level, i) in turns
     ]
     frozen = frozenset(held)
     return Frame(
@@ -223,9 +227,10 @@ def _frame(skeleton: Skeleton) -> tuple[Frame, dict[str, int]]:
 
 def _ends(places: _Places, member: Member, grounded: bool) -> set[int]:
     """Adds an upright's ends where no level lies near; what the ground holds of it."""
+    near = min(NEAR, (member.high - member.low) / 3)
     heights = [places.points[i][1] for i in places.along(member)]
-    if not heights or max(heights) < member.high - NEAR:
+    if not heights or max(heights) < member.high - near:
         places.add((member.place, member.high), member.ref)
-    if not heights or min(heights) > member.low + NEAR:
+    if not heights or min(heights) > member.low + near:
         places.add((member.place, member.low), member.ref)
     return {places.along(member)[0]} if grounded else set()

@@ -117,7 +117,7 @@ def _buckles(unit: Unit, part: Part, down: Paths) -> Result:
         inertia = wide * thickness**3 / 12
         return critical(modulus, inertia, length) / BUCKLING_SAFETY / GRAVITY
 
-    figure, limit = worst.load / GRAVITY, carries(thick, worst.effective)
+    figure, limit = max(worst.load, 0.0) / GRAVITY, carries(thick, worst.effective)
     remedies = (
         Remedy(
             f"a fixed shelf half-way up the {worst.high - worst.low:.0f} mm that nothing holds",
@@ -141,7 +141,7 @@ def _buckles(unit: Unit, part: Part, down: Paths) -> Result:
         "N <= pi^2 E I/(k L)^2/3",
         EULER,
         (
-            Input("N", "what comes down it", worst.load, "N"),
+            Input("N", "what comes down it", max(worst.load, 0.0), "N"),
             Input("E", "modulus along it", modulus, "N/mm2", mechanics.along.source),
             Input("I", "b t^3/12", wide * thick**3 / 12, "mm4"),
             Input("L", "between levels that hold it", worst.high - worst.low, "mm"),
@@ -160,10 +160,10 @@ def _presses(unit: Unit, part: Part, holds: tuple[Hold, ...], down: Paths) -> It
         return
     below = unit.part(under[0].on)
     box, other = part.bounds(), below.bounds()
-    if other.low[2] >= box.low[2] - 1.0:
+    if below.role not in LEVELS or other.low[2] >= box.low[2] - _STEP:
         return
     width, deep = (min(box.high[i], other.high[i]) - max(box.low[i], other.low[i]) for i in (0, 1))
-    load = down.compression(part.ref, box.low[2])
+    load = max(down.compression(part.ref, box.low[2]), 0.0)
     mechanics = below.blank.stock.mechanics
     bears = (
         design_strength(mechanics, "bearing", Duration.LONG, unit.loading.service_class)
