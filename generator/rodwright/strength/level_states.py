@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from rodwright.strength.beams import Beam, Bent, Segment, Stretch, Support, bend
 from rodwright.strength.bearings import Bearing, bear, lies, moduli_of
@@ -33,15 +34,14 @@ class LevelState:
         return self.now.level
 
 
-def states(
-    unit: Unit, levels: Sequence[tuple[Level, Lying]] | None = None
-) -> dict[str, LevelState]:
-    """Levels (all, unless said) of a unit in all three states, by ref.
+@lru_cache(maxsize=4)
+def states(unit: Unit) -> Mapping[str, LevelState]:
+    """A unit's levels in all three states, by ref.
 
     Raises:
         ValueError: the workings of a part leave nothing of it.
     """
-    levels = lies(unit) if levels is None else levels
+    levels = lies(unit)
     now = bear(unit, levels, lambda _: 0.0)
     lasting = {part.ref: _lasting(each) for each in now for part in each.level.parts}
     later = _later(unit, levels, lasting) if unit.loading.years > 0 else now

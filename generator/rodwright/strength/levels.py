@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterator
+from collections.abc import Hashable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
@@ -67,7 +67,7 @@ class _Told:
     """A unit's levels, and remedies that are known already: levels alike have the same."""
 
     unit: Unit
-    states: dict[str, LevelState]
+    states: Mapping[str, LevelState]
     known: dict[Hashable, tuple[Remedy, ...]]
 
     def remedied(self, state: LevelState, result: Result) -> Result:
