@@ -351,3 +351,13 @@ interior: {shelves: {count: 1}}
     assert top.holds
     standing = list(level_joints(unit_from(text.replace("hung: true", ""))))
     assert all(each.holds for each in standing)
+
+
+def test_remedies_are_told_in_inches_to_who_works_in_them() -> None:
+    unit = rodwright.set_out(rodwright.read_spec(model_path("hallway-bookcase")))
+    assert unit.display_unit == "in"
+    failing = [each for each in level_joints(laden(unit, 3000.0)) if not each.holds]
+    assert failing
+    told = [each.what for result in failing for each in result.remedies]
+    assert any("no. " in each for each in told)
+    assert all(" in" in each and "mm" not in each for each in told)

@@ -10,13 +10,15 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.amounts import GRAVITY
+from rodwright.geometry import TOUCH
 from rodwright.mass import weight
 from rodwright.strength.holds import holds_of, shear_of
 from rodwright.strength.joint_results import CORNERS, called
 from rodwright.strength.meetings import Meeting, meeting_of
 from rodwright.strength.results import Group, Input, Remedy, Result
-from rodwright.trade.connectors import TENON_DEPTH, TENON_SHOULDER, TENON_WIDTH
+from rodwright.trade.connectors import TENON_DEPTH, TENON_SHOULDER
 from rodwright.trade.glued_in import cheeks_turned
+from rodwright.trade.sizes import TradeSizes, trade_sizes
 from rodwright.trade.sources import Source
 from rodwright.unit import Joint, JointKind, Part, Role, Swing, Unit
 
@@ -78,7 +80,9 @@ def _corner(unit: Unit, joint: Joint, parts: list[Part], rails: int) -> Result |
         at_least=True,
         limit_source=_HANGS,
         notes=("glued; the panel isn't counted on",),
-        remedies=_tenoned(joint, meeting, lever, kg) if bears < kg else (),
+        remedies=_tenoned(trade_sizes(unit.display_unit), joint, meeting, lever, kg)
+        if bears < kg
+        else (),
     )
 
 
@@ -108,21 +112,25 @@ def _weaker(meeting: Meeting) -> float | None:
     return min(known) if len(known) == 2 else None
 
 
-def _tenoned(joint: Joint, meeting: Meeting, lever: float, kg: float) -> tuple[Remedy, ...]:
-    """Loose tenons as wide as the rails take them, in these rails or in wider ones."""
+def _tenoned(
+    sizes: TradeSizes, joint: Joint, meeting: Meeting, lever: float, kg: float
+) -> tuple[Remedy, ...]:
+    """Loose tenons as wide as the rails take them, in these rails or in the narrowest that do."""
     shear = _weaker(meeting)
     if shear is None:
         return ()
-    found = []
-    wide = meeting.length
-    while True:
-        tenon = wide - 2 * TENON_SHOULDER
-        if joint.kind is not JointKind.LOOSE_TENON or wide > meeting.length:
-            moment = cheeks_turned(max(tenon, TENON_WIDTH / 2), TENON_DEPTH, shear).allowed
-            bears = moment / lever / GRAVITY
-            rails = "" if wide == meeting.length else f" in rails {wide:.0f} mm wide"
-            found.append(Remedy(f"loose tenons {tenon:.0f} mm wide{rails}", bears, bears >= kg))
-            if bears >= kg or wide > 4 * meeting.length:
-                break
-        wide += 10.0
-    return (found[-1],)
+    step, shoulders = sizes.usual(10.0), 2 * sizes.usual(TENON_SHOULDER)
+    first = 1 if joint.kind is JointKind.LOOSE_TENON else 0
+    wider = (sizes.round_up(meeting.length) + step * number for number in range(first, 30))
+    best: Remedy | None = None
+    for wide in wider:
+        tenon = sizes.round_down(wide - shoulders)
+        if tenon <= 0:
+            continue
+        moment = cheeks_turned(tenon, sizes.usual(TENON_DEPTH), shear).allowed
+        bears = moment / lever / GRAVITY
+        rails = "" if wide <= meeting.length + TOUCH else f" in rails {sizes.say(wide)} wide"
+        best = Remedy(f"loose tenons {sizes.say(tenon)} wide{rails}", bears, bears >= kg)
+        if best.holds:
+            break
+    return (best,) if best is not None else ()

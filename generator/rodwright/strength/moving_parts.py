@@ -87,8 +87,13 @@ def contents(unit: Unit, parts: list[Part]) -> Input:
         return Input("W", what, sum(load.mass for load in said), "kg", source)
     bottoms = [part for part in parts if part.role is Role.DRAWER_BOTTOM]
     area = sum(part.blank.length * part.blank.width for part in bottoms) / 1e6
-    what = f"what it is taken to hold, {DRAWER_LOAD.value:.0f} kg/m2"
-    return Input("W", what, area * DRAWER_LOAD.value, "kg", DRAWER_LOAD.source)
+    return Input(
+        "W",
+        "what drawers of its size are tested with",
+        area * DRAWER_LOAD.value,
+        "kg",
+        DRAWER_LOAD.source,
+    )
 
 
 def foremost(load: float, ahead: float, length: float, count: int) -> float:
