@@ -64,7 +64,7 @@ def _tears(unit: Unit, result: Result, figure: float, limit: float) -> Finding:
         f"{named(unit.part(result.parts[0]))} {_PINS[result.what]} {figure:.1f} N/mm2{under}, on "
         f"pins of {length_in(unit, pin)}; {limit:.1f} N/mm2 is what that bears",
         _MORE_PINS.format(share=share),
-        result.parts,
+        result.parts[:-1],
         figure,
         limit,
         "N/mm2",

@@ -75,7 +75,7 @@ def _tried(
         told = "screwed along its back edge to a back that is screwed to the uprights"
         yield from _remedy(what, told, trials.held_at_back())
     if state.now.seats and not state.now.across:
-        yield from _remedy(what, "something that stands firm under its middle", trials.propped())
+        yield from _remedy(what, "a divider or stile half-way that stands firm", trials.propped())
     yield from _spanning(unit, state, trials, what)
     yield from _loaded(unit, state, trials, what)
 

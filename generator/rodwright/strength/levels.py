@@ -196,7 +196,7 @@ def _inputs(unit: Unit, state: LevelState, sagged: Sagged, years: float) -> Iter
         mechanics = part.blank.stock.mechanics
         if mechanics and mechanics.shear:
             yield Input(
-                "G",
+                "Gv",
                 f"shear modulus of {part.ref}",
                 mechanics.shear.value,
                 "N/mm2",
