@@ -39,7 +39,7 @@ def strength(
     console = PlainConsole()
     console.print(f"[bold]{escape(unit.title)}[/bold]")
     shown = unit.display_unit
-    rows = strength_rows(results, shown)
+    rows = strength_rows(results, shown, in_full=in_full)
     _failing(console, rows, shown)
     works = works_of(rows)
     for group, of_group in groupby(rows, key=lambda row: row.result.group):

@@ -60,6 +60,9 @@ def test_numbers_have_three_figures_that_count(value: float, text: str) -> None:
         (28.316847, "dm3", "in", "1 ft3"),
         (1.2, "", "mm", "1.2"),
         (None, "mm", "mm", "not known"),
+        (0.00014, "mm", "mm", "under 0.01 mm"),
+        (-0.00014, "mm", "in", "under 0.000394 in"),
+        (0.00014, "N/mm2", "mm", "0.00014 N/mm2"),
     ],
 )
 def test_figures_in_the_measures_of_the_maker(
@@ -98,6 +101,9 @@ def test_what_is_told_alike_is_one_row() -> None:
     far = replace(SAG, subject="shelf SH5", figure=7.26)
     rows = strength_rows((SAG, *others, far), "mm")
     assert [row.subject for row in rows] == ["shelf SH1, SH3, SH4", "shelf SH5"]
+    many = [replace(SAG, subject=f"shelf SH{n}") for n in (1, 3, 4, 5, 7, 8, 10)]
+    (row,) = strength_rows(many, "mm")
+    assert row.subject == "shelf SH1, SH3-SH5, SH7, SH8, SH10"
     rail = replace(SAG, subject="front rail RA1")
     assert strength_rows((SAG, rail), "mm")[0].subject == "shelf SH1, front rail RA1"
     ends = [replace(SAG, subject=f"shelf SH{n} on side SD1") for n in (1, 2)]
@@ -113,6 +119,7 @@ def test_what_is_told_alike_is_one_row() -> None:
         {"limit": 5.0},
         {"what": "sag at once"},
         {"notes": ()},
+        {"measure": "N"},
         {"remedies": SAG.remedies[:1]},
         {"inputs": ()},
         {"lacking": "its creep"},
@@ -120,6 +127,12 @@ def test_what_is_told_alike_is_one_row() -> None:
 )
 def test_what_is_told_otherwise_is_a_row_of_its_own(change: dict[str, object]) -> None:
     assert len(strength_rows((SAG, replace(SAG, subject="shelf SH2", **change)), "mm")) == 2  # type: ignore[arg-type]
+
+
+def test_what_was_taken_for_granted_parts_rows_where_it_is_told() -> None:
+    other = replace(SAG, subject="shelf SH2", notes=("records are taken for granted",))
+    assert len(strength_rows((SAG, other), "mm")) == 1
+    assert len(strength_rows((SAG, other), "mm", in_full=True)) == 2
 
 
 def test_memory_is_told_by_any_source() -> None:

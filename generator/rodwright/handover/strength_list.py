@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -32,6 +33,11 @@ _MEASURES: dict[LengthUnit, dict[str, tuple[str, float]]] = {
 }
 """What a measure of a result is shown in, and what one of that is in it."""
 _SIGNIFICANT = 3
+_FINEST = 0.01
+"""Lengths finer than this (mm) are told as under it."""
+_LONGEST_RUN = 2
+"""Refs that follow each other and are still told one by one."""
+_REF = re.compile("([A-Z]+)([0-9]+)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,12 +53,16 @@ class StrengthRow:
         return bool(self.result.from_memory)
 
 
-def strength_rows(results: Sequence[Result], unit: LengthUnit) -> tuple[StrengthRow, ...]:
-    """Rows by group, those that don't hold first in each; what is told alike is told once."""
+def strength_rows(
+    results: Sequence[Result], unit: LengthUnit, *, in_full: bool = False
+) -> tuple[StrengthRow, ...]:
+    """Rows by group, those that don't hold first in each; what is told alike is told once, and
+    what was taken for granted is told ``in_full`` alone."""
     order = list(Group)
     gathered: dict[tuple[object, ...], list[Result]] = {}
     for each in sorted(results, key=lambda each: (order.index(each.group), each.holds)):
-        gathered.setdefault(_told(each, unit), []).append(each)
+        key = (*_told(each, unit), each.notes if in_full else bool(each.notes))
+        gathered.setdefault(key, []).append(each)
     return tuple(
         StrengthRow(_subjects([each.subject for each in alike]), alike[0])
         for alike in gathered.values()
@@ -70,7 +80,6 @@ def _told(result: Result, unit: LengthUnit) -> tuple[object, ...]:
         spare_text(result),
         result.holds,
         result.lacking,
-        result.notes,
         remedies,
         sources_of(result),
     )
@@ -82,9 +91,31 @@ def _subjects(subjects: Sequence[str]) -> str:
     for at in range(len(first)):
         head, tail = first[:at], first[at + 1 :]
         if all((other[:at], other[at + 1 :]) == (head, tail) for other in others):
-            told = ", ".join(each[at] for each in (first, *others))
+            told = ", ".join(_in_runs([each[at] for each in (first, *others)]))
             return " ".join([*head, told, *tail]) if others else " ".join(first)
     return ", ".join(" ".join(each) for each in (first, *others))
+
+
+def _in_runs(words: Sequence[str]) -> list[str]:
+    """Words with refs that follow each other, three or more, as one: `SH3-SH7`."""
+    runs: list[list[str]] = []
+    for word in words:
+        if runs and _follows(runs[-1][-1], word):
+            runs[-1].append(word)
+        else:
+            runs.append([word])
+    return [
+        each
+        for run in runs
+        for each in ([f"{run[0]}-{run[-1]}"] if len(run) > _LONGEST_RUN else run)
+    ]
+
+
+def _follows(one: str, other: str) -> bool:
+    first, second = _REF.fullmatch(one), _REF.fullmatch(other)
+    if first is None or second is None:
+        return False
+    return first[1] == second[1] and int(second[2]) == int(first[2]) + 1
 
 
 def figure_text(value: float | None, measure: str, unit: LengthUnit) -> str:
@@ -92,6 +123,8 @@ def figure_text(value: float | None, measure: str, unit: LengthUnit) -> str:
     forces that they exert."""
     if value is None:
         return "not known"
+    if measure == "mm" and 0 < abs(value) < _FINEST:
+        return f"under {figure_text(_FINEST, measure, unit)}"
     symbol, one = _MEASURES[unit].get(measure, (measure, 1.0))
     return f"{number_text(value / one)} {symbol}".strip()
 
