@@ -6,17 +6,21 @@ from itertools import combinations
 from pathlib import Path
 
 import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
 from PIL import Image
 from shapely import LineString, box
 
 import rodwright
 from kit.specs import unit_from
+from kit.wishes import Wish, wishes
 from rodwright.jobs.new import model_names, model_path
 from rodwright.pictures.glyphs import text_width
 from rodwright.pictures.ink import DARK, Drawing, Fill, Lettering, Stroke
 from rodwright.pictures.loaded import draw_loaded, write_loaded
 from rodwright.pictures.sagged import after, drawn, exaggeration, slices
 from rodwright.pictures.sheet import LONG_DASHES, draw_views
+from rodwright.problems import ProblemsError
 from rodwright.strength.sag_lines import SagLine, sag_lines
 from rodwright.unit import Unit
 
@@ -49,7 +53,21 @@ def _box(text: Lettering) -> object:
 
 @pytest.mark.parametrize("name", model_names())
 def test_no_text_runs_over_a_line_or_another_text(name: str) -> None:
-    drawing = _of(rodwright.set_out(rodwright.read_spec(model_path(name))))
+    _is_clear(_of(rodwright.set_out(rodwright.read_spec(model_path(name)))))
+
+
+@settings(max_examples=25, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
+@given(wishes(), st.sampled_from(["books", "records", "10 kg/m"]))
+def test_nor_does_it_in_random_units(wish: Wish, loads: str) -> None:
+    try:
+        unit = unit_from(f"unit: mm\nloads: {loads}\n", **wish)
+    except ProblemsError:
+        return
+    if sag_lines(unit):
+        _is_clear(_of(unit))
+
+
+def _is_clear(drawing: Drawing) -> None:
     boxes = [(text.text, _box(text)) for text in _texts(drawing)]
     lines = [
         LineString(line)

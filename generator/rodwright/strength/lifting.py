@@ -132,7 +132,7 @@ def _result(unit: Unit, hands: Hands, stripped: Piece | None) -> Result:
         NIOSH,
         given,
         limit_source=NIOSH,
-        notes=(hands.said, *_notes(hands), _GUIDE),
+        notes=(hands.said, *_notes(hands), "hardware isn't weighed", _GUIDE),
         remedies=tuple(_remedies(unit, hands, stripped)),
     )
 
