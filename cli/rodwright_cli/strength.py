@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
 from rodwright_cli.json_out import Json, say_json
+
+if TYPE_CHECKING:
+    import rodwright
 
 
 def strength(
@@ -19,6 +22,10 @@ def strength(
     formulas: Annotated[
         bool, typer.Option("--formulas", help="Give formula, inputs and sources of each figure.")
     ] = False,
+    model: Annotated[
+        bool,
+        typer.Option("--model", help="The whole unit by finite elements, beside the formulas."),
+    ] = False,
     json: Json = False,
 ) -> None:
     """Show how far shelves sag, what breaks, comes off, tips or is too heavy: figure, limit, spare.
@@ -27,6 +34,9 @@ def strength(
     from rodwright.jobs.strength import breaks, results_about
 
     unit = rodwright.set_out(rodwright.read_spec(spec))
+    if model:
+        _show_model(unit, json=json)
+        return
     results = rodwright.strength_of(unit)
     if of is not None:
         results = results_about(unit, results, of)
@@ -40,3 +50,17 @@ def strength(
 
         show_strength.strength(unit, results, in_full=formulas or of is not None)
     raise typer.Exit(int(broken))
+
+
+def _show_model(unit: rodwright.Unit, *, json: bool) -> None:
+    from rodwright.jobs.strength import modelled
+
+    found = modelled(unit)
+    if json:
+        from rodwright.handover.model_json import model_json
+
+        say_json(model_json(unit, found))
+    else:
+        from rodwright_cli import show_model
+
+        show_model.model(unit, found)

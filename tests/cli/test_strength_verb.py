@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 import sys
 from dataclasses import replace
 from pathlib import Path
@@ -140,3 +141,35 @@ def test_json_is_all_that_is_printed(maker: Maker) -> None:
     results = json.loads(out)["results"]
     assert [each["figure"] for each in results] == [7.25, 20.0, 2.0]
     assert results[2]["what"] == "\x1b[1m—"
+
+
+def test_the_model_stands_beside_the_formulas(maker: Maker) -> None:
+    code, out, err = maker.run("--model", results=())
+    assert (code, err) == (0, "")
+    lines = lines_of(out)
+    assert lines[0] == "Niche [shelf]: formulas, and the whole by finite elements"
+    for told in ("Sag at once", "Sag after 10 years", "Comes to the floor there"):
+        assert told in lines
+    assert any(
+        re.fullmatch(r"shelf SH1, SH2 [\d.]+ in [\d.]+ in 1(\.0\d)?", line) for line in lines
+    )
+    assert any(line.startswith("The greatest moment in a joint: ") for line in lines)
+
+
+def test_the_model_as_json_balances(maker: Maker) -> None:
+    code, out, _ = maker.run("--model", "--json", results=())
+    document = json.loads(out)
+    assert code == 0
+    assert document["weight"] == pytest.approx(document["reaction"], rel=1e-6)
+    assert {row["what"] for row in document["rows"]} >= {"sag at once", "sag after 10 years"}
+
+
+def test_without_pynite_the_model_says_how_to_get_it(
+    maker: Maker, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    for name in [name for name in sys.modules if name.startswith("rodwright.strength.model")]:
+        monkeypatch.delitem(sys.modules, name)
+    monkeypatch.setitem(sys.modules, "Pynite", None)
+    code, out, err = maker.run("--model", results=())
+    assert code != 0
+    assert "pip install PyNiteFEA" in out + err

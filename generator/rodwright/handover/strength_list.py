@@ -64,7 +64,7 @@ def strength_rows(
         key = (*_told(each, unit), each.notes if in_full else bool(each.notes))
         gathered.setdefault(key, []).append(each)
     return tuple(
-        StrengthRow(_subjects([each.subject for each in alike]), alike[0])
+        StrengthRow(subjects_text([each.subject for each in alike]), alike[0])
         for alike in gathered.values()
     )
 
@@ -85,7 +85,7 @@ def _told(result: Result, unit: LengthUnit) -> tuple[object, ...]:
     )
 
 
-def _subjects(subjects: Sequence[str]) -> str:
+def subjects_text(subjects: Sequence[str]) -> str:
     """Subjects in one phrase: what they have in common is said once."""
     first, *others = (each.split(" ") for each in dict.fromkeys(subjects))
     for at in range(len(first)):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from difflib import get_close_matches
+from typing import TYPE_CHECKING
 
 from rodwright.checks import check_strength
 from rodwright.checks.findings import Severity
@@ -12,7 +13,39 @@ from rodwright.strength import strength_of
 from rodwright.strength.results import Result
 from rodwright.unit import Unit
 
-__all__ = ["breaks", "results_about", "strength_of"]
+if TYPE_CHECKING:
+    from rodwright.strength.model.beside import Beside
+
+__all__ = ["breaks", "modelled", "results_about", "strength_of"]
+
+
+def modelled(unit: Unit) -> Beside:
+    """A unit's formulas and its model by finite elements beside each other.
+
+    Raises:
+        ProblemsError: PyNiteFEA isn't installed, how stiff something is isn't known, or nothing
+            holds some of the unit.
+    """
+    try:
+        from rodwright.strength.model.beside import UnknownStiffnessError, beside
+        from rodwright.strength.model.solving import UnsolvedError
+    except ModuleNotFoundError as error:
+        if (error.name or "").partition(".")[0] != "Pynite":
+            raise
+        told = Problem("`--model` needs PyNiteFEA", "Install it: `pip install PyNiteFEA`.")
+        raise ProblemsError([told]) from error
+    try:
+        return beside(unit)
+    except UnsolvedError as error:
+        told = Problem(
+            f"the model has no answer: {error}",
+            "`rodwright check` says what isn't joined to anything; the formulas stand: leave out "
+            "`--model`.",
+        )
+        raise ProblemsError([told]) from error
+    except UnknownStiffnessError as error:
+        told = Problem("there is no model of what isn't known", f"{error}.")
+        raise ProblemsError([told]) from error
 
 
 def breaks(unit: Unit, ref: str | None = None) -> bool:

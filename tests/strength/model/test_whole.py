@@ -14,7 +14,7 @@ from rodwright.strength.model.loads import total
 from rodwright.strength.model.sagging import borne_on, curve, sag_of
 from rodwright.strength.model.solving import UnsolvedError
 from rodwright.strength.model.swaying import sway
-from rodwright.strength.model.whole import Model, model_of
+from rodwright.strength.model.whole import Model, after_years, model_of
 from rodwright.unit import Blank, Grain, JointKind, Part, Placement, Role, Unit
 
 REST, HOUSED, DOWELLED = JointKind.RESTING, JointKind.HOUSING, JointKind.DOWEL
@@ -60,7 +60,9 @@ def test_a_load_on_part_of_a_shelf_bends_it_as_a_beam() -> None:
 
 
 def test_after_years_it_sags_by_its_creep_more() -> None:
-    now, later = (model_of(_shelf(), softer) for softer in (0.0, 1.0))
+    unit = _shelf()
+    lasting = {part.ref: 1.0 for part in unit.parts}
+    now, later = model_of(unit), model_of(unit, after_years(unit, lasting))
     sags = [sag_of(each, each.bearings["SH1"], each.moved()) for each in (now, later)]
     assert sags[1] / sags[0] == pytest.approx(1 + 0.8, rel=1e-3)
 

@@ -28,19 +28,24 @@ COUPLE = 1.0
 
 
 class Does(StrEnum):
-    """What a part does to a level otherwise than in the formula."""
+    """What a part does otherwise than in the formula, to a level, to the floor (``BRINGS``),
+    or against a push (``STIFFENS``: forces are stiffnesses then, N/mm)."""
 
     CARRIES = "carries"
     TURNS = "turns"
     LOADS = "loads"
     WARPS = "warps"
+    BRINGS = "brings"
+    STIFFENS = "stiffens"
 
 
 @dataclass(frozen=True, slots=True)
 class Cause:
     """One reason for a difference: what ``ref`` (empty: what hangs on it, or the level itself)
     does, by how much it changes the sag (``effect``, mm), its force in the formula and in the model
-    (N, up), and how far it gives way (mm, down; None where that says nothing)."""
+    (N, up), and how far it gives way (mm, down; None where that says nothing).  ``instead`` is what
+    carries most of that part itself, with what force (N, up).  What ``warps`` has the sag of its
+    front and back edges (mm) in place of forces."""
 
     does: Does
     ref: str
@@ -48,6 +53,8 @@ class Cause:
     formula: float = 0.0
     model: float = 0.0
     gives_way: float | None = None
+    instead: str = ""
+    instead_force: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,14 +111,15 @@ class Comparing:
             forces = sum(each.up for each in its), sum(each.up for each in mine)
             ends = any(each.at in (self._held[0], self._held[-1]) for each in its)
             does = Does.TURNS if ends else Does.CARRIES
-            found.append(Cause(does, ref, effect, *forces, self._settled(its)))
+            instead = self._carrying(ref) if does is Does.CARRIES else ("", 0.0)
+            found.append(Cause(does, ref, effect, *forces, self._settled(its), *instead))
         hung = self._hung()
         told = self.formula - sum(self._effect(each) for each in theirs.values())
         loads = self._effect(hung) - told
         more = -sum(each.up for each in hung) - self._bearing.weight - self._bearing.contents
         found.append(Cause(Does.LOADS, "", loads, 0.0, -more))
         all_told = self._effect(hung) + sum(self._effect(each) for each in ours.values())
-        found.append(Cause(Does.WARPS, "", self.model - all_told))
+        found.append(Cause(Does.WARPS, "", self.model - all_told, self._edge(0), self._edge(-1)))
         return tuple(sorted(found, key=lambda each: -abs(each.effect)))
 
     def _in_model(self) -> dict[str, list[Push]]:
@@ -136,6 +144,25 @@ class Comparing:
                 at = self._model.mesh.nodes[support.node][0]
                 found.setdefault("", []).append(Push(self._along(at), reaction[2]))
         return found
+
+    def _edge(self, row: int) -> float:
+        """How far its front (0) or back (-1) edge sags at the place."""
+        line = curve(self._model.mesh.grids[self._bearing.level.ref], self._moved, row)
+        return line.off(self.place, *self.span)
+
+    def _carrying(self, ref: str) -> tuple[str, float]:
+        """What else carries a part, and with what force: the most."""
+        own = {part.ref for part in self._bearing.level.parts}
+        found: dict[str, float] = {}
+        for number, tie in enumerate(self._model.mesh.ties):
+            joint = self._model.unit.joints[tie.joint]
+            if ref not in {joint.first, joint.second} or number in self._moved.off_ties:
+                continue
+            other = joint.first if joint.second == ref else joint.second
+            if other not in own:
+                up = float(tie_forces(self._model.mesh, tie, self._moved.moves)[2])
+                found[other] = found.get(other, 0.0) + (up if joint.second == ref else -up)
+        return max(found.items(), key=lambda each: each[1], default=("", 0.0))
 
     def _in_formula(self) -> dict[str, list[Push]]:
         found: dict[str, list[Push]] = {}

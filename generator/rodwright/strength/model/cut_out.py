@@ -8,6 +8,10 @@ from dataclasses import dataclass, replace
 from rodwright.strength.bearings import moduli_of
 from rodwright.strength.level_parts import Level
 from rodwright.strength.level_sections import sections_along
+from rodwright.strength.model.lines import NEAR
+
+WEAK = 0.8
+"""Where less than this share is left, a level is divided closer."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,6 +37,14 @@ def weakened(level: Level) -> Iterator[tuple[str, tuple[Left, ...]]]:
             ply.layers[0].ref,
             tuple(Left(each.start, each.stop, each.bending / whole) for each in sections),
         )
+
+
+def weak_places(left: Sequence[Left]) -> Iterator[float]:
+    """Where a level is to be divided because little is left of it there."""
+    for each in left:
+        if each.share < WEAK and each.stop - each.start < NEAR * 2:
+            middle = (each.start + each.stop) / 2
+            yield from (middle - NEAR, middle + NEAR)
 
 
 def share_left(left: Sequence[Left], start: float, stop: float) -> float:

@@ -77,5 +77,5 @@ def _divided(places: Sequence[float], size: float) -> tuple[float, ...]:
 
 def within(lines: Sequence[float], low: float, high: float) -> tuple[float, ...]:
     """The lines that divide a piece from ``low`` to ``high``, with its ends."""
-    inside = (place for place in lines if low + AT_END < place < high - AT_END)
+    inside = sorted(place for place in lines if low + AT_END < place < high - AT_END)
     return (low, *inside, high)

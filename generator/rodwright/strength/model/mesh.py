@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from itertools import pairwise, product
 
 from rodwright.geometry import Vector
-from rodwright.strength.model.cut_out import Left, share_left
+from rodwright.strength.model.cut_out import Left, share_left, weak_places
 from rodwright.strength.model.lines import within
 from rodwright.strength.model.pieces import Board, Stick
 from rodwright.strength.model.sheet import Sheet
@@ -118,7 +118,9 @@ class Mesh:
         along x."""
         axes = piece.axes if isinstance(piece, Board) else (piece.axis,)
         low, high = piece.box.low, piece.box.high
-        grid = Grid(piece, axes, tuple(within(lines[a], low[a], high[a]) for a in axes))
+        weak = [*lines[0], *weak_places(left)]
+        ticks = (within(weak if a == 0 and left else lines[a], low[a], high[a]) for a in axes)
+        grid = Grid(piece, axes, tuple(ticks))
         for place, at in grid.places():
             grid.numbers[place] = len(self.nodes)
             self.nodes.append(at)

@@ -5,17 +5,20 @@ Sizes in mm, unit frame; stiffness in N and mm.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from math import pi, tanh
 
 from rodwright.geometry import Box
+from rodwright.strength.lacking import lacking
 from rodwright.strength.model.sheet import Sheet
 from rodwright.strength.model.stiffness import Bar
 from rodwright.trade.mechanics import Family, Mechanics
 from rodwright.unit import Grain, JointKind, Part, Role, Unit
 from rodwright.unit.roles import PANELS
 
+Softening = Callable[[Part], float]
+"""By how much a part has gone softer; 0: not."""
 BOARDS = (*PANELS, Role.BACK, Role.WORKTOP, Role.PLINTH)
 """What bends or shears as a plate."""
 STICKS = (Role.STILE, Role.RAIL, Role.LIPPING, Role.LEG)
@@ -67,11 +70,10 @@ class Stick:
         return (self.ref,)
 
 
-def boards_of(unit: Unit, softer: float = 0.0) -> tuple[Board, ...]:
+def boards_of(unit: Unit, softening: Softening) -> tuple[Board, ...]:
     """The plates of a unit; layers glued face to face are one.
 
-    ``softer`` times each material's creep factor is what its moduli are lowered by: 0 for now, 1
-    for after years (EN 1995-1-1, 2.3.2.2: E / (1 + kdef)).
+    A part's moduli count for ``1 / (1 + softening(part))`` (EN 1995-1-1, 2.3.2.2).
 
     Raises:
         ValueError: how stiff one of them is isn't known.
@@ -82,16 +84,16 @@ def boards_of(unit: Unit, softer: float = 0.0) -> tuple[Board, ...]:
         if part.role in BOARDS and part.ref in layers:
             parts = [unit.part(ref) for ref in layers[part.ref]]
             if _is_square(part):
-                boards.append(_board(parts, softer))
+                boards.append(_board(parts, softening))
             elif rise_of(part) is not None:
-                boards.append(_sloping(part, softer))
+                boards.append(_sloping(part, softening))
     return tuple(boards)
 
 
-def sticks_of(unit: Unit, softer: float = 0.0) -> tuple[Stick, ...]:
-    """The bars of a unit; ``softer`` and errors as for :func:`boards_of`."""
+def sticks_of(unit: Unit, softening: Softening) -> tuple[Stick, ...]:
+    """The bars of a unit; ``softening`` and errors as for :func:`boards_of`."""
     found = (part for part in unit.parts if part.role in STICKS and _is_square(part))
-    return tuple(_stick(part, softer) for part in found)
+    return tuple(_stick(part, softening) for part in found)
 
 
 def rise_of(part: Part) -> float | None:
@@ -103,11 +105,10 @@ def rise_of(part: Part) -> float | None:
     return -across[0] / across[2]
 
 
-def lacking_stiffness(unit: Unit) -> tuple[str, ...]:
-    """The materials of plates and bars of which nothing is known."""
+def lacking_stiffness(unit: Unit) -> str:
+    """What has to be given before there is a model; empty if all is known."""
     parts = (part for part in unit.parts if part.role in (*BOARDS, *STICKS))
-    stocks = (part.blank.stock for part in parts if part.blank.stock.mechanics is None)
-    return tuple(dict.fromkeys(stock.material for stock in stocks))
+    return next((told for part in parts if (told := lacking(part.blank.stock, "along"))), "")
 
 
 def _is_square(part: Part) -> bool:
@@ -141,14 +142,14 @@ def _mechanics(part: Part) -> Mechanics:
     return found
 
 
-def moduli(part: Part, softer: float) -> tuple[float, float, float, float]:
+def moduli(part: Part, softening: Softening) -> tuple[float, float, float, float]:
     """E along and across the grain, G in the plane and through the thickness, N/mm2.
 
     Raises:
         ValueError: how stiff its material is isn't known.
     """
     own = _mechanics(part)
-    less = 1 + softer * (own.creep.value if own.creep else 0.0)
+    less = 1 + softening(part)
     along = own.along.value
     across = own.across.value if own.across else _across(own)
     in_plane = own.panel_shear or own.shear
@@ -173,13 +174,13 @@ def _along_axis(part: Part) -> int:
     return turned.index(max(turned))
 
 
-def _board(parts: list[Part], softer: float) -> Board:
+def _board(parts: list[Part], softening: Softening) -> Board:
     boxes = [part.bounds() for part in parts]
     normal = min(range(3), key=lambda axis: boxes[0].size[axis])
     second = ((1, 2), (0, 2), (0, 1))[normal][1]
     layers = []
     for part, box in zip(parts, boxes, strict=True):
-        along, across, in_plane, through = moduli(part, softer)
+        along, across, in_plane, through = moduli(part, softening)
         turned = _along_axis(part) == second
         stiff = (across, along) if turned else (along, across)
         layers.append((box.centre[normal], box.size[normal], stiff, in_plane, through))
@@ -188,9 +189,9 @@ def _board(parts: list[Part], softer: float) -> Board:
     return Board(tuple(part.ref for part in parts), whole, normal, middle, _sheet(layers, middle))
 
 
-def _sloping(part: Part, softer: float) -> Board:
+def _sloping(part: Part, softening: Softening) -> Board:
     box, thick = part.bounds(), part.blank.thickness
-    along, across, in_plane, through = moduli(part, softer)
+    along, across, in_plane, through = moduli(part, softening)
     lengthwise = abs(part.placement.length[1]) < 1 - SQUARE
     stiff = (along, across) if lengthwise else (across, along)
     if part.blank.grain is Grain.CROSSWISE:
@@ -228,10 +229,10 @@ def _sheet(layers: Iterable[Layer], middle: float) -> Sheet:
     )  # fmt: skip
 
 
-def _stick(part: Part, softer: float) -> Stick:
+def _stick(part: Part, softening: Softening) -> Stick:
     box = part.bounds()
     axis = max(range(3), key=lambda each: box.size[each])
-    along, _, in_plane, _ = moduli(part, softer)
+    along, _, in_plane, _ = moduli(part, softening)
     one, other = (box.size[each] for each in range(3) if each != axis)
     area = one * other
     bar = Bar(

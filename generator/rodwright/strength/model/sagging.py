@@ -78,6 +78,18 @@ class Curve:
         return self.at(x) - left - (right - left) * (x - start) / (stop - start)
 
 
+def front_to_back(grid: Grid, moved: Moved, front: float, back: float) -> float:
+    """The most that a level sags between two lines from left to right that hold it, mm."""
+    rows = range(len(grid.ticks[1]))
+    found = []
+    for i in range(len(grid.ticks[0])):
+        numbers = [grid.numbers[i, j] for j in rows]
+        down, slope = -moved.moves[numbers, 2], -moved.moves[numbers, 3]
+        line = Curve(grid.ticks[1], tuple(down.tolist()), tuple(slope.tolist()))
+        found.append(line.off(line.lowest(front, back), front, back))
+    return max(found, key=abs)
+
+
 def spans_of(bearing: Bearing) -> tuple[tuple[float, float], ...]:
     """From where to where its sag is counted, x in the unit frame: as its beam has it."""
     low = bearing.level.box.low[0]

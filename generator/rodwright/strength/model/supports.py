@@ -19,7 +19,7 @@ WALL = (0.0, STIFF, 0.0)
 
 
 HELD = (STIFF, STIFF, STIFF)
-FLOOR = (STIFF, STIFF, 2e4)
+FLOOR = 2e4
 """N/mm at a node that stands on the floor: wood and floor give a little where they press on each
 other (stated estimate: 0.01 mm under 20 kg)."""
 
@@ -36,11 +36,23 @@ def supports_of(
         return tuple(_hung(mesh))
     found = [*_feet(bearings, mesh)]
     grids = {id(grid): grid for grid in mesh.grids.values()}
-    for grid in grids.values():
-        if grid.piece.box.low[2] <= STANDS:
-            ref = grid.piece.refs[0]
-            found += [(ref, Support(node, FLOOR, DOWN)) for node in _lowest(grid)]
+    standing = [grid for grid in grids.values() if grid.piece.box.low[2] <= STANDS]
+    lying = any(grid.axes == (0, 1) for grid in standing)
+    for grid in standing:
+        # Beside a bottom that lies on the floor, what stands there is held by it from going to
+        # either side: held by the floor too, its foot couldn't turn.
+        slides = lying and grid.axes != (0, 1)
+        for node in _lowest(grid):
+            found += _on_floor(grid.piece.refs[0], node, 0.0 if slides else STIFF)
     return tuple(found)
+
+
+def _on_floor(ref: str, node: int, sideways: float) -> tuple[tuple[str, Support], ...]:
+    """The floor pushes; friction holds what stands on it, wherever on it the load comes to."""
+    return (
+        (ref, Support(node, (0.0, 0.0, FLOOR), DOWN)),
+        (ref, Support(node, (sideways, STIFF, 0.0))),
+    )
 
 
 def _feet(bearings: Mapping[str, Bearing], mesh: Mesh) -> Iterator[tuple[str, Support]]:
@@ -53,7 +65,7 @@ def _feet(bearings: Mapping[str, Bearing], mesh: Mesh) -> Iterator[tuple[str, Su
                 grid = mesh.grids[bearing.level.ref]
                 for y in (box.low[1] + inset, box.high[1] - inset):
                     node = grid.nearest((seat.at, y, box.low[2]))
-                    yield bearing.level.ref, Support(node, FLOOR, DOWN)
+                    yield from _on_floor(bearing.level.ref, node, STIFF)
 
 
 def _hung(mesh: Mesh) -> Iterator[tuple[str, Support]]:

@@ -14,11 +14,12 @@ from rodwright.geometry import Vector
 from rodwright.strength.bearings import Bearing
 from rodwright.strength.bracing import slip_modulus
 from rodwright.strength.model.mesh import Grid, Mesh, Tie
-from rodwright.strength.model.pieces import Stick, rise_of
+from rodwright.strength.model.pieces import Softening, Stick, rise_of
 from rodwright.strength.seats import PULLS
 from rodwright.strength.turning import lasting, turning_of
 from rodwright.unit import Joint, JointKind, Part, Role, Unit
-from rodwright.unit.roles import BASE, LEVELS, PANELS
+from rodwright.unit.facts import STANDS
+from rodwright.unit.roles import BASE, LEVELS, PANELS, UPRIGHTS
 
 STIFF = 1e6
 """N/mm at a node: what meets doesn't come apart.  An 18 mm board gives way no more by its own."""
@@ -71,25 +72,27 @@ def ties_of(
     unit: Unit,
     mesh: Mesh,
     borne: Mapping[str, Bearing],
-    softer: float = 0.0,
+    softening: Softening,
     tight: bool = False,
 ) -> Iterator[Tie]:
     """What holds the pieces together.
 
     ``borne`` says at what x the ends of levels lie, and what comes off what it lies or stands on;
-    ``softer`` is as for :func:`pieces.boards_of`, ``tight`` as for :func:`whole.model_of`.
+    ``softening`` is as for :func:`pieces.boards_of`, ``tight`` as for :func:`whole.model_of`.
     """
-    seats, loose = _seats(borne), _loose(borne)
+    seats, loose, grounded = _seats(borne), _loose(borne), set(_on_floor(unit, borne))
     for number, joint in enumerate(unit.joints):
         first, second = mesh.grids.get(joint.first), mesh.grids.get(joint.second)
         if first is None or second is None or first is second or not _holds(unit, joint):
             continue
         contact = _contact(joint, unit.part(joint.first), unit.part(joint.second))
         places = _places(joint, first, second, contact)
-        moves, turns = _stiffness(unit, joint, contact, softer, tight)
+        moves, turns = _stiffness(unit, joint, contact, softening, tight)
         stands = _stands_in(joint, [unit.part(joint.first), unit.part(joint.second)])
         pair = frozenset((joint.first, joint.second))
         seat = seats.get(pair)
+        if pair in grounded:
+            moves = (moves[0], moves[1], 0.0)
         for middle, share in places:
             at = middle if seat is None else (seat, *middle[1:])
             at = _in_pack(second, _in_pack(first, at))
@@ -109,6 +112,16 @@ def _seats(borne: Mapping[str, Bearing]) -> dict[frozenset[str], float]:
         if seat.how == "end" and seat.on
         for ref in bearing.level.refs
     }
+
+
+def _on_floor(unit: Unit, borne: Mapping[str, Bearing]) -> Iterator[frozenset[str]]:
+    """Levels and uprights that stand beside each other on the floor, which carries both: held up
+    by each other too, the uprights' feet couldn't turn."""
+    for bearing in borne.values():
+        if bearing.grounded:
+            for part in unit.parts:
+                if part.role in UPRIGHTS and part.bounds().low[2] <= STANDS:
+                    yield from (frozenset((ref, part.ref)) for ref in bearing.level.refs)
 
 
 def _loose(borne: Mapping[str, Bearing]) -> dict[frozenset[str], str]:
@@ -207,19 +220,19 @@ def _shares(ticks: list[float]) -> list[tuple[float, float]]:
 
 
 def _stiffness(
-    unit: Unit, joint: Joint, contact: Contact, softer: float, tight: bool
+    unit: Unit, joint: Joint, contact: Contact, softening: Softening, tight: bool
 ) -> tuple[Vector, Vector]:
     """Stiffness of the whole joint along and about the axes."""
     ways = contact.ways
     parts = [unit.part(joint.first), unit.part(joint.second)]
     back = next((part for part in parts if part.role is Role.BACK), None)
     if back is not None:
-        return _of_back(unit, joint, back, softer, tight), (0.0, 0.0, 0.0)
+        return _of_back(unit, joint, back, softening, tight), (0.0, 0.0, 0.0)
     if joint.kind is JointKind.BUTTONED:
         return (BUTTONS, BUTTONS, STIFF), (0.0, 0.0, 0.0)
     if joint.kind is JointKind.EDGE_GLUED:
         return (STIFF, STIFF, STIFF), _only(ways, GLUED)
-    creep = max(_creep(part) for part in parts) * softer
+    creep = max(softening(part) for part in parts)
     turns = [LEAST, LEAST, LEAST]
     if any(rise_of(part) is not None for part in parts):
         return (STIFF, STIFF, STIFF), (LEAST, LEAST, LEAST)
@@ -234,12 +247,7 @@ def _only(ways: tuple[int, ...], value: float) -> Vector:
     return (x, y, z)
 
 
-def _creep(part: Part) -> float:
-    mechanics = part.blank.stock.mechanics
-    return mechanics.creep.value if mechanics and mechanics.creep else 0.0
-
-
-def _of_back(unit: Unit, joint: Joint, back: Part, softer: float, tight: bool) -> Vector:
+def _of_back(unit: Unit, joint: Joint, back: Part, softening: Softening, tight: bool) -> Vector:
     """A back: stiff square to itself, by the slip of its fasteners in its own plane."""
     normal = min(range(3), key=lambda axis: back.bounds().size[axis])
     slip = 0.0
@@ -250,7 +258,7 @@ def _of_back(unit: Unit, joint: Joint, back: Part, softer: float, tight: bool) -
             slip += fixing.count * slip_modulus(fixing.diameter, mean, "screw" in fixing.name)
     if not slip and joint.kind in {JointKind.GROOVE, JointKind.REBATE}:
         slip = STIFF if tight else IN_GROOVE
-    slip /= 1 + 2 * _creep(back) * softer
+    slip /= 1 + 2 * softening(back)
     moves = [STIFF if axis == normal else slip for axis in range(3)]
     if _stands_in(joint, [unit.part(joint.first), unit.part(joint.second)]):
         moves[2] = STIFF
