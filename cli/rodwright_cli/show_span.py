@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from rich.markup import escape
 
 from rodwright.amounts import AREA_WEIGHTS, RUN_WEIGHTS, format_weight
-from rodwright.handover.strength_list import StrengthRow
+from rodwright.handover.strength_list import StrengthRow, remedy_text
 from rodwright.lengths import at_least, at_most, format_length
 from rodwright.strength.span_answer import SpanAnswer
 from rodwright_cli.console import PlainConsole
@@ -16,7 +18,7 @@ def span(answer: SpanAnswer) -> None:
     """The answer in a line or two, then every figure with formula, inputs and sources."""
     console = PlainConsole()
     question, unit = answer.question, answer.question.unit
-    for line in _answer(answer):
+    for line in (*_answer(answer), *_remedies(answer)):
         console.print(line)
     console.print()
     for result in answer.results:
@@ -24,6 +26,17 @@ def span(answer: SpanAnswer) -> None:
     if answer.from_memory:
         console.print("\nFigures that are from memory say so: look them up where it matters.")
     console.print(f"\n{NO_ENGINEER}")
+
+
+def _remedies(answer: SpanAnswer) -> Iterator[str]:
+    """What would do, by the result that fails most."""
+    failing = [each for each in answer.results if not each.holds]
+    if not failing:
+        return
+    worst = min(failing, key=lambda each: each.spare or 0.0)
+    for remedy in worst.remedies:
+        told = remedy_text(remedy, worst.measure, answer.question.unit)
+        yield escape(f"  would do: {told} ({worst.what})")
 
 
 def _answer(answer: SpanAnswer) -> tuple[str, str]:

@@ -14,7 +14,8 @@ from rodwright.lengths import LengthUnit, parse_length
 from rodwright.problems import Problem, ProblemsError
 from rodwright.setout import set_out_unit
 from rodwright.strength.plain_board import PlainBoard, UnanswerableError
-from rodwright.strength.span_answer import HEIGHT, Question, SpanAnswer, answer
+from rodwright.strength.span_answer import SpanAnswer, answer
+from rodwright.strength.span_question import HEIGHT, Question
 from rodwright.strength.turning import MEASURE, turning_of
 from rodwright.trade.loads import Burden, read_burden
 from rodwright.trade.mechanics import Family, Mechanics
@@ -86,10 +87,12 @@ def span(
         board = PlainBoard(material, None if e is None else _modulus(e))
         board.check(thick, lasts)
         turning = _turning(way, board, deepness)
+        if thick is not None:
+            turning(thick)  # a joint that can't be made in it is told now
         return answer(
             Question(
                 material,
-                board.known if thick is not None else _that_can_be_made(board, turning),
+                _that_can_be_made(board, turning),
                 turning,
                 board.density,
                 deepness,

@@ -153,10 +153,15 @@ def greatest_load(plank: Plank, span: float, limit: float) -> float | None:
 
 
 def least_thickness(
-    planed: Callable[[float], Plank | None], carried: Carried, span: float, limit: float
+    planed: Callable[[float], Plank | None],
+    carried: Carried,
+    span: float,
+    limit: float,
+    *,
+    above: float = 0.0,
 ) -> float | None:
-    """The least thickness (mm) that holds; ``planed`` gives the shelf of a thickness, or None where
-    its stiffness isn't known.  None if none up to :data:`THICKEST` does."""
+    """The least thickness (mm) that holds, of those above one that doesn't; ``planed`` gives the
+    shelf of a thickness, or None where it isn't known.  None if none to :data:`THICKEST` does."""
 
     def fails(thickness: float) -> bool:
         plank = planed(thickness)
@@ -164,9 +169,11 @@ def least_thickness(
 
     # Stiffness goes down in steps with thickness in the tables of some boards, so that what is
     # thicker needn't be better: the first step that holds is sought before anything is halved.
-    for number in range(1, round(THICKEST / _STEP) + 1):
-        if not fails(number * _STEP):
-            return _edge(fails, (number - 1) * _STEP, number * _STEP)[1]
+    low = above
+    while low < THICKEST:
+        if not fails(low + _STEP):
+            return _edge(fails, low, low + _STEP)[1]
+        low += _STEP
     return None
 
 
