@@ -13,6 +13,7 @@ from rodwright.checks import check_parts
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.rules import Rule
 from rodwright.strength.racking import FRONT_TO_BACK, SIDEWAYS, racking
+from rodwright.unit import Role
 
 SIZE = "size: {width: 800, height: 900, depth: 300}\n"
 BARE = {"stock": "ply", "top": "none", "bottom": "none"}
@@ -130,3 +131,24 @@ def test_a_thin_back_buckles() -> None:
     )
     found = _found(Rule.BACK_BUCKLES, text, back={"stock": "skin"})
     assert len(found) == 1
+
+
+def test_few_pins_work_loose() -> None:
+    """One pin in each edge of 800 x 900: 100 N and more over 800, times 900, for a pin that may
+    carry some 50 N."""
+    unit = unit_from(SIZE, carcass=DOWELLED, back=BACK | {"fixing": "rebated"})
+    backs = {part.ref for part in unit.parts if part.role is Role.BACK}
+    joints = tuple(
+        replace(joint, fixings=tuple(replace(each, count=1) for each in joint.fixings))
+        if joint.second in backs
+        else joint
+        for joint in unit.joints
+    )
+    found = {each.rule: each for each in check_parts(replace(unit, joints=joints))}
+    told = found[Rule.BACK_FIXINGS_GIVE]
+    assert told.severity is Severity.WARNING
+    assert told.figure is not None
+    assert told.limit is not None
+    assert 100 < told.figure < 130
+    assert told.limit < 60
+    assert Rule.BACK_FIXINGS_GIVE not in {each.rule for each in check_parts(unit)}

@@ -8,7 +8,8 @@ import pytest
 
 from kit.specs import unit_from
 from rodwright.mass import centre_of_mass, unit_weight
-from rodwright.strength.hanging import Hung, hanging, in_masonry, measured, rail
+from rodwright.strength.hanging import hanging, measured, rail
+from rodwright.strength.hanging_fixings import Hung, in_masonry
 from rodwright.strength.paths import GRAVITY
 from rodwright.unit.loading import Loading
 

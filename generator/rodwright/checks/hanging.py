@@ -9,6 +9,7 @@ from rodwright.checks.phrases import length_in, named, weight_in
 from rodwright.checks.rules import Rule
 from rodwright.geometry import TOUCH
 from rodwright.mass import unit_weight
+from rodwright.strength.hanging import RAIL, measured, rail
 from rodwright.trade.screws import WOOD_SCREW
 from rodwright.trade.wall_fixings import LEAST_BACK
 from rodwright.unit import CASE, JointKind, Part, Role, Unit
@@ -45,8 +46,7 @@ def hanging(unit: Unit) -> Iterator[Finding]:
             Severity.WARNING,
             Rule.NOTHING_TO_HANG_BY,
             f"it hangs on the wall, and {has} holds no screws that carry it",
-            f"Give it a `back` {length_in(unit, LEAST_BACK)} thick at least, or screw a rail to "
-            "its top and sides, behind or under the top, and hang it by that.",
+            f"Give it a `back` {length_in(unit, LEAST_BACK)} thick at least, or {_rail(unit)}.",
             tuple(part.ref for part in backs),
             thickest,
             LEAST_BACK,
@@ -55,6 +55,18 @@ def hanging(unit: Unit) -> Iterator[Finding]:
     for back in backs:
         if back.blank.thickness >= LEAST_BACK - TOUCH:
             yield from _tied(unit, back)
+
+
+def _rail(unit: Unit) -> str:
+    """A rail that it could hang by, and how far that would be used."""
+    high, thick, wood = RAIL
+    result = rail(unit, measured(unit))
+    size = f"{length_in(unit, high)} x {length_in(unit, thick)}"
+    said = (
+        f"screw a rail of {wood}, {size}, to its top and sides, behind or under the top, and hang "
+        f"it by that: it is bent by {result.figure:.1f} N/mm2"
+    )
+    return f"{said}, and {result.limit:.1f} is allowed" if result.limit else said
 
 
 def _tied(unit: Unit, back: Part) -> Iterator[Finding]:

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.phrases import length_in, weight_in
 from rodwright.checks.rules import Rule
+from rodwright.strength.back_fixings import EACH_CARRIES
 from rodwright.strength.paths import GRAVITY
 from rodwright.strength.racking import (
     BUCKLES,
@@ -34,6 +35,8 @@ def racking(unit: Unit) -> Iterator[Finding]:
             yield _sways(unit, result, "from front to back", Rule.SWAYS_TOO_FAR)
         elif not result.holds and result.what == BUCKLES:
             yield _buckles(result)
+        elif not result.holds and result.what == EACH_CARRIES:
+            yield _works_loose(unit, result)
 
 
 def _sideways(unit: Unit, result: Result) -> Iterator[Finding]:
@@ -116,6 +119,27 @@ def _buckles(result: Result) -> Finding:
         result.figure,
         result.limit,
         "N/mm2",
+        str(result.limit_source),
+    )
+
+
+def _works_loose(unit: Unit, result: Result) -> Finding:
+    carries, most = (
+        weight_in(unit, (each or 0.0) / GRAVITY, 1) for each in (result.figure, result.limit)
+    )
+    apart = next(each.value for each in result.inputs if each.symbol == "s")
+    closer = apart * (result.limit or 0.0) / (result.figure or 1.0)
+    return Finding(
+        Severity.WARNING,
+        Rule.BACK_FIXINGS_GIVE,
+        f"pushed at the top, each screw or pin of the back carries {carries}, and {most} is the "
+        "most",
+        f"Set them {length_in(unit, closer)} apart at most instead of {length_in(unit, apart)}, "
+        "or glue the back on too.",
+        result.parts,
+        result.figure,
+        result.limit,
+        "N",
         str(result.limit_source),
     )
 

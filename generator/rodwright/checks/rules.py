@@ -71,6 +71,7 @@ class Rule(StrEnum):
     OPEN_BACK = "open-back"
     SWAYS_TOO_FAR = "sways-too-far"
     BACK_BUCKLES = "back-buckles"
+    BACK_FIXINGS_GIVE = "back-fixings-give"
     NOTHING_TO_HANG_BY = "nothing-to-hang-by"
     PLASTERBOARD_ALONE = "plasterboard-alone"
     WALL_NOT_SAID = "wall-not-said"

@@ -11,13 +11,11 @@ from rodwright.strength.back_ties import TIED
 from rodwright.strength.hanging import (
     BACK_BENDS,
     CARRIES,
-    IN_MASONRY,
-    IN_PLASTERBOARD,
-    IN_STUDS,
     PULL,
     PULLED_THROUGH,
 )
 from rodwright.strength.hanging import hanging as worked_out
+from rodwright.strength.hanging_fixings import IN_MASONRY, IN_PLASTERBOARD, IN_STUDS
 from rodwright.strength.paths import GRAVITY
 from rodwright.strength.results import Result
 from rodwright.trade.wall_fixings import BOARD_FAILS, PLUG, SCREW

@@ -12,7 +12,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Literal
 
-from rodwright.geometry import Box
+from rodwright.geometry import Box, Vector
 from rodwright.strength.bracing import slip_modulus
 from rodwright.trade.screws import WOOD_SCREW
 from rodwright.unit import Groove, Joint, JointKind, Part, Role, Unit
@@ -26,13 +26,14 @@ _AT_EDGE = 45.0
 class Edge:
     """How one edge of a panel is held: ``length`` mm, fixings ``spacing`` mm apart that give way
     by a mm for every ``slip`` N (0: none, it lies in a groove), with ``play`` mm before it
-    bears."""
+    bears; ``at`` is the middle of its joint, unit frame."""
 
     side: Side
     length: float
     spacing: float
     slip: float
     play: float
+    at: Vector
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,13 +105,13 @@ def _edge(unit: Unit, part: Part, box: Box, joint: Joint) -> Edge | None:
     length = box.size[2] if side in {"left", "right"} else box.size[0]
     if joint.kind in {JointKind.GROOVE, JointKind.FLOATING} and not joint.fixings:
         glued = unit.hung and part.blank.stock.kind == "sheet" and joint.kind is JointKind.GROOVE
-        return Edge(side, length, 0.0, 0.0, 0.0 if glued else _play(first, box, side))
+        return Edge(side, length, 0.0, 0.0, 0.0 if glued else _play(first, box, side), joint.at)
     density = (part.blank.stock.density * first.blank.stock.density) ** 0.5
     for fixing in joint.fixings:
         if fixing.diameter and joint.kind is not JointKind.BUTTONED:
             drilled = fixing.name == WOOD_SCREW
             slip = slip_modulus(fixing.diameter, density, drilled)
-            return Edge(side, length, length / fixing.count, slip, 0.0)
+            return Edge(side, length, length / fixing.count, slip, 0.0, joint.at)
     return None
 
 

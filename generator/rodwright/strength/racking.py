@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from rodwright.strength import bracing
+from rodwright.strength.back_fixings import back_fixings
 from rodwright.strength.backs import Panel, panels
 from rodwright.strength.bracing import Racking
 from rodwright.strength.lacking import lacking
@@ -188,6 +189,7 @@ def _buckling(unit: Unit, found: Racking) -> Iterator[Result]:
     share = max(0.0, 1 - (found.frame + found.face) * found.figure / found.push)
     stress = share * found.push / (width * each.thickness)
     limit = _critical(each)
+    yield from back_fixings(unit, tuple(backs), share * found.push)
     yield Result(
         Group.WHOLE, "back", (each.part.ref,), BUCKLES, stress, limit, "N/mm2",
         "tau = F/(B t) <= (5.34 + 4 (b/a)^2) pi^2 E/(12 (1 - nu^2)) (t/b)^2",

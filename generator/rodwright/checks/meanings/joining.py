@@ -200,6 +200,12 @@ MEANINGS = {
         "Timoshenko and Gere, Theory of elastic stability, ch. 9 (from memory).",
         "Take a thicker back, or split it (`back.split`).",
     ),
+    Rule.BACK_FIXINGS_GIVE: Meaning(
+        "Screws or pins of the back carry more than they may when the carcass is pushed",
+        "Each carries its share of the push, and works loose; the back then braces less and less.",
+        "NDS 2018, ch. 12, yield limit equations of single shear.",
+        "Set them closer, take thicker ones, or glue the back.",
+    ),
     Rule.NOTHING_TO_HANG_BY: Meaning(
         "What hangs on the wall has nothing that carries it there",
         f"A unit is hung by screws through its back, which is {LEAST_BACK:g} mm thick at least and "
