@@ -16,14 +16,21 @@ GRAVITY = 9.80665
 
 @dataclass(frozen=True, slots=True)
 class LevelLoads:
-    """Loads on one level's beam (x from its left end), and their sums: of its own weight, and of
-    what lies on it.  ``deep`` is how deep the level is, mm."""
+    """Loads on one level's beam (x from its left end): its ``own`` weight, what is ``stored`` along
+    it, and on spots; and their sums: of its own weight, and of what lies on it.  ``deep`` is how
+    deep the level is, mm."""
 
-    stretches: tuple[Stretch, ...]
+    own: tuple[Stretch, ...]
+    stored: tuple[Stretch, ...]
     points: tuple[Point, ...]
     weight: float
     contents: float
     deep: float
+
+    @property
+    def stretches(self) -> tuple[Stretch, ...]:
+        """All that is spread along it."""
+        return (*self.own, *self.stored)
 
     @property
     def most_per_mm(self) -> float:
@@ -70,24 +77,24 @@ def level_loads(unit: Unit, level: Level) -> LevelLoads:
     def along(at: float) -> float:
         return min(max(round(at - low, 6), 0.0), length)
 
-    stretches, points, own = [], [], 0.0
+    even, stored, points, own = [], [], [], 0.0
     for part in level.parts:
         box = part.bounds()
         start, stop = along(box.low[0]), along(box.high[0])
         if stop > start:
             force = weight(part) * GRAVITY
             own += force
-            even = force / (stop - start)
-            stretches.append(Stretch(start, stop, even, even))
+            per_mm = force / (stop - start)
+            even.append(Stretch(start, stop, per_mm, per_mm))
     contents = 0.0
     for load in loads_on(unit, level):
         for each in load.stretches:
             start, stop = along(each.start), along(each.stop)
             if stop > start:
                 ends = each.at_start * GRAVITY / 1000, each.at_stop * GRAVITY / 1000
-                stretches.append(Stretch(start, stop, *ends))
+                stored.append(Stretch(start, stop, *ends))
                 contents += sum(ends) / 2 * (stop - start)
         for lump in load.lumps:
             points.append(Point(along(lump.at), lump.mass * GRAVITY))
             contents += lump.mass * GRAVITY
-    return LevelLoads(tuple(stretches), tuple(points), own, contents, level.box.size[1])
+    return LevelLoads(tuple(even), tuple(stored), tuple(points), own, contents, level.box.size[1])

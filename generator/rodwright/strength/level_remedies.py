@@ -12,7 +12,7 @@ from rodwright.strength.level_loads import GRAVITY
 from rodwright.strength.level_states import LevelState, unknown_of
 from rodwright.strength.level_trials import LIPPING_WIDTH, Trial, Trials
 from rodwright.strength.results import Remedy
-from rodwright.strength.sagging import sag_of
+from rodwright.strength.sagging import BY_TURNS, sag_by_turns, sag_of
 from rodwright.strength.stresses import bending_of, shear_of
 from rodwright.strength.told_support import said
 from rodwright.trade.materials import MATERIALS
@@ -99,6 +99,8 @@ def _figure(trial: Trial, what: str) -> tuple[float, float] | None:
         return None
     if what.startswith("sag"):
         sagged = sag_of(unit, state, unit.loading.years)
+        if what.endswith(BY_TURNS):
+            sagged = sag_by_turns(unit, state, unit.loading.years) or sagged
         return (sagged.sag, sagged.limit) if sagged else None
     stressed = (bending_of if what.startswith("bending") else shear_of)(unit, state)
     if stressed is None or stressed.strength is None:

@@ -19,7 +19,7 @@ from rodwright.strength.level_states import (
 from rodwright.strength.load_factors import FACTORS, PSI2, PSI2_SOURCE
 from rodwright.strength.pin_results import pin_results
 from rodwright.strength.results import Group, Input, Remedy, Result
-from rodwright.strength.sagging import Sagged, sag_of
+from rodwright.strength.sagging import BY_TURNS, Sagged, sag_by_turns, sag_of
 from rodwright.strength.stresses import Stressed, bending_of, shear_of
 from rodwright.strength.told_support import said, support_notes
 from rodwright.strength.twisting import twist_of
@@ -93,11 +93,16 @@ def _results(told: _Told, state: LevelState) -> Iterator[Result]:
     years = unit.loading.years
     first = _sag(unit, state, at_once, 0.0, limited=years == 0)
     yield told.remedied(state, first)
+    worst = at_once
     if years > 0:
         after = sag_of(unit, state, years)
         assert after is not None
-        last = _sag(unit, state, after, years, limited=True)
-        yield told.remedied(state, last)
+        yield told.remedied(state, _sag(unit, state, after, years, limited=True))
+        worst = after
+    turns = sag_by_turns(unit, state, years)
+    if turns is not None and turns.share > worst.share:
+        last = _sag(unit, state, turns, years, limited=True)
+        yield told.remedied(state, replace(last, what=f"{last.what}{BY_TURNS}"))
     yield from _twist(unit, state, at_once)
     for what, found in ((BENDS, bending_of(unit, state)), (SHEARS, shear_of(unit, state))):
         if found is not None:

@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, replace
+from itertools import pairwise
 
+from rodwright.strength.beams import Stretch, bend
 from rodwright.strength.bearings import Bearing
+from rodwright.strength.level_loads import level_loads
 from rodwright.strength.level_states import LevelState, front_to_back, softened
 from rodwright.unit import Unit
 
@@ -12,6 +16,8 @@ OVERHANG = 2.0
 """An overhang may go down as far as a span twice as long (EN 1995-1-1, table 7.2, gives
 cantilevers half of what spans are held to)."""
 
+BY_TURNS = ", every other span empty"
+"""What a sag is called besides, of a level over several spans that are loaded by turns."""
 _THERE = 1.0
 """What reaches out no farther than this, mm, is no overhang."""
 
@@ -47,6 +53,37 @@ def sag_of(unit: Unit, state: LevelState, years: float) -> Sagged | None:
     if bearing.bent is None:
         return None
     return max(_spans(unit, bearing), key=lambda each: each.share)
+
+
+def sag_by_turns(unit: Unit, state: LevelState, years: float) -> Sagged | None:
+    """How far a level over several spans sags with every other span loaded, the rest empty: a span
+    sags farther with nothing on those beside it.
+
+    What stands on it as one piece stays.  None where it has one span, or lies on dividers that give
+    way.
+    """
+    bearing = state.later if years > 0 else state.now
+    if bearing.bent is None or not 2 < len(bearing.seats) == len(bearing.bent.beam.supports):
+        return None
+    beam, loads = bearing.bent.beam, level_loads(unit, bearing.level)
+    ends = [0.0, *(support.at for support in beam.supports[1:-1]), beam.length]
+    found = []
+    for first in (0, 1):
+        loaded = list(pairwise(ends))[first::2]
+        stored = [part for each in loads.stored for part in _within(each, loaded)]
+        bent = bend(replace(beam, stretches=(*loads.own, *stored)))
+        found += _spans(unit, replace(bearing, bent=bent))
+    return max(found, key=lambda each: each.share)
+
+
+def _within(load: Stretch, spans: Iterable[tuple[float, float]]) -> Iterator[Stretch]:
+    """What lies of a load in some spans."""
+    rise = (load.at_stop - load.at_start) / (load.stop - load.start)
+    for low, high in spans:
+        start, stop = max(low, load.start), min(high, load.stop)
+        if start < stop:
+            ends = (load.at_start + rise * (at - load.start) for at in (start, stop))
+            yield Stretch(start, stop, *ends)
 
 
 def _spans(unit: Unit, bearing: Bearing) -> list[Sagged]:
