@@ -192,6 +192,12 @@ REFUSED = {
     "no unit": (("oak", "18"), {"load": "25"}, "--load: `25` has no unit"),
     "negative": (("oak", "18"), {"load": "-5 kg/m"}, "less than zero"),
     "absurd": (("oak", "18"), {"load": "10 t/m"}, "more than a shelf carries"),
+    "absurd in all": (
+        ("oak", "18"),
+        {"load": "30000 kg", "length": "1000"},
+        "`30000 kg` is more than a shelf carries over 1000 mm",
+    ),
+    "hopeless": (("oak", "18"), {"load": "30000 kg"}, "doesn't hold over as little as 50 mm"),
     "nothing": (("oak", "18"), {"load": "nothing"}, "--load: nothing lies on it"),
     "hangs": (("oak", "18"), {"load": "coats"}, "hang on a rail"),
     "ends": (("oak", "18"), {"load": "books", "ends": "housd"}, "Did you mean `housed`?"),

@@ -315,6 +315,14 @@ def test_what_stands_at_nearly_one_place_is_nearly_one() -> None:
     assert near.deflection(500) == pytest.approx(one.deflection(500), rel=1e-7)
 
 
+@pytest.mark.parametrize("shear", [1e-6, 1.0, 1e3])
+def test_what_is_soft_in_shear_is_held_all_the_same(shear: float) -> None:
+    found = beam(PINS, UNIFORM, shear).greatest_deflection().value
+    assert found == pytest.approx(5 * W * L**4 / 384 / EI + W * L**2 / 8 / shear, rel=1e-9)
+    with pytest.raises(BeamNotHeldError):
+        beam((Support(500),), UNIFORM, shear)
+
+
 BAD = {
     "length": {"length": -1.0},
     "segments": {"segments": (Segment(400, EI),)},

@@ -10,14 +10,15 @@ from math import inf, isfinite
 from typing import Any, get_args
 
 from rodwright.amounts import AmountError, Kind, parse_amount
-from rodwright.lengths import LengthUnit, parse_length
+from rodwright.lengths import LengthUnit, format_length, parse_length
 from rodwright.problems import Problem, ProblemsError
 from rodwright.setout import set_out_unit
 from rodwright.strength.plain_board import PlainBoard, UnanswerableError
+from rodwright.strength.span import SHORTEST
 from rodwright.strength.span_answer import SpanAnswer, answer
 from rodwright.strength.span_question import HEIGHT, Question
 from rodwright.strength.turning import MEASURE, turning_of
-from rodwright.trade.loads import Burden, read_burden
+from rodwright.trade.loads import Burden, most_per_metre, read_burden
 from rodwright.trade.mechanics import Family, Mechanics
 from rodwright.trade.sources import Figure, Source
 from rodwright.unit import Role
@@ -37,7 +38,7 @@ _JOINTS: tuple[str, ...] = get_args(JointWord)
 _WAYS = (_PINNED, _FIXED, *_JOINTS)
 _INCHES = re.compile(r'in\b|inch|"|″|ft\b|feet|foot|\'|′', re.IGNORECASE)
 _CASE = 900.0
-_LEAST_SPAN, _LEAST_LIMIT = 50.0, 20.0
+_LEAST_LIMIT = 20.0
 
 
 def span(
@@ -66,7 +67,7 @@ def span(
     unit = _unit_of(thickness, length, depth)
     sizes = _Sizes(unit)
     thick = sizes.read("thickness", thickness, 1.0, 200.0)
-    clear = sizes.read("--span", length, _LEAST_SPAN, 100_000.0)
+    clear = sizes.read("--span", length, SHORTEST, 100_000.0)
     deep = sizes.read("--depth", depth, 20.0, 3_000.0)
     if [thick, clear, load].count(None) > 1:
         raise _problem(
@@ -75,7 +76,7 @@ def span(
             "`rodwright span mdf 18 --span 800` or `rodwright span mdf --span 800 --load books`.",
         )
     notes: list[str] = []
-    burden = None if load is None else _burden(load, unit, notes)
+    burden = None if load is None else _burden(load, unit, clear, notes)
     way = _way(ends)
     over = _number("--limit", limit, LIMIT, _LEAST_LIMIT, 2_000.0)
     lasts = _number("--years", years, YEARS, 0.0, 200.0)
@@ -214,7 +215,7 @@ def _turning(way: str, board: PlainBoard, depth: float) -> Callable[[float], Fig
     return by_thickness
 
 
-def _burden(load: str, unit: LengthUnit, notes: list[str]) -> Burden:
+def _burden(load: str, unit: LengthUnit, clear: float | None, notes: list[str]) -> Burden:
     try:
         burden = read_burden(load, unit)
     except AmountError as error:
@@ -226,11 +227,22 @@ def _burden(load: str, unit: LengthUnit, notes: list[str]) -> Burden:
         )
     if burden.amount.value == 0:
         raise _problem("--load: nothing lies on it", "Leave --load out and give --span.")
+    if clear is not None and burden.per_metre(clear, 1000.0, HEIGHT) > _most(burden):
+        over = f"{format_length(clear, unit)} {unit}"
+        raise _problem(
+            f"--load: `{load}` is more than a shelf carries over {over}",
+            "Check the figure and its unit.",
+        )
     if burden.amount.kind is Kind.DENSITY:
         notes.append(f"a clear height of {HEIGHT:g} mm is filled with {burden.said}")
     if burden.manner == "stands":
         notes.append(f"{burden.said} stands in its middle")
     return burden
+
+
+def _most(burden: Burden) -> float:
+    """The most that a shelf carries, kg/m; loads that say it by length or area were checked."""
+    return most_per_metre() if burden.amount.kind is Kind.WEIGHT else inf
 
 
 def _modulus(e: str) -> Figure:

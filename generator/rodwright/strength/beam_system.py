@@ -84,10 +84,13 @@ class _System:
         """Fill it and solve it."""
         self._breaks()
         self._springs()
-        sizes = np.linalg.svd(self.matrix, compute_uv=False)
+        # Rows and columns alike in size, so that what is soft in shear isn't taken for adrift.
+        rows, columns = _even(self.matrix)
+        matrix = self.matrix * rows[:, None] * columns
+        sizes = np.linalg.svd(matrix, compute_uv=False)
         if sizes[-1] < _LEAST * sizes[0]:
             raise BeamNotHeldError(_NOT_HELD)
-        found = np.linalg.solve(self.matrix, self.right)
+        found = columns * np.linalg.solve(matrix, rows * self.right)
         units = self._units()
         states = found[: 4 * len(self.fields)].reshape(-1, 4) * units
         forces = found[4 * len(self.fields) :]
@@ -197,6 +200,19 @@ class _System:
             ]
         )
         return carry, load
+
+
+def _even(matrix: NDArray[np.float64]) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
+    """Factors of rows and columns by which the greatest in each is about one; an empty one stays
+    so."""
+    size = np.abs(matrix)
+    rows, columns = np.ones(len(size)), np.ones(len(size))
+    for _ in range(3):
+        even = size * rows[:, None] * columns
+        most = even.max(axis=1), even.max(axis=0)
+        rows = rows / np.sqrt(np.where(most[0] > 0, most[0], 1.0))
+        columns = columns / np.sqrt(np.where(most[1] > 0, most[1], 1.0))
+    return rows, columns
 
 
 def _fields(beam: Beam, supports: Sequence[Support]) -> Iterator[_Field]:

@@ -31,6 +31,8 @@ __all__ = [
 LONGEST = 6000.0
 """mm.  No span beyond this is looked for: boards and sheets aren't sold longer (common practice, no
 source)."""
+SHORTEST = 50.0
+"""mm.  Nothing shorter is a shelf (common practice, no source)."""
 THICKEST, _STEP = 100.0, 0.5
 _EXACT = 1e-4
 
@@ -131,10 +133,15 @@ def trial(plank: Plank, carried: Carried, span: float, limit: float) -> Trial:
 
 
 def greatest_span(plank: Plank, carried: Carried, limit: float) -> float | None:
-    """The greatest span (mm) over which it holds; None if it still does over :data:`LONGEST`."""
-    if trial(plank, carried, LONGEST, limit).share <= 1:
+    """The greatest span (mm) over which it holds: None if it still does over :data:`LONGEST`, 0 if
+    it doesn't over :data:`SHORTEST`."""
+
+    def holds(span: float) -> bool:
+        return trial(plank, carried, span, limit).share <= 1
+
+    if holds(LONGEST):
         return None
-    return _edge(lambda span: trial(plank, carried, span, limit).share <= 1, 0.0, LONGEST)[0]
+    return _edge(holds, SHORTEST, LONGEST)[0] if holds(SHORTEST) else 0.0
 
 
 def greatest_load(plank: Plank, span: float, limit: float) -> float | None:

@@ -9,6 +9,7 @@ from rodwright.strength.plain_board import UnanswerableError
 from rodwright.strength.results import Result
 from rodwright.strength.span import (
     LONGEST,
+    SHORTEST,
     THICKEST,
     Carried,
     greatest_load,
@@ -67,6 +68,11 @@ def answer(question: Question) -> SpanAnswer:
             'Give its modulus of elasticity: `--e "9300 N/mm2"`.',
         )
     found = question.span or greatest_span(plank, carried, question.limit)
+    if found == 0:
+        raise UnanswerableError(
+            f"it doesn't hold over as little as {SHORTEST:g} mm",
+            "Take a thicker board or less load.",
+        )
     span = LONGEST if found is None else found
     if question.burden is None:
         row = greatest_load(plank, span, question.limit)
