@@ -18,8 +18,11 @@ MOST_TOLD = 4
 
 def sagging(unit: Unit) -> Iterator[Finding]:
     """A finding for each level that sags farther than it may, with what would do."""
+    told = set()
     for result in levels(unit):
-        if result.what.startswith(SAGS) and not result.holds:
+        # One that sags too far loaded all over is not told once more of being loaded by turns.
+        if result.what.startswith(SAGS) and not result.holds and result.parts not in told:
+            told.add(result.parts)
             yield _sags(unit, result)
 
 

@@ -59,11 +59,15 @@ def sag_by_turns(unit: Unit, state: LevelState, years: float) -> Sagged | None:
     """How far a level over several spans sags with every other span loaded, the rest empty: a span
     sags farther with nothing on those beside it.
 
-    What stands on it as one piece stays.  None where it has one span, or lies on dividers that give
-    way.
+    What stands on one spot stays.  None where it has one span, lies on dividers that give way, or
+    carries some, by which other levels would change with it.
     """
     bearing = state.later if years > 0 else state.now
-    if bearing.bent is None or not 2 < len(bearing.seats) == len(bearing.bent.beam.supports):
+    if (
+        bearing.bent is None
+        or bearing.standing
+        or not 2 < len(bearing.seats) == len(bearing.bent.beam.supports)
+    ):
         return None
     beam, loads = bearing.bent.beam, level_loads(unit, bearing.level)
     ends = [0.0, *(support.at for support in beam.supports[1:-1]), beam.length]
