@@ -18,7 +18,7 @@ from rodwright.jobs.new import model_names, model_path
 from rodwright.pictures.glyphs import text_width
 from rodwright.pictures.ink import DARK, Drawing, Fill, Lettering, Stroke
 from rodwright.pictures.loaded import draw_loaded, write_loaded
-from rodwright.pictures.sagged import after, drawn, exaggeration, slices
+from rodwright.pictures.sagged import after, drawn, drop_at, exaggeration, slices
 from rodwright.pictures.sheet import LONG_DASHES, draw_views
 from rodwright.problems import ProblemsError
 from rodwright.strength.sag_lines import SagLine, sag_lines
@@ -106,6 +106,12 @@ def test_loads_are_lettered_in_the_makers_weights() -> None:
     assert (drawing.width, drawing.height) == (279.4, 215.9)
 
 
+def test_a_weight_that_was_said_is_not_said_twice() -> None:
+    unit = unit_from(WEAK.replace("loads: books", "loads: 20 kg"))
+    said = [text.text for text in _texts(_of(unit)) if text.text.startswith("SH1: ")]
+    assert said == ["SH1: 20 kg"]
+
+
 def test_a_level_is_bent_by_its_sag_times_what_is_said() -> None:
     """In the unit's lengths: the strip of SH1 is its thickness and its sag, so many times."""
     sound = WEAK.replace("material: mdf, thickness: 12", "material: birch plywood, thickness: 30")
@@ -129,6 +135,29 @@ def _line(down: float) -> SagLine:
 
     place = Box((0, 0, 0), (100, 100, 18))
     return SagLine("SH1", ("SH1",), place, ((0.0, 0.0), (50.0, down)), down, 1.0, 50.0, (), 0.0)
+
+
+def test_a_divider_goes_down_with_what_it_stands_on() -> None:
+    """As far as its level at its middle, to within its thickness; the other end stays."""
+    unit = rodwright.set_out(rodwright.read_spec(model_path("market-shelves")))
+    lines = sag_lines(unit)
+    (divider,) = (part.bounds() for part in unit.parts if part.role == "divider")
+    bottom = next(line for line in lines if line.ref == "BT1")
+    assert drop_at(bottom, divider.centre[0]) == pytest.approx(bottom.sag, rel=0.05)
+    drawing = draw_loaded(unit, lines)
+    rings = [m.rings[0] for m in drawing.marks if isinstance(m, Fill) and len(m.rings[0]) == 4]
+    strips = [m.rings[0] for m in drawing.marks if isinstance(m, Fill) and len(m.rings[0]) > 50]
+    strip = strips[[line.ref for line in lines].index("BT1")]
+    middle = (min(x for x, _ in strip) + max(x for x, _ in strip)) / 2
+    narrow = [ring for ring in rings if abs(sum(x for x, _ in ring) / 4 - middle) < 3]
+    (standing,) = narrow
+    face = max(y for _, y in strip[: len(strip) // 2])
+    assert max(y for _, y in standing) == pytest.approx(face, abs=0.5)
+
+
+@pytest.mark.parametrize("x", [-10.0, 0.0, 25.0, 50.0, 80.0])
+def test_a_drop_is_read_between_its_places(x: float) -> None:
+    assert drop_at(_line(2.0), x) == pytest.approx(2.0 * min(max(x, 0.0), 50.0) / 50.0)
 
 
 @pytest.mark.parametrize(

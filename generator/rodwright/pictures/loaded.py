@@ -16,9 +16,10 @@ from rodwright.pictures.files import write_drawing
 from rodwright.pictures.ink import DARK, Drawing, Fill, Lettering, Mark, Point, Stroke
 from rodwright.pictures.loaded_labels import ARROW, is_assumed, labels_of, sag_text
 from rodwright.pictures.paper import HEAVY, SMALL, THIN, Block, Map, Window, note_marks, on_paper
-from rodwright.pictures.sagged import after, drawn, exaggeration, is_shown, outline
+from rodwright.pictures.sagged import after, drawn, drop_at, exaggeration, is_shown, outline
 from rodwright.strength.sag_lines import SagLine
 from rodwright.unit import Unit
+from rodwright.unit.facts import STANDS
 
 WIDTH, HEIGHT = 420.0, 297.0
 LETTER = (279.4, 215.9)
@@ -101,7 +102,7 @@ class _Page:
         bent = {ref for line in self.lines for ref in line.refs}
         parts = [part for part in self.unit.parts if is_shown(part) and part.ref not in bent]
         for part in sorted(parts, key=lambda part: -part.bounds().low[1]):
-            ring = tuple(self.to_paper(point) for point in outline(part))
+            ring = tuple(self.to_paper(self._taken_along(each)) for each in outline(part))
             yield Fill((ring,), "#ffffff")
             yield Stroke(((*ring, ring[0]),), THIN)
 
@@ -148,13 +149,16 @@ class _Page:
 
     def _top(self, line: SagLine, x: float) -> float:
         """The height on paper of a level's face at a place, as drawn."""
-        (first, _), (last, _) = line.line[0], line.line[-1]
-        step = (last - first) / (len(line.line) - 1)
-        number = min(max(int((x - first) / step), 0), len(line.line) - 2)
-        (x0, down), (_, next_down) = line.line[number], line.line[number + 1]
-        share = min(max((x - x0) / step, 0.0), 1.0)
-        drop = down + share * (next_down - down)
-        return self.to_paper((x, line.box.high[2] - drop * self.times))[1]
+        return self.to_paper((x, line.box.high[2] - drop_at(line, x) * self.times))[1]
+
+    def _taken_along(self, point: Point) -> Point:
+        """A point (x, z) of what carries levels, as far down as the level that it ends at."""
+        x, z = point
+        for line in self.lines:
+            (left, _, low), (right, _, high) = line.box.low, line.box.high
+            if left <= x <= right and low - STANDS <= z <= high + STANDS:
+                return x, z - drop_at(line, x) * self.times
+        return point
 
     def _strip(self, line: SagLine) -> tuple[Point, ...]:
         upper = [(x, line.box.high[2] - down * self.times) for x, down in line.line]

@@ -91,7 +91,10 @@ def _wordings(unit: Unit, line: SagLine) -> tuple[tuple[str, ...], ...]:
     weight = format_weight(line.mass, unit.display_unit, 0) + "*" * is_assumed(line)
     said = ", ".join(dict.fromkeys(load.said for load in line.loads if load.mass > 0))
     loaded = f"{line.ref}: {weight}" if line.mass else f"{line.ref}"
-    fuller = f"{line.ref}: {said}, {weight}" if line.mass and said != weight else loaded
+    fuller = loaded
+    if said and line.mass:
+        # A weight that was said isn't said twice.
+        fuller = f"{line.ref}: {said}" if said.endswith(weight) else f"{line.ref}: {said}, {weight}"
     if line.sag is None or line.limit is None:
         return (fuller, "sag not known"), (loaded, "sag not known"), (f"{loaded}, sag not known",)
     sag = sag_text(line.sag, unit.display_unit)

@@ -32,6 +32,16 @@ def exaggeration(lines: Sequence[SagLine], deepest: float) -> float:
     return float(max((each for each in _TIMES if each * most <= deepest), default=_TIMES[0]))
 
 
+def drop_at(line: SagLine, x: float) -> float:
+    """How far a level has gone down at a place (mm); past its ends, as far as at them."""
+    (first, _), (last, _) = line.line[0], line.line[-1]
+    step = (last - first) / (len(line.line) - 1)
+    number = min(max(int((x - first) / step), 0), len(line.line) - 2)
+    (start, down), (_, next_down) = line.line[number], line.line[number + 1]
+    share = min(max((x - start) / step, 0.0), 1.0)
+    return down + share * (next_down - down)
+
+
 def outline(part: Part) -> tuple[tuple[float, float], ...]:
     """The outline of a part from the front (x, z), of what bevels leave of its blank."""
     size = part.blank.size
