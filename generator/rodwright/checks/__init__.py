@@ -70,7 +70,19 @@ CHECKS = (
 )
 """Each gives findings from the parts of a unit, in the order in which they are told."""
 
-BY_STRENGTH = (fixing_places, fixings_hold, racking, tipping, wall_fixings, lifting)
+BY_STRENGTH = (
+    fixing_places,
+    fixings_hold,
+    racking,
+    breaking,
+    sagging,
+    unknown_stiffness,
+    uprights,
+    tipping,
+    hanging,
+    lifting,
+    wall_fixings,
+)
 """Those that go by results of strength, stability and weight."""
 
 
