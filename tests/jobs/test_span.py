@@ -163,6 +163,10 @@ def test_ones_own_modulus_goes_before_what_is_known() -> None:
     assert figure(own, "bending stress").limit == figure(plain, "bending stress").limit
 
 
+def test_the_least_modulus_there_is_is_one() -> None:
+    assert span("cork", "40", load="5 kg/m", e="100 N/mm2").span > 0
+
+
 def test_strength_may_govern() -> None:
     answer = span("glass", "6", load="25 kg/m", limit=20.0, years=0.0)
     assert answer.governs == "bending strength"

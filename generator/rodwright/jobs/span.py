@@ -247,7 +247,7 @@ def _most(burden: Burden) -> float:
 
 def _modulus(e: str) -> Figure:
     try:
-        value = parse_amount(e, [Kind.STRESS]).value
+        value = round(parse_amount(e, [Kind.STRESS]).value, 6)
     except AmountError as error:
         raise _problem(f"--e: {error}", error.remedy) from None
     if not 100 <= value <= 250_000:
