@@ -66,7 +66,7 @@ def cause_text(cause: Cause, measure: str, unit: LengthUnit) -> str:
 
 def _carries(cause: Cause, unit: LengthUnit) -> str:
     now, before = (figure_text(abs(each), "N", unit) for each in (cause.model, cause.formula))
-    who = cause.ref or "the floor"
+    who = cause.ref or "the floor or the wall"
     word = "brings it" if cause.model + cause.formula < 0 else "carries"
     of = "" if word == "brings it" else " of it"
     if not cause.formula:

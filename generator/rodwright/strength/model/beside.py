@@ -6,6 +6,7 @@ N and mm.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from contextlib import suppress
 from dataclasses import dataclass, replace
 
 from rodwright.strength.bearings import Bearing
@@ -17,7 +18,7 @@ from rodwright.strength.model.causes import Cause, Comparing, Does
 from rodwright.strength.model.pieces import lacking_stiffness
 from rodwright.strength.model.sagging import borne_on, greatest_moments, sag_of
 from rodwright.strength.model.sagging import front_to_back as sag_across
-from rodwright.strength.model.solving import Moved
+from rodwright.strength.model.solving import Moved, UnsolvedError
 from rodwright.strength.model.swaying import Sway, sway
 from rodwright.strength.model.whole import Model, after_years, model_of
 from rodwright.strength.paths import paths
@@ -108,7 +109,7 @@ def beside(unit: Unit) -> Beside:
         racked = measured(unit, paths(unit))
         tight = model_of(unit, tight=True)
         push = racked.push
-        swayed = sway(tight, push)
+        swayed = _swayed(tight, push)
         rows.append(_swaying(tight, racked, swayed))
     joint, moment = _turned(now, moved)
     return Beside(
@@ -138,7 +139,8 @@ def _sags(
         elif not row.agrees:
             causes = Comparing(model, bearing, moved).causes()
             least = max(TOO_LITTLE / 2, TOLD * abs(row.model - row.formula))
-            row = replace(row, causes=tuple(c for c in causes if abs(c.effect) >= least))
+            told = tuple(c for c in causes if abs(c.effect) >= least)
+            row = replace(row, causes=told or causes[:1])
         yield row
 
 
@@ -227,23 +229,45 @@ def _onto_floor(part: Part, pairs: dict[str, tuple[float, float]], within: float
     return replace(row, causes=tuple(sorted(causes, key=lambda each: -abs(each.effect))))
 
 
-def _swaying(model: Model, racked: Racking, swayed: Sway) -> Row:
+def _swayed(model: Model, push: float) -> Sway | None:
+    """How far a model sways; None where nothing holds it against a push: it folds."""
+    with suppress(UnsolvedError):
+        return sway(model, push)
+    return None
+
+
+def _swaying(model: Model, racked: Racking, swayed: Sway | None) -> Row:
     """Sway by the stiffnesses alone: no play in grooves, nothing that leans with it."""
     bare = racked.frame + racked.face
     stiff = bare + racked.back
     formula = racked.push / stiff + racked.legs if stiff else racked.height
     refs = tuple(part.ref for part in model.unit.parts if part.role is Role.SIDE)
     within = max(SWAY_LITTLE, BOUNDS[SWAYS] * formula)
-    row = Row("carcass", refs, SWAYS, formula, swayed.back, "mm", within)
+    # Swayed by all its height it has folded, and how much further says nothing.
+    formula = min(formula, racked.height)
+    found = racked.height if swayed is None else min(swayed.back, racked.height)
+    row = Row("carcass", refs, SWAYS, formula, found, "mm", within)
     if row.agrees:
         return row
-    open_back = racked.push / sway(model.without(Role.BACK), racked.push).mean
-    whole = racked.push / swayed.back
-    off = row.model - row.formula
-    return replace(row, causes=(
-        Cause(Does.STIFFENS, "carcass and face frame", off, bare, open_back),
-        Cause(Does.STIFFENS, "back", off, racked.back, whole - open_back),
-    ))  # fmt: skip
+    return replace(row, causes=tuple(_softer(model, racked, swayed, row.model - row.formula)))
+
+
+def _softer(model: Model, racked: Racking, swayed: Sway | None, off: float) -> Iterator[Cause]:
+    """How stiff legs, carcass and back are against a push, by formula and by model, N/mm."""
+    push = racked.push
+    if racked.legs and swayed:
+        on_legs = push / swayed.foot if swayed.foot else 0.0
+        yield Cause(Does.STIFFENS, "legs", off, push / racked.legs, on_legs)
+    without = _swayed(model.without(Role.BACK), push)
+    bare = _over_foot(push, without.mean, without.foot) if without else 0.0
+    yield Cause(Does.STIFFENS, "carcass and face frame", off, racked.frame + racked.face, bare)
+    if racked.back:
+        whole = _over_foot(push, swayed.back, swayed.foot) if swayed else 0.0
+        yield Cause(Does.STIFFENS, "back", off, racked.back, whole - bare)
+
+
+def _over_foot(push: float, top: float, foot: float) -> float:
+    return push / (top - foot) if top > foot else 0.0
 
 
 def _turned(model: Model, moved: Moved) -> tuple[Joint | None, float]:

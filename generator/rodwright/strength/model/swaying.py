@@ -18,11 +18,12 @@ NEAR_TOP = 60.0
 @dataclass(frozen=True, slots=True)
 class Sway:
     """How far a unit's top goes to the right, mm: the mean over its depth, its front and its
-    back."""
+    back; and its lowest level (``foot``)."""
 
     mean: float
     front: float
     back: float
+    foot: float
 
 
 def sway(model: Model, push: float) -> Sway:
@@ -43,6 +44,7 @@ def sway(model: Model, push: float) -> Sway:
         sum(_across(grid, moved) for grid in grids) / count,
         sum(_edge(grid, moved, 0) for grid in grids) / count,
         sum(_edge(grid, moved, -1) for grid in grids) / count,
+        _foot(model, moved),
     )
 
 
@@ -57,6 +59,12 @@ def _uppermost(model: Model) -> list[Grid]:
         if grid.axes == (0, 1) and grid.piece.box.high[2] > top - NEAR_TOP
     ]
     return levels or [grid for grid in grids.values() if grid.piece.box.high[2] > top - 1]
+
+
+def _foot(model: Model, moved: Moved) -> float:
+    levels = [grid for grid in model.mesh.grids.values() if grid.axes == (0, 1)]
+    lowest = min(levels, key=lambda grid: grid.middle[2], default=None)
+    return _across(lowest, moved) if lowest else 0.0
 
 
 def _across(grid: Grid, moved: Moved) -> float:

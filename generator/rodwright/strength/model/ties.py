@@ -25,7 +25,7 @@ STIFF = 1e6
 """N/mm at a node: what meets doesn't come apart.  An 18 mm board gives way no more by its own."""
 GLUED = 1e9
 """N mm per radian at a node of an edge that is glued on."""
-LEAST = 100.0
+LEAST = 1000.0
 """N mm per radian: a pin's own; without it a case that nothing braces would have no figure."""
 BUTTONS = 200.0
 """N/mm along what is held so that it can move: stated estimate, a screw in a slot slides."""
