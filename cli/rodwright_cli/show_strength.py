@@ -21,6 +21,7 @@ from rodwright.handover.strength_list import (
     works_of,
 )
 from rodwright.lengths import LengthUnit
+from rodwright.strength.ground import ON_FLOOR
 from rodwright.strength.results import Group
 from rodwright_cli.console import PlainConsole
 from rodwright_cli.show_list import ShownList
@@ -77,8 +78,9 @@ def _failing(console: PlainConsole, rows: Sequence[StrengthRow], unit: LengthUni
 
 
 def _word(result: rodwright.Result) -> str:
-    """How it is told that a result is beyond its limit: a weight only asks for more hands."""
-    heavy = result.group is Group.LIFTING
+    """How it is told that a result is beyond its limit: a weight only asks for more hands, or for
+    somebody who knows the floor."""
+    heavy = result.group is Group.LIFTING or result.what == ON_FLOOR
     return "[yellow]heavy[/yellow]" if heavy else "[red]fails[/red]"
 
 

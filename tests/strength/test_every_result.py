@@ -19,7 +19,7 @@ from rodwright.problems import ProblemsError
 from rodwright.strength import strength_of
 from rodwright.unit import Unit
 
-UNREMEDIED = {"load on the floor under it"}
+UNREMEDIED = {"load on the floor under and before it"}
 """Where nothing about the unit itself would help."""
 
 

@@ -63,15 +63,15 @@ def _floor(unit: Unit, result: Result) -> Finding:
     return Finding(
         Severity.CAUTION,
         Rule.FLOOR_LOAD,
-        f"with all that is in it, it puts {puts} on the floor under it; floors of houses are "
-        f"designed for {most} all over, and often carry more along a wall",
+        f"with all that is in it, it puts {puts} on the floor under it and the aisle before it; "
+        f"floors of houses are designed for {most} all over, and often carry more along a wall",
         "Ask a structural engineer whether the floor carries it, above all on timber joists; "
         "follow local codes.",
         figure=result.figure,
         limit=result.limit,
         measure="kg/m2",
         source=str(result.limit_source),
-        brief=f"Floor: {puts} under it, houses are built for {most}: ask an engineer.",
+        brief=f"Floor: {puts} under and before it, houses are built for {most}: ask an engineer.",
     )
 
 

@@ -13,13 +13,13 @@ from rodwright.strength.carriers import Ground
 from rodwright.strength.paths import GRAVITY, Force, Paths, paths
 from rodwright.strength.results import Group, Input, Result
 from rodwright.trade.feet import FOOT, FOOT_INSET
-from rodwright.trade.floors import HOUSE_FLOOR, HOUSE_FLOOR_POINT
+from rodwright.trade.floors import AISLE, HOUSE_FLOOR, HOUSE_FLOOR_POINT
 from rodwright.trade.sources import Source
 from rodwright.unit import CASE, PANELS, Role, Unit
 from rodwright.unit.facts import STANDS, plinth_boards
 
 STATICS = Source("statics: each load by the rule of the lever to the nearest that carry it")
-ON_FLOOR = "load on the floor under it"
+ON_FLOOR = "load on the floor under and before it"
 ON_FOOT = "load on the most laden foot"
 ON_LEG = "load on the most laden leg"
 ON_PLINTH = "load on each metre of its plinth"
@@ -119,14 +119,16 @@ def _on_floor(unit: Unit, down: Paths) -> Result:
     boxes = [part.bounds() for part in unit.parts if part.role in PANELS]
     width = max(box.high[0] for box in boxes) - min(box.low[0] for box in boxes)
     depth = max(box.high[1] for box in boxes) - min(box.low[1] for box in boxes)
-    area = width * depth / 1e6
+    area = width * (depth + AISLE.value) / 1e6
     weight = down.total / GRAVITY
     heavy = weight > HOUSE_FLOOR_POINT.value
     return Result(
         Group.WHOLE, "floor", (), ON_FLOOR, weight / area,
-        HOUSE_FLOOR.value if heavy else None, "kg/m2", "W/(B D)", STATICS,
+        HOUSE_FLOOR.value if heavy else None, "kg/m2", "W/(B (D + A))", STATICS,
         (Input("W", "unit and all that is in it", weight, "kg"),
-         Input("B D", "what it covers of the floor", area, "m2")),
+         Input("B", "its width", width, "mm"),
+         Input("D", "its depth", depth, "mm"),
+         Input("A", "aisle before it, where nothing else stands", AISLE.value, "mm", AISLE.source)),
         limit_source=HOUSE_FLOOR.source if heavy else None,
         notes=(
             "floors of houses are designed for that all over, and often carry more along a wall",

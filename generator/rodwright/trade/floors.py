@@ -23,3 +23,12 @@ HOUSE_FLOOR_POINT = Figure(
     Source("EN 1991-1-1, table 6.2: 2.0 kN on one spot in dwellings", seen=False),
 )
 """What they are designed for on one spot: a unit that weighs no more in all loads none too much."""
+AISLE = Figure(
+    914.0,
+    "mm",
+    Source(
+        "M. Krakower, SEAINT list of structural engineers (2000): book stacks with their aisles; "
+        "36 in by IBC table 1607.1, read in Eng-Tips thread 339841"
+    ),
+)
+"""How deep the floor before it is that a unit shares with who stands there."""
