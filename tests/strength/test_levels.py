@@ -385,3 +385,14 @@ def test_what_lies_on_one_span_alone_is_as_bad_by_turns() -> None:
     found = [each for each in levels(one) if each.what.startswith("sag after")]
     assert len(found) == 1
     assert found[0].figure == pytest.approx(_sag(unit, what="sag after 10 years, every"))
+
+
+@pytest.mark.parametrize("apart", [-1e-9, 0.0, 1e-9])
+def test_layers_that_meet_at_the_axis_shear_as_one_board(apart: float) -> None:
+    """tau = 1.5 V/(b t) of both, whether or not they meet to the last digit."""
+    lower, upper_layer = level("SH1", (20, 820), 500), level("SH2", (20, 820), 520 + apart)
+    parts, joints = between_sides(800, lower)
+    unit = carcass(
+        [*parts, upper_layer], [*joints, ("SH1", "SH2", GLUED)], books("SH1", (20, 820), 30)
+    )
+    assert _sag(unit, what="shear") == pytest.approx(1.5 * 1.5 * LOAD * 400 / (300 * 40))

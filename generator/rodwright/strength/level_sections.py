@@ -221,5 +221,10 @@ def _per_shear(
         for _, its, wide, low, high in pieces
         if high > axis
     )
-    width = sum(wide for _, _, wide, low, high in pieces if low < axis <= high)
+
+    def wide_at(height: float) -> float:
+        return sum(wide for _, _, wide, low, high in pieces if low < height <= high)
+
+    # Just above the axis and just below it: layers that meet there are not quite at one height.
+    width = min(wide_at(axis + TOUCH), wide_at(axis - TOUCH))
     return above / (stiffness * width) if width else 0.0
