@@ -17,7 +17,7 @@ from rodwright.strength.model.beside import SAGS, SWAYS, Beside, Row, UnknownSti
 from rodwright.strength.model.causes import Does
 from rodwright.unit import JointKind, Role, Unit
 
-SLOW = {"archive-wall", "library-wall", "record-cabinet"}
+SLOW = {"archive-wall", "library-wall"}
 """They take too long for each run: ``rodwright strength --model`` solves them too."""
 SOLVED = [
     pytest.param(name, marks=pytest.mark.xdist_group(f"model of {name}"))
