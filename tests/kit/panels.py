@@ -10,10 +10,10 @@ from rodwright.unit import Blank, Grain, Part, Placement, Role, Unit, Working
 
 
 def panel(*workings: Working, length: float = 400.0, width: float = 120.0) -> Part:
-    """A piece of birch plywood 18 thick, flat at the origin."""
+    """A piece of birch plywood 18 thick, flat at the origin, which carries nothing."""
     blank = Blank(length, width, 18.0, PLYWOOD, Grain.LENGTHWISE)
     return Part(
-        "P1", "Panel", Role.SHELF, "Test", blank, Placement((0.0, 0.0, 0.0), X, Y), workings
+        "P1", "Panel", Role.PACKER, "Test", blank, Placement((0.0, 0.0, 0.0), X, Y), workings
     )
 
 

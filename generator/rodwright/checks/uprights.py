@@ -71,7 +71,7 @@ def _floor(unit: Unit, result: Result) -> Finding:
         limit=result.limit,
         measure="kg/m2",
         source=str(result.limit_source),
-        brief=f"Floor: {puts} under and before it, houses are built for {most}: ask an engineer.",
+        brief=f"Floor: {puts}, houses are built for {most}: ask a structural engineer.",
     )
 
 

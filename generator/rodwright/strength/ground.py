@@ -27,12 +27,12 @@ _ENGINEER = "whether the floor carries it is for a structural engineer to say; f
 
 
 def ground(unit: Unit) -> Iterator[Result]:
-    """What comes to feet, legs, plinth and floor; nothing of a unit that hangs.
+    """What comes to feet, legs, plinth and floor; nothing of a unit that hangs or has no carcass.
 
     Raises:
         ValueError: the workings of a part leave nothing of it.
     """
-    if unit.hung:
+    if unit.hung or not any(part.role in PANELS for part in unit.parts):
         return
     down = paths(unit)
     yield from _on_base(unit, down)
