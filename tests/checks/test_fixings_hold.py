@@ -139,10 +139,13 @@ def test_fixings_just_inside_and_just_outside(
 @pytest.mark.parametrize(
     ("hole", "told"),
     [
-        (1.9, []), (1.8, [Rule.PILOT_TOO_NARROW]), (2.5, []), (2.7, []),
+        (1.9, []),
+        (1.8, [Rule.PILOT_TOO_NARROW]),
+        (2.5, []),
+        (2.7, []),
         (2.8, [Rule.PILOT_TOO_WIDE]),
     ],
-)  # fmt: skip
+)
 def test_pilot_holes_just_inside_and_just_outside(hole: float, told: list[Rule]) -> None:
     """In plywood 0.6 of 4 mm less one drill, 1.9; no wider than the root, 2.67."""
     unit = bored(kind=JointKind.SCREWED, diameter=4.0, across=9.0, along=50.0, hole=hole)

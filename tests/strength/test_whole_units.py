@@ -87,12 +87,17 @@ def test_shelves_between_two_seats_bring_as_much_as_their_bearings(model: Path) 
         if not lies_alone or bearing.lines or bearing.standing or bearing.grounded:
             continue
         for seat in bearing.seats:
-            brought = sum(
-                each.force
-                for each in down.taken[seat.on]
-                if each.of != seat.on and abs(each.at[2] - seat.joint.at[2]) < 1e-6
-                and _from(unit, each.of, ref)
-            ) if seat.joint and seat.on else None  # fmt: skip
+            brought = (
+                sum(
+                    each.force
+                    for each in down.taken[seat.on]
+                    if each.of != seat.on
+                    and abs(each.at[2] - seat.joint.at[2]) < 1e-6
+                    and _from(unit, each.of, ref)
+                )
+                if seat.joint and seat.on
+                else None
+            )
             if brought is not None:
                 compared += 1
                 assert brought == pytest.approx(seat.reaction, rel=0.06), (ref, seat.on)

@@ -39,9 +39,15 @@ def wood(gravity: float, entered: Entered = "face", thickness: float = 40.0) -> 
 
 @pytest.mark.parametrize(
     ("diameter", "depth", "newtons"),
-    [(1.2, 20, 40.4), (1.6, 30, 80.8), (2.0, 40, 135), (2.2, 50, 185), (2.8, 60, 283),
-     (3.1, 80, 417)],
-)  # fmt: skip
+    [
+        (1.2, 20, 40.4),
+        (1.6, 30, 80.8),
+        (2.0, 40, 135),
+        (2.2, 50, 185),
+        (2.8, 60, 283),
+        (3.1, 80, 417),
+    ],
+)
 def test_nails_of_the_engineering_toolbox(diameter: float, depth: float, newtons: float) -> None:
     """Engineering ToolBox, Nails and spikes, withdrawal, metric table, gravity 0.5: whole newtons
     of figures it rounds itself."""
@@ -108,9 +114,13 @@ def test_yield_equations_by_hand() -> None:
 
 
 @given(
-    st.floats(1.0, 8.0), st.floats(200.0, 700.0), st.floats(5.0, 80.0), st.floats(5.0, 80.0),
-    st.floats(5.0, 60.0), st.floats(5.0, 60.0),
-)  # fmt: skip
+    st.floats(1.0, 8.0),
+    st.floats(200.0, 700.0),
+    st.floats(5.0, 80.0),
+    st.floats(5.0, 80.0),
+    st.floats(5.0, 60.0),
+    st.floats(5.0, 60.0),
+)
 def test_turned_round_the_modes_change_places(
     diameter: float, strength: float, one: float, other: float, deep: float, thick: float
 ) -> None:

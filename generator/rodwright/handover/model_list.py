@@ -136,8 +136,10 @@ def model_summary(found: Beside, unit: LengthUnit) -> tuple[str, ...]:
             f"Pushed sideways by {push} at the top, its front goes {front}, its back {back}."
         )
     if found.weights_only:
-        lines.append(f"Only weights in the model: {len(found.weights_only)} parts of doors, drawers"
-                     " and what is fitted round it.")  # fmt: skip
+        lines.append(
+            f"Only weights in the model: {len(found.weights_only)} parts of doors, drawers"
+            " and what is fitted round it."
+        )
     agree = sum(row.agrees for row in found.rows)
     lines.append(f"{agree} of {len(found.rows)} figures agree; {found.nodes} nodes.")
     return tuple(lines)

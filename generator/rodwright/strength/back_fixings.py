@@ -32,8 +32,15 @@ def back_fixings(unit: Unit, panels: tuple[Panel, ...], push: float) -> Iterator
         return
     load, bears, panel, edge = max(found, key=lambda each: each[0] / each[1].allowed)
     yield Result(
-        Group.WHOLE, "back", (panel.part.ref,), EACH_CARRIES, load, bears.allowed, "N",
-        "F s/B", SHEAR_FLOW,
+        Group.WHOLE,
+        "back",
+        (panel.part.ref,),
+        EACH_CARRIES,
+        load,
+        bears.allowed,
+        "N",
+        "F s/B",
+        SHEAR_FLOW,
         (
             Input("F", "what the back takes of the push", push, "N"),
             Input("B", "width of the back", width, "mm"),
@@ -41,7 +48,7 @@ def back_fixings(unit: Unit, panels: tuple[Panel, ...], push: float) -> Iterator
         ),
         limit_source=bears.source,
         notes=(f"may carry {bears.formula}",),
-    )  # fmt: skip
+    )
 
 
 def _bears(unit: Unit, panel: Panel, edge: Edge) -> Bears | None:

@@ -26,8 +26,12 @@ def ties(unit: Unit, back: Part, pull: float, weight: float) -> Iterator[Result]
         for joint in unit.joints
         if joint.second == back.ref and unit.part(joint.first).role in CASE
     ]
-    screwed = [(joint, fixing) for joint in joints for fixing in joint.fixings
-               if fixing.name == WOOD_SCREW and fixing.diameter and fixing.length]  # fmt: skip
+    screwed = [
+        (joint, fixing)
+        for joint in joints
+        for fixing in joint.fixings
+        if fixing.name == WOOD_SCREW and fixing.diameter and fixing.length
+    ]
     if not screwed or all(joint.kind is JointKind.GROOVE for joint in joints):
         return
     told = lacking(back.blank.stock, "gravity") or lacking(
@@ -73,9 +77,20 @@ def _result(
     remedies: tuple[Remedy, ...] = (),
 ) -> Result:
     return Result(
-        Group.HANGING, "back", (back.ref,), TIED, figure, 1.0, "", "T/(n R) + W/(N Q)", _BOTH,
-        inputs, limit_source=_BOTH, lacking=lacking, remedies=remedies,
-    )  # fmt: skip
+        Group.HANGING,
+        "back",
+        (back.ref,),
+        TIED,
+        figure,
+        1.0,
+        "",
+        "T/(n R) + W/(N Q)",
+        _BOTH,
+        inputs,
+        limit_source=_BOTH,
+        lacking=lacking,
+        remedies=remedies,
+    )
 
 
 def _bears(unit: Unit, back: Part, screwed: tuple[Joint, Fixing]) -> tuple[Bears, Bears]:

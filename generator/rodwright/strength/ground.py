@@ -65,9 +65,10 @@ def _on_base(unit: Unit, down: Paths) -> Iterator[Result]:
     rear = max(box.high[1] for box in boxes)
     feet = sum(fixing.count for fixing in unit.fixings if fixing.name == FOOT)
     posts = [
-        part.bounds() for part in unit.parts
+        part.bounds()
+        for part in unit.parts
         if part.role is Role.LEG and part.bounds().low[2] < STANDS
-    ]  # fmt: skip
+    ]
     if feet >= 4:
         xs = spread(left, right, FOOT_INSET, feet // 2)
         yield _on_each(ON_FOOT, "feet", forces, xs, (FOOT_INSET, rear - FOOT_INSET))
@@ -95,11 +96,21 @@ def _on_each(
     carried = shared(forces, xs, ys)
     most = max(each for column in carried for each in column) / GRAVITY
     return Result(
-        Group.WHOLE, called, (), what, most, None, "kg", "rule of the lever", STATICS,
-        (Input("n", f"{called} in all", len(xs) * len(ys), ""),
-         Input("W", "all that comes down on them", sum(f.force for f in forces), "N")),
+        Group.WHOLE,
+        called,
+        (),
+        what,
+        most,
+        None,
+        "kg",
+        "rule of the lever",
+        STATICS,
+        (
+            Input("n", f"{called} in all", len(xs) * len(ys), ""),
+            Input("W", "all that comes down on them", sum(f.force for f in forces), "N"),
+        ),
         notes=("take ones whose maker gives as much",),
-    )  # fmt: skip
+    )
 
 
 def _on_plinth(unit: Unit, forces: Sequence[Force]) -> Result:
@@ -107,12 +118,21 @@ def _on_plinth(unit: Unit, forces: Sequence[Force]) -> Result:
     length = sum(max(part.bounds().size[:2]) for part in boards) / 1000
     weight = sum(force.force for force in forces) / GRAVITY
     return Result(
-        Group.WHOLE, "plinth", tuple(part.ref for part in boards), ON_PLINTH, weight / length,
-        None, "kg/m", "W/L", STATICS,
-        (Input("W", "all that comes down on it", weight, "kg"),
-         Input("L", "all its boards together", length, "m")),
+        Group.WHOLE,
+        "plinth",
+        tuple(part.ref for part in boards),
+        ON_PLINTH,
+        weight / length,
+        None,
+        "kg/m",
+        "W/L",
+        STATICS,
+        (
+            Input("W", "all that comes down on it", weight, "kg"),
+            Input("L", "all its boards together", length, "m"),
+        ),
         notes=("as if every board of it took its share",),
-    )  # fmt: skip
+    )
 
 
 def _on_floor(unit: Unit, down: Paths) -> Result:
@@ -123,12 +143,23 @@ def _on_floor(unit: Unit, down: Paths) -> Result:
     weight = down.total / GRAVITY
     heavy = weight > HOUSE_FLOOR_POINT.value
     return Result(
-        Group.WHOLE, "floor", (), ON_FLOOR, weight / area,
-        HOUSE_FLOOR.value if heavy else None, "kg/m2", "W/(B (D + A))", STATICS,
-        (Input("W", "unit and all that is in it", weight, "kg"),
-         Input("B", "its width", width, "mm"),
-         Input("D", "its depth", depth, "mm"),
-         Input("A", "aisle before it, where nothing else stands", AISLE.value, "mm", AISLE.source)),
+        Group.WHOLE,
+        "floor",
+        (),
+        ON_FLOOR,
+        weight / area,
+        HOUSE_FLOOR.value if heavy else None,
+        "kg/m2",
+        "W/(B (D + A))",
+        STATICS,
+        (
+            Input("W", "unit and all that is in it", weight, "kg"),
+            Input("B", "its width", width, "mm"),
+            Input("D", "its depth", depth, "mm"),
+            Input(
+                "A", "aisle before it, where nothing else stands", AISLE.value, "mm", AISLE.source
+            ),
+        ),
         limit_source=HOUSE_FLOOR.source if heavy else None,
         notes=(
             "floors of houses are designed for that all over, and often carry more along a wall",
@@ -136,4 +167,4 @@ def _on_floor(unit: Unit, down: Paths) -> Result:
             f"spot ({HOUSE_FLOOR_POINT.source})",
             _ENGINEER,
         ),
-    )  # fmt: skip
+    )

@@ -102,9 +102,15 @@ def _pull(hung: Hung) -> Result:
 def _tested(unit: Unit, hung: Hung) -> Result:
     test = TALL_CABINET_TEST if unit.size[1] > TALL else CABINET_TEST
     return on_wall(
-        CARRIES, hung.weight / GRAVITY, test.value, "kg", "W", given(hung)[:1],
-        limit_source=test.source, notes=("a test of new cabinets, not a load for years",),
-    )  # fmt: skip
+        CARRIES,
+        hung.weight / GRAVITY,
+        test.value,
+        "kg",
+        "W",
+        given(hung)[:1],
+        limit_source=test.source,
+        notes=("a test of new cabinets, not a load for years",),
+    )
 
 
 def _bends(back: Part, hung: Hung, count: float) -> Result:
@@ -112,27 +118,46 @@ def _bends(back: Part, hung: Hung, count: float) -> Result:
     stress = 3 * hung.pull / count / back.blank.thickness**2
     limit = design_strength(mechanics, "bending", Duration.LONG) if mechanics else None
     return Result(
-        Group.HANGING, "back", (back.ref,), BACK_BENDS, stress, limit.value if limit else None,
-        "N/mm2", "s = 3 T/(n t^2)",
+        Group.HANGING,
+        "back",
+        (back.ref,),
+        BACK_BENDS,
+        stress,
+        limit.value if limit else None,
+        "N/mm2",
+        "s = 3 T/(n t^2)",
         Source("stated estimate: a strip twice as wide as the fixing is below the top bends"),
-        (Input("T", "pull", hung.pull, "N"), Input("n", "fixings", count, ""),
-         Input("t", "thickness of the back", back.blank.thickness, "mm")),
+        (
+            Input("T", "pull", hung.pull, "N"),
+            Input("n", "fixings", count, ""),
+            Input("t", "thickness of the back", back.blank.thickness, "mm"),
+        ),
         limit_source=limit.source if limit else None,
-    )  # fmt: skip
+    )
 
 
 def _through(back: Part, hung: Hung, count: float) -> Result:
     head = HEAD * SCREW[0]
     limit = PULL_THROUGH.value * head**2 / WALL_SAFETY.value / WALL_SAFETY.value
     return Result(
-        Group.HANGING, "back", (back.ref,), PULLED_THROUGH, hung.pull / count, limit, "N",
-        "T/n <= f dh^2/4", PULL_THROUGH.source,
-        (Input("T", "pull", hung.pull, "N"), Input("n", "fixings", count, ""),
-         Input("dh", "diameter of the head", head, "mm"),
-         Input("f", "pull-through", PULL_THROUGH.value, "N/mm2", PULL_THROUGH.source)),
+        Group.HANGING,
+        "back",
+        (back.ref,),
+        PULLED_THROUGH,
+        hung.pull / count,
+        limit,
+        "N",
+        "T/n <= f dh^2/4",
+        PULL_THROUGH.source,
+        (
+            Input("T", "pull", hung.pull, "N"),
+            Input("n", "fixings", count, ""),
+            Input("dh", "diameter of the head", head, "mm"),
+            Input("f", "pull-through", PULL_THROUGH.value, "N/mm2", PULL_THROUGH.source),
+        ),
         limit_source=WALL_SAFETY.source,
         notes=("a quarter of what pulls a head through, for years; washers spread it",),
-    )  # fmt: skip
+    )
 
 
 def rail(unit: Unit, hung: Hung) -> Result:
@@ -145,14 +170,25 @@ def rail(unit: Unit, hung: Hung) -> Result:
     stress = hung.pull * length / 8 / (high * thick**2 / 6)
     limit = design_strength(mechanics, "bending", Duration.LONG) if mechanics else None
     return Result(
-        Group.HANGING, "rail", (), RAIL_BENDS, stress, limit.value if limit else None, "N/mm2",
-        "s = T L/8/(b t^2/6)", STATICS,
-        (Input("T", "pull", hung.pull, "N"), Input("L", "between the sides", length, "mm"),
-         Input("b", "its height", high, "mm"), Input("t", "its thickness", thick, "mm")),
+        Group.HANGING,
+        "rail",
+        (),
+        RAIL_BENDS,
+        stress,
+        limit.value if limit else None,
+        "N/mm2",
+        "s = T L/8/(b t^2/6)",
+        STATICS,
+        (
+            Input("T", "pull", hung.pull, "N"),
+            Input("L", "between the sides", length, "mm"),
+            Input("b", "its height", high, "mm"),
+            Input("t", "its thickness", thick, "mm"),
+        ),
         limit_source=limit.source if limit else None,
         notes=(
             f"of {wood}, {high:g} x {thick:g} mm, between the sides under the top; at each end its "
             f"joint carries {hung.pull / 2 / GRAVITY:.0f} kg out from the wall and "
             f"{hung.weight / 2 / GRAVITY:.0f} kg downwards",
         ),
-    )  # fmt: skip
+    )

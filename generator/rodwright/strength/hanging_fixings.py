@@ -62,15 +62,32 @@ def given(hung: Hung) -> tuple[Input, ...]:
 
 
 def on_wall(
-    what: str, figure: float, limit: float | None, measure: str, formula: str,
-    inputs: tuple[Input, ...], limit_source: Source | None = None, notes: tuple[str, ...] = (),
+    what: str,
+    figure: float,
+    limit: float | None,
+    measure: str,
+    formula: str,
+    inputs: tuple[Input, ...],
+    limit_source: Source | None = None,
+    notes: tuple[str, ...] = (),
     remedies: tuple[Remedy, ...] = (),
-) -> Result:  # fmt: skip
+) -> Result:
     """A result of the unit as it hangs, by statics."""
     return Result(
-        Group.HANGING, "the unit", (), what, figure, limit, measure, formula, STATICS, inputs,
-        limit_source=limit_source, notes=notes, remedies=remedies,
-    )  # fmt: skip
+        Group.HANGING,
+        "the unit",
+        (),
+        what,
+        figure,
+        limit,
+        measure,
+        formula,
+        STATICS,
+        inputs,
+        limit_source=limit_source,
+        notes=notes,
+        remedies=remedies,
+    )
 
 
 def in_masonry(hung: Hung) -> Result:
@@ -80,9 +97,16 @@ def in_masonry(hung: Hung) -> Result:
     fit = int((hung.width - 2 * FROM_END) // PLUG_SPACING) + 1
     share = both / needed
     return on_wall(
-        IN_MASONRY, needed, max(fit, 0), "", "n = (T + W/2)/R",
-        (*given(hung), Input("T", "pull", hung.pull, "N"),
-         Input("R", "what one plug may carry", PLUG.value, "N", PLUG.source)),
+        IN_MASONRY,
+        needed,
+        max(fit, 0),
+        "",
+        "n = (T + W/2)/R",
+        (
+            *given(hung),
+            Input("T", "pull", hung.pull, "N"),
+            Input("R", "what one plug may carry", PLUG.value, "N", PLUG.source),
+        ),
         limit_source=Source(f"room for them {PLUG_SPACING:g} mm apart: common practice, no source"),
         notes=(
             f"each is drawn by {hung.pull / needed / GRAVITY:.0f} kg and carries "
@@ -92,16 +116,19 @@ def in_masonry(hung: Hung) -> Result:
             "as many more at its lower edge carry the other half of the weight",
         ),
         remedies=_rows(needed, fit) if needed > fit else (),
-    )  # fmt: skip
+    )
 
 
 def _rows(needed: int, fit: int) -> tuple[Remedy, ...]:
     """Plugs in two or three rows, and how many are then in each."""
     return tuple(
-        Remedy(f"{rows} rows one under the other, so many plugs in each", ceil(needed / rows),
-               ceil(needed / rows) <= fit)
+        Remedy(
+            f"{rows} rows one under the other, so many plugs in each",
+            ceil(needed / rows),
+            ceil(needed / rows) <= fit,
+        )
         for rows in (2, 3)
-    )  # fmt: skip
+    )
 
 
 def screw_in_stud(back: Part | None) -> tuple[float, float, tuple[Input, ...]]:
@@ -117,11 +144,16 @@ def screw_in_stud(back: Part | None) -> tuple[float, float, tuple[Input, ...]]:
     panel = Into(family, gravity, thick or 18.0, "face")
     aside = screw_aside(diameter, (stud, deep), (panel, thick or 18.0))
     inputs = (
-        Input("R", f"a {diameter:g} mm screw {deep:.0f} mm in a stud, drawn", drawn.allowed, "N",
-              drawn.source),
+        Input(
+            "R",
+            f"a {diameter:g} mm screw {deep:.0f} mm in a stud, drawn",
+            drawn.allowed,
+            "N",
+            drawn.source,
+        ),
         Input("Q", "the same, pressed down", aside.allowed, "N", aside.source),
         Input("G", "specific gravity of the stud", STUD_GRAVITY.value, "", STUD_GRAVITY.source),
-    )  # fmt: skip
+    )
     return drawn.allowed, aside.allowed, inputs
 
 
@@ -133,12 +165,21 @@ def in_studs(back: Part | None, hung: Hung) -> Result:
     fit = SCREWS_A_STUD * studs
     diameter, length = SCREW
     return on_wall(
-        IN_STUDS, needed, fit, "", "n = T/R + W/(2 Q)",
-        (*given(hung), Input("T", "pull", hung.pull, "N"), *inputs,
-         Input("c", "studs apart at most", STUD_CENTRES.value, "mm", STUD_CENTRES.source)),
+        IN_STUDS,
+        needed,
+        fit,
+        "",
+        "n = T/R + W/(2 Q)",
+        (
+            *given(hung),
+            Input("T", "pull", hung.pull, "N"),
+            *inputs,
+            Input("c", "studs apart at most", STUD_CENTRES.value, "mm", STUD_CENTRES.source),
+        ),
         limit_source=Source(
             f"{studs} studs surely behind it, {SCREWS_A_STUD} screws in each: common practice, "
-            "no source"),
+            "no source"
+        ),
         notes=(
             f"{diameter:g} x {length:g} mm screws; each is drawn by "
             f"{hung.pull / needed / GRAVITY:.0f} kg and carries "
@@ -148,7 +189,7 @@ def in_studs(back: Part | None, hung: Hung) -> Result:
             "to are the builder's to judge",
         ),
         remedies=_on_batten(needed, hung) if needed > fit else (),
-    )  # fmt: skip
+    )
 
 
 def _on_batten(needed: int, hung: Hung) -> tuple[Remedy, ...]:
@@ -160,18 +201,28 @@ def _on_batten(needed: int, hung: Hung) -> tuple[Remedy, ...]:
     across = "1 stud" if studs == 1 else f"{studs} studs"
     holds = needed <= per_stud
     return (
-        Remedy(f"a batten {length:.0f} mm long across {across}, the unit screwed to that", needed,
-               holds),
+        Remedy(
+            f"a batten {length:.0f} mm long across {across}, the unit screwed to that",
+            needed,
+            holds,
+        ),
         Remedy(f"studs or noggings put in {centres:.0f} mm apart at most behind it", needed, holds),
-    )  # fmt: skip
+    )
 
 
 def in_plasterboard(hung: Hung) -> Result:
     """What each of so many fixings as have room would draw; refused whatever it is."""
     count = max(LEAST_FIXINGS, int((hung.width - 2 * FROM_END) // 300.0) + 1)
     return on_wall(
-        IN_PLASTERBOARD, hung.pull / count, 0.0, "N", "T1 = T/n",
-        (*given(hung), Input("n", "fixings 300 mm apart", count, ""),
-         Input("R", "what breaks the board", BOARD_FAILS.value, "N", BOARD_FAILS.source)),
+        IN_PLASTERBOARD,
+        hung.pull / count,
+        0.0,
+        "N",
+        "T1 = T/n",
+        (
+            *given(hung),
+            Input("n", "fixings 300 mm apart", count, ""),
+            Input("R", "what breaks the board", BOARD_FAILS.value, "N", BOARD_FAILS.source),
+        ),
         limit_source=Source("plasterboard alone carries no cabinet: common practice, no source"),
-    )  # fmt: skip
+    )

@@ -110,9 +110,17 @@ def _unknown(unit: Unit) -> str:
 
 def _lacking(unit: Unit, told: str) -> Result:
     return Result(
-        Group.WHOLE, "carcass", _refs(unit), SIDEWAYS, None, None, "mm", _FORMULA,
-        bracing.LEANING, lacking=told,
-    )  # fmt: skip
+        Group.WHOLE,
+        "carcass",
+        _refs(unit),
+        SIDEWAYS,
+        None,
+        None,
+        "mm",
+        _FORMULA,
+        bracing.LEANING,
+        lacking=told,
+    )
 
 
 def _refs(unit: Unit) -> tuple[str, ...]:
@@ -146,15 +154,25 @@ def _inputs(unit: Unit, found: Racking) -> Iterator[Input]:
     yield Input("F", "push, with 1/200 of what stands in it", found.push, "N", PLUMB_SOURCE)
     yield Input("h", "height", found.height, "mm")
     yield Input("W", "all that stands in it, as if at its top", found.load / GRAVITY, "kg")
-    yield Input("Kf", "stiffness of carcass and face frame", found.frame + found.face, "N/mm",
-                Source("plane frames with joints as springs: direct stiffness method"))  # fmt: skip
+    yield Input(
+        "Kf",
+        "stiffness of carcass and face frame",
+        found.frame + found.face,
+        "N/mm",
+        Source("plane frames with joints as springs: direct stiffness method"),
+    )
     yield Input("Kb", "stiffness of the back", found.back, "N/mm", bracing.SHEAR_FLOW)
     yield Input("p", "play of the back in its grooves", found.play, "mm", bracing.PLAY)
     for each in panels(unit)[:1]:
         shear = each.part.blank.stock.mechanics
         if shear is not None and shear.panel_shear is not None:
-            yield Input("G", "shear modulus of the back", shear.panel_shear.value, "N/mm2",
-                        shear.panel_shear.source)  # fmt: skip
+            yield Input(
+                "G",
+                "shear modulus of the back",
+                shear.panel_shear.value,
+                "N/mm2",
+                shear.panel_shear.source,
+            )
         slip = next((edge.slip for edge in each.edges if edge.slip), None)
         if slip is not None:
             yield Input("k", "slip of a screw or pin", slip, "N/mm", bracing.KSER)
@@ -191,7 +209,13 @@ def _buckling(unit: Unit, found: Racking) -> Iterator[Result]:
     limit = _critical(each)
     yield from back_fixings(unit, tuple(backs), share * found.push)
     yield Result(
-        Group.WHOLE, "back", (each.part.ref,), BUCKLES, stress, limit, "N/mm2",
+        Group.WHOLE,
+        "back",
+        (each.part.ref,),
+        BUCKLES,
+        stress,
+        limit,
+        "N/mm2",
         "tau = F/(B t) <= (5.34 + 4 (b/a)^2) pi^2 E/(12 (1 - nu^2)) (t/b)^2",
         bracing.SHEAR_FLOW,
         inputs=(
@@ -201,7 +225,7 @@ def _buckling(unit: Unit, found: Racking) -> Iterator[Result]:
         ),
         limit_source=bracing.BUCKLING,
         notes=("the panel counts as held at its edges alone, whatever it touches between them",),
-    )  # fmt: skip
+    )
 
 
 def _critical(panel: Panel) -> float:
@@ -226,7 +250,13 @@ def _front_to_back(unit: Unit, found: Racking) -> Result:
     legs = legs_sway(unit, found.push, 0)
     sway = min((found.push / give if give else found.height) + (legs or 0.0), found.height)
     return Result(
-        Group.WHOLE, "carcass", _refs(unit), FRONT_TO_BACK, sway, found.height / SWAY_LIMIT, "mm",
+        Group.WHOLE,
+        "carcass",
+        _refs(unit),
+        FRONT_TO_BACK,
+        sway,
+        found.height / SWAY_LIMIT,
+        "mm",
         "d = F h/(sum G t B)" + (" + F/n (a^3/(3 E I) + a^2/S) of the legs" if legs else ""),
         bracing.SHEAR_FLOW,
         inputs=(
@@ -235,4 +265,4 @@ def _front_to_back(unit: Unit, found: Racking) -> Result:
         ),
         limit_source=SWAY_SOURCE,
         notes=("whether it tips over is another question",),
-    )  # fmt: skip
+    )

@@ -104,9 +104,10 @@ def _skeleton(unit: Unit, parts: Iterable[Part]) -> Skeleton:
     knots = [
         knot
         for joint in unit.joints
-        if joint.first in members and joint.second in members
+        if joint.first in members
+        and joint.second in members
         and (knot := _knot(unit, members, joint)) is not None
-    ]  # fmt: skip
+    ]
     held = carriers(unit)
     grounded = {ref for ref in members if any(hold.on in GROUNDS for hold in held[ref])}
     if not grounded:

@@ -72,10 +72,19 @@ def _results(question: Question, plank: Plank, carried: Carried, tried: Trial) -
     stiff = tuple(_stiffness(question, known, plank))
     later = question.years > 0
     at_once = Result(
-        Group.LEVELS, subject, (), _AT_ONCE, tried.at_once, None if later else tried.allowed,
-        "mm", _sag_formula(plank, carried), _BEAM, (*sizes, *loads, *stiff),
-        limit_source=None if later else question.limit_source, notes=_notes(question, plank),
-    )  # fmt: skip
+        Group.LEVELS,
+        subject,
+        (),
+        _AT_ONCE,
+        tried.at_once,
+        None if later else tried.allowed,
+        "mm",
+        _sag_formula(plank, carried),
+        _BEAM,
+        (*sizes, *loads, *stiff),
+        limit_source=None if later else question.limit_source,
+        notes=_notes(question, plank),
+    )
     yield at_once
     if later:
         yield replace(
@@ -91,15 +100,22 @@ def _results(question: Question, plank: Plank, carried: Carried, tried: Trial) -
     strength = design_strength(known, "bending", Duration.LONG)
     unknown = ("its bending strength isn't known, so that only sag limits it",)
     yield Result(
-        Group.LEVELS, subject, (), _STRESSED, tried.stress, tried.strength, "N/mm2",
-        f"6 M/(b t^2), M of {PERMANENT:g} g + {VARIABLE:g} q", _STRESS,
+        Group.LEVELS,
+        subject,
+        (),
+        _STRESSED,
+        tried.stress,
+        tried.strength,
+        "N/mm2",
+        f"6 M/(b t^2), M of {PERMANENT:g} g + {VARIABLE:g} q",
+        _STRESS,
         (
             Input("", "its own weight counts", PERMANENT, "", FACTORS),
             Input("", "what lies on it counts", VARIABLE, "", FACTORS),
         ),
         limit_source=strength.source if strength else None,
         notes=() if strength else unknown,
-    )  # fmt: skip
+    )
 
 
 def _notes(question: Question, plank: Plank) -> tuple[str, ...]:

@@ -105,9 +105,17 @@ def _buckles(unit: Unit, part: Part, down: Paths) -> Result:
     named = f"{part.role.value} {part.ref}"
     if told or mechanics is None:
         return Result(
-            Group.UPRIGHTS, named, (part.ref,), BUCKLES, None, None, "kg", "N", EULER,
+            Group.UPRIGHTS,
+            named,
+            (part.ref,),
+            BUCKLES,
+            None,
+            None,
+            "kg",
+            "N",
+            EULER,
             lacking=told,
-        )  # fmt: skip
+        )
     across, deep, _ = part.bounds().size
     thick, wide = min(across, deep), max(across, deep)
     worst = max(stretches(unit, part, down), key=lambda each: each.load * each.effective**2)

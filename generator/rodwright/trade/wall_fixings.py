@@ -11,9 +11,11 @@ from rodwright.trade.sources import Figure, Source
 WALL_SAFETY = Figure(
     2.0,
     "",
-    Source("Wall Wizard (fixings supplier), Help with load rating: work at less than half of what "
-           "breaks it"),
-)  # fmt: skip
+    Source(
+        "Wall Wizard (fixings supplier), Help with load rating: work at less than half of what "
+        "breaks it"
+    ),
+)
 """What breaks a fixing over what it may carry, at least."""
 SCREW = (6.0, 80.0)
 """Diameter and length of the screws that a unit is hung by (common practice, no source)."""
@@ -38,7 +40,7 @@ PLUG = Figure(
     300.0,
     "N",
     Source("8 mm nylon plug in solid brick, 30 kg straight out; take what its maker says", False),
-)  # fmt: skip
+)
 """What one plug may carry for years, straight out or downwards."""
 PLUG_SPACING = 100.0
 """Least distance between plugs (common practice, no source)."""

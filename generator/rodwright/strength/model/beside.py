@@ -211,8 +211,9 @@ def _floor(model: Model, moved: Moved) -> Iterator[Row]:
     for part in uprights:
         keys = [key for key in dict.fromkeys((*formula, *found)) if key[0] == part.ref]
         if keys:
-            pairs = {ref: (formula.get((at, ref), 0.0), found.get((at, ref), 0.0))
-                     for at, ref in keys}  # fmt: skip
+            pairs = {
+                ref: (formula.get((at, ref), 0.0), found.get((at, ref), 0.0)) for at, ref in keys
+            }
             yield _onto_floor(part, pairs, within)
 
 

@@ -175,8 +175,11 @@ class Comparing:
 
     def _hung(self) -> list[Push]:
         """What the model puts on the level's nodes."""
-        grids = [self._model.mesh.grids[part.ref] for part in self._bearing.level.parts
-                 if part.ref in self._model.mesh.grids]  # fmt: skip
+        grids = [
+            self._model.mesh.grids[part.ref]
+            for part in self._bearing.level.parts
+            if part.ref in self._model.mesh.grids
+        ]
         nodes = {node for grid in grids for node in grid.numbers.values()}
         return [
             Push(self._along(self._model.mesh.nodes[node][0]), values[2], values[4])

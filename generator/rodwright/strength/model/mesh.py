@@ -32,9 +32,11 @@ class Grid:
 
     def nearest(self, at: Vector) -> int:
         """The node nearest to a place."""
-        return self.numbers[tuple(
-            _nearest(ticks, at[axis]) for axis, ticks in zip(self.axes, self.ticks, strict=True)
-        )]  # fmt: skip
+        return self.numbers[
+            tuple(
+                _nearest(ticks, at[axis]) for axis, ticks in zip(self.axes, self.ticks, strict=True)
+            )
+        ]
 
     def along(self, axis: int) -> tuple[float, ...]:
         """Its lines along one axis of the unit: one only, where it is square to it."""

@@ -224,9 +224,12 @@ def _sheet(layers: Iterable[Layer], middle: float) -> Sheet:
         shear[1] += in_plane * inertia
         shear[2] += SHEAR * through * thick
     return Sheet(
-        (membrane[0], membrane[1]), shear[0], (bending[0], bending[1]), shear[1],
+        (membrane[0], membrane[1]),
+        shear[0],
+        (bending[0], bending[1]),
+        shear[1],
         (shear[2], shear[2]),
-    )  # fmt: skip
+    )
 
 
 def _stick(part: Part, softening: Softening) -> Stick:

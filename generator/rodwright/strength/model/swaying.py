@@ -77,6 +77,9 @@ def _across(grid: Grid, moved: Moved) -> float:
 def _edge(grid: Grid, moved: Moved, end: int) -> float:
     """How far its front (0) or back (-1) edge goes across."""
     at = grid.along(1)[end]
-    there = [node for place, node in grid.numbers.items()
-             if grid.ticks[grid.axes.index(1)][place[grid.axes.index(1)]] == at]  # fmt: skip
+    there = [
+        node
+        for place, node in grid.numbers.items()
+        if grid.ticks[grid.axes.index(1)][place[grid.axes.index(1)]] == at
+    ]
     return sum(float(moved.moves[node, SIDEWAYS]) for node in there) / len(there)

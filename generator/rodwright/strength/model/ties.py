@@ -98,9 +98,13 @@ def ties_of(
             at = _in_pack(second, _in_pack(first, at))
             nodes = (first.nearest(at), second.nearest(at))
             yield Tie(
-                nodes, at, _shared(moves, share), _shared(turns, share), number,
+                nodes,
+                at,
+                _shared(moves, share),
+                _shared(turns, share),
+                number,
                 1 if stands else _pushes(joint, loose.get(pair)),
-            )  # fmt: skip
+            )
 
 
 def _seats(borne: Mapping[str, Bearing]) -> dict[frozenset[str], float]:

@@ -114,9 +114,14 @@ def model_of(
     held = supports_of(unit, mesh, borne)
     left = tuple(part.ref for part in unit.parts if part.ref not in mesh.grids)
     return Model(
-        unit, borne, mesh, forces_of(unit, mesh),
-        tuple(ref for ref, _ in held), tuple(each for _, each in held), left,
-    )  # fmt: skip
+        unit,
+        borne,
+        mesh,
+        forces_of(unit, mesh),
+        tuple(ref for ref, _ in held),
+        tuple(each for _, each in held),
+        left,
+    )
 
 
 def _places(unit: Unit, borne: dict[str, Bearing]) -> Iterator[Vector]:
