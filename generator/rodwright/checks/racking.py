@@ -67,7 +67,7 @@ def _sways(unit: Unit, result: Result, way: str, rule: Rule) -> Finding:
     figure, limit = result.figure or 0.0, result.limit or 0.0
     folds = figure >= limit * SWAY_LIMIT * (1 - 1e-9)
     what = (
-        "it folds flat, as far as its joints and back are counted on"
+        "its joints don't keep it upright, glue not counted"
         if folds
         else f"it sways {length_in(unit, figure)} {way}, and "
         f"{length_in(unit, limit)} is the most (height over {SWAY_LIMIT:g})"
@@ -90,7 +90,7 @@ def _folds_until_fixed(unit: Unit, result: Result) -> Finding:
     return Finding(
         Severity.WARNING,
         Rule.NOTHING_BRACES_IT,
-        "nothing ties its sides together: it folds flat by its own weight until the wall holds it",
+        "its joints don't keep it upright by themselves, glue not counted, until the wall holds it",
         f"Fix each upright to the wall. {_helps(unit, result.remedies)}",
         result.parts,
         result.figure,

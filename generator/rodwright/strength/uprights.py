@@ -1,8 +1,9 @@
 """Whether sides, dividers and legs stand under what comes down them: buckling, and what they stand
 on.
 
-Millimetres, newtons.  An upright buckles in its thickness between two levels that are jointed to
-it, as if hinged at both (Euler); past the last one it is free at its end.
+Millimetres, newtons.  An upright buckles in its thickness between two levels that meet it (those
+that are only butted are for the maker to fix), as if hinged at both (Euler); past the last one it
+is free at its end.
 """
 
 from __future__ import annotations
@@ -72,8 +73,7 @@ def stretches(unit: Unit, part: Part, down: Paths) -> tuple[Stretch, ...]:
     for joint in unit.joints:
         if part.ref in {joint.first, joint.second} and joint.kind not in _LOOSE:
             other = unit.part(joint.second if joint.first == part.ref else joint.first)
-            held = bool(joint.fixings) or joint.kind is not JointKind.BUTT
-            if other.role in LEVELS and held:
+            if other.role in LEVELS:
                 heights.add(min(max(joint.at[2], low), high))
     ordered = sorted(heights)
     found = [

@@ -162,7 +162,7 @@ MEANINGS = {
     ),
     Rule.UPRIGHT_BUCKLES: Meaning(
         "A side, divider or leg is too slender for what comes down it",
-        "Between two levels that are jointed to it a thin upright bows out sideways under load, "
+        "Between two levels that meet it a thin upright bows out sideways under load, "
         f"and gives way. It may carry a {BUCKLING_SAFETY:g}rd of what buckles it (Euler).",
         f"Euler; {BUCKLING_SOURCE}.",
         "Fix a shelf half-way up, or take thicker stock; `rodwright strength` has the figures.",
