@@ -19,9 +19,6 @@ from rodwright.problems import ProblemsError
 from rodwright.strength import strength_of
 from rodwright.unit import Unit
 
-UNREMEDIED = {"load on the floor under and before it"}
-"""Where nothing about the unit itself would help."""
-
 
 def hold_to(unit: Unit) -> None:
     """All that is true of every result of a unit."""
@@ -36,7 +33,7 @@ def hold_to(unit: Unit) -> None:
             assert each.lacking, each
         else:
             assert each.figure == each.figure and each.formula and each.inputs, each
-        if not each.holds and each.what not in UNREMEDIED:
+        if not each.holds:
             assert each.remedies, each
             assert all(remedy.what and isfinite(remedy.figure) for remedy in each.remedies)
     rows = strength_rows(results, unit.display_unit)

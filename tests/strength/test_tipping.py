@@ -134,8 +134,23 @@ def test_a_floor_that_leans_is_the_limit() -> None:
     found = of_unit(steeper, "turned over forward")
     assert not found.holds
     assert found.limit == 9.5
-    assert of_unit(steeper, PULLED).figure is not None
-    assert of_unit(steeper, PULLED).figure < 0  # type: ignore[operator]
+    assert of_unit(steeper, PULLED).figure == 0
+
+
+def test_what_falls_by_itself_takes_no_load_and_leans_back() -> None:
+    """With 60 kg in the drawer, 40 x 200 - 70 x 200 = -6000 kg mm: it falls, whatever is put on
+    it; z = (40 x 50 + 10 x 150 + 60 x 150) / 110 and x = -6000 / 110."""
+    load = Load("FR1", "60 kg", (Stretch(0.0, 500.0, 120.0, 120.0),))
+    unit = replace(chest(), loading=Loading((load,)))
+    found = {each.what: each for each in tipping(unit)}
+    turned = found[f"{BY_ITSELF}, as loaded"]
+    assert turned.figure is not None and turned.figure < 0 and not turned.holds
+    assert any("falls by itself" in note for note in turned.notes)
+    for what in (PULLED, CLIMBED):
+        assert found[what].figure == 0 and not found[what].holds
+        assert found[what].spare == 0
+        assert "it falls over by itself, without any load" in found[what].notes
+        assert all(each.figure >= 0 for each in found[what].remedies)
 
 
 def test_on_a_carpet_the_rear_stands_higher() -> None:

@@ -45,6 +45,24 @@ def test_figures_by_their_keys() -> None:
 
 
 @pytest.mark.parametrize(
+    "written",
+    [
+        "{stiffness: 100 MPa}",
+        "{stiffness: 100 N/mm2}",
+        "{stiffness: 0.1 GPa}",
+        "{stiffness: 250 GPa}",
+        "{stiffness: 9 GPa, shear_stiffness: 1 MPa}",
+        "{stiffness: 9 GPa, shear_stiffness: 100 GPa}",
+        "{bending_strength: 0.1 MPa}",
+        "{bending_strength: 1 GPa}",
+    ],
+)
+def test_the_least_and_the_most_are_taken(written: str) -> None:
+    """Whatever unit they are written in, and however that rounds."""
+    assert read(written) is not None
+
+
+@pytest.mark.parametrize(
     ("written", "where", "says"),
     [
         ("{stiffness: 9300}", "stiffness", "`9300` has no unit"),

@@ -158,6 +158,17 @@ class Asked:
         """How it falls in the trial that it stands worst."""
         return min((each.tips(self.stand) for each in self.trials), key=_figure)
 
+    def told(self, tips: Tips) -> tuple[float | None, tuple[str, ...]]:
+        """The figure as it is told, and what goes with it: None where no load tips it; no load is
+        less than none, but an angle is, to the other side."""
+        if math.isinf(tips.figure) and tips.figure > 0:
+            return None, ("what presses on it stands behind its feet",)
+        if tips.figure >= 0:
+            return tips.figure, ()
+        if any(isinstance(each, Turned) for each in self.trials):
+            return tips.figure, ("below nought: it falls by itself unless it is leant back so far",)
+        return 0.0, ("it falls over by itself, without any load",)
+
     @property
     def stands(self) -> bool:
         """Whether it reaches the limit."""

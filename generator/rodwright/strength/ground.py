@@ -7,13 +7,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
+from math import ceil, floor, inf
 
+from rodwright.amounts import WEIGHTS, format_weight
 from rodwright.geometry.spacing import spread
+from rodwright.mass import unit_weight
 from rodwright.strength.carriers import Ground
 from rodwright.strength.paths import GRAVITY, Force, Paths, paths
-from rodwright.strength.results import Group, Input, Result
+from rodwright.strength.results import Group, Input, Remedy, Result
 from rodwright.trade.feet import FOOT, FOOT_INSET
 from rodwright.trade.floors import AISLE, HOUSE_FLOOR, HOUSE_FLOOR_POINT
+from rodwright.trade.sizes import trade_sizes
 from rodwright.trade.sources import Source
 from rodwright.unit import CASE, PANELS, Role, Unit
 from rodwright.unit.facts import STANDS, plinth_boards
@@ -142,6 +146,11 @@ def _on_floor(unit: Unit, down: Paths) -> Result:
     area = width * (depth + AISLE.value) / 1e6
     weight = down.total / GRAVITY
     heavy = weight > HOUSE_FLOOR_POINT.value
+    limit = HOUSE_FLOOR.value if heavy else inf
+
+    def said(kg: float) -> str:
+        return format_weight(kg, unit.display_unit, 0)
+
     return Result(
         Group.WHOLE,
         "floor",
@@ -163,8 +172,24 @@ def _on_floor(unit: Unit, down: Paths) -> Result:
         limit_source=HOUSE_FLOOR.source if heavy else None,
         notes=(
             "floors of houses are designed for that all over, and often carry more along a wall",
-            f"in all it is {weight:.0f} kg; up to {HOUSE_FLOOR_POINT.value:.0f} kg stand on one "
+            f"in all it is {said(weight)}; up to {said(HOUSE_FLOOR_POINT.value)} stand on one "
             f"spot ({HOUSE_FLOOR_POINT.source})",
             _ENGINEER,
         ),
+        remedies=tuple(_eased(unit, weight, width, depth)) if weight / area > limit else (),
     )
+
+
+def _eased(unit: Unit, weight: float, width: float, depth: float) -> Iterator[Remedy]:
+    """Less in it, in whole kg or lb, and more of the floor left free before it; kg/m2."""
+    limit, measure = HOUSE_FLOOR.value, WEIGHTS[unit.display_unit]
+    area, own = width * (depth + AISLE.value) / 1e6, unit_weight(unit)
+    most = floor((limit * area - own) / measure.one + 1e-9) * measure.one
+    if most > 0:
+        told = f"no more than {measure.said(most, 0)} in it"
+        yield Remedy(told, (own + most) / area, holds=True)
+    sizes = trade_sizes(unit.display_unit)
+    step = 100 * sizes.step
+    free = ceil((weight / limit * 1e6 / width - depth) / step) * step
+    told = f"nothing else on the {sizes.say(free)} of floor before it"
+    yield Remedy(told, weight / (width * (depth + free)) * 1e6, holds=True)

@@ -20,6 +20,12 @@ from rodwright.strength.hanging_fixings import (
     in_studs,
     on_wall,
 )
+from rodwright.strength.hanging_remedies import (
+    lighter,
+    stiffer_rail,
+    thicker_back,
+    wider_heads,
+)
 from rodwright.strength.paths import GRAVITY, paths
 from rodwright.strength.results import Group, Input, Result
 from rodwright.trade.creep import Duration
@@ -65,7 +71,7 @@ def hanging(unit: Unit) -> Iterator[Result]:
     fixed += [in_studs(carrying_back(unit), hung)] if wall in {None, "studs"} else []
     yield from fixed
     if wall == "plasterboard":
-        yield in_plasterboard(hung)
+        yield in_plasterboard(carrying_back(unit), hung)
     back = carrying_back(unit)
     if back is None or back.blank.thickness < LEAST_BACK - TOUCH:
         yield rail(unit, hung)
@@ -86,7 +92,7 @@ def measured(unit: Unit) -> Hung:
     low, high = min(box.low[2] for box in boxes), max(box.high[2] for box in boxes)
     width = max(box.high[0] for box in boxes) - min(box.low[0] for box in boxes)
     moment = sum(force.force * (wall - force.at[1]) for _, _, force in down.given)
-    return Hung(down.total, moment / down.total, high - BELOW_TOP - low, width)
+    return Hung(down.total, moment / down.total, high - BELOW_TOP - low, width, unit.display_unit)
 
 
 def carrying_back(unit: Unit) -> Part | None:
@@ -101,6 +107,7 @@ def _pull(hung: Hung) -> Result:
 
 def _tested(unit: Unit, hung: Hung) -> Result:
     test = TALL_CABINET_TEST if unit.size[1] > TALL else CABINET_TEST
+    heavy = hung.kilograms > test.value
     return on_wall(
         CARRIES,
         hung.weight / GRAVITY,
@@ -110,6 +117,7 @@ def _tested(unit: Unit, hung: Hung) -> Result:
         given(hung)[:1],
         limit_source=test.source,
         notes=("a test of new cabinets, not a load for years",),
+        remedies=tuple(lighter(unit, hung, test.value)) if heavy else (),
     )
 
 
@@ -133,6 +141,9 @@ def _bends(back: Part, hung: Hung, count: float) -> Result:
             Input("t", "thickness of the back", back.blank.thickness, "mm"),
         ),
         limit_source=limit.source if limit else None,
+        remedies=tuple(thicker_back(hung, stress, limit.value, back.blank.thickness))
+        if limit and stress > limit.value
+        else (),
     )
 
 
@@ -157,6 +168,9 @@ def _through(back: Part, hung: Hung, count: float) -> Result:
         ),
         limit_source=WALL_SAFETY.source,
         notes=("a quarter of what pulls a head through, for years; washers spread it",),
+        remedies=tuple(wider_heads(hung, hung.pull / count, limit, head))
+        if hung.pull / count > limit
+        else (),
     )
 
 
@@ -187,8 +201,11 @@ def rail(unit: Unit, hung: Hung) -> Result:
         ),
         limit_source=limit.source if limit else None,
         notes=(
-            f"of {wood}, {high:g} x {thick:g} mm, between the sides under the top; at each end its "
-            f"joint carries {hung.pull / 2 / GRAVITY:.0f} kg out from the wall and "
-            f"{hung.weight / 2 / GRAVITY:.0f} kg downwards",
+            f"of {wood}, {hung.long(high, thick)}, between the sides under the top; at each end "
+            f"its joint carries {hung.kg(hung.pull / 2)} out from the wall and "
+            f"{hung.kg(hung.weight / 2)} downwards",
         ),
+        remedies=tuple(stiffer_rail(hung, stress, limit.value, RAIL))
+        if limit and stress > limit.value
+        else (),
     )

@@ -9,10 +9,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import ceil
 
+from rodwright.amounts import format_weight
+from rodwright.lengths import LengthUnit
 from rodwright.strength.paths import GRAVITY
 from rodwright.strength.results import Group, Input, Remedy, Result
 from rodwright.trade.fastenings import Into, screw_aside, screw_drawn
 from rodwright.trade.mechanics import Family
+from rodwright.trade.sizes import trade_sizes
 from rodwright.trade.sources import Source
 from rodwright.trade.wall_fixings import (
     BOARD_FAILS,
@@ -39,12 +42,32 @@ IN_PLASTERBOARD = "pull on each of its top fixings in plasterboard alone"
 @dataclass(frozen=True, slots=True)
 class Hung:
     """A unit on the wall: ``weight`` (N) with all that is in it, ``out`` how far its centre stands
-    from the wall, ``height`` of its upper fixings over the edge that bears (mm)."""
+    from the wall, ``height`` of its upper fixings over the edge that bears (mm); ``measures`` are
+    those of its maker."""
 
     weight: float
     out: float
     height: float
     width: float
+    measures: LengthUnit = "mm"
+
+    @property
+    def kilograms(self) -> float:
+        """Its weight and all that is in it, kg."""
+        return self.weight / GRAVITY
+
+    def kg(self, newtons: float) -> str:
+        """A force as the weight that exerts it, in the maker's measure."""
+        return format_weight(newtons / GRAVITY, self.measures, 0)
+
+    def long(self, *lengths: float) -> str:
+        """Lengths in the maker's measure."""
+        return trade_sizes(self.measures).by(*lengths)
+
+    @property
+    def screw(self) -> str:
+        """The screws in studs, as they are bought."""
+        return trade_sizes(self.measures).screw_size(*SCREW)
 
     @property
     def pull(self) -> float:
@@ -107,11 +130,13 @@ def in_masonry(hung: Hung) -> Result:
             Input("T", "pull", hung.pull, "N"),
             Input("R", "what one plug may carry", PLUG.value, "N", PLUG.source),
         ),
-        limit_source=Source(f"room for them {PLUG_SPACING:g} mm apart: common practice, no source"),
+        limit_source=Source(
+            f"room for them {hung.long(PLUG_SPACING)} apart: common practice, no source"
+        ),
         notes=(
-            f"each is drawn by {hung.pull / needed / GRAVITY:.0f} kg and carries "
-            f"{hung.weight / 2 / needed / GRAVITY:.0f} kg downwards; pull and weight are added",
-            f"take plugs whose maker gives {share / GRAVITY:.0f} kg to work with, half at most of "
+            f"each is drawn by {hung.kg(hung.pull / needed)} and carries "
+            f"{hung.kg(hung.weight / 2 / needed)} downwards; pull and weight are added",
+            f"take plugs whose maker gives {hung.kg(share)} to work with, half at most of "
             f"what breaks them ({WALL_SAFETY.source})",
             "as many more at its lower edge carry the other half of the weight",
         ),
@@ -131,7 +156,7 @@ def _rows(needed: int, fit: int) -> tuple[Remedy, ...]:
     )
 
 
-def screw_in_stud(back: Part | None) -> tuple[float, float, tuple[Input, ...]]:
+def screw_in_stud(back: Part | None, hung: Hung) -> tuple[float, float, tuple[Input, ...]]:
     """What one screw through the back into a stud may be drawn by and may carry downwards, N."""
     diameter, length = SCREW
     thick = back.blank.thickness if back is not None else 0.0
@@ -143,14 +168,9 @@ def screw_in_stud(back: Part | None) -> tuple[float, float, tuple[Input, ...]]:
     family = mechanics.family if mechanics else Family.SOLID_WOOD
     panel = Into(family, gravity, thick or 18.0, "face")
     aside = screw_aside(diameter, (stud, deep), (panel, thick or 18.0))
+    said = f"a screw {hung.long(diameter)} thick, {hung.long(round(deep))}"
     inputs = (
-        Input(
-            "R",
-            f"a {diameter:g} mm screw {deep:.0f} mm in a stud, drawn",
-            drawn.allowed,
-            "N",
-            drawn.source,
-        ),
+        Input("R", f"{said} in a stud, drawn", drawn.allowed, "N", drawn.source),
         Input("Q", "the same, pressed down", aside.allowed, "N", aside.source),
         Input("G", "specific gravity of the stud", STUD_GRAVITY.value, "", STUD_GRAVITY.source),
     )
@@ -159,11 +179,10 @@ def screw_in_stud(back: Part | None) -> tuple[float, float, tuple[Input, ...]]:
 
 def in_studs(back: Part | None, hung: Hung) -> Result:
     """How many screws its top takes in studs, and how many studs are surely behind it."""
-    drawn, aside, inputs = screw_in_stud(back)
+    drawn, aside, inputs = screw_in_stud(back, hung)
     needed = max(LEAST_FIXINGS, ceil(hung.pull / drawn + hung.weight / 2 / aside - 1e-9))
     studs = int((hung.width - STUD_WIDTH) // STUD_CENTRES.value)
     fit = SCREWS_A_STUD * studs
-    diameter, length = SCREW
     return on_wall(
         IN_STUDS,
         needed,
@@ -181,9 +200,8 @@ def in_studs(back: Part | None, hung: Hung) -> Result:
             "no source"
         ),
         notes=(
-            f"{diameter:g} x {length:g} mm screws; each is drawn by "
-            f"{hung.pull / needed / GRAVITY:.0f} kg and carries "
-            f"{hung.weight / 2 / needed / GRAVITY:.0f} kg downwards; as many more at its lower "
+            f"{hung.screw} screws; each is drawn by {hung.kg(hung.pull / needed)} and carries "
+            f"{hung.kg(hung.weight / 2 / needed)} downwards; as many more at its lower "
             "edge carry the other half of the weight",
             "plasterboard between back and stud isn't counted on; the stud and what it is fixed "
             "to are the builder's to judge",
@@ -202,16 +220,21 @@ def _on_batten(needed: int, hung: Hung) -> tuple[Remedy, ...]:
     holds = needed <= per_stud
     return (
         Remedy(
-            f"a batten {length:.0f} mm long across {across}, the unit screwed to that",
+            f"a batten {hung.long(round(length))} long across {across}, the unit screwed to that",
             needed,
             holds,
         ),
-        Remedy(f"studs or noggings put in {centres:.0f} mm apart at most behind it", needed, holds),
+        Remedy(
+            f"studs or noggings put in {hung.long(round(centres))} apart at most behind it",
+            needed,
+            holds,
+        ),
     )
 
 
-def in_plasterboard(hung: Hung) -> Result:
+def in_plasterboard(back: Part | None, hung: Hung) -> Result:
     """What each of so many fixings as have room would draw; refused whatever it is."""
+    screws = in_studs(back, hung).figure
     count = max(LEAST_FIXINGS, int((hung.width - 2 * FROM_END) // 300.0) + 1)
     return on_wall(
         IN_PLASTERBOARD,
@@ -221,8 +244,15 @@ def in_plasterboard(hung: Hung) -> Result:
         "T1 = T/n",
         (
             *given(hung),
-            Input("n", "fixings 300 mm apart", count, ""),
+            Input("n", f"fixings {hung.long(300.0)} apart", count, ""),
             Input("R", "what breaks the board", BOARD_FAILS.value, "N", BOARD_FAILS.source),
         ),
         limit_source=Source("plasterboard alone carries no cabinet: common practice, no source"),
+        remedies=(
+            Remedy(
+                f"{screws:.0f} screws {hung.screw} into studs, or a batten across them",
+                0.0,
+                holds=True,
+            ),
+        ),
     )

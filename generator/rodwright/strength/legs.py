@@ -9,18 +9,24 @@ from rodwright.unit import Joint, JointKind, Part, Role, Unit
 from rodwright.unit.facts import STANDS
 
 
-def legs_sway(unit: Unit, push: float, about: int) -> float | None:
+def standing(unit: Unit) -> list[Part]:
+    """The legs that stand on the floor."""
+    return [part for part in unit.parts if part.role is Role.LEG and part.bounds().low[2] < STANDS]
+
+
+def legs_sway(unit: Unit, push: float, about: int, length: float | None = None) -> float | None:
     """Sway (mm) on its legs under a push (N) at the top, about an axis of the unit (0: front to
     back, 1: sideways): F/n (a^3/(3 E I) + a^2/S) for n legs a mm high, S (N mm/rad) what holds the
-    head of each.  None where there are no legs, infinite where nothing holds them upright."""
-    posts = [part for part in unit.parts if part.role is Role.LEG and part.bounds().low[2] < STANDS]
+    head of each; ``length`` is another than theirs.  None where there are no legs,
+    infinite where nothing holds them upright."""
+    posts = standing(unit)
     if not posts:
         return None
-    stiff = sum(_stiffness(unit, post, about) for post in posts)
+    stiff = sum(_stiffness(unit, post, about, length) for post in posts)
     return push / stiff if stiff else float("inf")
 
 
-def _stiffness(unit: Unit, post: Part, about: int) -> float:
+def _stiffness(unit: Unit, post: Part, about: int, length: float | None) -> float:
     """How stiffly one leg stands, N/mm."""
     mechanics = post.blank.stock.mechanics
     turning = sum(
@@ -31,7 +37,7 @@ def _stiffness(unit: Unit, post: Part, about: int) -> float:
     if mechanics is None or not turning:
         return 0.0
     size = post.bounds().size
-    high, deep, wide = size[2], size[1 - about], size[about]
+    high, deep, wide = length or size[2], size[1 - about], size[about]
     inertia = wide * deep**3 / 12
     return 1 / (high**3 / (3 * mechanics.along.value * inertia) + high**2 / turning)
 

@@ -11,6 +11,7 @@ from rodwright.lengths import from_inches
 from rodwright.strength.level_loads import GRAVITY
 from rodwright.strength.level_states import LevelState, unknown_of
 from rodwright.strength.level_trials import LIPPING_WIDTH, Trial, Trials
+from rodwright.strength.pin_results import HOLES, PRESSED, TEARS, pin_results
 from rodwright.strength.results import Remedy
 from rodwright.strength.sagging import BY_TURNS, sag_by_turns, sag_of
 from rodwright.strength.stresses import bending_of, shear_of
@@ -77,7 +78,7 @@ def _tried(
     if state.now.seats and not state.now.across:
         yield from _remedy(what, "a divider or stile half-way that stands firm", trials.propped())
     yield from _spanning(unit, state, trials, what)
-    yield from _loaded(unit, state, trials, what)
+    yield from most_on(unit, state, trials, what)
 
 
 def _has_back(unit: Unit, state: LevelState) -> bool:
@@ -95,6 +96,16 @@ def _has_back(unit: Unit, state: LevelState) -> bool:
 def _figure(trial: Trial, what: str) -> tuple[float, float] | None:
     """The figure of a trial and its limit; None where it isn't known."""
     unit, state = trial
+    if what in {HOLES, TEARS, PRESSED}:
+        results = [each for each in pin_results(unit, state) if each.what == what]
+        return next(
+            (
+                (each.figure, each.limit)
+                for each in results
+                if each.figure is not None and each.limit is not None
+            ),
+            None,
+        )
     if unknown_of(unit, state.now):
         return None
     if what.startswith("sag"):
@@ -219,7 +230,7 @@ def _spanning(unit: Unit, state: LevelState, trials: Trials, what: str) -> Itera
         yield from _remedy(what, told, trials.spanning(most * step))
 
 
-def _loaded(unit: Unit, state: LevelState, trials: Trials, what: str) -> Iterator[Remedy]:
+def most_on(unit: Unit, state: LevelState, trials: Trials, what: str) -> Iterator[Remedy]:
     """The most that it bears, in whole kg/m or lb/ft."""
     contents, length = state.now.contents, state.level.box.size[0]
     if not contents:

@@ -17,6 +17,7 @@ from rodwright.strength.level_states import (
     unknown_of,
 )
 from rodwright.strength.load_factors import FACTORS, PSI2, PSI2_SOURCE
+from rodwright.strength.pin_remedies import pin_remedies
 from rodwright.strength.pin_results import pin_results
 from rodwright.strength.results import Group, Input, Remedy, Result
 from rodwright.strength.sagging import BY_TURNS, Sagged, sag_by_turns, sag_of
@@ -107,7 +108,9 @@ def _results(told: _Told, state: LevelState) -> Iterator[Result]:
     for what, found in ((BENDS, bending_of(unit, state)), (SHEARS, shear_of(unit, state))):
         if found is not None:
             yield told.remedied(state, _stress(state, what, found))
-    yield from pin_results(unit, state)
+    for each in pin_results(unit, state):
+        mended = () if each.holds else pin_remedies(unit, told.states, state, each.what)
+        yield replace(each, remedies=mended)
 
 
 def _twist(unit: Unit, state: LevelState, sagged: Sagged) -> Iterator[Result]:

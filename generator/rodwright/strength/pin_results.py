@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 
 from rodwright.strength.level_states import LevelState
 from rodwright.strength.load_factors import FACTORS
@@ -22,11 +22,15 @@ _PLANES = Source("two planes shear below the hole: common practice, no source")
 _CONTACT = Source("force over the pin's diameter and length: common practice, no source")
 
 
-def pin_results(unit: Unit, state: LevelState) -> Iterator[Result]:
-    """The results of the end whose pins are loaded most."""
+def pin_results(
+    unit: Unit, state: LevelState, change: Callable[[Pins], Pins] = lambda pins: pins
+) -> Iterator[Result]:
+    """The results of the end whose pins are loaded most; with these pins changed, if that is
+    asked for."""
     pins = max(pins_of(unit, state.now), key=lambda each: each.force, default=None)
     if pins is None or pins.force <= 0:
         return
+    pins = change(pins)
     yield from _in_hole(state, pins)
     raised = raised_by(state.now)
     torn = _design(unit, pins.upright, "shear_strength")

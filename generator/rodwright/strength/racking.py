@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from rodwright.amounts import format_weight
 from rodwright.strength import bracing
 from rodwright.strength.back_fixings import back_fixings
 from rodwright.strength.backs import Panel, panels
@@ -16,9 +17,15 @@ from rodwright.strength.bracing import Racking
 from rodwright.strength.lacking import lacking
 from rodwright.strength.legs import legs_sway
 from rodwright.strength.paths import GRAVITY, Paths, paths
-from rodwright.strength.racking_remedies import remedies
+from rodwright.strength.racking_remedies import (
+    at_wall,
+    flatter_back,
+    remedies,
+    shorter_legs,
+)
 from rodwright.strength.results import Group, Input, Result
 from rodwright.strength.skeletons import carcass_skeleton, frame_skeleton, stiffness
+from rodwright.strength.told_support import said
 from rodwright.trade.sources import Source
 from rodwright.unit import PANELS, Role, Unit
 
@@ -186,14 +193,14 @@ def _notes(unit: Unit, found: Racking) -> Iterator[str]:
     if found.play:
         yield (
             "the back is taken to lie loose in its grooves; glued in all round it has no play: "
-            f"{replace(found, play=0.0).figure:.1f} mm"
+            f"{said(unit, round(replace(found, play=0.0).figure, 1))}"
         )
     if any(not each.held for each in panels(unit)):
         yield "a panel of the back that isn't held at all four edges isn't counted"
     if fixed_to_wall(unit):
         yield (
             f"fixed to the wall it sways no further than the wall: its fixings near the top carry "
-            f"{found.push / GRAVITY:.0f} kg sideways together"
+            f"{format_weight(found.push / GRAVITY, unit.display_unit, 0)} sideways together"
         )
 
 
@@ -225,6 +232,7 @@ def _buckling(unit: Unit, found: Racking) -> Iterator[Result]:
         ),
         limit_source=bracing.BUCKLING,
         notes=("the panel counts as held at its edges alone, whatever it touches between them",),
+        remedies=tuple(flatter_back(unit, each, stress, limit)) if stress > limit else (),
     )
 
 
@@ -248,14 +256,16 @@ def _front_to_back(unit: Unit, found: Racking) -> Result:
         if shear is not None:
             give += shear.value * part.blank.thickness * box.size[1] / box.size[2]
     legs = legs_sway(unit, found.push, 0)
-    sway = min((found.push / give if give else found.height) + (legs or 0.0), found.height)
+    bare = found.push / give if give else found.height
+    sway = min(bare + (legs or 0.0), found.height)
+    limit = found.height / SWAY_LIMIT
     return Result(
         Group.WHOLE,
         "carcass",
         _refs(unit),
         FRONT_TO_BACK,
         sway,
-        found.height / SWAY_LIMIT,
+        limit,
         "mm",
         "d = F h/(sum G t B)" + (" + F/n (a^3/(3 E I) + a^2/S) of the legs" if legs else ""),
         bracing.SHEAR_FLOW,
@@ -265,4 +275,7 @@ def _front_to_back(unit: Unit, found: Racking) -> Result:
         ),
         limit_source=SWAY_SOURCE,
         notes=("whether it tips over is another question",),
+        remedies=(*shorter_legs(unit, found, bare, limit), at_wall(unit, found.push))
+        if sway > limit
+        else (),
     )

@@ -10,6 +10,7 @@ from rodwright.strength.balance import Asked
 from rodwright.strength.holds import into_of
 from rodwright.strength.results import Group, Input, Remedy, Result
 from rodwright.strength.steadying import Means
+from rodwright.strength.told_support import said
 from rodwright.trade.fastenings import ROOT, SHEET_STEEL, Into, pressed_on_steel, screw_drawn
 from rodwright.trade.mechanics import Family
 from rodwright.trade.sources import Source
@@ -96,7 +97,7 @@ def anchors(unit: Unit, newtons: float) -> Iterator[Result]:
         deep = length - PLASTERBOARD - SHEET_STEEL
         stud = Into(Family.SOLID_WOOD, STUD_GRAVITY.value, 2 * STUD_WIDTH, "face")
         drawn = screw_drawn(stud, diameter, deep)
-        what = f"a {diameter:g} mm screw {deep:.0f} mm in a stud, drawn"
+        what = f"a screw {said(unit, diameter)} thick, {said(unit, round(deep))} in a stud, drawn"
         yield _needed(IN_STUDS, newtons, drawn.allowed, what, drawn.source, LEAST_FIXINGS)
     part = _held_by(unit)
     into = into_of(part, 2) if part is not None else None
@@ -105,7 +106,10 @@ def anchors(unit: Unit, newtons: float) -> Iterator[Result]:
     diameter, length = BRACKET_SCREW
     deep = min(length, part.blank.thickness) - SHEET_STEEL
     aside = pressed_on_steel(diameter, ROOT * diameter, (into, deep))
-    what = f"a {diameter:g} mm screw {deep:.1f} mm in {part.ref} through a bracket, pressed aside"
+    what = (
+        f"a screw {said(unit, diameter)} thick, {said(unit, round(deep, 1))} in {part.ref} through "
+        "a bracket, pressed aside"
+    )
     found = _needed(IN_UNIT, newtons, aside.allowed, what, aside.source, LEAST_FIXINGS)
     yield replace(found, subject=f"{part.role.value} {part.ref}", parts=(part.ref,))
 

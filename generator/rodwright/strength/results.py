@@ -86,7 +86,7 @@ class Result:
         if self.figure is None or self.limit is None:
             return None
         better, worse = (self.figure, self.limit) if self.at_least else (self.limit, self.figure)
-        return better / worse if worse > 0 else None
+        return max(better, 0.0) / worse if worse > 0 else None
 
     @property
     def from_memory(self) -> tuple[Source, ...]:

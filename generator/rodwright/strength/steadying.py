@@ -96,7 +96,9 @@ def means_of(unit: Unit, feet: Footing) -> Means:
 
 
 def _remedy(what: str, asked: Asked) -> Remedy:
-    return Remedy(what, asked.worst().figure, asked.stands)
+    worst = asked.worst()
+    figure, _ = asked.told(worst)
+    return Remedy(what, worst.figure if figure is None else figure, asked.stands)
 
 
 def _changed(asked: Asked, change: Change) -> Asked:

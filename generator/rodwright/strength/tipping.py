@@ -82,15 +82,14 @@ class _Row:
         """The figure, with what would help where it falls short."""
         asked, feet = self.asked, self.asked.stand.feet
         tips = asked.worst()
-        behind = math.isinf(tips.figure) and tips.figure > 0
-        notes = ("what presses on it stands behind its feet",) if behind else ()
+        figure, notes = asked.told(tips)
         return Result(
             Group.STABILITY,
             self.subject or case.subject,
             self.parts,
             self.what,
-            None if behind else tips.figure,
-            None if behind else asked.limit,
+            figure,
+            None if figure is None else asked.limit,
             self.measure,
             self.formula,
             STATICS,
@@ -101,6 +100,7 @@ class _Row:
             ),
             at_least=True,
             limit_source=self.source,
+            lacking=notes[0] if figure is None else "",
             notes=(
                 *self.notes,
                 *notes,

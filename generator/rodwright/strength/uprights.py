@@ -9,7 +9,7 @@ is free at its end.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from math import pi
 
@@ -17,8 +17,10 @@ from rodwright.strength.carriers import GROUNDS, Hold, carriers
 from rodwright.strength.lacking import lacking
 from rodwright.strength.paths import GRAVITY, Paths, paths
 from rodwright.strength.results import Group, Input, Remedy, Result
+from rodwright.strength.told_support import said
 from rodwright.trade.creep import Duration
 from rodwright.trade.design_strength import design_strength
+from rodwright.trade.sizes import trade_sizes
 from rodwright.trade.sources import Source
 from rodwright.unit import LEVELS, UPRIGHTS, JointKind, Part, Role, Unit
 
@@ -125,17 +127,19 @@ def _buckles(unit: Unit, part: Part, down: Paths) -> Result:
         inertia = wide * thickness**3 / 12
         return critical(modulus, inertia, length) / BUCKLING_SAFETY / GRAVITY
 
+    thicker = trade_sizes(unit.display_unit).round_up(1.5 * thick)
     figure, limit = max(worst.load, 0.0) / GRAVITY, carries(thick, worst.effective)
+    free = said(unit, worst.high - worst.low)
     remedies = (
         Remedy(
-            f"a fixed shelf half-way up the {worst.high - worst.low:.0f} mm that nothing holds",
+            f"a fixed shelf half-way up the {free} that nothing holds",
             figure * limit / carries(thick, worst.effective / 2),
             figure <= carries(thick, worst.effective / 2),
         ),
         Remedy(
-            f"{thick * 1.5:.0f} mm thick instead of {thick:g}",
-            figure * limit / carries(thick * 1.5, worst.effective),
-            figure <= carries(thick * 1.5, worst.effective),
+            f"{said(unit, thicker)} thick instead of {said(unit, thick)}",
+            figure * limit / carries(thicker, worst.effective),
+            figure <= carries(thicker, worst.effective),
         ),
     )
     return Result(
@@ -178,7 +182,7 @@ def _presses(unit: Unit, part: Part, holds: tuple[Hold, ...], down: Paths) -> It
         if mechanics
         else None
     )
-    yield Result(
+    pressed = Result(
         Group.UPRIGHTS,
         f"{part.role.value} {part.ref} on {below.role.value} {below.ref}",
         (part.ref, below.ref),
@@ -196,3 +200,8 @@ def _presses(unit: Unit, part: Part, holds: tuple[Hold, ...], down: Paths) -> It
         limit_source=bears.source if bears else None,
         notes=() if bears else (lacking(below.blank.stock, "bearing"),),
     )
+    if bears and not pressed.holds:
+        wide = trade_sizes(unit.display_unit).round_up(load / (bears.value * deep))
+        told = f"a foot {said(unit, wide)} thick instead of {said(unit, width)}"
+        pressed = replace(pressed, remedies=(Remedy(told, load / (wide * deep), holds=True),))
+    yield pressed

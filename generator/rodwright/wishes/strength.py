@@ -27,7 +27,7 @@ class _Stress:
             raise PydanticCustomError(
                 "stress", "{reason}", {"reason": str(error), "remedy": error.remedy}
             ) from None
-        if not self._least <= stress <= self._most:
+        if not self._least * (1 - _ROUNDED) <= stress <= self._most * (1 + _ROUNDED):
             raise PydanticCustomError(
                 "stress",
                 "`{value}` can't be; {beyond}",
@@ -46,6 +46,8 @@ class _Stress:
         return {"type": "string"}
 
 
+_ROUNDED = 1e-9
+"""What is lost, as a share, where a figure is turned from one unit into another."""
 _Modulus = Annotated[
     float,
     _Stress(100.0, 250_000.0, "boards have 100 N/mm2 at least, and steel has 210000 N/mm2"),
