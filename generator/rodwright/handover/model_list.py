@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from rodwright.handover.strength_list import figure_text, number_text, subjects_text
 from rodwright.lengths import LengthUnit
-from rodwright.strength.model.beside import TOO_LITTLE, Beside, Row
+from rodwright.strength.model.beside import LEGS, TOO_LITTLE, Beside, Row
 from rodwright.strength.model.causes import Cause, Does
 
 NEAR = 0.05
@@ -104,7 +104,13 @@ def _brings(cause: Cause, unit: LengthUnit) -> str:
 
 def _stiffens(cause: Cause, unit: LengthUnit) -> str:
     now, before = (figure_text(each, "N/mm", unit) for each in (cause.model, cause.formula))
-    return f"{cause.ref}: as stiff as {now}, not {before}"
+    said = f"{cause.ref}: as stiff as {now}, not {before}"
+    if cause.ref == LEGS and cause.model > cause.formula:
+        said += (
+            "; the weight on them keeps their heads pressed to the bottom, which the formula "
+            "doesn't count on"
+        )
+    return said
 
 
 _CAUSES = {

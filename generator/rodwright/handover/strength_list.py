@@ -27,6 +27,8 @@ _MEASURES: dict[LengthUnit, dict[str, tuple[str, float]]] = {
         "kg/m2": ("lb/ft2", _POUND / 0.3048**2),
         "N": ("lb", _POUND * _GRAVITY),
         "N mm": ("lb in", _POUND * _GRAVITY * _INCH),
+        "N mm2": ("lb in2", _POUND * _GRAVITY * _INCH**2),
+        "N mm/rad": ("lb in/rad", _POUND * _GRAVITY * _INCH),
         "N/mm": ("lb/in", _POUND * _GRAVITY / _INCH),
         "N/mm2": ("psi", _POUND * _GRAVITY / _INCH**2),
     },

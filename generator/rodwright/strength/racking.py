@@ -197,6 +197,11 @@ def _notes(unit: Unit, found: Racking) -> Iterator[str]:
         )
     if any(not each.held for each in panels(unit)):
         yield "a panel of the back that isn't held at all four edges isn't counted"
+    if found.legs:
+        yield (
+            "legs are held by their screws or dowels alone: that weight presses their heads to the "
+            "bottom isn't counted on, as it is little while the unit is empty"
+        )
     if fixed_to_wall(unit):
         yield (
             f"fixed to the wall it sways no further than the wall: its fixings near the top carry "

@@ -42,11 +42,10 @@ def support_notes(unit: Unit, bearing: Bearing, sagged: Sagged) -> tuple[str, ..
     if under:
         told += f"{', ' if told else ''}runs over {', '.join(dict.fromkeys(under))}"
     notes = [f"{told}; the span is {said(unit, sagged.span)}"]
-    stiffness = max((seat.stiffness.value for seat in bearing.seats if seat.stiffness), default=0.0)
-    if stiffness:
+    if any(seat.stiffness and seat.stiffness.value for seat in bearing.seats):
         notes.append(
-            f"its joints hold its ends against turning by {stiffness:.2g} N mm/rad (a stated "
-            f"estimate); for its strength they count as pins"
+            "its joints hold its ends against turning (S, a stated estimate); for its strength "
+            "they count as pins"
         )
     notes.extend(_line(bearing, line) for line in bearing.lines)
     return tuple(notes)

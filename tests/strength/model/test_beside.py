@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import cache
 
 import pytest
@@ -9,12 +10,20 @@ import pytest
 import rodwright
 from kit.carcasses import between_sides, books, carcass, level, upright
 from kit.specs import unit_from
-from rodwright.handover.model_list import model_rows
+from rodwright.handover.model_list import cause_text, model_rows
 from rodwright.jobs.new import model_names, model_path
 from rodwright.strength.bearings import bearings
 from rodwright.strength.level_loads import GRAVITY
-from rodwright.strength.model.beside import SAGS, SWAYS, Beside, Row, UnknownStiffnessError, beside
-from rodwright.strength.model.causes import Does
+from rodwright.strength.model.beside import (
+    LEGS,
+    SAGS,
+    SWAYS,
+    Beside,
+    Row,
+    UnknownStiffnessError,
+    beside,
+)
+from rodwright.strength.model.causes import Cause, Does
 from rodwright.unit import JointKind, Role, Unit
 
 SLOW = {"archive-wall", "library-wall"}
@@ -127,3 +136,28 @@ def test_a_unit_of_unknown_stiffness_has_no_model() -> None:
     )
     with pytest.raises(UnknownStiffnessError, match="straw"):
         beside(unit_from(text))
+
+
+LEGS_ON_BLOCKS = """
+size: {width: 900, height: 1100, depth: 350}
+interior: {shelves: {count: 1}}
+back: {stock: thin, fixing: rebated}
+base: {kind: legs, height: 150, stock: oak, held_by: blocks}
+"""
+
+
+def test_legs_are_stiffer_by_the_bottom_that_their_heads_press_on() -> None:
+    """The formula counts what holds a leg's head by its screws alone; without the bottom over the
+    heads the model has about twice as much, and joints are good for a factor of two."""
+    unit = unit_from(LEGS_ON_BLOCKS)
+    apart = tuple(joint for joint in unit.joints if joint.kind is not JointKind.STANDING)
+
+    def legs(of: Unit) -> Cause:
+        (row,) = (each for each in beside(of).rows if each.what == SWAYS)
+        return next(each for each in row.causes if each.ref == LEGS)
+
+    pressed, free = legs(unit), legs(replace(unit, joints=apart))
+    assert free.formula == pytest.approx(pressed.formula)
+    assert 0.5 < free.model / free.formula < 2.5
+    assert pressed.model > 3 * free.model
+    assert "keeps their heads pressed" in cause_text(pressed, "mm", "mm")

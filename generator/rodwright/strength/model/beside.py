@@ -33,6 +33,8 @@ add.  What comes to the floor is shared out by how stiff everything is, which no
 Stiffnesses of joints are good for a factor of two, so a quarter says nothing."""
 SWAY_LITTLE = 0.15
 """A sway that differs by less than this, mm, differs by nothing: a hundredth of what is allowed."""
+LEGS = "legs"
+"""How a cause tells of all legs together."""
 TOLD = 0.15
 """Causes that make less than this share of a difference aren't told."""
 TOO_LITTLE = 0.05
@@ -258,7 +260,7 @@ def _softer(model: Model, racked: Racking, swayed: Sway | None, off: float) -> I
     push = racked.push
     if racked.legs and swayed:
         on_legs = push / swayed.foot if swayed.foot else 0.0
-        yield Cause(Does.STIFFENS, "legs", off, push / racked.legs, on_legs)
+        yield Cause(Does.STIFFENS, LEGS, off, push / racked.legs, on_legs)
     without = _swayed(model.without(Role.BACK), push)
     bare = _over_foot(push, without.mean, without.foot) if without else 0.0
     yield Cause(Does.STIFFENS, "carcass and face frame", off, racked.frame + racked.face, bare)
