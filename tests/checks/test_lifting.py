@@ -33,6 +33,7 @@ def test_equal_parts_are_told_with_it() -> None:
     part, whole = found[Rule.HEAVY_PART], found[Rule.HEAVY_UNIT]
     assert part.parts == ("SD1", "SD2")
     assert part.figure == pytest.approx(20.0)
-    assert "and 1 more" in part.message
+    assert "and 1 more part that one person doesn't lift" in part.message
+    assert part.brief == "Lifting: SD1 weighs 20 kg: 2 people; 1 more part is heavy."
     assert whole.figure == pytest.approx(40.0)
     assert "assemble it where it will stand" in whole.brief

@@ -108,6 +108,12 @@ def test_a_lipping_that_is_put_on_sags_as_one_that_is_there() -> None:
     assert _sag(there).figure == pytest.approx(remedy.figure, rel=1e-6)
 
 
+def test_a_lipping_is_told_without_an_article_that_some_materials_do_not_take() -> None:
+    whats = [each.what for each in _sag(_unit(loads="60 kg/m")).remedies]
+    (told, *_) = (what for what in whats if "lipping" in what)
+    assert re.fullmatch(r"a lipping \d+ mm deep of \w[\w ]+, glued along its front", told)
+
+
 def test_deeper_lippings_and_thicker_boards_help_more() -> None:
     remedies = _sag(_unit()).remedies
     for told in (r".* lipping (\d+) mm deep .*", r"(\d+) mm thick"):

@@ -106,6 +106,22 @@ def test_people_by_hand() -> None:
     assert "who may lift 13.3 kg each" in shared.what
 
 
+def test_no_more_lift_it_than_can_take_hold_of_it() -> None:
+    """A block of 80 kg as above: 80 / 13.29 is seven, of whom four find a hold: 20 kg each."""
+    unit = unit_of_blocks(block("SD1", (0, 0, 0), (2000, 400, 100)))
+    whole = by_subject(unit)[WHOLE]
+    assert whole.notes[0].startswith("NIOSH: 7 people, more than can take hold of it; HSE")
+    (shared,) = whole.remedies
+    assert shared.what.startswith("4 people at its ends (no more can take hold of it)")
+    assert (shared.figure, shared.holds) == (pytest.approx(20.0), False)
+
+
+def test_one_person_is_no_people() -> None:
+    light = by_subject(unit_of_blocks(block("SD1", (0, 0, 0), (500, 100, 100))))[WHOLE]
+    (count,) = (each for each in light.inputs if each.symbol == "n")
+    assert (count.value, count.measure) == (1.0, "")
+
+
 @pytest.mark.parametrize(("length", "least"), [(2400.0, 1), (2400.1, 2)])
 def test_what_is_long_takes_two(length: float, least: int) -> None:
     unit = unit_of_blocks(block("SD1", (0, 0, 0), (length, 50, 50)))

@@ -95,6 +95,13 @@ def test_nothing_weighs_nothing():
     assert read_burden("Nothing").amount.value == 0
 
 
+@pytest.mark.parametrize("text", ["nothin", "noting", "empties", "clothng", "non"])
+def test_nothing_is_never_what_was_meant(text):
+    with pytest.raises(AmountError) as refused:
+        read_burden(text)
+    assert "nothing" not in f"{refused.value} {refused.value.remedy}"
+
+
 @pytest.mark.parametrize(
     ("text", "message", "remedy"),
     [
@@ -118,6 +125,16 @@ def test_nothing_weighs_nothing():
         ),
         (
             "clothes",
+            "clothes hang on a rail or lie on shelves",
+            "Write `clothes on a rail` or `folded clothes`.",
+        ),
+        (
+            "clothing",
+            "clothes hang on a rail or lie on shelves",
+            "Write `clothes on a rail` or `folded clothes`.",
+        ),
+        (
+            "children's clothing",
             "clothes hang on a rail or lie on shelves",
             "Write `clothes on a rail` or `folded clothes`.",
         ),

@@ -37,9 +37,9 @@ def _heaviest(unit: Unit, rule: Rule, heavy: Sequence[Result], remedy: str) -> I
     others = max(len(refs), len(heavy)) - 1
     weighs = weight_in(unit, first.figure or 0.0)
     short = first.parts[0] if first.parts else first.subject.partition(" as bought")[0]
-    brief = f", and {others} more" if others else ""
+    brief = f"; {_more(rule, others)} {'is' if others == 1 else 'are'} heavy" if others else ""
     count = next(int(each.value) for each in first.inputs if each.symbol == "n")
-    more = f", and {others} more that one person doesn't lift" if others else ""
+    more = f", and {_more(rule, others)} that one person doesn't lift" if others else ""
     yield Finding(
         Severity.CAUTION,
         rule,
@@ -52,6 +52,12 @@ def _heaviest(unit: Unit, rule: Rule, heavy: Sequence[Result], remedy: str) -> I
         str(first.limit_source),
         brief=f"Lifting: {short} weighs {weighs}{f': {people(count)}' if count else ''}{brief}.",
     ).likewise(refs)
+
+
+def _more(rule: Rule, others: int) -> str:
+    """How many others, and of what."""
+    kind = "sheet" if rule is Rule.HEAVY_SHEET else "part"
+    return f"{others} more {kind}{'' if others == 1 else 's'}"
 
 
 def _whole(unit: Unit, whole: Result, stripped: Result | None) -> Finding:

@@ -67,7 +67,7 @@ def _tried(
     strip = _strip_stock(unit, own)
     for deep in _LIPPINGS[unit.display_unit]:
         if deep > state.level.box.size[2]:
-            told = f"a {strip.material} lipping {said(unit, deep)} deep glued along its front"
+            told = f"a lipping {said(unit, deep)} deep of {strip.material}, glued along its front"
             yield from _remedy(what, told, trials.lipped(strip, deep), _of_strip(state, strip))
     if len(state.level.panels) == 1:
         told = f"two layers of {own.material}, glued"

@@ -80,7 +80,8 @@ class Hands:
         hse = f"HSE filter: {_counted(men, 'man', 'men')} or {_counted(women, 'woman', 'women')}"
         if count is None:
             return f"the hands go higher than the NIOSH equation; {hse}"
-        return f"NIOSH: {people(count)}; {hse}"
+        more = ", more than can take hold of it" if count > ROUND_IT.value else ""
+        return f"NIOSH: {people(count)}{more}; {hse}"
 
     def filtered(self, who: Who) -> int:
         """How many men or women by the HSE's filter."""
@@ -116,7 +117,7 @@ def _result(unit: Unit, hands: Hands, stripped: Piece | None) -> Result:
         Input("V2", "height of the hands at last", lift.stop, "mm"),
         *(Input(name, "multiplier", value, "") for name, value in _multipliers(lift)),
         Input("RWL2", "what each of several lifts", hands.shared.limit, "kg"),
-        Input("n", "people by the NIOSH equation", float(hands.people or 0), "people"),
+        Input("n", "people by the NIOSH equation", float(hands.people or 0), ""),
         Input("men", "HSE filter, one man", filter_value(lift, "men"), "kg", HSE),
         Input("women", "HSE filter, one woman", filter_value(lift, "women"), "kg", HSE),
     )
@@ -158,9 +159,12 @@ def _remedies(unit: Unit, hands: Hands, stripped: Piece | None) -> Iterator[Reme
         return
     count = hands.people
     if count is not None:
-        share, each = mass / count, hands.shared.limit
+        most, each = int(ROUND_IT.value), hands.shared.limit
+        hands_on = min(count, most)
+        share, more = mass / hands_on, " (no more can take hold of it)" if count > most else ""
         said = format_weight(each, unit.display_unit)
-        yield Remedy(f"{people(count)} at its ends, who may lift {said} each", share, share <= each)
+        what = f"{people(hands_on)} at its ends{more}, who may lift {said} each"
+        yield Remedy(what, share, share <= each)
     if stripped is not None:
         left = Hands.of(stripped)
         yield Remedy(

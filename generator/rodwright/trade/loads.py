@@ -81,6 +81,7 @@ ON_WORKTOPS = "storage"
 
 NOTHING = "nothing"
 _NOTHINGS = (NOTHING, "none", "empty")
+_CLOTHES = re.compile(r"\b(?:cloth(?:es|ing)?|garments?|apparel)\b")
 _LIES = (Kind.RUN_WEIGHT, Kind.AREA_WEIGHT, Kind.WEIGHT)
 _KINDS: dict[Manner, tuple[Kind, ...]] = {
     "lies": _LIES,
@@ -197,12 +198,13 @@ def _within_reason(written: str, amount: Amount, unit: LengthUnit) -> Amount:
 def _unknown(name: str, plain: str) -> AmountError:
     """What to say of a name that isn't known."""
     shown = name if len(name) <= _LONGEST_SHOWN else f"{name[: _LONGEST_SHOWN - 1]}…"
-    if plain == "clothes":
+    if _CLOTHES.search(plain):
         return AmountError(
             "clothes hang on a rail or lie on shelves",
             "Write `clothes on a rail` or `folded clothes`.",
         )
-    near = get_close_matches(plain, [*_NAMES, *_NOTHINGS], n=1, cutoff=0.7)
+    # Never `nothing`: whoever takes that for what they meant has an empty shelf worked out.
+    near = get_close_matches(plain, list(_NAMES), n=1, cutoff=0.7)
     message = f"`{shown}` isn't among what is known to lie on shelves"
     if near:
         return AmountError(f"{message}; did you mean `{near[0]}`?", f"Write `{near[0]}`.")

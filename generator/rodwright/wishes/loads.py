@@ -78,7 +78,9 @@ class LoadSpec(SpecModel):
     space, instead of on its floor) or `nothing`; or what it weighs per metre (`25 kg/m`,
     `30 lb/ft`), per area (`50 lb/ft2`, `1.92 kPa`) or in all on each shelf (`30 kg`), with a name
     before it or not (`potted plants 30 kg`).  Files and boxes are in one row, one high; folded
-    clothes and paper fill all the height there is."""
+    clothes and paper fill all the height there is.  `books` (25 lb/ft) are stacks of all kinds that
+    were weighed, big ones among them, and so the heavier; `hardbacks` (20 lb/ft) are a row of that
+    alone, as a textbook of algebra has it: take `books` where in doubt."""
     television: Weight | None = None
     """Weight of a television in the middle, from its data plate (`18 kg`); `load: television 18 kg`
     says the same."""
