@@ -153,3 +153,39 @@ def test_a_shelf_that_may_break_is_told_what_stresses_it_less() -> None:
         if each.parts[0] == "SH1a" and each.what == "bending stress"
     )
     assert again.figure == pytest.approx(two.figure, rel=0.01)
+
+
+HELD = """
+size: {{width: 936, height: 900, depth: {depth}}}
+interior: {{shelves: {{count: 1, fixed: true, ends: butted}}}}
+back: {{stock: ply, fixing: applied}}
+loads: {load}
+"""
+
+
+def _held(load: str, depth: int = 368) -> Result:
+    return _sag(unit_from(HELD.format(load=load, depth=depth)))
+
+
+@pytest.mark.parametrize("load", ["300 kg/m2", "archive boxes"])
+def test_less_depth_helps_a_shelf_that_is_held_along_its_back(load: str) -> None:
+    """It carries less on it then, by its area; made so, it sags as the remedy says."""
+    found = _held(load)
+    (less,) = (each for each in found.remedies if re.fullmatch(r"\d+ mm deep", each.what))
+    deep = int(less.what.split()[0])
+    again = _held(load, deep + 18)
+    assert less.holds and again.holds
+    assert again.figure == pytest.approx(less.figure, rel=1e-3)
+    assert not _held(load, deep + 18 + 10).holds
+
+
+def test_less_depth_is_no_help_where_as_much_lies_on_less() -> None:
+    """By the metre, or with nothing that holds its back."""
+    for told in (_held("60 kg/m"), _sag(_unit(loads="60 kg/m")), _sag(_unit(loads="200 kg/m2"))):
+        assert not told.holds
+        assert not any(re.fullmatch(r"\d+ mm deep", each.what) for each in told.remedies)
+
+
+def test_a_back_that_holds_a_deep_shelf_too_far_from_its_front_is_said_to() -> None:
+    assert any("too far back" in note for note in _held("25 kg/m", 518).notes)
+    assert any("as a plate" in note for note in _held("25 kg/m", 218).notes)

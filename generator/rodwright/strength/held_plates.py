@@ -44,6 +44,12 @@ def held_share(level: Level, lie: Lying) -> float:
     return min(1.0, _bent(held).deflection(middle, edge) / strip)
 
 
+def is_plate(level: Level) -> bool:
+    """Whether it is known how stiff a level is as a plate: across its grain, and in its own
+    plane."""
+    return _plate(level, level.box.size[0]) is not None
+
+
 def eased(section: Section, share: float) -> Section:
     """A section that bends by so small a share of what it did, its stresses with it."""
     if share == 1.0:

@@ -29,6 +29,8 @@ COMMON: dict[str, tuple[str, ...]] = {
 _THICKER = 3
 """How many of the next thicknesses are tried."""
 _LIPPINGS = {"mm": (30.0, 40.0, 50.0), "in": tuple(map(from_inches, ("1 1/4", "1 1/2", "2")))}
+_SHALLOWEST = 150.0
+"""Shelves less deep than this, mm, are of little use (common practice, no source)."""
 _STEP = {"mm": 10.0, "in": from_inches("1/2")}
 
 
@@ -77,6 +79,7 @@ def _tried(
         yield from _remedy(what, told, trials.held_at_back())
     if state.now.seats and not state.now.across:
         yield from _remedy(what, "a divider or stile half-way that stands firm", trials.propped())
+    yield from _shallower(unit, state, trials, what)
     yield from _spanning(unit, state, trials, what)
     yield from most_on(unit, state, trials, what)
 
@@ -214,6 +217,18 @@ def _of_strip(state: LevelState, strip: Stock) -> float | None:
     if strip.kind != "board" or strip.price is None:
         return None
     return strip.price * state.level.main.blank.length / 1000
+
+
+def _shallower(unit: Unit, state: LevelState, trials: Trials, what: str) -> Iterator[Remedy]:
+    """The greatest depth that holds, where that helps: a level held along its back sags less at its
+    front edge the nearer that is, unless it carries as much on less."""
+    held = any(line.edge == "back" for line in state.now.lines)
+    if not held or state.now.across or not trials.narrows:
+        return
+    depth, step = state.level.box.size[1], _STEP[unit.display_unit]
+    most = _most(int(depth / step), lambda steps: _holds(trials.shallower(steps * step), what))
+    if most * step >= _SHALLOWEST:
+        yield from _remedy(what, f"{said(unit, most * step)} deep", trials.shallower(most * step))
 
 
 def _spanning(unit: Unit, state: LevelState, trials: Trials, what: str) -> Iterator[Remedy]:

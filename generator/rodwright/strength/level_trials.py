@@ -5,15 +5,17 @@ Each makes other parts of it in a unit that is else the same, and works that out
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Collection, Mapping
 from dataclasses import replace
 from itertools import pairwise
 
+from rodwright.amounts import AmountError, Kind
 from rodwright.strength.level_parts import joints_of, levels_of
 from rodwright.strength.level_states import LevelState, trial_state
 from rodwright.strength.seats import Line, Lying, Seat
 from rodwright.strength.turning import turning_of
-from rodwright.unit import Blank, Bore, Joint, JointKind, Part, Placement, Role, Stock, Unit
+from rodwright.trade.loads import read_burden
+from rodwright.unit import Blank, Bore, Joint, JointKind, Load, Part, Placement, Role, Stock, Unit
 
 LIPPING_WIDTH = 20.0
 """How wide a lipping is that is put on, front to back, mm (common practice, no source)."""
@@ -104,23 +106,39 @@ class Trials:
 
         return self._tried(replace(self._unit, parts=parts, fittings=()), moved)
 
+    @property
+    def narrows(self) -> bool:
+        """Whether its panels are plain enough to be made less deep: with bores in them alone."""
+        return all(isinstance(each, Bore) for part in self._level.panels for each in part.workings)
+
+    def shallower(self, depth: float) -> Trial:
+        """Only ``depth`` mm deep, its front edge farther back, and strips along that with it; what
+        lies on each square metre of it stays, or else what lies on each metre."""
+        box = self._level.box
+        cut, panels = box.size[1] - depth, {part.ref for part in self._level.panels}
+        front = {
+            part.ref
+            for part in self._level.parts
+            if part.ref not in panels and part.bounds().centre[1] < box.centre[1]
+        }
+
+        def narrower(part: Part) -> Part:
+            if part.ref in panels:
+                part = replace(part, blank=replace(part.blank, width=part.blank.width - cut))
+                if part.placement.width[1] < 0:
+                    return part
+            elif part.ref not in front:
+                return part
+            x, y, z = part.placement.origin
+            return replace(part, placement=replace(part.placement, origin=(x, y + cut, z)))
+
+        parts = tuple(map(narrower, self._unit.parts))
+        made = replace(self._unit, parts=parts, fittings=())
+        return self._tried(_less(made, self._level.refs, depth / box.size[1], by_area=True))
+
     def loaded(self, share: float) -> Trial:
         """What lies on it times ``share``."""
-        refs = {part.ref for part in self._level.parts}
-        loads = tuple(
-            replace(
-                load,
-                stretches=tuple(
-                    replace(each, at_start=each.at_start * share, at_stop=each.at_stop * share)
-                    for each in load.stretches
-                ),
-                lumps=tuple(replace(each, mass=each.mass * share) for each in load.lumps),
-            )
-            if load.ref in refs
-            else load
-            for load in self._unit.loading.loads
-        )
-        return self._tried(replace(self._unit, loading=replace(self._unit.loading, loads=loads)))
+        return self._tried(_less(self._unit, self._level.refs, share))
 
     def _clear(self) -> tuple[float, float]:
         seats = self._state.now.seats
@@ -181,6 +199,33 @@ class Trials:
             for seat in now.seats
         )
         return Lying(seats, now.lines, now.standing, now.grounded)
+
+
+def _less(unit: Unit, refs: Collection[str], share: float, *, by_area: bool = False) -> Unit:
+    """A unit whose parts of these refs carry so small a share, or only of what goes ``by_area``."""
+    loads = tuple(
+        replace(
+            load,
+            stretches=tuple(
+                replace(each, at_start=each.at_start * share, at_stop=each.at_stop * share)
+                for each in load.stretches
+            ),
+            lumps=tuple(replace(each, mass=each.mass * share) for each in load.lumps),
+        )
+        if load.ref in refs and (not by_area or _goes_by_area(load))
+        else load
+        for load in unit.loading.loads
+    )
+    return replace(unit, loading=replace(unit.loading, loads=loads))
+
+
+def _goes_by_area(load: Load) -> bool:
+    """Whether a load was said per square metre or fills a space; what isn't in such words goes by
+    the metre, which is more on a level that is less deep."""
+    try:
+        return read_burden(load.said).amount.kind in {Kind.AREA_WEIGHT, Kind.DENSITY}
+    except AmountError:
+        return False
 
 
 def _with_seats(lie: Lying, seats: tuple[Seat, ...]) -> Lying:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rodwright.lengths import format_length
 from rodwright.strength.bearings import Bearing, Line, Seat, lying_of
-from rodwright.strength.held_plates import held_share
+from rodwright.strength.held_plates import held_share, is_plate
 from rodwright.strength.sagging import Sagged
 from rodwright.unit import JointKind, Unit
 
@@ -54,6 +54,8 @@ def support_notes(unit: Unit, bearing: Bearing, sagged: Sagged) -> tuple[str, ..
 def _line(bearing: Bearing, line: Line) -> str:
     told = f"held along its {line.edge} by {', '.join(line.on)}"
     share = held_share(bearing.level, lying_of(bearing))
+    if share == 1.0 and is_plate(bearing.level):
+        return f"{told}, too far back to hold up its other edge"
     if share == 1.0:
         return f"{told}, which isn't counted on: its stiffness as a plate isn't known"
     return f"{told}, which leaves {share:.0%} of what it would sag (as a plate, at its free edge)"
