@@ -17,7 +17,12 @@ def strength(
     spec: Annotated[Path, typer.Argument(help="The spec file.")],
     of: Annotated[
         str | None,
-        typer.Option("--of", metavar="REF", help="Only what concerns this part, in full."),
+        typer.Option(
+            "--of",
+            metavar="WHAT",
+            help="Only this, in full: parts (`SH3`, `SH1-SH5`), or what the table calls it "
+            "(`carcass`, `the unit`).",
+        ),
     ] = None,
     formulas: Annotated[
         bool, typer.Option("--formulas", help="Give formula, inputs and sources of each figure.")
@@ -31,16 +36,17 @@ def strength(
     """Show how far shelves sag, what breaks, comes off, tips or is too heavy: figure, limit, spare.
     Leaves with 1 when something breaks, as `check` does."""
     import rodwright
-    from rodwright.jobs.strength import breaks, results_about
+    from rodwright.jobs.strength import about, breaks
 
     unit = rodwright.set_out(rodwright.read_spec(spec))
     if model:
         _show_model(unit, json=json)
         return
-    results = rodwright.strength_of(unit)
+    results, refs = rodwright.strength_of(unit), None
     if of is not None:
-        results = results_about(unit, results, of)
-    broken = breaks(unit, of)
+        asked = about(unit, results, of)
+        results, refs = asked.results, asked.refs
+    broken = breaks(unit, refs)
     if json:
         from rodwright.handover.strength_json import strength_json
 

@@ -125,6 +125,16 @@ def test_one_part_is_told_in_full(maker: Maker) -> None:
     assert "the unit" not in out
 
 
+def test_parts_and_what_is_told_of_can_be_asked_for(maker: Maker) -> None:
+    other = replace(SAG, subject="shelf SH2", parts=("SH2",))
+    for asked in ("SH1-SH2", "SH1, SH2", "shelf SH1, SH2"):
+        code, out, err = maker.run("--of", asked, results=(SAG, other, STANDS))
+        assert (code, err) == (0, "") and "shelf SH1, SH2, sag after 10 years" in out
+        assert "the unit" not in out
+    out = maker.run("--of", "the unit", results=(SAG, STANDS))[1]
+    assert "P = W x / H" in out and "w = 5 q L^4" not in out
+
+
 def test_formulas_are_told_of_all(maker: Maker) -> None:
     out = maker.run("--formulas", results=(SAG, STANDS))[1]
     assert "P = W x / H" in out and "w = 5 q L^4" in out

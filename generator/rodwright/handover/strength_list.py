@@ -44,10 +44,11 @@ _REF = re.compile("([A-Z]+)([0-9]+)")
 
 @dataclass(frozen=True, slots=True)
 class StrengthRow:
-    """Results that are told alike: of what, and the first of them."""
+    """Results that are told alike: of what (one by one in ``subjects``), and the first of them."""
 
     subject: str
     result: Result
+    subjects: tuple[str, ...] = ()
 
     @property
     def from_memory(self) -> bool:
@@ -65,10 +66,12 @@ def strength_rows(
     for each in sorted(results, key=lambda each: (order.index(each.group), each.holds)):
         key = (*_told(each, unit), each.notes if in_full else bool(each.notes))
         gathered.setdefault(key, []).append(each)
-    return tuple(
-        StrengthRow(subjects_text([each.subject for each in alike]), alike[0])
-        for alike in gathered.values()
-    )
+    return tuple(_row(alike) for alike in gathered.values())
+
+
+def _row(alike: Sequence[Result]) -> StrengthRow:
+    subjects = tuple(dict.fromkeys(each.subject for each in alike))
+    return StrengthRow(subjects_text(subjects), alike[0], subjects)
 
 
 def _told(result: Result, unit: LengthUnit) -> tuple[object, ...]:

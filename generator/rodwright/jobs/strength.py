@@ -1,22 +1,21 @@
-"""A unit's strength, whole or of one part."""
+"""A unit's strength, whole or of what is asked about."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from difflib import get_close_matches
+from collections.abc import Collection
 from typing import TYPE_CHECKING
 
 from rodwright.checks import check_strength
 from rodwright.checks.findings import Severity
+from rodwright.handover.strength_about import About, about
 from rodwright.problems import Problem, ProblemsError
 from rodwright.strength import strength_of
-from rodwright.strength.results import Result
 from rodwright.unit import Unit
 
 if TYPE_CHECKING:
     from rodwright.strength.model.beside import Beside
 
-__all__ = ["breaks", "modelled", "results_about", "strength_of"]
+__all__ = ["About", "about", "breaks", "modelled", "strength_of"]
 
 
 def modelled(unit: Unit) -> Beside:
@@ -48,33 +47,11 @@ def modelled(unit: Unit) -> Beside:
         raise ProblemsError([told]) from error
 
 
-def breaks(unit: Unit, ref: str | None = None) -> bool:
+def breaks(unit: Unit, refs: Collection[str] | None = None) -> bool:
     """Whether the checks find an error of strength, such as something that breaks, falls or may
-    not be: in the whole unit, or about one part by its ref."""
-    wanted = ref and ref.strip().upper()
+    not be: in the whole unit, or about one of some parts by their refs."""
     return any(
-        finding.severity is Severity.ERROR and (not wanted or wanted in finding.parts)
+        finding.severity is Severity.ERROR
+        and (refs is None or not frozenset(refs).isdisjoint(finding.parts))
         for finding in check_strength(unit)
     )
-
-
-def results_about(unit: Unit, results: Sequence[Result], ref: str) -> tuple[Result, ...]:
-    """Those results that are about one part of a unit, by its ref in any case.
-
-    Raises:
-        ProblemsError: the unit has no such part.
-    """
-    refs = [part.ref for part in unit.parts]
-    wanted = ref.strip().upper()
-    if wanted not in refs:
-        near = get_close_matches(wanted, refs, n=3)
-        meant = f"Did you mean {' or '.join(f'`{each}`' for each in near)}? " if near else ""
-        raise ProblemsError(
-            [
-                Problem(
-                    f"the unit has no part `{ref}`",
-                    f"{meant}`rodwright parts` lists them all.",
-                )
-            ]
-        )
-    return tuple(each for each in results if wanted in each.parts)
