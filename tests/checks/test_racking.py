@@ -49,6 +49,19 @@ def test_what_braces_a_carcass(more: dict[str, Any], told: bool) -> None:
         assert not _found(Rule.OPEN_BACK, **more)
 
 
+def test_dowels_in_a_sheet_of_unknown_shear_hold_it_more_than_pocket_screws() -> None:
+    stock = {"oak": {"kind": "sheet", "material": "oak plywood", "thickness": 18}}
+    sway = {}
+    for corners in ("dowelled", "pocket-screwed"):
+        unit = unit_from(SIZE, carcass={"stock": "oak", "corners": corners}, stock=stock)
+        (result,) = (each for each in racking(unit) if each.what == SIDEWAYS)
+        assert result.figure is not None
+        sway[corners] = result.figure
+        low = [note for note in result.notes if "shear modulus isn't known" in note]
+        assert len(low) == (corners == "dowelled")
+    assert sway["dowelled"] < sway["pocket-screwed"]
+
+
 def test_a_remedy_says_what_it_gives() -> None:
     """A back of 6 mm screwed on: 100 N and some over 800 x 900 give about a tenth of a mm."""
     (found,) = _found(Rule.NOTHING_BRACES_IT, carcass={"stock": "ply", "corners": "butted"})

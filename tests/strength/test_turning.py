@@ -22,7 +22,18 @@ from rodwright.strength.meetings import meeting_of
 from rodwright.strength.turning import couple, lasting, pull_of, thread_stiffness, turning_of
 from rodwright.trade.mechanics import Family, Mechanics
 from rodwright.trade.sources import Figure, Source
-from rodwright.unit import Blank, Fixing, Grain, Joint, JointKind, Part, Placement, Role, Unit
+from rodwright.unit import (
+    Blank,
+    Fixing,
+    Grain,
+    Joint,
+    JointKind,
+    Part,
+    Placement,
+    Role,
+    Stock,
+    Unit,
+)
 
 TOLD = Source("told by the test")
 STIFF = Mechanics(
@@ -91,6 +102,33 @@ def test_of_an_unknown_material_it_is_a_pin_and_says_so() -> None:
     figure = turning_of(*shelf_and_side(JointKind.SCREWED, SCREWS, known=False))
     assert figure.value == 0.0
     assert "isn't known" in str(figure.source)
+
+
+def test_dowels_turn_where_shear_is_not_known_by_a_low_estimate() -> None:
+    """Many a sheet is known in its plane alone: a tenth of that counts, or 1/160 of its modulus."""
+    dowels = Fixing("dowel", 4, "8 x 40 mm", diameter=8.0, length=40.0)
+    unit, joint = shelf_and_side(JointKind.DOWEL, dowels)
+    known = turning_of(unit, joint)
+    plane = Figure(450.0, "N/mm2", TOLD)
+    for panel_shear, shear in ((plane, 45.0), (None, 9000 / 160)):
+        mechanics = replace(STIFF, shear=None, panel_shear=panel_shear)
+        stock = replace(KNOWN, mechanics=mechanics)
+        low = _turning_in(unit, joint, stock)
+        told = replace(STIFF, shear=Figure(shear, "N/mm2", TOLD))
+        assert low.value == pytest.approx(
+            _turning_in(unit, joint, replace(KNOWN, mechanics=told)).value
+        )
+        assert 0 < low.value < known.value
+        assert "stated estimate, taken low" in str(low.source)
+        assert low.source != known.source
+
+
+def _turning_in(unit: Unit, joint: Joint, stock: Stock) -> Figure:
+    parts = tuple(
+        replace(part, blank=replace(part.blank, stock=replace(stock, thickness=18.0)))
+        for part in unit.parts
+    )
+    return turning_of(replace(unit, parts=parts), joint)
 
 
 def test_two_screws_by_hand() -> None:

@@ -14,6 +14,7 @@ from rodwright.strength import bracing
 from rodwright.strength.back_fixings import back_fixings
 from rodwright.strength.backs import Panel, panels
 from rodwright.strength.bracing import Racking
+from rodwright.strength.glued_in import LOW_SHEAR
 from rodwright.strength.lacking import lacking
 from rodwright.strength.legs import legs_sway
 from rodwright.strength.paths import GRAVITY, Paths, paths
@@ -26,8 +27,9 @@ from rodwright.strength.racking_remedies import (
 from rodwright.strength.results import Group, Input, Result
 from rodwright.strength.skeletons import carcass_skeleton, frame_skeleton, stiffness
 from rodwright.strength.told_support import said
+from rodwright.strength.turning import turning_of
 from rodwright.trade.sources import Source
-from rodwright.unit import PANELS, Role, Unit
+from rodwright.unit import PANELS, Joint, Role, Unit
 
 PUSH = 100.0
 """A push at the top, N: 10 kg, as one hand gives it (common practice, no source)."""
@@ -190,6 +192,11 @@ def _notes(unit: Unit, found: Racking) -> Iterator[str]:
         "joints turn as estimated, taken low: good for a factor of two, glue between faces is not "
         "counted"
     )
+    if any(_joint_low(unit, joint) for joint in unit.joints):
+        yield (
+            "its dowels, tenons or biscuits stand in a material whose shear modulus isn't known: a "
+            "low estimate of it is used"
+        )
     if found.play:
         yield (
             "the back is taken to lie loose in its grooves; glued in all round it has no play: "
@@ -207,6 +214,11 @@ def _notes(unit: Unit, found: Racking) -> Iterator[str]:
             f"fixed to the wall it sways no further than the wall: its fixings near the top carry "
             f"{format_weight(found.push / GRAVITY, unit.display_unit, 0)} sideways together"
         )
+
+
+def _joint_low(unit: Unit, joint: Joint) -> bool:
+    panels_of_it = all(unit.part(ref).role in PANELS for ref in (joint.first, joint.second))
+    return panels_of_it and turning_of(unit, joint).source == LOW_SHEAR
 
 
 def _buckling(unit: Unit, found: Racking) -> Iterator[Result]:

@@ -11,6 +11,7 @@ from rodwright.amounts import GRAVITY, format_weight
 from rodwright.strength import bracing
 from rodwright.strength.backs import Panel
 from rodwright.strength.bracing import Racking
+from rodwright.strength.glued_in import low_shear
 from rodwright.strength.legs import legs_sway, standing
 from rodwright.strength.results import Remedy
 from rodwright.strength.skeletons import (
@@ -184,7 +185,7 @@ def _dowelled(
     """How stiffly an ``end`` turns on dowels, N mm/rad: as :mod:`rodwright.strength.turning` has it
     of joints that are there.  It is so deep in the plane that turns, and so wide across it, mm."""
     (deep, wide), dowel = end, _dowel(sizes)
-    shear = mechanics.shear
+    shear = low_shear(mechanics)
     if shear is None:
         return 0.0
     thin = min(deep, wide)

@@ -21,10 +21,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import cos, log, pi, radians
+from math import cos, radians
 
+from rodwright.strength.glued_in import LOW_SHEAR, glued_in, low_shear
 from rodwright.strength.meetings import Meeting, grain_way, meeting_of
-from rodwright.trade.mechanics import Mechanics
 from rodwright.trade.screws import POCKET_ANGLE
 from rodwright.trade.sources import Figure, Source
 from rodwright.unit import Fixing, Joint, JointKind, Part, Unit
@@ -213,8 +213,11 @@ def _axial(joint: Joint, fixing: Fixing, meeting: Meeting) -> _Held | None:
     if "screw" in fixing.name and fixing.length is not None:
         return fixing.count, _screw(joint, fixing, meeting), _SCREWS
     if fixing.name in ("dowel", "loose tenon", "biscuit") and fixing.length is not None:
-        stiffness = _glued_in(fixing, meeting)
-        return (fixing.count, stiffness, _GLUED_IN) if stiffness else None
+        told = [low_shear(part.blank.stock.mechanics) for part in (meeting.first, meeting.second)]
+        if None in told:
+            return None
+        known = all(each.source != LOW_SHEAR for each in told if each is not None)
+        return fixing.count, glued_in(fixing, meeting), _GLUED_IN if known else LOW_SHEAR
     if fixing.name == "cam bolt" and fixing.length is not None:
         return fixing.count, thread_stiffness(fixing.diameter, fixing.length) / 2, _KNOCK_DOWN
     if fixing.name == "connecting bolt":
@@ -248,36 +251,6 @@ def _screw(joint: Joint, fixing: Fixing, meeting: Meeting) -> float:
         return 0.0
     stiffness = 1 / (1 / held + 1 / _punch(through, diameter))
     return stiffness * (cos(radians(POCKET_ANGLE)) ** 2 if slanted else 1.0)
-
-
-def _glued_in(fixing: Fixing, meeting: Meeting) -> float | None:
-    """A dowel, loose tenon or biscuit glued into both parts, along its length, N/mm.
-
-    The wood round a dowel shears as a sleeve out to the faces of the thinner part, k = 2 pi G L /
-    ln(t / d) for a length L in it; beside a flat tenon between it and the faces, k = 2 G b L / s,
-    s being the wood beside it.  Both halves give, one behind the other.
-    """
-    thick, half = fixing.diameter or 0.0, (fixing.length or 0.0) / 2
-    gives = 0.0
-    for part in (meeting.first, meeting.second):
-        shear = _shear(part.blank.stock.mechanics)
-        if shear is None:
-            return None
-        room = max(meeting.thickness, 1.5 * thick)
-        if fixing.name == "dowel":
-            stiffness = 2 * pi * shear * half / log(room / thick)
-        else:
-            # A biscuit is laid with its length along the meeting, and is pointed at both ends.
-            lies = fixing.name == "biscuit"
-            area = 0.7 * (fixing.length or 0.0) * (fixing.width or 0.0) / 2
-            area = area if lies else half * (fixing.width or 0.0)
-            stiffness = 2 * shear * area / ((room - thick) / 2)
-        gives += 1 / stiffness
-    return 1 / gives
-
-
-def _shear(mechanics: Mechanics | None) -> float | None:
-    return mechanics.shear.value if mechanics is not None and mechanics.shear is not None else None
 
 
 _RESISTING = (

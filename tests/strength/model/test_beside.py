@@ -24,6 +24,8 @@ from rodwright.strength.model.beside import (
     beside,
 )
 from rodwright.strength.model.causes import Cause, Does
+from rodwright.strength.paths import paths
+from rodwright.strength.racking import measured
 from rodwright.unit import JointKind, Role, Unit
 
 SLOW = {"archive-wall", "library-wall"}
@@ -127,6 +129,22 @@ def test_a_bare_carcass_sways_as_the_formula_has_it() -> None:
     row = next(row for row in found.rows if row.what == SWAYS)
     assert row.agrees
     assert row.formula > 50
+
+
+@pytest.mark.parametrize("frame", [0.0, 1e-6])
+def test_a_formula_that_folds_agrees_with_no_model_that_stands(
+    monkeypatch: pytest.MonkeyPatch, frame: float
+) -> None:
+    unit = unit_from(
+        "size: {width: 600, height: 900, depth: 300}\ncarcass: {stock: ply, corners: dowelled}\n"
+    )
+    bare = replace(measured(unit, paths(unit)), frame=frame, face=0.0, back=0.0)
+    monkeypatch.setattr("rodwright.strength.model.beside.measured", lambda *_: bare)
+    row = next(row for row in beside(unit).rows if row.what == SWAYS)
+    assert row.formula == bare.height
+    assert row.model < row.formula
+    assert not row.agrees
+    assert row.causes
 
 
 def test_a_unit_of_unknown_stiffness_has_no_model() -> None:

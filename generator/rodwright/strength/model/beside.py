@@ -245,10 +245,12 @@ def _swaying(model: Model, racked: Racking, swayed: Sway | None) -> Row:
     stiff = bare + racked.back
     formula = racked.push / stiff + racked.legs if stiff else racked.height
     refs = tuple(part.ref for part in model.unit.parts if part.role is Role.SIDE)
-    within = max(SWAY_LITTLE, BOUNDS[SWAYS] * formula)
-    # Swayed by all its height it has folded, and how much further says nothing.
+    # Swayed by all its height it has folded, and how much further says nothing; where only one of
+    # them says that it folds they differ, however near to it the other comes.
     formula = min(formula, racked.height)
     found = racked.height if swayed is None else min(swayed.back, racked.height)
+    folds = racked.height in (formula, found)
+    within = SWAY_LITTLE if folds else max(SWAY_LITTLE, BOUNDS[SWAYS] * formula)
     row = Row("carcass", refs, SWAYS, formula, found, "mm", within)
     if row.agrees:
         return row
