@@ -152,3 +152,16 @@ def test_the_heaviest_board_at_hand_is_bought_as_it_is() -> None:
     first = next(iter(pieces(unit)))
     assert first.subject == "a board of blocks as bought, 2000 x 200 x 100 mm"
     assert first.lot.mass == pytest.approx(40.0)
+
+
+def test_what_goes_higher_than_hands_do_is_lifted_from_a_platform() -> None:
+    """No hands lift above 1750 mm; from a platform as high as is lacking they do."""
+    unit = unit_from(TEXT.replace("height: 1800", "height: 2300"))
+    found = next(each for name, each in by_subject(unit).items() if name.startswith("drawer"))
+    assert not found.holds and found.limit == 0
+    given = {each.symbol: each.value for each in found.inputs}
+    (platform,) = found.remedies
+    high = int(platform.what.split(" mm high")[0].split()[-1])
+    assert 0 <= given["V2"] - high - 1750 + 1 <= 1
+    assert platform.holds
+    assert 0 < platform.figure <= (found.figure or 0)

@@ -128,6 +128,43 @@ def test_legs_that_sway_too_far_to_the_front() -> None:
     assert shorter.figure <= found.limit  # type: ignore[operator]
 
 
+GLAZED = """
+size: {width: 1236, height: 900, depth: 300}
+stock:
+  ply: {kind: sheet, material: birch plywood, thickness: 18, size: [2440, 1220]}
+  ash: {kind: board, material: european ash, thickness: 22}
+  pane: {kind: sheet, material: glass, thickness: 6, size: [2440, 1220]}
+back: {stock: ply, fixing: applied}
+interior: {shelves: {count: 1, fixed: false, stock: pane}}
+loads: 30 kg/m
+"""
+
+
+def test_nothing_is_glued_to_glass() -> None:
+    fails = [
+        each
+        for each in levels(unit_from(GLAZED))
+        if not each.holds and each.parts[0].startswith("SH")
+    ]
+    told = [remedy.what for each in fails for remedy in each.remedies]
+    assert told
+    assert not [each for each in told if "glued" in each or "screwed" in each]
+
+
+def test_a_television_is_told_by_its_weight_and_not_by_the_metre() -> None:
+    def sag(load: str) -> Result:
+        return next(
+            each
+            for each in levels(unit_from(SHELVES.format(load)))
+            if each.parts[0].startswith("SH") and "after" in each.what
+        )
+
+    (less,) = (each for each in sag("television 90 kg").remedies if "on it" in each.what)
+    most = int(re.findall(r"no more than (\d+) kg on it", less.what)[0])
+    assert sag(f"television {most} kg").figure == pytest.approx(less.figure)
+    assert not sag(f"television {most + 1} kg").holds
+
+
 METRIC = re.compile(r"\d ?(?:mm|kg|N|N/mm2|kg/m2)\b(?!3)")
 
 

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 
-from rodwright.amounts import RUN_WEIGHTS
+from rodwright.amounts import RUN_WEIGHTS, WEIGHTS
 from rodwright.geometry import TOUCH
 from rodwright.lengths import from_inches
-from rodwright.strength.level_loads import GRAVITY
+from rodwright.strength.level_loads import GRAVITY, loads_on
 from rodwright.strength.level_states import LevelState, unknown_of
 from rodwright.strength.level_trials import LIPPING_WIDTH, Trial, Trials
 from rodwright.strength.pin_results import HOLES, PRESSED, TEARS, pin_results
@@ -17,7 +17,7 @@ from rodwright.strength.sagging import BY_TURNS, sag_by_turns, sag_of
 from rodwright.strength.stresses import bending_of, shear_of
 from rodwright.strength.told_support import said
 from rodwright.trade.materials import MATERIALS
-from rodwright.trade.mechanics import mechanics_of
+from rodwright.trade.mechanics import Family, mechanics_of
 from rodwright.trade.sizes import BOARD_THICKNESSES, SHEET_THICKNESSES
 from rodwright.unit import JointKind, Part, Role, Stock, Unit
 
@@ -66,15 +66,19 @@ def _tried(
         yield from _remedy(
             what, _named(unit, own, stock), trials.of_stock(stock), _dearer(state, stock)
         )
-    strip = _strip_stock(unit, own)
+    strip, glued = _strip_stock(unit, own), not _is_glass(own)
     for deep in _LIPPINGS[unit.display_unit]:
-        if deep > state.level.box.size[2]:
+        if glued and deep > state.level.box.size[2]:
             told = f"a lipping {said(unit, deep)} deep of {strip.material}, glued along its front"
             yield from _remedy(what, told, trials.lipped(strip, deep), _of_strip(state, strip))
-    if len(state.level.panels) == 1:
+    if glued and len(state.level.panels) == 1:
         told = f"two layers of {own.material}, glued"
         yield from _remedy(what, told, trials.layered(2), _price(state, own, 1))
-    if _has_back(unit, state) and not any(line.edge == "back" for line in state.now.lines):
+    if (
+        glued
+        and _has_back(unit, state)
+        and not any(line.edge == "back" for line in state.now.lines)
+    ):
         told = "screwed along its back edge to a back that is screwed to the uprights"
         yield from _remedy(what, told, trials.held_at_back())
     if state.now.seats and not state.now.across:
@@ -181,6 +185,11 @@ def _made(unit: Unit, own: Stock, material: str, thickness: float) -> Iterator[S
         )
 
 
+def _is_glass(stock: Stock) -> bool:
+    """Whether a stock is glass, to which nothing is glued and into which nothing is screwed."""
+    return stock.mechanics is not None and stock.mechanics.family is Family.GLASS
+
+
 def _strip_stock(unit: Unit, own: Stock) -> Stock:
     """What a lipping comes out of: the spec's own solid wood, or else what the level is of."""
     boards = [
@@ -246,17 +255,19 @@ def _spanning(unit: Unit, state: LevelState, trials: Trials, what: str) -> Itera
 
 
 def most_on(unit: Unit, state: LevelState, trials: Trials, what: str) -> Iterator[Remedy]:
-    """The most that it bears, in whole kg/m or lb/ft."""
-    contents, length = state.now.contents, state.level.box.size[0]
+    """The most that it bears: in whole kg/m or lb/ft, or in whole kg or lb where some of it stands
+    on single spots, as what is there does."""
+    contents = state.now.contents / GRAVITY
     if not contents:
         return
-    measure = RUN_WEIGHTS[unit.display_unit]
-    per_metre = contents / GRAVITY / length * 1000
+    spots = any(load.lumps for load in loads_on(unit, state.level))
+    measure = (WEIGHTS if spots else RUN_WEIGHTS)[unit.display_unit]
+    now = contents if spots else contents / state.level.box.size[0] * 1000
 
     def of(whole: int) -> Trial:
-        return trials.loaded(whole * measure.one / per_metre)
+        return trials.loaded(whole * measure.one / now)
 
-    high = int(measure.of(per_metre))
+    high = int(measure.of(now))
     empty, full = _figure(of(0), what), _figure(of(high), what)
     if empty is None or full is None or full[0] <= empty[0]:
         return

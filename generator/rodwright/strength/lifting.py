@@ -16,6 +16,7 @@ from rodwright.strength.results import Group, Input, Remedy, Result
 from rodwright.trade.lifting import (
     AT_ITS_ENDS,
     HEAVY_PANE,
+    HIGHEST,
     HSE,
     LOAD_CONSTANT,
     LONG,
@@ -28,6 +29,7 @@ from rodwright.trade.lifting import (
     filter_value,
     reach_round,
 )
+from rodwright.trade.sizes import trade_sizes
 from rodwright.unit import Unit
 
 LIFTED = "weight that is lifted"
@@ -158,7 +160,9 @@ def _remedies(unit: Unit, hands: Hands, stripped: Piece | None) -> Iterator[Reme
     if mass <= limit:
         return
     count = hands.people
-    if count is not None:
+    if count is None:
+        yield from _from_platform(unit, hands)
+    else:
         most, each = int(ROUND_IT.value), hands.shared.limit
         hands_on = min(count, most)
         share, more = mass / hands_on, " (no more can take hold of it)" if count > most else ""
@@ -172,6 +176,23 @@ def _remedies(unit: Unit, hands: Hands, stripped: Piece | None) -> Iterator[Reme
             stripped.lot.mass,
             stripped.lot.mass <= left.alone.limit,
         )
+
+
+def _from_platform(unit: Unit, hands: Hands) -> Iterator[Remedy]:
+    """From a platform, so that no hands go higher than the equation reaches."""
+    piece, sizes = hands.piece, trade_sizes(unit.display_unit)
+    high = sizes.round_up(max(piece.start, piece.stop) - HIGHEST.value)
+    if high <= 0:
+        return
+    raised = Hands.of(
+        replace(piece, start=max(piece.start - high, 0.0), stop=max(piece.stop - high, 0.0))
+    )
+    count = raised.people
+    if count is not None:
+        share, each = piece.lot.mass / count, (raised.alone if count == 1 else raised.shared).limit
+        told = f"from a platform {sizes.say(high)} high, {people(count)}, who may lift"
+        said = format_weight(each, unit.display_unit)
+        yield Remedy(f"{told} {said}{' each' if count > 1 else ''}", share, share <= each)
 
 
 def people(count: int) -> str:

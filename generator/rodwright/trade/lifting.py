@@ -31,8 +31,10 @@ LOAD_CONSTANT = Figure(23.0, "kg", NIOSH)
 _LEAST_REACH, _MOST_REACH = 250.0, 630.0
 """Hands no nearer to the ankles count as so near, and none farther lift; the greatest reach is from
 memory."""
-_KNUCKLES, _HIGHEST = 750.0, 1750.0
-"""The best height of the hands, and the greatest (from memory)."""
+_KNUCKLES = 750.0
+"""The best height of the hands (from memory)."""
+HIGHEST = Figure(1750.0, "mm", NIOSH_REMEMBERED)
+"""No hands lift higher; NIOSH 94-110."""
 _LEAST_WAY, _MOST_WAY = 250.0, 1750.0
 """A lift no higher counts as so high, and none goes higher (from memory)."""
 _GRIPS: dict[Grip, tuple[float, float]] = {
@@ -64,7 +66,7 @@ class Lift:
         HM = 25/H, VM = 1 - 0.003 |V - 75|, DM = 0.82 + 4.5/D (H, V, D in cm), CM by the grip.
         All nought where the equation doesn't reach."""
         way = abs(self.stop - self.start)
-        if self.reach > _MOST_REACH or height > _HIGHEST or way > _MOST_WAY:
+        if self.reach > _MOST_REACH or height > HIGHEST.value or way > _MOST_WAY:
             return dict.fromkeys(("HM", "VM", "DM", "CM"), 0.0)
         return {
             "HM": _rounded(_LEAST_REACH / max(self.reach, _LEAST_REACH)),
