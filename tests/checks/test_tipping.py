@@ -93,6 +93,61 @@ def test_without_drawers_a_pull_at_its_top_counts(depth: float, told: Severity) 
     assert f"{0.28 * depth * depth / 2 / 100:.1f} kg" in found.message
 
 
+def test_a_fixing_holds_no_less_than_restraints_are_tried_with() -> None:
+    """4.39 kg pull it over, 4.54 are asked: a few newtons are lacking; 50 lb are 22.7 kg."""
+    told = _only(unit_of_blocks(block("SD1", (0, 0, 0), (2800, 56, 1000))))
+    assert "the fixing has to hold 23 kg (what restraints are tried with" in told.remedy
+    assert "plugs in masonry or 2 screws in studs" in told.remedy
+
+
+def test_a_child_on_a_shelf_tips_a_bookcase() -> None:
+    """280 kg at 200 and less than 2 kg at -1250 stand a pull of 4.5 kg at the top; with a child at
+    -2500, 27.2 x 2500 are more than 280 x 200."""
+    unit = unit_of_blocks(
+        block("SD1", (0, 0, 0), (700, 400, 1000)),
+        block("SH1", (0, -2500, 900), (700, 2500, 1), Role.SHELF, "Shelf"),
+    )
+    found = _only(unit)
+    assert (found.severity, found.rule) == (Severity.WARNING, Rule.TALL_AND_FREESTANDING)
+    assert "on the front of a shelf does it, and a child weighs 27 kg" in found.message
+    assert found.limit == pytest.approx(27.2155, abs=1e-3)
+
+
+def test_what_is_worked_at_may_stand_free() -> None:
+    """A bench that stands its trials isn't to be fixed whatever its figures, nor to be hung."""
+    top = block("WT1", (0, 0, 900), (1200, 600, 30), Role.WORKTOP, "Worktop")
+    bench = unit_of_blocks(block("SD1", (0, 0, 0), (1200, 600, 900)), top)
+    found = _only(bench)
+    assert (found.severity, found.rule) == (Severity.NOTE, Rule.TALL_AND_FREESTANDING)
+    assert "it may stand free" in found.remedy
+    assert "whatever its figures" not in found.remedy
+    assert "hung" not in found.remedy
+
+
+DRESSER = """
+size: {width: 1200, height: 860, depth: 500}
+stock:
+  ply: {kind: sheet, material: birch plywood, thickness: 18}
+carcass: {stock: ply, corners: dowelled}
+base: {kind: plinth, height: 80}
+interior: {drawers: {count: 4%s}}
+"""
+
+
+@pytest.mark.parametrize("load", ["", ", load: folded clothes"])
+def test_the_test_that_applies_is_told_with_what_fails_of_it(load: str) -> None:
+    (found,) = tipping(unit_from(DRESSER % load))
+    applies = "" if load else " if clothing may be kept in it"
+    assert f"; ASTM F2057-23 applies (16 CFR 1261){applies}: it fails" in found.message
+    assert "clothing in its drawers, all out (it falls by itself)" in found.message
+    assert "a child of 27 kg on what is open" in found.message
+
+
+def test_a_low_chest_is_outside_that_test() -> None:
+    (found,) = tipping(unit_from(DRESSER.replace("860", "500") % ""))
+    assert "ASTM" not in found.message
+
+
 @pytest.mark.parametrize(("height", "told"), [(600.0, False), (600.1, True)])
 def test_a_high_unit_is_told_whatever_its_figures(height: float, told: bool) -> None:
     found = list(tipping(unit_of_blocks(block("SD1", (0, 0, 0), (1000, 400, height)))))

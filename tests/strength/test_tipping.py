@@ -19,7 +19,15 @@ from kit.specs import unit_from
 from rodwright.jobs.new import model_path
 from rodwright.strength.restraint import IN_MASONRY, IN_STUDS, IN_UNIT
 from rodwright.strength.results import Result
-from rodwright.strength.tipping import ALONE, BY_ITSELF, CLIMBED, DOORS_OPEN, PULLED, tipping
+from rodwright.strength.tipping import (
+    ALONE,
+    BY_ITSELF,
+    CLIMBED,
+    CLIMBED_SHELVES,
+    DOORS_OPEN,
+    PULLED,
+    tipping,
+)
 from rodwright.unit import Load, Loading, Lump, Opening, Role, Slide, Stretch, Swing, Unit
 
 CHILD = 60 * 0.45359237
@@ -125,6 +133,96 @@ def test_a_drawer_loaded_is_drawn_out_with_what_lies_in_it() -> None:
     found = {each.what: each for each in tipping(unit)}
     assert found[f"{BY_ITSELF}, as loaded"].figure == pytest.approx(0.0, abs=1e-9)
     assert found[f"{BY_ITSELF}, empty"].figure == pytest.approx(59.744, abs=1e-3)
+
+
+def _with_ballast(*, assumed: bool, over: float) -> Unit:
+    """The chest with 100 kg on its fixed part, at its rear, and something over that or nothing."""
+    base = chest()
+    rear = block("TP1", (0, 390, 100), (1000, 10, 10), Role.TOP)
+    lid = block("SD2", (0, 390, 110 + over), (1000, 10, 10))
+    load = Load("TP1", "books", (Stretch(0.0, 1000.0, 100.0, 100.0),), assumed=assumed)
+    return replace(base, parts=(*base.parts, rear, lid), loading=Loading((load,)))
+
+
+@pytest.mark.parametrize("what", [PULLED, CLIMBED])
+def test_what_is_only_assumed_never_helps(what: str) -> None:
+    bare = replace(_with_ballast(assumed=True, over=200.0), loading=Loading())
+    found = of_unit(_with_ballast(assumed=True, over=200.0), what)
+    assert found.figure == of_unit(bare, what).figure
+    fixing = "what a fixing"
+    assert of_unit(_with_ballast(assumed=True, over=200.0), fixing).figure == (
+        of_unit(bare, fixing).figure
+    )
+
+
+def test_what_is_assumed_still_hurts() -> None:
+    """30 kg in the drawer that is out, whether they are said or assumed."""
+    load = Load("FR1", "30 kg", (Stretch(0.0, 500.0, 60.0, 60.0),), assumed=True)
+    unit = replace(chest(), loading=Loading((load,)))
+    found = {each.what: each for each in tipping(unit)}
+    assert found[f"{BY_ITSELF}, as loaded"].figure == pytest.approx(0.0, abs=1e-9)
+
+
+def test_assumed_contents_of_shut_drawers_keep_none_standing() -> None:
+    """Of two drawers that hold 30 kg each by assumption, one is out: the other counts as empty."""
+    base = chest()
+    second = block("FR2", (500, 0, 100), (500, 200, 100), Role.DRAWER_FRONT, "Drawer 2")
+    loads = [
+        Load(ref, "30 kg", (Stretch(at, at + 500.0, 60.0, 60.0),), assumed=True)
+        for ref, at in (("FR1", 0.0), ("FR2", 500.0))
+    ]
+
+    def alone(loads: list[Load]) -> float | None:
+        unit = replace(
+            base,
+            parts=(*base.parts, second),
+            motions=(*base.motions, Slide(("FR2",), (0.0, -300.0, 0.0))),
+            loading=Loading(tuple(loads)),
+        )
+        return next(
+            each.figure
+            for each in tipping(unit)
+            if each.what.startswith(ALONE) and each.parts == ("FR1",)
+        )
+
+    assert alone(loads) == pytest.approx(alone(loads[:1]))
+    said = [replace(each, assumed=False) for each in loads]
+    assert alone(said) > alone(loads)  # type: ignore[operator]
+
+
+def test_what_is_said_to_lie_on_its_top_is_tried_off() -> None:
+    """Said to lie on a shelf it helps while the drawer is out; on the top it may be taken off."""
+    on_top = of_unit(_on_the_top(), f"{BY_ITSELF}, as loaded")
+    off = replace(_on_the_top(), loading=Loading((_IN_DRAWER,)))
+    assert on_top.figure == of_unit(off, f"{BY_ITSELF}, as loaded").figure
+
+
+_IN_DRAWER = Load("FR1", "30 kg", (Stretch(0.0, 500.0, 60.0, 60.0),))
+
+
+def _on_the_top() -> Unit:
+    base = chest()
+    rear = block("TP1", (0, 390, 100), (1000, 10, 10), Role.TOP)
+    load = Load("TP1", "books", (Stretch(0.0, 1000.0, 100.0, 100.0),))
+    return replace(base, parts=(*base.parts, rear), loading=Loading((_IN_DRAWER, load)))
+
+
+def test_a_low_fixing_holds_no_less_than_a_restraint_is_tried_with() -> None:
+    fixing = of_unit(bookcase(), "what a fixing")
+    assert fixing.figure == pytest.approx(50 * 0.45359237 * 9.80665)
+    worst = next(each.value for each in fixing.inputs if each.symbol == "T1")
+    assert worst < fixing.figure  # type: ignore[operator]
+
+
+def test_a_child_on_a_shelf_by_hand() -> None:
+    """A block of 400 x 400 x 500 (80 kg), a shelf without weight to speak of that stands out by 1 m
+    at 400: on a carpet (1.5641 degrees) 80 (200 cos - 250 sin) = 15,448 keep it; the edge stands
+    out by 1000 cos + 400 sin = 1010.5: 15.29 kg."""
+    case = block("SD1", (0, 0, 0), (400, 400, 500))
+    shelf = block("SH1", (0, -1000, 399.999), (400, 1000, 0.001), Role.SHELF, "Shelf")
+    found = of_unit(unit_of_blocks(case, shelf), CLIMBED_SHELVES)
+    assert found.figure == pytest.approx(15.288, abs=0.01)
+    assert not found.holds
 
 
 def test_a_floor_that_leans_is_the_limit() -> None:

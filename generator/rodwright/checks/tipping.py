@@ -9,10 +9,20 @@ from rodwright.checks.phrases import length_in, weight_in
 from rodwright.checks.rules import Rule
 from rodwright.strength.restraint import FIXING, IN_MASONRY, IN_STUDS, IN_UNIT
 from rodwright.strength.results import Result
-from rodwright.strength.tipping import ALONE, BY_ITSELF, CLIMBED, DOORS_OPEN, PULLED
+from rodwright.strength.storage import scope_of
+from rodwright.strength.tipping import (
+    ALONE,
+    BY_ITSELF,
+    CLIMBED,
+    CLIMBED_SHELVES,
+    CLOTHED,
+    DOORS_OPEN,
+    PULLED,
+)
 from rodwright.strength.tipping import tipping as tipping_of
-from rodwright.trade.stability import FIX_FROM, NEWTON
-from rodwright.unit import Slide, Unit
+from rodwright.trade.stability import CHILD, FIX_FROM, NEWTON, PULL
+from rodwright.unit import Role, Slide, Unit
+from rodwright.unit.facts import is_on_feet
 
 _FIX = "Fix it to the wall, with brackets or straps that suit it; follow local rules."
 
@@ -57,7 +67,8 @@ def _opened(unit: Unit, results: Mapping[str, Result]) -> Iterator[Finding]:
 
 
 def _tall(unit: Unit, results: Mapping[str, Result]) -> Iterator[Finding]:
-    """A pull at the top of what is high tips it; or it is fixed whatever its figures."""
+    """A pull at the top of what is high, or a child on a shelf of it, tips it; or it is fixed
+    whatever its figures, unless it is worked at."""
     pulled, height = results[PULLED], unit.size[1]
     if height <= FIX_FROM.value:
         return
@@ -67,20 +78,74 @@ def _tall(unit: Unit, results: Mapping[str, Result]) -> Iterator[Finding]:
     if not pulled.holds:
         said = f"a freestanding unit {length_in(unit, height)} high can tip over: {said} does it"
         yield _warning(unit, Rule.TALL_AND_FREESTANDING, pulled, said, results)
-    else:
-        yield Finding(
-            Severity.NOTE,
-            Rule.TALL_AND_FREESTANDING,
-            f"a freestanding unit {length_in(unit, height)} high: it takes {said} to tip it",
-            f"{_FIX} What stands higher than {length_in(unit, FIX_FROM.value)} is fixed whatever "
-            f"its figures. {_HUNG}",
-            figure=height,
-            limit=FIX_FROM.value,
-            source=str(FIX_FROM.source),
+        return
+    for climbed in _all_that_fail(results, CLIMBED_SHELVES):
+        load = weight_in(unit, max(climbed.figure or 0.0, 0.0), 1)
+        said = (
+            f"a freestanding unit {length_in(unit, height)} high can tip over: on a carpet, {load} "
+            f"on the front of a shelf does it, and a child weighs {weight_in(unit, CHILD.value)}"
         )
+        yield _warning(unit, Rule.TALL_AND_FREESTANDING, climbed, said, results)
+        return
+    asked = weight_in(unit, PULL.value, 1)
+    yield Finding(
+        Severity.NOTE,
+        Rule.TALL_AND_FREESTANDING,
+        f"a freestanding unit {length_in(unit, height)} high: it takes {said} to tip it, {asked} "
+        f"is asked{_tests(unit, results)}",
+        _nevertheless(unit, results),
+        figure=height,
+        limit=FIX_FROM.value,
+        source=str(FIX_FROM.source),
+    )
 
 
-_HUNG = "If it hangs on the wall, write `hung: true`."
+def _nevertheless(unit: Unit, results: Mapping[str, Result]) -> str:
+    """What is done about a high unit that stands what it is tried with."""
+    if any(part.role is Role.WORKTOP for part in unit.parts):
+        return (
+            "It is worked at, and stands what it was tried with: it may stand free. Where children "
+            f"can climb it, fix it to the wall. {_holding(unit, results)}"
+        )
+    return (
+        f"{_FIX} Storage higher than {length_in(unit, FIX_FROM.value)} is fixed whatever its "
+        f"figures. {_holding(unit, results)}{_hung(unit)}"
+    )
+
+
+def _hung(unit: Unit) -> str:
+    """A hint for what may hang: what has a base, or is worked at, stands."""
+    stands = any(part.role in {Role.PLINTH, Role.LEG, Role.WORKTOP} for part in unit.parts)
+    return "" if stands or is_on_feet(unit) else " If it hangs on the wall, write `hung: true`."
+
+
+def _tests(unit: Unit, results: Mapping[str, Result]) -> str:
+    """Which published test is meant for the unit, if one is, and what it fails of that."""
+    if not scope_of(unit).within:
+        return ""
+    clothes = any(
+        "clothes" in load.said.casefold() and not load.assumed for load in unit.loading.loads
+    )
+    asked = (
+        (CLOTHED, "clothing in its drawers, all out"),
+        (PULLED, f"a pull of {weight_in(unit, PULL.value, 1)} at its top"),
+        (CLIMBED, f"a child of {weight_in(unit, CHILD.value)} on what is open"),
+    )
+    fails = [
+        f"{said} ({_borne(unit, results[what])})"
+        for what, said in asked
+        if what in results and not results[what].holds
+    ]
+    where = "" if clothes else " if clothing may be kept in it"
+    verdict = f"it fails {', '.join(fails)}" if fails else "by these figures it stands all of it"
+    return f"; ASTM F2057-23 applies (16 CFR 1261){where}: {verdict}"
+
+
+def _borne(unit: Unit, result: Result) -> str:
+    """What it stands of what it fails."""
+    if result.measure == "kg" and (result.figure or 0.0) > 0:
+        return f"it stands {weight_in(unit, result.figure or 0.0, 1)}"
+    return "it falls by itself"
 
 
 def _until_fixed(unit: Unit, results: Mapping[str, Result]) -> Iterator[Finding]:
@@ -126,24 +191,35 @@ def _fixings(results: Mapping[str, Result]) -> Iterator[str]:
         yield f"{own.figure:.0f} screws in {own.parts[0]}"
 
 
+def _holding(unit: Unit, results: Mapping[str, Result]) -> str:
+    """What a fixing to the wall has to hold, and what it takes."""
+    fixing = results[FIXING]
+    force = fixing.figure or 0.0
+    at, worst = (
+        next(each.value for each in fixing.inputs if each.symbol == symbol)
+        for symbol in ("z", "T1")
+    )
+    least = " (what restraints are tried with; more than it takes)" if worst < force else ""
+    more = f": {', '.join(_fixings(results))}"
+    if unit.loading.wall == "plasterboard":
+        more += f"; {fixing.notes[0]}"
+    held = weight_in(unit, force * NEWTON)
+    return f"At {length_in(unit, at)} the fixing has to hold {held}{least}{more}."
+
+
 def _warning(
     unit: Unit, rule: Rule, result: Result, said: str, results: Mapping[str, Result]
 ) -> Finding:
     """A warning of a result, with all that would help, by its figures."""
     fixing = results[FIXING]
-    force = weight_in(unit, (fixing.figure or 0.0) * NEWTON)
-    at = next(each.value for each in fixing.inputs if each.symbol == "z")
-    more = f": {', '.join(_fixings(results))}"
-    if unit.loading.wall == "plasterboard":
-        more += f"; {fixing.notes[0]}"
     others = [each.what for each in fixing.remedies if not each.figure]
     instead = f" It would do without if it had {', or '.join(others)}." if others else ""
-    hung = f" {_HUNG}" if rule is Rule.TALL_AND_FREESTANDING else ""
+    hung = _hung(unit) if rule is Rule.TALL_AND_FREESTANDING else ""
     return Finding(
         Severity.WARNING,
         rule,
-        said,
-        f"{_FIX} At {length_in(unit, at)} the fixing has to hold {force}{more}.{instead}{hung}",
+        f"{said}{_tests(unit, results)}",
+        f"{_FIX} {_holding(unit, results)}{instead}{hung}",
         result.parts,
         result.figure,
         result.limit,

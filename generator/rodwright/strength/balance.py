@@ -10,9 +10,7 @@ from dataclasses import dataclass
 
 from rodwright.geometry import Vector
 from rodwright.strength.footing import Footing, Line, Way
-from rodwright.strength.lots import Lot, Lots, Mover, together
-
-NOTHING = Lot(0.0, (0.0, 0.0, 0.0))
+from rodwright.strength.lots import NOTHING, Lot, together
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,15 +42,14 @@ class Tips:
 
 @dataclass(frozen=True, slots=True)
 class Held:
-    """A unit in one state: what is open of it, and whether it is empty."""
+    """The whole of a unit in one state, and whether anything is in it."""
 
-    lots: Lots
-    opened: tuple[Mover, ...] = ()
+    whole: Lot
     loaded: bool = False
 
     def lot(self, stand: Stand) -> Lot:
-        """The whole of it as one."""
-        return together((self.lots.state(self.opened, loaded=self.loaded), stand.ballast))
+        """With what ballast it stands with."""
+        return together((self.whole, stand.ballast))
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,14 +5,19 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from typing import Literal
 
 import numpy as np
 
 from rodwright.geometry import TOUCH, Box, Vector, plus, vector
 from rodwright.mass import mass_of, weight
-from rodwright.trade.stability import CONTENTS_HEIGHT
-from rodwright.unit import DRAWERS, Load, Motion, Part, Slide, Swing, Unit
+from rodwright.trade.stability import CONTENTS_HEIGHT, PULL_HEIGHT
+from rodwright.unit import DRAWERS, TRAITS, Load, Motion, Part, Slide, Swing, Unit
 
+Filling = Literal["empty", "what opens", "said, none on top", "said", "all"]
+"""What is in a unit: nothing, only what stands open is full, what its maker says that it carries
+(without what lies on its top, or with it) and what stands open is full, or all, even what is only
+assumed.  So nothing that is only assumed keeps a unit from tipping where it isn't tried without."""
 OPEN = 90.0
 """Doors are tried open at this angle, degrees, or as far as they open."""
 _LEVEL = 0.5
@@ -27,12 +32,15 @@ class Lot:
     centre: Vector
 
 
+NOTHING = Lot(0.0, (0.0, 0.0, 0.0))
+
+
 def together(lots: Iterable[Lot]) -> Lot:
     """Some lots as one: their mass, and their common centre (the origin where there is none)."""
     lots = tuple(lots)
     mass = math.fsum(each.mass for each in lots)
     if mass <= 0:
-        return Lot(0.0, (0.0, 0.0, 0.0))
+        return NOTHING
     centre = vector(
         math.fsum(each.mass * each.centre[axis] for each in lots) / mass for axis in range(3)
     )
@@ -41,13 +49,14 @@ def together(lots: Iterable[Lot]) -> Lot:
 
 @dataclass(frozen=True, slots=True)
 class Mover:
-    """A door or a drawer: ``own`` weight and that of what it holds, both where they are when it is
-    shut, and the ``box`` round it (unit frame, mm)."""
+    """A door or a drawer: ``own`` weight, that of all that it holds and of what of that is said,
+    where they are when it is shut, and the ``box`` round it (unit frame, mm)."""
 
     motion: Motion
     subject: str
     own: Lot
     held: Lot
+    said: Lot
     box: Box
 
     @property
@@ -80,10 +89,13 @@ class Mover:
 
 @dataclass(frozen=True, slots=True)
 class Lots:
-    """The weight of a unit: what is fixed, what stands on that, and what moves."""
+    """The weight of a unit: what is fixed, what stands on that (all of it, what of that is said,
+    and what of that isn't on its top), and what moves."""
 
     fixed: Lot
     standing: Lot
+    said: Lot
+    under_top: Lot
     movers: tuple[Mover, ...]
 
     @property
@@ -91,13 +103,22 @@ class Lots:
         """Whether anything is to be kept in it."""
         return self.standing.mass > 0 or any(each.held.mass > 0 for each in self.movers)
 
-    def state(self, open_ones: Sequence[Mover] = (), *, loaded: bool = False) -> Lot:
-        """The whole with some of what moves open, empty or with all that it carries."""
-        lots = [self.fixed, *([self.standing] if loaded else [])]
+    def state(self, open_ones: Sequence[Mover] = (), filling: Filling = "empty") -> Lot:
+        """The whole with some of what moves open, filled in one way."""
+        standing: dict[Filling, Lot] = {
+            "said, none on top": self.under_top,
+            "said": self.said,
+            "all": self.standing,
+        }
+        lots = [self.fixed, *([standing[filling]] if filling in standing else [])]
         for mover in self.movers:
-            is_open = any(mover is each for each in open_ones)
-            its = (mover.own, mover.held) if loaded else (mover.own,)
-            lots += [Lot(lot.mass, mover.opened(lot.centre)) if is_open else lot for lot in its]
+            if any(mover is each for each in open_ones):
+                full = [mover.held] if filling != "empty" else []
+                lots += [Lot(lot.mass, mover.opened(lot.centre)) for lot in (mover.own, *full)]
+            else:
+                shut: dict[Filling, Lot] = {"empty": NOTHING, "what opens": NOTHING}
+                shut["all"] = mover.held
+                lots += [mover.own, shut.get(filling, mover.said)]
         return together(lots)
 
 
@@ -110,25 +131,43 @@ def lots_of(unit: Unit, loads: Sequence[Load] | None = None) -> Lots:
         ValueError: the workings of a part leave nothing of it.
     """
     moving = {ref: motion for motion in unit.motions for ref in motion.refs}
-    held: dict[int, list[Lot]] = {}
-    standing: list[Lot] = []
+    held: dict[int | None, list[_Kept]] = {}
     overhead = Overhead(unit)
     for load in unit.loading.loads if loads is None else loads:
         motion = moving.get(load.ref)
-        its = standing if motion is None else held.setdefault(id(motion), [])
-        its.extend(_load_lots(unit, load, overhead))
+        on_top = math.isinf(overhead.clear(unit.part(load.ref)))
+        held.setdefault(None if motion is None else id(motion), []).extend(
+            _Kept(lot, not load.assumed, on_top) for lot in _load_lots(unit, load, overhead)
+        )
     movers = tuple(
         Mover(
             motion,
             opens(unit, motion),
             together(_part_lot(unit.part(ref)) for ref in motion.refs),
-            together(held.get(id(motion), [])),
+            together(each.lot for each in held.get(id(motion), [])),
+            together(each.lot for each in held.get(id(motion), []) if each.said),
             Box.of_boxes(unit.part(ref).bounds() for ref in motion.refs),
         )
         for motion in unit.motions
     )
     fixed = together(_part_lot(part) for part in unit.parts if part.ref not in moving)
-    return Lots(fixed, together(standing), movers)
+    standing = held.get(None, [])
+    return Lots(
+        fixed,
+        together(each.lot for each in standing),
+        together(each.lot for each in standing if each.said),
+        together(each.lot for each in standing if each.said and not each.on_top),
+        movers,
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class _Kept:
+    """What lies somewhere: whether its maker says so, and whether nothing is over it."""
+
+    lot: Lot
+    said: bool
+    on_top: bool
 
 
 def opens(unit: Unit, motion: Motion) -> str:
@@ -137,6 +176,15 @@ def opens(unit: Unit, motion: Motion) -> str:
     kind = "door" if isinstance(motion, Swing) else "drawer"
     group = part.group.lower()
     return f"{group if group.startswith(kind) else kind} ({part.ref})"
+
+
+def front_edges(unit: Unit) -> Iterator[Vector]:
+    """The middles of the front edges of shelves, bottoms and tops that a child climbs (unit frame,
+    mm): no higher than a pull is tried."""
+    for part in unit.parts:
+        box = part.bounds()
+        if TRAITS[part.role].level and box.high[2] <= PULL_HEIGHT.value:
+            yield (box.centre[0], box.low[1], box.high[2])
 
 
 def _part_lot(part: Part) -> Lot:

@@ -14,7 +14,7 @@ from rodwright.strength.told_support import said
 from rodwright.trade.fastenings import ROOT, SHEET_STEEL, Into, pressed_on_steel, screw_drawn
 from rodwright.trade.mechanics import Family
 from rodwright.trade.sources import Source
-from rodwright.trade.stability import FIXED_BELOW_TOP, NEWTON, RESTRAINT, STATICS
+from rodwright.trade.stability import FIX_FROM, FIXED_BELOW_TOP, NEWTON, RESTRAINT, STATICS
 from rodwright.trade.wall_fixings import (
     LEAST_FIXINGS,
     PLASTERBOARD,
@@ -34,10 +34,12 @@ BRACKET_SCREW = (4.0, 16.0)
 
 
 def restraint(unit: Unit, means: Means, asked: Sequence[Asked], alone: Sequence[Asked]) -> Result:
-    """The pull on what holds a unit to its wall, in the worst of all that is asked of it;
-    ``alone`` is what is asked with one drawer open at a time (none where that makes no
-    difference)."""
-    newtons, limit = means.force(asked) / NEWTON, RESTRAINT.value / NEWTON
+    """The pull on what holds a unit to its wall, in the worst of all that is asked of it, and no
+    less than a restraint is tried with where it is to be fixed at all; ``alone`` is what is asked
+    with one drawer open at a time (none where that makes no difference)."""
+    worst, limit = means.force(asked) / NEWTON, RESTRAINT.value / NEWTON
+    fixed = worst > 0 or unit.size[1] > FIX_FROM.value
+    newtons = max(worst, limit) if fixed else 0.0
     return Result(
         Group.STABILITY,
         "the unit",
@@ -46,15 +48,16 @@ def restraint(unit: Unit, means: Means, asked: Sequence[Asked], alone: Sequence[
         newtons,
         limit,
         "N",
-        "T = (P H + sum F f - W x) / z",
+        "T = max(T1, R), T1 = (P H + sum F f - W x) / z",
         STATICS,
         (
             Input("z", "height of the fixing", means.fixed_at, "mm", FIXED_BELOW_TOP.source),
+            Input("T1", "by statics, in the worst trial", worst, "N", STATICS),
             Input("R", "what a restraint is tried with", limit, "N", RESTRAINT.source),
         ),
         limit_source=RESTRAINT.source,
         notes=_WALLS[unit.loading.wall],
-        remedies=tuple(_remedies(means, asked, alone, newtons)),
+        remedies=tuple(_remedies(means, asked, alone, worst)),
     )
 
 

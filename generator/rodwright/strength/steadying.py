@@ -36,7 +36,8 @@ class Means:
     def remedies(self, asked: Asked, alone: Asked | None) -> Iterator[Remedy]:
         """All that would help with one figure, with the figure that each gives; ``alone`` is what
         is asked where an interlock lets only one drawer open at a time."""
-        force, tried = self.weight(self.force([asked])), self.weight(RESTRAINT.value)
+        least, tried = RESTRAINT.value, self.weight(RESTRAINT.value)
+        force = self.weight(max(self.force([asked]), least))
         held = _changed(
             asked, lambda stand: replace(stand, held=RESTRAINT.value, height=self.fixed_at)
         )

@@ -9,17 +9,17 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from rodwright.geometry import Vector
-from rodwright.strength.balance import Asked, Held, Pressed, Pulled, Stand, Tips, Turned
+from rodwright.strength.balance import Asked, Held, Pressed, Pulled, Stand, Turned
 from rodwright.strength.footing import Way, footing
-from rodwright.strength.lots import Lots, Mover, lots_of
+from rodwright.strength.lots import Filling, Lot, Lots, Mover, front_edges, lots_of
 from rodwright.strength.restraint import anchors, restraint
-from rodwright.strength.results import Group, Input, Result
+from rodwright.strength.results import Input, Result
 from rodwright.strength.steadying import Means, means_of
-from rodwright.strength.storage import clothing, scope_result
-from rodwright.trade.sources import Source
+from rodwright.strength.storage import clothing, scope_of, scope_result
+from rodwright.strength.tipping_rows import Row, by_filling
 from rodwright.trade.stability import (
     CARPET,
     CHILD,
@@ -27,7 +27,6 @@ from rodwright.trade.stability import (
     OPEN_ELEMENT,
     PULL,
     PULL_HEIGHT,
-    STATICS,
 )
 from rodwright.unit import Unit
 
@@ -36,9 +35,10 @@ DOORS_OPEN = "turned over forward, every door open"
 ALONE = "load on its front that tips the unit"
 PULLED = "pulled over at its top"
 CLIMBED = "a child on the front edge of what is open"
+CLIMBED_SHELVES = "a child on the front edge of a shelf"
+CLOTHED = f"{BY_ITSELF}, with clothing in it"
 
 _TURNS = "a = atan(x / z)"
-_PRESS = "F = W (x cos a - z sin a) / f"
 _PULLS = "P = W (x cos a - z sin a) / H"
 
 
@@ -52,7 +52,7 @@ def tipping(unit: Unit) -> Iterator[Result]:
         return
     case = _Case.of(unit)
     tried = [*case.turned(), *case.drawers(), *case.doors(), *case.pulled(), *case.climbed()]
-    yield from (each.result(case) for each in tried)
+    yield from (each.result(case.subject, case.means, case.on_carpet) for each in tried)
     if unit.opening is None:
         alone = [each.alone or each.asked for each in tried]
         but = alone if any(each.alone for each in tried) else []
@@ -60,54 +60,6 @@ def tipping(unit: Unit) -> Iterator[Result]:
         yield fixing
         yield from anchors(unit, fixing.figure or 0.0)
         yield scope_result(unit)
-
-
-@dataclass(frozen=True, slots=True)
-class _Row:
-    """A figure to be worked out: trials, of which the worst counts, and what it has to reach."""
-
-    what: str
-    asked: Asked
-    measure: str = "kg"
-    formula: str = _PRESS
-    subject: str = ""
-    parts: tuple[str, ...] = ()
-    source: Source | None = None
-    edges: tuple[Vector, ...] = ()
-    given: tuple[Input, ...] = ()
-    notes: tuple[str, ...] = ()
-    alone: Asked | None = None
-
-    def result(self, case: _Case) -> Result:
-        """The figure, with what would help where it falls short."""
-        asked, feet = self.asked, self.asked.stand.feet
-        tips = asked.worst()
-        figure, notes = asked.told(tips)
-        return Result(
-            Group.STABILITY,
-            self.subject or case.subject,
-            self.parts,
-            self.what,
-            figure,
-            None if figure is None else asked.limit,
-            self.measure,
-            self.formula,
-            STATICS,
-            (
-                *_inputs(tips, asked.stand, case.on_carpet),
-                *_out(tips, asked.stand, self.edges),
-                *self.given,
-            ),
-            at_least=True,
-            limit_source=self.source,
-            lacking=notes[0] if figure is None else "",
-            notes=(
-                *self.notes,
-                *notes,
-                f"it stands on {feet.what}, and would fall {tips.line.way}",
-            ),
-            remedies=() if asked.stands else tuple(case.means.remedies(asked, self.alone)),
-        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,6 +75,8 @@ class _Case:
     stand: Stand
     on_carpet: Stand
     means: Means
+    shelves: tuple[Vector, ...]
+    within: bool
 
     @classmethod
     def of(cls, unit: Unit) -> _Case:
@@ -144,6 +98,8 @@ class _Case:
             soft if loading.floor == "carpet" else Stand(feet, lean),
             soft,
             means_of(unit, feet),
+            tuple(front_edges(unit)),
+            free and scope_of(unit).within,
         )
 
     @property
@@ -155,47 +111,57 @@ class _Case:
         return tuple(each for each in self.own.movers if not each.is_drawer)
 
     def states(self, opened: Sequence[Mover], *, clothed: bool = False) -> tuple[Held, ...]:
-        """Empty; loaded too where it stands free, for what is built in is loaded once fixed."""
-        found = [Held(self.own, tuple(opened))]
+        """Empty; loaded too where it stands free, for what is built in is loaded once fixed: with
+        all, and without what may not be in it.  For the tests of clothing, too, with nothing but
+        what is in the drawers that are out."""
+        empty = Held(self.own.state(opened))
         lots = self.clothed if clothed else self.own
-        if self.free and lots.loaded:
-            same = tuple(
-                other
-                for other in lots.movers
-                if any(other.motion is each.motion for each in opened)
-            )
-            found.append(Held(lots, same, loaded=True))
-        return tuple(found)
+        if not (self.free and lots.loaded):
+            return (empty,)
+        some: tuple[Filling, ...] = ("said, none on top", "said")
+        fillings = (*(("what opens",) if clothed else ()), *some)
+        less = [lot for lot in self._filled_so(opened, lots, fillings) if lot != empty.whole]
+        loaded = dict.fromkeys([*less, *self._filled_so(opened, lots, ("all",))])
+        return (empty, *(Held(each, loaded=True) for each in loaded))
 
-    def turned(self) -> Iterator[_Row]:
+    @staticmethod
+    def _filled_so(opened: Sequence[Mover], lots: Lots, fillings: Sequence[Filling]) -> list[Lot]:
+        same = [
+            other for other in lots.movers if any(other.motion is each.motion for each in opened)
+        ]
+        return [lots.state(same, filling) for filling in fillings]
+
+    def turned(self) -> Iterator[Row]:
         """How far it may be turned with all shut: to the front, to the back, sideways."""
         sides: tuple[Way, ...] = ("to the left", "to the right")
-        for state in self.states(()):
-            filled = "loaded" if state.loaded else "empty"
+        for filled, states in by_filling(self.states(()), "loaded"):
             ways: tuple[tuple[str, tuple[Way, ...]], ...] = (
                 ("forward", ("forward",)),
                 ("backward", ("backward",)),
                 ("sideways", sides),
             )
             for said, over in ways:
-                yield self._turn(f"turned over {said}, {filled}", [state], ways=over)
+                yield self._turn(f"turned over {said}, {filled}", states, ways=over)
 
-    def drawers(self) -> Iterator[_Row]:
+    def drawers(self) -> Iterator[Row]:
         """With every drawer out, and with each alone out."""
-        for state in self.states(self.out) if self.out else ():
-            filled = "as loaded" if state.loaded else "empty"
-            alone = [same for each in self.out for same in self.states([each])]
-            yield self._turn(f"{BY_ITSELF}, {filled}", [state], alone=alone)
+        alone = [same for each in self.out for same in self.states([each])]
+        for filled, states in by_filling(self.states(self.out), "as loaded") if self.out else ():
+            yield self._turn(f"{BY_ITSELF}, {filled}", states, alone=alone)
+        if self.out and self.within:
+            clothed, *_ = self._filled_so(self.own.movers, self.clothed, ["what opens"])
+            row = self._turn(CLOTHED, [Held(clothed, loaded=True)], alone=alone)
+            yield replace(row, source=CLOTHING.source)
         yield from map(self._alone, self.out)
 
-    def doors(self) -> Iterator[_Row]:
+    def doors(self) -> Iterator[Row]:
         """With every door open, and with each alone open."""
-        for state in self.states(self.swung) if self.swung else ():
-            filled = "with what is on them" if state.loaded else "empty"
-            yield self._turn(f"{DOORS_OPEN}, {filled}", [state])
+        states = self.states(self.swung) if self.swung else ()
+        for filled, some in by_filling(states, "with what is on them"):
+            yield self._turn(f"{DOORS_OPEN}, {filled}", some)
         yield from map(self._alone, self.swung)
 
-    def pulled(self) -> Iterator[_Row]:
+    def pulled(self) -> Iterator[Row]:
         """A pull at its top, with every drawer and door open."""
         height = min(self.height, PULL_HEIGHT.value)
 
@@ -205,7 +171,7 @@ class _Case:
             return Asked(trials, self.stand, PULL.value)
 
         shut: tuple[Mover, ...] = ()
-        yield _Row(
+        yield Row(
             PULLED,
             asked(shut, self.own.movers),
             formula=_PULLS,
@@ -215,24 +181,26 @@ class _Case:
             alone=asked(shut, *self.one_at_a_time) if len(self.out) > 1 else None,
         )
 
-    def climbed(self) -> Iterator[_Row]:
-        """A child on the foremost edge of what is open, the unit on a carpet."""
+    def climbed(self) -> Iterator[Row]:
+        """A child on the foremost edge of what is open, or of a shelf where nothing opens, the unit
+        on a carpet."""
         movers = self.own.movers
-        if not movers or not self.free:
+        edges = tuple(each.edge for each in movers) or self.shelves
+        if not edges or not self.free:
             return
 
         def asked(*opened: Sequence[Mover]) -> Asked:
             trials = tuple(
-                Pressed(state, tuple(mover.edge for mover in each))
+                Pressed(state, tuple(mover.edge for mover in each) or edges)
                 for each in opened
                 for state in self.states(each, clothed=True)
             )
             return Asked(trials, self.on_carpet, CHILD.value)
 
-        yield _Row(
-            CLIMBED,
+        yield Row(
+            CLIMBED if movers else CLIMBED_SHELVES,
             asked(movers),
-            edges=tuple(each.edge for each in movers),
+            edges=edges,
             source=CHILD.source,
             notes=(
                 *self._filled(clothed=True),
@@ -246,9 +214,9 @@ class _Case:
         """What is open where an interlock lets out one drawer at a time."""
         return tuple((each, *self.swung) for each in self.out)
 
-    def _alone(self, mover: Mover) -> _Row:
+    def _alone(self, mover: Mover) -> Row:
         trials = tuple(Pressed(each, (mover.edge,)) for each in self.states([mover]))
-        return _Row(
+        return Row(
             f"{ALONE}, it alone {'drawn out' if mover.is_drawer else 'open'}",
             Asked(trials, self.stand, OPEN_ELEMENT.value),
             edges=(mover.edge,),
@@ -265,36 +233,23 @@ class _Case:
         *,
         ways: tuple[Way, ...] = ("forward",),
         alone: Sequence[Held] = (),
-    ) -> _Row:
+    ) -> Row:
         limit = self.stand.lean if "forward" in ways else 0.0
 
         def asked(states: Sequence[Held]) -> Asked:
             return Asked(tuple(Turned(each, ways) for each in states), self.stand, limit)
 
         but = asked(alone) if len(self.out) > 1 and alone else None
-        return _Row(what, asked(states), measure="degrees", formula=_TURNS, alone=but)
+        return Row(what, asked(states), measure="degrees", formula=_TURNS, alone=but)
 
     def _filled(self, *, clothed: bool = False) -> tuple[str, ...]:
         """Whether it is tried empty alone, or with what it is to carry too."""
         lots = self.clothed if clothed else self.own
         if not (self.free and lots.loaded):
             return ("empty",)
-        said = "empty and with what it is to carry, whichever is worse"
+        said = (
+            "empty and with what it is to carry, whichever is worse; what is only assumed, or lies "
+            "on its top, on and off"
+        )
         assumed = f"in drawers of which nothing is said, clothing ({CLOTHING.source})"
         return (said, assumed) if clothed and self.clothed != self.own else (said,)
-
-
-def _inputs(tips: Tips, stand: Stand, on_carpet: Stand) -> Iterator[Input]:
-    lot, line = tips.lot, tips.line
-    carpet = CARPET.source if stand == on_carpet else None
-    yield Input("W", "weight of it all", lot.mass, "kg")
-    yield Input("x", "from the line it falls over to its centre", line.inside(lot.centre), "mm")
-    yield Input("z", "height of its centre", lot.centre[2], "mm")
-    yield Input("a", "lean of the floor to the front", stand.lean, "degrees", carpet)
-
-
-def _out(tips: Tips, stand: Stand, edges: Sequence[Vector]) -> Iterator[Input]:
-    """How far the edge that is pressed stands out from the line that it falls over."""
-    if edges:
-        out = max(-tips.line.arm(edge, stand.lean) for edge in edges)
-        yield Input("f", "from that line out to the edge that is pressed", out, "mm")

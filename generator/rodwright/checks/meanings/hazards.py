@@ -6,7 +6,7 @@ from rodwright.checks.meanings.meaning import PRACTICE, Meaning
 from rodwright.checks.rules import Rule
 from rodwright.trade.floors import HOUSE_FLOOR
 from rodwright.trade.lifting import HSE, LOAD_CONSTANT, NIOSH
-from rodwright.trade.stability import CHILD, FIX_FROM, OPEN_ELEMENT, PULL, PULL_HEIGHT
+from rodwright.trade.stability import CHILD, FIX_FROM, OPEN_ELEMENT, PULL, PULL_HEIGHT, RESTRAINT
 
 _LIFTING = (
     f"{NIOSH}: {LOAD_CONSTANT.value:g} kg in the best of cases, less by the reach, the heights of "
@@ -21,11 +21,15 @@ MEANINGS = {
         "A tall unit stands free",
         f"What level pull at its top, or at {PULL_HEIGHT.value:.0f} mm, tips it, empty or with "
         "what it is to carry, with all that opens open: a child who climbs it, or a hand that "
-        f"leans on it. It is told from {FIX_FROM.value:.0f} mm on, and warned of below "
+        f"leans on it. Where nothing opens, {CHILD.value:.1f} kg on the front of a shelf too, on a "
+        "carpet. What is only assumed to be in it never helps. "
+        f"It is told from {FIX_FROM.value:.0f} mm on, and warned of below "
         f"{PULL.value:.1f} kg.",
         f"Statics. {PULL.source} asks for 10 lb; bookcases are outside its scope, and take it as a "
         "yardstick. The height is common practice, no source.",
-        f"{_FIX} If it hangs there, write `hung: true`.",
+        f"{_FIX} The fixing is to hold at least {RESTRAINT.value:.1f} kg ({RESTRAINT.source}). "
+        "What is worked at, and stands all that, may stand free. If it hangs there, write "
+        "`hung: true`.",
         _TIPS,
     ),
     Rule.TIPS_WITH_DRAWERS_OUT: Meaning(
@@ -34,7 +38,9 @@ MEANINGS = {
         "itself, what load straight down on one that is open tips it "
         f"({OPEN_ELEMENT.value:.1f} kg), and what on the foremost edge, on a carpet "
         f"({CHILD.value:.1f} kg, a child). It is tried empty and with what it is to carry; in "
-        "drawers of which nothing is said, with clothing. Hardware isn't weighed.",
+        "drawers of which nothing is said, with clothing. What is only assumed, or lies on its "
+        "top, is tried off too. The finding says whether ASTM F2057-23 applies, and what fails of "
+        "it. Hardware isn't weighed.",
         f"Statics. One that is open: {OPEN_ELEMENT.source}. The child's weight: {CHILD.source}; "
         "how it is put on is ASTM F2057-23, 9.2.3 (from memory).",
         f"{_FIX} An interlock that lets one drawer open at a time, a deeper base, or weight in the "
