@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from itertools import groupby
 
 from rich.markup import escape
@@ -15,18 +15,15 @@ from rodwright.handover.strength_list import (
     figure_text,
     limit_text,
     remedy_text,
-    sources_of,
     spare_text,
     strength_rows,
-    works_of,
 )
 from rodwright.lengths import LengthUnit
 from rodwright.strength.ground import ON_FLOOR
 from rodwright.strength.results import Group
 from rodwright_cli.console import PlainConsole
-from rodwright_cli.show_list import ShownList
+from rodwright_cli.show_figures import figures, footnotes, lifts
 
-_MEMORY, _GRANTED = "?", "~"
 NO_ENGINEER = (
     "This is no structural engineer's work: walls, ceilings, balustrades and whatever people climb "
     "or sit on go by local codes."
@@ -41,17 +38,18 @@ def strength(
     console.print(f"[bold]{escape(unit.title)}[/bold]")
     shown = unit.display_unit
     rows = strength_rows(results, shown, in_full=in_full)
-    _failing(console, rows, shown)
-    works = works_of(rows)
+    _failing(console, [row for row in rows if in_full or not _lifted(row)], shown)
     for group, of_group in groupby(rows, key=lambda row: row.result.group):
+        console.print(f"\n[bold]{group.capitalize()}[/bold]")
         if in_full:
-            console.print(f"\n[bold]{group.capitalize()}[/bold]")
             for row in of_group:
                 whole(console, row, shown)
+        elif group is Group.LIFTING:
+            lifts(console, list(of_group), shown)
         else:
-            _table(group.capitalize(), list(of_group), list(works), shown)
+            figures(console, list(of_group), shown)
     if not in_full:
-        _footnotes(console, rows, works)
+        footnotes(console, rows)
     console.print(f"\n{_counted(rows)} {NO_ENGINEER}")
 
 
@@ -77,55 +75,15 @@ def _failing(console: PlainConsole, rows: Sequence[StrengthRow], unit: LengthUni
         console.print(grid)
 
 
+def _lifted(row: StrengthRow) -> bool:
+    return row.result.group is Group.LIFTING
+
+
 def _word(result: rodwright.Result) -> str:
     """How it is told that a result is beyond its limit: a weight only asks for more hands, or for
     somebody who knows the floor."""
     heavy = result.group is Group.LIFTING or result.what == ON_FLOOR
     return "[yellow]heavy[/yellow]" if heavy else "[red]fails[/red]"
-
-
-def _table(title: str, rows: Sequence[StrengthRow], works: Sequence[str], unit: LengthUnit) -> None:
-    table = ShownList(title)
-    table.texts("of", "what")
-    table.figures("figure", "limit", "spare")
-    table.texts("")
-    table.texts("sources")
-    for row in rows:
-        result = row.result
-        numbers = dict.fromkeys(str(works.index(s.work) + 1) for s in sources_of(result))
-        table.row(
-            escape(row.subject),
-            escape(result.what),
-            figure_text(result.figure, result.measure, unit),
-            limit_text(result, unit),
-            spare_text(result) if result.holds else f"[red]{spare_text(result)}[/red]",
-            _marks(row),
-            " ".join(numbers),
-        )
-    table.show()
-
-
-def _marks(row: StrengthRow) -> str:
-    return (_MEMORY if row.from_memory else "") + (_GRANTED if row.result.notes else "")
-
-
-def _footnotes(
-    console: PlainConsole, rows: Sequence[StrengthRow], works: Mapping[str, str]
-) -> None:
-    grid = Table.grid(padding=(0, 1, 0, 0))
-    for number, work in enumerate(works.values(), start=1):
-        grid.add_row(str(number), escape(work))
-    console.print()
-    console.print(grid)
-    marks = {
-        _MEMORY: "a figure in it is from memory",
-        _GRANTED: "something was taken for granted (--of REF says what)",
-    }
-    told = [
-        f"{mark} {said}" for mark, said in marks.items() if any(mark in _marks(r) for r in rows)
-    ]
-    if told:
-        console.print(escape("; ".join(told)))
 
 
 def whole(console: PlainConsole, row: StrengthRow, unit: LengthUnit) -> None:

@@ -76,6 +76,20 @@ def test_a_subject_is_known_by_its_first_words(unit: Unit) -> None:
     assert meant(unit, (until, whole), "the unit") == ["the unit, until it is fixed"]
 
 
+def test_layers_run_too() -> None:
+    unit = unit_from(
+        "size: {width: 800, height: 1900, depth: 300}\n"
+        "interior: {shelves: {count: 4, layers: 2, fixed: true}}\n"
+    )
+    shelves = tuple(
+        replace(SAG, subject=f"shelf SH{n}a", parts=(f"SH{n}a", f"SH{n}b")) for n in range(1, 5)
+    )
+    (row,) = strength_rows(shelves, "mm")
+    assert row.subject == "shelf SH1a-SH4a"
+    assert about(unit, shelves, "SH2a-SH3a").results == shelves[1:3]
+    assert about(unit, shelves, "sh4b").results == shelves[3:]
+
+
 def test_refs_are_those_of_the_parts_meant(unit: Unit, results: tuple[Result, ...]) -> None:
     assert about(unit, results, "SH2-SH3").refs == {"SH2", "SH3"}
     assert about(unit, results, "carcass").refs == {"SD1", "SD2"}

@@ -14,9 +14,9 @@ from rodwright.strength.results import Result
 from rodwright.unit import Unit
 
 _BETWEEN = re.compile(r"\s*(?:,|;|\band\b|&)\s*", re.IGNORECASE)
-_RUN = re.compile(r"([A-Za-z]+)(\d+)\s*[-\u2013]\s*([A-Za-z]+)?(\d+)")
+_RUN = re.compile(r"([A-Za-z]+)(\d+)([a-z]?)\s*[-\u2013]\s*([A-Za-z]+)?(\d+)([a-z]?)")
 _REF = re.compile(r"[A-Za-z]+\d+[A-Za-z]?")
-_NUMBERED = re.compile(r"([A-Z]+)(\d+)")
+_NUMBERED = re.compile(r"([A-Z]+)(\d+)([a-z]?)")
 _TOLD = 12
 """Subjects that an error lists at most, where several are meant."""
 
@@ -50,24 +50,24 @@ def _refs(unit: Unit, results: Sequence[Result], said: str) -> frozenset[str]:
     """The parts that a ref or a run of refs means."""
     by_name = {part.ref.casefold(): part.ref for part in unit.parts}
     run = _RUN.fullmatch(said)
-    ends = [said] if run is None else [run[1] + run[2], (run[3] or run[1]) + run[4]]
+    ends = (
+        [said] if run is None else [run[1] + run[2] + run[3], (run[4] or run[1]) + run[5] + run[6]]
+    )
     for end in ends:
         if end.casefold() not in by_name:
             raise _none_such(unit, results, f"the unit has no part `{end}`", end)
     if run is None:
         return frozenset([by_name[said.casefold()]])
-    least, most = sorted((int(run[2]), int(run[4])))
-    letters = {run[1].upper(), (run[3] or run[1]).upper()}
-    if len(letters) > 1:
+    least, most = sorted((int(run[2]), int(run[5])))
+    kinds = {(run[1].upper(), run[3]), ((run[4] or run[1]).upper(), run[6])}
+    if len(kinds) > 1:
         raise _none_such(unit, results, f"`{said}` runs over two kinds of parts", ends[0])
     numbered = (_NUMBERED.fullmatch(ref) for ref in by_name.values())
     return frozenset(
-        each[0] for each in numbered if each and {each[1]} == letters and _in(each, least, most)
+        each[0]
+        for each in numbered
+        if each and {(each[1], each[3])} == kinds and least <= int(each[2]) <= most
     )
-
-
-def _in(ref: re.Match[str], least: int, most: int) -> bool:
-    return least <= int(ref[2]) <= most
 
 
 def _subjects(unit: Unit, results: Sequence[Result], said: str) -> frozenset[str]:

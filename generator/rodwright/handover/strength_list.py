@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from rodwright.lengths import LengthUnit
+from rodwright.strength.lifting import PEOPLE
 from rodwright.strength.results import Group, Remedy, Result
 from rodwright.trade.sources import Source
 
@@ -39,7 +40,7 @@ _FINEST = 0.01
 """Lengths finer than this (mm) are told as under it."""
 _LONGEST_RUN = 2
 """Refs that follow each other and are still told one by one."""
-_REF = re.compile("([A-Z]+)([0-9]+)")
+_REF = re.compile("([A-Z]+)([0-9]+)([a-z]?)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,7 +121,7 @@ def _follows(one: str, other: str) -> bool:
     first, second = _REF.fullmatch(one), _REF.fullmatch(other)
     if first is None or second is None:
         return False
-    return first[1] == second[1] and int(second[2]) == int(first[2]) + 1
+    return (first[1], first[3]) == (second[1], second[3]) and int(second[2]) == int(first[2]) + 1
 
 
 def figure_text(value: float | None, measure: str, unit: LengthUnit) -> str:
@@ -156,6 +157,12 @@ def limit_text(result: Result, unit: LengthUnit) -> str:
 def spare_text(result: Result) -> str:
     """How many times over a result holds; empty where nothing limits it."""
     return "" if result.spare is None else f"x {number_text(result.spare)}"
+
+
+def people_text(result: Result) -> str:
+    """How many people lift a thing, by the NIOSH equation; empty where it reaches no answer."""
+    count = next((each.value for each in result.inputs if each.symbol == PEOPLE), 0.0)
+    return f"{count:.0f}" if count else ""
 
 
 def remedy_text(remedy: Remedy, measure: str, unit: LengthUnit) -> str:

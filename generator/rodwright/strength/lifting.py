@@ -33,6 +33,8 @@ from rodwright.trade.sizes import trade_sizes
 from rodwright.unit import Unit
 
 LIFTED = "weight that is lifted"
+PEOPLE = "n"
+"""The symbol of the input that says how many people it takes (0: the equation has no answer)."""
 _GUIDE = (
     "a guide for who is fit and lifts now and then on a good floor, not a limit of what is safe"
 )
@@ -119,7 +121,7 @@ def _result(unit: Unit, hands: Hands, stripped: Piece | None) -> Result:
         Input("V2", "height of the hands at last", lift.stop, "mm"),
         *(Input(name, "multiplier", value, "") for name, value in _multipliers(lift)),
         Input("RWL2", "what each of several lifts", hands.shared.limit, "kg"),
-        Input("n", "people by the NIOSH equation", float(hands.people or 0), ""),
+        Input(PEOPLE, "people by the NIOSH equation", float(hands.people or 0), ""),
         Input("men", "HSE filter, one man", filter_value(lift, "men"), "kg", HSE),
         Input("women", "HSE filter, one woman", filter_value(lift, "women"), "kg", HSE),
     )
