@@ -10,6 +10,8 @@ from kit.carcasses import between_sides, books, carcass, level, strip, upright
 from kit.mirrors import mirrored
 from kit.specs import unit_from
 from kit.wishes import Wish, wishes
+from rodwright.checks import check_parts
+from rodwright.checks.rules import Rule
 from rodwright.jobs.new import model_names, model_path
 from rodwright.problems import ProblemsError
 from rodwright.strength.bearings import Bearing, bearings
@@ -39,6 +41,21 @@ def test_a_shelf_between_sides_bears_on_both_alike() -> None:
     ]
     assert [seat.reaction for seat in shelf.seats] == pytest.approx([398 * EVEN] * 2)
     assert shelf.spans == ((22, 818),)
+
+
+@pytest.mark.parametrize("toe_space", [0, 25, 50])
+def test_a_plinth_carries_a_bottom_by_its_lipping_too(toe_space: int) -> None:
+    """Its front board stands under the lipping alone where there is no toe space."""
+    unit = unit_from(
+        "size: {width: 900, height: 1900, depth: 290}\nloads: books\n"
+        "carcass: {stock: ply, corners: housed}\n"
+        f"base: {{kind: plinth, height: 75, toe_space: {toe_space}}}\n"
+        "interior: {shelves: {count: 2}}\nlipping: {stock: ash, thickness: 20, edges: [bottom]}\n"
+    )
+    bottom = bearings(unit)["BT1"]
+    assert {line.edge: line.on for line in bottom.lines} == {"front": ("PL1",), "back": ("PL2",)}
+    assert [seat.reaction for seat in bottom.seats] == pytest.approx([0.0] * len(bottom.seats))
+    assert not [found for found in check_parts(unit) if found.rule is Rule.JOINT_OVERLOADED]
 
 
 def test_levels_tied_by_a_divider_share_what_lies_on_the_upper() -> None:

@@ -32,7 +32,7 @@ def lying(unit: Unit, level: Level, joints: Mapping[str, tuple[Joint, ...]]) -> 
         part
         for part in unit.parts
         if part.role in _BASE and part.ref not in {each.ref for each in level.beside}
-        if _below(level.box, part.bounds()) and part.bounds().low[2] <= STANDS
+        if _under(level, part.bounds()) and part.bounds().low[2] <= STANDS
     ]
     across = [part for part in boards if not _runs_along(level.box, part.bounds())]
     posts = [*under, *_on_base(level, across, joints), *_feet(unit, level)]
@@ -132,6 +132,12 @@ def _through_rails(
             others = (other_of(unit, joint, part.ref) for joint in joints[part.ref])
             seen.update(other.ref for other in others if other.role in UPRIGHTS)
     yield from sorted(seen, key=lambda ref: unit.part(ref).bounds().low[0])
+
+
+def _under(level: Level, other: Box) -> bool:
+    """Whether something touches a level from below, or what is glued to its edges."""
+    glued = [part.bounds() for ply in level.plies for part in ply.strips]
+    return any(_below(box, other) for box in (level.box, *glued))
 
 
 def _below(box: Box, other: Box) -> bool:
