@@ -341,3 +341,14 @@ BAD = {
 def test_no_beam(name: str) -> None:
     with pytest.raises(ValueError):
         replace(Beam(L, (Segment(L, EI),), PINS, UNIFORM), **BAD[name])
+
+
+def test_what_only_rises_goes_down_nowhere() -> None:
+    """A beam that reaches out left of its supports by a little, loaded between them."""
+    supports = (Support(100.0), Support(L))
+    bent = bend(Beam(L, (Segment(L, EI),), supports, (Stretch(100.0, L, W, W),)))
+    risen, _ = bent.sags()
+    assert risen.sag == pytest.approx(-W * (L - 100) ** 3 / 24 / EI * 100)
+    out, inner = bent.sags(down=True)
+    assert (out.overhang, out.sag) == (True, 0.0)
+    assert inner.sag == pytest.approx(5 * W * (L - 100) ** 4 / 384 / EI)

@@ -11,7 +11,7 @@ Magazine 41, 1921, from memory; any text of structural mechanics).
 from __future__ import annotations
 
 from bisect import bisect_right
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 from math import inf, isfinite, isinf
@@ -161,22 +161,24 @@ class Bent:
         """The greatest shear force (N) between two places, by its size."""
         return self._peak(tuple(piece.shear for piece in self.pieces), start, stop)
 
-    def sags(self) -> tuple[Sag, ...]:
-        """The greatest sag of each span and overhang, from left to right."""
+    def sags(self, *, down: bool = False) -> tuple[Sag, ...]:
+        """The greatest sag of each span and overhang by its size, from left to right; with ``down``
+        that which goes down farthest: 0 where it only rises."""
+        size = float if down else abs
         held = sorted(
             support.at
             for support, touches in zip(self.beam.supports, self.touching, strict=True)
             if touches and support.sinking > 0
         )
-        between = (
-            self._sag(start, stop, self.deflection(start), self.deflection(stop))
-            for start, stop in pairwise(held)
-        )
         first, last, end = held[0], held[-1], self.beam.length
         left, right = self.deflection(first), self.deflection(last)
-        before = (replace(self._sag(0.0, first, left, left), overhang=True),) if first > 0 else ()
-        after = (replace(self._sag(last, end, right, right), overhang=True),) if last < end else ()
-        return (*before, *between, *after)
+        between = [(a, b, self.deflection(a), self.deflection(b)) for a, b in pairwise(held)]
+        before = [(0.0, first, left, left)] if first > 0 else []
+        after = [(last, end, right, right)] if last < end else []
+        return tuple(
+            replace(self._sag(*each, size), overhang=each[1] <= first or each[0] >= last)
+            for each in (*before, *between, *after)
+        )
 
     def greatest_sag(self) -> Sag:
         """The greatest of its sags, by size; of equal ones the leftmost."""
@@ -184,7 +186,9 @@ class Bent:
         most = max(abs(each.sag) for each in sags)
         return next(each for each in sags if abs(each.sag) >= most * (1 - SAME))
 
-    def _sag(self, start: float, stop: float, left: float, right: float) -> Sag:
+    def _sag(
+        self, start: float, stop: float, left: float, right: float, size: Callable[[float], float]
+    ) -> Sag:
         """The greatest sag between two places from the line through two depths (mm) there."""
 
         def from_line(piece: Piece) -> Polynomial:
@@ -194,15 +198,21 @@ class Bent:
             line[1] -= rise * (piece.stop - piece.start)
             return line
 
-        found = self._peak(tuple(from_line(piece) for piece in self.pieces), start, stop)
+        found = self._peak(tuple(from_line(piece) for piece in self.pieces), start, stop, size)
         return Sag(start, stop, found.at, found.value)
 
     def _piece(self, x: float) -> Piece:
         number = bisect_right(self.pieces, x, key=lambda piece: piece.start)
         return self.pieces[max(0, number - 1)]
 
-    def _peak(self, lines: tuple[Polynomial, ...], start: float, stop: float) -> Peak:
-        return peak(self.pieces, lines, start, min(stop, self.beam.length))
+    def _peak(
+        self,
+        lines: tuple[Polynomial, ...],
+        start: float,
+        stop: float,
+        size: Callable[[float], float] = abs,
+    ) -> Peak:
+        return peak(self.pieces, lines, start, min(stop, self.beam.length), size)
 
 
 def bend(beam: Beam) -> Bent:

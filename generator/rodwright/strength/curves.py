@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 import numpy as np
@@ -79,10 +79,11 @@ def peak(
     lines: tuple[Polynomial, ...],
     start: float,
     stop: float,
+    size: Callable[[float], float] = abs,
 ) -> Peak:
-    """The greatest by size of a line, given piece by piece, between two places (mm).
+    """The greatest by ``size`` of a line, given piece by piece, between two places (mm).
 
-    Of equal ones it is the leftmost.
+    Of equal ones it is the leftmost; where none has a size above 0, 0 at ``start``.
     """
     best = Peak(start, 0.0)
     for piece, line in zip(pieces, lines, strict=True):
@@ -90,6 +91,6 @@ def peak(
             continue
         for along in sorted(turning_places(line, piece.along(start), piece.along(stop))):
             found = value(line, along)
-            if abs(found) > abs(best.value) * (1 + SAME):
+            if size(found) > size(best.value) * (1 + SAME):
                 best = Peak(piece.at(along), found)
     return best

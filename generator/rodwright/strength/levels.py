@@ -29,6 +29,8 @@ from rodwright.unit import Part, Unit
 
 SAGS, BENDS, SHEARS = "sag", "bending stress", "shear stress"
 """What the results are of (a sag says after how long)."""
+SPAN, REACHES = "span", "twice its overhang"
+"""What the input is called that a sag is held to a share of."""
 STANDING = "what stands on it"
 """What an input is called that uprights bring a level."""
 TWISTS = "twist by its lipping"
@@ -192,7 +194,7 @@ def _sag(unit: Unit, state: LevelState, sagged: Sagged, years: float, *, limited
 
 def _inputs(unit: Unit, state: LevelState, sagged: Sagged, years: float) -> Iterator[Input]:
     bearing, axis = state.now, 1 if sagged.front_to_back else 0
-    yield Input("L", "span", sagged.span, "mm")
+    yield Input("L", REACHES if sagged.overhang else SPAN, sagged.span, "mm")
     yield Input("Q", "what lies on it", bearing.contents, "N", _load_source(unit, bearing))
     yield Input("G", "its own weight", bearing.weight, "N")
     yield from _standing(bearing)

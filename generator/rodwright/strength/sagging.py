@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
-from rodwright.strength.beams import Stretch, bend
+from rodwright.strength.beams import Sag, Stretch, bend
 from rodwright.strength.bearings import Bearing
 from rodwright.strength.level_loads import level_loads
 from rodwright.strength.level_states import LevelState, front_to_back, softened
@@ -24,15 +24,16 @@ _THERE = 1.0
 
 @dataclass(frozen=True, slots=True)
 class Sagged:
-    """The sag (mm) that comes nearest to what it may be or passes it most (``limit``), over a
+    """The sag (mm, down) that comes nearest to what it may be or passes it most (``limit``), over a
     ``span``, at a ``place`` along it (x in the unit frame, or y where it spans from front to
-    back)."""
+    back).  An ``overhang`` counts as a span of twice what it reaches out."""
 
     sag: float
     limit: float
     span: float
     place: float
     front_to_back: bool = False
+    overhang: bool = False
 
     @property
     def share(self) -> float:
@@ -43,13 +44,15 @@ class Sagged:
 def sag_of(unit: Unit, state: LevelState, years: float) -> Sagged | None:
     """How far a level sags after the unit's years, or at once (0); None where nothing bends."""
     bearing = state.later if years > 0 else state.now
-    limit = unit.loading.limit
     strip = front_to_back(bearing, softened(state, years))
     if strip is not None:
-        found = strip[0].greatest_sag()
-        span = found.stop - found.start
-        place = bearing.level.box.low[1] + found.at
-        return Sagged(abs(found.sag), span / limit, span, place, front_to_back=True)
+        low = bearing.level.box.low[1]
+        across = [
+            replace(_sagged(unit, each, low), front_to_back=True)
+            for each in strip[0].sags(down=True)
+            if not each.overhang or each.stop - each.start > _THERE
+        ]
+        return max(across, key=lambda each: each.share)
     if bearing.bent is None:
         return None
     return max(_spans(unit, bearing), key=lambda each: each.share)
@@ -93,13 +96,18 @@ def _within(load: Stretch, spans: Iterable[tuple[float, float]]) -> Iterator[Str
 def _spans(unit: Unit, bearing: Bearing) -> list[Sagged]:
     assert bearing.bent is not None
     low = bearing.level.box.low[0]
-    found = []
-    for each in bearing.bent.sags():
-        if each.overhang and not _stands_out(unit, bearing, left=each.start <= 0):
-            continue
-        span = (each.stop - each.start) * (OVERHANG if each.overhang else 1.0)
-        found.append(Sagged(abs(each.sag), span / unit.loading.limit, span, low + each.at))
-    return found
+    return [
+        _sagged(unit, each, low)
+        for each in bearing.bent.sags(down=True)
+        if not each.overhang or _stands_out(unit, bearing, left=each.start <= 0)
+    ]
+
+
+def _sagged(unit: Unit, sag: Sag, low: float) -> Sagged:
+    """A sag against what it may be; its beam begins at ``low``, mm."""
+    span = (sag.stop - sag.start) * (OVERHANG if sag.overhang else 1.0)
+    limit = span / unit.loading.limit
+    return Sagged(sag.sag, limit, span, low + sag.at, overhang=sag.overhang)
 
 
 def _stands_out(unit: Unit, bearing: Bearing, *, left: bool) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from rodwright.lengths import format_length
 from rodwright.strength.bearings import Bearing, Line, Seat, lying_of
 from rodwright.strength.held_plates import held_share, is_plate
-from rodwright.strength.sagging import Sagged
+from rodwright.strength.sagging import OVERHANG, Sagged
 from rodwright.unit import JointKind, Unit
 
 _HOW = {
@@ -35,13 +35,14 @@ def support_notes(unit: Unit, bearing: Bearing, sagged: Sagged) -> tuple[str, ..
     """What was taken to carry a level, and how."""
     if sagged.front_to_back:
         edges = " and ".join(f"its {line.edge} by {', '.join(line.on)}" for line in bearing.lines)
-        return (f"held along {edges}; it spans {said(unit, sagged.span)} from front to back",)
+        spans = f"it spans {said(unit, sagged.span)} from front to back"
+        return (f"held along {edges}; {_span(unit, sagged) if sagged.overhang else spans}",)
     ends = [_seat(seat) for seat in bearing.seats if seat.how == "end"]
     under = [seat.on or "feet" for seat in bearing.seats if seat.how == "under"]
     told = ", ".join(dict.fromkeys(ends))
     if under:
         told += f"{', ' if told else ''}runs over {', '.join(dict.fromkeys(under))}"
-    notes = [f"{told}; the span is {said(unit, sagged.span)}"]
+    notes = [f"{told}; {_span(unit, sagged)}"]
     if any(seat.stiffness and seat.stiffness.value for seat in bearing.seats):
         notes.append(
             "its joints hold its ends against turning (S, a stated estimate); for its strength "
@@ -49,6 +50,13 @@ def support_notes(unit: Unit, bearing: Bearing, sagged: Sagged) -> tuple[str, ..
         )
     notes.extend(_line(bearing, line) for line in bearing.lines)
     return tuple(notes)
+
+
+def _span(unit: Unit, sagged: Sagged) -> str:
+    if not sagged.overhang:
+        return f"the span is {said(unit, sagged.span)}"
+    out = said(unit, sagged.span / OVERHANG)
+    return f"it reaches {out} past the last and may go down there as a span of twice that may"
 
 
 def _line(bearing: Bearing, line: Line) -> str:
