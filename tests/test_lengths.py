@@ -4,7 +4,15 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from rodwright.lengths import at_least, at_most, format_difference, format_length, parse_length
+from rodwright.lengths import (
+    LengthUnit,
+    at_least,
+    at_most,
+    format_difference,
+    format_length,
+    parse_length,
+    told_apart,
+)
 
 # NIST Special Publication 811, appendix B.8: 1 inch = 25.4 mm exactly, 1 foot = 304.8 mm exactly.
 INCH = Fraction(254, 10)
@@ -229,3 +237,23 @@ def test_what_is_said_to_be_enough_is_enough(mm, unit):
 )
 def test_a_difference_has_its_sign(mm, unit, text):
     assert format_difference(mm, unit) == text
+
+
+@pytest.mark.parametrize(
+    ("mm", "limit", "unit", "told"),
+    [
+        (6.0, 4.6, "mm", ("6", "4.6")),
+        (4.6, 4.6, "mm", ("4.6", "4.6")),
+        (4.62, 4.58, "mm", ("4.62", "4.58")),
+        (4.6001, 4.6, "mm", ("just over 4.60", "4.60")),
+        (4.5999, 4.6, "mm", ("just under 4.60", "4.60")),
+        (0.432, 0.381, "in", ("0.017", "0.015")),
+        (5.92, 5.842, "in", ("0.233", "0.230")),
+        (5.845, 5.842, "in", ("just over 0.230", "0.230")),
+        (17.2, 5.842, "in", ("43/64", "15/64")),
+    ],
+)
+def test_a_length_past_its_limit_never_reads_like_it(
+    mm: float, limit: float, unit: LengthUnit, told: tuple[str, str]
+) -> None:
+    assert told_apart(mm, limit, unit) == told

@@ -15,6 +15,7 @@ from rodwright.handover.strength_list import (
     limit_text,
     people_text,
     spare_text,
+    told_figure,
     works_of,
 )
 from rodwright.lengths import LengthUnit
@@ -98,7 +99,7 @@ def _marks(row: StrengthRow) -> str:
 
 def _cells(row: StrengthRow, unit: LengthUnit) -> _Cells:
     result = row.result
-    figure = figure_text(result.figure, result.measure, unit)
+    figure = told_figure(result, unit)
     return figure, limit_text(result, unit), spare_text(result), _marks(row)
 
 

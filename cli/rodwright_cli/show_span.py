@@ -49,8 +49,12 @@ def _answer(answer: SpanAnswer) -> tuple[str, str]:
         f"{format_weight(answer.total, unit)} ({RUN_WEIGHTS[unit].said(answer.row)}, "
         f"{AREA_WEIGHTS[unit].said(answer.row / question.depth * 1000)})"
     )
+    # What is said to be enough has to be enough.
+    thick = length(
+        at_least(answer.thickness, unit) if question.wanted == "thickness" else answer.thickness
+    )
     shelf = (
-        f"{escape(question.board)}, {length(answer.thickness)} thick, "
+        f"{escape(question.board)}, {thick} thick, "
         f"{length(question.depth)} deep, ends {question.ends}"
     )
     match question.wanted:
@@ -61,7 +65,6 @@ def _answer(answer: SpanAnswer) -> tuple[str, str]:
         case "load":
             found = f"Greatest load: {carries}"
         case "thickness":
-            thick = length(at_least(answer.thickness, unit))
             found = f"Least thickness: {thick}"
         case _:
             found = "It holds" if answer.holds else "[red]It doesn't hold[/red]"

@@ -17,6 +17,7 @@ from rodwright.handover.strength_list import (
     remedy_text,
     spare_text,
     strength_rows,
+    told_figure,
 )
 from rodwright.lengths import LengthUnit
 from rodwright.strength.ground import ON_FLOOR
@@ -64,8 +65,7 @@ def _failing(console: PlainConsole, rows: Sequence[StrengthRow], unit: LengthUni
         if result.holds:
             continue
         lines = [
-            f"{row.subject}, {result.what}: {figure_text(result.figure, result.measure, unit)}, "
-            f"{limit_text(result, unit)}"
+            f"{row.subject}, {result.what}: {told_figure(result, unit)}, {limit_text(result, unit)}"
         ]
         for remedy in result.remedies:
             word = "would do" if remedy.holds else "not enough"
@@ -89,7 +89,7 @@ def _word(result: rodwright.Result) -> str:
 def whole(console: PlainConsole, row: StrengthRow, unit: LengthUnit) -> None:
     """One result with all that it was worked out from."""
     result = row.result
-    said = figure_text(result.figure, result.measure, unit)
+    said = told_figure(result, unit)
     limits = [each for each in (limit_text(result, unit), spare_text(result)) if each]
     word = "" if result.holds else f"{_word(result)} "
     console.print(

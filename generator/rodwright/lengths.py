@@ -39,6 +39,8 @@ no source)."""
 _NOISE = Fraction(1, 10**6)
 """mm.  Lengths that differ by no more are equal: sums of floats leave no more than that."""
 _STEPS: dict[LengthUnit, Fraction] = {"mm": Fraction(1, 10), "in": _INCH / INCH_PARTS}
+_DECIMALS: dict[LengthUnit, int] = {"mm": 2, "in": 3}
+"""Of lengths that would else read like what they are held to."""
 _UNITS: tuple[LengthUnit, ...] = ("mm", "in")
 
 _EXAMPLES = {
@@ -118,6 +120,22 @@ def format_length(mm: float, unit: LengthUnit) -> str:
     if rest == 0:
         return f"{sign}{whole}"
     return f"{sign}{whole} {rest}" if whole else f"{sign}{rest}"
+
+
+def told_apart(mm: float, limit: float, unit: LengthUnit) -> tuple[str, str]:
+    """A length and what it is held to (mm) as text in ``unit``, without the unit.
+
+    They read as :func:`format_length` has them; where that reads alike of two that differ, with
+    decimals, and where these do too, as ``just over`` or ``just under`` (``just over 0.233``).
+    """
+    coarse = format_length(mm, unit), format_length(limit, unit)
+    if coarse[0] != coarse[1] or mm == limit:
+        return coarse
+    one, decimals = float(_MM_PER[unit]), _DECIMALS[unit]
+    length, its = f"{mm / one:.{decimals}f}", f"{limit / one:.{decimals}f}"
+    if length != its:
+        return length, its
+    return f"just {'over' if mm > limit else 'under'} {its}", its
 
 
 def format_difference(mm: float, unit: LengthUnit) -> str:

@@ -88,6 +88,31 @@ def test_in_inches_all_is_told_in_inches() -> None:
     assert "mm" not in found.message + found.remedy
 
 
+def test_a_shelf_that_sags_a_hair_too_far_is_told_in_decimals() -> None:
+    """Both its sag and its limit are 43/64 in to the nearest 1/64."""
+    unit = unit_from(
+        "unit: in\n"
+        "size: {width: 49 1/2, height: 36, depth: 12}\n"
+        "stock:\n"
+        "  ply: {kind: sheet, material: birch plywood, thickness: 3/4, size: [96, 48]}\n"
+        "interior: {shelves: {count: 1, fixed: false}}\n"
+        "loads: 40 lb/ft\n"
+    )
+    found = _shelf(unit, sagging)
+    assert found is not None and found.figure is not None and found.limit is not None
+
+    def told(share: float) -> str:
+        span_over = share * 200 * (found.limit or 0.0) / (found.figure or 1.0)
+        one = _shelf(replace(unit, loading=replace(unit.loading, limit=span_over)), sagging)
+        assert one is not None
+        return one.message.replace(" in after 10 years under 40 lb/ft", "")
+
+    inches = found.figure / 25.4
+    over = rf"{inches:.3f}; {inches / 1.005:.3f} in \(span"
+    assert re.search(rf"sags {over}", told(1.005))
+    assert re.search(rf"sags just over {inches:.3f}; {inches:.3f} in \(span", told(1.00001))
+
+
 def test_shelves_alike_are_told_once() -> None:
     text = SPEC.format(width=1236, stock="ply", thick=24, more="").replace("count: 1", "count: 3")
     told = [each for each in check_parts(unit_from(text)) if each.rule is Rule.SAGS_TOO_FAR]

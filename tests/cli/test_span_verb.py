@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import json
 
+import pytest
 from typer.testing import CliRunner
 
+from rodwright.lengths import parse_length
 from rodwright_cli.main import app
 
 
@@ -33,6 +35,16 @@ def test_in_inches() -> None:
     text = said("oak", "3/4 in", "--span", "36 in", "--depth", "10")
     assert "oak, 3/4 in thick, 10 in deep, ends pinned over 36 in." in text
     assert "lb/ft" in text.splitlines()[0]
+
+
+@pytest.mark.parametrize("span", [f"{inches} in" for inches in range(24, 34)])
+def test_the_least_thickness_is_told_alike_and_never_too_little(span: str) -> None:
+    words = ("birch plywood", "--span", span, "--load", "40 lb/ft", "--depth", "12 in")
+    least, shelf = said(*words).splitlines()[:2]
+    thick = least.removeprefix("Least thickness: ")
+    assert shelf.startswith(f"birch plywood, {thick} thick, ")
+    record = json.loads(said(*words, "--json"))
+    assert parse_length(thick, "in") >= record["thickness"]
 
 
 def test_the_least_thickness_and_whether_it_holds() -> None:

@@ -18,6 +18,7 @@ from rodwright.handover.strength_list import (
     sources_of,
     spare_text,
     strength_rows,
+    told_figure,
     works_of,
 )
 from rodwright.lengths import LengthUnit
@@ -63,7 +64,14 @@ def test_numbers_have_three_figures_that_count(value: float, text: str) -> None:
         (1.2, "", "mm", "1.2"),
         (None, "mm", "mm", "not known"),
         (0.00014, "mm", "mm", "under 0.01 mm"),
-        (-0.00014, "mm", "in", "under 0.000394 in"),
+        (-0.00014, "mm", "in", "under 0.001 in"),
+        (0.2032, "mm", "in", "0.008 in"),
+        (0.4764, "mm", "in", "0.019 in"),
+        (5.842, "mm", "in", "0.23 in"),
+        (1800.0, "mm", "in", "70.9 in"),
+        (9981.66, "N/mm2", "in", "1450000 psi"),
+        (16.134, "N/mm2", "in", "2340 psi"),
+        (float("inf"), "N/mm2", "in", "no end psi"),
         (0.00014, "N/mm2", "mm", "0.00014 N/mm2"),
     ],
 )
@@ -82,6 +90,28 @@ def test_limits_spare_and_remedies_in_words() -> None:
     first, second = SAG.remedies
     assert remedy_text(first, "mm", "mm") == "25 mm thick: 2.7 mm, +12.50"
     assert remedy_text(second, "mm", "mm") == "a lipping of 30 mm: 5.1 mm"
+
+
+@pytest.mark.parametrize(
+    ("figure", "limit", "told", "spare"),
+    [
+        (4.6, 4.6, "4.6 mm", "x 1"),
+        (4.6001, 4.6, "just over 4.6 mm", "x 0.999"),
+        (4.5999, 4.6, "just under 4.6 mm", "x 1"),
+        (4.65, 4.6, "4.65 mm", "x 0.989"),
+    ],
+)
+def test_what_fails_never_reads_like_its_limit(
+    figure: float, limit: float, told: str, spare: str
+) -> None:
+    result = replace(SAG, figure=figure, limit=limit)
+    assert (told_figure(result, "mm"), spare_text(result)) == (told, spare)
+
+
+def test_what_tips_by_itself_has_nothing_to_spare() -> None:
+    """By -5.5 times nothing is told: a multiple below nought says nothing."""
+    assert spare_text(replace(STANDS, figure=-55.3)) == "none"
+    assert spare_text(replace(STANDS, figure=0.0)) == "none"
 
 
 def test_rows_go_by_group_with_what_fails_first() -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from rodwright.amounts import format_weight
-from rodwright.lengths import format_length
+from rodwright.lengths import format_length, told_apart
 from rodwright.unit import DOORS, DRAWERS, Motion, Part, Role, Unit
 
 
@@ -32,6 +32,13 @@ def _opens(part: Part) -> bool:
 def length_in(unit: Unit, length: float) -> str:
     """A length (mm) in the unit of measure that the spec uses, with that unit."""
     return f"{format_length(length, unit.display_unit)} {unit.display_unit}"
+
+
+def held_to(unit: Unit, length: float, limit: float) -> tuple[str, str]:
+    """A length and its limit (mm) in the unit of measure that the spec uses, with that unit: two
+    that differ never read alike."""
+    texts = told_apart(length, limit, unit.display_unit)
+    return (f"{texts[0]} {unit.display_unit}", f"{texts[1]} {unit.display_unit}")
 
 
 def weight_in(unit: Unit, kg: float, decimals: int = 0) -> str:

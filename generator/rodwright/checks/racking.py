@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.phrases import length_in, weight_in
+from rodwright.checks.phrases import held_to, length_in, weight_in
 from rodwright.checks.rules import Rule
 from rodwright.strength.back_fixings import EACH_CARRIES
 from rodwright.strength.paths import GRAVITY
@@ -66,11 +66,11 @@ def _sideways(unit: Unit, result: Result) -> Iterator[Finding]:
 def _sways(unit: Unit, result: Result, way: str, rule: Rule) -> Finding:
     figure, limit = result.figure or 0.0, result.limit or 0.0
     folds = figure >= limit * SWAY_LIMIT * (1 - 1e-9)
+    sways, most = held_to(unit, figure, limit)
     what = (
         "its joints don't keep it upright, glue not counted"
         if folds
-        else f"it sways {length_in(unit, figure)} {way}, and "
-        f"{length_in(unit, limit)} is the most (height over {SWAY_LIMIT:g})"
+        else f"it sways {sways} {way}, and {most} is the most (height over {SWAY_LIMIT:g})"
     )
     pushed = f"pushed with {_push(unit)} at the top, with all that stands in it,"
     return Finding(

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator
 
 from rodwright.amounts import RUN_WEIGHTS
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.phrases import length_in, named, weight_in
+from rodwright.checks.phrases import held_to, length_in, named, weight_in
 from rodwright.checks.rules import Rule
 from rodwright.strength.levels import REACHES, SAGS, SPAN, STANDING, levels
 from rodwright.strength.results import Remedy, Result
@@ -28,14 +28,15 @@ def sagging(unit: Unit) -> Iterator[Finding]:
 
 def _sags(unit: Unit, result: Result) -> Finding:
     figure, limit = result.figure or 0.0, result.limit or 0.0
+    sags, most = held_to(unit, figure, limit)
     under, when = said_load(unit, result), result.what.removeprefix(SAGS).strip()
     of = REACHES if any(each.what == REACHES for each in result.inputs) else SPAN
     helps = would_do(result.remedies, lambda each: length_in(unit, each))
     return Finding(
         Severity.WARNING,
         Rule.SAGS_TOO_FAR,
-        f"{named(unit.part(result.parts[0]))} sags {length_in(unit, figure)} {when}{under}; "
-        f"{length_in(unit, limit)} ({of}/{unit.loading.limit:g}) is the limit",
+        f"{named(unit.part(result.parts[0]))} sags {sags} {when}{under}; "
+        f"{most} ({of}/{unit.loading.limit:g}) is the limit",
         helps,
         result.parts,
         figure,

@@ -36,8 +36,14 @@ _MEASURES: dict[LengthUnit, dict[str, tuple[str, float]]] = {
 }
 """What a measure of a result is shown in, and what one of that is in it."""
 _SIGNIFICANT = 3
-_FINEST = 0.01
+_FINEST: dict[LengthUnit, float] = {"mm": 0.01, "in": 0.001 * _INCH}
 """Lengths finer than this (mm) are told as under it."""
+_ROUNDED = ("psi",)
+"""What is told in whole tens, hundreds or thousands where that has three figures."""
+_FINE = {"in": 3}
+"""Decimals at most."""
+_NEARLY = 0.999
+"""What just doesn't hold holds so many times over."""
 _LONGEST_RUN = 2
 """Refs that follow each other and are still told one by one."""
 _REF = re.compile("([A-Z]+)([0-9]+)([a-z]?)")
@@ -81,7 +87,7 @@ def _told(result: Result, unit: LengthUnit) -> tuple[object, ...]:
     return (
         result.group,
         result.what,
-        figure_text(result.figure, result.measure, unit),
+        told_figure(result, unit),
         limit_text(result, unit),
         spare_text(result),
         result.holds,
@@ -129,20 +135,34 @@ def figure_text(value: float | None, measure: str, unit: LengthUnit) -> str:
     forces that they exert."""
     if value is None:
         return "not known"
-    if measure == "mm" and 0 < abs(value) < _FINEST:
-        return f"under {figure_text(_FINEST, measure, unit)}"
+    finest = _FINEST[unit]
+    if measure == "mm" and 0 < abs(value) < finest * (1 - 1e-9):
+        return f"under {figure_text(finest, measure, unit)}"
     symbol, one = _MEASURES[unit].get(measure, (measure, 1.0))
-    return f"{number_text(value / one)} {symbol}".strip()
+    number = value / one
+    if symbol in _ROUNDED and math.isfinite(number):
+        number = float(f"{number:.{_SIGNIFICANT}g}")
+    return f"{number_text(number, _FINE.get(symbol, 6))} {symbol}".strip()
 
 
-def number_text(value: float) -> str:
-    """A number to three significant figures, whole from a hundred on."""
+def told_figure(result: Result, unit: LengthUnit) -> str:
+    """The figure of a result; one past its limit, or within it, never reads like the limit."""
+    text = figure_text(result.figure, result.measure, unit)
+    if result.figure is None or result.limit is None or result.figure == result.limit:
+        return text
+    if text != figure_text(result.limit, result.measure, unit):
+        return text
+    return f"just {'over' if result.figure > result.limit else 'under'} {text}"
+
+
+def number_text(value: float, most: int = 6) -> str:
+    """A number to three significant figures, whole from a hundred on, with ``most`` decimals."""
     if not math.isfinite(value):
         return "no end" if value > 0 else "-"
     if value == 0:
         return "0"
     decimals = _SIGNIFICANT - 1 - math.floor(math.log10(abs(value)))
-    text = f"{value:.{max(0, min(decimals, 6))}f}"
+    text = f"{value:.{max(0, min(decimals, most))}f}"
     return text.rstrip("0").rstrip(".") if "." in text else text
 
 
@@ -155,8 +175,13 @@ def limit_text(result: Result, unit: LengthUnit) -> str:
 
 
 def spare_text(result: Result) -> str:
-    """How many times over a result holds; empty where nothing limits it."""
-    return "" if result.spare is None else f"x {number_text(result.spare)}"
+    """How many times over a result holds, never 1 where it doesn't; empty where nothing limits
+    it."""
+    if result.spare is None:
+        return ""
+    if result.spare <= 0:
+        return "none"
+    return f"x {number_text(result.spare if result.holds else min(result.spare, _NEARLY))}"
 
 
 def people_text(result: Result) -> str:

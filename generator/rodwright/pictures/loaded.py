@@ -11,10 +11,10 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
-from rodwright.lengths import LengthUnit, format_length
+from rodwright.lengths import LengthUnit
 from rodwright.pictures.files import write_drawing
 from rodwright.pictures.ink import DARK, Drawing, Fill, Lettering, Mark, Point, Stroke
-from rodwright.pictures.loaded_labels import ARROW, is_assumed, labels_of, sag_text
+from rodwright.pictures.loaded_labels import ARROW, is_assumed, labels_of, sag_and_limit
 from rodwright.pictures.paper import HEAVY, SMALL, THIN, Block, Map, Window, note_marks, on_paper
 from rodwright.pictures.sagged import after, drawn, drop_at, exaggeration, is_shown, outline
 from rodwright.strength.sag_lines import SagLine
@@ -205,8 +205,8 @@ def _failing(lines: Sequence[SagLine], unit: LengthUnit) -> list[str]:
     found: dict[str, list[str]] = {}
     for line in lines:
         if not line.holds and line.sag is not None and line.limit is not None:
-            limit = format_length(line.limit, unit)
-            figures = f"{sag_text(line.sag, unit)} of {limit} {unit}"
+            sag, limit = sag_and_limit(line.sag, line.limit, unit)
+            figures = f"{sag} of {limit} {unit}"
             found.setdefault(figures, []).append(line.ref)
     return [f"Past its limit: {', '.join(refs)}, {figures}." for figures, refs in found.items()]
 

@@ -9,7 +9,7 @@ from itertools import combinations
 
 from rodwright.amounts import format_weight
 from rodwright.geometry import TOUCH, Box
-from rodwright.lengths import LengthUnit, format_length
+from rodwright.lengths import LengthUnit, format_length, told_apart
 from rodwright.pictures.glyphs import text_width
 from rodwright.pictures.ink import Lettering, Mark, Point
 from rodwright.pictures.paper import Map
@@ -97,8 +97,7 @@ def _wordings(unit: Unit, line: SagLine) -> tuple[tuple[str, ...], ...]:
         fuller = f"{line.ref}: {said}" if said.endswith(weight) else f"{line.ref}: {said}, {weight}"
     if line.sag is None or line.limit is None:
         return (fuller, "sag not known"), (loaded, "sag not known"), (f"{loaded}, sag not known",)
-    sag = sag_text(line.sag, unit.display_unit)
-    limit = format_length(line.limit, unit.display_unit)
+    sag, limit = sag_and_limit(line.sag, line.limit, unit.display_unit)
     bad = "" if line.holds else f": {_TOO_FAR}"
     measure = unit.display_unit
     short = f"{sag} of {limit} {measure}{bad}"
@@ -116,11 +115,12 @@ def is_assumed(line: SagLine) -> bool:
     return any(load.assumed and load.mass > 0 for load in line.loads)
 
 
-def sag_text(sag: float, unit: LengthUnit) -> str:
-    """A sag without its unit; what is shown as nothing is less than the least that is shown."""
-    shown = format_length(sag, unit)
+def sag_and_limit(sag: float, limit: float, unit: LengthUnit) -> tuple[str, str]:
+    """A sag and its limit without their unit; what is shown as nothing is less than the least that
+    is shown, and two that differ never read alike."""
+    shown, most = told_apart(sag, limit, unit)
     least = {"mm": "0.1", "in": "1/64"}[unit]
-    return shown if shown != format_length(0.0, unit) else f"less than {least}"
+    return (shown if shown != format_length(0.0, unit) else f"less than {least}", most)
 
 
 def _placed(unit: Unit, line: SagLine, spaces: Sequence[_Space], size: float) -> Label | None:
