@@ -165,3 +165,42 @@ def test_few_pins_work_loose() -> None:
     assert 100 < told.figure < 130
     assert told.limit < 60
     assert Rule.BACK_FIXINGS_GIVE not in {each.rule for each in check_parts(unit)}
+
+
+UNKNOWN = """
+size: {width: 900, height: 1900, depth: 290}
+stock:
+  thin: {kind: sheet, material: birch plywood, thickness: 6}
+  wood: {kind: sheet, material: moon plywood, thickness: 18, density: 600%s}
+carcass: {stock: wood, corners: housed}
+base: {kind: plinth, height: 75}
+loads: books
+interior: {shelves: {count: 5}}
+"""
+STATED = ", strength: {stiffness: 8300 N/mm2, source: the maker}"
+SWAYS = (Rule.SWAY_UNKNOWN, Rule.NOTHING_BRACES_IT, Rule.SWAYS_TOO_FAR, Rule.OPEN_BACK)
+
+
+def _of_sway(text: str, **more: Any) -> list[Finding]:
+    return [each for each in check_parts(unit_from(text, **more)) if each.rule in SWAYS]
+
+
+def test_an_open_carcass_of_unknown_wood_is_warned_of() -> None:
+    (found,) = _of_sway(UNKNOWN % "")
+    assert (found.rule, found.severity) == (Rule.SWAY_UNKNOWN, Severity.WARNING)
+    assert "neither a back nor a face frame" in found.message
+    assert "`moon plywood`" in found.message and "`stiffness: 9300 N/mm2`" in found.message
+    (backed,) = _of_sway(UNKNOWN % "", back=BACK)
+    assert (backed.rule, backed.severity) == (Rule.SWAY_UNKNOWN, Severity.NOTE)
+    assert not _of_sway(UNKNOWN % "" + "wall: studs\n")
+
+
+def test_unknown_shear_of_the_sides_is_no_sway_from_front_to_back() -> None:
+    """Its stiffness alone is known: it is told once that nothing braces it sideways."""
+    (found,) = _of_sway(UNKNOWN % STATED)
+    assert found.rule is Rule.NOTHING_BRACES_IT
+    (back,) = [e for e in racking(unit_from(UNKNOWN % STATED)) if e.what == FRONT_TO_BACK]
+    push, give = (each.value for each in back.inputs)
+    assert give == pytest.approx(2 * 8300 / 16 * 18 * 290 / (1900 - 75))
+    assert back.figure == pytest.approx(push / give)
+    assert any("E/16" in note for note in back.notes)

@@ -28,8 +28,9 @@ def racking(unit: Unit) -> Iterator[Finding]:
     """Findings about a carcass that nothing braces, or not enough."""
     for result in worked_out(unit):
         if result.figure is None:
-            continue
-        if result.what == SIDEWAYS:
+            if not fixed_to_wall(unit):
+                yield _not_known(unit, result)
+        elif result.what == SIDEWAYS:
             yield from _sideways(unit, result)
         elif not result.holds and result.what == FRONT_TO_BACK:
             yield _sways(unit, result, "from front to back", Rule.SWAYS_TOO_FAR)
@@ -39,9 +40,30 @@ def racking(unit: Unit) -> Iterator[Finding]:
             yield _works_loose(unit, result)
 
 
-def _sideways(unit: Unit, result: Result) -> Iterator[Finding]:
+def _braced(unit: Unit) -> bool:
     roles = {part.role for part in unit.parts}
-    braced = Role.BACK in roles or roles.issuperset(FACE_FRAME)
+    return Role.BACK in roles or roles.issuperset(FACE_FRAME)
+
+
+def _not_known(unit: Unit, result: Result) -> Finding:
+    """Of a carcass of unknown wood: worse where neither back nor face frame braces it."""
+    braced = _braced(unit)
+    bare = "" if braced else "; it has neither a back nor a face frame to keep it square"
+    brace = "" if braced else "; or give it a `back`, or fix it to the wall and say so (`wall`)"
+    return Finding(
+        Severity.NOTE if braced else Severity.WARNING,
+        Rule.SWAY_UNKNOWN,
+        f"how far the carcass sways when it is pushed can't be worked out{bare}: {result.lacking}",
+        f"Give what is known of it, with where it comes from, or choose a material that is known "
+        f"(docs/materials.md){brace}.",
+        result.parts,
+        measure="",
+        case=(result.lacking,),
+    )
+
+
+def _sideways(unit: Unit, result: Result) -> Iterator[Finding]:
+    braced = _braced(unit)
     if fixed_to_wall(unit):
         # The wall braces it, once it is fixed; until then it has to stand by itself.
         if not braced and folds_empty(unit):

@@ -70,6 +70,7 @@ class Rule(StrEnum):
     FOOT_CRUSHES = "foot-crushes"
     OPEN_BACK = "open-back"
     SWAYS_TOO_FAR = "sways-too-far"
+    SWAY_UNKNOWN = "sway-unknown"
     BACK_BUCKLES = "back-buckles"
     BACK_FIXINGS_GIVE = "back-fixings-give"
     NOTHING_TO_HANG_BY = "nothing-to-hang-by"

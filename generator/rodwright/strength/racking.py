@@ -25,6 +25,7 @@ from rodwright.strength.racking_remedies import (
     shorter_legs,
 )
 from rodwright.strength.results import Group, Input, Result
+from rodwright.strength.side_shear import side_shear
 from rodwright.strength.skeletons import carcass_skeleton, frame_skeleton, stiffness
 from rodwright.strength.told_support import said
 from rodwright.strength.turning import turning_of
@@ -264,14 +265,7 @@ def _critical(panel: Panel) -> float:
 
 def _front_to_back(unit: Unit, found: Racking) -> Result:
     """The sides as panels in shear, and the legs under them."""
-    uprights = [part for part in unit.parts if part.role is Role.SIDE]
-    give = 0.0
-    for part in uprights:
-        mechanics = part.blank.stock.mechanics
-        shear = mechanics.panel_shear or mechanics.shear if mechanics else None
-        box = part.bounds()
-        if shear is not None:
-            give += shear.value * part.blank.thickness * box.size[1] / box.size[2]
+    give, estimated = side_shear(unit)
     legs = legs_sway(unit, found.push, 0)
     bare = found.push / give if give else found.height
     sway = min(bare + (legs or 0.0), found.height)
@@ -288,10 +282,13 @@ def _front_to_back(unit: Unit, found: Racking) -> Result:
         bracing.SHEAR_FLOW,
         inputs=(
             Input("F", "push at the top", found.push, "N", PUSH_SOURCE),
-            Input("sum G t B/h", "stiffness of the sides in shear", give, "N/mm"),
+            Input("sum G t B/h", "stiffness of the sides in shear", give, "N/mm", estimated),
         ),
         limit_source=SWAY_SOURCE,
-        notes=("whether it tips over is another question",),
+        notes=(
+            "whether it tips over is another question",
+            *((str(estimated),) if estimated else ()),
+        ),
         remedies=(*shorter_legs(unit, found, bare, limit), at_wall(unit, found.push))
         if sway > limit
         else (),

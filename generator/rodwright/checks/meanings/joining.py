@@ -193,6 +193,14 @@ MEANINGS = {
         "`rodwright strength` works out what would help, each with its figure.",
         "A loaded carcass that sways works its joints loose, and may fold in the end.",
     ),
+    Rule.SWAY_UNKNOWN: Meaning(
+        "It isn't known how far the carcass sways",
+        "Nothing is told from a guessed material: without the stiffness of the carcass's wood, or "
+        "of its back in shear, no sway is worked out, and whether it folds isn't known either.",
+        PRACTICE,
+        "Give `strength` in the stock, with its source, or say what it is `like`.",
+        "A loaded carcass that nothing keeps square may fold.",
+    ),
     Rule.BACK_BUCKLES: Meaning(
         "The back is so thin that it buckles in shear",
         "Pushed at the top, the panel bulges out of its plane between the edges that hold it, and "
