@@ -96,8 +96,16 @@ def test_without_drawers_a_pull_at_its_top_counts(depth: float, told: Severity) 
 def test_a_fixing_holds_no_less_than_restraints_are_tried_with() -> None:
     """4.39 kg pull it over, 4.54 are asked: a few newtons are lacking; 50 lb are 22.7 kg."""
     told = _only(unit_of_blocks(block("SD1", (0, 0, 0), (2800, 56, 1000))))
-    assert "the fixing has to hold 23 kg (what restraints are tried with" in told.remedy
+    assert "the fixing has to hold 23 kg (what restraints are tried with)" in told.remedy
     assert "plugs in masonry or 2 screws in studs" in told.remedy
+
+
+def test_a_child_on_a_shelf_is_told_beside_the_pull() -> None:
+    text = "size: {width: 900, height: 1980, depth: 250}\nloads: books\n"
+    base = {"kind": "plinth", "height": 75, "toe_space": 50}
+    found = _only(unit_from(text, interior={"shelves": {"count": 5}}, base=base))
+    assert "a level pull of" in found.message
+    assert "on the front of a shelf does it" in found.message
 
 
 def test_a_child_on_a_shelf_tips_a_bookcase() -> None:

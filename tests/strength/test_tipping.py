@@ -225,6 +225,40 @@ def test_a_child_on_a_shelf_by_hand() -> None:
     assert not found.holds
 
 
+def test_a_bench_without_a_top_is_held_by_its_worktop() -> None:
+    unit = unit_from(
+        "size: {width: 900, height: 900, depth: 500}\n",
+        carcass={"stock": "ply", "top": "none", "corners": "dowelled"},
+        worktop={"stock": "oak"},
+    )
+    held = next(each for each in tipping(unit) if each.what == IN_UNIT)
+    assert held.subject == "worktop WT1"
+
+
+def test_an_interlock_of_what_is_empty_is_not_that_of_what_is_full() -> None:
+    """One of two drawers out, empty: 40 x 200 - 10 x 900 + 10 x 100 = 0; full of 30 kg each, as
+    they are said to be: 40 x 200 - 40 x 900 + 40 x 100 is less."""
+    base = chest(1000.0)
+    second = block("FR2", (500, 0, 100), (500, 200, 100), Role.DRAWER_FRONT, "Drawer 2")
+    unit = replace(
+        base,
+        parts=(*base.parts, second),
+        motions=(*base.motions, Slide(("FR2",), (0.0, -1000.0, 0.0))),
+        loading=Loading(
+            tuple(
+                Load(ref, "30 kg", (Stretch(at, at + 500.0, 60.0, 60.0),))
+                for ref, at in (("FR1", 0.0), ("FR2", 500.0))
+            )
+        ),
+    )
+    empty, full = (
+        next(each.figure for each in of_unit(unit, what).remedies if "interlock" in each.what)
+        for what in (f"{BY_ITSELF}, empty", f"{BY_ITSELF}, as loaded")
+    )
+    assert empty == pytest.approx(0.0, abs=1e-9)
+    assert full < -1.0
+
+
 def test_a_floor_that_leans_is_the_limit() -> None:
     leaning = replace(bookcase(), loading=Loading(lean=9.4))
     assert of_unit(leaning, "turned over forward").holds

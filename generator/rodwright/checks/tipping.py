@@ -75,17 +75,16 @@ def _tall(unit: Unit, results: Mapping[str, Result]) -> Iterator[Finding]:
     at = next(each.value for each in pulled.inputs if each.symbol == "H")
     pull = weight_in(unit, max(pulled.figure or 0.0, 0.0), 1)
     said = f"a level pull of {pull} at {length_in(unit, at)}"
-    if not pulled.holds:
-        said = f"a freestanding unit {length_in(unit, height)} high can tip over: {said} does it"
-        yield _warning(unit, Rule.TALL_AND_FREESTANDING, pulled, said, results)
-        return
+    tips = [(pulled, f"{said} does it")] if not pulled.holds else []
     for climbed in _all_that_fail(results, CLIMBED_SHELVES):
         load = weight_in(unit, max(climbed.figure or 0.0, 0.0), 1)
-        said = (
-            f"a freestanding unit {length_in(unit, height)} high can tip over: on a carpet, {load} "
-            f"on the front of a shelf does it, and a child weighs {weight_in(unit, CHILD.value)}"
-        )
-        yield _warning(unit, Rule.TALL_AND_FREESTANDING, climbed, said, results)
+        child = weight_in(unit, CHILD.value)
+        on_it = f"on a carpet, {load} on the front of a shelf does it, and a child weighs {child}"
+        tips.append((climbed, on_it))
+    if tips:
+        does = "; ".join(each for _, each in tips)
+        said = f"a freestanding unit {length_in(unit, height)} high can tip over: {does}"
+        yield _warning(unit, Rule.TALL_AND_FREESTANDING, tips[0][0], said, results)
         return
     asked = weight_in(unit, PULL.value, 1)
     yield Finding(
@@ -199,7 +198,7 @@ def _holding(unit: Unit, results: Mapping[str, Result]) -> str:
         next(each.value for each in fixing.inputs if each.symbol == symbol)
         for symbol in ("z", "T1")
     )
-    least = " (what restraints are tried with; more than it takes)" if worst < force else ""
+    least = " (what restraints are tried with)" if worst < force else ""
     more = f": {', '.join(_fixings(results))}"
     if unit.loading.wall == "plasterboard":
         more += f"; {fixing.notes[0]}"

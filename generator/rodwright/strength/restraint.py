@@ -136,7 +136,7 @@ def _needed(what: str, newtons: float, each: float, one: str, source: Source, le
 
 
 def _held_by(unit: Unit) -> Part | None:
-    """The part that brackets are screwed to: the top, or the highest level under it."""
-    levels = [part for part in unit.parts if TRAITS[part.role].level]
+    """The part that brackets are screwed to: the top, or the highest level or worktop there is."""
+    levels = [part for part in unit.parts if TRAITS[part.role].level or part.role is Role.WORKTOP]
     tops = [part for part in levels if part.role is Role.TOP] or levels
     return max(tops, key=lambda part: part.bounds().high[2], default=None)

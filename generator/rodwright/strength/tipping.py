@@ -145,14 +145,20 @@ class _Case:
 
     def drawers(self) -> Iterator[Row]:
         """With every drawer out, and with each alone out."""
-        alone = [same for each in self.out for same in self.states([each])]
         for filled, states in by_filling(self.states(self.out), "as loaded") if self.out else ():
+            alone = self._one_out(loaded=states[0].loaded)
             yield self._turn(f"{BY_ITSELF}, {filled}", states, alone=alone)
         if self.out and self.within:
             clothed, *_ = self._filled_so(self.own.movers, self.clothed, ["what opens"])
+            alone = self._one_out(loaded=True, clothed=True)
             row = self._turn(CLOTHED, [Held(clothed, loaded=True)], alone=alone)
             yield replace(row, source=CLOTHING.source)
         yield from map(self._alone, self.out)
+
+    def _one_out(self, *, loaded: bool, clothed: bool = False) -> list[Held]:
+        """With each drawer alone out."""
+        states = [same for each in self.out for same in self.states([each], clothed=clothed)]
+        return [each for each in states if each.loaded is loaded]
 
     def doors(self) -> Iterator[Row]:
         """With every door open, and with each alone open."""
