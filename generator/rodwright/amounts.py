@@ -1,8 +1,8 @@
 """Weights, areas, volumes and runs, in the words of makers in millimetres or in inches.
 
-Inside they are kilograms, square and cubic metres, and metres; this is the edge where they turn
-into pounds, square feet, board feet and feet for a spec in inches, and where amounts that are
-written with their own unit (``25 kg/m``, ``50 lb/ft2``) are read.
+Inside they are kilograms, square and cubic metres, metres and N/mm2; this is the edge where they
+turn into pounds, square feet, board feet, feet and psi for a spec in inches, and where amounts that
+are written with their own unit (``25 kg/m``, ``50 lb/ft2``) are read.
 """
 
 from __future__ import annotations
@@ -106,6 +106,10 @@ GRAVITY = 9.80665
 """m/s2, standard gravity (NIST Special Publication 811, appendix B.8): by it a weight in newtons
 is one in kilograms."""
 _POUND = WEIGHTS["in"].one
+STRESSES: dict[LengthUnit, Measure] = {
+    "mm": Measure("N/mm2", 1.0, 1),
+    "in": Measure("psi", _POUND * GRAVITY / (_FOOT * 1000 / 12) ** 2, 0),
+}
 _HEAVY = {
     ("kg", "kgs", "kilogram", "kilograms"): 1.0,
     ("g", "gram", "grams"): 1e-3,

@@ -11,6 +11,7 @@ import pytest
 from kit.specs import unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.phrases import stress_in
 from rodwright.checks.rules import Rule
 from rodwright.strength.racking import FRONT_TO_BACK, SIDEWAYS, racking
 from rodwright.unit import Role
@@ -60,6 +61,32 @@ def test_dowels_in_a_sheet_of_unknown_shear_hold_it_more_than_pocket_screws() ->
         low = [note for note in result.notes if "shear modulus isn't known" in note]
         assert len(low) == (corners == "dowelled")
     assert sway["dowelled"] < sway["pocket-screwed"]
+
+
+INCHES = (
+    "unit: in\nsize: {width: 36, height: 78, depth: 11 1/2}\nloads: hardbacks\n"
+    "base: {kind: plinth, height: 3}\n"
+)
+
+
+def test_in_a_spec_in_inches_nothing_is_metric_nor_nothing_that_is_a_little() -> None:
+    (found,) = _found(
+        Rule.NOTHING_BRACES_IT,
+        INCHES,
+        carcass={"stock": "ply", "corners": "butted"},
+        interior={"shelves": {"count": 5}},
+        stock={"ply": {"kind": "sheet", "material": "birch plywood", "thickness": "3/4"}},
+    )
+    said = f"{found.message} {found.remedy}"
+    assert not re.search(r"\d (mm|kg|m|N)\b|N/mm2", said)
+    assert "7 in apart (under 1/64 in)" in said
+    assert "lb sideways (0 in)" in said
+
+
+def test_a_back_that_buckles_is_told_in_the_makers_stress() -> None:
+    unit = unit_from(SIZE)
+    assert stress_in(unit, 1.8) == "1.8 N/mm2"
+    assert stress_in(replace(unit, display_unit="in"), 1.8) == "261 psi"
 
 
 def test_a_remedy_says_what_it_gives() -> None:

@@ -17,7 +17,7 @@ from rodwright.strength.carriers import Ground
 from rodwright.strength.ground import ON_FLOOR, ON_FOOT, ON_LEG, ON_PLINTH, ground, shared
 from rodwright.strength.paths import GRAVITY, Force, paths
 from rodwright.strength.uprights import BUCKLES, PRESSES, critical, stretches, uprights
-from rodwright.trade.floors import HOUSE_FLOOR
+from rodwright.trade.floors import HOUSE_FLOORS
 from rodwright.unit import Role, Unit
 from rodwright.unit.loading import Load, Loading, Lump, Stretch
 
@@ -100,8 +100,24 @@ def test_the_floor_by_hand() -> None:
     load = Load(of_role(unit, Role.TOP)[0].ref, "safe", (), (Lump(500.0, 250.0),))
     heavy = replace(unit, loading=Loading((*unit.loading.loads, load)))
     (result,) = [each for each in ground(heavy) if each.what == ON_FLOOR]
-    assert result.limit == HOUSE_FLOOR.value == 150.0
+    assert result.limit == HOUSE_FLOORS["mm"].value == 150.0
     assert not result.holds
+
+
+def test_a_floor_in_inches_is_held_against_what_is_usual_in_the_us() -> None:
+    """40 lb/ft2 (IOBA Standard, A weighty subject: 30 to 40): Europe's 1.5 kN/m2 is 31 lb/ft2."""
+    unit = bookcase()
+    load = Load(of_role(unit, Role.TOP)[0].ref, "safe", (), (Lump(250.0, 250.0),))
+    loading = Loading((*unit.loading.loads, load))
+    in_inches = replace(unit, loading=loading, display_unit="in")
+    (result,) = [each for each in ground(in_inches) if each.what == ON_FLOOR]
+    assert result.limit == pytest.approx(40 * 0.45359237 / 0.3048**2)
+    assert result.limit_source is not None
+    assert result.limit_source.seen
+    assert "IOBA" in str(result.limit_source)
+    assert not result.holds
+    less = result.remedies[0]
+    assert result.limit - 1 < less.figure <= result.limit
 
 
 @pytest.mark.parametrize(

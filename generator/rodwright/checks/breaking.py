@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.phrases import length_in, named
+from rodwright.checks.phrases import length_in, named, stress_in
 from rodwright.checks.rules import Rule
 from rodwright.checks.sagging import said_load, would_do
 from rodwright.strength.levels import BENDS, SHEARS, levels
@@ -31,19 +31,19 @@ def breaking(unit: Unit) -> Iterator[Finding]:
         if result.holds or result.figure is None or result.limit is None:
             continue
         if result.what in _BREAKS:
-            yield _breaks(unit, result)
+            yield _breaks(unit, result, result.figure, result.limit)
         elif result.what in _PINS:
             yield _tears(unit, result, result.figure, result.limit)
 
 
-def _breaks(unit: Unit, result: Result) -> Finding:
+def _breaks(unit: Unit, result: Result, figure: float, limit: float) -> Finding:
     under = said_load(unit, result)
-    helps = would_do(result.remedies, lambda each: f"{each:.1f} N/mm2")
+    helps = would_do(result.remedies, lambda each: stress_in(unit, each))
     return Finding(
         Severity.ERROR,
         Rule.BREAKS,
         f"{named(unit.part(result.parts[0]))} may break: it {_BREAKS[result.what]} "
-        f"{result.figure:.1f} N/mm2{under}; {result.limit:.1f} N/mm2 is what it may be",
+        f"{stress_in(unit, figure)}{under}; {stress_in(unit, limit)} is what it may be",
         helps,
         result.parts,
         result.figure,
@@ -58,11 +58,12 @@ def _tears(unit: Unit, result: Result, figure: float, limit: float) -> Finding:
     under = said_load(unit, result)
     pin = next(each.value for each in result.inputs if each.symbol == "d")
     share = limit / figure
+    part = named(unit.part(result.parts[0]))
     return Finding(
         Severity.ERROR,
         Rule.PINS_TEAR_OUT,
-        f"{named(unit.part(result.parts[0]))} {_PINS[result.what]} {figure:.1f} N/mm2{under}, on "
-        f"pins of {length_in(unit, pin)}; {limit:.1f} N/mm2 is what that bears",
+        f"{part} {_PINS[result.what]} {stress_in(unit, figure)}{under}, on "
+        f"pins of {length_in(unit, pin)}; {stress_in(unit, limit)} is what that bears",
         _MORE_PINS.format(share=share),
         result.parts[:-1],
         figure,

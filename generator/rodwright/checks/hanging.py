@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.phrases import length_in, named, weight_in
+from rodwright.checks.phrases import length_in, named, stress_in, weight_in
 from rodwright.checks.rules import Rule
 from rodwright.geometry import TOUCH
 from rodwright.mass import unit_weight
@@ -64,9 +64,9 @@ def _rail(unit: Unit) -> str:
     size = f"{length_in(unit, high)} x {length_in(unit, thick)}"
     said = (
         f"screw a rail of {wood}, {size}, to its top and sides, behind or under the top, and hang "
-        f"it by that: it is bent by {result.figure:.1f} N/mm2"
+        f"it by that: it is bent by {stress_in(unit, result.figure or 0.0)}"
     )
-    return f"{said}, and {result.limit:.1f} is allowed" if result.limit else said
+    return f"{said}, and {stress_in(unit, result.limit)} is allowed" if result.limit else said
 
 
 def _tied(unit: Unit, back: Part) -> Iterator[Finding]:

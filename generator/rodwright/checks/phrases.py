@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from rodwright.amounts import format_weight
+from rodwright.amounts import STRESSES, format_weight
 from rodwright.lengths import format_length, told_apart
 from rodwright.unit import DOORS, DRAWERS, Motion, Part, Role, Unit
 
@@ -39,6 +39,24 @@ def held_to(unit: Unit, length: float, limit: float) -> tuple[str, str]:
     that differ never read alike."""
     texts = told_apart(length, limit, unit.display_unit)
     return (f"{texts[0]} {unit.display_unit}", f"{texts[1]} {unit.display_unit}")
+
+
+def moves_in(unit: Unit, length: float) -> str:
+    """How far something moves (mm): what is finer than a length is told to, but not nothing, is
+    said to be under it."""
+    said = length_in(unit, length)
+    if length > 0 and said == length_in(unit, 0.0):
+        return f"under {_FINEST[unit.display_unit]}"
+    return said
+
+
+_FINEST = {"mm": "0.1 mm", "in": "1/64 in"}
+
+
+def stress_in(unit: Unit, stress: float, decimals: int = 1) -> str:
+    """A stress (N/mm2) with its unit: in whole psi for a maker in inches."""
+    measure = STRESSES[unit.display_unit]
+    return measure.said(stress, decimals if unit.display_unit == "mm" else None)
 
 
 def weight_in(unit: Unit, kg: float, decimals: int = 0) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.phrases import held_to, length_in, weight_in
+from rodwright.checks.phrases import held_to, length_in, moves_in, stress_in, weight_in
 from rodwright.checks.rules import Rule
 from rodwright.strength.back_fixings import EACH_CARRIES
 from rodwright.strength.paths import GRAVITY
@@ -35,7 +35,7 @@ def racking(unit: Unit) -> Iterator[Finding]:
         elif not result.holds and result.what == FRONT_TO_BACK:
             yield _sways(unit, result, "from front to back", Rule.SWAYS_TOO_FAR)
         elif not result.holds and result.what == BUCKLES:
-            yield _buckles(result)
+            yield _buckles(unit, result)
         elif not result.holds and result.what == EACH_CARRIES:
             yield _works_loose(unit, result)
 
@@ -76,7 +76,7 @@ def _sideways(unit: Unit, result: Result) -> Iterator[Finding]:
             Severity.NOTE,
             Rule.OPEN_BACK,
             f"without a back, only the carcass's joints keep it square: pushed with "
-            f"{_push(unit)} at the top it sways {length_in(unit, result.figure or 0.0)}",
+            f"{_push(unit)} at the top it sways {moves_in(unit, result.figure or 0.0)}",
             "Fix it to the wall, or give it a `back`, if it is to carry more than was said.",
             result.parts,
             result.figure,
@@ -126,16 +126,16 @@ def _helps(unit: Unit, remedies: tuple[Remedy, ...]) -> str:
     if not remedies:
         return "Give it stiffer legs or joints, or fix it to the wall."
     do = [each for each in remedies if each.holds] or [min(remedies, key=lambda one: one.figure)]
-    said = "; or ".join(f"{each.what} ({length_in(unit, each.figure)})" for each in do)
+    said = "; or ".join(f"{each.what} ({moves_in(unit, each.figure)})" for each in do)
     return f"It would sway less with {said}. `rodwright strength` has the figures."
 
 
-def _buckles(result: Result) -> Finding:
+def _buckles(unit: Unit, result: Result) -> Finding:
+    sheared, most = (stress_in(unit, each or 0.0, 2) for each in (result.figure, result.limit))
     return Finding(
         Severity.WARNING,
         Rule.BACK_BUCKLES,
-        f"pushed at the top, the back is sheared by {result.figure:.2f} N/mm2 and buckles at "
-        f"{result.limit:.2f} N/mm2",
+        f"pushed at the top, the back is sheared by {sheared} and buckles at {most}",
         "Take a thicker `back.stock`, or split it (`back.split`).",
         result.parts,
         result.figure,

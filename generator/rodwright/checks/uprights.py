@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from rodwright.amounts import AREA_WEIGHTS
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.phrases import named, weight_in
+from rodwright.checks.phrases import named, stress_in, weight_in
 from rodwright.checks.rules import Rule
 from rodwright.strength.ground import ON_FLOOR, ground
 from rodwright.strength.results import Result
@@ -44,11 +44,12 @@ def _buckles(unit: Unit, result: Result) -> Finding:
 
 def _crushes(unit: Unit, result: Result) -> Finding:
     upright, below = (named(unit.part(ref)) for ref in result.parts)
+    presses, most = (stress_in(unit, each or 0.0, 2) for each in (result.figure, result.limit))
     return Finding(
         Severity.WARNING,
         Rule.FOOT_CRUSHES,
-        f"{upright} presses on {below} with {result.figure:.2f} N/mm2, and {result.limit:.2f} is "
-        "the most through its thickness",
+        f"{upright} presses on {below} with {presses}, and {most} is the most through its "
+        "thickness",
         "Let it go past that to the floor, make it thicker, or take harder stock under it.",
         result.parts,
         result.figure,

@@ -16,7 +16,7 @@ from rodwright.strength.carriers import Ground
 from rodwright.strength.paths import GRAVITY, Force, Paths, paths
 from rodwright.strength.results import Group, Input, Remedy, Result
 from rodwright.trade.feet import FOOT, FOOT_INSET
-from rodwright.trade.floors import AISLE, HOUSE_FLOOR, HOUSE_FLOOR_POINT
+from rodwright.trade.floors import AISLE, HOUSE_FLOOR_POINT, HOUSE_FLOORS
 from rodwright.trade.sizes import trade_sizes
 from rodwright.trade.sources import Source
 from rodwright.unit import CASE, PANELS, Role, Unit
@@ -26,7 +26,7 @@ STATICS = Source("statics: each load by the rule of the lever to the nearest tha
 ON_FLOOR = "load on the floor under and before it"
 ON_FOOT = "load on the most laden foot"
 ON_LEG = "load on the most laden leg"
-ON_PLINTH = "load on each metre of its plinth"
+ON_PLINTH = "load along its plinth"
 _ENGINEER = "whether the floor carries it is for a structural engineer to say; follow local codes"
 
 
@@ -146,7 +146,8 @@ def _on_floor(unit: Unit, down: Paths) -> Result:
     area = width * (depth + AISLE.value) / 1e6
     weight = down.total / GRAVITY
     heavy = weight > HOUSE_FLOOR_POINT.value
-    limit = HOUSE_FLOOR.value if heavy else inf
+    design = HOUSE_FLOORS[unit.display_unit]
+    limit = design.value if heavy else inf
 
     def said(kg: float) -> str:
         return format_weight(kg, unit.display_unit, 0)
@@ -157,7 +158,7 @@ def _on_floor(unit: Unit, down: Paths) -> Result:
         (),
         ON_FLOOR,
         weight / area,
-        HOUSE_FLOOR.value if heavy else None,
+        design.value if heavy else None,
         "kg/m2",
         "W/(B (D + A))",
         STATICS,
@@ -169,7 +170,7 @@ def _on_floor(unit: Unit, down: Paths) -> Result:
                 "A", "aisle before it, where nothing else stands", AISLE.value, "mm", AISLE.source
             ),
         ),
-        limit_source=HOUSE_FLOOR.source if heavy else None,
+        limit_source=design.source if heavy else None,
         notes=(
             "floors of houses are designed for that all over, and often carry more along a wall",
             f"in all it is {said(weight)}; up to {said(HOUSE_FLOOR_POINT.value)} stand on one "
@@ -182,7 +183,7 @@ def _on_floor(unit: Unit, down: Paths) -> Result:
 
 def _eased(unit: Unit, weight: float, width: float, depth: float) -> Iterator[Remedy]:
     """Less in it, in whole kg or lb, and more of the floor left free before it; kg/m2."""
-    limit, measure = HOUSE_FLOOR.value, WEIGHTS[unit.display_unit]
+    limit, measure = HOUSE_FLOORS[unit.display_unit].value, WEIGHTS[unit.display_unit]
     area, own = width * (depth + AISLE.value) / 1e6, unit_weight(unit)
     most = floor((limit * area - own) / measure.one + 1e-9) * measure.one
     if most > 0:

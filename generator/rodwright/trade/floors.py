@@ -1,22 +1,28 @@
-"""What floors of houses are built to carry; a floor is for a structural engineer to judge.
-
-By EN 1991-1-1, from memory, unless said.
-"""
+"""What floors of houses are built to carry; a floor is for a structural engineer to judge."""
 
 from __future__ import annotations
 
+from rodwright.amounts import AREA_WEIGHTS
+from rodwright.lengths import LengthUnit
 from rodwright.trade.sources import Figure, Source
 
-HOUSE_FLOOR = Figure(
-    150.0,
-    "kg/m2",
-    Source(
-        "EN 1991-1-1, table 6.2: 1.5 to 2.0 kN/m2 in dwellings (in the US 30 to 40 lb/ft2, IOBA "
-        "Standard, A weighty subject)",
-        seen=False,
+HOUSE_FLOORS: dict[LengthUnit, Figure] = {
+    "mm": Figure(
+        150.0,
+        "kg/m2",
+        Source("EN 1991-1-1, table 6.2: 1.5 to 2.0 kN/m2 in dwellings", seen=False),
     ),
-)
-"""Imposed load that floors of houses are designed for, at the least, all over."""
+    "in": Figure(
+        40 * AREA_WEIGHTS["in"].one,
+        "kg/m2",
+        Source(
+            "IOBA Standard, A weighty subject: floors of houses in the US, 30 to 40 lb/ft2; 30 is "
+            "that of bedrooms (from memory)"
+        ),
+    ),
+}
+"""Imposed load that floors of houses are designed for all over: for makers in millimetres the
+least by Europe's code, for makers in inches what is usual in the US."""
 HOUSE_FLOOR_POINT = Figure(
     204.0,
     "kg",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rodwright.checks.meanings.meaning import PRACTICE, Meaning
 from rodwright.checks.rules import Rule
-from rodwright.trade.floors import HOUSE_FLOOR
+from rodwright.trade.floors import HOUSE_FLOORS
 from rodwright.trade.lifting import HSE, LOAD_CONSTANT, NIOSH
 from rodwright.trade.stability import CHILD, FIX_FROM, OPEN_ELEMENT, PULL, PULL_HEIGHT, RESTRAINT
 
@@ -68,7 +68,7 @@ MEANINGS = {
         "Its weight and all that it is to carry, over what it covers of the floor. Books to the "
         "ceiling come to three times what a floor is designed for all over; along a wall that "
         "carries the joists that is often no matter, in the middle of a span it may be.",
-        f"{HOUSE_FLOOR.source}.",
+        f"For a spec in mm: {HOUSE_FLOORS['mm'].source}. In inches: {HOUSE_FLOORS['in'].source}.",
         "Ask a structural engineer, above all about timber joists and old houses.",
         "A floor that is overloaded sags, cracks what hangs from it, and may come down. Local "
         "codes come first.",
