@@ -22,6 +22,8 @@ from rodwright.handover.strength_list import (
     works_of,
 )
 from rodwright.lengths import LengthUnit
+from rodwright.strength.fixings import level_joints
+from rodwright.strength.joint_results import LOADED
 from rodwright.strength.results import Group
 
 
@@ -106,6 +108,30 @@ def test_what_fails_never_reads_like_its_limit(
 ) -> None:
     result = replace(SAG, figure=figure, limit=limit)
     assert (told_figure(result, "mm"), spare_text(result)) == (told, spare)
+
+
+def test_what_a_joint_carries_is_held_to_what_it_bears() -> None:
+    """It reads as a load of so much, at most what the joint bears; what would help bears more."""
+    unit = unit_from(
+        "size: {width: 800, height: 900, depth: 300}\n"
+        "loads: 150 kg/m\n"
+        "interior: {shelves: {count: 1, ends: screwed}}\n"
+    )
+    found = next(e for e in level_joints(unit) if e.what == LOADED and "SH1" in e.parts)
+    load = next(each.value for each in found.inputs if each.symbol == "R")
+    assert not found.holds
+    assert told_figure(found, "mm") == figure_text(load, "kg", "mm")
+    assert limit_text(found, "mm").startswith("at most ")
+    each, count = (next(e.value for e in found.inputs if e.symbol == s) for s in ("R1", "n"))
+    assert found.limit == pytest.approx(each * count)
+    assert found.remedies
+    assert all(": bears " in remedy_text(each, "kg", "mm") for each in found.remedies)
+
+
+def test_that_something_is_more_than_nothing_is_no_limit_worth_telling() -> None:
+    stands = replace(STANDS, limit=0.0, measure="degrees", figure=13.2)
+    assert (limit_text(stands, "in"), spare_text(stands)) == ("", "")
+    assert limit_text(replace(stands, figure=-1.0), "in") == "at least 0 degrees"
 
 
 def test_what_tips_by_itself_has_nothing_to_spare() -> None:
@@ -199,6 +225,7 @@ def test_json_has_every_result_whole() -> None:
         "figure": 2.7,
         "holds": True,
         "cost": 12.5,
+        "bears": False,
     }
     assert sag["holds"] is False and "breaks" not in sag
     assert stands["at_least"] is True and stands["spare"] == 2.0

@@ -75,16 +75,13 @@ def fixings_hold(unit: Unit) -> Iterator[Finding]:
         if result.holds or result.figure is None or result.limit is None:
             continue
         severity, rule, said = _RULES[result.what]
-        load, bears = (
-            (result.limit, result.figure) if result.at_least else (result.figure, result.limit)
-        )
         part, other = (unit.part(ref) for ref in result.parts[:2])
         told = said.format(
             part=named(part),
             other=named(other),
             moves=opened(part),
-            held=weight_in(unit, load, 1),
-            bears=weight_in(unit, bears, 1),
+            held=weight_in(unit, result.figure, 1),
+            bears=weight_in(unit, result.limit, 1),
         )
         yield Finding(
             severity,
@@ -95,7 +92,7 @@ def fixings_hold(unit: Unit) -> Iterator[Finding]:
             result.figure,
             result.limit,
             result.measure,
-            str(result.limit_source if not result.at_least else result.source),
+            str(result.limit_source),
             case=(result.what, *(each.what for each in result.remedies)),
         )
 
@@ -104,17 +101,18 @@ def _remedy(unit: Unit, result: Result) -> str:
     """What would do, with what it then bears; where nothing does, the most that can be had."""
     does = [each for each in result.remedies if each.holds]
     if does:
-        return f"{_first_up(_told(unit, result, does))}; or put less on it."
+        return f"{_first_up(_told(unit, does))}; or put less on it."
     if result.remedies:
-        best = max(result.remedies, key=lambda each: each.figure)
-        return f"Put less on it: even {_told(unit, result, [best])}."
+        best = max(result.remedies, key=lambda each: each.figure if each.bears else -each.figure)
+        return f"Put less on it: even {_told(unit, [best])}."
     return "Put less on it, or hold it up at more places."
 
 
-def _told(unit: Unit, result: Result, remedies: list[Remedy]) -> str:
-    verb = "bears" if result.at_least else "puts on one"
+def _told(unit: Unit, remedies: list[Remedy]) -> str:
     return ", or ".join(
-        f"{each.what} ({verb} {weight_in(unit, each.figure, 1)})" for each in remedies
+        f"{each.what} ({'bears' if each.bears else 'puts on one'} "
+        f"{weight_in(unit, each.figure, 1)})"
+        for each in remedies
     )
 
 

@@ -61,6 +61,7 @@ def result_record(result: Result) -> dict[str, Any]:
                 "figure": _finite(each.figure),
                 "holds": each.holds,
                 "cost": each.cost,
+                "bears": each.bears,
             }
             for each in result.remedies
         ],

@@ -167,8 +167,9 @@ def number_text(value: float, most: int = 6) -> str:
 
 
 def limit_text(result: Result, unit: LengthUnit) -> str:
-    """What limits a result: at most, or at least; empty where nothing does."""
-    if result.limit is None:
+    """What limits a result: at most, or at least; empty where nothing does, or it only has to be
+    more than nothing and is."""
+    if result.limit is None or (result.at_least and result.limit == 0 and result.holds):
         return ""
     word = "at least" if result.at_least else "at most"
     return f"{word} {figure_text(result.limit, result.measure, unit)}"
@@ -193,7 +194,8 @@ def people_text(result: Result) -> str:
 def remedy_text(remedy: Remedy, measure: str, unit: LengthUnit) -> str:
     """What would help, and how far: `25 mm thick: 2.1 mm`."""
     cost = "" if remedy.cost is None else f", {remedy.cost:+.2f}"
-    return f"{remedy.what}: {figure_text(remedy.figure, measure, unit)}{cost}"
+    bears = "bears " if remedy.bears else ""
+    return f"{remedy.what}: {bears}{figure_text(remedy.figure, measure, unit)}{cost}"
 
 
 def sources_of(result: Result) -> tuple[Source, ...]:

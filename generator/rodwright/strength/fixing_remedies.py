@@ -84,7 +84,7 @@ def _more(
     count = min(ceil(needed / each - TOUCH), most_along(fixing, meeting))
     if count > fixing.count:
         what = f"{count} {fixing.name}s {fixing.size} instead of {fixing.count}"
-        yield Remedy(what, count * each, count * each >= needed)
+        yield Remedy(what, count * each, count * each >= needed, bears=True)
 
 
 def _other_screws(
@@ -114,7 +114,7 @@ def _other_screws(
             again = replace(joint, fixings=(other,))
             bears = fixing.count * _each(holds_of(again, meeting), pulled)
             name = sizes.screw_size(wide, long)
-            best = Remedy(f"{fixing.name}s {name}, as many", bears, bears >= needed)
+            best = Remedy(f"{fixing.name}s {name}, as many", bears, bears >= needed, bears=True)
             if best.holds:
                 break
         if best is not None:
@@ -137,7 +137,7 @@ def _screwed(sizes: TradeSizes, joint: Joint, meeting: Meeting, needed: float) -
     if each:
         count = max(2, min(ceil(needed / each - TOUCH), most_along(screw, meeting)))
         what = f"{count} wood screws {screw.size} through {meeting.first.ref}"
-        yield Remedy(what, count * each, count * each >= needed)
+        yield Remedy(what, count * each, count * each >= needed, bears=True)
 
 
 def _other_joints(
@@ -152,7 +152,7 @@ def _other_joints(
         bears = housing_bears(meeting, deep, room)
         if bears is not None:
             kg = bears.allowed / GRAVITY
-            yield Remedy(f"a housing {sizes.say(deep)} deep", kg, kg >= needed)
+            yield Remedy(f"a housing {sizes.say(deep)} deep", kg, kg >= needed, bears=True)
     if joint.kind not in (JointKind.SCREWED, JointKind.POCKET_SCREW):
         yield from _screwed(sizes, joint, meeting, needed)
     if joint.kind is JointKind.DOWEL:
@@ -164,5 +164,5 @@ def _other_joints(
         each = dowel_sheared(wide).allowed / GRAVITY
         count = min(ceil(needed / each - TOUCH), most_along(dowel, meeting))
         what = f"{max(count, 2)} dowels {dowel.size} instead"
-        yield Remedy(what, max(count, 2) * each, max(count, 2) * each >= needed)
+        yield Remedy(what, max(count, 2) * each, max(count, 2) * each >= needed, bears=True)
         return

@@ -102,18 +102,17 @@ def _edge(unit: Unit, bearing: Bearing, line: Line) -> Iterator[Result]:
         f"{called(level)}, {line.edge} edge on {on}",
         (level.ref, *line.on),
         EDGE,
-        total / GRAVITY,
         line.reaction / GRAVITY,
+        total / GRAVITY,
         "kg",
-        f"sum of n x ({bears.formula})",
-        bears.source,
+        f"R <= sum of n x ({bears.formula})",
+        STATICS,
         (
             Input("R", "the most that may bear on it", line.reaction / GRAVITY, "kg"),
             Input("n", "fixings in all", sum(holds.count for _, _, holds in each), ""),
             Input("R1", "what each bears", bears.allowed / GRAVITY, "kg", bears.source),
         ),
-        at_least=True,
-        limit_source=STATICS,
+        limit_source=bears.source,
         remedies=_closer(each[0][2].name, bears.allowed / GRAVITY, line.reaction / GRAVITY)
         if total < line.reaction
         else (),
@@ -123,4 +122,4 @@ def _edge(unit: Unit, bearing: Bearing, line: Line) -> Iterator[Result]:
 def _closer(name: str, bears: float, needed: float) -> tuple[Remedy, ...]:
     """As many along the edge as carry it."""
     count = ceil(needed / bears)
-    return (Remedy(f"{count} {name}s along it", count * bears, holds=True),)
+    return (Remedy(f"{count} {name}s along it", count * bears, holds=True, bears=True),)

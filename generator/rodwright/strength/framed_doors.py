@@ -66,19 +66,18 @@ def _corner(unit: Unit, joint: Joint, parts: list[Part], rails: int) -> Result |
         f"{called(meeting.second)} in {called(meeting.first)} of {parts[0].group.lower()}",
         (joint.second, joint.first),
         CORNERS,
-        bears,
         kg,
+        bears,
         "kg",
-        f"M1 4 r / b, M1 = {formula}",
-        source,
+        f"W <= M1 4 r / b, M1 = {formula}",
+        _HANGS,
         (
             Input("M1", "moment that a corner bears", moment, "N mm", source),
             Input("r", "rails", rails, ""),
             Input("b", "clear length of a rail", clear, "mm"),
             Input("W", "weight of the door", kg, "kg"),
         ),
-        at_least=True,
-        limit_source=_HANGS,
+        limit_source=source,
         notes=("glued; the panel isn't counted on",),
         remedies=_tenoned(trade_sizes(unit.display_unit), joint, meeting, lever, kg)
         if bears < kg
@@ -130,7 +129,9 @@ def _tenoned(
         moment = cheeks_turned(tenon, sizes.usual(TENON_DEPTH), shear).allowed
         bears = moment / lever / GRAVITY
         rails = "" if wide <= meeting.length + TOUCH else f" in rails {sizes.say(wide)} wide"
-        best = Remedy(f"loose tenons {sizes.say(tenon)} wide{rails}", bears, bears >= kg)
+        best = Remedy(
+            f"loose tenons {sizes.say(tenon)} wide{rails}", bears, bears >= kg, bears=True
+        )
         if best.holds:
             break
     return (best,) if best is not None else ()

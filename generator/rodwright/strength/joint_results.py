@@ -77,14 +77,13 @@ def carries(
         subject,
         (joint.second, joint.first),
         what,
+        needed if capacity is not None else None,
         capacity,
-        needed,
         "kg",
         _formula(holds, bears),
-        bears.source if bears is not None else needs,
+        needs,
         (*loads, *_inputs(joint, meeting, holds, bears)),
-        at_least=True,
-        limit_source=needs,
+        limit_source=bears.source if bears is not None else None,
         lacking=holds.lacking,
         notes=(*notes, *holds.notes),
         remedies=remedies(sizes, joint, meeting, needed, pulled=pulled, room=room) if fails else (),
@@ -94,7 +93,7 @@ def carries(
 def _formula(holds: Holds, bears: Bears | None) -> str:
     if bears is None:
         return ""
-    return bears.formula if holds.count == 1 else f"n x ({bears.formula})"
+    return f"F <= {bears.formula if holds.count == 1 else f'n x ({bears.formula})'}"
 
 
 def _inputs(joint: Joint, meeting: Meeting, holds: Holds, bears: Bears | None) -> tuple[Input, ...]:

@@ -31,6 +31,7 @@ from rodwright.unit import DOORS, DRAWERS, Fixing, Joint, JointKind, Part, Role,
 _LEVER = Source("statics: moments about the foremost and the hindmost of the screws")
 _HUNG = Source("statics: the door's weight at half its width, between its outer hinges")
 _HINGES = Source("tables that makers of hinges print for doors up to 600 mm wide", seen=False)
+_DOOR = Source("the weight of the door's parts")
 _SAID = Source("what the spec says the drawer holds")
 
 
@@ -206,18 +207,17 @@ def _cups(joint: Joint, subject: str, hinge: Fixing, high: float, weighs: Input)
         subject,
         (joint.second, joint.first),
         HUNG,
-        most,
         weighs.value,
+        most,
         "kg",
-        "the heaviest door for so many hinges",
-        _HINGES,
+        "W <= the heaviest door for so many hinges",
+        _DOOR,
         (
             Input("n", "hinges", hinge.count, ""),
             Input("h", "height of the door", high, "mm"),
         ),
-        at_least=True,
-        limit_source=Source("the weight of the door's parts"),
-        remedies=(Remedy(f"{needed} hinges", kg_for[needed], holds=True),)
+        limit_source=_HINGES,
+        remedies=(Remedy(f"{needed} hinges", kg_for[needed], holds=True, bears=True),)
         if needed is not None and weighs.value > most
         else (),
     )
@@ -244,11 +244,11 @@ def _butts(
         subject,
         (joint.second, joint.first),
         TOP_HINGE,
-        capacity,
         pull,
+        capacity,
         "kg",
-        f"n x ({bears.formula}), against W b / (2 a)",
-        bears.source,
+        f"W b / (2 a) <= n x ({bears.formula})",
+        _HUNG,
         (
             weighs,
             Input("b", "width of the door", wide, "mm"),
@@ -256,13 +256,13 @@ def _butts(
             Input("n", f"screws {screw.size} of a leaf", leaf, ""),
             Input("R1", "what each bears", bears.allowed / GRAVITY, "kg", bears.source),
         ),
-        at_least=True,
-        limit_source=_HUNG,
+        limit_source=bears.source,
         remedies=(
             Remedy(
                 f"{more} screws {screw.size} in each leaf",
                 more * bears.allowed / GRAVITY,
                 holds=True,
+                bears=True,
             ),
         )
         if more > leaf

@@ -36,12 +36,14 @@ class Input:
 class Remedy:
     """Something else that would do, worked out: what it is, the figure that it gives (in the
     measure of its result), whether that is within the limit, and what it costs in the maker's
-    currency more than now, where prices are known."""
+    currency more than now, where prices are known.  Of one that ``bears`` more, ``figure`` is the
+    limit that it gives, and what comes on it stays."""
 
     what: str
     figure: float
     holds: bool
     cost: float | None = None
+    bears: bool = False
 
 
 @dataclass(frozen=True, slots=True)

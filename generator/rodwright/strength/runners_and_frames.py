@@ -113,17 +113,16 @@ def frame_joints(unit: Unit) -> Iterator[Result]:
         "face frame on its carcass",
         tuple(dict.fromkeys((joint.second, *(part.ref for part in frame)))),
         FRAMED,
-        total / GRAVITY,
         carried,
+        total / GRAVITY,
         "kg",
-        f"sum of n x ({holds.aside.formula})",
-        holds.aside.source,
+        f"W <= sum of n x ({holds.aside.formula})",
+        _WEIGHT,
         (
             Input("n", f"{holds.name}s in all", sum(each.count for _, _, each in held), ""),
             Input("R1", "what each bears", holds.aside.allowed / GRAVITY, "kg", holds.aside.source),
         ),
-        at_least=True,
-        limit_source=_WEIGHT,
+        limit_source=holds.aside.source,
         notes=holds.notes,
         remedies=_more(holds, sum(each.count for _, _, each in held), carried, total),
     )
@@ -133,7 +132,11 @@ def _more(holds: Holds, count: int, carried: float, total: float) -> tuple[Remed
     if total / GRAVITY >= carried or not total:
         return ()
     needed = -(-carried * GRAVITY * count // total)
-    return (Remedy(f"{needed:.0f} {holds.name}s", needed * total / count / GRAVITY, holds=True),)
+    return (
+        Remedy(
+            f"{needed:.0f} {holds.name}s", needed * total / count / GRAVITY, holds=True, bears=True
+        ),
+    )
 
 
 def _holding(unit: Unit, frame: set[str]) -> Iterator[tuple[Joint, Meeting, Holds]]:
