@@ -59,6 +59,7 @@ def test_numbers_have_three_figures_that_count(value: float, text: str) -> None:
         (112.98483, "N mm", "in", "1 lb in"),
         (112984.83, "N mm/rad", "in", "1000 lb in/rad"),
         (2869.8147, "N mm2", "in", "1 lb in2"),
+        (1851488.0, "N mm4", "in", "1 lb in4"),
         (9806.65, "N mm", "mm", "1 kg m"),
         (1.488164, "kg/m", "in", "1 lb/ft"),
         (14.0, "degrees", "in", "14 degrees"),

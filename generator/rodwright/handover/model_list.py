@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from rodwright.handover.strength_list import figure_text, number_text, subjects_text
 from rodwright.lengths import LengthUnit
-from rodwright.strength.model.beside import LEGS, TOO_LITTLE, Beside, Row
+from rodwright.strength.model.beside import BACK, LEGS, TOO_LITTLE, Beside, Row
 from rodwright.strength.model.causes import Cause, Does
 
 NEAR = 0.05
@@ -110,6 +110,8 @@ def _stiffens(cause: Cause, unit: LengthUnit) -> str:
             "; the weight on them keeps their heads pressed to the bottom, which the formula "
             "doesn't count on"
         )
+    if cause.ref == BACK and not cause.formula:
+        said += "; the formula counts no panel that isn't held at all four edges"
     return said
 
 

@@ -29,6 +29,7 @@ _MEASURES: dict[LengthUnit, dict[str, tuple[str, float]]] = {
         "N": ("lb", _POUND * _GRAVITY),
         "N mm": ("lb in", _POUND * _GRAVITY * _INCH),
         "N mm2": ("lb in2", _POUND * _GRAVITY * _INCH**2),
+        "N mm4": ("lb in4", _POUND * _GRAVITY * _INCH**4),
         "N mm/rad": ("lb in/rad", _POUND * _GRAVITY * _INCH),
         "N/mm": ("lb/in", _POUND * _GRAVITY / _INCH),
         "N/mm2": ("psi", _POUND * _GRAVITY / _INCH**2),

@@ -24,6 +24,7 @@ from rodwright.strength.model.beside import (
     beside,
 )
 from rodwright.strength.model.causes import Cause, Does
+from rodwright.strength.model.solving import UnsolvedError
 from rodwright.strength.paths import paths
 from rodwright.strength.racking import measured
 from rodwright.unit import JointKind, Role, Unit
@@ -179,3 +180,28 @@ def test_legs_are_stiffer_by_the_bottom_that_their_heads_press_on() -> None:
     assert 0.5 < free.model / free.formula < 2.5
     assert pressed.model > 3 * free.model
     assert "keeps their heads pressed" in cause_text(pressed, "mm", "mm")
+
+
+SHORT_BACK = """
+size: {width: 800, height: 900, depth: 300}
+interior: {shelves: {count: 1}}
+back: {stock: thin, fixing: applied}
+cutouts: [{kind: skirting, height: 96, depth: 15}]
+"""
+
+
+def test_a_back_that_the_formula_does_not_count_is_the_cause() -> None:
+    """It ends above the skirting, so that nothing holds its lower edge."""
+    (row,) = (each for each in beside(unit_from(SHORT_BACK)).rows if each.what == SWAYS)
+    back = next(each for each in row.causes if each.ref == "back")
+    assert not row.agrees
+    assert back.formula == 0 and back.model > 10
+    assert "all four edges" in cause_text(back, "mm", "mm")
+
+
+def test_what_has_nothing_to_hang_by_has_no_model() -> None:
+    text = "size: {width: 800, height: 900, depth: 300}\nhung: true\n"
+    carcass = {"stock": "ply", "top": "none", "bottom": "none"}
+    unit = unit_from(text, carcass=carcass, face_frame={"stock": "ash", "width": 40})
+    with pytest.raises(UnsolvedError, match="to hang by"):
+        beside(unit)

@@ -33,8 +33,8 @@ add.  What comes to the floor is shared out by how stiff everything is, which no
 Stiffnesses of joints are good for a factor of two, so a quarter says nothing."""
 SWAY_LITTLE = 0.15
 """A sway that differs by less than this, mm, differs by nothing: a hundredth of what is allowed."""
-LEGS = "legs"
-"""How a cause tells of all legs together."""
+BACK, LEGS = "back", "legs"
+"""How a cause tells of all of a back together, and of all legs."""
 TOLD = 0.15
 """Causes that make less than this share of a difference aren't told."""
 TOO_LITTLE = 0.05
@@ -266,9 +266,9 @@ def _softer(model: Model, racked: Racking, swayed: Sway | None, off: float) -> I
     without = _swayed(model.without(Role.BACK), push)
     bare = _over_foot(push, without.mean, without.foot) if without else 0.0
     yield Cause(Does.STIFFENS, "carcass and face frame", off, racked.frame + racked.face, bare)
-    if racked.back:
+    if any(part.role is Role.BACK for part in model.unit.parts):
         whole = _over_foot(push, swayed.back, swayed.foot) if swayed else 0.0
-        yield Cause(Does.STIFFENS, "back", off, racked.back, whole - bare)
+        yield Cause(Does.STIFFENS, BACK, off, racked.back, whole - bare)
 
 
 def _over_foot(push: float, top: float, foot: float) -> float:

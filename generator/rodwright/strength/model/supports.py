@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping
 from rodwright.strength.bearings import Bearing
 from rodwright.strength.model.mesh import Grid, Mesh
 from rodwright.strength.model.pieces import Board
-from rodwright.strength.model.solving import Support
+from rodwright.strength.model.solving import Support, UnsolvedError
 from rodwright.strength.model.ties import STIFF
 from rodwright.trade.feet import FOOT_INSET
 from rodwright.unit import Unit
@@ -31,6 +31,9 @@ def supports_of(
 
     The floor pushes what stands on it, and holds by friction what it pushes; so do feet.  What
     hangs is held at the back of the uppermost level, where its rail is, and pushes at the wall.
+
+    Raises:
+        UnsolvedError: it hangs and has no level to hang by.
     """
     if unit.hung:
         return tuple(_hung(mesh))
@@ -69,12 +72,18 @@ def _feet(bearings: Mapping[str, Bearing], mesh: Mesh) -> Iterator[tuple[str, Su
 
 
 def _hung(mesh: Mesh) -> Iterator[tuple[str, Support]]:
-    """The back of the uppermost level fixed to the wall, that of the lowest held off it."""
+    """The back of the uppermost level fixed to the wall, that of the lowest held off it.
+
+    Raises:
+        UnsolvedError: there is no level.
+    """
     levels = [
         grid
         for grid in mesh.grids.values()
         if isinstance(grid.piece, Board) and grid.piece.normal == 2
     ]
+    if not levels:
+        raise UnsolvedError("it has no top, bottom or shelf to hang by")
     levels.sort(key=lambda grid: grid.middle[2])
     for grid, moves, pushes in ((levels[-1], HELD, None), (levels[0], WALL, BACKWARDS)):
         rear = grid.along(1)[-1]
