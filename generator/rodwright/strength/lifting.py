@@ -137,7 +137,7 @@ def _result(unit: Unit, hands: Hands, stripped: Piece | None) -> Result:
         NIOSH,
         given,
         limit_source=NIOSH,
-        notes=(hands.said, *_notes(hands), "hardware isn't weighed", _GUIDE),
+        notes=(hands.said, *_notes(unit, hands), "hardware isn't weighed", _GUIDE),
         remedies=tuple(_remedies(unit, hands, stripped)),
     )
 
@@ -146,12 +146,13 @@ def _multipliers(lift: Lift) -> Iterator[tuple[str, float]]:
     yield from lift.multipliers(lift.worse).items()
 
 
-def _notes(hands: Hands) -> Iterator[str]:
+def _notes(unit: Unit, hands: Hands) -> Iterator[str]:
     piece, count = hands.piece, hands.people
     if max(piece.size) > LONG.value:
         yield f"so long a piece takes two people whatever it weighs ({LONG.source})"
     if piece.pane > 0:
-        yield f"glass: gloves and suction lifters; two people from 10 kg ({HEAVY_PANE.source})"
+        heavy = format_weight(HEAVY_PANE.value, unit.display_unit, 0)
+        yield f"glass: gloves and suction lifters; two people from {heavy} ({HEAVY_PANE.source})"
     if count is not None and count > ROUND_IT.value:
         yield f"more than can take hold of it: on skates or a sack truck ({ROUND_IT.source})"
 
