@@ -112,7 +112,15 @@ def test_stock_of_unknown_stiffness_is_listed_and_checked_as_ever() -> None:
     assert of.mechanics is None
     says = lacking(of)
     assert "nothing is known of how stiff `bamboo` is" in says
-    assert "640 kg/m3" in says and "`strength:` of the stock `x`" in says and "source" in says
+    assert "640 kg/m3" in says and "in the stock `x`" in says
+    assert "`strength: {stiffness: 9300 N/mm2, source: its maker}`" in says
+    assert "`strength: {like: birch plywood}`" in says
+
+
+def test_a_stock_of_unknown_density_is_asked_for_its_stiffness_too() -> None:
+    told = problem_of("fir")
+    assert "Did you mean `douglas fir` or" in told.remedy and "`density: `" in told.remedy
+    assert "`strength: {stiffness: " in told.remedy and "`strength: {like: " in told.remedy
 
 
 def test_a_single_figure_that_lacks_is_named_with_its_key() -> None:

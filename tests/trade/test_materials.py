@@ -14,7 +14,7 @@ from kit.specs import unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.rules import Rule
 from rodwright.problems import ProblemsError
-from rodwright.trade.materials import MATERIALS, density_at_12, material_called
+from rodwright.trade.materials import MATERIALS, density_at_12, material_called, near_materials
 
 SIZE = "size: {width: 800, height: 500, depth: 300}\n"
 
@@ -50,6 +50,15 @@ def test_basic_specific_gravity_turned_into_that_at_12(basic: float, at_12: floa
         ("moisture-resistant MDF", "mr mdf"),
         ("particleboard", "chipboard"),
         ("black walnut", "walnut"),
+        ("Baltic birch", "birch plywood"),
+        ("baltic birch plywood", "birch plywood"),
+        ("red oak plywood", "red oak plywood"),
+        ("red oak veneered MDF", "red oak-veneered mdf"),
+        ("white oak ply", "oak plywood"),
+        ("hard maple plywood", "maple plywood"),
+        ("Douglas-fir plywood", "douglas fir plywood"),
+        ("fir plywood", "douglas fir plywood"),
+        ("hardwood plywood", "hardwood plywood"),
         ("quarter-sawn European oak", "european oak"),
         ("quartersawn white oak", "white oak"),
         ("walnut-veneered chipboard", "walnut-veneered chipboard"),
@@ -97,3 +106,16 @@ def test_glass_makes_no_dust_but_asks_for_safety_glass() -> None:
     assert "glass" not in rules[Rule.DUST].message
     (shelf,) = (part for part in unit.parts if part.blank.stock.name == "pane")
     assert shelf.blank.stock.density == 2500.0
+
+
+@pytest.mark.parametrize(
+    ("written", "asked"),
+    [
+        ("fir", "Did you mean `douglas fir` or `douglas fir plywood` or `white fir`?"),
+        ("birch plywod", "Did you mean `birch plywood`?"),
+        ("xyzzy", ""),
+    ],
+)
+def test_a_name_that_may_mean_several_is_asked_about(written: str, asked: str) -> None:
+    """Fir is Douglas fir to some and white fir to others, a quarter less stiff."""
+    assert near_materials(written) == asked

@@ -61,6 +61,19 @@ def test_a_veneered_board_has_the_figures_of_its_core_and_says_so(name: str) -> 
     assert of.along == known(of.borrowed.removeprefix("its core, ")).along
 
 
+def test_shop_plywoods_are_as_stiff_as_the_shelves_of_the_woodwork_standards() -> None:
+    """Architectural Woodwork Standards (2009), section 10: 950000 lb/in2 for a Douglas-fir core,
+    1800000 with hardwood on both faces; 1 lb/in2 is 0.0068947573 N/mm2."""
+    psi = 0.0068947573
+    hardwood, fir, red_oak = map(known, ("hardwood plywood", "fir plywood", "red oak plywood"))
+    assert hardwood.along.value == pytest.approx(1_800_000 * psi, rel=1e-3)
+    assert fir.along.value == red_oak.along.value == pytest.approx(950_000 * psi, rel=1e-3)
+    assert hardwood.along.source.seen and "hardwood on both faces" in hardwood.along.source.work
+    assert "a high figure for plywood" in hardwood.borrowed and not fir.borrowed
+    assert "the core isn't said" in red_oak.borrowed
+    assert known("baltic birch") == known("birch plywood")
+
+
 def test_what_is_not_known_is_not_guessed() -> None:
     assert mechanics_of("unobtainium", 18.0) is None
 

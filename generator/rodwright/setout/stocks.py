@@ -8,8 +8,14 @@ from typing import Literal
 
 from rodwright.problems import KeyPath, Problems
 from rodwright.trade.creep import ServiceClass
-from rodwright.trade.given_strength import Given, counts_as, unknown_but_given, with_given
-from rodwright.trade.materials import MATERIALS, known_materials, material_called
+from rodwright.trade.given_strength import (
+    Given,
+    counts_as,
+    strength_wanted,
+    unknown_but_given,
+    with_given,
+)
+from rodwright.trade.materials import known_materials, material_called, near_materials
 from rodwright.trade.mechanics import Mechanics, mechanics_of
 from rodwright.trade.sources import Figure, Source
 from rodwright.unit import Grain, Piece, Stock
@@ -34,13 +40,14 @@ def _stock(
     if density is None and known is not None:
         density, source = known.density, str(known.source)
     if density is None:
-        near = get_close_matches(spec.material.lower(), MATERIALS, n=1)
-        hint = f"Did you mean `{near[0]}`? If not, add" if near else "Add"
+        near = near_materials(spec.material)
+        hint = f"{near} If not, add" if near else "Add"
         problems.add(
             ("stock", name, "material"),
             f"the density of `{spec.material}` isn't known",
             f"{hint} `density: ` with its kg/m3 to this stock (weigh a piece and divide by its "
-            f"volume). Known are: {known_materials(spec.kind)}.",
+            f"volume), and how stiff it is: {strength_wanted(spec.kind)}. "
+            f"Known are: {known_materials(spec.kind)}.",
         )
         density = 0.0
     grained = known.grained if known is not None else True
@@ -98,12 +105,11 @@ def _mechanics(
     if said.like is not None:
         base = mechanics_of(said.like, spec.thickness, service_class, density)
         if base is None:
-            near = get_close_matches(said.like.lower(), MATERIALS, n=1)
-            hint = f"Did you mean `{near[0]}`? " if near else ""
+            near = near_materials(said.like)
             problems.add(
                 (*place, "like"),
                 f"nothing is known of how stiff `{said.like}` is",
-                f"{hint}Known are: {known_materials(spec.kind)}.",
+                f"{near} Known are: {known_materials(spec.kind)}.".lstrip(),
             )
             return None
         base = replace(base, borrowed=f"{said.like}, which the spec says it is like")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from rodwright.trade.given_strength import strength_wanted
 from rodwright.unit import Stock
 
 _FIGURES = {
@@ -31,8 +32,8 @@ def lacking(stock: Stock, *figures: str) -> str:
     if known is None:
         return (
             f"nothing is known of how stiff `{stock.material}` is, only its density of "
-            f"{stock.density:g} kg/m3; give its modulus of elasticity under {place} "
-            "(`stiffness: 9300 N/mm2` and its `source:`), or what it is `like:`"
+            f"{stock.density:g} kg/m3; give in the stock `{stock.name}` "
+            f"{strength_wanted(stock.kind)}"
         )
     for name in figures or ("along", "creep"):
         if getattr(known, name) is not None:

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from difflib import get_close_matches
 
 from rodwright.trade.given_strength import Given, counts_as, unknown_but_given, with_given
-from rodwright.trade.materials import MATERIALS, known_materials, material_called
+from rodwright.trade.materials import known_materials, material_called, near_materials
 from rodwright.trade.mechanics import Family, Mechanics, mechanics_of
 from rodwright.trade.sources import Figure, Source
 
@@ -38,8 +37,8 @@ class PlainBoard:
         self._named = material_called(material)
         self._counted = counts_as("sheet", material)
         if self._named is None and modulus is None:
-            near = get_close_matches(material.lower(), MATERIALS, n=1)
-            hint = f"Did you mean `{near[0]}`? If not, give" if near else "Give"
+            near = near_materials(material)
+            hint = f"{near} If not, give" if near else "Give"
             raise UnanswerableError(
                 f"it isn't known how stiff `{material}` is",
                 f'{hint} its modulus of elasticity: `--e "9300 N/mm2"` or `--e "1350000 psi"`. '

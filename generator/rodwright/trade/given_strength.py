@@ -58,6 +58,15 @@ def counts_as(kind: Literal["sheet", "board"], material: str) -> Counted | None:
     return next((_BY_WORD[word] for word in words if word in _BY_WORD), None)
 
 
+def strength_wanted(kind: Literal["sheet", "board"]) -> str:
+    """What a maker writes of a stock whose stiffness isn't known."""
+    like = "birch plywood" if kind == "sheet" else "pine"
+    return (
+        "`strength: {stiffness: 9300 N/mm2, source: its maker}` with its own figure (N/mm2 or "
+        f"psi), or what it is like: `strength: {{like: {like}}}`"
+    )
+
+
 def unknown_but_given(
     material: str, density: float, counted: Counted, modulus: Figure, service_class: ServiceClass
 ) -> Mechanics:

@@ -12,6 +12,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, replace
+from difflib import get_close_matches
 from itertools import product
 from typing import Literal
 
@@ -132,6 +133,8 @@ _STRANDS = _panel(620.0, "#cfae77", grained=False)
 _PANELS = {
     "beech plywood": _panel(720.0, "#d8b48c"),
     "birch plywood": _panel(680.0, "#e5cfa3"),
+    "douglas fir plywood": _panel(550.0, "#cf9f6c"),
+    "hardwood plywood": _panel(650.0, "#d3b88c"),
     "okoume plywood": _panel(500.0, "#c99a7b"),
     "poplar plywood": _panel(450.0, "#e6d9b8"),
     "softwood plywood": _panel(550.0, "#d9b982"),
@@ -153,7 +156,7 @@ _PANELS = {
     **{f"p{number} chipboard": _CHIPBOARD for number in (2, 4, 5, 6, 7)},
     **{f"osb/{number}": _STRANDS for number in (2, 3, 4)},
 }
-_VENEERS = ("oak", "ash", "beech", "birch", "cherry", "maple", "walnut", "sapele")
+_VENEERS = ("oak", "ash", "beech", "birch", "cherry", "maple", "walnut", "sapele", "red oak")
 _CORES = {"mdf": "mdf", "chipboard": "chipboard", "plywood": "birch plywood"}
 # A veneer of 0.6 mm on both faces changes a panel's weight by less than its maker does.
 _VENEERED = {
@@ -174,12 +177,17 @@ MATERIALS: dict[str, Material] = _WOODS | _CLASSES | _PANELS | _VENEERED
 
 _SAME = {
     "american black walnut": "walnut",
+    "baltic birch": "birch plywood",
+    "baltic birch plywood": "birch plywood",
     "black walnut": "walnut",
+    "black walnut plywood": "walnut plywood",
     "deal": "scots pine",
     "european redwood": "scots pine",
     "fibreboard": "mdf",
+    "fir plywood": "douglas fir plywood",
     "float glass": "glass",
     "hard maple": "maple",
+    "hard maple plywood": "maple plywood",
     "laminboard": "blockboard",
     "lime": "basswood",
     "moisture resistant mdf": "mr mdf",
@@ -194,6 +202,7 @@ _SAME = {
     "monterey pine": "radiata pine",
     "southern yellow pine": "southern pine",
     "weymouth pine": "eastern white pine",
+    "white oak plywood": "oak plywood",
     "whitewood": "norway spruce",
     "yellow poplar": "poplar",
     **{f"osb{number}": f"osb/{number}" for number in (2, 3, 4)},
@@ -204,6 +213,8 @@ _SAME = {
 """Other names of the same materials, without hyphens."""
 
 
+_ASKED = 3
+"""Materials that a question names at most."""
 _SAWN = re.compile(r"\b(quarter|flat|plain)[ -]?sawn\b")
 
 
@@ -227,6 +238,15 @@ def material_called(name: str) -> Material | None:
 def name_of(name: str) -> str | None:
     """What ``MATERIALS`` calls the material that a name means; as :func:`material_called`."""
     return _BY_PLAIN_NAME.get(_plain(name))
+
+
+def near_materials(name: str) -> str:
+    """The materials that a name may mean, as a question: those with all its words, else the
+    nearest; empty where none is near."""
+    words = set(_plain(name).split())
+    found = [each for each in MATERIALS if words and words <= set(_plain(each).split())]
+    near = sorted(found)[:_ASKED] or get_close_matches(name.lower(), MATERIALS, n=1)
+    return f"Did you mean {' or '.join(f'`{each}`' for each in near)}?" if near else ""
 
 
 def known_materials(kind: Literal["sheet", "board"]) -> str:

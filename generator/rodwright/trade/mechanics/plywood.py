@@ -4,7 +4,8 @@ N/mm2, of the whole thickness.  Birch: Handbook of Finnish Plywood (Finnish Fore
 Federation, 2002), sanded, veneers of 1.4 mm (from memory).  Softwood: Swedish spruce or pine P30 in
 Porteous and Kermani, Structural Timber Design to Eurocode 5 (read as data).  A decorative plywood
 on a core that isn't said: what the Architectural Woodwork Standards (2009), section 10, take for
-shelves of Douglas-fir veneer core.
+shelves of Douglas-fir veneer core; and for one called hardwood plywood, of veneers with hardwood on
+both faces.
 
 Blockboard: what IS 1659:2004 asks of every board at least (read in a maker's data sheet), along its
 core; no European standard has a figure (EN 13353 and EN 636 don't cover it).
@@ -12,7 +13,7 @@ core; no European standard has a figure (EN 13353 and EN 636 don't cover it).
 Plywoods of which no table was found are worked out from the means of their wood and the veneers
 that run along, all of one thickness (as EN 14272 does; a stated estimate).  Shear moduli in their
 own plane: APA, Plywood Design Specification (1997), table 3, 90000 psi for group 1, of which beech
-is, and 50000 psi, the least there, for others (from memory).
+and Douglas fir are, and 50000 psi, the least there, for others (from memory).
 """
 
 from __future__ import annotations
@@ -64,7 +65,17 @@ _BIRCH_SHEAR_STRENGTH = 2.6
 """Least of the rolling shear strengths, which change little with thickness (Handbook of Finnish
 Plywood, from memory)."""
 _PANEL_SHEAR = {"birch plywood": (620.0, False), "softwood plywood": (500.0, True)}
-_SHELF_MODULUS = 6550.0
+_HARDWOOD = (
+    "Architectural Woodwork Standards (2009), section 10, veneer core, hardwood on both faces"
+)
+_SHELF_MODULI = {"hardwood plywood": (12410.0, _HARDWOOD)}
+"""Moduli for shelves by name, 1800000 lb/in2; else 950000 lb/in2, as of a Douglas-fir core."""
+_SHELF_MODULUS = (6550.0, _SHELVES)
+_OF_FIR = {
+    "douglas fir plywood": "",
+    "hardwood plywood": "a Douglas-fir core with hardwood on both faces, a high figure for plywood",
+}
+"""Plywoods of a Douglas-fir core by name, and what is borrowed from it."""
 _SHELF_RUPTURE = Figure(
     33.7,
     "N/mm2",
@@ -102,17 +113,18 @@ def plywood(name: str, thickness: float, density: float) -> Mechanics:
     if name in _LAYERED:
         return _layered(_LAYERED[name], thickness, density)
     share = share_along(_SHELF_PLIES)
-    across = Source(f"{_SHELVES}, in {_SHELF_PLIES} equal veneers (stated estimate)", seen=False)
+    modulus, work = _SHELF_MODULI.get(name, _SHELF_MODULUS)
+    across = Source(f"{work}, in {_SHELF_PLIES} equal veneers (stated estimate)", seen=False)
     return Mechanics(
         Family.PLYWOOD,
-        stress(_SHELF_MODULUS, Source(_SHELVES)),
-        stress(_SHELF_MODULUS * (1.0 - share) / share, across),
-        panel_shear=stress(_APA_LEAST_SHEAR, _APA),
+        stress(modulus, Source(work)),
+        stress(modulus * (1.0 - share) / share, across),
+        panel_shear=stress(_APA_SHEAR if name in _OF_FIR else _APA_LEAST_SHEAR, _APA),
         bending=_SHELF_RUPTURE,
         characteristic=False,
         gravity=sheet_gravity(density),
         table="plywood",
-        borrowed="plywood on a Douglas-fir core, for the core isn't said",
+        borrowed=_OF_FIR.get(name, "plywood on a Douglas-fir core, for the core isn't said"),
     )
 
 
