@@ -38,6 +38,29 @@ def test_a_modulus_is_read_in_its_own_unit(written: str, stress: float) -> None:
     assert read(f"{{stiffness: {written}}}").stiffness == pytest.approx(stress, rel=1e-5)
 
 
+def _dense(written: str) -> float | None:
+    text = SPEC.format("{stiffness: 9 GPa}").replace("density: 700", f"density: {written}")
+    return parse_spec(text, "test.yaml").spec.stock["case"].density
+
+
+@pytest.mark.parametrize(
+    ("written", "kg"),
+    [("700", 700), ("'700'", 700), ("700 kg/m3", 700), ("37 lb/ft3", 592.68), ("37 pcf", 592.68)],
+)
+def test_a_density_is_read_with_its_unit_or_as_kg_per_cubic_metre(written: str, kg: float) -> None:
+    """1 lb/ft3 is 16.01846 kg/m3 (NIST Special Publication 811, appendix B.8)."""
+    assert _dense(written) == pytest.approx(kg, rel=1e-5)
+
+
+@pytest.mark.parametrize(
+    ("written", "told"),
+    [("37 lb", "is a weight, where a density is wanted"), ("500 lb/ft3", "at most 3000")],
+)
+def test_what_is_no_density_is_refused(written: str, told: str) -> None:
+    with pytest.raises(ProblemsError, match=told):
+        _dense(written)
+
+
 def test_figures_by_their_keys() -> None:
     said = read("{stiffness: 9 GPa, shear_strength: 3 MPa, creep: 1.2, source: my own test}")
     assert said.figures() == {"stiffness": pytest.approx(9000), "shear_strength": pytest.approx(3)}

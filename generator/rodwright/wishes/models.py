@@ -42,7 +42,7 @@ from rodwright.wishes.opening import FitSpec, OpeningSpec
 from rodwright.wishes.scribes import ScribesSpec
 from rodwright.wishes.shelf_holes import ShelfHolesSpec
 from rodwright.wishes.slope import SlopeSpec
-from rodwright.wishes.strength import StrengthSpec
+from rodwright.wishes.strength import Density, StrengthSpec
 from rodwright.wishes.way import WaySpec
 from rodwright.wishes.worktop import WorktopSpec
 
@@ -80,8 +80,9 @@ class StockCommon(SpecModel):
     """What it is: `birch plywood`, `mdf`, `oak` ...; one of unknown density needs `density`."""
     thickness: Length
     """Real thickness; measure it, sheets are seldom what they are called."""
-    density: Annotated[float, Field(gt=0, le=3000, strict=False)] | None = None
-    """Density in kg/m3, for the weights; known for common materials."""
+    density: Density | None = None
+    """Density, for the weights: in kg/m3, or with its unit, `42 lb/ft3`; known for common
+    materials."""
     colour: Colour | None = None
     """Colour in pictures and exports, `#rrggbb`."""
     price: Annotated[float, Field(ge=0, strict=False)] | None = None

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Annotated, Any, Literal
 
-from pydantic import Field, ValidationInfo, model_validator
+from pydantic import BeforeValidator, Field, ValidationInfo, model_validator
 from pydantic_core import CoreSchema, PydanticCustomError, PydanticKnownError, core_schema
 
 from rodwright.amounts import AmountError, Kind, parse_amount
@@ -46,6 +46,28 @@ class _Stress:
         return {"type": "string"}
 
 
+def _density(value: Any) -> Any:
+    """A density with its unit as kg/m3; whatever is no text stays as it is."""
+    if not isinstance(value, str):
+        return value
+    try:
+        float(value)
+    except ValueError:
+        try:
+            return parse_amount(value, [Kind.DENSITY]).value
+        except AmountError as error:
+            raise PydanticCustomError(
+                "density", "{reason}", {"reason": str(error), "remedy": error.remedy}
+            ) from None
+    return value
+
+
+Density = Annotated[
+    float,
+    Field(gt=0, le=3000, strict=False),
+    BeforeValidator(_density, json_schema_input_type=float | str),
+]
+"""A density in kg/m3, or with its unit."""
 _ROUNDED = 1e-9
 """What is lost, as a share, where a figure is turned from one unit into another."""
 _Modulus = Annotated[
