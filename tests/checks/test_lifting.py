@@ -34,6 +34,6 @@ def test_equal_parts_are_told_with_it() -> None:
     assert part.parts == ("SD1", "SD2")
     assert part.figure == pytest.approx(20.0)
     assert "and 1 more part that one person doesn't lift" in part.message
-    assert part.brief == "Lifting: SD1 weighs 20 kg: 2 people; 1 more part too."
+    assert part.brief == "Lifting: SD1 weighs 20 kg: 2 people; 1 more part."
     assert whole.figure == pytest.approx(40.0)
     assert "assemble it where it will stand" in whole.brief

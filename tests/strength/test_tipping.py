@@ -135,24 +135,24 @@ def test_a_drawer_loaded_is_drawn_out_with_what_lies_in_it() -> None:
     assert found[f"{BY_ITSELF}, empty"].figure == pytest.approx(59.744, abs=1e-3)
 
 
-def _with_ballast(*, assumed: bool, over: float) -> Unit:
-    """The chest with 100 kg on its fixed part, at its rear, and something over that or nothing."""
-    base = chest()
-    rear = block("TP1", (0, 390, 100), (1000, 10, 10), Role.TOP)
-    lid = block("SD2", (0, 390, 110 + over), (1000, 10, 10))
-    load = Load("TP1", "books", (Stretch(0.0, 1000.0, 100.0, 100.0),), assumed=assumed)
-    return replace(base, parts=(*base.parts, rear, lid), loading=Loading((load,)))
-
-
-@pytest.mark.parametrize("what", [PULLED, CLIMBED])
-def test_what_is_only_assumed_never_helps(what: str) -> None:
-    bare = replace(_with_ballast(assumed=True, over=200.0), loading=Loading())
-    found = of_unit(_with_ballast(assumed=True, over=200.0), what)
-    assert found.figure == of_unit(bare, what).figure
-    fixing = "what a fixing"
-    assert of_unit(_with_ballast(assumed=True, over=200.0), fixing).figure == (
-        of_unit(bare, fixing).figure
+def _on_its_rear(base: Unit) -> Unit:
+    """The same with 100 kg at its rear that are only assumed, on a shelf with a lid over it."""
+    shelf = block("SH1", (0, 390, 100), (1000, 10, 10), Role.SHELF)
+    lid = block("SD2", (0, 390, 310), (1000, 10, 10))
+    load = Load("SH1", "books", (Stretch(0.0, 1000.0, 100.0, 100.0),), assumed=True)
+    return replace(
+        base,
+        parts=(*base.parts, shelf, lid),
+        loading=Loading((*base.loading.loads, load)),
     )
+
+
+@pytest.mark.parametrize("what", [PULLED, CLIMBED, f"{BY_ITSELF}, as loaded", "what a fixing"])
+def test_what_is_only_assumed_never_helps(what: str) -> None:
+    """With a drawer of 30 kg out, books at the rear would keep it standing, if they were there."""
+    assumed = _on_its_rear(replace(chest(), loading=Loading((_IN_DRAWER,))))
+    bare = replace(assumed, loading=Loading((_IN_DRAWER,)))
+    assert of_unit(assumed, what).figure == of_unit(bare, what).figure
 
 
 def test_what_is_assumed_still_hurts() -> None:

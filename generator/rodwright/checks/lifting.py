@@ -37,7 +37,7 @@ def _heaviest(unit: Unit, rule: Rule, heavy: Sequence[Result], remedy: str) -> I
     others = max(len(refs), len(heavy)) - 1
     weighs = weight_in(unit, first.figure or 0.0)
     short = first.parts[0] if first.parts else first.subject.partition(" as bought")[0]
-    brief = f"; {_more(rule, others)} too" if others else ""
+    brief = f"; {_more(rule, others)}" if others else ""
     count = next(int(each.value) for each in first.inputs if each.symbol == "n")
     more = f", and {_more(rule, others)} that one person doesn't lift" if others else ""
     yield Finding(
