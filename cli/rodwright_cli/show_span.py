@@ -1,4 +1,5 @@
-"""How a span, a load or a thickness is shown: the answer, then all that it was worked out from."""
+"""How a span, a load or a thickness is shown: the answer in a few lines, and with formulas all that
+it was worked out from."""
 
 from __future__ import annotations
 
@@ -7,25 +8,64 @@ from collections.abc import Iterator
 from rich.markup import escape
 
 from rodwright.amounts import AREA_WEIGHTS, RUN_WEIGHTS, format_weight
-from rodwright.handover.strength_list import StrengthRow, remedy_text
+from rodwright.handover.strength_list import (
+    StrengthRow,
+    figure_text,
+    limit_text,
+    remedy_text,
+    works_of,
+)
 from rodwright.lengths import at_least, at_most, format_length
+from rodwright.strength.results import Result
 from rodwright.strength.span_answer import SpanAnswer
 from rodwright_cli.console import PlainConsole
 from rodwright_cli.show_strength import NO_ENGINEER, whole
 
 
-def span(answer: SpanAnswer) -> None:
-    """The answer in a line or two, then every figure with formula, inputs and sources."""
+def span(answer: SpanAnswer, *, formulas: bool = False) -> None:
+    """The answer, what governs it, how far it sags, what was taken for granted; with ``formulas``
+    every figure with its inputs and sources."""
     console = PlainConsole()
     question, unit = answer.question, answer.question.unit
-    for line in (*_answer(answer), *_remedies(answer)):
+    for line in (*_answer(answer), _figures(answer), *_remedies(answer)):
         console.print(line)
-    console.print()
-    for result in answer.results:
-        whole(console, StrengthRow(f"shelf of {question.board}", result), unit)
-    if answer.from_memory:
-        console.print("\nFigures that are from memory say so: look them up where it matters.")
-    console.print(f"\n{NO_ENGINEER}")
+    if formulas:
+        console.print()
+        for result in answer.results:
+            whole(console, StrengthRow(f"shelf of {question.board}", result), unit)
+    else:
+        console.print(_granted(answer))
+    console.print(_rests_on(answer, formulas=formulas))
+    console.print(NO_ENGINEER)
+
+
+def _figures(answer: SpanAnswer) -> str:
+    """Each figure, with its limit where it has one, in a line."""
+    unit = answer.question.unit
+
+    def told(result: Result) -> str:
+        limit = limit_text(result, unit)
+        said = f"{result.what} {figure_text(result.figure, result.measure, unit)}"
+        return f"{said} ({limit})" if limit else said
+
+    line = "; ".join(map(told, answer.results))
+    return escape(f"{line[0].upper()}{line[1:]}.")
+
+
+def _granted(answer: SpanAnswer) -> str:
+    """What was taken for granted, in a line."""
+    notes = dict.fromkeys(note for each in answer.results for note in each.notes)
+    return escape(f"Taken for granted: {'; '.join(notes)}.")
+
+
+def _rests_on(answer: SpanAnswer, *, formulas: bool) -> str:
+    """How many works it rests on, how many of them are from memory, and where to see them."""
+    works = works_of([StrengthRow("", each) for each in answer.results])
+    remembered = sum(told != work for work, told in works.items())
+    told = f"Sources: {len(works)}, {remembered} of them from memory, in whole or in part"
+    if formulas:
+        return f"{told}: look those up where it matters."
+    return f"{told}; --formulas gives formula, inputs and source of each figure."
 
 
 def _remedies(answer: SpanAnswer) -> Iterator[str]:

@@ -48,6 +48,9 @@ def span(  # noqa: PLR0913, PLR0917  # an option each
             "--e", help='A modulus of elasticity of your own: `"9300 N/mm2"`, `"1820000 psi"`.'
         ),
     ] = None,
+    formulas: Annotated[
+        bool, typer.Option("--formulas", help="Give formula, inputs and sources of each figure.")
+    ] = False,
     json: Json = False,
 ) -> None:
     """Say how far a shelf may span, what it may carry or how thick it must be; no spec needed.
@@ -72,5 +75,5 @@ def span(  # noqa: PLR0913, PLR0917  # an option each
     else:
         from rodwright_cli import show_span
 
-        show_span.span(answer)
+        show_span.span(answer, formulas=formulas)
     raise typer.Exit(int(not answer.holds))
