@@ -25,6 +25,10 @@ from rodwright.strength.results import Group
 from rodwright_cli.console import PlainConsole
 from rodwright_cli.show_figures import figures, footnotes, lifts
 
+COST_OF = (
+    "What a remedy costs is told for each part, net: its area, or the run of a board, at the "
+    "spec's price, without offcuts."
+)
 NO_ENGINEER = (
     "This is no structural engineer's work: walls, ceilings, balustrades and whatever people climb "
     "or sit on go by local codes."
@@ -51,6 +55,8 @@ def strength(
             figures(console, list(of_group), shown)
     if not in_full:
         footnotes(console, rows)
+    elif any(each.cost is not None for row in rows for each in row.result.remedies):
+        console.print(f"\n{COST_OF}")
     console.print(f"\n{_counted(rows)} {NO_ENGINEER}")
 
 

@@ -49,9 +49,9 @@ def test_a_shelf_that_sags_too_far_is_told_with_what_would_do() -> None:
         found.message,
     )
     assert re.fullmatch(
-        r"Would do: two layers of birch plywood, glued: [\d.]+ mm, [\d.]+ dearer; "
-        r"24 mm thick: [\d.]+ mm; 27 mm thick: [\d.]+ mm; a birch plywood lipping 40 mm deep "
-        r"glued along its front: [\d.]+ mm\.",
+        r"Would do: two layers of birch plywood, glued: [\d.]+ mm, [\d.]+ dearer each, net; "
+        r"24 mm thick: [\d.]+ mm; 27 mm thick: [\d.]+ mm; a lipping 40 mm high of birch "
+        r"plywood, glued along its front: [\d.]+ mm\.",
         found.remedy,
     )
     assert found.figure is not None
@@ -126,7 +126,7 @@ def test_remedies_are_told_cheapest_first_where_prices_are_known() -> None:
     found = _shelf(_bookcase(1236, more="back: {stock: thick, fixing: applied}"), sagging)
     assert found is not None
     assert re.match(
-        r"Would do: 24 mm thick: \d(\.\d)? mm, 2\.\d\d dearer; two layers ", found.remedy
+        r"Would do: 24 mm thick: \d(\.\d)? mm, 2\.\d\d dearer each, net; two layers ", found.remedy
     )
 
 

@@ -68,7 +68,7 @@ def test_what_fails_comes_first_with_its_remedies(maker: Maker) -> None:
     assert lines[:5] == [
         "Niche [shelf]",
         "fails shelf SH1, sag after 10 years: 0.285 in, at most 0.181 in",
-        "would do: 25 mm thick: 0.106 in, +12.50",
+        "would do: 25 mm thick: 0.106 in, +12.50 each, net",
         "not enough: a lipping of 30 mm: 0.201 in",
         "not known shelf SH2, sag at once: nothing is known of how stiff `bamboo` is",
     ]
@@ -223,3 +223,10 @@ def test_without_pynite_the_model_says_how_to_get_it(
     code, out, err = maker.run("--model", results=())
     assert code != 0
     assert "pip install PyNiteFEA" in out + err
+
+
+def test_what_a_cost_is_of_is_said_once(maker: Maker) -> None:
+    _, out, _ = maker.run("--formulas", results=(SAG, replace(SAG, what="sag at once")))
+    assert out.count("without offcuts") == 1
+    _, out, _ = maker.run("--formulas", results=(STANDS,))
+    assert "offcuts" not in out

@@ -24,7 +24,7 @@ from rodwright.handover.strength_list import (
 from rodwright.lengths import LengthUnit
 from rodwright.strength.fixings import level_joints
 from rodwright.strength.joint_results import LOADED
-from rodwright.strength.results import Group
+from rodwright.strength.results import Beyond, Group, Remedy
 
 
 @pytest.mark.parametrize(
@@ -91,8 +91,13 @@ def test_limits_spare_and_remedies_in_words() -> None:
     assert limit_text(replace(SAG, limit=None), "mm") == ""
     assert spare_text(STANDS) == "x 2" and spare_text(replace(SAG, limit=None)) == ""
     first, second = SAG.remedies
-    assert remedy_text(first, "mm", "mm") == "25 mm thick: 2.7 mm, +12.50"
+    assert remedy_text(first, "mm", "mm") == "25 mm thick: 2.7 mm, +12.50 each, net"
     assert remedy_text(second, "mm", "mm") == "a lipping of 30 mm: 5.1 mm"
+    other = (Beyond("bending stress", 6.0, 5.5, "N/mm2"),)
+    half = Remedy("two shelves", 2.0, False, limit=3.3, beyond=other)
+    assert remedy_text(half, "mm", "mm") == (
+        "two shelves: 2 mm, at most 3.3 mm; but its bending stress is 6 N/mm2, at most 5.5 N/mm2"
+    )
 
 
 @pytest.mark.parametrize(
@@ -227,6 +232,8 @@ def test_json_has_every_result_whole() -> None:
         "holds": True,
         "cost": 12.5,
         "bears": False,
+        "limit": None,
+        "beyond": [],
     }
     assert sag["holds"] is False and "breaks" not in sag
     assert stands["at_least"] is True and stands["spare"] == 2.0

@@ -8,9 +8,10 @@ from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.phrases import length_in, named, stress_in
 from rodwright.checks.rules import Rule
 from rodwright.checks.sagging import said_load, would_do
-from rodwright.strength.levels import BENDS, SHEARS, levels
+from rodwright.strength.levels import levels
 from rodwright.strength.pin_results import HOLES, PRESSED, TEARS
 from rodwright.strength.results import Result
+from rodwright.strength.stresses import BENDS, SHEARS
 from rodwright.unit import Unit
 
 _BREAKS = {BENDS: "is stressed in bending by", SHEARS: "is stressed in shear by"}
@@ -38,7 +39,7 @@ def breaking(unit: Unit) -> Iterator[Finding]:
 
 def _breaks(unit: Unit, result: Result, figure: float, limit: float) -> Finding:
     under = said_load(unit, result)
-    helps = would_do(result.remedies, lambda each: stress_in(unit, each))
+    helps = would_do(unit, result)
     return Finding(
         Severity.ERROR,
         Rule.BREAKS,

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 
 from rodwright.amounts import RUN_WEIGHTS
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.phrases import held_to, length_in, named, weight_in
+from rodwright.checks.phrases import held_to, length_in, named, stress_in, weight_in
 from rodwright.checks.rules import Rule
-from rodwright.strength.levels import REACHES, SAGS, SPAN, STANDING, levels
-from rodwright.strength.results import Remedy, Result
+from rodwright.strength.levels import REACHES, SPAN, STANDING, levels
+from rodwright.strength.results import Beyond, Remedy, Result
+from rodwright.strength.sagging import SAGS
 from rodwright.unit import Load, Unit
 
 MOST_TOLD = 4
@@ -31,7 +32,7 @@ def _sags(unit: Unit, result: Result) -> Finding:
     sags, most = held_to(unit, figure, limit)
     under, when = said_load(unit, result), result.what.removeprefix(SAGS).strip()
     of = REACHES if any(each.what == REACHES for each in result.inputs) else SPAN
-    helps = would_do(result.remedies, lambda each: length_in(unit, each))
+    helps = would_do(unit, result)
     return Finding(
         Severity.WARNING,
         Rule.SAGS_TOO_FAR,
@@ -67,20 +68,36 @@ def _said(unit: Unit, load: Load) -> str:
     return f"{load.said} ({inside})" if inside else load.said
 
 
-def would_do(remedies: tuple[Remedy, ...], shown: Callable[[float], str]) -> str:
-    """What would hold, with what each then gives; where nothing does, the best of what was
-    tried."""
-    do = [each for each in remedies if each.holds][:MOST_TOLD]
-    if not do and not remedies:
+def would_do(unit: Unit, result: Result) -> str:
+    """What would hold of a level, with what each then gives; where nothing does, the best of what
+    was tried."""
+    do = [each for each in result.remedies if each.holds][:MOST_TOLD]
+    if do:
+        return f"Would do: {'; '.join(_told(unit, result, each) for each in do)}."
+    if not result.remedies:
         return "Carry it at more places, or put less on it."
-    if not do:
-        best = min(remedies, key=lambda each: each.figure)
-        return f"Nothing that was tried alone would do: the best is {_told(best, shown)}."
-    return f"Would do: {'; '.join(_told(each, shown) for each in do)}."
+    best = min(result.remedies, key=lambda each: _farthest(result, each))
+    return f"Nothing that was tried alone would do: the best is {_told(unit, result, best)}."
 
 
-def _told(remedy: Remedy, shown: Callable[[float], str]) -> str:
-    if remedy.cost is None:
-        return f"{remedy.what}: {shown(remedy.figure)}"
-    way = "dearer" if remedy.cost >= 0 else "cheaper"
-    return f"{remedy.what}: {shown(remedy.figure)}, {abs(remedy.cost):.2f} {way}"
+def _farthest(result: Result, remedy: Remedy) -> float:
+    """How many times over its limit a remedy leaves what is farthest beyond."""
+    limit = remedy.limit or result.limit or 1.0
+    return max(remedy.figure / limit, *(each.figure / each.limit for each in remedy.beyond), 0.0)
+
+
+def _told(unit: Unit, result: Result, remedy: Remedy) -> str:
+    told = f"{remedy.what}: {_shown(unit, remedy.figure, result.measure)}"
+    if remedy.cost is not None:
+        way = "dearer" if remedy.cost >= 0 else "cheaper"
+        told += f", {abs(remedy.cost):.2f} {way} each, net"
+    return told + "".join(_but(unit, each) for each in remedy.beyond)
+
+
+def _but(unit: Unit, other: Beyond) -> str:
+    most = _shown(unit, other.limit, other.measure)
+    return f", but its {other.what} is {_shown(unit, other.figure, other.measure)}, at most {most}"
+
+
+def _shown(unit: Unit, figure: float, measure: str) -> str:
+    return length_in(unit, figure) if measure == "mm" else stress_in(unit, figure)

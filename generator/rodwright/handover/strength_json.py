@@ -62,6 +62,16 @@ def result_record(result: Result) -> dict[str, Any]:
                 "holds": each.holds,
                 "cost": each.cost,
                 "bears": each.bears,
+                "limit": _finite(each.limit),
+                "beyond": [
+                    {
+                        "what": other.what,
+                        "figure": _finite(other.figure),
+                        "limit": _finite(other.limit),
+                        "measure": other.measure,
+                    }
+                    for other in each.beyond
+                ],
             }
             for each in result.remedies
         ],

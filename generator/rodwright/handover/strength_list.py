@@ -194,9 +194,18 @@ def people_text(result: Result) -> str:
 
 def remedy_text(remedy: Remedy, measure: str, unit: LengthUnit) -> str:
     """What would help, and how far: `25 mm thick: 2.1 mm`."""
-    cost = "" if remedy.cost is None else f", {remedy.cost:+.2f}"
     bears = "bears " if remedy.bears else ""
-    return f"{remedy.what}: {bears}{figure_text(remedy.figure, measure, unit)}{cost}"
+    told = f"{remedy.what}: {bears}{figure_text(remedy.figure, measure, unit)}"
+    if remedy.limit is not None:
+        told += f", at most {figure_text(remedy.limit, measure, unit)}"
+    if remedy.cost is not None:
+        told += f", {remedy.cost:+.2f} each, net"
+    for each in remedy.beyond:
+        told += (
+            f"; but its {each.what} is {figure_text(each.figure, each.measure, unit)}, at most "
+            f"{figure_text(each.limit, each.measure, unit)}"
+        )
+    return told
 
 
 def sources_of(result: Result) -> tuple[Source, ...]:

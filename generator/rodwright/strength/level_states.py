@@ -57,13 +57,10 @@ def trial_state(
     levels: Sequence[tuple[Level, Lying]],
     like: Mapping[str, LevelState],
     ref: str,
-    *,
-    strength: bool,
 ) -> LevelState:
-    """One level that is tried otherwise, in the one state that is asked for: pinned if it is its
-    ``strength``, else after the years.
+    """One level that is tried otherwise: after the years, for which ``now`` stands too, and pinned.
 
-    What stands on levels counts as it does on those of ``like``; other states are that state too.
+    What stands on levels counts as it does on those of ``like``.
     """
     lasting = {}
     for level, _ in levels:
@@ -72,9 +69,11 @@ def trial_state(
         share = _share(loads.weight, loads.contents + standing)
         lasting.update({part.ref: share for part in level.parts})
     years = unit.loading.years > 0
-    solve = _pinned(unit, levels) if strength else _later(unit, levels, lasting if years else {})
-    found = next(each for each in solve if each.level.ref == ref)
-    return LevelState(found, found, found, lasting[ref])
+    later, pinned = (
+        next(each for each in solved if each.level.ref == ref)
+        for solved in (_later(unit, levels, lasting if years else {}), _pinned(unit, levels))
+    )
+    return LevelState(later, later, pinned, lasting[ref])
 
 
 def _later(

@@ -5,17 +5,33 @@ Each makes other parts of it in a unit that is else the same, and works that out
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import replace
 from itertools import pairwise
 
-from rodwright.amounts import AmountError, Kind
+from rodwright.strength.level_changes import (
+    cut_off,
+    grown,
+    laid_as,
+    load_between,
+    loaded_less,
+    raised,
+)
 from rodwright.strength.level_parts import joints_of, levels_of
 from rodwright.strength.level_states import LevelState, trial_state
 from rodwright.strength.seats import Line, Lying, Seat
 from rodwright.strength.turning import turning_of
-from rodwright.trade.loads import read_burden
-from rodwright.unit import Blank, Bore, Joint, JointKind, Load, Part, Placement, Role, Stock, Unit
+from rodwright.unit import (
+    Blank,
+    Bore,
+    Joint,
+    JointKind,
+    Part,
+    Placement,
+    Role,
+    Stock,
+    Unit,
+)
 
 LIPPING_WIDTH = 20.0
 """How wide a lipping is that is put on, front to back, mm (common practice, no source)."""
@@ -26,14 +42,11 @@ Trial = tuple[Unit, LevelState]
 
 
 class Trials:
-    """What can be tried with one level of a unit, whose levels are ``like`` this: for its
-    ``strength``, or else for its sag."""
+    """What can be tried with one level of a unit, whose levels are ``like`` this."""
 
-    def __init__(
-        self, unit: Unit, like: Mapping[str, LevelState], state: LevelState, *, strength: bool
-    ) -> None:
+    def __init__(self, unit: Unit, like: Mapping[str, LevelState], state: LevelState) -> None:
         self._unit, self._state, self._level = unit, state, state.level
-        self._like, self._strength = like, strength
+        self._like = like
         # Others change with it only where dividers carry it or stand on it.
         self._alone = not state.now.standing and all(seat.how == "end" for seat in state.now.seats)
 
@@ -78,8 +91,36 @@ class Trials:
             )
         )
 
+    def halved(self) -> tuple[Trial, Trial]:
+        """Two in its place, left and right of a divider half-way that stands firm and is as thick
+        as what its left end lies on; by joints with it as each end has now."""
+        first, last = self._state.now.seats
+        between = self._unit.part(first.on) if first.on else self._level.main
+        middle, half = (first.at + last.at) / 2, between.blank.thickness / 2
+        left, right = middle - half, middle + half
+        return (
+            self._part_of(first.at, left, (first, replace(last, at=left))),
+            self._part_of(right, last.at, (replace(first, at=right), last)),
+        )
+
+    def _part_of(self, start: float, stop: float, seats: tuple[Seat, ...]) -> Trial:
+        """What there is of the level between two x, its ends reaching past them as they do now."""
+        begins, ends = self._clear()
+        parts = tuple(
+            cut_off(part, start - begins, ends - stop) if part in self._level.parts else part
+            for part in self._unit.parts
+        )
+        refs = {part.ref for part in self._level.parts}
+        loads = tuple(
+            load_between(load, start, stop) if load.ref in refs else load
+            for load in self._unit.loading.loads
+        )
+        loading = replace(self._unit.loading, loads=loads)
+        unit = replace(self._unit, parts=parts, loading=loading, fittings=())
+        return self._tried(unit, lambda lie: _with_seats(lie, seats))
+
     def propped(self) -> Trial:
-        """Something that stands firm below the middle of its widest span."""
+        """Something that stands firm below the middle of its widest span, over which it runs on."""
         start, stop = max(self._state.now.spans, key=lambda span: span[1] - span[0])
         post = Seat((start + stop) / 2, "", None, "under", lifts=True)
         return self._tried(self._unit, lambda lie: _with_seats(lie, (*lie.seats, post)))
@@ -134,11 +175,11 @@ class Trials:
 
         parts = tuple(map(narrower, self._unit.parts))
         made = replace(self._unit, parts=parts, fittings=())
-        return self._tried(_less(made, self._level.refs, depth / box.size[1], by_area=True))
+        return self._tried(loaded_less(made, self._level.refs, depth / box.size[1], by_area=True))
 
     def loaded(self, share: float) -> Trial:
         """What lies on it times ``share``."""
-        return self._tried(_less(self._unit, self._level.refs, share))
+        return self._tried(loaded_less(self._unit, self._level.refs, share))
 
     def _clear(self) -> tuple[float, float]:
         seats = self._state.now.seats
@@ -153,16 +194,16 @@ class Trials:
         for number in range(layers):
             like = panels[min(number, len(panels) - 1)]
             ref = like.ref if number < len(panels) else f"{like.ref}+{number}"
-            made.append(_laid(like, ref, stock, low + number * stock.thickness))
+            made.append(laid_as(like, ref, stock, low + number * stock.thickness))
         new[panels[0].ref] = tuple(made)
         rise = low + layers * stock.thickness - old
         closing = {
-            strip.ref: (_grown(strip, rise),)
+            strip.ref: (grown(strip, rise),)
             for strip in self._level.parts
             if strip.role is Role.LIPPING and abs(strip.bounds().high[2] - old) < 1e-6
         }
         above = {
-            part.ref: (_raised(part, rise),) for ply in self._level.plies[1:] for part in ply.parts
+            part.ref: (raised(part, rise),) for ply in self._level.plies[1:] for part in ply.parts
         }
         otherwise = new | closing | above
         parts = tuple(
@@ -186,8 +227,7 @@ class Trials:
         ]
         if change is not None:
             levels = [(level, change(lie) if level.ref == ref else lie) for level, lie in levels]
-        strength = self._strength
-        return unit, trial_state(unit, levels, self._like, ref, strength=strength)
+        return unit, trial_state(unit, levels, self._like, ref)
 
     def _lies(self, unit: Unit, ref: str) -> Lying:
         """How a level lies: on what it does now, by joints as stiff as they are in the unit."""
@@ -201,64 +241,5 @@ class Trials:
         return Lying(seats, now.lines, now.standing, now.grounded)
 
 
-def _less(unit: Unit, refs: Collection[str], share: float, *, by_area: bool = False) -> Unit:
-    """A unit whose parts of these refs carry so small a share, or only of what goes ``by_area``."""
-    loads = tuple(
-        replace(
-            load,
-            stretches=tuple(
-                replace(each, at_start=each.at_start * share, at_stop=each.at_stop * share)
-                for each in load.stretches
-            ),
-            lumps=tuple(replace(each, mass=each.mass * share) for each in load.lumps),
-        )
-        if load.ref in refs and (not by_area or _goes_by_area(load))
-        else load
-        for load in unit.loading.loads
-    )
-    return replace(unit, loading=replace(unit.loading, loads=loads))
-
-
-def _goes_by_area(load: Load) -> bool:
-    """Whether a load was said per square metre or fills a space; what isn't in such words goes by
-    the metre, which is more on a level that is less deep."""
-    try:
-        return read_burden(load.said).amount.kind in {Kind.AREA_WEIGHT, Kind.DENSITY}
-    except AmountError:
-        return False
-
-
 def _with_seats(lie: Lying, seats: tuple[Seat, ...]) -> Lying:
     return replace(lie, seats=tuple(sorted(seats, key=lambda seat: seat.at)))
-
-
-def _laid(like: Part, ref: str, stock: Stock, low: float) -> Part:
-    """A panel like another, of a stock, its underside at ``low``; without its bores, which weaken
-    it nowhere to speak of."""
-    x, y, _ = like.placement.origin
-    up = like.placement.thickness[2] > 0
-    origin = (x, y, low if up else low + stock.thickness)
-    blank = replace(like.blank, stock=stock, thickness=stock.thickness)
-    workings = tuple(each for each in like.workings if not isinstance(each, Bore))
-    placed = replace(like.placement, origin=origin)
-    return replace(like, ref=ref, blank=blank, placement=placed, workings=workings)
-
-
-def _raised(part: Part, rise: float) -> Part:
-    """A part so much higher up."""
-    x, y, z = part.placement.origin
-    return replace(part, placement=replace(part.placement, origin=(x, y, z + rise)))
-
-
-def _grown(strip: Part, rise: float) -> Part:
-    """A strip that closes an edge, so much higher."""
-    placed, blank = strip.placement, strip.blank
-    if abs(placed.width[2]) < 0.5:
-        return strip
-    up = placed.width[2] > 0
-    x, y, z = placed.origin
-    return replace(
-        strip,
-        blank=replace(blank, width=blank.width + rise),
-        placement=replace(placed, origin=(x, y, z if up else z + rise)),
-    )

@@ -20,15 +20,13 @@ from rodwright.strength.load_factors import FACTORS, PSI2, PSI2_SOURCE
 from rodwright.strength.pin_remedies import pin_remedies
 from rodwright.strength.pin_results import pin_results
 from rodwright.strength.results import Group, Input, Remedy, Result
-from rodwright.strength.sagging import BY_TURNS, Sagged, sag_by_turns, sag_of
-from rodwright.strength.stresses import Stressed, bending_of, shear_of
+from rodwright.strength.sagging import BY_TURNS, SAGS, Sagged, sag_by_turns, sag_of
+from rodwright.strength.stresses import BENDS, SHEARS, Stressed, bending_of, shear_of
 from rodwright.strength.told_support import said, support_notes
 from rodwright.strength.twisting import twist_of
 from rodwright.trade.sources import Source
 from rodwright.unit import Part, Unit
 
-SAGS, BENDS, SHEARS = "sag", "bending stress", "shear stress"
-"""What the results are of (a sag says after how long)."""
 SPAN, REACHES = "span", "twice its overhang"
 """What the input is called that a sag is held to a share of."""
 STANDING = "what stands on it"
@@ -80,7 +78,7 @@ class _Told:
         boards = tuple((part.blank, part.role) for part in state.level.parts)
         key = (boards, state.now.beam, result.what, result.figure)
         if key not in self.known:
-            self.known[key] = remedies_of(self.unit, self.states, state, result.what)
+            self.known[key] = remedies_of(self.unit, self.states, state, result)
         return replace(result, remedies=self.known[key])
 
 

@@ -38,7 +38,7 @@ def pin_remedies(
         figure, its_limit = _of(unit, state, what, change)
         if figure / its_limit < now / limit:
             found.append(Remedy(told, figure * limit / its_limit, figure <= its_limit))
-    found += most_on(unit, state, Trials(unit, like, state, strength=False), what)
+    found += most_on(unit, state, Trials(unit, like, state), what)
     return tuple(sorted(found, key=lambda each: not each.holds))
 
 

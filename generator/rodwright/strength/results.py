@@ -33,17 +33,34 @@ class Input:
 
 
 @dataclass(frozen=True, slots=True)
+class Beyond:
+    """What a remedy of one figure leaves beyond its limit: which other, how much, and the most that
+    it may be, in ``measure``."""
+
+    what: str
+    figure: float
+    limit: float
+    measure: str
+
+
+@dataclass(frozen=True, slots=True)
 class Remedy:
     """Something else that would do, worked out: what it is, the figure that it gives (in the
     measure of its result), whether that is within the limit, and what it costs in the maker's
     currency more than now, where prices are known.  Of one that ``bears`` more, ``figure`` is the
-    limit that it gives, and what comes on it stays."""
+    limit that it gives, and what comes on it stays.
+
+    ``limit`` is the most it may then be, where that is another than now (a shorter span may sag
+    less), and ``beyond`` other figures that it leaves beyond their limits, so that it doesn't hold.
+    """
 
     what: str
     figure: float
     holds: bool
     cost: float | None = None
     bears: bool = False
+    limit: float | None = None
+    beyond: tuple[Beyond, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -16,6 +16,8 @@ OVERHANG = 2.0
 """An overhang may go down as far as a span twice as long (EN 1995-1-1, table 7.2, gives
 cantilevers half of what spans are held to)."""
 
+SAGS = "sag"
+"""What the results are of; they say after how long."""
 BY_TURNS = ", every other span empty"
 """What a sag is called besides, of a level over several spans that are loaded by turns."""
 _THERE = 1.0

@@ -14,6 +14,8 @@ from rodwright.trade.design_strength import Strength, design_strength
 from rodwright.trade.sources import Figure
 from rodwright.unit import Part, Unit
 
+BENDS, SHEARS = "bending stress", "shear stress"
+"""What the results are of."""
 _SHEAR_IN = 1e-6
 
 

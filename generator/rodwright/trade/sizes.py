@@ -139,6 +139,11 @@ SHEET_THICKNESSES: dict[LengthUnit, tuple[float, ...]] = {
     "in": _inches("1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "1", "1 1/4", "1 1/2"),
 }
 """Thicknesses in which sheets are sold, from the least up."""
+PRESSED_THICKNESSES: dict[LengthUnit, tuple[float, ...]] = {
+    "mm": (3.0, 4.0, 6.0, 9.0, 12.0, 15.0, 16.0, 18.0, 19.0, 22.0, 25.0, 30.0, 38.0),
+    "in": _inches("1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "1", "1 1/8", "1 1/4"),
+}
+"""The same of MDF and chipboard."""
 BOARD_THICKNESSES: dict[LengthUnit, tuple[float, ...]] = {
     "mm": (18.0, 20.0, 22.0, 25.0, 27.0, 30.0, 33.0, 38.0, 40.0, 45.0, 50.0, 60.0),
     "in": _inches("3/4", "1", "1 1/4", "1 1/2", "1 3/4", "2", "2 1/2"),

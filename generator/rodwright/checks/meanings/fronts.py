@@ -17,13 +17,15 @@ _STOPS = (
 MEANINGS = {
     Rule.SAGS_TOO_FAR: Meaning(
         "A shelf, top, bottom, rail or worktop sags too far",
-        "Its sag between what carries it, after the years that the spec says (`loading`), under "
+        "Its sag between what carries it, after the years that the spec says (`loads`), under "
         "what it is to carry. It is bent as the beam it is: on its true supports, its joints as "
         "springs, its lipping and layers with it, cut-outs taken off. Creep is taken whole.",
         f"Timoshenko's beam; creep by EN 1995-1-1, 2.2.3, and {PSI2_SOURCE}. A limit of span/200 "
         "is common practice, no source.",
         "The finding says what would do, each worked out: thicker, other boards, layers, a "
-        "lipping, something under its middle, less length or load. `rodwright strength` has all.",
+        "lipping, a divider half-way, less length or load. `rodwright strength` has all. What one "
+        "costs is told for each part, net: its area, or the run of a board, at the spec's price, "
+        "without offcuts.",
     ),
     Rule.BREAKS: Meaning(
         "A shelf, top, bottom, rail or worktop may break",
