@@ -115,7 +115,7 @@ def _remedy(what: str, told: str, *trials: Trial, cost: float | None = None) -> 
     found = judged(trials, what)
     if found is not None:
         beyond = found.beyond if found.figure <= found.limit else ()
-        yield Remedy(told, found.figure, found.holds, cost, found.limit, beyond)
+        yield Remedy(told, found.figure, found.holds, cost, limit=found.limit, beyond=beyond)
 
 
 def _other_limit(remedy: Remedy, result: Result) -> Remedy:
