@@ -63,6 +63,14 @@ def test_a_shelf_that_its_screws_do_not_bear_is_an_error_with_remedies_in_figure
     )
 
 
+def test_what_is_just_too_much_is_told_to_be() -> None:
+    """Two screws bear 44.2 kg; 44.2 kg to a tenth is put on them, and a little more."""
+    found = [each for each in fixings_hold(laden(85.6)) if each.rule is Rule.JOINT_OVERLOADED]
+    assert found[0].message == (
+        "Shelf (SH1) puts just over 44.2 kg on its joint with Left side (SD1), which bears 44.2 kg"
+    )
+
+
 def test_weights_are_told_in_pounds_to_who_works_in_inches() -> None:
     unit = rodwright.set_out(rodwright.read_spec(model_path("hallway-bookcase")))
     assert unit.display_unit == "in"

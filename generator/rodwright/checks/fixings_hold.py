@@ -7,7 +7,7 @@ from itertools import chain
 from types import MappingProxyType
 
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.phrases import named, opened, weight_in
+from rodwright.checks.phrases import named, opened, past_limit, weight_in
 from rodwright.checks.rules import Rule
 from rodwright.strength.fixings import level_joints
 from rodwright.strength.framed_doors import framed_doors
@@ -75,13 +75,14 @@ def fixings_hold(unit: Unit) -> Iterator[Finding]:
         if result.holds or result.figure is None or result.limit is None:
             continue
         severity, rule, said = _RULES[result.what]
+        held, bears = past_limit(result.figure, result.limit, lambda each: weight_in(unit, each, 1))
         part, other = (unit.part(ref) for ref in result.parts[:2])
         told = said.format(
             part=named(part),
             other=named(other),
             moves=opened(part),
-            held=weight_in(unit, result.figure, 1),
-            bears=weight_in(unit, result.limit, 1),
+            held=held,
+            bears=bears,
         )
         yield Finding(
             severity,

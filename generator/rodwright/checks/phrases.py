@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from rodwright.amounts import STRESSES, format_weight
 from rodwright.lengths import format_length, told_apart
 from rodwright.unit import DOORS, DRAWERS, Motion, Part, Role, Unit
@@ -57,6 +59,15 @@ def stress_in(unit: Unit, stress: float, decimals: int = 1) -> str:
     """A stress (N/mm2) with its unit: in whole psi for a maker in inches."""
     measure = STRESSES[unit.display_unit]
     return measure.said(stress, decimals if unit.display_unit == "mm" else None)
+
+
+def past_limit(figure: float, limit: float, shown: Callable[[float], str]) -> tuple[str, str]:
+    """A figure beyond its limit, and the limit, as they are ``shown``: two that differ never read
+    alike."""
+    text, most = shown(figure), shown(limit)
+    if text != most or figure == limit:
+        return text, most
+    return f"just {'over' if figure > limit else 'under'} {most}", most
 
 
 def weight_in(unit: Unit, kg: float, decimals: int = 0) -> str:
