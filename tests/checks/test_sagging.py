@@ -145,8 +145,8 @@ def test_a_shelf_that_may_break_is_an_error_just_past_its_strength() -> None:
     assert found is not None
     assert (found.severity, found.rule) == (Severity.ERROR, Rule.BREAKS)
     assert found.message == (
-        f"Shelf (SH1) may break: it is stressed in bending by {figure:.1f} N/mm2 under books; "
-        f"{figure * 0.999:.1f} N/mm2 is what it may be"
+        f"Shelf (SH1) may break: it is stressed in bending by just over {figure:.1f} N/mm2 under "
+        f"books; {figure * 0.999:.1f} N/mm2 is what it may be"
     )
     assert found.remedy.startswith("Would do: ")
 

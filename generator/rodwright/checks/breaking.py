@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.phrases import length_in, named, stress_in
+from rodwright.checks.phrases import length_in, named, past_limit, stress_in
 from rodwright.checks.rules import Rule
 from rodwright.checks.sagging import said_load, would_do
 from rodwright.strength.levels import levels
@@ -22,7 +22,7 @@ _PINS = {
 }
 _MORE_PINS = (
     "Use thicker pins in deeper holes (`shelves.holes`: `diameter`, `depth`), fix the shelf "
-    "(`fixed: true`), or put less on it: it bears {share:.0%} of this."
+    "(`fixed: true`), or put less on it: it bears {share} % of this."
 )
 
 
@@ -39,12 +39,13 @@ def breaking(unit: Unit) -> Iterator[Finding]:
 
 def _breaks(unit: Unit, result: Result, figure: float, limit: float) -> Finding:
     under = said_load(unit, result)
+    stress, most = past_limit(figure, limit, lambda each: stress_in(unit, each))
     helps = would_do(unit, result)
     return Finding(
         Severity.ERROR,
         Rule.BREAKS,
         f"{named(unit.part(result.parts[0]))} may break: it {_BREAKS[result.what]} "
-        f"{stress_in(unit, figure)}{under}; {stress_in(unit, limit)} is what it may be",
+        f"{stress}{under}; {most} is what it may be",
         helps,
         result.parts,
         result.figure,
@@ -58,13 +59,14 @@ def _breaks(unit: Unit, result: Result, figure: float, limit: float) -> Finding:
 def _tears(unit: Unit, result: Result, figure: float, limit: float) -> Finding:
     under = said_load(unit, result)
     pin = next(each.value for each in result.inputs if each.symbol == "d")
-    share = limit / figure
+    share = int(limit / figure * 100)
+    stress, most = past_limit(figure, limit, lambda each: stress_in(unit, each))
     part = named(unit.part(result.parts[0]))
     return Finding(
         Severity.ERROR,
         Rule.PINS_TEAR_OUT,
-        f"{part} {_PINS[result.what]} {stress_in(unit, figure)}{under}, on "
-        f"pins of {length_in(unit, pin)}; {stress_in(unit, limit)} is what that bears",
+        f"{part} {_PINS[result.what]} {stress}{under}, on "
+        f"pins of {length_in(unit, pin)}; {most} is what that bears",
         _MORE_PINS.format(share=share),
         result.parts[:-1],
         figure,

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from rodwright.checks.findings import Finding, Severity
-from rodwright.checks.phrases import held_to, length_in, moves_in, stress_in, weight_in
+from rodwright.checks.phrases import held_to, length_in, moves_in, past_limit, stress_in, weight_in
 from rodwright.checks.rules import Rule
+from rodwright.lengths import at_most
 from rodwright.strength.back_fixings import EACH_CARRIES
 from rodwright.strength.paths import GRAVITY
 from rodwright.strength.racking import (
@@ -131,7 +132,9 @@ def _helps(unit: Unit, remedies: tuple[Remedy, ...]) -> str:
 
 
 def _buckles(unit: Unit, result: Result) -> Finding:
-    sheared, most = (stress_in(unit, each or 0.0, 2) for each in (result.figure, result.limit))
+    sheared, most = past_limit(
+        result.figure or 0.0, result.limit or 0.0, lambda each: stress_in(unit, each, 2)
+    )
     return Finding(
         Severity.WARNING,
         Rule.BACK_BUCKLES,
@@ -146,11 +149,11 @@ def _buckles(unit: Unit, result: Result) -> Finding:
 
 
 def _works_loose(unit: Unit, result: Result) -> Finding:
-    carries, most = (
-        weight_in(unit, (each or 0.0) / GRAVITY, 1) for each in (result.figure, result.limit)
+    carries, most = past_limit(
+        result.figure or 0.0, result.limit or 0.0, lambda each: weight_in(unit, each / GRAVITY, 1)
     )
     apart = next(each.value for each in result.inputs if each.symbol == "s")
-    closer = apart * (result.limit or 0.0) / (result.figure or 1.0)
+    closer = at_most(apart * (result.limit or 0.0) / (result.figure or 1.0), unit.display_unit)
     return Finding(
         Severity.WARNING,
         Rule.BACK_FIXINGS_GIVE,
