@@ -15,9 +15,11 @@ import rodwright
 from kit.specs import unit_from
 from kit.wishes import Wish, wishes
 from rodwright.jobs.new import model_names, model_path
+from rodwright.lengths import LengthUnit
 from rodwright.pictures.glyphs import text_width
 from rodwright.pictures.ink import DARK, Drawing, Fill, Lettering, Stroke
 from rodwright.pictures.loaded import draw_loaded, write_loaded
+from rodwright.pictures.loaded_labels import sag_and_limit
 from rodwright.pictures.sagged import after, drawn, drop_at, exaggeration, slices
 from rodwright.pictures.sheet import LONG_DASHES, draw_views
 from rodwright.problems import ProblemsError
@@ -33,6 +35,21 @@ stock:
   ply: {kind: sheet, material: birch plywood, thickness: 18, size: [2440, 1220]}
   soft: {kind: sheet, material: mdf, thickness: 12, size: [2440, 1220]}
 """
+
+
+@pytest.mark.parametrize(
+    ("sag", "limit", "unit", "told"),
+    [
+        (17.2, 5.84, "in", ("43/64", "15/64")),
+        (0.45, 0.38, "in", ("0.018", "0.015")),
+        (4.6001, 4.6, "mm", ("just over 4.60", "4.60")),
+        (0.01, 4.6, "mm", ("less than 0.1", "4.6")),
+    ],
+)
+def test_a_sag_past_its_limit_never_reads_like_it(
+    sag: float, limit: float, unit: LengthUnit, told: tuple[str, str]
+) -> None:
+    assert sag_and_limit(sag, limit, unit) == told
 
 
 def _of(unit: Unit) -> Drawing:
