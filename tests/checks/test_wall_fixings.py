@@ -10,6 +10,7 @@ from kit.specs import unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.rules import Rule
+from rodwright.strength.hanging import HOLDS, hanging
 
 CABINET = """size: {width: 800, height: 720, depth: 320}
 hung: true
@@ -76,3 +77,12 @@ def test_a_back_that_few_screws_tie_gives() -> None:
     assert found[0].figure is not None
     assert found[0].figure > 1.0
     assert "mm apart all round instead of 175" in found[0].remedy
+
+
+def test_nothing_to_hang_by_is_an_error_and_fails_in_strength() -> None:
+    thin = CABINET.replace("thickness: 9", "thickness: 6")
+    (found,) = _found(Rule.NOTHING_TO_HANG_BY, thin, wall="studs")
+    assert found.severity is Severity.ERROR
+    (row,) = (e for e in hanging(unit_from(thin, back=BACK, wall="studs")) if e.what == HOLDS)
+    assert (row.figure, row.limit, row.holds) == (6.0, 9.0, False)
+    assert not any(e.what == HOLDS for e in hanging(unit_from(CABINET, back=BACK)))

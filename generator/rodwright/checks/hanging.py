@@ -43,7 +43,7 @@ def hanging(unit: Unit) -> Iterator[Finding]:
     if thickest < LEAST_BACK - TOUCH:
         has = f"a back {length_in(unit, thickest)} thick" if backs else "no back"
         yield Finding(
-            Severity.WARNING,
+            Severity.ERROR,
             Rule.NOTHING_TO_HANG_BY,
             f"it hangs on the wall, and {has} holds no screws that carry it",
             f"Give it a `back` {length_in(unit, LEAST_BACK)} thick at least, or {_rail(unit)}.",

@@ -50,6 +50,7 @@ PULL = "pull on its top fixings"
 CARRIES = "weight with all that is in it, against what wall cabinets are tried with"
 BACK_BENDS = "bending stress in the back round its fixings"
 PULLED_THROUGH = "pull on each head through the back"
+HOLDS = "thickness of the back that it hangs by"
 RAIL_BENDS = "bending stress in a rail that it could hang by"
 RAIL = (100.0, 22.0, "pine")
 """Height, thickness and wood of that rail, which lies between the sides under the top, mm."""
@@ -74,6 +75,7 @@ def hanging(unit: Unit) -> Iterator[Result]:
         yield in_plasterboard(carrying_back(unit), hung)
     back = carrying_back(unit)
     if back is None or back.blank.thickness < LEAST_BACK - TOUCH:
+        yield _held_by(back)
         yield rail(unit, hung)
     else:
         count = min((each.figure or 0.0 for each in fixed), default=float(LEAST_FIXINGS))
@@ -118,6 +120,23 @@ def _tested(unit: Unit, hung: Hung) -> Result:
         limit_source=test.source,
         notes=("a test of new cabinets, not a load for years",),
         remedies=tuple(lighter(unit, hung, test.value)) if heavy else (),
+    )
+
+
+def _held_by(back: Part | None) -> Result:
+    """A back too thin to hang a unit by, or none (0): it falls, whatever the wall holds."""
+    return Result(
+        Group.HANGING,
+        "back",
+        (back.ref,) if back is not None else (),
+        HOLDS,
+        back.blank.thickness if back is not None else 0.0,
+        LEAST_BACK,
+        "mm",
+        "t",
+        Source("a back is screwed through to the wall: common practice, no source"),
+        at_least=True,
+        limit_source=Source("the thinnest back that holds: common practice, no source"),
     )
 
 

@@ -12,6 +12,7 @@ from rodwright.trade.sources import Figure, Source
 __all__ = ["PlainBoard", "UnanswerableError"]
 
 _HEAVY = Figure(800.0, "kg/m3", Source("assumed, on the safe side: it isn't known"))
+_NO_GRAIN = (Family.MDF, Family.HARDBOARD, Family.CHIPBOARD, Family.GLASS)
 _USUAL_THICKNESS = 18.0
 
 
@@ -85,7 +86,8 @@ class PlainBoard:
     def notes(self, thickness: float | None, years: float) -> Iterator[str]:
         """What was taken for granted of it."""
         known = self.known(thickness or _USUAL_THICKNESS)
-        yield "its grain, or that of its face, runs along the span"
+        if known is None or known.family not in _NO_GRAIN:
+            yield "its grain, or that of its face, runs along the span"
         if known is not None and known.borrowed:
             yield f"its stiffness and strength are borrowed: {known.borrowed}"
         if self._named is not None:
