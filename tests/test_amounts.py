@@ -128,7 +128,7 @@ def test_a_pressure_is_whichever_kind_is_wanted_first():
             "`1,250 kg/m` has a comma in it; write decimals with a point (`12.5`) and "
             "thousands without a mark (`1250`)",
         ),
-        ("25 stone/m", "`stone/m` in `25 stone/m` isn't a unit that is known here"),
+        ("25 cwt/m", "`cwt/m` in `25 cwt/m` isn't a unit that is known here"),
         ("25 kg/", "`kg/` in `25 kg/` isn't a unit that is known here"),
         ("25 kg/m3", "`25 kg/m3` is a density, where a weight per length is wanted"),
         ("25 kPa", "`25 kPa` is a weight per area, where a weight per length is wanted"),
@@ -176,3 +176,7 @@ def test_any_text_is_an_amount_or_refused(text, kinds):
     else:
         assert read.value >= 0
         assert read.kind in kinds
+
+
+def test_a_stone_is_fourteen_pounds() -> None:
+    assert parse_amount("3 stone", [Kind.WEIGHT]).value == pytest.approx(42 * 0.45359237)

@@ -115,6 +115,7 @@ _HEAVY = {
     ("g", "gram", "grams"): 1e-3,
     ("t", "tonne", "tonnes"): 1e3,
     ("lb", "lbs", "lbf", "pound", "pounds"): _POUND,
+    ("stone", "stones"): 14 * _POUND,
     ("n",): 1 / GRAVITY,
     ("kn",): 1e3 / GRAVITY,
 }
@@ -164,10 +165,10 @@ _NO_NUMBERS = re.compile(r"[-+.]*(?:nan|inf|infinity)\b")
 def parse_amount(text: object, kinds: Sequence[Kind]) -> Amount:
     """An amount as a maker writes it, ``25 kg/m`` or ``50 lb/ft2``, if it is of one of ``kinds``.
 
-    Units are made of a weight (kg, g, t, lb, N, kN) and, but for a weight alone, ``/`` or ``per``
-    and a length (m, dm, cm, mm, ft, in), square (``m2``, ``sq ft``) or cubic; or they are Pa, kPa,
-    MPa, GPa, psi, ksi, psf, plf or pcf.  What fits two of the kinds is of the first.  Zero is an
-    amount.
+    Units are made of a weight (kg, g, t, lb, stone, N, kN) and, but for a weight alone, ``/`` or
+    ``per`` and a length (m, dm, cm, mm, ft, in), square (``m2``, ``sq ft``) or cubic; or they
+    are Pa, kPa, MPa, GPa, psi, ksi, psf, plf or pcf.  What fits two of the kinds is of the first.
+    Zero is an amount.
 
     Raises:
         AmountError: it is none of these; it says what is wrong and what to write.

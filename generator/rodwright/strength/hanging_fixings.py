@@ -196,8 +196,8 @@ def in_studs(back: Part | None, hung: Hung) -> Result:
             Input("c", "studs apart at most", STUD_CENTRES.value, "mm", STUD_CENTRES.source),
         ),
         limit_source=Source(
-            f"{studs} studs surely behind it, {SCREWS_A_STUD} screws in each: common practice, "
-            "no source"
+            f"{studs} {'stud' if studs == 1 else 'studs'} surely behind it, "
+            f"{SCREWS_A_STUD} screws in each: common practice, no source"
         ),
         notes=(
             f"{hung.screw} screws; each is drawn by {hung.kg(hung.pull / needed)} and carries "
