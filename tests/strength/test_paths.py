@@ -50,7 +50,7 @@ def test_models_are_in_balance(model: Path) -> None:
     assert_in_balance(laden(unit))
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(wishes(), st.floats(0, 80))
 def test_any_unit_is_in_balance(wish: dict[str, Any], kg_per_m: float) -> None:
     try:
@@ -60,7 +60,7 @@ def test_any_unit_is_in_balance(wish: dict[str, Any], kg_per_m: float) -> None:
     assert_in_balance(laden(unit, kg_per_m))
 
 
-@settings(max_examples=30, deadline=None)
+@settings(max_examples=30)
 @given(wishes())
 def test_any_unit_that_hangs_is_in_balance(wish: dict[str, Any]) -> None:
     wish = {key: value for key, value in wish.items() if key not in {"base", "worktop"}}

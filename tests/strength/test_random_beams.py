@@ -136,7 +136,7 @@ def gauss(line: Callable[[float], float], places: list[float]) -> float:
     )
 
 
-@settings(deadline=None, max_examples=60)
+@settings(max_examples=60)
 @given(seed=st.integers(0, 10**6), shear=st.floats(3e3, 1e6), share=st.floats(0, 1))
 def test_sag_with_shear_by_virtual_work(seed: int, shear: float, share: float) -> None:
     """The sag where a unit force stands is the work its moments and shears do on the curvatures
@@ -162,7 +162,7 @@ def test_sag_with_shear_by_virtual_work(seed: int, shear: float, share: float) -
     assert real.deflection(at) == pytest.approx(work, rel=1e-7, abs=1e-9 * most)
 
 
-@settings(deadline=None, max_examples=60)
+@settings(max_examples=60)
 @given(seed=st.integers(0, 10**6))
 def test_supports_that_only_push_push_or_stand_clear(seed: int) -> None:
     one = drawn(seed)
@@ -186,7 +186,7 @@ def test_supports_that_only_push_push_or_stand_clear(seed: int) -> None:
             assert bent.deflection(support.at) <= 1e-6 * abs(bent.greatest_deflection().value)
 
 
-@settings(deadline=None, max_examples=40)
+@settings(max_examples=40)
 @given(seed=st.integers(0, 10**6))
 def test_the_greatest_is_nowhere_passed(seed: int) -> None:
     bent = bend(drawn(seed))

@@ -75,7 +75,7 @@ def test_no_end_and_no_hope() -> None:
     assert least_thickness(lambda _: None, Carried(row=0.3), 900.0, 200) is None
 
 
-@settings(deadline=None, max_examples=25)
+@settings(max_examples=25)
 @given(
     depth=st.floats(100, 600),
     thickness=st.floats(10, 45),

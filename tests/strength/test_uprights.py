@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 import rodwright
@@ -143,7 +143,6 @@ def test_what_it_stands_on(base: dict[str, Any], what: str) -> None:
     st.lists(st.tuples(st.floats(-50, 1050), st.floats(-50, 450), st.floats(1, 900)), max_size=8),
     st.integers(2, 5),
 )
-@settings(deadline=None)
 def test_feet_carry_all_of_it_with_its_moments(
     loads: list[tuple[float, float, float]], columns: int
 ) -> None:

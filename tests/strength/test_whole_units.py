@@ -52,7 +52,7 @@ def assert_sound(unit: Unit) -> None:
             assert finding.figure is not None
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 @given(wishes())
 def test_any_unit_gives_sound_figures(wish: dict[str, Any]) -> None:
     try:

@@ -368,7 +368,14 @@ def made(wish: Wish) -> Unit:
 
 
 @given(wish=wishes())
-@settings(max_examples=60, suppress_health_check=list(HealthCheck))
+@settings(
+    max_examples=60,
+    suppress_health_check=[
+        HealthCheck.too_slow,
+        HealthCheck.filter_too_much,
+        HealthCheck.data_too_large,
+    ],
+)
 def test_loads_lie_within_parts_that_exist(wish: Wish) -> None:
     unit = made(wish)
     parts = {part.ref: part for part in unit.parts}
@@ -395,7 +402,14 @@ def test_loads_lie_within_parts_that_exist(wish: Wish) -> None:
 
 
 @given(wish=wishes())
-@settings(max_examples=60, suppress_health_check=list(HealthCheck))
+@settings(
+    max_examples=60,
+    suppress_health_check=[
+        HealthCheck.too_slow,
+        HealthCheck.filter_too_much,
+        HealthCheck.data_too_large,
+    ],
+)
 def test_random_units_carry_what_was_asked(wish: Wish) -> None:
     """What is said in all lies whole on each level, and what is said per metre on every metre."""
     unit = made(wish)
@@ -427,7 +441,14 @@ def test_places_across_are_mirrored_with_the_unit() -> None:
 
 
 @given(wish=wishes())
-@settings(max_examples=40, suppress_health_check=list(HealthCheck))
+@settings(
+    max_examples=40,
+    suppress_health_check=[
+        HealthCheck.too_slow,
+        HealthCheck.filter_too_much,
+        HealthCheck.data_too_large,
+    ],
+)
 def test_a_mirror_image_carries_the_mirror_image(wish: Wish) -> None:
     unit, image = made(wish), made(mirrored(wish))
     width = wish["size"]["width"]
