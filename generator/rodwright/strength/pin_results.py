@@ -25,9 +25,9 @@ _CONTACT = Source("force over the pin's diameter and length: common practice, no
 def pin_results(
     unit: Unit, state: LevelState, change: Callable[[Pins], Pins] = lambda pins: pins
 ) -> Iterator[Result]:
-    """The results of the end whose pins are loaded most; with these pins changed, if that is
-    asked for."""
-    pins = max(pins_of(unit, state.now), key=lambda each: each.force, default=None)
+    """The results of the end whose pins press hardest in their holes; with these pins changed, if
+    that is asked for."""
+    pins = max(pins_of(unit, state.now), key=lambda each: each.in_hole, default=None)
     if pins is None or pins.force <= 0:
         return
     pins = change(pins)
