@@ -22,7 +22,8 @@ HOUSE_FLOORS: dict[LengthUnit, Figure] = {
     ),
 }
 """Imposed load that floors of houses are designed for all over: for makers in millimetres the
-least by Europe's code, for makers in inches what is usual in the US."""
+least by Europe's code (EN 1991-1-1, table 6.2, from memory), for makers in inches what is usual in
+the US (IOBA Standard)."""
 HOUSE_FLOOR_POINT = Figure(
     204.0,
     "kg",
