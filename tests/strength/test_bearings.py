@@ -10,12 +10,13 @@ from kit.carcasses import between_sides, books, carcass, level, strip, upright
 from kit.mirrors import mirrored
 from kit.specs import unit_from
 from kit.wishes import Wish, wishes
+from rodwright.amounts import GRAVITY
 from rodwright.checks import check_parts
 from rodwright.checks.rules import Rule
 from rodwright.jobs.new import model_names, model_path
 from rodwright.problems import ProblemsError
 from rodwright.strength.bearings import Bearing, bearings
-from rodwright.strength.level_loads import GRAVITY, weight_of
+from rodwright.strength.level_loads import weight_of
 from rodwright.unit import JointKind, Role, Unit
 
 REST, HOUSED, DOWELLED = JointKind.RESTING, JointKind.HOUSING, JointKind.DOWEL

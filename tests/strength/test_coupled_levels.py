@@ -10,8 +10,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from kit.carcasses import between_sides, books, carcass, level, upright
+from rodwright.amounts import GRAVITY
 from rodwright.strength.bearings import bearings
-from rodwright.strength.level_loads import GRAVITY
 from rodwright.unit import JointKind, Role
 
 EI = 10_000 * 300 * 20**3 / 12

@@ -15,9 +15,9 @@ from kit.mirrors import mirrored
 from kit.samples import X, Z
 from kit.specs import unit_from
 from kit.wishes import Wish, wishes
+from rodwright.amounts import GRAVITY
 from rodwright.jobs.new import model_names, model_path
 from rodwright.problems import ProblemsError
-from rodwright.strength.level_loads import GRAVITY
 from rodwright.strength.levels import levels
 from rodwright.strength.results import Result
 from rodwright.trade.sources import Source

@@ -8,7 +8,7 @@ from math import cosh, sqrt
 import pytest
 
 from kit.carcasses import BOARD, STIFF, between_sides, books, carcass, level, stress, strip
-from rodwright.strength.level_loads import GRAVITY
+from rodwright.amounts import GRAVITY
 from rodwright.strength.lipped_edges import lipped_edges
 from rodwright.strength.plates import Lipping, Plate, Stiffness, bend_plate
 from rodwright.strength.results import Result

@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 
 from kit.carcasses import books, carcass, level, upright
+from rodwright.amounts import GRAVITY
 from rodwright.checks.sagging import sagging
-from rodwright.strength.level_loads import GRAVITY
 from rodwright.strength.levels import levels
 from rodwright.strength.results import Result
 from rodwright.strength.sag_lines import sag_lines

@@ -7,16 +7,17 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from rodwright.lengths import LengthUnit
+from rodwright.amounts import GRAVITY, WEIGHTS
+from rodwright.lengths import LengthUnit, from_inches
 from rodwright.strength.lifting import PEOPLE
 from rodwright.strength.results import Group, Remedy, Result
 from rodwright.trade.sources import Source
 
 # By definition: the pound is 0.45359237 kg, its weight 4.4482216 N, the inch 25.4 mm; a kilogram
 # weighs 9.80665 N (NIST Special Publication 811, appendix B.8).
-_POUND, _INCH, _GRAVITY = 0.45359237, 25.4, 9.80665
+_POUND, _INCH = WEIGHTS["in"].one, from_inches("1")
 _MEASURES: dict[LengthUnit, dict[str, tuple[str, float]]] = {
-    "mm": {"N": ("kg", _GRAVITY), "N mm": ("kg m", _GRAVITY * 1000)},
+    "mm": {"N": ("kg", GRAVITY), "N mm": ("kg m", GRAVITY * 1000)},
     "in": {
         "mm": ("in", _INCH),
         "mm2": ("in2", _INCH**2),
@@ -26,13 +27,13 @@ _MEASURES: dict[LengthUnit, dict[str, tuple[str, float]]] = {
         "kg": ("lb", _POUND),
         "kg/m": ("lb/ft", _POUND / 0.3048),
         "kg/m2": ("lb/ft2", _POUND / 0.3048**2),
-        "N": ("lb", _POUND * _GRAVITY),
-        "N mm": ("lb in", _POUND * _GRAVITY * _INCH),
-        "N mm2": ("lb in2", _POUND * _GRAVITY * _INCH**2),
-        "N mm4": ("lb in4", _POUND * _GRAVITY * _INCH**4),
-        "N mm/rad": ("lb in/rad", _POUND * _GRAVITY * _INCH),
-        "N/mm": ("lb/in", _POUND * _GRAVITY / _INCH),
-        "N/mm2": ("psi", _POUND * _GRAVITY / _INCH**2),
+        "N": ("lb", _POUND * GRAVITY),
+        "N mm": ("lb in", _POUND * GRAVITY * _INCH),
+        "N mm2": ("lb in2", _POUND * GRAVITY * _INCH**2),
+        "N mm4": ("lb in4", _POUND * GRAVITY * _INCH**4),
+        "N mm/rad": ("lb in/rad", _POUND * GRAVITY * _INCH),
+        "N/mm": ("lb/in", _POUND * GRAVITY / _INCH),
+        "N/mm2": ("psi", _POUND * GRAVITY / _INCH**2),
     },
 }
 """What a measure of a result is shown in, and what one of that is in it."""

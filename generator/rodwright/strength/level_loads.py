@@ -5,13 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from itertools import pairwise
 
+from rodwright.amounts import GRAVITY
 from rodwright.mass import weight
 from rodwright.strength.beams import Point, Stretch
 from rodwright.strength.level_parts import Level
 from rodwright.unit import Load, Unit
-
-GRAVITY = 9.80665
-"""Newtons for each kg: standard gravity (CGPM 1901, from memory)."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,11 +6,11 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 from math import isclose
 
-from rodwright.amounts import RUN_WEIGHTS, WEIGHTS
+from rodwright.amounts import GRAVITY, RUN_WEIGHTS, WEIGHTS
 from rodwright.geometry import TOUCH
 from rodwright.lengths import from_inches
 from rodwright.strength.level_judging import judged
-from rodwright.strength.level_loads import GRAVITY, loads_on
+from rodwright.strength.level_loads import loads_on
 from rodwright.strength.level_states import LevelState
 from rodwright.strength.level_stocks import (
     dearer,

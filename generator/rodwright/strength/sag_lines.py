@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from rodwright.amounts import GRAVITY
 from rodwright.geometry import Box
-from rodwright.strength.level_loads import GRAVITY, loads_on
+from rodwright.strength.level_loads import loads_on
 from rodwright.strength.level_states import LevelState, states, unknown_of
 from rodwright.strength.sagging import sag_of
 from rodwright.unit import Load, Unit

@@ -6,11 +6,12 @@ are from memory: read the standard before quoting one.
 
 from __future__ import annotations
 
+from rodwright.amounts import GRAVITY, WEIGHTS
 from rodwright.trade.sources import Figure, Source
 
-POUND = 0.45359237
+POUND = WEIGHTS["in"].one
 """kg; by definition (NIST Special Publication 811, appendix B.8)."""
-NEWTON = 1 / 9.80665
+NEWTON = 1 / GRAVITY
 """The kilograms that weigh one newton: standard gravity (NIST Special Publication 811)."""
 INCH = 25.4
 """mm; by definition (NIST Special Publication 811, appendix B.8)."""

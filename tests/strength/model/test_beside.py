@@ -10,10 +10,10 @@ import pytest
 import rodwright
 from kit.carcasses import between_sides, books, carcass, level, upright
 from kit.specs import unit_from
+from rodwright.amounts import GRAVITY
 from rodwright.handover.model_list import cause_text, model_rows
 from rodwright.jobs.new import model_names, model_path
 from rodwright.strength.bearings import bearings
-from rodwright.strength.level_loads import GRAVITY
 from rodwright.strength.model.beside import (
     LEGS,
     SAGS,

@@ -8,8 +8,8 @@ import pytest
 from anastruct import SystemElements
 
 from kit.carcasses import BOARD, STIFF, between_sides, books, carcass, level, stress, upright
+from rodwright.amounts import GRAVITY
 from rodwright.strength.bracing import shear_sway
-from rodwright.strength.level_loads import GRAVITY
 from rodwright.strength.model.loads import total
 from rodwright.strength.model.sagging import borne_on, curve, sag_of
 from rodwright.strength.model.solving import UnsolvedError

@@ -8,9 +8,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from itertools import pairwise
 
+from rodwright.amounts import GRAVITY
 from rodwright.geometry import Vector
 from rodwright.mass import mass_of, weight
-from rodwright.strength.level_loads import GRAVITY
 from rodwright.strength.model.mesh import Grid, Mesh
 from rodwright.strength.model.pieces import Board
 from rodwright.unit import Load, Lump, Part, Stretch, Unit
