@@ -45,8 +45,8 @@ _SCREW_IN_BOARD = Source(
     f"{_HANDBOOK}, eq. 8-11, particleboard: 41.1 D^0.5 (L - D/3)^1.25 G^2 from the face", seen=False
 )
 _SCREW_IN_MDF = Source(
-    "1050 N from the face and 850 N from the edge (Dongwha fibreboard specification, 2020), by the "
-    "screw of EN 320, 4.2 mm and 15 mm deep (from memory)",
+    "1050 N from the face and 850 N from the edge (a fibreboard maker's specification, 2020), by "
+    "the screw of EN 320, 4.2 mm and 15 mm deep (from memory)",
     seen=False,
 )
 _NAIL_IN_WOOD = Source(

@@ -11,10 +11,7 @@ from rodwright.trade.sources import Figure, Source
 WALL_SAFETY = Figure(
     2.0,
     "",
-    Source(
-        "Wall Wizard (fixings supplier), Help with load rating: work at less than half of what "
-        "breaks it"
-    ),
+    Source("a fixings supplier's page on load rating: work at less than half of what breaks it"),
 )
 """What breaks a fixing over what it may carry, at least."""
 SCREW = (6.0, 80.0)
