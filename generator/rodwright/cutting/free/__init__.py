@@ -1,0 +1,1 @@
+"""Plans for a router, which cuts pieces out anywhere."""

@@ -1,0 +1,1 @@
+"""Cuts in their order: what is set, what is cut, what falls off."""
