@@ -13,13 +13,13 @@ from kit.told_places import EDGED, misplaced
 from kit.wishes import Wish, wishes
 from rodwright.checks import check_parts
 from rodwright.handover.lists import like_parts, parts_list
-from rodwright.handover.shop_part import PartsKind, shop_part
 from rodwright.jobs.new import model_names, model_path
 from rodwright.problems import ProblemsError
 from rodwright.setout import set_out
 from rodwright.solids import solid_of
 from rodwright.unit import Groove, Hole, Unit
 from rodwright.unit.laid import laid_unit
+from rodwright.unit.shop_part import PartsKind, shop_part
 from rodwright.wishes import read_spec
 
 

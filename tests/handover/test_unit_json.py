@@ -20,7 +20,6 @@ from kit.specs import unit_from
 from kit.wishes import Wish, wishes
 from rodwright.geometry import Box
 from rodwright.handover.lists import like_parts
-from rodwright.handover.shop_part import shop_part
 from rodwright.handover.unit_json import read_unit, unit_json, unit_schema
 from rodwright.jobs.new import model_names, model_path
 from rodwright.mass import unit_weight
@@ -59,6 +58,7 @@ from rodwright.unit import (
     Working,
 )
 from rodwright.unit.laid import laid_unit
+from rodwright.unit.shop_part import shop_part
 from rodwright.wishes import read_spec
 
 VALIDATOR = Draft202012Validator(unit_schema())

@@ -8,7 +8,6 @@ from dataclasses import replace
 import pytest
 
 from kit.samples import ASH, MINUS_Y, X, Y, Z, worked_part
-from rodwright.handover.shop_part import shop_part
 from rodwright.handover.workings import describe_workings
 from rodwright.lengths import LengthUnit
 from rodwright.unit import (
@@ -30,6 +29,7 @@ from rodwright.unit import (
     Surface,
     Working,
 )
+from rodwright.unit.shop_part import shop_part
 
 LEVEL = Placement((0, 0, 0), X, Y)
 

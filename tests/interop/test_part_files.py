@@ -20,8 +20,8 @@ from kit.specs import unit_from
 from kit.told_places import EDGED, misplaced
 from rodwright.handover.lists import PartsRow, parts_list
 from rodwright.handover.names import file_paths
-from rodwright.handover.shop_part import PartsKind
 from rodwright.unit import Role, Unit
+from rodwright.unit.shop_part import PartsKind
 
 pytestmark = pytest.mark.xdist_group("part files")
 """What they share is made once."""

@@ -7,10 +7,10 @@ from pathlib import Path
 
 from rodwright.checks.findings import Finding
 from rodwright.handover.exports import EXPORTS, Content, Export, Kind
-from rodwright.handover.shop_part import PartsKind
 from rodwright.jobs.build import write_exports
 from rodwright.unit import Unit
 from rodwright.unit.laid import laid_unit
+from rodwright.unit.shop_part import PartsKind
 
 PLAIN = tuple(export for export in EXPORTS if export.kind is not Kind.PICTURES)
 """Every export but the pictures."""

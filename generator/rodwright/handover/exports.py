@@ -17,9 +17,9 @@ from rodwright.handover.findings_json import findings_json
 from rodwright.handover.list_files import edges_csv, hardware_csv, lists_xlsx, parts_csv
 from rodwright.handover.lists import hardware_list
 from rodwright.handover.lists_json import parts_json
-from rodwright.handover.shop_part import PartsKind
 from rodwright.handover.unit_json import unit_json
 from rodwright.unit import Unit
+from rodwright.unit.shop_part import PartsKind
 
 
 class Kind(StrEnum):

@@ -16,8 +16,6 @@ from openpyxl.styles import Alignment, Border, Font, Side
 from rodwright.amounts import AREAS, RUNS, VOLUMES, WEIGHTS
 from rodwright.handover.edge_list import ALLOWANCE, EdgeRow, edge_list
 from rodwright.handover.lists import HardwareRow, PartsRow, hardware_list, parts_list
-from rodwright.handover.orientation import OWN_WORDS
-from rodwright.handover.shop_part import PartsKind
 from rodwright.handover.tables import (
     LINE_HEIGHT,
     Cell,
@@ -33,6 +31,8 @@ from rodwright.handover.totals import StockTotal, stock_totals
 from rodwright.lengths import LengthUnit
 from rodwright.mass import unit_weight
 from rodwright.unit import Unit
+from rodwright.unit.orientation import OWN_WORDS
+from rodwright.unit.shop_part import PartsKind
 
 
 def parts_csv(unit: Unit, kind: PartsKind = "cut") -> bytes:

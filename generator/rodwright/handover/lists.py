@@ -6,11 +6,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from rodwright.geometry import Vector
-from rodwright.handover.orientation import describe_orientation, describe_shows, orientation_of
-from rodwright.handover.shop_part import PartsKind, shop_part
 from rodwright.handover.workings import describe_workings
 from rodwright.mass import weight
 from rodwright.unit import Blank, Edging, Fixing, Grain, Joint, Part, Role, Unit, Working
+from rodwright.unit.orientation import describe_orientation, describe_shows, orientation_of
+from rodwright.unit.shop_part import PartsKind, shop_part
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,11 +11,11 @@ from rodwright.handover.edge_list import EdgeRow, edge_list
 from rodwright.handover.findings_json import findings_records
 from rodwright.handover.json_text import json_text
 from rodwright.handover.lists import PartsRow, hardware_list, parts_list
-from rodwright.handover.orientation import OWN_WORDS
-from rodwright.handover.shop_part import PartsKind
 from rodwright.handover.totals import StockTotal, stock_totals
 from rodwright.mass import unit_weight
 from rodwright.unit import Unit
+from rodwright.unit.orientation import OWN_WORDS
+from rodwright.unit.shop_part import PartsKind
 
 _FIGURES_IN = {
     **dict.fromkeys(("length", "width", "thickness", "rough_length", "rough_width"), "mm"),

@@ -9,9 +9,9 @@ from collections.abc import Iterable, Sequence
 from pathlib import PurePosixPath
 
 from rodwright.handover.lists import common_name, like_parts
-from rodwright.handover.shop_part import PartsKind
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.unit import Part, Stock, Unit
+from rodwright.unit.shop_part import PartsKind
 
 _LONGEST = 60
 _LONGEST_REF, _LONGEST_NAME, _LONGEST_STOCK = 20, 40, 40

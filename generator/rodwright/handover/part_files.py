@@ -5,10 +5,10 @@ from __future__ import annotations
 from pathlib import Path
 
 from rodwright.handover.products import Product, products
-from rodwright.handover.shop_part import PartsKind
 from rodwright.handover.step import write_step_part
 from rodwright.handover.stl import part_stl, titled
 from rodwright.unit import Unit
+from rodwright.unit.shop_part import PartsKind
 
 
 def write_parts_step(unit: Unit, kind: PartsKind, folder: Path) -> None:

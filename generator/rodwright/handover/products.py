@@ -13,11 +13,11 @@ from pathlib import PurePosixPath
 from rodwright.geometry import Vector
 from rodwright.handover.lists import common_name, like_parts
 from rodwright.handover.names import file_paths, row_name
-from rodwright.handover.orientation import orientation_of
-from rodwright.handover.shop_part import PartsKind, ShopPart, shop_part
 from rodwright.handover.working_names import working_names
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.unit import Grain, Part, Unit
+from rodwright.unit.orientation import orientation_of
+from rodwright.unit.shop_part import PartsKind, ShopPart, shop_part
 
 Property = tuple[str, str | int]
 """Name and value."""

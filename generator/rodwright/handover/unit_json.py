@@ -16,11 +16,11 @@ from pydantic import TypeAdapter
 from pydantic.json_schema import GenerateJsonSchema
 
 from rodwright.geometry import Box, Matrix, Vector, vector
-from rodwright.handover.cut_edges import outlines
 from rodwright.handover.json_text import json_text
 from rodwright.mass import centre_of_mass, mass_of, unit_weight, weight
 from rodwright.problems import KeyPath, Problem, ProblemsError
 from rodwright.unit import Part, Unit
+from rodwright.unit.cut_edges import outlines
 from rodwright.unit.record import (
     NoUnitError,
     Record,

@@ -6,9 +6,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from rodwright.geometry import TOUCH, Vector
-from rodwright.handover.orientation import Orientation
 from rodwright.lengths import LengthUnit, format_length, parse_length, ware_size
 from rodwright.unit import Surface
+from rodwright.unit.orientation import Orientation
 from rodwright.unit.surfaces import HIGH, LOW
 
 

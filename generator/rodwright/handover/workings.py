@@ -1,8 +1,8 @@
 """Workings in words, as a maker would pencil them on a cutting list.
 
 Surfaces are named by where they lie in the unit, as far as the pieces of a row agree (see
-:mod:`rodwright.handover.orientation`).  Every place is measured in the frame of the part's file
-(see :mod:`rodwright.handover.shop_part`), never stepped off from the one before, so that errors
+:mod:`rodwright.unit.orientation`).  Every place is measured in the frame of the part's file
+(see :mod:`rodwright.unit.shop_part`), never stepped off from the one before, so that errors
 don't add up; of a long even row, as a drilling guide makes it, the first, the last and the pitch,
 where that is true in the last hole as well.
 """
@@ -14,8 +14,6 @@ from typing import assert_never
 
 from rodwright.geometry import TOUCH
 from rodwright.handover.bores import bores
-from rodwright.handover.orientation import orientation_of
-from rodwright.handover.shop_part import ShopPart
 from rodwright.handover.slants import slants
 from rodwright.handover.words import Words
 from rodwright.lengths import LengthUnit
@@ -32,6 +30,8 @@ from rodwright.unit import (
     Surface,
     Working,
 )
+from rodwright.unit.orientation import orientation_of
+from rodwright.unit.shop_part import ShopPart
 from rodwright.unit.surfaces import HIGH, LOW
 
 

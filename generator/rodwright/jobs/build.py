@@ -13,10 +13,10 @@ from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Finding
 from rodwright.handover.exports import BUILD_FILES, EXPORTS, Content, Export, Kind
 from rodwright.handover.output import look_before, whole_or_nothing
-from rodwright.handover.shop_part import PartsKind
 from rodwright.handover.stamp import time_stamp
 from rodwright.unit import Unit
 from rodwright.unit.laid import laid_unit
+from rodwright.unit.shop_part import PartsKind
 
 _SHOWN_AT_ONCE = 6
 _REF = re.compile("[A-Z]+[0-9]+")

@@ -15,12 +15,12 @@ from kit.samples import worked_part
 from kit.strategies import WORKINGS
 from rodwright import unit as the_unit
 from rodwright.geometry import Vector
-from rodwright.handover.shop_part import shop_part
 from rodwright.handover.working_names import working_names
 from rodwright.handover.workings import describe_workings
 from rodwright.mass.pieces import pieces
 from rodwright.solids.cutters import cutters
 from rodwright.unit import Working
+from rodwright.unit.shop_part import shop_part
 
 KINDS: tuple[type[Working], ...] = get_args(Working)
 EVERY = pytest.mark.parametrize("kind", KINDS, ids=lambda kind: kind.__name__)

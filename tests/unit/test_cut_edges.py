@@ -9,7 +9,6 @@ from hypothesis import strategies as st
 from kit.points import cut_away
 from kit.samples import ASH, X, Y
 from kit.strategies import EDGES, ENDS, lengths, shapes
-from rodwright.handover.cut_edges import as_cut, outlines, waits
 from rodwright.unit import (
     Bevel,
     Blank,
@@ -24,6 +23,7 @@ from rodwright.unit import (
     ShapeKey,
     Surface,
 )
+from rodwright.unit.cut_edges import as_cut, outlines, waits
 from rodwright.unit.surfaces import HIGH, LOW
 
 Grown = dict[Surface, float]

@@ -9,7 +9,6 @@ import pytest
 from kit.samples import ASH, MINUS_X, X, Y, Z
 from kit.specs import unit_from
 from rodwright.geometry import Box
-from rodwright.handover.shop_part import ShopPart, shop_part
 from rodwright.handover.workings import describe_workings
 from rodwright.unit import (
     Bevel,
@@ -31,6 +30,7 @@ from rodwright.unit import (
     Surface,
     Working,
 )
+from rodwright.unit.shop_part import ShopPart, shop_part
 
 LEVEL = Placement((0.0, 0.0, 0.0), X, Y)
 ALL_ROUND = (Surface.FACE_EDGE, Surface.BACK_EDGE, Surface.NEAR_END, Surface.FAR_END)

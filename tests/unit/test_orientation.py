@@ -9,8 +9,8 @@ import pytest
 
 from kit.samples import MINUS_X, MINUS_Y, X, Y, Z, bookcase, worked_part
 from rodwright.geometry import cross
-from rodwright.handover.orientation import describe_orientation, describe_shows, orientation_of
 from rodwright.unit import Part, Placement, Surface
+from rodwright.unit.orientation import describe_orientation, describe_shows, orientation_of
 
 DIRECTIONS = (X, Y, Z, MINUS_X, MINUS_Y, (0.0, 0.0, -1.0))
 PLACEMENTS = [

@@ -14,11 +14,11 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from rodwright.geometry import Box, Vector
-from rodwright.handover.cut_edges import Growth, as_cut, glued_up, growth, outlines, trims, waits
-from rodwright.handover.orientation import Orientation, orientation_of
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.unit import Bore, Edging, Part, Role, Surface, Working
+from rodwright.unit.cut_edges import Growth, as_cut, glued_up, growth, outlines, trims, waits
 from rodwright.unit.laid import laid
+from rodwright.unit.orientation import Orientation, orientation_of
 from rodwright.unit.surfaces import HIGH, LOW
 
 PartsKind = Literal["cut", "finished"]
