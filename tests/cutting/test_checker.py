@@ -204,10 +204,13 @@ def test_stages_and_first_cuts(
             run()
 
 
+SLANTS = {"mitred": (30.0, 30.0), "hooked": (0.0, 30.0)}
+
+
 def boards(*placed: Placed, kerf: float = 3.0, width: float = 100) -> Callable[..., None]:
     pieces = {}
     for each in placed:
-        slants = (30.0, 30.0) if each.piece.startswith("mitred") else (0.0, 0.0)
+        slants = SLANTS.get(each.piece.split()[0], (0.0, 0.0))
         pieces[each.piece] = Piece(each.piece, each.length, each.width, slants=slants)
     plan = Plan((Layout("board", placed),), 1, 1, proven=True, kerf=kerf)
     stock = [Supply("board", 1000, width)]
@@ -216,10 +219,15 @@ def boards(*placed: Placed, kerf: float = 3.0, width: float = 100) -> Callable[.
 
 def test_boards_are_ripped_to_strips_of_one_width() -> None:
     boards(Placed("a", 0, 0, 400, 50), Placed("b", 403, 0, 400, 50), Placed("c", 0, 53, 9, 40))()
+    boards(Placed("a", 0, 0, 400, 50), Placed("b", 403, 0, 400, 47))()
     with pytest.raises(AssertionError, match="aren't cut from one strip"):
-        boards(Placed("a", 0, 0, 400, 50), Placed("b", 403, 0, 400, 47))()
+        boards(
+            Placed("a", 0, 0, 400, 50), Placed("b", 403, 0, 400, 47), Placed("c", 0, 53, 600, 40)
+        )()
     with pytest.raises(AssertionError, match="aren't cut from one strip"):
-        boards(Placed("a", 0, 0, 400, 50), Placed("b", 403, 1, 400, 50))()
+        boards(
+            Placed("a", 0, 0, 400, 50), Placed("b", 403, 1, 400, 50), Placed("c", 0, 54, 600, 40)
+        )()
 
 
 @pytest.mark.parametrize("width", [0, 100])
@@ -242,3 +250,13 @@ def test_slanted_ends_nest_head_to_tail(width: float) -> None:
         boards(one, Placed("mitred", 369.9 + near, 0, 400, width, flipped=True), width=width)()
     with pytest.raises(AssertionError, match="overlap"):
         boards(one, Placed("mitred", 370 + near, 0, 400, width), width=width)()
+
+
+def test_a_flipped_piece_is_turned_by_half_a_turn() -> None:
+    """Its far end comes to lie near."""
+    one = Placed("hooked one", 0, 0, 400, 100)
+    boards(one, Placed("hooked", 374, 0, 400, 100, flipped=True))()
+    with pytest.raises(AssertionError, match="overlap"):
+        boards(one, Placed("square", 374, 0, 400, 100))()
+    with pytest.raises(AssertionError, match="overlap"):
+        boards(Placed("square", 0, 0, 400, 100), Placed("hooked", 374, 0, 400, 100, flipped=True))()

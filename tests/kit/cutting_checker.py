@@ -15,17 +15,16 @@ from typing import Literal
 
 from shapely import Polygon, box
 
+from kit.edge_to_edge import TOLERANCE, Block, groups, headed, in_stages, separable
 from rodwright.cutting import Layout, Piece, Placed, Plan, Supply
 
 FirstCut = Literal["along", "across"]
-TOLERANCE = 1e-5
-"""mm; sizes are whole multiples of a millionth, give or take the last digit of a float."""
 
 
 @dataclass(frozen=True)
 class Rules:
     """What a plan was asked to keep; ``ripped`` is for boards that are ripped to strips of one
-    width each."""
+    width each, after one cut across the board at most."""
 
     kerf: float = 0.0
     turning: bool = False
@@ -34,22 +33,6 @@ class Rules:
     first_cut: FirstCut | None = None
     head_cuts: bool = False
     ripped: bool = False
-
-
-@dataclass(frozen=True)
-class Block:
-    """What must come out whole: its name for messages, its outline, and the box round it."""
-
-    name: str
-    outline: Polygon
-
-    @property
-    def low(self) -> tuple[float, float]:
-        return self.outline.bounds[:2]
-
-    @property
-    def high(self) -> tuple[float, float]:
-        return self.outline.bounds[2:]
 
 
 def check_sheets(
@@ -72,8 +55,9 @@ def check_boards(
     plan: Plan, pieces: Sequence[Piece], stock: Sequence[Supply], *, kerf: float = 0.0
 ) -> None:
     """Hold a plan for boards or bought lengths to what was asked: they are ripped along their whole
-    length to strips, each of one width, and these are cut to length."""
-    check(plan, pieces, stock, Rules(kerf, stages=2, first_cut="along", ripped=True))
+    length (or that of two parts, once cut across) to strips of one width each, and these are cut to
+    length."""
+    check(plan, pieces, stock, Rules(kerf, ripped=True))
 
 
 def check(plan: Plan, pieces: Sequence[Piece], stock: Sequence[Supply], rules: Rules) -> None:
@@ -160,7 +144,7 @@ def _layout(layout: Layout, wanted: dict[str, Piece], supply: Supply, rules: Rul
     areas = [cut.outline.area for cut in offcuts]
     assert areas == sorted(areas, reverse=True), "the largest offcut isn't named first"
     if rules.ripped:
-        _strips(layout.placed)
+        _strips(pieces, rules.kerf)
     elif rules.guillotine:
         together = separable(pieces + offcuts, rules.kerf)
         assert together, "edge-to-edge cuts don't part these pieces and offcuts"
@@ -184,7 +168,8 @@ def _piece(placed: Placed, piece: Piece, supply: Supply, rules: Rules) -> Block:
     if not any(piece.slants):
         return Block(piece.name, box(x, y, x + placed.length, high))
     assert not placed.turned, f"{piece.name} has slanted ends and is turned"
-    near, far = x + piece.slants[0], x + placed.length - piece.slants[1]
+    slants = piece.slants[::-1] if placed.flipped else piece.slants  # turned by half a turn
+    near, far = x + slants[0], x + placed.length - slants[1]
     long, short = (high, y) if placed.flipped else (y, high)
     return Block(
         piece.name, Polygon([(x, long), (x + placed.length, long), (far, short), (near, short)])
@@ -230,15 +215,21 @@ def _along(one: Block, other: Block) -> float:
     return min(gaps)
 
 
-def _strips(placed: Sequence[Placed]) -> None:
-    """That a board's pieces lie in strips, each of one width and along the whole board."""
-    for one, other in combinations(placed, 2):
-        same = abs(one.y - other.y) <= TOLERANCE and abs(one.width - other.width) <= TOLERANCE
-        ends = one.y + one.width, other.y + other.width
-        beside = ends[0] <= other.y + TOLERANCE or ends[1] <= one.y + TOLERANCE
-        assert same or beside, (
-            f"{one.piece} and {other.piece} aren't cut from one strip, nor from two"
-        )
+def _strips(pieces: Sequence[Block], kerf: float) -> None:
+    """That a board's pieces lie in strips, each of one width and along the whole board, or along
+    one part of it, where the board was cut in two first."""
+    wrong = _not_in_strips(pieces)
+    if wrong and not any(not any(map(_not_in_strips, parts)) for parts in headed(pieces, kerf)):
+        raise AssertionError(wrong)
+
+
+def _not_in_strips(pieces: Sequence[Block]) -> str:
+    for one, other in combinations(pieces, 2):
+        low, high = (one.low[1], other.low[1]), (one.high[1], other.high[1])
+        same = abs(low[0] - low[1]) <= TOLERANCE and abs(high[0] - high[1]) <= TOLERANCE
+        if not same and min(high) > max(low) + TOLERANCE:
+            return f"{one.name} and {other.name} aren't cut from one strip, nor from two"
+    return ""
 
 
 def _cut_as_asked(pieces: Sequence[Block], rules: Rules) -> None:
@@ -251,57 +242,14 @@ def _cut_as_asked(pieces: Sequence[Block], rules: Rules) -> None:
     depth = rules.stages
     if any(in_stages(pieces, axis, depth, rules.kerf) for axis in ways):
         return
-    if rules.head_cuts:
-        ordered = sorted(pieces, key=lambda block: block.low[0])
-        for number in range(1, len(ordered)):
-            parts = ordered[:number], ordered[number:]
-            end = max(block.high[0] for block in parts[0])
-            if parts[1][0].low[0] >= end + rules.kerf - TOLERANCE and all(
-                any(in_stages(part, axis, depth, rules.kerf) for axis in ways) for part in parts
-            ):
-                return
+    if rules.head_cuts and any(
+        all(any(in_stages(part, axis, depth, rules.kerf) for axis in ways) for part in parts)
+        for parts in headed(pieces, rules.kerf)
+    ):
+        return
     raise AssertionError(f"{depth} stages of cuts don't part these pieces")
 
 
 def _first_parts(pieces: Sequence[Block], axis: int, kerf: float) -> bool:
     """Whether a first cut across an axis parts some pieces, or all lie in one strip."""
     return len(groups(pieces, axis, kerf)) > 1 or in_stages(pieces, 1 - axis, 1, kerf)
-
-
-def groups(blocks: Sequence[Block], axis: int, kerf: float) -> list[list[Block]]:
-    """The blocks as parted by all straight cuts across an axis (0: x) that go clear of them."""
-    parted: list[list[Block]] = []
-    end = -float("inf")
-    for block in sorted(blocks, key=lambda each: each.low[axis]):
-        if not parted or block.low[axis] >= end + kerf - TOLERANCE:
-            parted.append([])
-        parted[-1].append(block)
-        end = max(end, block.high[axis])
-    return parted
-
-
-def separable(blocks: Sequence[Block], kerf: float) -> bool:
-    """Whether edge-to-edge cuts part all of them.
-
-    What can be parted can still be when some of it is taken away, so any cut is a good first one.
-    """
-    if len(blocks) <= 1:
-        return True
-    for axis in (0, 1):
-        parted = groups(blocks, axis, kerf)
-        if len(parted) > 1:
-            return all(separable(group, kerf) for group in parted)
-    return False
-
-
-def in_stages(blocks: Sequence[Block], axis: int, stages: int, kerf: float) -> bool:
-    """Whether so many stages of cuts part all of them, the first of them across this axis.
-
-    What then lies alone may be trimmed to its size.
-    """
-    if len(blocks) <= 1:
-        return True
-    if not stages:
-        return False
-    parted = groups(blocks, axis, kerf)
-    return all(in_stages(group, 1 - axis, stages - 1, kerf) for group in parted)
