@@ -10,13 +10,14 @@ class Flaw:
     """A rectangle of a sheet or board that mustn't be in any piece: a knot, old screw holes.
 
     ``x`` and ``y`` are its near corner in the frame of the stock; a stretch of a board is as
-    wide as the board.  All in mm.
+    wide as the board.  All in mm.  ``why`` is what it is, in the maker's words.
     """
 
     x: float
     y: float
     length: float
     width: float
+    why: str = ""
 
 
 @dataclass(frozen=True, slots=True)

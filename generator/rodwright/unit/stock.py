@@ -13,12 +13,57 @@ from rodwright.unit.surfaces import Grain, Surface
 
 
 @dataclass(frozen=True, slots=True)
+class Edges:
+    """How much is cut off the ends and edges of a sheet or board before anything else, in mm.
+
+    ``near`` and ``far`` are the ends of its length (the first of a sheet's two sizes), ``face`` and
+    ``back`` its edges: from the near end, and from the face edge, flaws are measured.
+    """
+
+    near: float = 0.0
+    far: float = 0.0
+    face: float = 0.0
+    back: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Flaw:
+    """A rectangle that no part may be cut from, and what it is: a knot, old screw holes.
+
+    ``x`` is measured from the near end, ``y`` from the face edge, in mm; a stretch of a board is as
+    wide as the board.
+    """
+
+    x: float
+    y: float
+    length: float
+    width: float
+    why: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Piece:
-    """Some equal boards in the rack: length and width in mm, and how many."""
+    """Some equal sheets, boards or lengths at hand: length and width in mm, and how many.
+
+    A sheet's length and width are its first and second size, whichever way its grain runs.
+    ``trim`` has bad ends in it.  ``show_faces`` are how many faces are good.
+    """
 
     length: float
     width: float
     count: int
+    trim: Edges = Edges()
+    flaws: tuple[Flaw, ...] = ()
+    show_faces: int = 2
+
+
+@dataclass(frozen=True, slots=True)
+class Sold:
+    """A size that can be bought: length and width in mm, and the price of one (None: not known)."""
+
+    length: float
+    width: float
+    price: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,10 +72,16 @@ class Stock:
 
     ``thickness`` is the real thickness in mm, ``density`` in kg/m3 (``density_source``
     says where it comes from), ``colour`` is ``#rrggbb``.  ``size`` is one sheet's length
-    and width; ``pieces`` are the boards at hand; ``price`` is for one sheet, or for one
+    and width; ``pieces`` are what is at hand; ``price`` is for one sheet, or for one
     metre of board, in the spec's currency.  ``sawn`` says how the rings of boards lie: along
     their width (flat) or square to it (quarter).  ``mechanics`` is how stiff and strong it is, as
     far as that is known.
+
+    ``sold`` are the other sizes that it can be bought in, ``trim`` what is cut off each sheet or
+    board that is bought (bad ends are in it), ``show_faces`` how many of its faces are good.
+    Boards are bought ``sawn_thickness`` thick and planed to ``thickness`` (None: bought planed);
+    ``planing`` is what straightening and planing takes off their width in all.  ``section`` is the
+    width of what is bought in its section and only cut to length (None: ripped to width).
     """
 
     name: str
@@ -46,6 +97,12 @@ class Stock:
     price: float | None = None
     sawn: Literal["flat", "quarter"] = "flat"
     mechanics: Mechanics | None = None
+    sold: tuple[Sold, ...] = ()
+    trim: Edges = Edges()
+    show_faces: int = 2
+    sawn_thickness: float | None = None
+    planing: float = 0.0
+    section: float | None = None
 
     @property
     def lengthwise(self) -> Grain:
