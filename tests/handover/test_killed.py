@@ -257,3 +257,25 @@ def test_a_forged_journal_takes_no_file_of_another_name(tmp_path: Path) -> None:
     with whole_or_nothing(target, ours=ours) as staging:
         write(staging, {"unit.step": "2"})
     assert tree(target) == {"unit.step": "2"} | MINE
+
+
+def test_what_was_killed_is_mended_by_the_other_that_writes_there(tmp_path: Path) -> None:
+    builds, plans = re.compile(r"[a-z]\.txt"), re.compile(r"plan(?:s/[a-z])?\.txt")
+
+    def plan(target: Path, text: str) -> None:
+        with whole_or_nothing(target, ours=plans, beside=builds) as staging:
+            write(staging, dict.fromkeys(("plan.txt", "plans/a.txt"), text))
+
+    old, new = (dict.fromkeys(("plan.txt", "plans/a.txt"), text) for text in ("old", "new"))
+    target, seen = tmp_path / "out", set()
+    for _ in moments(lambda: plan(target, "new")):
+        if target.exists():
+            with whole_or_nothing(target, ours=builds, beside=plans) as staging:
+                write(staging, {"x.txt": "1"})
+            state = tree(target)
+            assert state in ({"x.txt": "1"} | each for each in ({}, old, new))
+            seen.add(state.get("plan.txt"))
+            assert left_behind(target) == []
+            plan(target, "old")
+            assert tree(target) == {"x.txt": "1"} | old
+    assert seen >= {"old", "new"}

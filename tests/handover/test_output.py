@@ -282,6 +282,45 @@ def test_a_forged_manifest_takes_no_file_of_another_name(tmp_path: Path) -> None
     assert list(json.loads((target / MANIFEST).read_text())["files"]) == ["unit.step"]
 
 
+BESIDE = re.compile(r"plan\.json|plans/[a-z]+\.txt")
+
+
+def test_two_that_write_into_one_folder_leave_each_others_files_alone(tmp_path: Path) -> None:
+    target = tmp_path / "out"
+
+    def write(text: str, *names: str, ours: re.Pattern[str], beside: re.Pattern[str]) -> None:
+        with whole_or_nothing(target, ours=ours, beside=beside) as staging:
+            for name in names:
+                (staging / name).parent.mkdir(exist_ok=True)
+                (staging / name).write_text(text)
+
+    write("1", "unit.step", "parts/SD1.step", ours=OURS, beside=BESIDE)
+    write("1", "plan.json", "plans/a.txt", "plans/b.txt", ours=BESIDE, beside=OURS)
+    both = {"unit.step": "1", "parts/SD1.step": "1"}
+    plans = {"plan.json": "1", "plans/a.txt": "1", "plans/b.txt": "1"}
+    assert files_of(target) == both | plans
+    # Each still knows its own: it replaces them, and removes what it no longer makes.
+    write("2", "unit.step", ours=OURS, beside=BESIDE)
+    write("2", "plan.json", "plans/a.txt", ours=BESIDE, beside=OURS)
+    assert files_of(target) == {"unit.step": "2", "plan.json": "2", "plans/a.txt": "2"}
+    (target / "unit.step").write_text("mine")
+    write("3", "plan.json", ours=BESIDE, beside=OURS)
+    with pytest.raises(ProblemsError, match=r"unit\.step` is in the way"):
+        write("3", "unit.step", ours=OURS, beside=BESIDE)
+    assert files_of(target) == {"unit.step": "mine", "plan.json": "3"}
+
+
+def test_what_is_beside_is_listed_by_nobody_elses_word(tmp_path: Path) -> None:
+    target = tmp_path / "out"
+    forge(target, {"notes.txt": "mine", "plan.json": "1"})
+    with whole_or_nothing(target, ours=OURS, beside=BESIDE) as staging:
+        (staging / "unit.step").write_text("1")
+    assert sorted(json.loads((target / MANIFEST).read_text())["files"]) == [
+        "plan.json",
+        "unit.step",
+    ]
+
+
 def test_a_forged_digest_protects_nothing_of_anothers(tmp_path: Path) -> None:
     target = tmp_path / "out"
     forge(target, {"notes.txt": "mine"})

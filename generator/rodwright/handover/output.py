@@ -33,6 +33,7 @@ __all__ = ["MANIFEST", "look_before", "whole_or_nothing"]
 _MAKER = "Rodwright"
 _FULL = (errno.ENOSPC, errno.EDQUOT)
 _ANYTHING = re.compile(".*", re.DOTALL)
+_NOTHING = re.compile("(?!)")
 
 
 @contextmanager
@@ -40,6 +41,7 @@ def whole_or_nothing(
     target: Path,
     *,
     ours: re.Pattern[str] = _ANYTHING,
+    beside: re.Pattern[str] = _NOTHING,
     again: Callable[[str], object] | None = None,
 ) -> Iterator[Path]:
     """A fresh folder whose files are moved into ``target`` when the block ends well.
@@ -50,21 +52,22 @@ def whole_or_nothing(
     that is killed leaves the last build, the new one, or something that the next call mends.
 
     A manifest may have been made by anyone, so it is believed only where a whole name matches
-    ``ours``: nothing else is touched, whatever it says.  ``again`` tells which names of the
-    last build will be written again, as far as that is known before the work: one of these
-    that was changed is refused before the block begins.
+    ``ours``: nothing else is touched, whatever it says.  Names that match ``beside`` are of
+    something else that writes into the same folder whole or not at all: they stay listed as they
+    are.  ``again`` tells which names of the last build will be written again, as far as that is
+    known before the work: one of these that was changed is refused before the block begins.
 
     Raises:
         ProblemsError: a file that isn't ours (or was changed since) is in the way, another
             process writes to the target, or the files can't be written.
     """
     target = target.absolute()
-    may = _matching(ours)
+    may, mends = _matching(ours), _matching(ours, beside)
     made: list[Path] = []
     try:
         made = _missing_folders(target.parent)
         target.parent.mkdir(parents=True, exist_ok=True)
-        _clear(target, may)
+        _clear(target, mends)
         # Inside a target that is there already: it may be a mounted disk, which nothing can
         # be moved onto from beside it, or the only folder the user may write to.
         work = make_work_folder(target if target.is_dir() else target.parent)
@@ -78,14 +81,14 @@ def whole_or_nothing(
         # Refuse before the work rather than after it.
         _refuse_changed(target, _old_files(target, may), again)
         yield staging
-        _put_in_place(work, target, may)
+        _put_in_place(work, target, may, _matching(beside))
         done = True
     except OSError as error:
         if _within(work, error) or _within(target, error) or error.errno in _FULL:
             raise _unwritable(target, error) from error
         raise
     finally:
-        _settle(work, target, may)
+        _settle(work, target, mends)
         if not done:
             _unmake(made)
 
@@ -94,6 +97,7 @@ def look_before(
     target: Path,
     *,
     ours: re.Pattern[str] = _ANYTHING,
+    beside: re.Pattern[str] = _NOTHING,
     again: Callable[[str], object] | None = None,
 ) -> None:
     """Mend and refuse what :func:`whole_or_nothing` would, for work that is done before it.
@@ -103,14 +107,14 @@ def look_before(
     """
     target, may = target.absolute(), _matching(ours)
     try:
-        _clear(target, may)
+        _clear(target, _matching(ours, beside))
         _refuse_changed(target, _old_files(target, may), again)
     except OSError as error:
         raise _unwritable(target, error) from error
 
 
-def _matching(ours: re.Pattern[str]) -> Callable[[str], bool]:
-    return lambda name: name == MANIFEST or ours.fullmatch(name) is not None
+def _matching(*patterns: re.Pattern[str]) -> Callable[[str], bool]:
+    return lambda name: name == MANIFEST or any(each.fullmatch(name) for each in patterns)
 
 
 def _clear(target: Path, may: Callable[[str], bool]) -> None:
@@ -226,10 +230,12 @@ def _refuse_changed(
         raise ProblemsError([_in_the_way(path) for path in changed])
 
 
-def _put_in_place(work: Path, target: Path, may: Callable[[str], bool]) -> None:
+def _put_in_place(
+    work: Path, target: Path, may: Callable[[str], bool], stays: Callable[[str], bool]
+) -> None:
     staging = work / NEW
     new = {name: digest(staging / name) for name in files_in(staging)}
-    document = {"made_by": _MAKER, "files": new}
+    document = {"made_by": _MAKER, "files": _old_files(target, stays) | new}
     (staging / MANIFEST).write_text(json.dumps(document, indent=1) + "\n", encoding="utf-8")
     # The manifest goes first and comes last: without it, nothing left half done is taken for
     # the whole.

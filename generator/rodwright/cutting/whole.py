@@ -1,0 +1,107 @@
+"""Everything that is cut for some jobs, as one answer."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+from rodwright.cutting.offcuts import Kept, Least
+from rodwright.cutting.plans import Layout
+from rodwright.cutting.saws import Saw
+from rodwright.cutting.work import LotPlan
+from rodwright.lengths import LengthUnit
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """A unit that is cut for: its ``title``, told apart from the others', the ``mark`` that its
+    pieces' names begin with (empty where it is the only one), and its ``spec`` file."""
+
+    title: str
+    mark: str = ""
+    spec: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Rules:
+    """What plans keep to: the ``saw`` that boards are cut with, and how sheets are cut: with it
+    too, or, free of cuts from edge to edge, by a ``router``.
+
+    ``spacing`` is the least distance between pieces that a router cuts, mm, if that is more than
+    its tool.  ``stages`` is how many times the direction of cuts may change (None: as often as it
+    takes), ``first_cut`` the direction of the first, along the length or across it (None: either);
+    ``head_cuts`` allows one cut straight across before the first stage.
+    """
+
+    saw: Saw
+    router: Saw | None = None
+    spacing: float = 0.0
+    stages: int | None = None
+    first_cut: Literal["along", "across"] | None = None
+    head_cuts: bool = False
+
+    @property
+    def between(self) -> float:
+        """What is lost between two pieces of a sheet, mm."""
+        return self.saw.kerf if self.router is None else max(self.router.kerf, self.spacing)
+
+
+@dataclass(frozen=True, slots=True)
+class OneMore:
+    """What would change for a lot if one more size could be bought.
+
+    ``lot`` is its number, from 0.  ``price`` is for one of that size; it is ``in_proportion`` to
+    its area where nobody said it.  ``count`` are how many fewer sheets or boards are cut (less
+    than 0: more), ``saved`` what is saved, in what the lot's cost is in.
+    """
+
+    lot: int
+    length: float
+    width: float
+    price: float
+    in_proportion: bool
+    count: int
+    saved: float
+
+
+@dataclass(frozen=True, slots=True)
+class Cutting:
+    """What is cut for some jobs, from what, and what is left.
+
+    ``identity`` tells this plan from every other.  ``kept`` are the offcuts that go into the rack,
+    by their names, ``least`` the smallest that do.  ``unit`` is what lengths are shown in.
+    """
+
+    jobs: tuple[Job, ...]
+    unit: LengthUnit
+    rules: Rules
+    lots: tuple[LotPlan, ...]
+    least: Least
+    identity: str
+    kept: tuple[Kept, ...]
+    seed: int = 0
+    one_more: tuple[OneMore, ...] = ()
+
+    @property
+    def stopped(self) -> bool:
+        """Whether time or the maker stopped a search before its end."""
+        return any(each.plan.stopped for each in self.lots)
+
+    @property
+    def whole(self) -> bool:
+        """Whether every piece has found a place."""
+        return not any(each.plan.left for each in self.lots)
+
+    def kept_of(self, lot: int, layout: int) -> tuple[Kept, ...]:
+        """The offcuts that are kept of one sheet or board."""
+        return tuple(each for each in self.kept if (each.lot, each.layout) == (lot, layout))
+
+
+def alike(layouts: Sequence[Layout]) -> Iterator[tuple[Layout, tuple[int, ...]]]:
+    """Layouts that are cut alike, once each, with the numbers (from 0) of those that are."""
+    found: dict[tuple[object, ...], list[int]] = {}
+    for at, layout in enumerate(layouts):
+        found.setdefault((layout.stock, layout.placed), []).append(at)
+    for numbers in found.values():
+        yield layouts[numbers[0]], tuple(numbers)
