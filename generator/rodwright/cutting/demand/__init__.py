@@ -1,1 +1,10 @@
-"""What a unit's parts are cut from: pieces, their labels and the stock they may come from."""
+"""What units' parts are cut from: pieces, their labels and the stock they may come from.
+
+:func:`lots_of` makes lots of :class:`Job` s: one for each material of one thickness and kind.
+"""
+
+from rodwright.cutting.demand.jobs import Job
+from rodwright.cutting.demand.lots import SuppliesFor, lots_of, supplies_at_hand
+from rodwright.cutting.demand.refusals import DemandError, Refusal
+
+__all__ = ["DemandError", "Job", "Refusal", "SuppliesFor", "lots_of", "supplies_at_hand"]

@@ -1,0 +1,112 @@
+"""Which parts go on none of the sheets and boards there are."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from rodwright.cutting.demand.gluing_up import usable
+from rodwright.cutting.demand.jobs import Job, Wanted
+from rodwright.cutting.demand.refusals import Refusal
+from rodwright.cutting.supplies import Supply
+from rodwright.geometry import TOUCH
+from rodwright.trade.gluing_up import OVER_LENGTH
+from rodwright.unit import Role
+
+
+def refused(
+    jobs: Sequence[Job], wanted: Sequence[Wanted], supplies: Sequence[Supply]
+) -> Iterator[Refusal]:
+    """The parts of a lot that can't be cut, gathered by size and job."""
+    gathered: dict[tuple[object, ...], list[Wanted]] = {}
+    for each in wanted:
+        key = (jobs.index(each.job), each.part.role, each.length, each.width, each.thickness)
+        gathered.setdefault(key, []).append(each)
+    for alike in gathered.values():
+        said = _said(alike[0], supplies)
+        if said is not None:
+            yield Refusal(
+                jobs.index(alike[0].job),
+                tuple(each.part.ref for each in alike),
+                alike[0].stock.name,
+                f"{_called(alike)} {said[0]}",
+                said[1],
+            )
+
+
+def _called(alike: Sequence[Wanted]) -> str:
+    """Equal parts by the name of the first and all refs."""
+    refs = ", ".join(each.part.ref for each in alike)
+    return f"{alike[0].part.name} ({refs})"
+
+
+def _said(wanted: Wanted, supplies: Sequence[Supply]) -> tuple[str, str] | None:
+    """Why a part can't be cut, and what would help; None where it can."""
+    if (thick := _thickness(wanted)) is not None:
+        return thick
+    if not supplies:
+        return (
+            f"can't be cut: there is no `{wanted.stock.name}`",
+            "Say what sizes there are of it, or are sold, under its stock.",
+        )
+    fits = _on_board if wanted.stock.kind == "board" else _on_sheet
+    return fits(wanted, supplies)
+
+
+def _thickness(wanted: Wanted) -> tuple[str, str] | None:
+    job, stock, thick = wanted.job, wanted.stock, wanted.thickness
+    if stock.kind == "board":
+        thick = min(thick, wanted.part.rough_size[1])
+        wrong = thick > stock.thickness + TOUCH
+    else:
+        wrong = abs(thick - stock.thickness) > TOUCH
+    if not wrong:
+        return None
+    return (
+        f"is {job.length(thick)} thick; `{stock.name}` is {job.length(stock.thickness)}",
+        f"Name stock {job.length(thick)} thick, or change the part's.",
+    )
+
+
+def _on_sheet(wanted: Wanted, supplies: Sequence[Supply]) -> tuple[str, str] | None:
+    job, size = wanted.job, (wanted.length, wanted.width)
+    sheets = [usable(supply) for supply in supplies]
+    if any(_fits(size, sheet) or (wanted.turning and _fits(size[::-1], sheet)) for sheet in sheets):
+        return None
+    largest = job.length(*max(sheets, key=lambda sheet: (sheet[0] * sheet[1], sheet)))
+    turned = any(_fits(size[::-1], sheet) for sheet in sheets)
+    grain = "" if wanted.turning else ", its length along the grain"
+    helps = [
+        f"It takes a sheet of at least {job.length(*size)} once trimmed",
+        *(["or let it lie across: `grain: none` for its stock"] if turned else []),
+        *(["or write `back.split: true`"] if wanted.part.role is Role.BACK else []),
+        "or make it in two",
+    ]
+    return (
+        f"needs {job.length(*size)}{grain}; the largest sheet of `{wanted.stock.name}` has "
+        f"{largest}",
+        f"{', '.join(helps)}.",
+    )
+
+
+def _fits(size: tuple[float, float], sheet: tuple[float, float]) -> bool:
+    return size[0] <= sheet[0] + TOUCH and size[1] <= sheet[1] + TOUCH
+
+
+def _on_board(wanted: Wanted, supplies: Sequence[Supply]) -> tuple[str, str] | None:
+    """A board has to be long enough; one that is too narrow is glued up, and then a little
+    longer."""
+    job, stock = wanted.job, wanted.stock
+    boards = [usable(supply) for supply in supplies]
+    if any(_fits((wanted.length, wanted.width), board) for board in boards):
+        return None
+    longest = max(length for length, _ in boards)
+    needed = wanted.length + (OVER_LENGTH if wanted.width else 0.0)
+    if wanted.length > longest + TOUCH:
+        needed = wanted.length
+    elif needed <= longest + TOUCH:
+        return None
+    return (
+        f"needs {job.length(needed)} of length; the longest board of `{stock.name}` has "
+        f"{job.length(longest)}",
+        f"Get boards of at least {job.length(needed)}, or make it in two.",
+    )

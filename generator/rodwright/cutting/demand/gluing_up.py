@@ -1,0 +1,171 @@
+"""Panels of solid wood that are glued up of strips: how many, and how wide."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from math import ceil, floor, inf
+
+from rodwright.cutting.supplies import Supply
+from rodwright.geometry import TOUCH
+from rodwright.trade.gluing_up import (
+    JOINTING,
+    LESS_WOOD,
+    NARROWEST_STRIP,
+    OVER_LENGTH,
+    OVER_WIDTH,
+)
+
+_MOST_ABREAST = 4
+"""Strips side by side out of one board that are tried, where widths are mixed."""
+_MOST_STRIPS = 24
+
+
+@dataclass(frozen=True, slots=True)
+class GlueUp:
+    """A panel of strips: their widths as ripped, the length they are cut to, and the size the
+    panel is once it is glued up, all in mm."""
+
+    strips: tuple[float, ...]
+    length: float
+    width: float
+
+
+@dataclass(frozen=True, slots=True)
+class _Board:
+    """Boards of one width: what is left of it once it is trimmed, and how many of the panel's
+    length there are."""
+
+    width: float
+    lengths: float
+
+
+def glue_up(length: float, width: float, supplies: Sequence[Supply], kerf: float) -> GlueUp | None:
+    """The strips of a panel at least ``length`` x ``width`` mm; None where the boards don't give
+    them.
+
+    Every strip is ripped wider by what jointing takes off the edges that are glued, and the panel
+    is a little larger than the part.  Strips are equal, and as many as take least of the boards'
+    width; strips of several widths only where they save more than a twentieth of the wood, or
+    equal ones can't be had.  What the rest of the boards is good for isn't asked.
+    """
+    long, wide = length + OVER_LENGTH, width + OVER_WIDTH
+    boards = _boards(long, supplies)
+    if not boards:
+        return None
+    equal, mixed = _equal(wide, boards, kerf), _mixed(wide, boards, kerf)
+    taken, strips = equal
+    if mixed[0] < taken * (1 - LESS_WOOD):
+        taken, strips = mixed
+    return GlueUp(strips, long, wide) if taken < inf else None
+
+
+def usable(supply: Supply) -> tuple[float, float]:
+    """Length and width of a supply once it is trimmed, mm."""
+    trim = supply.trim
+    return (
+        supply.length - trim.near - trim.far,
+        supply.width - trim.face - trim.back,
+    )
+
+
+def _boards(length: float, supplies: Sequence[Supply]) -> list[_Board]:
+    found: dict[float, float] = {}
+    for supply in supplies:
+        long, wide = usable(supply)
+        each = floor((long + TOUCH) / length)
+        if each:
+            there = inf if supply.count is None else supply.count * each
+            found[wide] = found.get(wide, 0.0) + there
+    return [_Board(width, found[width]) for width in sorted(found, reverse=True)]
+
+
+def _abreast(board: _Board, strip: float, kerf: float) -> int:
+    """How many strips come out of a board's width."""
+    return floor((board.width + kerf + TOUCH) / (strip + kerf))
+
+
+def _equal(wide: float, boards: Sequence[_Board], kerf: float) -> tuple[float, tuple[float, ...]]:
+    """The width of board that equal strips take, and the strips; of as good ones the fewest."""
+    best: tuple[float, tuple[float, ...]] = (inf, ())
+    for count in range(2, _MOST_STRIPS + 1):
+        strip = wide / count + _jointed(count) / count
+        if strip < NARROWEST_STRIP and best[1]:
+            break
+        taken = _taken(strip, count, boards, kerf)
+        if taken < best[0] - TOUCH:
+            best = (taken, (strip,) * count)
+    return best
+
+
+def _jointed(count: int) -> float:
+    """What jointing takes of a panel of so many strips."""
+    return 2 * JOINTING * (count - 1)
+
+
+def _taken(strip: float, count: int, boards: Sequence[_Board], kerf: float) -> float:
+    """The width of board that so many equal strips take, from the boards that give them with
+    least waste."""
+    rates = sorted(
+        (board.width / abreast, board.lengths * abreast)
+        for board in boards
+        if (abreast := _abreast(board, strip, kerf))
+    )
+    taken, wanted = 0.0, count
+    for each, there in rates:
+        here = min(wanted, there)
+        taken += each * here
+        wanted -= int(here)
+        if not wanted:
+            return taken
+    return inf
+
+
+def _mixed(wide: float, boards: Sequence[_Board], kerf: float) -> tuple[float, tuple[float, ...]]:
+    """The same for strips of the widths that use boards up: the least of them that make the
+    panel, found millimetre by millimetre; one of them is then ripped to what is left."""
+    wanted = wide - 2 * JOINTING
+    reach = ceil(wanted - TOUCH)
+    # The least that is taken to be at least so wide, in whole millimetres, and the strips.
+    best: list[_Way] = [(0.0, ()), *[(inf, ())] * reach]
+    for board in boards:
+        ways = tuple(_ways(board, kerf))
+        most = ceil(wanted / (board.width - 2 * JOINTING)) if ways else 0
+        for _ in range(int(min(most, board.lengths))):
+            before = best
+            best = [
+                min((each, *_with(before, at, ways)), key=_order) for at, each in enumerate(best)
+            ]
+    taken, strips = best[reach]
+    if not strips:
+        return inf, ()
+    over = sum(strips) - 2 * JOINTING * len(strips) - wanted
+    *others, last = sorted(strips, reverse=True)
+    return taken, (*others, max(last - over, min(last, NARROWEST_STRIP)))
+
+
+_Way = tuple[float, tuple[float, ...]]
+"""What is taken of boards' widths, and the strips that it gives, mm."""
+
+
+def _order(way: _Way) -> tuple[float, int]:
+    return round(way[0], 6), len(way[1])
+
+
+def _ways(board: _Board, kerf: float) -> Iterator[tuple[int, _Way]]:
+    """Strips that use the width of one board up: by how much (whole mm) they make a panel wider,
+    what they take of the board, and the strips, some or all of those abreast."""
+    for abreast in range(1, _MOST_ABREAST + 1):
+        strip = (board.width - (abreast - 1) * kerf) / abreast
+        if strip < NARROWEST_STRIP:
+            return
+        gain = floor(strip - 2 * JOINTING + TOUCH)
+        for used in range(1, abreast + 1):
+            yield gain * used, (board.width * used / abreast, (strip,) * used)
+
+
+def _with(best: Sequence[_Way], at: int, ways: Sequence[tuple[int, _Way]]) -> Iterator[_Way]:
+    """The ways to be so wide with one more length of a board."""
+    for gain, (taken, strips) in ways:
+        before, others = best[max(0, at - gain)]
+        yield before + taken, others + strips

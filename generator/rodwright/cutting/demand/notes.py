@@ -1,0 +1,68 @@
+"""What is written on a piece besides its ref: what is done to it once it is cut."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from rodwright.cutting.demand.jobs import Job
+from rodwright.geometry import TOUCH
+from rodwright.unit import DOORS, DRAWERS, JointKind, Part
+from rodwright.unit.cut_edges import glued_up
+from rodwright.unit.orientation import describe_shows
+from rodwright.unit.shop_part import shop_part
+
+
+def name_of(part: Part) -> str:
+    """What a part is called, with the door or drawer that it belongs to."""
+    moves = part.role in (*DOORS, *DRAWERS)
+    return f"{part.name}, {part.group.lower()}" if moves else part.name
+
+
+def notes_of(job: Job, part: Part) -> tuple[str, ...]:
+    """What to do with a part after it is cut to its rough size: trim it, edge it, glue it to its
+    other layers; and which of its faces show."""
+    shop = shop_part([part], "cut", job.unit.display_unit)
+    return (*_layers(job, part), *shop.notes, *_showing(part))
+
+
+def _layers(job: Job, part: Part) -> Iterator[str]:
+    """The layers that a part is glued to."""
+    others = []
+    for joint in job.unit.joints:
+        if joint.kind is JointKind.FACE_GLUED and part.ref in (joint.first, joint.second):
+            other = joint.second if part.ref == joint.first else joint.first
+            if glued_up(part) and glued_up(job.unit.part(other)):
+                others.append(job.ref(other))
+    if others:
+        yield f"a layer: glue up with {' and '.join(others)}"
+
+
+def _showing(part: Part) -> Iterator[str]:
+    """The face to choose the better side for."""
+    faces = tuple(each for each in part.blank.show_surfaces if each.axis == 2)
+    if len(faces) == 1:
+        (name,) = describe_shows([_shown(part)])
+        yield f"the better side is the {name}"
+    elif faces:
+        yield "both sides show"
+
+
+def _shown(part: Part) -> Part:
+    faces = tuple(each for each in part.blank.show_surfaces if each.axis == 2)
+    return replace(part, blank=replace(part.blank, show_surfaces=faces))
+
+
+def planed(job: Job, part: Part, on_edge: bool) -> Iterator[str]:
+    """How a piece of a board gets its thickness."""
+    there = part.blank.stock.thickness
+    if on_edge:
+        wanted = part.rough_size[1]
+        yield (
+            f"ripped {job.length(part.blank.thickness)} off the edge of the board and turned on "
+            f"its side: {job.size(there)} becomes its width"
+        )
+        if there > wanted + TOUCH:
+            yield f"plane that to {job.length(wanted)}"
+    elif there > part.blank.thickness + TOUCH:
+        yield f"plane it from {job.size(there)} to {job.length(part.blank.thickness)} thick"

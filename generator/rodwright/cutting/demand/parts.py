@@ -1,0 +1,58 @@
+"""From a part to the piece it is made of: which way it is cut from its sheet or board."""
+
+from __future__ import annotations
+
+from rodwright.cutting.demand.jobs import Job, Wanted
+from rodwright.cutting.demand.mitres import angle_of, slants_of
+from rodwright.cutting.demand.notes import notes_of, planed
+from rodwright.geometry import TOUCH
+from rodwright.unit import Grain, Part
+from rodwright.unit.shop_part import shop_part
+
+
+def wanted_of(job: Job, part: Part) -> Wanted:
+    """The piece that a part is made of, as its stock is cut: sheets to length and width, boards
+    ripped to width and cut to length, lengths of a section just to length."""
+    if part.blank.stock.kind == "sheet":
+        return _of_sheet(job, part)
+    return _of_board(job, part)
+
+
+def _of_sheet(job: Job, part: Part) -> Wanted:
+    """Length along the grain of the sheet; either way where that or the part has none."""
+    length, width, _ = part.rough_size
+    blank = part.blank
+    free = Grain.NONE in (blank.grain, blank.stock.grain)
+    notes = notes_of(job, part)
+    if blank.grain is Grain.CROSSWISE and not free:
+        return Wanted(job, part, width, length, False, notes=("the grain runs across it", *notes))
+    return Wanted(job, part, length, width, free, notes=notes)
+
+
+def _of_board(job: Job, part: Part) -> Wanted:
+    """The narrower of two ways to rip it: flat out of the board, or off its edge and turned on its
+    side, if its width comes out of the board's thickness."""
+    length, width, thickness = part.rough_size
+    stock = part.blank.stock
+    notes = notes_of(job, part)
+    on_edge = thickness < width - TOUCH and width <= stock.thickness + TOUCH
+    notes = (*planed(job, part, on_edge), *notes)
+    if on_edge:
+        return Wanted(job, part, length, thickness, False, notes=notes)
+    slants = slants_of(shop_part([part]).part)
+    return Wanted(
+        job, part, length, width, False, slants, (*_points(job, length, width, slants), *notes)
+    )
+
+
+def _points(job: Job, length: float, width: float, slants: tuple[float, float]) -> tuple[str, ...]:
+    """The mitres that a member is cut with, and its lengths over long and short points."""
+    cut = [each for each in slants if each]
+    if not cut:
+        return ()
+    angles = " and ".join(dict.fromkeys(f"{round(angle_of(each, width), 1):g}°" for each in cut))
+    at = "both ends" if len(cut) == 2 else "one end"
+    return (
+        f"mitre {angles} at {at}: {job.length(length)} over the long points, "
+        f"{job.size(length - sum(slants))} over the short",
+    )

@@ -1,0 +1,152 @@
+"""What the ready models are cut from: every part once, and as much as the stock list says."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from pathlib import Path
+
+import pytest
+
+from rodwright.cutting.demand import DemandError, Job, lots_of
+from rodwright.cutting.supplies import Supply
+from rodwright.cutting.work import Lot
+from rodwright.handover.totals import stock_totals
+from rodwright.setout import set_out
+from rodwright.unit import Stock, Unit
+from rodwright.wishes.reading.files import read_spec
+
+MODELS = sorted((Path(__file__).parents[3] / "models").glob("*.yaml"))
+
+
+def plenty(stocks: Sequence[Stock]) -> tuple[Supply, ...]:
+    """Sheets and boards that anything can be cut from."""
+    return tuple(Supply(stock.name, 6000.0, 4000.0) for stock in stocks)
+
+
+def unit_of(name: str) -> Unit:
+    return set_out(read_spec(next(path for path in MODELS if path.stem == name)))
+
+
+def refs(lot: Lot) -> list[str]:
+    return [label.ref for labels in lot.labels.values() for label in labels]
+
+
+@pytest.mark.parametrize("path", MODELS, ids=lambda path: path.stem)
+def test_every_part_is_cut_once_and_nothing_else(path: Path) -> None:
+    unit = set_out(read_spec(path))
+    lots = lots_of([Job(unit)], plenty)
+    assert sorted(ref for lot in lots for ref in refs(lot)) == sorted(p.ref for p in unit.parts)
+    for lot in lots:
+        assert {piece.name for piece in lot.pieces} == set(lot.labels)
+        for piece in lot.pieces:
+            assert len(lot.labels[piece.name]) == piece.count
+            assert lot.labels[piece.name][0].ref == piece.name
+        stocks = {unit.part(ref).blank.stock for ref in refs(lot)}
+        assert {(s.material, s.thickness, s.kind) for s in stocks} == {
+            (lot.material, lot.thickness, lot.kind)
+        }
+
+
+@pytest.mark.parametrize("path", MODELS, ids=lambda path: path.stem)
+def test_pieces_take_what_the_stock_list_says(path: Path) -> None:
+    """Sheets in area.  Boards in length; and in volume, a strip that is turned on its side being
+    as wide as its part is thick."""
+    unit = set_out(read_spec(path))
+    lots = {lot.name: lot for lot in lots_of([Job(unit)], plenty)}
+    for total in stock_totals(unit):
+        pieces = lots[total.stock.name].pieces
+        if total.stock.kind == "sheet":
+            area = sum(each.count * each.length * each.width for each in pieces) / 1e6
+            assert area == pytest.approx(total.area, rel=1e-12)
+        length = sum(each.count * each.length for each in pieces) / 1e3
+        assert length == pytest.approx(total.metres, rel=1e-12)
+
+
+def test_the_reading_alcove_by_hand() -> None:
+    """Its parts list: shelves of two layers 739 x 288 with 6 to trim both ways; mitred stiles and
+    rails 45 wide with 4 to trim; lippings 18 thick, of which those that are 18 (and 2 to trim)
+    wide come off the edge of the 22 mm board."""
+    lots = lots_of([Job(unit_of("reading-alcove"))], plenty)
+    assert [(lot.name, lot.kind, lot.thickness) for lot in lots] == [
+        ("case", "sheet", 18.0),
+        ("back", "sheet", 6.0),
+        ("ash", "board", 22.0),
+    ]
+    assert [
+        [(each.name, each.count, each.length, each.width, each.turning) for each in lot.pieces]
+        for lot in lots
+    ] == [
+        [
+            ("SD1", 2, 2020.0, 294.0, False),
+            ("BT1", 2, 1177.0, 294.0, False),
+            ("DV1", 1, 1996.0, 288.0, False),
+            ("SH1a", 8, 745.0, 294.0, False),
+            ("SH5", 1, 432.0, 288.0, False),
+            ("SH6", 2, 418.0, 286.0, False),
+        ],
+        [("BK1", 1, 2000.0, 1181.0, False)],
+        [
+            ("ST1", 2, 2024.0, 45.0, False),
+            ("RL1", 2, 1205.0, 45.0, False),
+            ("LP1", 1, 1936.0, 18.0, False),
+            ("LP2", 4, 706.0, 38.0, False),
+            ("LP6", 1, 399.0, 18.0, False),
+            ("LP7", 2, 397.0, 18.0, False),
+        ],
+    ]
+    ash = lots[2]
+    assert [each.slants for each in ash.pieces[:2]] == [(45.0, 45.0), (45.0, 45.0)]
+    assert ash.labels["ST1"][1].notes == (
+        "mitre 45° at both ends: 2024 mm over the long points, 1934 over the short",
+        "cut 2 over at both ends",
+        "trim it to 2020 long when it is fitted",
+        "the better side is the front face",
+    )
+    layer = lots[0].labels["SH1a"][1]
+    assert (layer.ref, layer.job, layer.part) == ("SH1b", "Reading alcove", "Upper shelf layer")
+    assert layer.finished == (739.0, 288.0, 18.0)
+    assert layer.notes[:3] == (
+        "a layer: glue up with SH1a",
+        "cut 3 over at both ends and both edges",
+        "glue the layers up first, then trim them together to 739 x 288",
+    )
+
+
+def test_two_jobs_share_what_is_the_same_wood_by_another_name() -> None:
+    alcove, niche = unit_of("reading-alcove"), unit_of("market-shelves")
+    lots = lots_of([Job(alcove, "A"), Job(niche, "B")], plenty)
+    assert [(lot.name, lot.material, lot.thickness) for lot in lots] == [
+        ("case", "birch plywood", 18.0),
+        ("back", "birch plywood", 6.0),
+        ("ash", "european ash", 22.0),
+    ]
+    every = [ref for lot in lots for ref in refs(lot)]
+    assert sorted(every) == sorted(
+        [f"A {part.ref}" for part in alcove.parts] + [f"B {part.ref}" for part in niche.parts]
+    )
+    assert {label.job for label in lots[0].labels["B SD1"]} == {"Market shelves"}
+
+
+def test_two_jobs_need_marks() -> None:
+    unit = unit_of("niche-shelf")
+    with pytest.raises(ValueError, match="same mark"):
+        lots_of([Job(unit), Job(unit)], plenty)
+
+
+def test_what_goes_on_no_sheet_is_named_with_what_helps() -> None:
+    def half(_stocks: Sequence[Stock]) -> tuple[Supply, ...]:
+        return (Supply("half sheet", 1220.0, 1220.0),)
+
+    with pytest.raises(DemandError) as caught:
+        lots_of([Job(unit_of("niche-shelf")), Job(unit_of("reading-alcove"), "A")], half)
+    said = {
+        (each.job, each.refs): (each.problem.where, each.message, each.remedy)
+        for each in caught.value.refusals
+    }
+    assert said[1, ("SD1", "SD2")] == (
+        ("stock", "case"),
+        "Left side (SD1, SD2) needs 2020 x 294 mm, its length along the grain; the largest sheet "
+        "of `case` has 1220 x 1220 mm",
+        "It takes a sheet of at least 2020 x 294 mm once trimmed, or make it in two.",
+    )
+    assert {refs for job, refs in said if job == 0} == set()
