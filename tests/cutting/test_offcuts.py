@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from rodwright.cutting.offcuts import Least, identity, kept_offcuts, plan_mark, worth_keeping
+from rodwright.cutting.offcuts import Least, kept_offcuts, plan_identity, worth_keeping
 from rodwright.cutting.plans import Layout, Offcut, Placed, Plan
 from rodwright.cutting.supplies import Supply
 from rodwright.cutting.work import Lot, LotPlan
@@ -33,28 +33,22 @@ def _planned(*offcuts: Offcut, kind: str = "sheet") -> LotPlan:
     ],
 )
 def test_what_is_worth_keeping(kind: str, length: float, width: float, kept: bool) -> None:
-    assert worth_keeping(kind, Offcut(0, 0, length, width), LEAST) is kept
+    assert worth_keeping(kind, length, width, LEAST) is kept
 
 
 def test_offcuts_are_named_in_their_order_over_all_lots() -> None:
     large, small = Offcut(0, 0, 600, 300), Offcut(0, 0, 90, 90)
-    kept = kept_offcuts([_planned(large, small), _planned(large)], "K7Q", LEAST)
-    assert [(each.name, each.lot, each.layout) for each in kept] == [
-        ("K7Q-1", 0, 0), ("K7Q-2", 0, 1), ("K7Q-3", 1, 0), ("K7Q-4", 1, 1),
+    lots = [_planned(large, small), _planned(large)]
+    kept = kept_offcuts(lots, plan_identity(lots), LEAST)
+    assert [(each.name.split("-")[1], each.lot, each.layout) for each in kept] == [
+        ("1", 0, 0), ("2", 0, 1), ("3", 1, 0), ("4", 1, 1),
     ]  # fmt: skip
+    assert len({each.name.split("-")[0] for each in kept}) == 1
     assert {each.offcut for each in kept} == {large}
 
 
 def test_a_plan_is_told_from_others_and_from_itself_with_another_rack() -> None:
     one, other = [_planned(Offcut(0, 0, 600, 300))], [_planned(Offcut(0, 0, 600, 301))]
-    found = {identity(one), identity(other), identity(one, "another rack")}
+    found = {plan_identity(one), plan_identity(other), plan_identity(one, "another rack")}
     assert len(found) == 3
-    assert identity(one) == identity([_planned(Offcut(0, 0, 600, 300))])
-
-
-def test_a_mark_is_short_plain_and_never_one_in_the_rack() -> None:
-    mark = plan_mark("abc")
-    assert len(mark) == 3
-    assert not set(mark) & set("AEIOUY018")
-    assert mark == plan_mark("abc", ["X2Z-1", "plain sheet"])
-    assert plan_mark("abc", [f"{mark.lower()}-4"]) != mark
+    assert plan_identity(one) == plan_identity([_planned(Offcut(0, 0, 600, 300))])

@@ -1,12 +1,10 @@
-"""What supplies cost a plan, where prices are known and where they aren't."""
+"""What the cost of a plan is in, where prices are known and where they aren't."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import replace
 from enum import StrEnum
 
-from rodwright.cutting.origins import Origin
+from rodwright.cutting.offers import Offer
 from rodwright.cutting.supplies import Supply
 from rodwright.cutting.work import Lot
 
@@ -29,40 +27,25 @@ def amount(supply: Supply) -> float:
     return supply.length * supply.width / 1e6
 
 
-def origin_of(lot: Lot, supply: str) -> Origin:
-    """Where a supply of a lot comes from; bought at a price that isn't known, unless said."""
-    return lot.origins.get(supply, Origin())
+def offer_of(lot: Lot, name: str) -> Offer:
+    """Where a supply of a lot comes from, by its name; bought at its price where nothing is said.
+
+    Raises:
+        StopIteration: the lot has no such supply.
+    """
+    found = next((each for each in lot.offers if each.supply.name == name), None)
+    if found is not None:
+        return found
+    supply = next(each for each in lot.supplies if each.name == name)
+    thick = lot.thickness
+    return Offer(supply, lot.kind, lot.material, thick, thick, at_hand=False, price=supply.price)
 
 
 def priced_by(lot: Lot) -> PricedBy:
-    """What the cost of a lot's plan is in."""
-    known = {origin_of(lot, each.name).price is not None for each in _bought(lot)}
+    """What the cost of a lot's plan is in: a supply without a price of its own is planned with one
+    by its size."""
+    offers = [offer_of(lot, each.name) for each in lot.supplies]
+    known = {each.price is not None for each in offers if not each.at_hand}
     if known == {False}:
         return PricedBy.SIZE
     return PricedBy.MONEY if known <= {True} else PricedBy.ESTIMATE
-
-
-def priced(lot: Lot) -> Lot:
-    """A lot with the prices that its plan goes by: nothing for what is at hand, and for what is
-    bought its price.  One that isn't known is taken by its size, at what a square metre (or a
-    metre) costs of those that are known, on average; where none is known, each counts by its
-    size."""
-    bought = list(_bought(lot))
-    known = {
-        each.name: price
-        for each in bought
-        if (price := origin_of(lot, each.name).price) is not None
-    }
-    sizes = sum(amount(each) for each in bought if each.name in known)
-    rate = sum(known.values()) / sizes if known else 1.0
-
-    def of(supply: Supply) -> Supply:
-        if origin_of(lot, supply.name).at_hand:
-            return replace(supply, price=0.0)
-        return replace(supply, price=known.get(supply.name, rate * amount(supply)))
-
-    return replace(lot, supplies=tuple(map(of, lot.supplies)))
-
-
-def _bought(lot: Lot) -> Iterable[Supply]:
-    return (each for each in lot.supplies if not origin_of(lot, each.name).at_hand)

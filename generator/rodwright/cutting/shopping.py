@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from rodwright.cutting.origins import Origin
+from rodwright.cutting.offers import Offer
 from rodwright.cutting.pieces import Piece
 from rodwright.cutting.plans import Layout
-from rodwright.cutting.pricing import amount, origin_of
+from rodwright.cutting.pricing import amount, offer_of
 from rodwright.cutting.supplies import Supply
 from rodwright.cutting.whole import Cutting
 from rodwright.cutting.work import Lot, LotPlan
@@ -20,14 +20,18 @@ class ShoppingRow:
     0.  ``each`` is the price of one, None where it isn't known or nothing is paid."""
 
     lot: int
-    supply: Supply
-    origin: Origin
+    offer: Offer
     count: int
+
+    @property
+    def supply(self) -> Supply:
+        """One of them."""
+        return self.offer.supply
 
     @property
     def each(self) -> float | None:
         """The price of one."""
-        return None if self.origin.at_hand else self.origin.price
+        return None if self.offer.at_hand else self.offer.price
 
     @property
     def sum(self) -> float | None:
@@ -63,7 +67,7 @@ def shopping_rows(cutting: Cutting) -> tuple[ShoppingRow, ...]:
     return tuple(
         row
         for at, planned in enumerate(cutting.lots)
-        for row in sorted(_rows(at, planned), key=lambda each: each.origin.at_hand)
+        for row in sorted(_rows(at, planned), key=lambda each: each.offer.at_hand)
     )
 
 
@@ -71,7 +75,7 @@ def _rows(lot: int, planned: LotPlan) -> Iterator[ShoppingRow]:
     used = planned.plan.used
     for supply in planned.lot.supplies:
         if count := used.get(supply.name, 0):
-            yield ShoppingRow(lot, supply, origin_of(planned.lot, supply.name), count)
+            yield ShoppingRow(lot, offer_of(planned.lot, supply.name), count)
 
 
 def paid(rows: Iterable[ShoppingRow]) -> float:
@@ -81,7 +85,7 @@ def paid(rows: Iterable[ShoppingRow]) -> float:
 
 def without_price(rows: Iterable[ShoppingRow]) -> tuple[ShoppingRow, ...]:
     """What is bought at a price that isn't known."""
-    return tuple(each for each in rows if not each.origin.at_hand and each.each is None)
+    return tuple(each for each in rows if not each.offer.at_hand and each.each is None)
 
 
 def balance_of(cutting: Cutting, lot: int) -> Balance:

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Literal
 
-from rodwright.cutting.origins import Origin
+from rodwright.cutting.offers import Offer
 from rodwright.cutting.pieces import Piece
 from rodwright.cutting.plans import Plan
 from rodwright.cutting.supplies import Supply
@@ -33,7 +33,7 @@ class Lot:
     its section and only cut to length, so pieces and supplies have no width; ``section`` is its
     other side).  ``thickness`` in mm, ``density`` in kg/m3.  ``labels`` are by the names of pieces
     and of what is inside them; of a piece of which there are several, all have that name.
-    ``origins`` are by the names of supplies.
+    ``offers`` say where its supplies come from, as far as that is known.
     """
 
     name: str
@@ -45,7 +45,7 @@ class Lot:
     labels: Mapping[str, tuple[Label, ...]]
     supplies: tuple[Supply, ...]
     section: float = 0.0
-    origins: Mapping[str, Origin] = field(default_factory=dict)
+    offers: tuple[Offer, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

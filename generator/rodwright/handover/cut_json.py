@@ -101,11 +101,11 @@ def _shopping_record(cutting: Cutting, row: ShoppingRow) -> dict[str, Any]:
         "length": row.supply.length,
         "width": row.supply.width or lot.section,
         "count": row.count,
-        "at_hand": row.origin.at_hand,
-        "entry": row.origin.entry,
+        "at_hand": row.offer.at_hand,
+        "entry": row.offer.entry,
         "each": row.each,
         "sum": None if row.sum is None else _money(row.sum),
-        "assumed": row.origin.assumed,
+        "assumed": row.offer.assumed,
     }
 
 
