@@ -13,7 +13,7 @@ def free_bound(problem: SheetProblem) -> int | None:
 
     In steps of the problem's money.  Fast; it knows neither stages nor flaws.
     """
-    return raised(scale_bound(problem), problem)
+    return raised(scale_bound(problem).bound, problem)
 
 
 def raised(bound: int, problem: SheetProblem) -> int | None:

@@ -26,12 +26,11 @@ _A_ROUND = 5
 _BROKEN = 1e-7
 """By which part of a sheet a scale has to be broken to be added."""
 
-_FINE = 10**9
-"""Parts of a unit of price that the proof is counted in."""
+_FINE = 10**12
+"""Parts of the dearest sheet's price, about, that a proof is counted in."""
 
 _LEFT = 100
-"""What it costs to leave out a piece, in times what all sheets that can be used cost together: so
-much that a plan for all pieces, if there is one, is better than that."""
+"""What it costs to leave out a piece, in times what all sheets cost together."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,12 +53,36 @@ class _Cut:
     holds: int
 
 
-def scale_bound(problem: SheetProblem) -> int:
-    """No plan costs less, whether cut by a saw or freely; in steps of the problem's money.
+@dataclass(frozen=True, slots=True)
+class Proof:
+    """No plan costs less than ``bound``, in steps of the problem's money, since each size is
+    worth what ``worth`` says: no sheet holds more than it costs, or that is paid for.
+
+    ``fine`` parts of a step of money are one of ``worth``.
+    """
+
+    bound: int
+    worth: tuple[int, ...]
+    fine: int
+
+
+def scale_bound(problem: SheetProblem) -> Proof:
+    """No plan costs less, whether cut by a saw or freely.
 
     More than :func:`most_paid` where the sheets surely hold too little.
     """
-    return _Scales(problem).bound()
+    return _Scales(problem).proof()
+
+
+def fineness(problem: SheetProblem) -> int:
+    """Parts of a step of money that are counted."""
+    return max(1, _FINE // max(1, *(sheet.price for sheet in problem.sheets), 1))
+
+
+def cost_of_leaving(problem: SheetProblem) -> int:
+    """What a piece costs that is left out, in steps of the problem's money: so much that a plan for
+    all pieces, if there is one, is better than leaving out a small part of one."""
+    return _LEFT * (most_paid(problem) + 1)
 
 
 def most_paid(problem: SheetProblem) -> int:
@@ -75,8 +98,9 @@ class _Scales:
         self._sheets = problem.sheets
         self._lying: list[_Lying] = []
         self._cuts: list[_Cut] = []
-        self._left = _LEFT * (most_paid(problem) + 1)
-        self._unit = max(1, *(each.price for each in problem.sheets))
+        self._left = cost_of_leaving(problem)
+        self._fine = fineness(problem)
+        self._unit = max(1, *(each.price for each in problem.sheets), 1)
         self._programme = self._begin()
 
     def _begin(self) -> Programme:
@@ -96,15 +120,15 @@ class _Scales:
             first += len(lying.size)
         return programme
 
-    def bound(self) -> int:
-        best = 0
+    def proof(self) -> Proof:
+        best = Proof(0, (0,) * len(self._sizes), self._fine)
         found = [(kind, 0, 0) for kind in range(len(self._sheets))]
         for _ in range(_ROUNDS):
             for kind, k, m in found:
                 self._add(kind, k, m)
             if not self._programme.solve():
                 break
-            best = max(best, self._proven())
+            best = max(best, self._proven(), key=lambda proof: proof.bound)
             columns = self._programme.columns
             found = [
                 (kind, k, m)
@@ -143,7 +167,7 @@ class _Scales:
         worst = np.argsort(-lie.max(axis=1), kind="stable")[:_A_ROUND]
         return [(int(k), int(best[k])) for k in worst if lie[k, best[k]] > _BROKEN]
 
-    def _proven(self) -> int:
+    def _proven(self) -> Proof:
         """What the dual solution proves, in exact whole numbers.
 
         Scales are weighed so that those of a sheet weigh no more than its price, or what that
@@ -151,9 +175,9 @@ class _Scales:
         measures, however it lies.
         """
         prices = self._programme.prices[len(self._sizes) :]
-        weights = [int(max(0.0, -each) * self._unit * _FINE) for each in prices]
+        weights = [int(max(0.0, -each) * self._unit * self._fine) for each in prices]
         total = -self._within_prices(weights)
-        counted = [self._left * _FINE] * len(self._sizes)
+        counted = [self._left * self._fine] * len(self._sizes)
         for kind, lying in enumerate(self._lying):
             worth = [0] * len(lying.size)
             for weight, cut in zip(weights, self._cuts, strict=True):
@@ -165,7 +189,7 @@ class _Scales:
             for number, each in zip(lying.size, worth, strict=True):
                 counted[number] = min(counted[number], each)
         total += sum(a * size.count for a, size in zip(counted, self._sizes, strict=True))
-        return max(0, -(-total // _FINE))
+        return Proof(max(0, -(-total // self._fine)), tuple(counted), self._fine)
 
     def _within_prices(self, weights: list[int]) -> int:
         """What is paid for each sheet that there is, where the scales of its kind weigh more."""
@@ -173,7 +197,7 @@ class _Scales:
         for kind, sheet in enumerate(self._sheets):
             own = zip(weights, self._cuts, strict=True)
             weight = sum(each for each, cut in own if cut.kind == kind)
-            paid += max(0, weight - sheet.price * _FINE) * sheet.count
+            paid += max(0, weight - sheet.price * self._fine) * sheet.count
         return paid
 
 

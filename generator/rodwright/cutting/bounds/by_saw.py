@@ -1,0 +1,53 @@
+"""The least cost of a plan for a saw: guillotine cuts only, any number of stages or fewer."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from rodwright.cutting.bounds.columns import columns
+from rodwright.cutting.bounds.least_cost import raised
+from rodwright.cutting.bounds.many_of_each import ManyOfEach
+from rodwright.cutting.bounds.scales import scale_bound
+from rodwright.cutting.progress import Patience
+from rodwright.cutting.sheet_problem import Pattern, SheetProblem
+
+
+@dataclass(frozen=True, slots=True)
+class SawBound:
+    """No plan by guillotine cuts costs less than ``cost``, in steps of the problem's money; None:
+    there is none, since the sheets hold too little.
+
+    ``patterns`` are sheets cut well, by guillotine cuts, none with more of a size than
+    are wanted.  ``worth`` is what the proof makes a piece of each size worth, in money's steps.
+    """
+
+    cost: int | None
+    patterns: tuple[Pattern, ...]
+    worth: tuple[float, ...]
+
+
+def saw_bound(problem: SheetProblem, patience: Patience, *, rounds: int = 100) -> SawBound:
+    """By scales and then by patterns, ``rounds`` of them at most; not for a router.
+
+    It knows neither stages nor flaws.  Where ``patience`` is over it is what was proven so far.
+    """
+    known = scale_bound(problem)
+    pricing = ManyOfEach(problem)
+    found = columns(problem, pricing, known, patience, rounds=rounds)
+    proof = found.proof
+    return SawBound(
+        raised(proof.bound, problem),
+        tuple(_within(problem, each) for each in found.patterns if pricing.cuttable(each)),
+        tuple(each / proof.fine for each in proof.worth),
+    )
+
+
+def _within(problem: SheetProblem, pattern: Pattern) -> Pattern:
+    """A pattern without what is more than wanted."""
+    left = [size.count for size in problem.sizes]
+    kept = []
+    for put in pattern.puts:
+        if left[put.size]:
+            left[put.size] -= 1
+            kept.append(put)
+    return Pattern(pattern.sheet, tuple(kept))
