@@ -11,8 +11,10 @@ OVER_WIDTH, OVER_LENGTH = 6.0, 12.0
 Allowances of 6 mm (1/4 in) on width and 12 mm (1/2 in) on length for a first rough sawing to size:
 "Setting and laying out", https://www.furnituremaking.us/making-3/settinglaying-out.html.
 """
-NARROWEST_STRIP = 40.0
-"""Of a panel: narrower ones are more joints than they are worth."""
-LESS_WOOD = 0.05
+NARROWEST_STRIP = 60.0
+"""Of a panel."""
+JOINT_WORTH = 10.0
+"""Of the width of boards: one more joint is made only to save more wood than that."""
+LESS_WOOD = 0.1
 """Part of the wood that strips of several widths have to save, before they are worth the trouble;
 equal ones look better and are set once at the fence."""

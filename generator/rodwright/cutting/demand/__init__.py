@@ -4,7 +4,7 @@
 """
 
 from rodwright.cutting.demand.jobs import Job
-from rodwright.cutting.demand.lots import SuppliesFor, lots_of, supplies_at_hand
+from rodwright.cutting.demand.lots import lots_of
 from rodwright.cutting.demand.refusals import DemandError, Refusal
 
-__all__ = ["DemandError", "Job", "Refusal", "SuppliesFor", "lots_of", "supplies_at_hand"]
+__all__ = ["DemandError", "Job", "Refusal", "lots_of"]

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from rodwright.cutting.demand.gluing_up import usable
 from rodwright.cutting.demand.jobs import Job, Wanted
 from rodwright.cutting.demand.refusals import Refusal
+from rodwright.cutting.offers import lot_kind
 from rodwright.cutting.supplies import Supply
 from rodwright.geometry import TOUCH
 from rodwright.trade.gluing_up import OVER_LENGTH
@@ -44,21 +45,35 @@ def _said(wanted: Wanted, supplies: Sequence[Supply]) -> tuple[str, str] | None:
     if (thick := _thickness(wanted)) is not None:
         return thick
     if not supplies:
-        return (
-            f"can't be cut: there is no `{wanted.stock.name}`",
-            "Say what sizes there are of it, or are sold, under its stock.",
-        )
-    fits = _on_board if wanted.stock.kind == "board" else _on_sheet
-    return fits(wanted, supplies)
+        return _no_good_faces(wanted)
+    return (_on_sheet if wanted.stock.kind == "sheet" else _on_board)(wanted, supplies)
+
+
+def _no_good_faces(wanted: Wanted) -> tuple[str, str]:
+    """Of every stock some size is sold: there is nothing only where no face is good enough."""
+    shown = {1: "a face", 2: "both its faces"}.get(wanted.faces_shown, "no face")
+    return (
+        f"shows {shown}; no `{wanted.stock.name}` has as many good ones",
+        "Name stock for it that has, or `show_faces` for its stock if it has.",
+    )
 
 
 def _thickness(wanted: Wanted) -> tuple[str, str] | None:
     job, stock, thick = wanted.job, wanted.stock, wanted.thickness
-    if stock.kind == "board":
-        thick = min(thick, wanted.part.rough_size[1])
-        wrong = thick > stock.thickness + TOUCH
-    else:
+    kind = lot_kind(stock)
+    if kind == "sheet":
         wrong = abs(thick - stock.thickness) > TOUCH
+    else:
+        # A strip may be ripped off a board's edge and turned on its side.
+        thick = min(thick, wanted.part.rough_size[1]) if kind == "board" else thick
+        wrong = thick > stock.thickness + TOUCH
+    wide = wanted.part.rough_size[1]
+    if kind == "length" and wide > (stock.section or 0.0) + TOUCH:
+        return (
+            f"is {job.length(wide)} wide as cut; `{stock.name}` is "
+            f"{job.length(stock.section or 0.0)}",
+            f"Name stock at least {job.length(wide)} wide, or change the part's.",
+        )
     if not wrong:
         return None
     return (

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from math import ceil, floor, inf
 
 from rodwright.cutting.supplies import Supply
 from rodwright.geometry import TOUCH
 from rodwright.trade.gluing_up import (
+    JOINT_WORTH,
     JOINTING,
     LESS_WOOD,
     NARROWEST_STRIP,
@@ -16,9 +17,9 @@ from rodwright.trade.gluing_up import (
     OVER_WIDTH,
 )
 
-_MOST_ABREAST = 4
-"""Strips side by side out of one board that are tried, where widths are mixed."""
 _MOST_STRIPS = 24
+_STEP = 0.1
+"""mm.  Equal strips are ripped to full tenths."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,14 +47,15 @@ def glue_up(length: float, width: float, supplies: Sequence[Supply], kerf: float
 
     Every strip is ripped wider by what jointing takes off the edges that are glued, and the panel
     is a little larger than the part.  Strips are equal, and as many as take least of the boards'
-    width; strips of several widths only where they save more than a twentieth of the wood, or
-    equal ones can't be had.  What the rest of the boards is good for isn't asked.
+    width, each joint counted as ten millimetres of it; strips of several widths only where they
+    save more than a tenth, or equal ones can't be had.  What else the rest of the boards may be
+    good for isn't asked.
     """
     long, wide = length + OVER_LENGTH, width + OVER_WIDTH
     boards = _boards(long, supplies)
     if not boards:
         return None
-    equal, mixed = _equal(wide, boards, kerf), _mixed(wide, boards, kerf)
+    equal, mixed = _equal(wide, boards, kerf), _mixed(wide, boards)
     taken, strips = equal
     if mixed[0] < taken * (1 - LESS_WOOD):
         taken, strips = mixed
@@ -89,7 +91,7 @@ def _equal(wide: float, boards: Sequence[_Board], kerf: float) -> tuple[float, t
     """The width of board that equal strips take, and the strips; of as good ones the fewest."""
     best: tuple[float, tuple[float, ...]] = (inf, ())
     for count in range(2, _MOST_STRIPS + 1):
-        strip = wide / count + _jointed(count) / count
+        strip = ceil((wide + _jointed(count)) / count / _STEP - TOUCH) * _STEP
         if strip < NARROWEST_STRIP and best[1]:
             break
         taken = _taken(strip, count, boards, kerf)
@@ -105,7 +107,7 @@ def _jointed(count: int) -> float:
 
 def _taken(strip: float, count: int, boards: Sequence[_Board], kerf: float) -> float:
     """The width of board that so many equal strips take, from the boards that give them with
-    least waste."""
+    least waste, and what their joints count."""
     rates = sorted(
         (board.width / abreast, board.lengths * abreast)
         for board in boards
@@ -117,24 +119,25 @@ def _taken(strip: float, count: int, boards: Sequence[_Board], kerf: float) -> f
         taken += each * here
         wanted -= int(here)
         if not wanted:
-            return taken
+            return taken + JOINT_WORTH * count
     return inf
 
 
-def _mixed(wide: float, boards: Sequence[_Board], kerf: float) -> tuple[float, tuple[float, ...]]:
-    """The same for strips of the widths that use boards up: the least of them that make the
-    panel, found millimetre by millimetre; one of them is then ripped to what is left."""
+def _mixed(wide: float, boards: Sequence[_Board]) -> tuple[float, tuple[float, ...]]:
+    """The same for strips as wide as their boards: the least of them that make the panel, found
+    millimetre by millimetre; one of them is then ripped to what is left."""
     wanted = wide - 2 * JOINTING
     reach = ceil(wanted - TOUCH)
     # The least that is taken to be at least so wide, in whole millimetres, and the strips.
     best: list[_Way] = [(0.0, ()), *[(inf, ())] * reach]
     for board in boards:
-        ways = tuple(_ways(board, kerf))
-        most = ceil(wanted / (board.width - 2 * JOINTING)) if ways else 0
-        for _ in range(int(min(most, board.lengths))):
-            before = best
+        if board.width < NARROWEST_STRIP:
+            break
+        gain = floor(board.width - 2 * JOINTING + TOUCH)
+        for _ in range(int(min(ceil(reach / gain), board.lengths))):
             best = [
-                min((each, *_with(before, at, ways)), key=_order) for at, each in enumerate(best)
+                min(each, _with(best[max(0, at - gain)], board), key=_order) if at else each
+                for at, each in enumerate(best)
             ]
     taken, strips = best[reach]
     if not strips:
@@ -145,27 +148,13 @@ def _mixed(wide: float, boards: Sequence[_Board], kerf: float) -> tuple[float, t
 
 
 _Way = tuple[float, tuple[float, ...]]
-"""What is taken of boards' widths, and the strips that it gives, mm."""
+"""What is taken of boards' widths, with what joints count, and the strips it gives, mm."""
 
 
 def _order(way: _Way) -> tuple[float, int]:
     return round(way[0], 6), len(way[1])
 
 
-def _ways(board: _Board, kerf: float) -> Iterator[tuple[int, _Way]]:
-    """Strips that use the width of one board up: by how much (whole mm) they make a panel wider,
-    what they take of the board, and the strips, some or all of those abreast."""
-    for abreast in range(1, _MOST_ABREAST + 1):
-        strip = (board.width - (abreast - 1) * kerf) / abreast
-        if strip < NARROWEST_STRIP:
-            return
-        gain = floor(strip - 2 * JOINTING + TOUCH)
-        for used in range(1, abreast + 1):
-            yield gain * used, (board.width * used / abreast, (strip,) * used)
-
-
-def _with(best: Sequence[_Way], at: int, ways: Sequence[tuple[int, _Way]]) -> Iterator[_Way]:
-    """The ways to be so wide with one more length of a board."""
-    for gain, (taken, strips) in ways:
-        before, others = best[max(0, at - gain)]
-        yield before + taken, others + strips
+def _with(way: _Way, board: _Board) -> _Way:
+    """A way with one more board."""
+    return way[0] + board.width + JOINT_WORTH, (*way[1], board.width)

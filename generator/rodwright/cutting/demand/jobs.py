@@ -60,6 +60,11 @@ class Wanted:
         return self.part.blank.stock
 
     @property
+    def faces_shown(self) -> int:
+        """How many of its two faces show."""
+        return sum(each.axis == 2 for each in set(self.part.blank.show_surfaces))
+
+    @property
     def thickness(self) -> float:
         """Finished thickness, mm."""
         return self.part.blank.thickness

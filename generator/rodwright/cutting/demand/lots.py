@@ -2,36 +2,36 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from rodwright.cutting.demand.fitting import refused
 from rodwright.cutting.demand.gathering import Cut, gathered
-from rodwright.cutting.demand.gluing_up import glue_up, usable
+from rodwright.cutting.demand.gluing_up import GlueUp, glue_up, usable
 from rodwright.cutting.demand.jobs import Job, Wanted
 from rodwright.cutting.demand.notes import name_of
 from rodwright.cutting.demand.parts import wanted_of
 from rodwright.cutting.demand.refusals import DemandError, Refusal
+from rodwright.cutting.offers import Offer, lot_kind, same_lot, supplies_of
+from rodwright.cutting.rack import Rack
 from rodwright.cutting.supplies import Supply
 from rodwright.cutting.work import Label, Lot
 from rodwright.geometry import TOUCH
 from rodwright.trade.gluing_up import JOINTING
-from rodwright.unit import Grain, Stock
-
-SuppliesFor = Callable[[Sequence[Stock]], tuple[Supply, ...]]
-"""What can be cut from of some stocks that are the same material of the same thickness."""
 
 
-def lots_of(
-    jobs: Sequence[Job], supplies_for: SuppliesFor | None = None, *, kerf: float = 0.0
-) -> tuple[Lot, ...]:
+def lots_of(jobs: Sequence[Job], rack: Rack | None = None, *, kerf: float = 0.0) -> tuple[Lot, ...]:
     """All that has to be cut for some jobs, in the order in which stocks first occur.
 
     Every part is in just one lot, as one piece, or as the strips that it is glued up from.  Sizes
     are those of the parts list as cut (:attr:`rodwright.unit.Part.rough_size`): trims on, edging
-    off.  ``supplies_for`` says what there is to cut from (:func:`supplies_at_hand` unless given).
-    Stocks of several jobs are one where material, kind and thickness are the same, whatever they
-    are called.  ``kerf`` in mm.
+    off.  What there is to cut from is in the ``rack``, or without one in the jobs' stocks, and
+    what is sold.  Stocks of several jobs are one where they are the same wood, whatever they are
+    called (:func:`rodwright.cutting.offers.same_lot`).  Where some sheets have fewer good faces
+    than some parts show, those parts are a lot of their own, before the others.  ``kerf`` in mm.
+
+    Lots may be cut from the same supplies at hand: each has to be planned with what those before it
+    have left (:func:`rodwright.cutting.offers.less`).
 
     Raises:
         DemandError: some parts can't be cut from what there is; all of them are named.
@@ -39,78 +39,73 @@ def lots_of(
     """
     if len({job.mark for job in jobs}) != len(jobs):
         raise ValueError("two jobs have the same mark")
-    supplies_for = supplies_for or supplies_at_hand
     refusals: list[Refusal] = []
-    lots = [_lot(jobs, wanted, supplies_for, kerf, refusals) for wanted in _by_stock(jobs)]
+    lots = []
+    for wanted in _by_stock(jobs):
+        for alike, offers in _by_faces(wanted, rack):
+            refusals += refused(jobs, alike, [offer.supply for offer in offers])
+            lots.append(_lot(alike, offers, kerf))
     if refusals:
         raise DemandError(refusals)
     return _named_apart(lots)
 
 
-def supplies_at_hand(stocks: Sequence[Stock]) -> tuple[Supply, ...]:
-    """Whole sheets, and the boards in the rack, as the jobs' stocks have them.
-
-    Sheets cost what is said, or their area in m2; boards at hand cost nothing.
-    """
-    found: dict[tuple[float, float], Supply] = {}
-    for stock in stocks:
-        for piece in stock.pieces:
-            name = f"{stock.name} {len(found) + 1}"
-            size = (piece.length, piece.width)
-            found.setdefault(size, Supply(name, *size, piece.count, 0.0))
-        if stock.size is not None:
-            size = stock.size[::-1] if stock.grain is Grain.CROSSWISE else stock.size
-            price = stock.size[0] * stock.size[1] / 1e6 if stock.price is None else stock.price
-            found.setdefault(size, Supply(stock.name, *size, None, price))
-    return tuple(found.values())
-
-
 def _by_stock(jobs: Sequence[Job]) -> list[list[Wanted]]:
-    """What all jobs want, by material, thickness and kind."""
-    found: dict[tuple[object, ...], list[Wanted]] = {}
+    """What all jobs want, by the wood that it is cut from."""
+    found: list[list[Wanted]] = []
     for job in jobs:
         for part in job.unit.parts:
             stock = part.blank.stock
-            key = (
-                stock.kind,
-                stock.described.casefold(),
-                round(stock.thickness, 3),
-                stock.grain is Grain.NONE,
-            )
-            found.setdefault(key, []).append(wanted_of(job, part))
-    return list(found.values())
+            same = next((each for each in found if same_lot(each[0].stock, stock)), None)
+            if same is None:
+                found.append([])
+                same = found[-1]
+            same.append(wanted_of(job, part))
+    return found
 
 
-def _lot(
-    jobs: Sequence[Job],
-    wanted: Sequence[Wanted],
-    supplies_for: SuppliesFor,
-    kerf: float,
-    refusals: list[Refusal],
-) -> Lot:
+def _by_faces(
+    wanted: Sequence[Wanted], rack: Rack | None
+) -> Iterator[tuple[list[Wanted], tuple[Offer, ...]]]:
+    """The same by what there is to cut them from, which hangs on how many faces show."""
     stocks = tuple(dict.fromkeys(each.stock for each in wanted))
-    stock, supplies = stocks[0], supplies_for(stocks)
-    refusals += refused(jobs, wanted, supplies)
-    cuts = [cut for each in wanted for cut in _cuts(each, supplies, kerf)]
+    unit = wanted[0].job.unit.display_unit
+    gathered: dict[tuple[Offer, ...], list[Wanted]] = {}
+    for faces in (2, 1, 0):
+        alike = [each for each in wanted if each.faces_shown == faces]
+        if alike:
+            offers = supplies_of(stocks, rack, show_faces=faces, unit=unit)
+            gathered.setdefault(offers, []).extend(alike)
+    order = {id(each): number for number, each in enumerate(wanted)}
+    for offers, alike in gathered.items():
+        yield sorted(alike, key=lambda each: order[id(each)]), offers
+
+
+def _lot(wanted: Sequence[Wanted], offers: tuple[Offer, ...], kerf: float) -> Lot:
+    stock = wanted[0].stock
+    cuts = [cut for each in wanted for cut in _cuts(each, offers, kerf)]
     pieces, labels = gathered(cuts)
     return Lot(
         stock.name,
-        stock.kind,
+        lot_kind(stock),
         stock.described,
         stock.thickness,
         stock.density,
         pieces,
         labels,
-        supplies,
+        tuple(offer.supply for offer in offers),
+        stock.section or 0.0,
+        offers,
     )
 
 
-def _cuts(wanted: Wanted, supplies: Sequence[Supply], kerf: float) -> Iterator[Cut]:
+def _cuts(wanted: Wanted, offers: Sequence[Offer], kerf: float) -> Iterator[Cut]:
     """The piece of a part, or the strips it is glued up from where no board is wide enough."""
-    if wanted.stock.kind == "board" and not any(
-        _wide_enough(wanted, supply) for supply in supplies
+    if lot_kind(wanted.stock) == "board" and not any(
+        _wide_enough(wanted, offer.supply) for offer in offers
     ):
-        yield from _strips(wanted, supplies, kerf)
+        panel = _panel(wanted, offers, kerf)
+        yield from _strips(wanted, panel) if panel is not None else ()
         return
     label = Label(
         wanted.ref,
@@ -127,11 +122,16 @@ def _wide_enough(wanted: Wanted, supply: Supply) -> bool:
     return wanted.length <= length + TOUCH and wanted.width <= width + TOUCH
 
 
-def _strips(wanted: Wanted, supplies: Sequence[Supply], kerf: float) -> Iterator[Cut]:
+def _panel(wanted: Wanted, offers: Sequence[Offer], kerf: float) -> GlueUp | None:
+    """How a part is glued up: of what is at hand if that gives it, else of all there is."""
+    at_hand = [offer.supply for offer in offers if offer.at_hand]
+    every = [offer.supply for offer in offers]
+    size = (wanted.length, wanted.width)
+    return glue_up(*size, at_hand, kerf) or glue_up(*size, every, kerf)
+
+
+def _strips(wanted: Wanted, panel: GlueUp) -> Iterator[Cut]:
     """The strips of a part that is glued up."""
-    panel = glue_up(wanted.length, wanted.width, supplies, kerf)
-    if panel is None:
-        return
     job, count = wanted.job, len(panel.strips)
     rings = ", rings alternate" if wanted.stock.sawn == "flat" else ""
     notes = (

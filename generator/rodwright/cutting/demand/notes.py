@@ -66,3 +66,12 @@ def planed(job: Job, part: Part, on_edge: bool) -> Iterator[str]:
             yield f"plane that to {job.length(wanted)}"
     elif there > part.blank.thickness + TOUCH:
         yield f"plane it from {job.size(there)} to {job.length(part.blank.thickness)} thick"
+
+
+def ripped(job: Job, part: Part) -> Iterator[str]:
+    """What is taken off a length that was bought in a larger section."""
+    stock, (_, wide, thick) = part.blank.stock, part.rough_size
+    if (stock.section or 0.0) > wide + TOUCH:
+        yield f"rip it to {job.length(wide)} wide"
+    if stock.thickness > thick + TOUCH:
+        yield f"plane it from {job.size(stock.thickness)} to {job.length(thick)} thick"

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from rodwright.cutting.demand.jobs import Job, Wanted
 from rodwright.cutting.demand.mitres import angle_of, slants_of
-from rodwright.cutting.demand.notes import notes_of, planed
+from rodwright.cutting.demand.notes import notes_of, planed, ripped
+from rodwright.cutting.offers import lot_kind
 from rodwright.geometry import TOUCH
 from rodwright.unit import Grain, Part
 from rodwright.unit.shop_part import shop_part
@@ -13,9 +14,7 @@ from rodwright.unit.shop_part import shop_part
 def wanted_of(job: Job, part: Part) -> Wanted:
     """The piece that a part is made of, as its stock is cut: sheets to length and width, boards
     ripped to width and cut to length, lengths of a section just to length."""
-    if part.blank.stock.kind == "sheet":
-        return _of_sheet(job, part)
-    return _of_board(job, part)
+    return _WAYS[lot_kind(part.blank.stock)](job, part)
 
 
 def _of_sheet(job: Job, part: Part) -> Wanted:
@@ -43,6 +42,17 @@ def _of_board(job: Job, part: Part) -> Wanted:
     return Wanted(
         job, part, length, width, False, slants, (*_points(job, length, width, slants), *notes)
     )
+
+
+def _of_section(job: Job, part: Part) -> Wanted:
+    """Just a length of what is bought in its section."""
+    length, width, _ = part.rough_size
+    slants = slants_of(shop_part([part]).part)
+    notes = (*ripped(job, part), *_points(job, length, width, slants), *notes_of(job, part))
+    return Wanted(job, part, length, 0.0, False, slants, notes)
+
+
+_WAYS = {"sheet": _of_sheet, "board": _of_board, "length": _of_section}
 
 
 def _points(job: Job, length: float, width: float, slants: tuple[float, float]) -> tuple[str, ...]:
