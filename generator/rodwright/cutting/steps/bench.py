@@ -1,0 +1,189 @@
+"""What the cuts of one sheet or board go by, and the steps that are made of them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from typing import NamedTuple
+
+from rodwright.cutting.pieces import Piece
+from rodwright.cutting.plans import Offcut, Placed
+from rodwright.cutting.saws import Saw
+from rodwright.cutting.steps.cuts import CutKind, Edge, Held, How, Result, State, Step
+from rodwright.cutting.steps.panels import NOISE, Axis, Rectangle
+from rodwright.cutting.supplies import Flaw, Supply
+from rodwright.cutting.work import Lot
+
+OPPOSITE: dict[Axis, tuple[Edge, Edge]] = {"along": ("face", "back"), "across": ("near", "far")}
+"""The edges that are parted by cuts along and across."""
+_CUBIC_MM = 1e-9
+"""m3."""
+
+
+@dataclass(frozen=True)
+class Edges:
+    """How each edge of what is in hand came to be."""
+
+    face: State = "factory"
+    back: State = "factory"
+    near: State = "factory"
+    far: State = "factory"
+
+
+@dataclass(frozen=True)
+class Hand:
+    """What is in hand: its name, where it lies on its sheet, its edges; ``stage`` is the round in
+    which it is cut."""
+
+    name: str
+    area: Rectangle
+    edges: Edges
+    stage: int
+
+    def left(self, area: Rectangle, edge: Edge, state: State) -> Hand:
+        """What is left of it by a cut that makes one of its edges."""
+        edges = replace(self.edges, **{edge: state})
+        return replace(self, area=area, edges=edges)
+
+
+@dataclass(frozen=True)
+class Task:
+    """A cut, and the runs of cuts that can begin once it is made."""
+
+    step: Step
+    then: tuple[tuple[Task, ...], ...] = ()
+
+
+Run = tuple[Task, ...]
+
+
+class Way(NamedTuple):
+    """One cut: the kerf begins ``at``, and the side measured is the far one if ``from_high``."""
+
+    axis: Axis
+    at: float
+    from_high: bool
+    kind: CutKind
+
+
+@dataclass
+class Bench:
+    """All that the cuts of one sheet go by; ``names`` are those of its offcuts that are kept, for
+    each sheet that is cut like it."""
+
+    lot: Lot
+    stock: Supply
+    saw: Saw
+    kerf: float
+    names: Mapping[Offcut, tuple[str, ...]]
+    pieces: dict[str, Piece] = field(init=False)
+    _parts: dict[str, int] = field(init=False, default_factory=dict)
+
+    def __post_init__(self) -> None:
+        self.pieces = {piece.name: piece for piece in self.lot.pieces}
+        for piece in self.lot.pieces:
+            for inner in piece.inner:
+                self.pieces[inner.name] = Piece(inner.name, inner.length, inner.width)
+
+    def part_name(self, of: str) -> str:
+        """What the next part of something in hand is called: ``1.1``, then ``1.2``."""
+        self._parts[of] = self._parts.get(of, 0) + 1
+        return f"{of}.{self._parts[of]}"
+
+    def weight(self, area: Rectangle) -> float:
+        """Of something of the lot's thickness, kg."""
+        wide = area.width or self.lot.section
+        return area.length * wide * self.lot.thickness * self.lot.density * _CUBIC_MM
+
+    def reaches(self, axis: Axis, setting: float, area: Rectangle) -> bool:
+        """Whether the saw is large enough for a cut."""
+        if axis == "along":
+            return self.saw.rip is None or setting < self.saw.rip + NOISE
+        return self.saw.crosscut is None or area.width < self.saw.crosscut + NOISE
+
+    def step(self, hand: Hand, way: Way, low: Result | None, high: Result | None) -> Step:
+        """The step that parts what is in hand into what is low and what is high of the cut."""
+        start, stop = hand.area.span(way.axis)
+        setting, beyond = way.at - start, stop - way.at - self.kerf
+        if way.from_high:
+            setting, beyond, low, high = beyond, setting, high, low
+        edge = OPPOSITE[way.axis][way.from_high]
+        return self.guided(
+            Step(
+                stage=hand.stage,
+                kind=way.kind,
+                held=self.held(hand),
+                setting=rounded(setting),
+                edge=edge,
+                state=getattr(hand.edges, edge),
+                rest_setting=rounded(beyond),
+                measured=low,
+                rest=high,
+            ),
+            hand,
+            way.axis,
+        )
+
+    def guided(self, step: Step, hand: Hand, axis: Axis) -> Step:
+        """A step with what it is guided by."""
+        heavy = self.weight(hand.area) > self.saw.lift
+        large = not self.reaches(axis, step.setting, hand.area)
+        how: How = "carried" if heavy or large else "fence"
+        if self.saw.kind == "track saw":
+            how, large = "line", False
+        return replace(step, how=how, heavy=heavy, large=large)
+
+    def held(self, hand: Hand) -> Held:
+        """What is in hand, with its weight."""
+        area = hand.area
+        return Held(
+            hand.name, rounded(area.length), rounded(area.width), round(self.weight(area), 3)
+        )
+
+    def panel(self, hand: Hand) -> Result:
+        """What is in hand, as what a cut leaves."""
+        return Result("panel", hand.name, rounded(hand.area.length), rounded(hand.area.width))
+
+    def piece(self, placed: Placed) -> Result:
+        """A piece that is done, or has to be divided yet."""
+        piece = self.pieces[placed.piece]
+        what = "outer" if piece.inner else "piece"
+        return Result(what, piece.name, piece.length, piece.width, turned=placed.turned)  # type: ignore[arg-type]
+
+    def offcut_names(self, area: Rectangle) -> tuple[str, ...]:
+        """What an offcut is called if it is kept; nothing if it isn't."""
+        for offcut, names in self.names.items():
+            sides = (offcut.x, offcut.y, offcut.length, offcut.width)
+            if all(abs(a - b) < NOISE for a, b in zip(sides, area, strict=True)):
+                return names
+        return ()
+
+    def rest(self, area: Rectangle, axis: Axis) -> Result | None:
+        """What nothing is cut from: an offcut, waste, or where the blade leaves nothing, None."""
+        low, high = area.span(axis)
+        if high - low < NOISE:
+            return None
+        names = self.offcut_names(area)
+        size = rounded(area.length), rounded(area.width)
+        if not names:
+            return Result("waste", "", *size)
+        return Result(
+            "offcut", names[0], *size, names=names, flaws=flaws_in(area, self.stock.flaws)
+        )
+
+
+def flaws_in(area: Rectangle, flaws: Sequence[Flaw]) -> tuple[Flaw, ...]:
+    """The flaws of a part of a sheet, from its own near corner and no larger than it is."""
+    found = []
+    for flaw in flaws:
+        x0, x1 = max(flaw.x, area.x), min(flaw.x + flaw.length, area.x + area.length)
+        y0, y1 = max(flaw.y, area.y), min(flaw.y + flaw.width, area.y + area.width)
+        across = y1 - y0 > NOISE or not area.width
+        if x1 - x0 > NOISE and across:
+            found.append(Flaw(x0 - area.x, y0 - area.y, x1 - x0, max(0.0, y1 - y0)))
+    return tuple(found)
+
+
+def rounded(length: float) -> float:
+    """A length without the noise of sums, to a millionth of a mm."""
+    return round(length, 6) + 0.0

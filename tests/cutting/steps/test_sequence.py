@@ -1,0 +1,151 @@
+"""The cuts of sheets and boards in their order."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from kit.cutting_replay import check_steps
+from rodwright.cutting import Flaw, Inner, Layout, Piece, Placed, Plan, Supply, Trim
+from rodwright.cutting.saws import Saw
+from rodwright.cutting.steps import LotSteps, lot_steps
+from rodwright.cutting.work import Lot, LotPlan
+
+PIECES = (
+    Piece("A", 800, 400, 2), Piece("B", 600, 400), Piece("C", 700, 300, 2), Piece("D", 100, 250),
+)  # fmt: skip
+PLACED = (
+    Placed("A", 10, 10, 800, 400), Placed("A", 813.2, 10, 800, 400),
+    Placed("B", 1616.4, 10, 600, 400), Placed("C", 10, 413.2, 700, 300),
+    Placed("C", 713.2, 413.2, 700, 300), Placed("D", 1416.4, 413.2, 100, 250),
+)  # fmt: skip
+SHEET = Supply("ply", 2440, 1220, trim=Trim(10, 10, 10, 10))
+
+
+def planned(
+    pieces: tuple[Piece, ...],
+    placed: tuple[tuple[Placed, ...], ...],
+    supply: Supply,
+    kind: str = "sheet",
+    section: float = 0.0,
+    density: float = 680.0,
+) -> LotPlan:
+    layouts = tuple(Layout(supply.name, each) for each in placed)
+    lot = Lot("lot", kind, "birch", 18, density, pieces, {}, (supply,), section)  # type: ignore[arg-type]
+    return LotPlan(lot, Plan(layouts, 1, 1, True, 3.2))
+
+
+def told(steps: LotSteps) -> list[tuple[str, str, float, str]]:
+    return [(x.kind, x.held.name, x.setting, x.how) for x in steps.sheets[0].steps]
+
+
+def test_a_sheet_is_trimmed_broken_down_and_cut_with_wide_settings_first() -> None:
+    steps = lot_steps(planned(PIECES, (PLACED,), SHEET), Saw(rip=800, crosscut=1300))
+    check_steps(steps)
+    assert told(steps) == [
+        ("trim", "1", 2430.0, "carried"),
+        ("trim", "1", 2420.0, "carried"),
+        ("trim", "1", 1210.0, "carried"),
+        ("rip", "1", 400.0, "carried"),
+        ("rip", "1", 300.0, "fence"),
+        ("crosscut", "1.1", 800.0, "fence"),
+        ("crosscut", "1.1", 800.0, "fence"),
+        ("crosscut", "1.2", 700.0, "fence"),
+        ("crosscut", "1.2", 700.0, "fence"),
+        ("crosscut", "1.1", 600.0, "fence"),
+        ("crosscut", "1.2", 100.0, "fence"),
+        ("rip", "1.2.1", 250.0, "fence"),
+    ]
+    assert steps.settings == 6
+
+
+def test_equal_sheets_are_told_once_and_their_pieces_get_a_label_each() -> None:
+    pieces = tuple(replace(piece, count=3 * piece.count) for piece in PIECES)
+    steps = lot_steps(planned(pieces, (PLACED,) * 3, SHEET), Saw())
+    check_steps(steps)
+    (sheet,) = steps.sheets
+    assert sheet.numbers == (1, 2, 3)
+    done = [each for step in sheet.steps for each in step.results if each.name == "A"]
+    assert [each.copies for each in done] == [(0, 1, 2), (3, 4, 5)]
+
+
+def test_a_sheet_too_heavy_is_halved_before_it_goes_on_the_saw() -> None:
+    placed = tuple(Placed("S", 0, number * 303.2, 2440, 300) for number in range(4))
+    lot = planned((Piece("S", 2440, 300, 4),), (placed,), Supply("ply", 2440, 1220))
+    steps = lot_steps(lot, Saw(lift=25.0))
+    shops = check_steps(steps)
+    assert told(steps)[:2] == [("rip", "1", 603.2, "carried"), ("rip", "1", 300.0, "fence")]
+    assert shops[0].carried == 1
+
+
+def test_a_saw_that_does_not_reach_is_carried_to_the_sheet() -> None:
+    placed = (Placed("W", 0, 0, 2440, 900), Placed("N", 0, 903.2, 2440, 316.8))
+    pieces = (Piece("W", 2440, 900), Piece("N", 2440, 316.8))
+    lot = planned(pieces, (placed,), Supply("mdf", 2440, 1220), density=100)
+    (step,) = lot_steps(lot, Saw(rip=700)).sheets[0].steps
+    # The narrow strip lies at the other edge: measured from there, the saw reaches.
+    assert (step.edge, step.setting, step.how) == ("back", 316.8, "fence")
+    (step,) = lot_steps(lot, Saw(rip=300)).sheets[0].steps
+    assert (step.edge, step.setting, step.how, step.large) == ("face", 900, "carried", True)
+
+
+def test_what_is_cut_whole_needs_no_cut() -> None:
+    lot = planned((Piece("W", 900, 300),), ((Placed("W", 0, 0, 900, 300),),), Supply("o", 900, 300))
+    steps = lot_steps(lot, Saw())
+    check_steps(steps)
+    assert not steps.sheets[0].steps and steps.sheets[0].whole is not None
+
+
+def test_a_flaw_is_cut_round() -> None:
+    placed = (Placed("P", 0, 0, 500, 200), Placed("P", 560, 0, 500, 200))
+    flaw = Flaw(505, 90, 40, 20)
+    supply = Supply("b", 1200, 200, flaws=(flaw,))
+    steps = lot_steps(planned((Piece("P", 500, 200, 2),), (placed,), supply), Saw())
+    check_steps(steps)
+    assert [step.setting for step in steps.sheets[0].steps] == [500.0, 640.0, 500.0]
+
+
+def test_a_row_of_fronts_is_divided_at_the_end() -> None:
+    row = Piece(
+        "R", 700, 900, inner=(Inner("F1", 0, 0, 700, 448.4), Inner("F2", 0, 451.6, 700, 448.4))
+    )
+    lot = planned((row,), ((Placed("R", 0, 0, 700, 900),),), Supply("ply", 2440, 1220))
+    steps = lot_steps(lot, Saw())
+    check_steps(steps)
+    assert [(x.kind, x.held.name) for x in steps.sheets[0].steps][-1] == ("rip", "R")
+
+
+def test_mitres_head_to_tail_share_their_cuts() -> None:
+    kerf_along = 3.2 * 2**0.5
+    first = Placed("M", 0, 0, 500, 45)
+    second = Placed("M", 500 - 45 + kerf_along, 0, 500, 45, flipped=True)
+    pieces = (Piece("M", 500, 45, 2, slants=(45, 45)),)
+    lot = planned(pieces, ((first, second),), Supply("ash", 2400, 45), kind="board")
+    steps = lot_steps(lot, Saw())
+    check_steps(steps)
+    assert [
+        (x.kind, x.setting, x.angle, x.long_point, x.nested) for x in steps.sheets[0].steps
+    ] == [
+        ("mitre", 2400.0, 45.0, "face", False),
+        ("mitre", 500.0, 45.0, "face", True),
+        ("mitre", 500.0, 45.0, "back", False),
+    ]
+
+
+def test_mitres_that_do_not_nest_are_parted_square_first() -> None:
+    placed = (Placed("M", 0, 0, 500, 45), Placed("M", 503.2, 0, 500, 45))
+    pieces = (Piece("M", 500, 45, 2, slants=(45, 45)),)
+    steps = lot_steps(planned(pieces, (placed,), Supply("ash", 2400, 45), kind="board"), Saw())
+    check_steps(steps)
+
+
+def test_lengths_without_a_width() -> None:
+    placed = (
+        Placed("L", 0, 0, 700, 0),
+        Placed("L", 703.2, 0, 700, 0),
+        Placed("K", 1406.4, 0, 300, 0),
+    )
+    pieces = (Piece("L", 700, count=2), Piece("K", 300))
+    lot = planned(pieces, (placed,), Supply("bar", 2400), kind="length", section=44)
+    steps = lot_steps(lot, Saw())
+    check_steps(steps)
+    assert [step.setting for step in steps.sheets[0].steps] == [700, 700, 300]
