@@ -29,7 +29,8 @@ from rodwright.unit import Role, Unit
 from rodwright.unit.facts import carcass_size, frame_reach
 from rodwright.wishes import SpecFile, UnitSpec
 from rodwright.wishes.base import LevellersSpec
-from rodwright.wishes.models import CarcassSpec, SheetSpec, SpaceSpec
+from rodwright.wishes.models import CarcassSpec, SpaceSpec
+from rodwright.wishes.stock import SheetSpec
 
 _PLAIN, _PLAIN_DEPTH = 18.0, 300.0
 """Thickness of the boards of a plain box, and its depth where none is given, mm."""

@@ -7,6 +7,17 @@ from difflib import get_close_matches
 from typing import Literal
 
 from rodwright.problems import KeyPath, Problems
+from rodwright.setout.stock_at_hand import (
+    Lying,
+    boards_at_hand,
+    boards_sold,
+    edges_of,
+    flaws_of,
+    note_sawn,
+    planing_off,
+    sheets_at_hand,
+    sheets_sold,
+)
 from rodwright.trade.creep import ServiceClass
 from rodwright.trade.given_strength import (
     Given,
@@ -18,8 +29,8 @@ from rodwright.trade.given_strength import (
 from rodwright.trade.materials import known_materials, material_called, near_materials
 from rodwright.trade.mechanics import Mechanics, mechanics_of
 from rodwright.trade.sources import Figure, Source
-from rodwright.unit import Grain, Piece, Stock
-from rodwright.wishes.models import BoardSpec, SheetSpec
+from rodwright.unit import Grain, Stock
+from rodwright.wishes.stock import BoardSpec, SheetSpec
 
 _COLOURS = {"sheet": "#dcc59b", "board": "#d3b183"}
 
@@ -51,15 +62,11 @@ def _stock(
         )
         density = 0.0
     grained = known.grained if known is not None else True
+    grain = Grain.LENGTHWISE
     if isinstance(spec, SheetSpec):
         grain = Grain(spec.grain) if spec.grain else Grain.LENGTHWISE if grained else Grain.NONE
-        size = (spec.size[0], spec.size[1]) if spec.size else None
-        pieces: tuple[Piece, ...] = ()
-    else:
-        grain, size = Grain.LENGTHWISE, None
-        pieces = tuple(Piece(board.length, board.width, board.count) for board in spec.pieces)
     colour = spec.colour or (known.colour if known else _COLOURS[spec.kind])
-    return Stock(
+    bare = Stock(
         name,
         spec.kind,
         spec.material,
@@ -68,11 +75,44 @@ def _stock(
         density,
         source,
         colour,
-        size,
-        pieces,
-        spec.price,
-        _sawn(spec),
-        _mechanics(name, spec, density, problems, service_class),
+        price=spec.price,
+        sawn=_sawn(spec),
+        mechanics=_mechanics(name, spec, density, problems, service_class),
+    )
+    if isinstance(spec, SheetSpec):
+        return _with_sheets(bare, spec, problems)
+    return _with_boards(bare, spec, problems)
+
+
+def _with_sheets(stock: Stock, spec: SheetSpec, problems: Problems) -> Stock:
+    """A stock with the sheets that are there, and those that are sold."""
+    where = ("stock", stock.name)
+    size = None
+    if spec.size is not None:
+        size = (spec.size[0], spec.size[1])
+        flaws_of(Lying("the sheet", *size, edges_of(spec.trim)), (), where, problems)
+    return replace(
+        stock,
+        size=size,
+        pieces=sheets_at_hand(spec, where, problems),
+        sold=sheets_sold(spec, where, problems),
+        trim=edges_of(spec.trim),
+        show_faces=spec.show_faces,
+    )
+
+
+def _with_boards(stock: Stock, spec: BoardSpec, problems: Problems) -> Stock:
+    """A stock with the boards that are there, and those that are sold."""
+    where = ("stock", stock.name)
+    note_sawn(spec.sawn_thickness, spec.thickness, (*where, "sawn_thickness"), problems)
+    return replace(
+        stock,
+        pieces=boards_at_hand(spec, where, problems),
+        sold=boards_sold(spec, where, problems),
+        trim=edges_of(spec.bad_ends),
+        sawn_thickness=spec.sawn_thickness,
+        planing=planing_off(spec.planing, spec.sawn_thickness, problems),
+        section=spec.section,
     )
 
 

@@ -33,6 +33,9 @@ housing has anyway (common practice, no source)."""
 PLANED_AWAY = 8.0
 """mm.  The most that is planed off a thicker board; beyond it is resawn (common practice, no
 source)."""
+PLANED_OFF_WIDTH: dict[LengthUnit, float] = {"mm": 6.0, "in": from_inches("1/4")}
+"""mm.  What straightening and planing takes off the two edges of a sawn board in all (common
+practice, no source)."""
 _THIN = from_inches("1 1/2")
 
 

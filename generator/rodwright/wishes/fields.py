@@ -24,17 +24,19 @@ from rodwright.lengths import from_inches, parse_length
 class InShort:
     """Takes one value for a group of keys of which that alone is written, and gives the group.
 
-    ``kind`` is what that value may be, ``key`` the key it stands for.
+    ``kind`` is what that value may be, ``keys`` the key it stands for, or several that are alike.
     """
 
-    def __init__(self, kind: Any, key: str) -> None:
-        self._kind, self._key = kind, key
+    def __init__(self, kind: Any, *keys: str) -> None:
+        self._kind, self._keys = kind, keys
 
     def __get_pydantic_core_schema__(
         self, source: Any, handler: GetCoreSchemaHandler
     ) -> CoreSchema:
         def whole(value: Any) -> Any:
-            return value if isinstance(value, source) else source.model_validate({self._key: value})
+            if isinstance(value, source):
+                return value
+            return source.model_validate(dict.fromkeys(self._keys, value))
 
         return core_schema.no_info_after_validator_function(
             whole, handler.generate_schema(self._kind | source)

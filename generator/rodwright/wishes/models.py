@@ -16,7 +16,6 @@ from rodwright.wishes.doors import DoorsSpec
 from rodwright.wishes.drawers import DrawersSpec
 from rodwright.wishes.edging import EdgingSpec
 from rodwright.wishes.fields import (
-    Colour,
     InShort,
     Length,
     LengthOrShare,
@@ -42,7 +41,7 @@ from rodwright.wishes.opening import FitSpec, OpeningSpec
 from rodwright.wishes.scribes import ScribesSpec
 from rodwright.wishes.shelf_holes import ShelfHolesSpec
 from rodwright.wishes.slope import SlopeSpec
-from rodwright.wishes.strength import Density, StrengthSpec
+from rodwright.wishes.stock import StockSpec
 from rodwright.wishes.way import WaySpec
 from rodwright.wishes.worktop import WorktopSpec
 
@@ -60,64 +59,6 @@ class SizeSpec(SpecModel):
     add up to it."""
     depth: Length | None = None
     """Overall depth, from the front of the face frame to the rear of the back."""
-
-
-class Boards(SpecModel):
-    """Boards of one size in the rack."""
-
-    length: Length
-    """Length of each board."""
-    width: Length
-    """Width of each board."""
-    count: Annotated[int, Field(ge=1)] = 1
-    """How many there are."""
-
-
-class StockCommon(SpecModel):
-    """What sheets and boards have in common."""
-
-    material: Text
-    """What it is: `birch plywood`, `mdf`, `oak` ...; one of unknown density needs `density`."""
-    thickness: Length
-    """Real thickness; measure it, sheets are seldom what they are called."""
-    density: Density | None = None
-    """Density, for the weights: in kg/m3, or with its unit, `42 lb/ft3`; known for common
-    materials."""
-    colour: Colour | None = None
-    """Colour in pictures and exports, `#rrggbb`."""
-    price: Annotated[float, Field(ge=0, strict=False)] | None = None
-    """Price of one sheet, or of one metre of board, in your currency; kept in `unit.json`."""
-    strength: StrengthSpec | None = None
-    """How stiff and strong it is, where you know better than what is known of its material."""
-
-
-class SheetSpec(StockCommon):
-    """A sheet material."""
-
-    kind: Literal["sheet"]
-    """`sheet` for sheet goods."""
-    size: Annotated[tuple[Length, ...], Field(min_length=2, max_length=2, strict=False)] | None = (
-        None
-    )
-    """Length and width of a full sheet; the grain runs along the first."""
-    grain: Literal["lengthwise", "crosswise", "none"] | None = None
-    """How the visible grain runs on the sheet; none for MDF and chipboard unless said."""
-
-
-class BoardSpec(StockCommon):
-    """A solid wood board, ripped and crosscut to size; the grain runs along it."""
-
-    kind: Literal["board"]
-    """`board` for solid wood."""
-    pieces: Annotated[tuple[Boards, ...], Field(strict=False)] = ()
-    """The boards in the rack, if they are already there; parts longer or wider than every one of
-    them are reported."""
-    sawn: Literal["flat", "quarter"] | None = None
-    """How the rings lie in a board: along its width (`flat`, which moves most) or square to it
-    (`quarter`); flat unless said here or in the material's name."""
-
-
-StockSpec = Annotated[SheetSpec | BoardSpec, Field(discriminator="kind")]
 
 
 class CarcassSpec(SpecModel):

@@ -50,6 +50,48 @@ class Coil(SpecModel):
     """Its length, unrolled."""
 
 
+class Pin(SpecModel):
+    """A pin."""
+
+    length: Length = 9.0
+    """Its length."""
+
+
+class Crate(SpecModel):
+    """A crate."""
+
+    kind: Literal["crate"]
+    inside: list[Bay] = Field([])
+    """What is in it."""
+
+
+class Sack(SpecModel):
+    """A sack."""
+
+    kind: Literal["sack"]
+    inside: list[Pin] = Field([])
+    """What is in it."""
+
+
+class Load(SpecModel):
+    """A load."""
+
+    holds: Annotated[Crate | Sack, Field(discriminator="kind")]
+    """What holds it."""
+
+
+def test_a_key_that_holds_other_keys_with_another_choice():
+    assert reference_table(Load).splitlines()[3:] == [
+        "| `holds.kind` | `crate` or `sack` | required | What the other keys are about. |",
+        "| `holds.inside` | a list, each with the keys below |  | What is in it. |",
+        "| `holds.inside[].width` | a length or a share | required | With `kind: crate`. Clear "
+        "width. |",
+        "| `holds.inside[].bays` | a list, each with the keys of `holds.inside[]` |  | With "
+        "`kind: crate`. Bays in it. |",
+        "| `holds.inside[].length` | a length | 9 mm | With `kind: sack`. Its length. |",
+    ]
+
+
 class Thing(SpecModel):
     """A thing.
 

@@ -40,19 +40,53 @@ def _homes(top: Shape) -> dict[int, str]:
         if any(id(group) not in homes for group in shape.groups()):
             for group in shape.groups():
                 homes.setdefault(id(group), path)
-            waiting += [_held(shape.key(key), _joined(path, key)) for key in shape.key_names()]
+            waiting += [
+                _held(each, _joined(path, key))
+                for key in shape.key_names()
+                for each, _ in _shapes(shape, key)
+            ]
     return homes
 
 
 def _rows(shape: Shape, path: str, homes: dict[int, str]) -> Iterator[tuple[str, ...]]:
     for key in sorted(shape.key_names(), key=lambda key: key != shape.discriminator):
-        held, below = _held(shape.key(key), _joined(path, key))
-        home = next((homes[id(group)] for group in held.groups()), below)
-        group = "the keys below" if home == below else f"the keys of `{home}`"
+        way = _joined(path, key)
+        group = "the keys below"
+        inside: dict[tuple[str, ...], list[str]] = {}
+        shapes = _shapes(shape, key)
+        for each, choices in shapes:
+            held, below = _held(each, way)
+            home = next((homes[id(group)] for group in held.groups()), below)
+            if home != below:
+                group = f"the keys of `{home}`"
+                continue
+            for row in _rows(held, below, homes):
+                inside.setdefault(row, []).extend(choices)
         for cells in _cells(shape, key, group):
-            yield tuple(cell.replace("|", "\\|") for cell in (f"`{_joined(path, key)}`", *cells))
-        if home == below:
-            yield from _rows(held, below, homes)
+            yield tuple(cell.replace("|", "\\|") for cell in (f"`{way}`", *cells))
+        for row, choices in inside.items():
+            of_all = len(choices) == sum(len(each) for _, each in shapes)
+            yield row if of_all else (*row[:-1], _with(shape, choices, row[-1]))
+
+
+def _shapes(shape: Shape, key: str) -> list[tuple[Shape, list[str]]]:
+    """What may stand at a key: of groups that are told apart by a choice, once for each that has
+    keys of its own there, with the choices that have these."""
+    name = shape.discriminator
+    if name is None or key == name:
+        return [(shape.key(key), [])]
+    found: dict[tuple[int, ...], tuple[Shape, list[str]]] = {}
+    for choice in shape.choices():
+        each = shape.at(key, {name: choice})
+        if each is not None and key in shape.key_names({name: choice}):
+            groups = tuple(id(group) for group in _held(each, "")[0].groups())
+            found.setdefault(groups, (each, []))[1].append(choice)
+    return list(found.values())
+
+
+def _with(shape: Shape, choices: list[str], meaning: str) -> str:
+    """A meaning that is so with some of a group's choices alone."""
+    return f"With `{shape.discriminator}: {' or '.join(choices)}`. {meaning}"
 
 
 def _cells(shape: Shape, key: str, group: str) -> Iterator[tuple[str, str, str]]:
@@ -73,7 +107,7 @@ def _cells(shape: Shape, key: str, group: str) -> Iterator[tuple[str, str, str]]
             owners.setdefault(cells, []).append(choice)
     for (takes, default, meaning), choices_with in owners.items():
         if name and len(choices_with) < len(shape.choices()):
-            meaning = f"With `{name}: {' or '.join(choices_with)}`. {meaning}"
+            meaning = _with(shape, choices_with, meaning)
         yield takes, default, meaning
 
 
