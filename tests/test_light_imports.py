@@ -9,7 +9,10 @@ from pathlib import Path
 import pytest
 
 MODEL = Path(__file__).parents[1] / "models" / "reading-alcove.yaml"
-HEAVY = "('cadquery', 'OCP', 'vtkmodules', 'trimesh', 'scipy', 'shapely', 'openpyxl', 'Pynite')"
+HEAVY = (
+    "('cadquery', 'OCP', 'vtkmodules', 'trimesh', 'scipy', 'shapely', 'openpyxl', 'Pynite', "
+    "'highspy', 'ortools')"
+)
 SAY = f"import sys; print('HEAVY', [m for m in {HEAVY} if m in sys.modules])"
 
 

@@ -3,9 +3,16 @@
 :func:`plan_boards` and :func:`plan_sheets` take plain sizes and know nothing of furniture.
 """
 
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
 from rodwright.cutting.pieces import Inner, Piece
 from rodwright.cutting.plans import CannotCutError, Layout, Offcut, Placed, Plan
 from rodwright.cutting.supplies import Flaw, Supply, Trim
+
+if TYPE_CHECKING:
+    from rodwright.cutting.boards.planning import plan_boards
 
 __all__ = [
     "CannotCutError",
@@ -18,4 +25,16 @@ __all__ = [
     "Plan",
     "Supply",
     "Trim",
+    "plan_boards",
 ]
+
+_PLANNING = {"plan_boards": "rodwright.cutting.boards.planning"}
+"""Where those are that load solvers, which happens when they are first used."""
+
+
+def __getattr__(name: str) -> Any:
+    if name not in _PLANNING:
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    from importlib import import_module
+
+    return getattr(import_module(_PLANNING[name]), name)

@@ -25,6 +25,10 @@ class Grid:
         """A length (mm) in steps."""
         return round(length * _FINEST / self.step)
 
+    def exact(self, length: float) -> float:
+        """A length (mm) in steps, that need not be whole ones."""
+        return length * _FINEST / self.step
+
     def length(self, whole: int) -> float:
         """Steps as a length in mm."""
         return whole * self.step / _FINEST

@@ -28,9 +28,10 @@ class Piece:
     is 0 for lengths cut from a section that is bought as it is.  ``turning`` says whether a
     piece may lie across the grain (None: as the plan says for all).  ``slants`` are how far its
     near and its far end are cut back across the width, mm (0: square): the length is over the long
-    points, both of which lie on one edge.  ``inner`` are the pieces that are
-    cut from this one afterwards, such as a row of fronts whose grain runs through.  ``value`` is
-    what a piece is worth where not all of them can be cut.
+    points, both of which lie on one edge.  ``section`` is how wide a bought section is there, mm,
+    where ``width`` is 0 (0: as wide as the slant is long, a mitre of 45 degrees).  ``inner`` are
+    the pieces that are cut from this one afterwards, such as a row of fronts whose grain runs
+    through.  ``value`` is what a piece is worth where not all of them can be cut.
     """
 
     name: str
@@ -41,3 +42,4 @@ class Piece:
     slants: tuple[float, float] = (0.0, 0.0)
     inner: tuple[Inner, ...] = ()
     value: float | None = None
+    section: float = 0.0

@@ -31,7 +31,8 @@ class Placed:
     ``length`` along x and ``width`` along y as it lies.
 
     ``turned`` by a quarter turn on a sheet.  A board's piece with slanted ends lies with its long
-    edge at y = 0, or ``flipped``, with its long edge at the back.
+    edge at y = 0, or ``flipped``: turned half round in the plane, so that its long edge is at the
+    back and its near end at the far side.
     """
 
     piece: str

@@ -1,0 +1,48 @@
+"""The search for the best plan: quick ones first, each step only while there is a gap."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from rodwright.cutting.boards.best import Best
+from rodwright.cutting.boards.column_generation import Columns, Rest
+from rodwright.cutting.boards.cover import covered
+from rodwright.cutting.boards.diving import Dive
+from rodwright.cutting.boards.filling import filled
+from rodwright.cutting.boards.offers import Oracle
+from rodwright.cutting.boards.problem import BoardProblem
+from rodwright.cutting.progress import Patience
+
+_BIASES = (0.0, 0.3, 1.0)
+_NODES = 500
+
+
+def searched(problem: BoardProblem, oracle: Oracle, patience: Patience, seed: int) -> Best:
+    """The best plan that is found, and its bound; KeyboardInterrupt ends the search."""
+    best = Best(problem, patience)
+    try:
+        _search(problem, oracle, best, patience, seed)
+    except KeyboardInterrupt:
+        patience.stop()
+    return best
+
+
+def _search(
+    problem: BoardProblem, oracle: Oracle, best: Best, patience: Patience, seed: int
+) -> None:
+    rest = Rest.all_of(problem)
+    columns = Columns(problem, oracle, best, patience, seed)
+    for bias in _BIASES:
+        patterns = filled(problem, oracle, rest, bias)
+        best.offer(patterns)
+        columns.master.add(patterns)
+    _, bound = columns.converge(rest, best.draft.cost)
+    best.raise_bound(Fraction(bound))
+    if best.is_open():
+        Dive(problem, columns, best, steps_back=0).run()
+    if best.is_open():
+        found = covered(problem, columns.master.patterns, best, patience, nodes=_NODES, seed=seed)
+        if found:
+            best.offer(found)
+    if best.is_open():
+        Dive(problem, columns, best).run()
