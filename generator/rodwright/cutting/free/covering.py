@@ -8,6 +8,7 @@ import highspy
 import numpy as np
 
 from rodwright.cutting.sheet_problem import Pattern, SheetProblem
+from rodwright.cutting.solver import quiet_highs
 
 _NODES = 60
 """Of the search tree, so that equal questions have equal answers."""
@@ -73,15 +74,9 @@ def _model(problem: SheetProblem, patterns: Sequence[Pattern]) -> highspy.HighsL
 
 
 def _solve(model: highspy.HighsLp, nodes: int) -> list[int] | None:
-    highs = highspy.Highs()
-    for option, value in (
-        ("output_flag", False),
-        ("threads", 1),
-        ("random_seed", 0),
-        ("mip_max_nodes", nodes),
-        ("mip_rel_gap", 0.0),
-    ):
-        highs.setOptionValue(option, value)
+    highs = quiet_highs()
+    highs.setOptionValue("mip_max_nodes", nodes)
+    highs.setOptionValue("mip_rel_gap", 0.0)
     highs.passModel(model)
     highs.run()
     if highs.getInfo().primal_solution_status != highspy.SolutionStatus.kSolutionStatusFeasible:

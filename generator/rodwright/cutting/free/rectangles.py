@@ -81,16 +81,23 @@ def without(
 def _largest(cut: list[Box], whole: list[Box]) -> list[Box]:
     """Those of ``cut`` that lie in no other and in none that stayed whole."""
     kept: list[Box] = []
-    for place, box in enumerate(cut):
+    cut.sort(key=_outermost)  # a box comes behind all that it lies in
+    for box in cut:
         x0, y0, x1, y1 = box
-        inside = any(w[0] <= x0 and w[1] <= y0 and w[2] >= x1 and w[3] >= y1 for w in whole) or any(
-            o[0] <= x0 and o[1] <= y0 and o[2] >= x1 and o[3] >= y1 and (o != box or other < place)
-            for other, o in enumerate(cut)
-            if other != place
-        )
-        if not inside:
+        for others in (kept, whole):
+            for left, low, right, high in others:
+                if left <= x0 and low <= y0 and right >= x1 and high >= y1:
+                    break
+            else:
+                continue
+            break
+        else:
             kept.append(box)
     return kept
+
+
+def _outermost(box: Box) -> tuple[int, int, int, int]:
+    return box[0], box[1], -box[2], -box[3]
 
 
 def offcuts_beside(pattern: Pattern, problem: SheetProblem, most: int = 3) -> list[Box]:
