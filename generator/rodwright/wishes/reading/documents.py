@@ -20,6 +20,7 @@ from ruamel.yaml.nodes import MappingNode, Node, ScalarNode, SequenceNode
 from ruamel.yaml.reader import ReaderError
 
 from rodwright.problems import KeyPath, Problem, ProblemsError
+from rodwright.wishes.reading.file_kinds import SPEC, FileKind
 from rodwright.wishes.reading.places import Place, Places
 from rodwright.wishes.reading.syntax import explain_syntax
 
@@ -46,10 +47,10 @@ class Document:
     spoilt: tuple[KeyPath, ...]
 
 
-def read_text(path: Path) -> str:
-    """The text of a spec file.
+def read_text(path: Path, kind: FileKind = SPEC) -> str:
+    """The text of a spec file, or of one of another ``kind``.
 
-    A pipe is read to its end; of neither is more read than a spec may hold.
+    A pipe is read to its end; of neither is more read than such a file may hold.
 
     Raises:
         ProblemsError: there is no such file, it can't be opened, it is a device, larger than
@@ -61,14 +62,16 @@ def read_text(path: Path) -> str:
     except FileNotFoundError:
         _stop(file, f"there is no file `{file}`", "Check the name and the folder you are in.")
     except IsADirectoryError:
-        _stop(file, f"`{file}` is a folder", "Give the name of a spec file.")
+        _stop(file, f"`{file}` is a folder", f"Give the name of a {kind.name} file.")
     except (OSError, ValueError) as error:
         reason = getattr(error, "strerror", None) or "its name isn't a file's name"
         _stop(file, f"`{file}` can't be opened: {reason}", "Check its name and who may read it.")
     if content is None:
-        _stop(file, f"`{file}` isn't a file, but a device", "Give the name of a spec file.")
+        _stop(file, f"`{file}` isn't a file, but a device", f"Give the name of a {kind.name} file.")
     if len(content) > _LARGEST_FILE:
-        _stop(file, "the file is larger than 1 MB", "Give a spec file; they are much smaller.")
+        _stop(
+            file, "the file is larger than 1 MB", f"Give a {kind.name} file; they are much smaller."
+        )
     try:
         return content.decode("utf-8-sig")
     except UnicodeDecodeError as error:
@@ -104,25 +107,24 @@ def _open_at_once(name: str, flags: int) -> int:
     return os.open(name, flags | getattr(os, "O_NONBLOCK", 0))
 
 
-def read_document(text: str, file: str) -> Document:
-    """The data in a spec's text; ``file`` is the name that problems give.
+def read_document(text: str, file: str, kind: FileKind = SPEC) -> Document:
+    """The data in a spec's text, or of one of another ``kind``; ``file`` is the name that problems
+    give.
 
     Raises:
         ProblemsError: the text isn't YAML, is empty, or isn't a mapping at the top.
     """
-    root = _compose(text, file)
+    root = _compose(text, file, kind)
     if root is None or (isinstance(root, ScalarNode) and not root.value):
-        _stop(
-            file, "the file is empty", "Start with `title:`, `stock:` and `carcass:`.", Place(1, 1)
-        )
+        _stop(file, "the file is empty", f"Start with {kind.keys}.", Place(1, 1))
     if not isinstance(root, MappingNode):
         _stop(
             file,
             "the file doesn't hold keys and values",
-            "Write a `key: value` on each line, like `title: Reading alcove`.",
+            f"Write a `key: value` on each line, like `{kind.example}`.",
             _place(root.start_mark),
         )
-    builder = _Builder(file)
+    builder = _Builder(file, kind)
     data = builder.build(root)
     return Document(
         data if isinstance(data, dict) else {},
@@ -132,12 +134,12 @@ def read_document(text: str, file: str) -> Document:
     )
 
 
-def _compose(text: str, file: str) -> Node | None:
+def _compose(text: str, file: str, kind: FileKind) -> Node | None:
     for number, line in enumerate(text.splitlines(), start=1):
         if line.startswith("%"):
             _stop(
                 file,
-                "a line that starts with `%` has no place in a spec",
+                f"a line that starts with `%` has no place in a {kind.name}",
                 "Take the line out.",
                 Place(number, 1),
             )
@@ -150,12 +152,12 @@ def _compose(text: str, file: str) -> Node | None:
     try:
         node: Node | None = yaml.compose(text)
     except MaxDepthExceededError as error:
-        _stop(file, *_TOO_DEEP, _place(error.problem_mark))
+        _stop(file, *_too_deep(kind), _place(error.problem_mark))
     except _TooManyError as error:
         _stop(
             file,
             f"the file holds more than {_MOST_VALUES:,} keys and values",
-            "Give a spec file; they are much smaller.",
+            f"Give a {kind.name} file; they are much smaller.",
             _place(error.problem_mark),
         )
     except MarkedYAMLError as error:
@@ -164,7 +166,7 @@ def _compose(text: str, file: str) -> Node | None:
     except ReaderError as error:
         _stop(
             file,
-            f"there is a character here that can't be in a spec (U+{error.character:04X})",
+            f"there is a character here that can't be in a {kind.name} (U+{error.character:04X})",
             "Delete it; it may be invisible in your editor.",
             _place_after(text[: error.position]),
         )
@@ -189,25 +191,27 @@ class _CountingComposer(Composer):
         return super().compose_node(parent, index)
 
 
-_TOO_DEEP = ("this is nested too deeply", "Take some levels out; a spec needs far fewer.")
+def _too_deep(kind: FileKind) -> tuple[str, str]:
+    return "this is nested too deeply", f"Take some levels out; a {kind.name} needs far fewer."
 
 
 class _Builder:
     """Turns nodes into data, noting places and problems on the way."""
 
-    def __init__(self, file: str) -> None:
+    def __init__(self, file: str, kind: FileKind) -> None:
         self.values: dict[KeyPath, Place] = {}
         self.keys: dict[KeyPath, Place] = {}
         self.problems: list[Problem] = []
         self.spoilt: list[KeyPath] = []
         self._file = file
+        self._kind = kind
 
     def build(self, node: Node, path: KeyPath = ()) -> Data:
         place = _place(node.start_mark)
         self.values[path] = place if isinstance(node, ScalarNode) else self.keys.get(path, place)
         # Aliases share their node, so a small file can unfold into a huge or endless one.
         if len(path) > _DEEPEST:
-            _stop(self._file, *_TOO_DEEP, place)
+            _stop(self._file, *_too_deep(self._kind), place)
         if len(self.values) > _MOST_VALUES:
             _stop(
                 self._file,
@@ -222,7 +226,8 @@ class _Builder:
             return [self.build(item, (*path, index)) for index, item in enumerate(node.value)]
         if isinstance(node, ScalarNode) and tag in _SCALARS:
             return self._scalar(node, tag, path)
-        self._spoil(path, "tags (`!` and a name) aren't used in a spec", "Take the tag out.", place)
+        message = f"tags (`!` and a name) aren't used in a {self._kind.name}"
+        self._spoil(path, message, "Take the tag out.", place)
         return None
 
     def _mapping(self, node: MappingNode, path: KeyPath) -> Data:
@@ -252,7 +257,7 @@ class _Builder:
         if tag == "merge":
             self._spoil(
                 path,
-                "merge keys (`<<`) aren't used in a spec",
+                f"merge keys (`<<`) aren't used in a {self._kind.name}",
                 "Write the keys out, or give a whole value a name (`&name`) and use it (`*name`).",
                 place,
             )

@@ -10,6 +10,7 @@ from pydantic_core import ErrorDetails
 from rodwright.lengths import LengthUnit
 from rodwright.problems import KeyPath, Problem
 from rodwright.wishes.reading.documents import Data
+from rodwright.wishes.reading.file_kinds import SPEC, FileKind
 from rodwright.wishes.reading.places import Place, Places
 from rodwright.wishes.reading.schema import Shape, key_homes
 from rodwright.wishes.reading.wording import Fault, Wording, word
@@ -25,9 +26,12 @@ def told(
     places: Places,
     file: str,
     unit: LengthUnit,
+    kind: FileKind = SPEC,
 ) -> list[Problem]:
     """What is wrong, each with its place in the file, and nothing that only follows from it."""
-    faults = _of_one_variant([_fault(detail, model, data) for detail in details[:_MOST_FAULTS]])
+    faults = _of_one_variant(
+        [_fault(detail, model, data, kind) for detail in details[:_MOST_FAULTS]]
+    )
     return [_problem(word(fault, unit), fault, places, file) for fault in _worth_telling(faults)]
 
 
@@ -40,7 +44,9 @@ def _problem(wording: Wording, fault: Fault, places: Places, file: str) -> Probl
     return Problem(wording.message, wording.remedy, fault.path, file, *place)
 
 
-def _fault(detail: ErrorDetails, model: type[BaseModel], data: Mapping[str, Data]) -> Fault:
+def _fault(
+    detail: ErrorDetails, model: type[BaseModel], data: Mapping[str, Data], file: FileKind
+) -> Fault:
     """Follows an error's location through the data, leaving out what pydantic adds to it.
 
     Where one of several variants may stand, pydantic puts the name of the variant into the
@@ -70,7 +76,7 @@ def _fault(detail: ErrorDetails, model: type[BaseModel], data: Mapping[str, Data
     homes = key_homes(model).get(str(path[-1]), ()) if kind == "extra_forbidden" else ()
     elsewhere = homes[0] if len(homes) == 1 else None
     return Fault(
-        kind, detail["msg"], context, path, here, shape, parent, holder, variants, elsewhere
+        kind, detail["msg"], context, path, here, shape, parent, holder, variants, elsewhere, file
     )
 
 

@@ -10,13 +10,20 @@ from pydantic import BaseModel, ValidationError
 from rodwright.lengths import LengthUnit
 from rodwright.problems import Problem, ProblemsError
 from rodwright.wishes.reading.documents import Data
+from rodwright.wishes.reading.file_kinds import SPEC, FileKind
 from rodwright.wishes.reading.places import Places
 
 ModelT = TypeVar("ModelT", bound=BaseModel)
 
 
-def validate(model: type[ModelT], data: Mapping[str, Data], places: Places, file: str) -> ModelT:
-    """The data as a model.
+def validate(
+    model: type[ModelT],
+    data: Mapping[str, Data],
+    places: Places,
+    file: str,
+    kind: FileKind = SPEC,
+) -> ModelT:
+    """The data as a model; ``kind`` says what file it is of.
 
     The data's own ``unit`` (``mm`` unless it says ``in``) is what bare numbers mean in its
     lengths; validators find it in their context.
@@ -31,7 +38,7 @@ def validate(model: type[ModelT], data: Mapping[str, Data], places: Places, file
         details = error.errors(include_url=False)
     from rodwright.wishes.reading.faults import told  # a spec that is right has no use for it
 
-    raise ProblemsError(in_file_order(told(details, model, data, places, file, unit)))
+    raise ProblemsError(in_file_order(told(details, model, data, places, file, unit, kind)))
 
 
 def in_file_order(problems: list[Problem]) -> list[Problem]:

@@ -11,12 +11,12 @@ from pydantic_core.core_schema import ErrorType
 
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.problems import KeyPath
+from rodwright.wishes.reading.file_kinds import SPEC, FileKind
 from rodwright.wishes.reading.schema import Shape, both, either
-from rodwright.wishes.reading.trade_words import choice_for, key_for
+from rodwright.wishes.reading.trade_words import Meant, choice_for, key_for
 
 _PYDANTIC_KINDS = frozenset(get_args(ErrorType))
 _LONGEST_SHOWN = 40
-_AT_TOP = " at the top of the spec"
 
 
 class Wording(NamedTuple):
@@ -33,7 +33,8 @@ class Fault:
     ``kind``, ``message`` and ``context`` are pydantic's.  ``value`` is what is written at ``path``,
     ``shape`` what may stand there; ``holder`` and ``parent`` are the same for the group or
     list around it.  ``variants`` names, by path, the variant the fault is about.  ``elsewhere`` is
-    the one other place, from the top, where a key that isn't known here may stand.
+    the one other place, from the top, where a key that isn't known here may stand; ``file`` is what
+    kind of file it is.
     """
 
     kind: str
@@ -46,6 +47,24 @@ class Fault:
     holder: object
     variants: Mapping[KeyPath, str]
     elsewhere: str | None = None
+    file: FileKind = SPEC
+
+    @property
+    def name(self) -> str:
+        """What is wrong, in a sentence."""
+        return _name_of(self.path, self.file)
+
+    @property
+    def holder_name(self) -> str:
+        """What it stands in, in a sentence."""
+        return _name_of(self.path[:-1], self.file)
+
+    @property
+    def trade_word(self) -> Meant | None:
+        """For a key that isn't known: what it is called here, if it is a word of the trade."""
+        if not self.file.has_trade_words:
+            return None
+        return key_for(str(self.path[-1]), self.known_keys)
 
     @property
     def is_wrong_type(self) -> bool:
@@ -65,7 +84,8 @@ class Fault:
         key = str(self.path[-1])
         written = self.holder if isinstance(self.holder, dict) else {}
         unused = [each for each in self.known_keys if each not in written]
-        if (word := key_for(key, unused)) is not None and word.name in unused:
+        words = self.file.has_trade_words
+        if words and (word := key_for(key, unused)) is not None and word.name in unused:
             return word.name
         # A key of another place is more likely than a misspelt one, but for a letter or two.
         astray = self.goes_with or self.elsewhere is not None
@@ -97,7 +117,7 @@ class Fault:
 
 def word(fault: Fault, unit: LengthUnit) -> Wording:
     """What to say about a fault; ``unit`` is what limits of lengths are shown in."""
-    name = name_of(fault.path)
+    name = fault.name
     kind = fault.kind
     if kind not in _PYDANTIC_KINDS:
         remedy = fault.context.get("remedy") or f"Write {fault.takes}."
@@ -122,13 +142,13 @@ def word(fault: Fault, unit: LengthUnit) -> Wording:
     return _wrong_type(fault, name)
 
 
-def name_of(path: KeyPath) -> str:
+def _name_of(path: KeyPath, file: FileKind) -> str:
     """A value's name in a sentence: its key, or its number in the list it is in."""
     if not path:
-        return "the spec"
+        return file.whole
     step = path[-1]
     if isinstance(step, int):
-        return f"item {step + 1} of {name_of(path[:-1])}"
+        return f"item {step + 1} of {_name_of(path[:-1], file)}"
     return f"`{step}`"
 
 
@@ -150,24 +170,26 @@ def written(value: object) -> str:
 def _missing(fault: Fault) -> Wording:
     shape = fault.shape
     if shape is not None and fault.kind == "union_tag_not_found":
-        holder, key = fault.path, shape.discriminator
+        holder, key = fault.name, shape.discriminator
         takes = _quoted_choices(shape)
     else:
-        holder, key = fault.path[:-1], str(fault.path[-1])
+        holder, key = fault.holder_name, str(fault.path[-1])
         takes = " ".join([f"{fault.takes}.", shape.description if shape else ""]).strip(" .")
-    return Wording(f"{name_of(holder)} needs `{key}`", f"Add `{key}:` and {takes}.")
+    return Wording(f"{holder} needs `{key}`", f"Add `{key}:` and {takes}.")
 
 
 def _unknown_key(fault: Fault) -> Wording:
-    key, holder = str(fault.path[-1]), name_of(fault.path[:-1])
+    key, holder = str(fault.path[-1]), fault.holder_name
     name, colon, value = key.partition(":")
     if colon and name in fault.known_keys:
         return Wording(
             f"a space is missing after `{name}:`", f"Write `{name}: {_shortened(value.strip())}`."
         )
     message = f"`{_shortened(key)}` isn't a key of {holder}"
-    if word := key_for(key, fault.known_keys):
-        place = "" if word.under is None else f" under `{word.under}`" if word.under else _AT_TOP
+    at_top = f"at the top of {fault.file.whole}"
+    if word := fault.trade_word:
+        under = f"under `{word.under}`" if word.under else at_top
+        place = "" if word.under is None else f" {under}"
         shown = word.name if ":" in word.name else f"{word.name}:"
         return Wording(f"{message}; it is called `{shown}` here", f"Write `{shown}`{place}.")
     if fault.meant:
@@ -178,7 +200,7 @@ def _unknown_key(fault: Fault) -> Wording:
             f"{message} as it is; {with_it}", f"Take it out, or write {fault.goes_with}."
         )
     if fault.elsewhere is not None:
-        under = f"under `{fault.elsewhere}`" if fault.elsewhere else "at the top of the spec"
+        under = f"under `{fault.elsewhere}`" if fault.elsewhere else at_top
         return Wording(f"{message}; it stands {under}", f"Write `{_shortened(key)}:` {under}.")
     return Wording(
         message, f"The keys here are {both([f'`{each}`' for each in fault.known_keys])}."
