@@ -1,21 +1,26 @@
-"""A spec file, read and validated, with the place of every value in it."""
+"""Files that makers write, read and validated, with the place of every value in them."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from pathlib import Path
+from typing import TypeVar
 
 from rodwright.problems import KeyPath, Problem, ProblemsError
+from rodwright.wishes.fields import SpecModel
 from rodwright.wishes.limits import beyond_limits
 from rodwright.wishes.models import UnitSpec
 from rodwright.wishes.reading.documents import read_document, read_text
+from rodwright.wishes.reading.file_kinds import SPEC, FileKind
 from rodwright.wishes.reading.places import Places
 from rodwright.wishes.reading.validation import in_file_order, validate
 
 _MOST_TOLD = 100
 """Problems told at a time: nobody mends more before looking again."""
+
+ModelT = TypeVar("ModelT", bound=SpecModel)
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,17 +39,8 @@ class SpecFile:
             ProblemsError: raised inside, with file, line and column filled in; the place of
                 a value that isn't written in the file is that of the group it belongs to.
         """
-        try:
+        with located(self.path, self.places):
             yield
-        except ProblemsError as error:
-            problems = [self._located(problem) for problem in error.problems]
-            raise ProblemsError(_cut_short(in_file_order(problems))) from None
-
-    def _located(self, problem: Problem) -> Problem:
-        if problem.line is not None:
-            return problem
-        line, column = self.places.of_value(problem.where)
-        return replace(problem, file=str(self.path), line=line, column=column)
 
 
 def read_spec(path: str | Path) -> SpecFile:
@@ -63,20 +59,58 @@ def parse_spec(text: str, path: str | Path) -> SpecFile:
     Raises:
         ProblemsError: as for ``read_spec``.
     """
-    document = read_document(text, str(path))
+    spec, places = parse(UnitSpec, text, Path(path), SPEC, beyond_limits)
+    return SpecFile(Path(path), spec, places)
+
+
+def parse(
+    model: type[ModelT],
+    text: str,
+    path: Path,
+    kind: FileKind,
+    look_closer: Callable[[ModelT], Iterable[Problem]],
+) -> tuple[ModelT, Places]:
+    """A file's text as a model, with the places of its values.
+
+    ``look_closer`` says what is wrong with a model that is valid as such.
+
+    Raises:
+        ProblemsError: with every problem found, each with its place.
+    """
+    document = read_document(text, str(path), kind)
     problems = list(document.problems)
     try:
-        spec = validate(UnitSpec, document.data, document.places, str(path))
+        read = validate(model, document.data, document.places, str(path), kind)
     except ProblemsError as error:
         problems += [each for each in error.problems if not _lies_in(each.where, document.spoilt)]
     else:
-        found = SpecFile(Path(path), spec, document.places)
-        with found.located():
-            if not problems and (beyond := beyond_limits(spec)):
-                raise ProblemsError(beyond)
+        with located(path, document.places):
+            if not problems and (found := tuple(look_closer(read))):
+                raise ProblemsError(found)
         if not problems:
-            return found
+            return read, document.places
     raise ProblemsError(_cut_short(in_file_order(problems)))
+
+
+@contextmanager
+def located(path: Path, places: Places) -> Iterator[None]:
+    """Gives problems that are found in a file's values their place in the file.
+
+    Raises:
+        ProblemsError: raised inside, with file, line and column filled in.
+    """
+    try:
+        yield
+    except ProblemsError as error:
+        problems = [_with_place(problem, path, places) for problem in error.problems]
+        raise ProblemsError(_cut_short(in_file_order(problems))) from None
+
+
+def _with_place(problem: Problem, path: Path, places: Places) -> Problem:
+    if problem.line is not None:
+        return problem
+    line, column = places.of_value(problem.where)
+    return replace(problem, file=str(path), line=line, column=column)
 
 
 def _cut_short(problems: list[Problem]) -> list[Problem]:
