@@ -38,7 +38,7 @@ class Offer:
     ``turned`` says that its grain runs across its first size, so that the supply's length is the
     second one: its near end is then the face edge of what lies in the rack, its face edge the far
     end.  ``thickness`` is what parts get, ``lies`` what it is as it lies there (sawn, or
-    thicker than is wanted: it is planed).  ``where`` is where it stands.
+    thicker than is wanted: it is planed).  ``where`` is where it stands.  ``density`` is in kg/m3.
     """
 
     supply: Supply
@@ -57,6 +57,7 @@ class Offer:
     turned: bool = False
     assumed: bool = False
     where: str = ""
+    density: float = 0.0
 
 
 def lot_kind(stock: Stock) -> RackKind:
@@ -92,7 +93,7 @@ def supplies_of(
     stocks have equal pieces they are taken for the same ones.  To be bought is what the rack has a
     price of and each stock's ``size`` and ``sold``; of two prices of a size the rack's counts, or
     the higher.  Where a stock says nothing of sizes that are sold, those of
-    :mod:`rodwright.trade.stock_sizes` are assumed.
+    :mod:`rodwright.trade.stock_sizes` are assumed, unless the rack has a price of any.
 
     A rack's entry does where its material is the stock's (as
     :func:`rodwright.trade.materials.name_of` knows it) and it is as thick to within 1/64 in; boards
@@ -107,7 +108,11 @@ def supplies_of(
     to_buy = _to_buy(stocks, unit)
     if rack is not None:
         priced = [each for each in there if not each.at_hand]
-        to_buy = [each for each in to_buy if not any(_same_size(each, other) for other in priced)]
+        to_buy = [
+            each
+            for each in to_buy
+            if not any(each.assumed or _same_size(each, other) for other in priced)
+        ]
     found = [each for each in (*there, *to_buy) if each.show_faces >= show_faces]
     return tuple(_named_apart(_priced(found)))
 
@@ -151,6 +156,7 @@ def offcut_of(offer: Offer, name: str, length: float, width: float, cut_from: st
         offer.grained,
         offer.show_faces,
         offer.sawn_thickness,
+        offer.density,
         cut_from,
     )
 
@@ -207,6 +213,7 @@ def _offer_of(entry: Entry, stock: Stock) -> Offer:
         sawn_thickness=entry.sawn_thickness,
         turned=entry.grain is Grain.CROSSWISE,
         where=entry.where,
+        density=stock.density,
     )
 
 
@@ -294,6 +301,7 @@ def _of_stock(stock: Stock, name: str, size: Piece, *, at_hand: bool, price: flo
         show_faces=size.show_faces,
         sawn_thickness=stock.sawn_thickness,
         turned=stock.grain is Grain.CROSSWISE,
+        density=stock.density,
     )
 
 

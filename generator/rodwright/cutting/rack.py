@@ -22,7 +22,7 @@ class Entry:
     ``thickness`` is what parts get (planed); ``sawn_thickness`` what it is now, where it has still
     to be planed, and ``planing`` what straightening and planing takes off the width in all.
     ``price`` is what another one costs (None: not to be bought).  ``grain`` says how the grain runs
-    to the length.  All in mm.
+    to the length.  ``where`` it stands and a ``note`` are the maker's words.  All in mm.
     """
 
     name: str
@@ -36,6 +36,7 @@ class Entry:
     sawn_thickness: float | None = None
     planing: float = 0.0
     where: str = ""
+    note: str = ""
 
     @property
     def fingerprint(self) -> str:
@@ -59,9 +60,11 @@ class Rack:
     """A rack file, read.
 
     ``file`` is its path as it was given and ``text`` what it holds.  ``saws`` are what pieces are
-    cut with, the first where nothing else is said.  ``keep`` is the smallest offcut worth keeping:
-    length and width in mm.  ``first_cut`` is how sheets are cut first (None: as it comes).
-    ``spacing`` is the least distance between pieces that a router cuts, mm (None: its tool).
+    cut with, the first where nothing else is said.  ``keep`` is the smallest offcut worth keeping
+    (longer and shorter side), ``keep_board`` that of boards and bought lengths (length and width),
+    in mm.  ``first_cut`` is how sheets are cut first (None: as it comes).  ``spacing`` is the least
+    distance between pieces that a router cuts, mm (None: its tool).  ``taken`` are the plans that
+    were taken out of it already.
     """
 
     file: str
@@ -70,8 +73,10 @@ class Rack:
     entries: tuple[Entry, ...]
     saws: tuple[Saw, ...] = ()
     keep: tuple[float, float] = (0.0, 0.0)
+    keep_board: tuple[float, float] = (0.0, 0.0)
     first_cut: Literal["along", "across"] | None = None
     spacing: float | None = None
+    taken: tuple[str, ...] = ()
 
     def entry(self, name: str) -> Entry | None:
         """The entry of this name."""

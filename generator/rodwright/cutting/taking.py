@@ -33,7 +33,8 @@ class Comes:
 
     ``length`` runs along the grain, ``width`` across it (0: a length of bought section, whose
     other side is ``section``), in mm.  ``grained`` is False for what has no grain.
-    ``show_faces`` are how many good faces it has.  ``cut_from`` says of what it is left, in words.
+    ``show_faces`` are how many good faces it has, ``density`` is in kg/m3.  ``cut_from`` says of
+    what it is left, in words.
     """
 
     name: str
@@ -46,6 +47,7 @@ class Comes:
     grained: bool = True
     show_faces: int = 2
     sawn_thickness: float | None = None
+    density: float = 0.0
     cut_from: str = ""
 
 
@@ -64,8 +66,8 @@ class Taking:
 
 
 def identity(rack: str, asked: Iterable[str]) -> str:
-    """The identity of a plan: SHA-256 of the rack file's text and of all that was asked and
-    answered (pieces, supplies, layouts), as text.
+    """The identity of a plan: sixteen digits of the SHA-256 of the rack file's text and of all that
+    was asked and answered (pieces, supplies, layouts), as text.
 
     The same plan made twice has the same identity, one made after the rack changed another.
     """
@@ -74,7 +76,7 @@ def identity(rack: str, asked: Iterable[str]) -> str:
         part = text.encode()
         digest.update(f"{len(part)}:".encode())
         digest.update(part)
-    return digest.hexdigest()
+    return digest.hexdigest()[:16]
 
 
 def offcut_name(plan: str, number: int) -> str:
@@ -124,6 +126,7 @@ _KINDS: dict[str, tuple[type, ...]] = {
     "length": (int, float),
     "width": (int, float),
     "section": (int, float),
+    "density": (int, float),
     "grained": (bool,),
     "show_faces": (int,),
     "sawn_thickness": (int, float, type(None)),

@@ -49,8 +49,8 @@ class SawSpec(SpecModel):
     crosscut: Length | None = None
     """The longest that it crosscuts; any length unless said."""
     lift: Weight = 25.0
-    """The heaviest piece that those at hand lift on it, `25 kg` or `55 lb`; what is heavier is broken
-    down first with a saw that is brought to it."""
+    """The heaviest piece that those at hand lift on it: `25 kg` unless said, or `55 lb`; what is
+    heavier is broken down first with a saw that is brought to it."""
 
 
 class RouterSpec(SpecModel):
@@ -61,16 +61,20 @@ class RouterSpec(SpecModel):
     spacing: Length | None = None
     """Least distance between pieces; the tool's diameter unless said."""
     lift: Weight = 25.0
-    """The heaviest sheet that those at hand lift on it, `25 kg` or `55 lb`."""
+    """The heaviest sheet that those at hand lift on it: `25 kg` unless said, or `55 lb`."""
 
 
 class KeepSpec(SpecModel):
     """The smallest offcut that is worth keeping."""
 
-    length: LengthOrZero = default(300.0, "12")
-    """Its length, along the grain."""
-    width: LengthOrZero = default(80.0, "3")
-    """Its width, across the grain."""
+    length: LengthOrZero = default(400.0, "16")
+    """Of a sheet: its longer side."""
+    width: LengthOrZero = default(150.0, "6")
+    """Of a sheet: its shorter side."""
+    board_length: LengthOrZero = default(400.0, "16")
+    """Of a board or a bought length: its length."""
+    board_width: LengthOrZero = default(40.0, "1 1/2")
+    """Of a board: its width."""
 
 
 class EntryCommon(SpecModel):
@@ -81,7 +85,8 @@ class EntryCommon(SpecModel):
     density: Density | None = None
     """Density, for a material that isn't known: in kg/m3, or with its unit, `42 lb/ft3`."""
     count: CountOrNone | None = None
-    """How many there are; may be left out with a `price`, if there is none and it is only bought."""
+    """How many there are; with a `price` it may be left out, if there are none and they are bought.
+    """
     price: PriceField | None = None
     """What another one costs, or by length, area or volume (`6.20/m`, `38/m2`, `1850/m3`,
     `7.50/board ft`); without one, there are no more than are there."""
@@ -162,11 +167,11 @@ class RackSpec(SpecModel):
     """The smallest offcut that is worth keeping."""
     first_cut: Literal["along", "across"] | None = None
     """How a sheet is cut first: `along` its length or `across` it; as it comes best unless said."""
-    stock: Annotated[dict[Name, RackEntry], Field(max_length=2_000)] = {}
+    stock: Annotated[dict[Name, RackEntry], Field(max_length=2_000)] = Field(default={})
     """What stands there, each under the name that is written on it."""
     taken: Annotated[tuple[Text, ...], Field(strict=False)] = ()
-    """Plans that were taken out of the rack already; `rodwright rack take` writes them down, so that
-    none is taken twice."""
+    """Plans that were taken out of the rack already; `rodwright rack take` writes them down, so
+    that none is taken twice."""
 
     @model_validator(mode="after")
     def _in_its_unit(self) -> RackSpec:
