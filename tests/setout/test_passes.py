@@ -54,6 +54,7 @@ SHOWS: dict[tuple[str, str], str] = {
     + "lipping: {stock: ash, thickness: 18, edges: [sides]}\n",
     # Packers are numbered as they are laid.
     ("doors", "drawers"): SIZE + FRAME + COLUMNS % ("drawers: 3", "doors: {hinges: right}"),
+    ("continuous grain", "doors"): SIZE + "interior: {continuous_grain: true, doors: 2}\n",
     # The plinth hides the screws up into the divider.
     ("base", "ends inside"): SIZE
     + SCREWED

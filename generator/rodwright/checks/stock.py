@@ -9,6 +9,7 @@ from rodwright.checks.phrases import length_in, named
 from rodwright.checks.rules import Rule
 from rodwright.geometry import TOUCH
 from rodwright.unit import Grain, Part, Role, Stock, Unit
+from rodwright.unit.facts import through_dividers
 
 _SOURCE = "size of the stock, given in the spec"
 
@@ -75,26 +76,13 @@ def _sheet(unit: Unit, part: Part, sheet: tuple[float, float]) -> Iterator[Findi
 def _remedy(unit: Unit, part: Part) -> str:
     """What to do about a part that is larger than its sheet: a back can be split on a divider."""
     backs = [each for each in unit.parts if each.role is Role.BACK]
-    behind = [each.ref for each in unit.parts if _goes_all_the_way(unit, each)]
+    behind = through_dividers(unit)
     if part.role is Role.BACK and len(backs) == 1 and behind:
         return (
             f"Write `back.split: true`, so that its panels meet behind {' and '.join(behind)}; or "
             "use larger sheets."
         )
     return "Use larger sheets, make the part in two, or divide the unit."
-
-
-def _goes_all_the_way(unit: Unit, part: Part) -> bool:
-    """Whether a part is a divider from the carcass's bottom to its top."""
-    if part.role is not Role.DIVIDER:
-        return False
-    box = part.bounds()
-    floors = [each.bounds().high[2] for each in unit.parts if each.role is Role.BOTTOM]
-    ceilings = [each.bounds().low[2] for each in unit.parts if each.role is Role.TOP]
-    sides = [each.bounds() for each in unit.parts if each.role is Role.SIDE]
-    low = max(floors, default=min((side.low[2] for side in sides), default=0.0))
-    high = min(ceilings, default=max((side.high[2] for side in sides), default=0.0))
-    return box.low[2] <= low + TOUCH and box.high[2] >= high - TOUCH
 
 
 def _boards(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:

@@ -49,8 +49,8 @@ _Section = tuple[Literal["lipping", "edging"], str, str, float, float]
 def edge_list(unit: Unit) -> tuple[EdgeRow, ...]:
     """Lippings by stock and section, then edging by material and section.
 
-    Lippings are as long as they are first cut, edging as the edge it covers.  Layers that are
-    glued face to face share one strip.
+    Both as long as what they cover: what lippings are first cut longer is within the tenth.
+    Layers that are glued face to face share one strip.
     """
     gathered: dict[_Section, list[tuple[str, float]]] = {}
     for section, ref, length in (*_lippings(unit), *_edgings(unit)):

@@ -238,6 +238,11 @@ class Bench:
         if edge not in part.lipped:
             self._parts[ref] = replace(part, lipped=(*part.lipped, edge))
 
+    def run_grain(self, refs: Iterable[str], run: str) -> None:
+        """Note the fronts that are cut in their order from one piece, and what that is called."""
+        for ref in refs:
+            self._parts[ref] = replace(self.parts[ref], grain_run=run)
+
     def edge(self, ref: str, edged: tuple[Edging, ...]) -> None:
         """Note the strips glued on a part's edges, in place of any noted before."""
         self._parts[ref] = replace(self.parts[ref], edged=edged)

@@ -125,6 +125,8 @@ class Notes:
     """Every space that isn't divided further."""
     slabs: dict[str, DoorsSpec] = field(default_factory=dict)
     """The wishes of doors that are one piece, by their refs."""
+    continuous: list[KeyPath] = field(default_factory=list)
+    """Places of the spaces through whose fronts the grain runs on."""
     levelling: float | None = None
     """How far (mm) the base can be packed or turned up off a floor that falls away from its high
     spot; None where it isn't said."""

@@ -102,6 +102,12 @@ PASSES = in_order(
             lambda setting: bool(setting.notes.doors),
         ),
         Pass(
+            "continuous grain",
+            "edges.continuous_grain:run_grain_on",
+            ("doors",),
+            lambda setting: bool(setting.notes.continuous),
+        ),
+        Pass(
             "base",
             "around.base:set_out_base",
             ("ends inside",),

@@ -5,7 +5,7 @@ Lengths in mm, unit frame.
 
 from __future__ import annotations
 
-from rodwright.geometry import Box, Vector
+from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.unit.joints import JointKind
 from rodwright.unit.opening import Opening
 from rodwright.unit.parts import Part
@@ -23,6 +23,31 @@ def carcass_size(unit: Unit) -> tuple[float, float]:
     return (
         max(box.high[0] for part, box in boxes if part.role not in STANDS_OUT),
         max(box.high[2] for part, box in boxes if part.role is not Role.SCRIBE),
+    )
+
+
+def through_dividers(unit: Unit) -> tuple[str, ...]:
+    """Refs of the dividers that go from the carcass's bottom to its top."""
+    boxes = {part.ref: part.bounds() for part in unit.parts}
+
+    def of(role: Role) -> list[Box]:
+        return [boxes[part.ref] for part in unit.parts if part.role is role]
+
+    sides = of(Role.SIDE)
+    low = max(
+        (box.high[2] for box in of(Role.BOTTOM)),
+        default=min((box.low[2] for box in sides), default=0.0),
+    )
+    high = min(
+        (box.low[2] for box in of(Role.TOP)),
+        default=max((box.high[2] for box in sides), default=0.0),
+    )
+    return tuple(
+        part.ref
+        for part in unit.parts
+        if part.role is Role.DIVIDER
+        and boxes[part.ref].low[2] <= low + TOUCH
+        and boxes[part.ref].high[2] >= high - TOUCH
     )
 
 

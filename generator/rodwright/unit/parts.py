@@ -76,7 +76,8 @@ class Part:
     the sub-assembly it belongs to.  ``lipped`` names the edges that carry a lipping, in
     the maker's words; ``edged`` is what is glued on others.  ``withdraw`` is the direction
     (unit frame) in which the piece comes off the unit when it is taken apart, the reverse of
-    how it goes on; a zero vector for pieces that everything else is taken off.
+    how it goes on; a zero vector for pieces that everything else is taken off.  Fronts with the
+    same ``grain_run`` are cut in their order from one piece: the grain runs on through them.
     """
 
     ref: str
@@ -89,6 +90,7 @@ class Part:
     lipped: tuple[str, ...] = ()
     withdraw: Vector = (0.0, 0.0, 0.0)
     edged: tuple[Edging, ...] = ()
+    grain_run: str = ""
 
     @property
     def rough_size(self) -> Vector:

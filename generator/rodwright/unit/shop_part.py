@@ -129,6 +129,11 @@ def _notes(
     part: Part, orientation: Orientation, kind: PartsKind, unit: LengthUnit
 ) -> Iterator[str]:
     """What is done to a laid part before or after it is worked."""
+    if part.grain_run and kind == "cut":
+        yield (
+            f"its grain runs on through its neighbours (run {part.grain_run}): they are cut in "
+            "their order from one piece"
+        )
     left_on = trims(part)
     if kind == "finished":
         before = [
@@ -166,6 +171,8 @@ def _trimming(part: Part, left_on: dict[Surface, float], unit: LengthUnit) -> st
         size[each.surface.axis] -= each.thickness
     length, width = (format_length(each, unit) for each in size[:2])
     before = ", before edging" if part.edged else ""
+    if part.role is Role.LIPPING:
+        return f"glue it on first, then trim it flush to {length} x {width}"
     if glued_up(part):
         return f"glue the layers up first, then trim them together to {length} x {width}{before}"
     long = f"{length} long" if any(each.axis == 0 for each in left_on) else ""

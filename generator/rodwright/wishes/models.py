@@ -177,6 +177,9 @@ class SpaceSpec(SpecModel):
     """A door or a pair of doors before this space, whatever else is in it: one or two, or keys."""
     drawers: Annotated[DrawersSpec, InShort(HowMany, "count")] | None = None
     """Drawers in this space: how many, or keys."""
+    continuous_grain: bool = False
+    """The grain runs on from front to front: the drawer fronts and flat doors in this space that
+    stand above each other or side by side are cut in their order from one piece."""
     load: LoadField | None = None
     """What each shelf in this space and its floor carry (`books`, `25 kg/m`, `30 kg` each ...), or
     keys; the spaces within carry the same, where they don't say otherwise.  Drawers take what is

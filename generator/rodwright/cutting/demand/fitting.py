@@ -12,6 +12,7 @@ from rodwright.cutting.supplies import Supply
 from rodwright.geometry import TOUCH
 from rodwright.trade.gluing_up import OVER_LENGTH
 from rodwright.unit import Role
+from rodwright.unit.facts import through_dividers
 
 
 def refused(
@@ -27,7 +28,7 @@ def refused(
         if said is not None:
             yield Refusal(
                 jobs.index(alike[0].job),
-                tuple(each.part.ref for each in alike),
+                tuple(ref for each in alike for ref in each.refs),
                 alike[0].stock.name,
                 f"{_called(alike)} {said[0]}",
                 said[1],
@@ -36,7 +37,9 @@ def refused(
 
 def _called(alike: Sequence[Wanted]) -> str:
     """Equal parts by the name of the first and all refs."""
-    refs = ", ".join(each.part.ref for each in alike)
+    refs = ", ".join(ref for each in alike for ref in each.refs)
+    if alike[0].run:
+        return f"{len(alike[0].run)} fronts in one piece ({refs})"
     return f"{alike[0].part.name} ({refs})"
 
 
@@ -88,19 +91,28 @@ def _on_sheet(wanted: Wanted, supplies: Sequence[Supply]) -> tuple[str, str] | N
     if any(_fits(size, sheet) or (wanted.turning and _fits(size[::-1], sheet)) for sheet in sheets):
         return None
     largest = job.length(*max(sheets, key=lambda sheet: (sheet[0] * sheet[1], sheet)))
-    turned = any(_fits(size[::-1], sheet) for sheet in sheets)
     grain = "" if wanted.turning else ", its length along the grain"
-    helps = [
-        f"It takes a sheet of at least {job.length(*size)} once trimmed",
-        *(["or let it lie across: `grain: none` for its stock"] if turned else []),
-        *(["or write `back.split: true`"] if wanted.part.role is Role.BACK else []),
-        "or make it in two",
-    ]
+    helps = [f"It takes a sheet of at least {job.length(*size)} once trimmed", *_helps(wanted)]
+    if not wanted.run and any(_fits(size[::-1], sheet) for sheet in sheets):
+        helps.insert(1, f"or `grain: none` for `{wanted.stock.name}`, so that it may lie across")
     return (
         f"needs {job.length(*size)}{grain}; the largest sheet of `{wanted.stock.name}` has "
         f"{largest}",
         f"{', '.join(helps)}.",
     )
+
+
+def _helps(wanted: Wanted) -> Iterator[str]:
+    """What else to do about a piece that is larger than its sheets."""
+    if wanted.run:
+        yield "or say `continuous_grain` of smaller spaces"
+        return
+    unit = wanted.job.unit
+    backs = [each for each in unit.parts if each.role is Role.BACK]
+    behind = through_dividers(unit)
+    if wanted.part.role is Role.BACK and len(backs) == 1 and behind:
+        yield f"or write `back.split: true`, so that its panels meet behind {' and '.join(behind)}"
+    yield "or make it in two"
 
 
 def _fits(size: tuple[float, float], sheet: tuple[float, float]) -> bool:

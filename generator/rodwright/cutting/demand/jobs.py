@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from rodwright.cutting.pieces import Inner
+from rodwright.geometry import Vector
 from rodwright.lengths import format_length
-from rodwright.unit import Part, Stock, Unit
+from rodwright.unit import DOORS, DRAWERS, Part, Stock, Unit
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +40,8 @@ class Wanted:
     across it, as cut, mm.
 
     ``turning``, ``slants`` are those of :class:`rodwright.cutting.pieces.Piece`; ``notes`` say
-    what is done to it once it is cut.
+    what is done to it once it is cut.  Of fronts that are cut from one piece, ``run`` are all of
+    them, ``part`` is the first, and ``inner`` says where they lie in it.
     """
 
     job: Job
@@ -48,11 +51,32 @@ class Wanted:
     turning: bool
     slants: tuple[float, float] = (0.0, 0.0)
     notes: tuple[str, ...] = ()
+    run: tuple[Wanted, ...] = ()
+    inner: tuple[Inner, ...] = ()
 
     @property
     def ref(self) -> str:
-        """What the part is called among the parts of all jobs."""
+        """What the piece is called among those of all jobs."""
+        if self.run:
+            return self.job.ref(f"{self.run[0].part.ref} to {self.run[-1].part.ref}")
         return self.job.ref(self.part.ref)
+
+    @property
+    def refs(self) -> tuple[str, ...]:
+        """The refs of its parts in their unit."""
+        return tuple(each.part.ref for each in self.run) or (self.part.ref,)
+
+    @property
+    def called(self) -> str:
+        """What it is, as its label says."""
+        return f"{len(self.run)} fronts in one piece" if self.run else name_of(self.part)
+
+    @property
+    def finished(self) -> Vector:
+        """Its finished length, width and thickness, mm."""
+        if self.run:
+            return (self.length, self.width, self.thickness)
+        return self.part.blank.size
 
     @property
     def stock(self) -> Stock:
@@ -68,3 +92,9 @@ class Wanted:
     def thickness(self) -> float:
         """Finished thickness, mm."""
         return self.part.blank.thickness
+
+
+def name_of(part: Part) -> str:
+    """What a part is called, with the door or drawer that it belongs to."""
+    moves = part.role in (*DOORS, *DRAWERS)
+    return f"{part.name}, {part.group.lower()}" if moves else part.name

@@ -8,8 +8,8 @@ from dataclasses import replace
 from rodwright.cutting.demand.fitting import refused
 from rodwright.cutting.demand.gathering import Cut, gathered
 from rodwright.cutting.demand.gluing_up import GlueUp, glue_up, usable
+from rodwright.cutting.demand.grain_runs import in_runs
 from rodwright.cutting.demand.jobs import Job, Wanted
-from rodwright.cutting.demand.notes import name_of
 from rodwright.cutting.demand.parts import wanted_of
 from rodwright.cutting.demand.refusals import DemandError, Refusal
 from rodwright.cutting.offers import Offer, lot_kind, same_lot, supplies_of
@@ -42,7 +42,7 @@ def lots_of(jobs: Sequence[Job], rack: Rack | None = None, *, kerf: float = 0.0)
     refusals: list[Refusal] = []
     lots = []
     for wanted in _by_stock(jobs):
-        for alike, offers in _by_faces(wanted, rack):
+        for alike, offers in _by_faces(in_runs(wanted, kerf), rack):
             refusals += refused(jobs, alike, [offer.supply for offer in offers])
             lots.append(_lot(alike, offers, kerf))
     if refusals:
@@ -107,14 +107,22 @@ def _cuts(wanted: Wanted, offers: Sequence[Offer], kerf: float) -> Iterator[Cut]
         panel = _panel(wanted, offers, kerf)
         yield from _strips(wanted, panel) if panel is not None else ()
         return
-    label = Label(
-        wanted.ref,
-        wanted.job.unit.title,
-        name_of(wanted.part),
-        wanted.part.blank.size,
-        wanted.notes,
+    within = tuple(
+        (inner, _label(front)) for inner, front in zip(wanted.inner, wanted.run, strict=True)
     )
-    yield Cut(wanted.ref, wanted.length, wanted.width, wanted.turning, label, wanted.slants)
+    yield Cut(
+        wanted.ref,
+        wanted.length,
+        wanted.width,
+        wanted.turning,
+        _label(wanted),
+        wanted.slants,
+        within,
+    )
+
+
+def _label(wanted: Wanted) -> Label:
+    return Label(wanted.ref, wanted.job.unit.title, wanted.called, wanted.finished, wanted.notes)
 
 
 def _wide_enough(wanted: Wanted, supply: Supply) -> bool:
@@ -143,7 +151,7 @@ def _strips(wanted: Wanted, panel: GlueUp) -> Iterator[Cut]:
     for number, strip in enumerate(panel.strips, start=1):
         name = f"{wanted.ref}-{number}"
         size = (panel.length, strip - 2 * JOINTING, wanted.thickness)
-        part = f"{name_of(wanted.part)}, strip {number} of {count}"
+        part = f"{wanted.called}, strip {number} of {count}"
         label = Label(name, job.unit.title, part, size, notes)
         yield Cut(name, panel.length, strip, False, label)
 

@@ -7,16 +7,10 @@ from dataclasses import replace
 
 from rodwright.cutting.demand.jobs import Job
 from rodwright.geometry import TOUCH
-from rodwright.unit import DOORS, DRAWERS, JointKind, Part
+from rodwright.unit import JointKind, Part
 from rodwright.unit.cut_edges import glued_up
 from rodwright.unit.orientation import describe_shows
 from rodwright.unit.shop_part import shop_part
-
-
-def name_of(part: Part) -> str:
-    """What a part is called, with the door or drawer that it belongs to."""
-    moves = part.role in (*DOORS, *DRAWERS)
-    return f"{part.name}, {part.group.lower()}" if moves else part.name
 
 
 def notes_of(job: Job, part: Part) -> tuple[str, ...]:

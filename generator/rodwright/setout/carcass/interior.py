@@ -28,6 +28,8 @@ def _fill(setting: Setting, space: Space, wish: SpaceSpec, load: Said | None = N
     """Fill a space; ``load`` is what the spaces round it are said to carry."""
     if wish.load is not None:
         load = Said(wish.load, setting.at("load").where)
+    if wish.continuous_grain:
+        setting.notes.continuous.append(setting.where)
     if wish.doors is not None:
         space = _behind_doors(setting.at("doors"), space, wish.doors)
     given = [
