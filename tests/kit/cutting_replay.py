@@ -173,8 +173,9 @@ def check_steps(steps: LotSteps, left: Iterable[str] = ()) -> list[Workshop]:
 
 def offcuts(shop: Workshop) -> list[tuple[float, ...]]:
     """What is kept: near corner and size, mm."""
-    kept = (shape.bounds for result, shape in shop.aside if result.what == "offcut")
-    return sorted((x0, y0, x1 - x0, y1 - y0) for x0, y0, x1, y1 in kept)
+    kept = [(each, shape.bounds) for each, shape in shop.aside if each.what == "offcut"]
+    # Behind a mitre an offcut begins where it is square.
+    return sorted((x1 - each.length, y0, each.length, y1 - y0) for each, (_, y0, x1, y1) in kept)
 
 
 def _piece(steps: LotSteps, result: Result, shape: Polygon) -> None:

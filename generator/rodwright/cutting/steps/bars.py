@@ -1,20 +1,16 @@
-"""Cuts across a bar of which some ends are slanted: mitred, head to tail where that was planned.
-
-An end is a pair of places along the bar, at its face edge and at its back.
-"""
+"""Cuts across a bar of which some ends are slanted: mitred, head to tail where that was planned."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from math import atan2, degrees, hypot
 
 from rodwright.cutting.plans import Placed
 from rodwright.cutting.steps.bench import Bench, Hand, Run, Task, rounded
 from rodwright.cutting.steps.cuts import CutKind, Edge, Result, Step
+from rodwright.cutting.steps.ends import End, beyond, ends_of, wide_of
 from rodwright.cutting.steps.panels import NOISE, Panel, Rectangle
-
-End = tuple[float, float]
 
 
 @dataclass(frozen=True)
@@ -36,22 +32,6 @@ def bar_run(bench: Bench, hand: Hand, parts: Sequence[Panel]) -> Run:
     return tuple(_Bar(bench, hand, parts).tasks())
 
 
-def after_mitre(far: End, kerf: float, wide: float) -> End:
-    """Where a bar begins once a piece with this end is cut off: beyond the kerf, measured along
-    the bar."""
-    slant = far[1] - far[0]
-    reach = kerf * hypot(wide, slant) / wide if wide else kerf
-    return far[0] + reach, far[1] + reach
-
-
-def ends_of(placed: Placed, slants: tuple[float, float]) -> tuple[End, End]:
-    """A piece's near and far end as it lies: ``flipped`` is turned by half a turn."""
-    x, stop = placed.x, placed.x + placed.length
-    if placed.flipped:
-        return (x + slants[1], x), (stop - slants[0], stop)
-    return (x, x + slants[0]), (stop, stop - slants[1])
-
-
 class _Bar:
     """A bar while it is cut: ``end`` is its near end as it is now."""
 
@@ -60,31 +40,40 @@ class _Bar:
         placed = sorted((each for part in parts for each in part.placed), key=lambda one: one.x)
         pieces = bench.pieces
         self.members = [_Member(each, *ends_of(each, pieces[each.piece].slants)) for each in placed]
-        slants = (slant for each in placed for slant in pieces[each.piece].slants)
-        self.wide = hand.area.width or bench.lot.section or max(slants)
+        self.wide = max((wide_of(pieces[each.piece]) for each in placed), default=0.0)
         self.stop = hand.area.x + hand.area.length
         self.end: End = (hand.area.x, hand.area.x)
-        self.rest = next((part.area for part in reversed(parts) if part.is_rest), None)
 
-    def tasks(self) -> Iterator[Task]:
+    def tasks(self) -> list[Task]:
         """All cuts, in their order."""
+        done: list[Task] = []
         for number, member in enumerate(self.members):
             later = self.members[number + 1 :]
-            if not _alike(self.end, member.near):
-                yield Task(self._end_cut(member))
+            opened = not _alike(self.end, member.near)
+            if opened:
+                done.append(Task(self._end_cut(member)))
                 self.end = member.near
-            beyond = after_mitre(member.far, self.bench.kerf, self.wide)
-            if not later or _clear(beyond, later[0].near):
-                yield Task(self._cut_off(member, beyond, later))
-                self.end = beyond
+            if not later and min(member.far) > self.stop - NOISE:
+                # What stays of the last cut is the last piece.
+                last, piece = done[-1], self.bench.piece(member.placed)
+                step = (
+                    replace(last.step, measured=piece) if opened else replace(last.step, rest=piece)
+                )
+                done[-1] = replace(last, step=step)
+                break
+            after = beyond(member.far, self.bench.kerf, self.wide)
+            if later and not _clear(after, later[0].near):
+                done.append(self._blank(member, later[0]))
             else:
-                yield self._blank(member, later[0])
+                done.append(Task(self._cut_off(member, after, later)))
+                self.end = after
+        return done
 
     def _end_cut(self, member: _Member) -> Step:
         """The near end made as the next piece's is wanted; what stays is measured from the far
         end."""
         slant = member.near[1] - member.near[0]
-        before = after_mitre(member.near, -self.bench.kerf, self.wide)
+        before = beyond(member.near, -self.bench.kerf, self.wide)
         after = self._hand(member.near)
         kind: CutKind = "mitre" if abs(slant) > NOISE else "trim"
         return self._step(
@@ -92,45 +81,45 @@ class _Bar:
             self._waste(min(self.end), max(before)),
         )  # fmt: skip
 
-    def _cut_off(self, member: _Member, beyond: End, later: Sequence[_Member]) -> Step:
+    def _cut_off(self, member: _Member, after: End, later: Sequence[_Member]) -> Step:
         """A piece cut off at its far end."""
         rest: Result | None
         if later:
-            rest = self.bench.panel(self._hand(beyond))
+            rest = self.bench.panel(self._hand(after))
         else:
             area = self.hand.area
-            left = Rectangle(max(beyond), area.y, self.stop - max(beyond), area.width)
+            left = Rectangle(max(after), area.y, self.stop - max(after), area.width)
             rest = self.bench.rest(left, "across")
             if rest is None:
-                rest = self._waste(min(beyond), self.stop)
+                rest = self._waste(min(after), self.stop)
         slant = member.far[0] - member.far[1]
         kind: CutKind = "mitre" if abs(slant) > NOISE else "crosscut"
         step = self._step(
             kind, slant, ("near", member.length), self.bench.piece(member.placed), rest
         )
-        return replace(step, nested=bool(later) and _alike(beyond, later[0].near))
+        return replace(step, nested=bool(later) and _alike(after, later[0].near))
 
     def _blank(self, member: _Member, following: _Member) -> Task:
         """A piece cut off longer than it is, where its own end would go into the next; then its
         own end."""
         kerf, hand = self.bench.kerf, self.hand
-        before = after_mitre(following.near, -kerf, self.wide)
+        before = beyond(following.near, -kerf, self.wide)
         if not _clear(member.far, before):
             square = min(following.near) - kerf
             before = square, square
         blank = replace(self._hand(self.end), name=self.bench.part_name(hand.name))
         long = max(before) - min(self.end)
         blank = replace(blank, area=blank.area._replace(length=long))
-        beyond = after_mitre(before, kerf, self.wide)
+        after = beyond(before, kerf, self.wide)
         slant = before[0] - before[1]
         kind: CutKind = "mitre" if abs(slant) > NOISE else "crosscut"
-        rest = self.bench.panel(self._hand(beyond))
+        rest = self.bench.panel(self._hand(after))
         step = self._step(kind, slant, ("near", long), self.bench.panel(blank), rest)
         self_end = self.end
         inner = _Bar(self.bench, blank, ())
         inner.end, inner.wide, inner.stop = self_end, self.wide, max(before)
-        own = inner._cut_off(member, after_mitre(member.far, kerf, self.wide), ())
-        self.end = beyond
+        own = inner._cut_off(member, beyond(member.far, kerf, self.wide), ())
+        self.end = after
         return Task(step, ((Task(own),),))
 
     def _hand(self, end: End) -> Hand:

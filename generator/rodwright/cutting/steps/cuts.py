@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
-from rodwright.cutting.plans import Layout
+from rodwright.cutting.plans import Layout, Offcut
 from rodwright.cutting.saws import Saw
 from rodwright.cutting.supplies import Flaw, Supply
 from rodwright.cutting.work import Lot
@@ -128,7 +128,8 @@ class SheetSteps:
     """How one sheet or board is cut, and all that are cut like it.
 
     ``numbers`` are those of the sheets, from 1, in the order of the plan's layouts.  ``whole`` is
-    what a sheet is that needs no cut.  A router has ``contours`` instead of ``steps``.
+    what a sheet is that needs no cut.  A router has ``contours`` instead of ``steps``.  ``kept``
+    are offcuts that go into the rack, with the names that they get on each of the sheets.
     """
 
     layout: Layout
@@ -137,6 +138,7 @@ class SheetSteps:
     steps: tuple[Step, ...]
     whole: Result | None = None
     contours: tuple[Contour, ...] = ()
+    kept: tuple[tuple[Offcut, tuple[str, ...]], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,12 +147,12 @@ class LotSteps:
 
     ``order`` is one in which all its sheets can be cut together with the fewest settings of the
     fence and the stop: pairs of places in ``sheets`` and in its ``steps``.  ``settings`` is how
-    often they are set then.
+    often they are set then, cuts along a line that is carried out apart.
     """
 
     lot: Lot
     saw: Saw
     kerf: float
     sheets: tuple[SheetSteps, ...]
-    order: tuple[tuple[int, int], ...]
-    settings: int
+    order: tuple[tuple[int, int], ...] = ()
+    settings: int = 0

@@ -11,9 +11,10 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import Literal, NamedTuple
 
-from rodwright.cutting.pieces import Piece
 from rodwright.cutting.plans import Layout, Placed
+from rodwright.cutting.steps.ends import beyond, ends_of, wide_of
 from rodwright.cutting.supplies import Supply
+from rodwright.cutting.work import Lot
 
 Axis = Literal["along", "across"]
 """Which way cuts run: along the length, at one y; or across it, at one x."""
@@ -44,12 +45,14 @@ class Rectangle(NamedTuple):
 
 @dataclass(frozen=True)
 class Block:
-    """What lies on a sheet and is parted from the rest: a piece, or a chain of pieces with slanted
-    ends that lie head to tail."""
+    """What lies on a sheet and is parted from the rest: a piece, a chain of pieces with slanted
+    ends that lie head to tail, or with nothing placed an offcut that stays whole.  ``skew`` is how
+    much more than the kerf a slanted cut behind it takes along the bar."""
 
     area: Rectangle
     placed: tuple[Placed, ...]
     slanted: bool = False
+    skew: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -59,7 +62,7 @@ class Panel:
     With an ``axis`` it is divided into ``parts`` by cuts of the saw's width; else it is just what
     is ``placed`` on it (one piece, or a chain of ``slanted`` ones), or with nothing placed a rest.
     A rest narrower than nothing is where a cut lies beside another, or beside the edge, and leaves
-    nothing; a ``trim`` is one off the edge of a sheet.
+    nothing; a ``trim`` is one off the edge of a sheet.  ``skew`` is that of :class:`Block`.
     """
 
     area: Rectangle
@@ -67,6 +70,7 @@ class Panel:
     parts: tuple[Panel, ...] = ()
     placed: tuple[Placed, ...] = ()
     slanted: bool = False
+    skew: float = 0.0
     trim: bool = False
 
     @property
@@ -101,40 +105,63 @@ class Panel:
 
 
 def panel_of(
-    layout: Layout,
-    supply: Supply,
-    pieces: Sequence[Piece],
-    kerf: float,
-    first: Axis | None = None,
+    layout: Layout, supply: Supply, lot: Lot, kerf: float, first: Axis | None = None
 ) -> Panel | None:
     """The layout as panels; None if straight cuts from edge to edge don't part it.
 
-    Trims are no part of it.  ``first`` is how the first cuts run, if there is a choice.
+    Trims are no part of it.  ``first`` is how the first cuts run, if there is a choice.  The
+    offcuts of a sheet stay whole, if pieces and offcuts can be parted.
     """
     trim = supply.trim
     width = supply.width - trim.face - trim.back if supply.width else 0.0
     face = trim.face if supply.width else 0.0
     whole = Rectangle(trim.near, face, supply.length - trim.near - trim.far, width)
-    return divided(blocks_of(layout.placed, pieces), whole, kerf, first)
+    blocks = blocks_of(layout.placed, lot, kerf)
+    kept: list[Block] = []
+    if lot.kind == "sheet":
+        sides = ((each.x, each.y, each.length, each.width) for each in layout.offcuts)
+        kept = [Block(Rectangle(*each), ()) for each in sides]
+    found = divided((*blocks, *kept), whole, kerf, first) if kept else None
+    if found is None and lot.kind == "board":
+        return _ripped(blocks, whole, kerf)
+    return found or divided(blocks, whole, kerf, first)
 
 
-def blocks_of(placed: Sequence[Placed], pieces: Sequence[Piece]) -> tuple[Block, ...]:
-    """What lies on a sheet, with neighbours whose slanted ends overlap as one."""
-    slanted = {piece.name for piece in pieces if any(piece.slants)}
+def _ripped(blocks: Sequence[Block], whole: Rectangle, kerf: float) -> Panel | None:
+    """A board ripped over its whole length; or first cut off where its pieces end, if so more of
+    it stays whole."""
+    ripped = divided(blocks, whole, kerf, "along")
+    low, high = _spanned("across", blocks)
+    used = divided(blocks, whole.spanning("across", low, high), kerf, "along")
+    if ripped is None or used is None or used.area == whole or used.axis == "across":
+        return ripped
+    headed = Panel(whole, "across", tuple(with_rests("across", whole, [used], kerf)))
+    return max(ripped, headed, key=lambda panel: panel.merit)
+
+
+def blocks_of(placed: Sequence[Placed], lot: Lot, kerf: float) -> tuple[Block, ...]:
+    """What lies on a sheet, with all slanted pieces of a strip as one."""
+    slanted = {piece.name: piece for piece in lot.pieces if any(piece.slants)}
     blocks: list[Block] = []
     for each in sorted(placed, key=lambda one: (one.y, one.x)):
         area = Rectangle(each.x, each.y, each.length, each.width)
+        if each.piece not in slanted:
+            blocks.append(Block(area, (each,)))
+            continue
+        piece = slanted[each.piece]
+        far = ends_of(each, piece.slants)[1]
+        skew = beyond(far, kerf, wide_of(piece))[0] - far[0] - kerf
         last = blocks[-1] if blocks else None
-        # Slanted ends that are far apart are parted by two cuts all the same.
-        if last is not None and each.piece in slanted and last.placed[-1].piece in slanted:
-            same = abs(last.area.y - area.y) < NOISE and abs(last.area.width - area.width) < NOISE
-            if same:
-                end = max(last.area.x + last.area.length, area.x + area.length)
-                joined = last.area._replace(length=end - last.area.x)
-                blocks[-1] = Block(joined, (*last.placed, each), slanted=True)
-                continue
-        blocks.append(Block(area, (each,), each.piece in slanted))
+        if last is not None and last.slanted and _one_strip(last.area, area):
+            area = last.area._replace(length=area.x + area.length - last.area.x)
+            blocks[-1] = Block(area, (*last.placed, each), True, skew)
+        else:
+            blocks.append(Block(area, (each,), True, skew))
     return tuple(blocks)
+
+
+def _one_strip(one: Rectangle, other: Rectangle) -> bool:
+    return abs(one.y - other.y) < NOISE and abs(one.width - other.width) < NOISE
 
 
 def divided(
@@ -144,7 +171,8 @@ def divided(
     if not blocks:
         return Panel(area)
     if len(blocks) == 1 and _alike(blocks[0].area, area):
-        return Panel(area, placed=blocks[0].placed, slanted=blocks[0].slanted)
+        block = blocks[0]
+        return Panel(area, placed=block.placed, slanted=block.slanted, skew=block.skew)
     axes: tuple[Axis, ...] = ("along", "across")
     found = [panel for axis in axes if (panel := _divided_by(axis, blocks, area, kerf))]
     if first is not None and any(panel.axis == first for panel in found):
@@ -165,21 +193,21 @@ def _divided_by(axis: Axis, blocks: Sequence[Block], area: Rectangle, kerf: floa
         if within is None:
             return None
         parts.append(within)
-    return Panel(area, axis, tuple(_with_rests(axis, area, parts, kerf)))
+    return Panel(area, axis, tuple(with_rests(axis, area, parts, kerf)))
 
 
-def _with_rests(axis: Axis, area: Rectangle, parts: list[Panel], kerf: float) -> Iterator[Panel]:
+def with_rests(axis: Axis, area: Rectangle, parts: Sequence[Panel], kerf: float) -> Iterator[Panel]:
     """Parts with what lies between them, before the first and after the last."""
     low, high = area.span(axis)
-    at = low
+    at, cut = low, 0.0
     for part in parts:
         start, stop = part.area.span(axis)
-        if start - at > NOISE:
-            yield Panel(area.spanning(axis, at, start - kerf))
+        if start - at - cut > NOISE:
+            yield Panel(area.spanning(axis, at + cut, start - kerf))
         yield part
-        at = stop + kerf
-    if high - (at - kerf) > NOISE:
-        yield Panel(area.spanning(axis, at, high))
+        at, cut = stop, kerf + (part.skew if axis == "across" else 0.0)
+    if high - at > NOISE:
+        yield Panel(area.spanning(axis, at + cut, high))
 
 
 def _groups(axis: Axis, blocks: Sequence[Block], kerf: float) -> list[list[Block]]:

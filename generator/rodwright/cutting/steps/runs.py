@@ -13,7 +13,7 @@ from rodwright.cutting.steps.bars import bar_run
 from rodwright.cutting.steps.bench import OPPOSITE, Bench, Edges, Hand, Run, Task, Way
 from rodwright.cutting.steps.break_down import best_cut
 from rodwright.cutting.steps.cuts import CutKind, Result
-from rodwright.cutting.steps.panels import NOISE, Axis, Panel, Rectangle, blocks_of, divided
+from rodwright.cutting.steps.panels import NOISE, Axis, Block, Panel, Rectangle, divided
 
 _OTHER: dict[Axis, Axis] = {"along": "across", "across": "along"}
 _KINDS: dict[Axis, CutKind] = {"along": "rip", "across": "crosscut"}
@@ -83,7 +83,7 @@ def _with_trims(bench: Bench, panel: Panel, axis: Axis, area: Rectangle) -> Iter
 
 def parts_run(bench: Bench, hand: Hand, axis: Axis, parts: Sequence[Panel]) -> Run:
     """The cuts that part what is in hand this way, in their order."""
-    if any(part.slanted for part in parts):
+    if axis == "across" and any(part.slanted for part in parts):
         return bar_run(bench, hand, parts)
     return tuple(_tasks(bench, hand, axis, list(parts)))
 
@@ -172,9 +172,13 @@ def _division(bench: Bench, placed: Placed, stage: int) -> tuple[Run, ...]:
     piece = bench.pieces[placed.piece]
     if not piece.inner:
         return ()
-    within = [Placed(each.name, each.x, each.y, each.length, each.width) for each in piece.inner]
+    within = [
+        Block(Rectangle(each.x, each.y, each.length, each.width),
+              (Placed(each.name, each.x, each.y, each.length, each.width),))
+        for each in piece.inner
+    ]  # fmt: skip
     area = Rectangle(0.0, 0.0, piece.length, piece.width)
-    panel = divided(blocks_of(within, ()), area, bench.kerf)
+    panel = divided(within, area, bench.kerf)
     if panel is None:
         raise ValueError(f"straight cuts don't part what is inside {piece.name}")
     if panel.axis is None:

@@ -7,14 +7,17 @@ from collections.abc import Sequence
 from dataclasses import replace
 from heapq import heappop, heappush
 from itertools import count
+from math import inf
 
 from rodwright.cutting.offcuts import Kept
 from rodwright.cutting.plans import Layout
 from rodwright.cutting.saws import Saw
 from rodwright.cutting.steps.bench import Bench, Run
 from rodwright.cutting.steps.cuts import LotSteps, Result, SheetSteps, Step
-from rodwright.cutting.steps.panels import Panel, panel_of
+from rodwright.cutting.steps.panels import Axis, Panel, panel_of
+from rodwright.cutting.steps.routed import contours_of
 from rodwright.cutting.steps.runs import sheet_run
+from rodwright.cutting.steps.settings import is_opening, times_set
 from rodwright.cutting.supplies import Supply
 from rodwright.cutting.work import LotPlan
 
@@ -24,8 +27,11 @@ _Cut = tuple[int, Step]
 """A step and the place of its sheet."""
 
 
-def lot_steps(planned: LotPlan, saw: Saw, kept: Sequence[Kept] = ()) -> LotSteps:
-    """The cuts of a lot in their order; of ``kept`` its own offcuts alone.
+def lot_steps(
+    planned: LotPlan, saw: Saw, kept: Sequence[Kept] = (), first: Axis | None = None
+) -> LotSteps:
+    """The cuts of a lot in their order; of ``kept`` its own offcuts alone.  ``first`` is how the
+    first cuts run, if that was asked.
 
     Heavy and large things are broken down first; then come round after round of rips and
     crosscuts, in each the cuts of one setting together, settings descending, on all sheets.
@@ -34,29 +40,44 @@ def lot_steps(planned: LotPlan, saw: Saw, kept: Sequence[Kept] = ()) -> LotSteps
         ValueError: saw cuts from edge to edge don't part what lies on a sheet.
     """
     alike = gathered(planned.plan.layouts)
-    benches, wholes, runs = [], [], []
-    for layout, places in alike:
-        bench = _bench(planned, saw, kept, layout, places)
-        run, whole = sheet_run(bench, _panel(planned, bench.stock, layout), str(places[0] + 1))
-        benches.append(bench)
+    benches = [_bench(planned, saw, kept, layout, places) for layout, places in alike]
+    if saw.kind == "router" and planned.lot.kind == "sheet":
+        return _routed(planned, saw, alike, benches)
+    wholes, runs = [], []
+    for (layout, places), bench in zip(alike, benches, strict=True):
+        panel = _panel(planned, bench.stock, layout, first)
+        run, whole = sheet_run(bench, panel, str(places[0] + 1))
         wholes.append(whole)
         runs.append(run)
-    order = _in_order(runs)
-    cuts, ready = _labelled(order, wholes, [len(places) for _, places in alike])
+    many = [len(places) for _, places in alike]
+    cuts, ready = _labelled(_in_order(runs), wholes, many)
     by_sheet: dict[int, list[Step]] = defaultdict(list)
-    places_of = []
+    order = []
     for sheet, step in cuts:
-        places_of.append((sheet, len(by_sheet[sheet])))
+        order.append((sheet, len(by_sheet[sheet])))
         by_sheet[sheet].append(replace(step, number=len(by_sheet[sheet]) + 1))
     sheets = tuple(
-        SheetSteps(layout, bench.stock, tuple(place + 1 for place in places),
-                   tuple(by_sheet[number]), ready[number])
-        for number, ((layout, places), bench) in enumerate(zip(alike, benches, strict=True))
-    )  # fmt: skip
-    return LotSteps(
-        planned.lot, saw, planned.plan.kerf, sheets, tuple(places_of),
-        settings([step for _, step in cuts]),
-    )  # fmt: skip
+        replace(_sheet(alike[place], bench), steps=tuple(by_sheet[place]), whole=ready[place])
+        for place, bench in enumerate(benches)
+    )
+    steps = LotSteps(planned.lot, saw, planned.plan.kerf, sheets, tuple(order))
+    return replace(steps, settings=times_set(steps))
+
+
+def _routed(planned: LotPlan, saw: Saw, alike: _Alike, benches: Sequence[Bench]) -> LotSteps:
+    given: dict[str, int] = defaultdict(int)
+    sheets = []
+    for those, bench in zip(alike, benches, strict=True):
+        layout, places = those
+        contours = contours_of(layout, bench.lot, len(places), given)
+        sheets.append(replace(_sheet(those, bench), contours=contours))
+    return LotSteps(planned.lot, saw, planned.plan.kerf, tuple(sheets))
+
+
+def _sheet(alike: tuple[Layout, tuple[int, ...]], bench: Bench) -> SheetSteps:
+    layout, places = alike
+    numbers = tuple(place + 1 for place in places)
+    return SheetSteps(layout, bench.stock, numbers, (), kept=tuple(bench.names.items()))
 
 
 def gathered(layouts: Sequence[Layout]) -> _Alike:
@@ -65,20 +86,6 @@ def gathered(layouts: Sequence[Layout]) -> _Alike:
     for place, layout in enumerate(layouts):
         places.setdefault(layout, []).append(place)
     return [(layout, tuple(those)) for layout, those in places.items()]
-
-
-def settings(steps: Sequence[Step]) -> int:
-    """How often the fence and the stop are set, or a line's measure changes, if cuts are made in
-    this order; not counted are those that are made with a saw carried to them."""
-    last: dict[bool, tuple[float, float]] = {}
-    changes = 0
-    for step in steps:
-        if step.how == "carried":
-            continue
-        now = round(step.setting, 3), round(step.angle, 2)
-        changes += last.get(step.along) != now
-        last[step.along] = now
-    return changes
 
 
 def _bench(
@@ -97,8 +104,8 @@ def _bench(
     return Bench(lot, stock, saw, planned.plan.kerf, names)
 
 
-def _panel(planned: LotPlan, stock: Supply, layout: Layout) -> Panel:
-    panel = panel_of(layout, stock, planned.lot.pieces, planned.plan.kerf)
+def _panel(planned: LotPlan, stock: Supply, layout: Layout, first: Axis | None) -> Panel:
+    panel = panel_of(layout, stock, planned.lot, planned.plan.kerf, first)
     if panel is None:
         raise ValueError(f"saw cuts from edge to edge don't part what lies on a {stock.name}")
     return panel
@@ -126,8 +133,10 @@ def _in_order(runs: Sequence[Run]) -> list[_Cut]:
 
 
 def _urgency(step: Step, sheet: int) -> tuple[bool, int, bool, float, int]:
-    """What is too heavy or too large first; rounds in turn; rips first; wide settings first."""
-    return step.how != "carried", step.stage, not step.along, -round(step.setting, 3), sheet
+    """What is too heavy or too large first; rounds in turn; rips first; ends made square or
+    slanted first, then wide settings."""
+    setting = inf if is_opening(step) and not step.along else round(step.setting, 3)
+    return step.how != "carried", step.stage, not step.along, -setting, sheet
 
 
 def _labelled(

@@ -1,0 +1,117 @@
+"""A plan's layouts laid out anew for the saw: the same pieces, of the same stock, by like cuts.
+
+Parallel parts stand in the order in which they are cut off, wide ones first, equal ones together;
+what is left over stands behind them as one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from rodwright.cutting.plans import Layout, Offcut, Placed
+from rodwright.cutting.steps.panels import (
+    NOISE,
+    Axis,
+    Panel,
+    Rectangle,
+    panel_of,
+    with_rests,
+)
+from rodwright.cutting.supplies import Flaw
+from rodwright.cutting.work import LotPlan
+
+
+def arranged(planned: LotPlan, first: Axis | None = None) -> LotPlan:
+    """The plan with its layouts as they are best cut, and equal layouts one after another.
+
+    Offcuts are then what the cuts leave.  ``first`` is how the first cuts run, if that was asked.
+    Parts that hold a flaw stay where they are, and so do mitred pieces in a row, and what no saw
+    cuts from edge to edge.
+    """
+    laid: dict[Layout, int] = {}
+    for layout in planned.plan.layouts:
+        new = _arranged(planned, layout, first)
+        laid[new] = laid.get(new, 0) + 1
+    layouts = tuple(layout for layout, many in laid.items() for _ in range(many))
+    return replace(planned, plan=replace(planned.plan, layouts=layouts))
+
+
+def _arranged(planned: LotPlan, layout: Layout, first: Axis | None) -> Layout:
+    lot, kerf = planned.lot, planned.plan.kerf
+    supply = next(each for each in lot.supplies if each.name == layout.stock)
+    panel = panel_of(layout, supply, lot, kerf, first)
+    if panel is None:
+        return layout
+    panel = _laid(panel, panel.area.x, panel.area.y, kerf, supply.flaws)
+    placed = tuple(each for leaf in panel.leaves() for each in leaf.placed)
+    left = (Offcut(*map(_tidy, area)) for area in _left(panel) if _there(area, supply.width))
+    offcuts = tuple(sorted(left, key=lambda each: (-each.area, each.x, each.y)))
+    return Layout(layout.stock, placed, offcuts)
+
+
+def _laid(panel: Panel, x: float, y: float, kerf: float, flaws: tuple[Flaw, ...]) -> Panel:
+    """A panel with its near corner here, and all that is in it in the order it is cut off."""
+    across, up = x - panel.area.x, y - panel.area.y
+    area = panel.area._replace(x=x, y=y)
+    if panel.axis is None:
+        placed = tuple(
+            replace(each, x=_tidy(each.x + across), y=_tidy(each.y + up)) for each in panel.placed
+        )
+        return replace(panel, area=area, placed=placed)
+    axis = panel.axis
+    mitred = axis == "across" and any(part.slanted for part in panel.parts)
+    if mitred or any(_holds(panel.area, flaw) for flaw in flaws):
+        stays = (
+            _laid(part, part.area.x + across, part.area.y + up, kerf, flaws) for part in panel.parts
+        )
+        return replace(panel, area=area, parts=tuple(stays))
+    wanted = sorted(
+        (part for part in panel.parts if not part.is_rest), key=lambda x: _order(x, axis)
+    )
+    parts, at = [], area.span(axis)[0]
+    for part in wanted:
+        corner = (at, y) if axis == "across" else (x, at)
+        parts.append(_laid(part, *corner, kerf, flaws))
+        at = parts[-1].area.span(axis)[1] + kerf + (part.skew if axis == "across" else 0.0)
+    return Panel(area, axis, tuple(with_rests(axis, area, parts, kerf)))
+
+
+def _order(part: Panel, axis: Axis) -> tuple[float, int, list[tuple[float, float, str]]]:
+    """Wide parts first; of those as wide, what is cut alike together."""
+    low, high = part.area.span(axis)
+    inside = sorted((each.length, each.width, each.piece) for each in _all(part))
+    return -round(high - low, 3), part.cuts, inside
+
+
+def _all(panel: Panel) -> Iterator[Placed]:
+    for leaf in panel.leaves():
+        yield from leaf.placed
+
+
+def _left(panel: Panel) -> Iterator[Rectangle]:
+    """What cuts leave whole; between mitred pieces nothing stays."""
+    if panel.axis is None:
+        if panel.is_rest:
+            yield panel.area
+        return
+    parts = panel.parts
+    if any(part.slanted for part in parts):
+        parts = parts[-1:]
+    for part in parts:
+        yield from _left(part)
+
+
+def _there(area: Rectangle, width: float) -> bool:
+    return area.length > NOISE and (area.width > NOISE or not width)
+
+
+def _holds(area: Rectangle, flaw: Flaw) -> bool:
+    beside = flaw.y >= area.y + area.width or flaw.y + flaw.width <= area.y
+    before = flaw.x >= area.x + area.length or flaw.x + flaw.length <= area.x
+    return not before and not (beside and area.width)
+
+
+def _tidy(length: float) -> float:
+    """A length without the noise of sums, to a millionth of a mm."""
+    return round(length, 6) + 0.0
