@@ -67,6 +67,15 @@ def test_boards_that_are_too_short_or_too_few_give_none() -> None:
     assert glue_up(1690.0, 505.0, [], KERF) is None
 
 
+def test_what_is_left_of_the_length_counts() -> None:
+    """Strips of 150 come twice out of 3500, of 210 once out of 3000: three of 130 and their joints
+    are 150 x 3500 / 2 each, two of 196.5 are 210 x 3000 each."""
+    rack = boards((3500.0, 150.0, None), (3000.0, 210.0, None))
+    panel = glue_up(1690.0, 384.0, rack, KERF)
+    assert panel is not None
+    assert panel.strips == pytest.approx((132.0,) * 3)
+
+
 def test_bad_ends_and_edges_are_off_before() -> None:
     trim = Trim(near=400.0, far=400.0, face=10.0, back=10.0)
     assert glue_up(1690.0, 250.0, [Supply("short", 2400.0, 300.0, None, 0.0, trim)], KERF) is None
@@ -75,6 +84,8 @@ def test_bad_ends_and_edges_are_off_before() -> None:
     assert panel.strips == pytest.approx((154.5, 154.5))
 
 
+REST = 1200.0 / (1000.0 + OVER_LENGTH)
+"""What is left of the boards' length counts with the strip."""
 WIDTHS = st.integers(60, 300).map(float)
 RACK = st.lists(
     st.tuples(st.just(1200.0), WIDTHS, st.integers(1, 4)),
@@ -85,9 +96,9 @@ RACK = st.lists(
 
 
 def least_of_whole_boards(wide: float, rack: list[tuple[float, float, int]]) -> float | None:
-    """The least width of board, and joints, of strips as wide as their boards; by HiGHS."""
+    """The least wood, and joints, of strips as wide as their boards; by HiGHS."""
     gains = np.array([floor(width - 2 * JOINTING) for _, width, _ in rack])
-    costs = np.array([width + JOINT_WORTH for _, width, _ in rack])
+    costs = np.array([width * REST + JOINT_WORTH for _, width, _ in rack])
     wanted = ceil(wide - 2 * JOINTING)
     found = milp(
         costs,
@@ -101,7 +112,7 @@ def least_of_whole_boards(wide: float, rack: list[tuple[float, float, int]]) -> 
 def cost_of_equal(strips: Sequence[float], rack: list[tuple[float, float, int]]) -> float:
     """The width of board that equal strips take, and their joints, board by board."""
     each = sorted(
-        board / abreast
+        board * REST / abreast
         for _, board, there in rack
         if (abreast := floor((board + KERF + 1e-6) / (strips[0] + KERF)))
         for _ in range(there * abreast)
@@ -144,5 +155,5 @@ def test_strips_make_the_panel_with_as_little_wood_as_can_be(
     else:
         assert whole is not None
         *others, _ = panel.strips
-        assert sum(others) + len(panel.strips) * JOINT_WORTH < whole
+        assert sum(others) * REST + len(panel.strips) * JOINT_WORTH < whole
         assert {*others} <= {board for _, board, _ in rack}

@@ -34,11 +34,13 @@ class GlueUp:
 
 @dataclass(frozen=True, slots=True)
 class _Board:
-    """Boards of one width: what is left of it once it is trimmed, and how many of the panel's
-    length there are."""
+    """Equal boards: what is left of their width once they are trimmed, and how many of the panel's
+    length there are.  ``takes`` is what each of those takes: a panel's length of a board so wide
+    (mm) would be as much wood, with its share of what is trimmed off and left of the length."""
 
     width: float
     lengths: float
+    takes: float
 
 
 def glue_up(length: float, width: float, supplies: Sequence[Supply], kerf: float) -> GlueUp | None:
@@ -46,8 +48,8 @@ def glue_up(length: float, width: float, supplies: Sequence[Supply], kerf: float
     them.
 
     Every strip is ripped wider by what jointing takes off the edges that are glued, and the panel
-    is a little larger than the part.  Strips are equal, and as many as take least of the boards'
-    width, each joint counted as ten millimetres of it; strips of several widths only where they
+    is a little larger than the part.  Strips are equal, and as many as take least wood, each joint
+    counted as ten millimetres of the boards' width; strips of several widths only where they
     save more than a tenth, or equal ones can't be had.  What else the rest of the boards may be
     good for isn't asked.
     """
@@ -72,14 +74,15 @@ def usable(supply: Supply) -> tuple[float, float]:
 
 
 def _boards(length: float, supplies: Sequence[Supply]) -> list[_Board]:
-    found: dict[float, float] = {}
+    found = []
     for supply in supplies:
         long, wide = usable(supply)
         each = floor((long + TOUCH) / length)
-        if each:
+        if each and wide > 2 * JOINTING:
             there = inf if supply.count is None else supply.count * each
-            found[wide] = found.get(wide, 0.0) + there
-    return [_Board(width, found[width]) for width in sorted(found, reverse=True)]
+            takes = supply.length * supply.width / (each * length)
+            found.append(_Board(wide, there, takes))
+    return sorted(found, key=lambda board: (-board.width, board.takes))
 
 
 def _abreast(board: _Board, strip: float, kerf: float) -> int:
@@ -88,10 +91,10 @@ def _abreast(board: _Board, strip: float, kerf: float) -> int:
 
 
 def _equal(wide: float, boards: Sequence[_Board], kerf: float) -> tuple[float, tuple[float, ...]]:
-    """The width of board that equal strips take, and the strips; of as good ones the fewest."""
+    """The wood that equal strips take, and the strips; of as good ones the fewest."""
     best: tuple[float, tuple[float, ...]] = (inf, ())
     for count in range(2, _MOST_STRIPS + 1):
-        strip = ceil((wide + _jointed(count)) / count / _STEP - TOUCH) * _STEP
+        strip = round(ceil((wide + _jointed(count)) / count / _STEP - TOUCH) * _STEP, 3)
         if strip < NARROWEST_STRIP and best[1]:
             break
         taken = _taken(strip, count, boards, kerf)
@@ -106,10 +109,10 @@ def _jointed(count: int) -> float:
 
 
 def _taken(strip: float, count: int, boards: Sequence[_Board], kerf: float) -> float:
-    """The width of board that so many equal strips take, from the boards that give them with
-    least waste, and what their joints count."""
+    """The wood that so many equal strips take, from the boards that give them with least waste,
+    and what their joints count."""
     rates = sorted(
-        (board.width / abreast, board.lengths * abreast)
+        (board.takes / abreast, board.lengths * abreast)
         for board in boards
         if (abreast := _abreast(board, strip, kerf))
     )
@@ -148,7 +151,7 @@ def _mixed(wide: float, boards: Sequence[_Board]) -> tuple[float, tuple[float, .
 
 
 _Way = tuple[float, tuple[float, ...]]
-"""What is taken of boards' widths, with what joints count, and the strips it gives, mm."""
+"""The wood that is taken, with what joints count, and the strips it gives, mm."""
 
 
 def _order(way: _Way) -> tuple[float, int]:
@@ -157,4 +160,4 @@ def _order(way: _Way) -> tuple[float, int]:
 
 def _with(way: _Way, board: _Board) -> _Way:
     """A way with one more board."""
-    return way[0] + board.width + JOINT_WORTH, (*way[1], board.width)
+    return way[0] + board.takes + JOINT_WORTH, (*way[1], board.width)

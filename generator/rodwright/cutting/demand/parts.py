@@ -34,7 +34,8 @@ def _of_board(job: Job, part: Part) -> Wanted:
     length, width, thickness = part.rough_size
     stock = part.blank.stock
     notes = notes_of(job, part)
-    on_edge = thickness < width - TOUCH and width <= stock.thickness + TOUCH
+    too_thick = thickness > stock.thickness + TOUCH
+    on_edge = width <= stock.thickness + TOUCH and (too_thick or thickness < width - TOUCH)
     notes = (*planed(job, part, on_edge), *notes)
     if on_edge:
         return Wanted(job, part, length, thickness, False, notes=notes)
