@@ -14,6 +14,7 @@ import typer
 from rodwright_cli import (
     build,
     check,
+    cut,
     gallery,
     new,
     parts,
@@ -41,6 +42,7 @@ for verb in (
     new.new,
     check.check,
     build.build,
+    cut.cut,
     parts.parts,
     strength.strength,
     span.span,

@@ -26,6 +26,8 @@ def _read_face() -> dict[str, tuple[str, str]]:
     face: dict[str, tuple[str, str]] = {}
     for line in ast.parse(Path(__file__).with_suffix(".pyi").read_bytes()).body:
         match line:
+            case ast.ImportFrom(module="rodwright"):
+                continue  # a room, which is had by its own name
             case ast.ImportFrom(module=str(module), names=names):
                 face |= {each.asname or each.name: (module, each.name) for each in names}
             case ast.Assign(targets=[ast.Name(id=name)], value=ast.Name(id=other)):
@@ -34,6 +36,8 @@ def _read_face() -> dict[str, tuple[str, str]]:
 
 
 _FACE = _read_face()
+_ROOMS = ("cutting",)
+"""Rooms that are offered whole: plain data in, an answer out."""
 __all__ = sorted(_FACE)
 
 
@@ -44,6 +48,8 @@ def __getattr__(name: str) -> Any:
         from importlib.metadata import version
 
         value = version("rodwright")
+    elif name in _ROOMS:
+        return import_module(f"{__name__}.{name}")
     elif name in _FACE:
         module, attribute = _FACE[name]
         value = getattr(import_module(module), attribute)

@@ -1,11 +1,13 @@
 """What `rodwright` offers, one name a line: the package loads each from here when it is used."""
 
+from rodwright import cutting as cutting
 from rodwright.checks import check_parts
 from rodwright.checks import check_solids as check_solids
 from rodwright.checks.findings import Finding as Finding
 from rodwright.checks.findings import Severity as Severity
 from rodwright.checks.meanings import Meaning as Meaning
 from rodwright.checks.rules import Rule as Rule
+from rodwright.handover.cut_json import read_cut as read_cut
 from rodwright.handover.edge_list import EdgeRow as EdgeRow
 from rodwright.handover.edge_list import edge_list as edge_list
 from rodwright.handover.lists import HardwareRow as HardwareRow
@@ -18,6 +20,8 @@ from rodwright.handover.unit_json import read_unit as read_unit
 from rodwright.handover.unit_json import unit_schema as unit_schema
 from rodwright.jobs.build import Build as Build
 from rodwright.jobs.build import build as build
+from rodwright.jobs.cut import cut as cut
+from rodwright.jobs.cut import write_cut as write_cut
 from rodwright.jobs.rule import meaning_of as meaning_of
 from rodwright.jobs.span import span as span
 from rodwright.jobs.survey import survey as survey

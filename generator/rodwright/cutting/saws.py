@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from rodwright.lengths import LengthUnit, from_inches
+
 SawKind = Literal["table saw", "track saw", "panel saw", "router"]
 
 
@@ -23,3 +25,20 @@ class Saw:
     rip: float | None = None
     crosscut: float | None = None
     lift: float = 25.0
+
+
+KERFS: dict[LengthUnit, dict[SawKind, float]] = {
+    "mm": {"table saw": 3.2, "track saw": 2.2, "panel saw": 3.2, "router": 6.0},
+    "in": {
+        "table saw": from_inches("1/8"),
+        "track saw": from_inches("3/32"),
+        "panel saw": from_inches("1/8"),
+        "router": from_inches("1/4"),
+    },
+}
+"""Widths of cuts unless said, mm (common practice, no source)."""
+
+
+def usual_saw(kind: SawKind, unit: LengthUnit) -> Saw:
+    """A saw, or a router, of which nothing more is said by a maker who works in this unit."""
+    return Saw(kind, KERFS[unit][kind])

@@ -2,19 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
 from rodwright.cutting.offcuts import Kept, Least
-from rodwright.cutting.plans import Layout
 from rodwright.cutting.saws import Saw
+from rodwright.cutting.taking import Taking
 from rodwright.cutting.work import LotPlan
 from rodwright.lengths import LengthUnit
 
 
 @dataclass(frozen=True, slots=True)
-class Job:
+class ForJob:
     """A unit that is cut for: its ``title``, told apart from the others', the ``mark`` that its
     pieces' names begin with (empty where it is the only one), and its ``spec`` file."""
 
@@ -71,9 +70,10 @@ class Cutting:
 
     ``identity`` tells this plan from every other.  ``kept`` are the offcuts that go into the rack,
     by their names, ``least`` the smallest that do.  ``unit`` is what lengths are shown in.
+    ``rack`` is what the plan takes out of a rack file and puts into it (None: it has none).
     """
 
-    jobs: tuple[Job, ...]
+    jobs: tuple[ForJob, ...]
     unit: LengthUnit
     rules: Rules
     lots: tuple[LotPlan, ...]
@@ -82,6 +82,7 @@ class Cutting:
     kept: tuple[Kept, ...]
     seed: int = 0
     one_more: tuple[OneMore, ...] = ()
+    rack: Taking | None = None
 
     @property
     def stopped(self) -> bool:
@@ -96,12 +97,3 @@ class Cutting:
     def kept_of(self, lot: int, layout: int) -> tuple[Kept, ...]:
         """The offcuts that are kept of one sheet or board."""
         return tuple(each for each in self.kept if (each.lot, each.layout) == (lot, layout))
-
-
-def alike(layouts: Sequence[Layout]) -> Iterator[tuple[Layout, tuple[int, ...]]]:
-    """Layouts that are cut alike, once each, with the numbers (from 0) of those that are."""
-    found: dict[tuple[object, ...], list[int]] = {}
-    for at, layout in enumerate(layouts):
-        found.setdefault((layout.stock, layout.placed), []).append(at)
-    for numbers in found.values():
-        yield layouts[numbers[0]], tuple(numbers)

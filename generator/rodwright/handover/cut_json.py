@@ -8,11 +8,14 @@ what is wasted, how good each plan is.  The reader takes no notice of those.
 from __future__ import annotations
 
 import json
+from collections.abc import Sequence
+from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
 from pydantic import TypeAdapter, ValidationError
 
+from rodwright.checks.findings import Finding
 from rodwright.cutting.pricing import priced_by
 from rodwright.cutting.shopping import (
     Balance,
@@ -22,8 +25,10 @@ from rodwright.cutting.shopping import (
     shopping_rows,
     without_price,
 )
+from rodwright.cutting.steps import LotSteps, SheetSteps
 from rodwright.cutting.whole import Cutting
 from rodwright.cutting.work import LotPlan
+from rodwright.handover.findings_json import findings_records
 from rodwright.handover.json_text import json_text
 from rodwright.problems import Problem, ProblemsError
 
@@ -42,10 +47,15 @@ _MEASURES = {
 _CUTTING = TypeAdapter(Cutting)
 
 
-def cut_json(cutting: Cutting) -> bytes:
-    """The document, UTF-8, the same bytes for the same plan."""
+def cut_json(
+    cutting: Cutting, steps: Sequence[LotSteps], errors: Sequence[Finding] | None = None
+) -> bytes:
+    """The document, UTF-8, the same bytes for the same plan; ``steps`` are the cuts of its lots,
+    ``errors`` what must be mended before anything is cut, where that is given."""
     record = _CUTTING.dump_python(cutting, warnings=False)
-    record["lots"] = [{**_of_lot(cutting, at), **each} for at, each in enumerate(record["lots"])]
+    record["lots"] = [
+        {**_of_lot(cutting, at, steps[at]), **each} for at, each in enumerate(record["lots"])
+    ]
     about = {"schema_version": SCHEMA_VERSION, "measures": _MEASURES}
     rows = shopping_rows(cutting)
     more = {
@@ -55,10 +65,11 @@ def cut_json(cutting: Cutting) -> bytes:
         "paid": _money(paid(rows)),
         "without_price": [each.supply.name for each in without_price(rows)],
     }
-    return json_text(about | more | record)
+    found = {} if errors is None else {"errors": findings_records(errors)}
+    return json_text(about | more | record | found)
 
 
-def _of_lot(cutting: Cutting, at: int) -> dict[str, Any]:
+def _of_lot(cutting: Cutting, at: int, steps: LotSteps) -> dict[str, Any]:
     planned = cutting.lots[at]
     return {
         "name": planned.lot.name,
@@ -67,6 +78,25 @@ def _of_lot(cutting: Cutting, at: int) -> dict[str, Any]:
         "used": planned.plan.used,
         "balance": _balance_record(balance_of(cutting, at)),
         "weights": _weights(planned),
+        "settings": steps.settings,
+        "sheets": [_sheet_record(each) for each in steps.sheets],
+        "order": [
+            {"sheets": steps.sheets[sheet].numbers, "step": steps.sheets[sheet].steps[step].number}
+            for sheet, step in steps.order
+        ],
+    }
+
+
+def _sheet_record(sheet: SheetSteps) -> dict[str, Any]:
+    """How a sheet is cut, and all that are cut like it: ``numbers`` are those of ``layouts``, from
+    1."""
+    return {
+        "numbers": sheet.numbers,
+        "stock": sheet.stock.name,
+        "steps": [asdict(each) for each in sheet.steps],
+        "whole": None if sheet.whole is None else asdict(sheet.whole),
+        "contours": [asdict(each) for each in sheet.contours],
+        "kept": [{"names": names, "offcut": asdict(offcut)} for offcut, names in sheet.kept],
     }
 
 

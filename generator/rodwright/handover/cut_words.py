@@ -1,0 +1,164 @@
+"""How a cutting plan is told: sizes, costs, how good it is, and what to take care of."""
+
+from __future__ import annotations
+
+from math import ceil
+
+from rodwright.amounts import AREAS, RUNS, format_weight
+from rodwright.cutting.plans import Plan
+from rodwright.cutting.pricing import PricedBy, offer_of, priced_by
+from rodwright.cutting.shopping import ShoppingRow
+from rodwright.cutting.supplies import Supply
+from rodwright.cutting.whole import Cutting, OneMore
+from rodwright.cutting.work import Lot, LotPlan
+from rodwright.lengths import LengthUnit, format_length
+
+_NOUNS = {
+    "sheet": ("sheet", "sheets"),
+    "board": ("board", "boards"),
+    "length": ("length", "lengths"),
+}
+
+
+def counted(lot: Lot, count: int) -> str:
+    """So many sheets, boards or lengths."""
+    return f"{count} {_NOUNS[lot.kind][count != 1]}"
+
+
+def size_said(lot: Lot, length: float, width: float, unit: LengthUnit) -> str:
+    """Length and width of something of a lot, without the unit; of bought lengths their length."""
+    sizes = [length] if lot.kind == "length" else [length, width]
+    return " x ".join(format_length(each, unit) for each in sizes)
+
+
+def lot_title(lot: Lot, unit: LengthUnit) -> str:
+    """What a lot is of: ``birch plywood, 18 mm``, or with the section of bought lengths."""
+    sides = [lot.thickness] if lot.kind != "length" else [lot.section, lot.thickness]
+    section = " x ".join(format_length(each, unit) for each in sides)
+    return f"{lot.material}, {section} {unit}"
+
+
+def noun(lot: Lot) -> str:
+    """What is cut of a lot: sheets, boards or lengths, one of them."""
+    return _NOUNS[lot.kind][0]
+
+
+def money(amount: float) -> str:
+    """A price or a cost, in the maker's own money, which has no sign."""
+    return f"{amount + 0.0:.2f}"
+
+
+def cost_said(lot: Lot, amount: float, unit: LengthUnit) -> str:
+    """A cost of a lot's plan: money, or how much is cut up where no price is known."""
+    if priced_by(lot) is not PricedBy.SIZE:
+        return money(amount)
+    return (AREAS if any(each.width for each in lot.supplies) else RUNS)[unit].said(amount)
+
+
+def proof_said(lot: Lot, plan: Plan, unit: LengthUnit) -> str:
+    """How good a plan is known to be: never said to be nearer to the best than it is."""
+    if plan.proven:
+        return "proven best"
+    per_cent = ceil(plan.gap * 1000 - 1e-6) / 10
+    bound = cost_said(lot, plan.bound, unit)
+    if not per_cent:
+        return f"none costs less (bound {bound})"
+    return f"at most {per_cent:g} % above the best there can be (bound {bound})"
+
+
+def lot_summary(planned: LotPlan, unit: LengthUnit) -> str:
+    """What a lot takes and costs, and how good that is: ``2 sheets, 148.00, proven best``."""
+    lot, plan = planned.lot, planned.plan
+    if plan.layouts and all(offer_of(lot, each).at_hand for each in plan.used):
+        cost = ["all at hand"]
+    else:
+        cost = [cost_said(lot, plan.cost, unit)]
+    if priced_by(lot) is PricedBy.ESTIMATE:
+        cost = [f"{cost[0]} by estimate"]
+    told = [counted(lot, len(plan.layouts)), *cost, proof_said(lot, plan, unit)]
+    if plan.stopped:
+        told.append("stopped before the end of the search")
+    return ", ".join(told)
+
+
+def row_said(cutting: Cutting, row: ShoppingRow) -> str:
+    """What is bought, or taken from the rack, in a line."""
+    lot = cutting.lots[row.lot].lot
+    size = size_said(lot, row.supply.length, row.supply.width, cutting.unit)
+    return f"{counted(lot, row.count)} of {lot_title(lot, cutting.unit)}, {size} {cutting.unit}"
+
+
+def supply_weight(lot: Lot, supply: Supply) -> float:
+    """kg of one sheet, board or length."""
+    side = supply.width or lot.section
+    return supply.length * side * lot.thickness * lot.density / 1e9
+
+
+def one_more_lines(cutting: Cutting) -> tuple[str, ...]:
+    """What one more size would change for each lot; sizes that save nothing in one line."""
+    told = []
+    for at, planned in enumerate(cutting.lots):
+        changes = [each for each in cutting.one_more if each.lot == at]
+        told += [_saving(cutting, each) for each in changes if each.saved]
+        useless = [_sizes_said(cutting, each) for each in changes if not each.saved]
+        if useless:
+            *others, last = useless
+            named = f"{', '.join(others)} or {last}" if others else last
+            told.append(
+                f"{lot_title(planned.lot, cutting.unit)}: nothing would be saved with "
+                f"{_NOUNS[planned.lot.kind][1]} of {named} at prices by their area"
+            )
+    return tuple(told)
+
+
+def _saving(cutting: Cutting, change: OneMore) -> str:
+    lot, unit = cutting.lots[change.lot].lot, cutting.unit
+    price = cost_said(lot, change.price, unit)
+    by = " (by its area, nobody said a price)" if change.in_proportion else ""
+    fewer = "fewer" if change.count > 0 else "more"
+    count = f"{counted(lot, abs(change.count))} {fewer}, " if change.count else ""
+    return (
+        f"{lot_title(lot, unit)}: with {_NOUNS[lot.kind][1]} of {_sizes_said(cutting, change)} at "
+        f"{price}{by} {count}{cost_said(lot, change.saved, unit)} less"
+    )
+
+
+def _sizes_said(cutting: Cutting, change: OneMore) -> str:
+    lot = cutting.lots[change.lot].lot
+    return f"{size_said(lot, change.length, change.width, cutting.unit)} {cutting.unit}"
+
+
+NO_HARDWARE = (
+    "Screws, hinges, edging and the like aren't in it: `rodwright parts` lists them. Without tax."
+)
+_SAWS = (
+    "Take care: guards and riving knife on, push sticks for narrow strips; stand out of line with "
+    "the blade and let no offcut lie between it and the fence. Extract the dust and wear a mask."
+)
+_ROUTER = (
+    "Take care: clamp or hold down every piece before it is cut free, and keep hands off until the "
+    "tool stands. Extract the dust and wear a mask; wear eye and ear protection."
+)
+_TWO_PEOPLE = 25.0
+"""kg.  From here on two people carry a sheet (common practice; the HSE's guideline for one man at
+waist height, L23, from memory)."""
+
+
+def cautions(cutting: Cutting) -> tuple[str, ...]:
+    """What to take care of, in a few lines for the whole plan."""
+    sheets = any(each.lot.kind == "sheet" for each in cutting.lots)
+    router = cutting.rules.router is not None and sheets
+    saw = not router or any(each.lot.kind != "sheet" for each in cutting.lots)
+    told = [_SAWS] if saw else []
+    if router:
+        told.append(_ROUTER)
+    weights = [
+        supply_weight(planned.lot, supply)
+        for planned in cutting.lots
+        for supply in planned.lot.supplies
+        if supply.name in planned.plan.used
+    ]
+    if (heaviest := max(weights, default=0.0)) > _TWO_PEOPLE:
+        weight = format_weight(heaviest, cutting.unit, 0)
+        told.append(f"The heaviest weighs {weight}: two people carry it, and turn it at the saw.")
+    return tuple(told)

@@ -1,0 +1,112 @@
+"""How a plan is told: whole sentences, as they are read."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from kit.cuttings import cutting, length_plan, offer, sheet_lot, sheet_plan
+from rodwright.cutting.plans import Plan
+from rodwright.cutting.saws import Saw
+from rodwright.cutting.shopping import shopping_rows
+from rodwright.cutting.whole import OneMore, Rules
+from rodwright.cutting.work import LotPlan
+from rodwright.handover.cut_words import (
+    cautions,
+    lot_summary,
+    lot_title,
+    one_more_lines,
+    proof_said,
+    row_said,
+)
+
+
+@pytest.mark.parametrize(
+    ("cost", "bound", "proven", "said"),
+    [
+        (148.0, 148.0, True, "proven best"),
+        (148.0, 144.6, False, "at most 2.3 % above the best there can be (bound 144.60)"),
+        # 0.04 % is told as 0.1 %, never as nothing.
+        (100.0, 99.96, False, "at most 0.1 % above the best there can be (bound 99.96)"),
+        (100.0, 0.0, False, "at most 100 % above the best there can be (bound 0.00)"),
+        (100.0, 100.0, False, "none costs less (bound 100.00)"),
+    ],
+)
+def test_how_good_a_plan_is(cost: float, bound: float, proven: bool, said: str) -> None:
+    plan = Plan((), cost, bound, proven, kerf=3.0)
+    assert proof_said(sheet_plan().lot, plan, "mm") == said
+
+
+def test_a_lot_in_a_line() -> None:
+    assert lot_summary(sheet_plan(), "mm") == "2 sheets, 74.00, proven best"
+    assert lot_summary(length_plan(), "mm") == (
+        "2 lengths, 4.0 m, at most 2 % above the best there can be (bound 3.9 m)"
+    )
+
+
+def test_what_is_all_at_hand_and_what_is_estimated() -> None:
+    there = sheet_lot(offer("KD7F-3", 2440.0, 1220.0, count=2))
+    plan = replace(sheet_plan().plan.layouts[1])
+    at_hand = LotPlan(there, Plan((plan,), 0.0, 0.0, proven=True, kerf=3.0))
+    assert lot_summary(at_hand, "mm") == "1 sheet, all at hand, proven best"
+    planned = sheet_plan()
+    guessed = offer("half", 1220.0, 1220.0)
+    lot = replace(
+        planned.lot,
+        supplies=(*planned.lot.supplies, guessed.supply),
+        offers=(*planned.lot.offers, guessed),
+    )
+    assert lot_summary(replace(planned, lot=lot), "mm") == (
+        "2 sheets, 74.00 by estimate, proven best"
+    )
+
+
+def test_a_search_that_was_stopped_says_so() -> None:
+    planned = length_plan()
+    stopped = replace(planned, plan=replace(planned.plan, stopped=True))
+    assert lot_summary(stopped, "mm").endswith(", stopped before the end of the search")
+
+
+def test_what_a_lot_is_of() -> None:
+    assert lot_title(sheet_plan().lot, "mm") == "birch plywood, 18 mm"
+    assert lot_title(length_plan().lot, "mm") == "beech, 45 x 45 mm"
+    assert lot_title(replace(sheet_plan().lot, thickness=19.05), "in") == "birch plywood, 3/4 in"
+
+
+def test_what_is_bought_in_a_line() -> None:
+    plan = cutting()
+    assert [row_said(plan, row) for row in shopping_rows(plan)] == [
+        "1 sheet of birch plywood, 18 mm, 2440 x 1220 mm",
+        "1 sheet of birch plywood, 18 mm, 900 x 500 mm",
+        "2 lengths of beech, 45 x 45 mm, 2000 mm",
+    ]
+
+
+def test_one_more_size() -> None:
+    changes = (
+        OneMore(0, 3050.0, 1525.0, 115.63, True, 2, 18.0),
+        OneMore(0, 1220.0, 1220.0, 40.0, False, -1, 7.5),
+        OneMore(0, 2500.0, 1250.0, 77.7, True, 0, 0.0),
+        OneMore(0, 1220.0, 610.0, 18.5, True, 0, 0.0),
+    )
+    assert one_more_lines(cutting(one_more=changes)) == (
+        "birch plywood, 18 mm: with sheets of 3050 x 1525 mm at 115.63 (by its area, nobody said a "
+        "price) 2 sheets fewer, 18.00 less",
+        "birch plywood, 18 mm: with sheets of 1220 x 1220 mm at 40.00 1 sheet more, 7.50 less",
+        "birch plywood, 18 mm: nothing would be saved with sheets of 2500 x 1250 mm or "
+        "1220 x 610 mm at prices by their area",
+    )
+
+
+def test_cautions_are_few_and_suit_what_is_cut() -> None:
+    saw = cautions(cutting())
+    assert len(saw) == 2
+    assert saw[0].startswith("Take care: guards and riving knife on, push sticks")
+    # 2.44 x 1.22 x 0.018 m of 680 kg/m3, by hand.
+    assert saw[1] == "The heaviest weighs 36 kg: two people carry it, and turn it at the saw."
+    router = cautions(cutting(sheet_plan(), rules=Rules(Saw(), Saw("router", kerf=6.0))))
+    assert router[0].startswith("Take care: clamp or hold down every piece")
+    assert not any("riving knife" in line for line in router)
+    light = cautions(cutting(length_plan()))
+    assert len(light) == 1
