@@ -12,7 +12,7 @@ from rodwright.cutting.plans import Placed
 from rodwright.cutting.steps.bars import bar_run
 from rodwright.cutting.steps.bench import OPPOSITE, Bench, Edges, Hand, Run, Task, Way
 from rodwright.cutting.steps.break_down import best_cut
-from rodwright.cutting.steps.cuts import CutKind, Result
+from rodwright.cutting.steps.cuts import CutKind, Result, State
 from rodwright.cutting.steps.panels import NOISE, Axis, Block, Panel, Rectangle, divided
 
 _OTHER: dict[Axis, Axis] = {"along": "across", "across": "along"}
@@ -98,10 +98,14 @@ def _tasks(bench: Bench, hand: Hand, axis: Axis, parts: list[Panel]) -> Iterator
         at = parts[cut].area.span(axis)[1]
         if at - parts[cut].area.span(axis)[0] < NOISE:
             at = parts[cut + 1].area.span(axis)[0] - bench.kerf
+        kind: CutKind = "trim" if parts[cut].trim or parts[cut + 1].trim else _KINDS[axis]
+        if head and kind == "crosscut":
+            kind = "head cut"
+        state: State = "trimmed" if kind == "trim" else "sawn"
         sides = [
-            (hand.left(hand.area.spanning(axis, start, at), high, "sawn"), parts[: cut + 1]),
+            (hand.left(hand.area.spanning(axis, start, at), high, state), parts[: cut + 1]),
             (
-                hand.left(hand.area.spanning(axis, at + bench.kerf, stop), low, "sawn"),
+                hand.left(hand.area.spanning(axis, at + bench.kerf, stop), low, state),
                 parts[cut + 1 :],
             ),
         ]
@@ -111,9 +115,6 @@ def _tasks(bench: Bench, hand: Hand, axis: Axis, parts: list[Panel]) -> Iterator
         left: list[_Left] = [(None, ()), (None, ())]
         for side in order:
             left[side] = _side_left(bench, *sides[side], axis, side == stays)
-        kind: CutKind = "trim" if parts[cut].trim or parts[cut + 1].trim else _KINDS[axis]
-        if head and kind == "crosscut":
-            kind = "head cut"
         step = bench.step(hand, Way(axis, at, from_high, kind), left[0][0], left[1][0])
         yield Task(step, (*left[order[0]][1], *left[order[1]][1]))
         if stays is None:

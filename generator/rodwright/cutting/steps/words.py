@@ -1,0 +1,223 @@
+"""Cuts in the words of a maker at the saw."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from rodwright.amounts import format_weight
+from rodwright.cutting.saws import Saw
+from rodwright.cutting.steps.cuts import Contour, Edge, LotSteps, Result, SheetSteps, Step
+from rodwright.cutting.steps.settings import Setting, is_opening, step_at
+from rodwright.lengths import LengthUnit, format_length
+
+OPPOSITE: dict[Edge, Edge] = {"face": "back", "back": "face", "near": "far", "far": "near"}
+_EDGES: dict[Edge, str] = {
+    "face": "face edge", "back": "back edge", "near": "near end", "far": "far end",
+}  # fmt: skip
+_NOUNS = {"sheet": "sheet", "board": "board", "length": "length"}
+
+
+@dataclass(frozen=True, slots=True)
+class StepWords:
+    """A step as columns of a list; lengths in the maker's unit, without it.
+
+    ``hand`` is what is cut, ``size`` its length and width with its weight, ``cut`` what is done,
+    ``setting`` what the fence or stop is set to (or where the line is) and ``against`` which edge
+    is held to it.  ``leaves`` says what comes of it, what was measured first; ``mind`` what to
+    look out for, and what is done to pieces later.
+    """
+
+    number: int
+    hand: str
+    size: str
+    cut: str
+    setting: str
+    against: str
+    leaves: tuple[str, ...]
+    mind: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SettingWords:
+    """A setting of the fence or the stop as columns of a list; ``cuts`` says what is cut at it,
+    and how often."""
+
+    setting: str
+    cut: str
+    times: int
+    cuts: str
+
+
+def step_words(steps: LotSteps, sheet: SheetSteps, step: Step, unit: LengthUnit) -> StepWords:
+    """A step as a maker reads it."""
+    held = step.held
+    leaves = [_left(steps, each, unit) for each in step.results]
+    size = _size(held.length, held.width, unit)
+    return StepWords(
+        step.number,
+        hand_name(steps, sheet, held.name),
+        f"{size}, {format_weight(held.weight, unit)}",
+        _cut(step, unit),
+        "" if _needs_no_setting(step) else format_length(step.setting, unit),
+        _against(step, unit),
+        tuple(leaves),
+        (*_cautions(step, steps.saw, unit), *_later(steps, step)),
+    )
+
+
+def contour_words(steps: LotSteps, contour: Contour, unit: LengthUnit) -> StepWords:
+    """What a router cuts round, as a maker reads it."""
+    size = _size(contour.length, contour.width, unit)
+    at = f"{format_length(contour.x, unit)}, {format_length(contour.y, unit)}"
+    result = Result("piece", contour.name, contour.length, contour.width, contour.copies)
+    mind = ("small: leave tabs",) if contour.tabs else ()
+    cut = "inner contour" if contour.inner else "contour"
+    return StepWords(
+        contour.number, contour.name, size, cut, at, "near end, face edge",
+        (_left(steps, result, unit),), (*mind, *_notes(steps, result)),
+    )  # fmt: skip
+
+
+def setting_words(steps: LotSteps, setting: Setting, unit: LengthUnit) -> SettingWords:
+    """A setting as a maker reads it."""
+    first = step_at(steps, setting.steps[0])[1]
+    text = "" if _needs_no_setting(first) else format_length(setting.setting, unit)
+    counted: dict[str, int] = {}
+    for place in setting.steps:
+        sheet, step = step_at(steps, place)
+        hand = hand_name(steps, sheet, step.held.name)
+        counted[hand] = counted.get(hand, 0) + 1
+    cuts = (f"{hand}, {many} times" if many > 1 else hand for hand, many in counted.items())
+    return SettingWords(text, _cut(first, unit), setting.times, "; ".join(cuts))
+
+
+def hand_name(steps: LotSteps, sheet: SheetSteps, name: str) -> str:
+    """What is in hand: ``sheet 1`` or, of equal ones, ``sheets 2 to 4``; ``1.2``."""
+    noun, numbers = _NOUNS[steps.lot.kind], sheet.numbers
+    if name != str(numbers[0]):
+        return name
+    if len(numbers) == 1:
+        return f"{noun} {name}"
+    return f"{noun}s {_listed([str(each) for each in numbers])}"
+
+
+def written(steps: LotSteps, result: Result) -> tuple[str, ...]:
+    """What is written on a piece: the refs of all that are cut like it."""
+    labels = steps.lot.labels.get(result.name, ())
+    return tuple(labels[copy].ref for copy in result.copies if copy < len(labels)) or (result.name,)
+
+
+def cautions(steps: LotSteps) -> tuple[str, ...]:
+    """What to mind at every cut; common practice, no source."""
+    cuts = [step for sheet in steps.sheets for step in sheet.steps]
+    told = ["Dust: extraction on, a mask where it doesn't reach, ears and eyes covered."]
+    if steps.saw.kind == "router" and steps.lot.kind == "sheet":
+        told.append(
+            "Router: clamp or hold the sheet all over, leave tabs on small pieces, and never reach "
+            "in while the cutter turns."
+        )
+        return tuple(told)
+    told.append(
+        "Saw: guard and riving knife on, a push stick for what is narrow, never a fence and a stop "
+        "at once, and stand clear of narrow offcuts beside the blade."
+    )
+    if any(step.how == "carried" for step in cuts):
+        told.append(
+            "Cuts marked `carried` are made where the sheet lies, on foam or battens, with a track "
+            "saw or a straightedge clamped on; both sides supported."
+        )
+    if any(step.heavy for step in cuts):
+        told.append("Two people lift what is marked heavy.")
+    return tuple(told)
+
+
+def _needs_no_setting(step: Step) -> bool:
+    return is_opening(step) and not step.along and step.kind in ("trim", "mitre")
+
+
+def _cut(step: Step, unit: LengthUnit) -> str:
+    if step.kind == "trim" or is_opening(step):
+        edge = _EDGES[OPPOSITE[step.edge]]
+        if step.kind == "mitre":
+            return f"mitre the {edge} at {step.angle:.4g}°, {_long(step)}"
+        size = step.held.width if step.along else step.held.length
+        off = format_length(size - step.setting, unit)
+        return f"trim {off} off the {edge}"
+    if step.kind == "mitre":
+        nested = ", the next piece's end with it" if step.nested else ""
+        return f"mitre at {step.angle:.4g}°, {_long(step)}{nested}"
+    return step.kind
+
+
+def _long(step: Step) -> str:
+    return f"longer at the {_EDGES[step.long_point or 'face']}"
+
+
+def _against(step: Step, unit: LengthUnit) -> str:
+    edge = f"{_EDGES[step.edge]}, {step.state}"
+    if _needs_no_setting(step):
+        return ""
+    if step.how == "fence":
+        return edge
+    other = _EDGES[OPPOSITE[step.edge]]
+    return f"{edge}; {format_length(step.rest_setting, unit)} from the {other}"
+
+
+def _left(steps: LotSteps, result: Result, unit: LengthUnit) -> str:
+    size = _size(result.length, result.width, unit)
+    match result.what:
+        case "piece":
+            return f"{size}: done, write {_listed(written(steps, result))}"
+        case "outer":
+            return f"{result.name}, {size}: divided later"
+        case "offcut":
+            flawed = ", with a flaw" if result.flaws else ""
+            return f"offcut {_listed(result.names)}, {size}{flawed}: to the rack"
+        case "waste":
+            return f"waste, {size}"
+        case "panel":
+            return f"{result.name}, {size}"
+
+
+def _cautions(step: Step, saw: Saw, unit: LengthUnit) -> Iterator[str]:
+    if step.heavy:
+        yield f"heavy: {format_weight(step.held.weight, unit)}, two people"
+    if step.large:
+        limit = saw.rip if step.along else saw.crosscut
+        assert limit is not None
+        yield f"beyond the saw, which {'rips' if step.along else 'crosscuts'} " + (
+            f"{format_length(limit, unit)}"
+        )
+    if step.how == "carried":
+        yield "carried: a saw is brought to it"
+
+
+def _later(steps: LotSteps, step: Step) -> Iterator[str]:
+    for result in step.results:
+        if result.what == "piece":
+            yield from _notes(steps, result)
+
+
+def _notes(steps: LotSteps, result: Result) -> Iterator[str]:
+    """What is done to pieces once they are cut, told once for those that it is alike for."""
+    labels = steps.lot.labels.get(result.name, ())
+    refs: dict[str, list[str]] = {}
+    for copy in result.copies:
+        for note in labels[copy].notes if copy < len(labels) else ():
+            refs.setdefault(note, []).append(labels[copy].ref)
+    for note, those in refs.items():
+        yield f"{_listed(those)}: {note}"
+
+
+def _size(length: float, width: float, unit: LengthUnit) -> str:
+    sides = (length, width) if width else (length,)
+    return " x ".join(format_length(side, unit) for side in sides)
+
+
+def _listed(words: Sequence[str]) -> str:
+    if len(words) > 2 and all(word.isdigit() for word in words):
+        first, last = int(words[0]), int(words[-1])
+        if last - first == len(words) - 1:
+            return f"{first} to {last}"
+    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
