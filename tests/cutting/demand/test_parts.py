@@ -153,9 +153,10 @@ def test_members_of_a_bought_section_are_just_cut_to_length() -> None:
     mitres = (Mitre(NEAR, 45.0, FRONT), Mitre(FAR, 45.0, FRONT))
     (lot,) = lots_of([Job(unit_of(part(700.0, 58.0, 20.0, section, *mitres)))])
     assert (lot.kind, lot.section, lot.thickness) == ("length", 60.0, 22.0)
-    assert lot.pieces == (Piece("P1", 700.0, 0.0, 1, False, (58.0, 58.0)),)
-    assert lot.labels["P1"][0].notes[:2] == (
-        "rip it to 58 mm wide",
+    assert lot.pieces == (Piece("P1", 700.0, turning=False, slants=(60.0, 60.0), section=60.0),)
+    assert lot.labels["P1"][0].notes[:3] == (
+        "mitre 45° at both ends: 700 mm over the long points, 580 over the short",
+        "rip it to 58 mm wide, from the edge of its short points",
         "plane it from 22 to 20 mm thick",
     )
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
 
-from rodwright.cutting.pieces import Inner, Piece
+from rodwright.cutting.pieces import Piece
 from rodwright.cutting.work import Label
 
 _EQUAL = 6
@@ -14,45 +14,36 @@ _EQUAL = 6
 
 @dataclass(frozen=True, slots=True)
 class Cut:
-    """One piece to cut: what it is called, its size along and across the grain as cut (mm), how it
-    may lie, and what its label says.  ``within`` are the pieces that are cut from it later, with
-    their labels."""
+    """One piece to cut, and what its label says; ``within`` are the labels of its ``inner`` ones,
+    in their order."""
 
-    name: str
-    length: float
-    width: float
-    turning: bool
+    piece: Piece
     label: Label
-    slants: tuple[float, float] = (0.0, 0.0)
-    within: tuple[tuple[Inner, Label], ...] = ()
+    within: tuple[Label, ...] = ()
 
 
 def gathered(
     cuts: Iterable[Cut],
 ) -> tuple[tuple[Piece, ...], dict[str, tuple[Label, ...]]]:
     """Pieces, each as often as it is wanted and called by the first of them, in the order in which
-    they first come; and the labels of all of them and of what is within, by their names."""
+    they first come; and the labels of all of them and of what is within, by their names.
+
+    Mirror images are the same piece turned over.
+    """
     alike: dict[tuple[object, ...], list[Cut]] = {}
     for cut in cuts:
-        size = (round(cut.length, _EQUAL), round(cut.width, _EQUAL))
-        slants = tuple(round(each, _EQUAL) for each in sorted(cut.slants))
-        # What others are cut from is like no other: each has its own within.
-        own = cut.name if cut.within else ""
-        alike.setdefault((size, cut.turning, slants, own), []).append(cut)
-    labels = {each[0].name: tuple(cut.label for cut in each) for each in alike.values()}
+        alike.setdefault(_what(cut.piece), []).append(cut)
+    labels = {each[0].piece.name: tuple(cut.label for cut in each) for each in alike.values()}
     for each in alike.values():
-        labels |= {inner.name: (label,) for inner, label in each[0].within}
-    return tuple(map(_piece, alike.values())), labels
+        first = each[0]
+        labels |= {
+            inner.name: (label,)
+            for inner, label in zip(first.piece.inner, first.within, strict=True)
+        }
+    return tuple(replace(each[0].piece, count=len(each)) for each in alike.values()), labels
 
 
-def _piece(cuts: Sequence[Cut]) -> Piece:
-    first = cuts[0]
-    return Piece(
-        first.name,
-        first.length,
-        first.width,
-        len(cuts),
-        first.turning,
-        first.slants,
-        tuple(inner for inner, _ in first.within),
-    )
+def _what(piece: Piece) -> tuple[object, ...]:
+    """What equal pieces have in common; what others are cut from is like no other."""
+    figures = (piece.length, piece.width, piece.section, *sorted(piece.slants))
+    return (*(round(each, _EQUAL) for each in figures), piece.turning, piece.inner)

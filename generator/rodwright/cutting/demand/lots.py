@@ -13,6 +13,7 @@ from rodwright.cutting.demand.jobs import Job, Wanted
 from rodwright.cutting.demand.parts import wanted_of
 from rodwright.cutting.demand.refusals import DemandError, Refusal
 from rodwright.cutting.offers import Offer, lot_kind, same_lot, supplies_of
+from rodwright.cutting.pieces import Piece
 from rodwright.cutting.rack import Rack
 from rodwright.cutting.supplies import Supply
 from rodwright.cutting.work import Label, Lot
@@ -107,18 +108,16 @@ def _cuts(wanted: Wanted, offers: Sequence[Offer], kerf: float) -> Iterator[Cut]
         panel = _panel(wanted, offers, kerf)
         yield from _strips(wanted, panel) if panel is not None else ()
         return
-    within = tuple(
-        (inner, _label(front)) for inner, front in zip(wanted.inner, wanted.run, strict=True)
-    )
-    yield Cut(
+    piece = Piece(
         wanted.ref,
         wanted.length,
         wanted.width,
-        wanted.turning,
-        _label(wanted),
-        wanted.slants,
-        within,
+        turning=wanted.turning,
+        slants=wanted.slants,
+        inner=wanted.inner,
+        section=wanted.stock.section or 0.0,
     )
+    yield Cut(piece, _label(wanted), tuple(map(_label, wanted.run)))
 
 
 def _label(wanted: Wanted) -> Label:
@@ -153,7 +152,7 @@ def _strips(wanted: Wanted, panel: GlueUp) -> Iterator[Cut]:
         size = (panel.length, strip - 2 * JOINTING, wanted.thickness)
         part = f"{wanted.called}, strip {number} of {count}"
         label = Label(name, job.unit.title, part, size, notes)
-        yield Cut(name, panel.length, strip, False, label)
+        yield Cut(Piece(name, panel.length, strip, turning=False), label)
 
 
 def _named_apart(lots: Sequence[Lot]) -> tuple[Lot, ...]:

@@ -62,10 +62,11 @@ def planed(job: Job, part: Part, on_edge: bool) -> Iterator[str]:
         yield f"plane it from {job.size(there)} to {job.length(part.blank.thickness)} thick"
 
 
-def ripped(job: Job, part: Part) -> Iterator[str]:
+def ripped(job: Job, part: Part, mitred: bool) -> Iterator[str]:
     """What is taken off a length that was bought in a larger section."""
     stock, (_, wide, thick) = part.blank.stock, part.rough_size
     if (stock.section or 0.0) > wide + TOUCH:
-        yield f"rip it to {job.length(wide)} wide"
+        where = ", from the edge of its short points" if mitred else ""
+        yield f"rip it to {job.length(wide)} wide{where}"
     if stock.thickness > thick + TOUCH:
         yield f"plane it from {job.size(stock.thickness)} to {job.length(thick)} thick"

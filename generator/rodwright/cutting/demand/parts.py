@@ -10,6 +10,9 @@ from rodwright.geometry import TOUCH
 from rodwright.unit import Grain, Part
 from rodwright.unit.shop_part import shop_part
 
+_EXACT = 6
+"""Decimals of a millimetre; what quotients leave beyond them is noise."""
+
 
 def wanted_of(job: Job, part: Part) -> Wanted:
     """The piece that a part is made of, as its stock is cut: sheets to length and width, boards
@@ -46,10 +49,20 @@ def _of_board(job: Job, part: Part) -> Wanted:
 
 
 def _of_section(job: Job, part: Part) -> Wanted:
-    """Just a length of what is bought in its section."""
+    """Just a length of what is bought in its section; mitres are cut right across that."""
     length, width, _ = part.rough_size
-    slants = slants_of(shop_part([part]).part)
-    notes = (*ripped(job, part), *_points(job, length, width, slants), *notes_of(job, part))
+    section = part.blank.stock.section or width
+    near, far = (
+        round(each * section / width, _EXACT) for each in slants_of(shop_part([part]).part)
+    )
+    if near + far > length:
+        near = far = 0.0
+    slants = (near, far)
+    notes = (
+        *_points(job, length, section, slants),
+        *ripped(job, part, any(slants)),
+        *notes_of(job, part),
+    )
     return Wanted(job, part, length, 0.0, False, slants, notes)
 
 
