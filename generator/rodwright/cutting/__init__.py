@@ -13,6 +13,7 @@ from rodwright.cutting.supplies import Flaw, Supply, Trim
 
 if TYPE_CHECKING:
     from rodwright.cutting.boards.planning import plan_boards
+    from rodwright.cutting.sheets.planning import plan_sheets
 
 __all__ = [
     "CannotCutError",
@@ -26,9 +27,13 @@ __all__ = [
     "Supply",
     "Trim",
     "plan_boards",
+    "plan_sheets",
 ]
 
-_PLANNING = {"plan_boards": "rodwright.cutting.boards.planning"}
+_PLANNING = {
+    "plan_boards": "rodwright.cutting.boards.planning",
+    "plan_sheets": "rodwright.cutting.sheets.planning",
+}
 """Where those are that load solvers, which happens when they are first used."""
 
 

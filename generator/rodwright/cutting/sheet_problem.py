@@ -18,6 +18,10 @@ FirstCut = Literal["along", "across"]
 """Along the length (a rip, which divides the width), or across it."""
 
 
+Way = tuple[bool, int, int]
+"""How a piece may lie: turned or not, its length along x, its width along y."""
+
+
 class Spot(NamedTuple):
     """What no piece may lie on, in steps: one from ``x0`` to ``x1`` (with its kerf) lies on it if
     ``x0 < self.x1`` and ``x1 > self.x0``, and so in y.
@@ -75,8 +79,8 @@ class Size:
         return (self.width, self.length) if turned else (self.length, self.width)
 
     @property
-    def ways(self) -> tuple[tuple[bool, int, int], ...]:
-        """How it may lie: turned, length along x, width along y."""
+    def ways(self) -> tuple[Way, ...]:
+        """How it may lie."""
         straight = (False, self.length, self.width)
         return (straight, (True, self.width, self.length)) if self.turns else (straight,)
 

@@ -1,0 +1,105 @@
+"""Plans for sheets: searches for good ones, bounds that say how good they are."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from random import Random
+from typing import Literal
+
+from rodwright.cutting.bounds.least_cost import free_bound
+from rodwright.cutting.free.planning import plan_free
+from rodwright.cutting.pieces import Piece
+from rodwright.cutting.plans import CannotCutError, Offcut, Plan
+from rodwright.cutting.progress import Patience
+from rodwright.cutting.sheet_problem import Pattern, Rules, SheetProblem
+from rodwright.cutting.sheet_question import layouts_of, left_of, problem_of
+from rodwright.cutting.sheets.filling import Effort
+from rodwright.cutting.sheets.left_over import left_over
+from rodwright.cutting.sheets.searching import Search
+from rodwright.cutting.sheets.state import Found, Ground
+from rodwright.cutting.supplies import Supply
+
+EFFORT = 12_000_000
+"""How many places a search looks at: some seconds."""
+
+
+def plan_sheets(  # noqa: PLR0913 (what can be asked is what it is)
+    pieces: Sequence[Piece],
+    stock: Sequence[Supply],
+    *,
+    kerf: float = 0.0,
+    turning: bool = False,
+    guillotine: bool = True,
+    stages: int | None = None,
+    first_cut: Literal["along", "across"] | None = None,
+    head_cuts: bool = False,
+    least_offcut: tuple[float, float] = (0.0, 0.0),
+    seed: int = 0,
+    patience: Patience | None = None,
+) -> Plan:
+    """How to cut pieces from sheets, at the least cost; then from the fewest sheets, and of these
+    the smallest; then with the largest offcut.
+
+    Lengths in mm.  ``turning`` lets pieces lie across the grain, where they don't say.  Cuts go
+    from edge to edge (``guillotine``), any number of times or in so many ``stages``: cuts that go
+    one way, then the other, and one more that trims a piece to its size.  ``first_cut`` is the
+    direction of the first, and ``head_cuts`` allows one across the sheet before them.  Offcuts
+    smaller than ``least_offcut`` are of no use.  Equal questions with one ``seed`` have equal
+    answers.
+
+    Raises:
+        CannotCutError: A piece goes on no sheet, or there are proven to be too few.
+        ValueError: A figure makes no sense.
+    """
+    rules = Rules(guillotine, stages, first_cut, head_cuts)
+    problem = problem_of(
+        pieces, stock, rules, kerf=kerf, turning=turning, least_offcut=least_offcut
+    )
+    if not problem.sizes:
+        return Plan((), 0.0, 0.0, True, kerf)
+    waiting = patience or Patience()
+    bound = free_bound(problem)
+    if bound is None:
+        raise CannotCutError("not enough", tuple(piece.name for piece in pieces if piece.count))
+    found = _search(problem, bound, seed, waiting)
+    if not guillotine:
+        start = [filling.pattern() for filling in found.fillings]
+        return plan_free(problem, pieces, stock, start=start, seed=seed, patience=waiting)
+    money = problem.money.length
+
+    def offcuts(pattern: Pattern) -> tuple[Offcut, ...]:
+        return left_over(problem, pattern)
+
+    patterns = [filling.pattern() for filling in found.fillings]
+    return Plan(
+        layouts_of(problem, patterns, pieces, stock, offcuts),
+        money(found.cost),
+        money(bound),
+        found.whole and found.cost <= bound,
+        kerf,
+        left_of(problem, [found.left.count(n) for n in range(len(problem.sizes))], pieces),
+        waiting.stopped,
+    )
+
+
+def _search(problem: SheetProblem, bound: int, seed: int, patience: Patience) -> Found:
+    def tell(found: Found) -> None:
+        patience.told(problem.money.length(found.cost), problem.money.length(bound))
+
+    ways = tuple(size.ways for size in problem.sizes)
+    ground = Ground(
+        problem,
+        ways,
+        Random(seed),
+        Effort(EFFORT, patience),
+        min(size.area for size in problem.sizes),
+    )
+    search = Search(ground, tell)
+    try:
+        search.build(bound)
+        search.improve(bound, EFFORT)
+    except KeyboardInterrupt:
+        if not search.best.fillings:
+            raise
+        patience.stop()
+    return search.best

@@ -1,0 +1,86 @@
+"""The search for a better plan: what sheets might do, and whether all goes on those."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Callable
+
+from rodwright.cutting.sheets.building import first_plans
+from rodwright.cutting.sheets.filling import Filling
+from rodwright.cutting.sheets.mixes import Mix, better_mixes
+from rodwright.cutting.sheets.packing import pack
+from rodwright.cutting.sheets.state import Found, Ground
+
+_ROUNDS = 12
+"""On how many mixes of sheets, at most, the effort that is left is spread."""
+
+
+class Search:
+    """What was found so far: the ``best`` plan, and every sheet as it was filled.
+
+    ``told`` gets the best plan whenever there is a better one.
+    """
+
+    def __init__(self, ground: Ground, told: Callable[[Found], None]) -> None:
+        self.ground = ground
+        self.best = ground.found(
+            (), [n for n, s in enumerate(ground.problem.sizes) for _ in range(s.count)]
+        )
+        self.seen: dict[tuple[int, ...], Filling] = {}
+        self._told = told
+
+    def see(self, filling: Filling) -> None:
+        """Remember a sheet as it is filled; it isn't changed any more."""
+        self.seen.setdefault((filling.sheet, *sorted(filling.sizes())), filling)
+
+    def take(self, found: Found) -> None:
+        """Keep a plan if it is the best so far."""
+        for filling in found.fillings:
+            self.see(filling)
+        if found.merit < self.best.merit:
+            self.best = found
+            self._told(found)
+
+    def done(self, bound: int) -> bool:
+        """Whether no mix of sheets could be better by what is proven."""
+        return self.best.whole and not better_mixes(self.ground, self.best, bound)
+
+    def build(self, bound: int) -> None:
+        """First plans, until none could be better."""
+        for found in first_plans(self.ground):
+            better = found.merit < self.best.merit
+            self.take(found)
+            if better and self.done(bound):
+                return
+
+    def improve(self, bound: int, effort: int) -> None:
+        """Better plans within an effort, by one mix of sheets after another."""
+        end = self.ground.effort.left - effort
+        tried: set[Mix] = set()
+        while not self.ground.effort.over():
+            left = self.ground.effort.left - end
+            mixes = [mix for mix in better_mixes(self.ground, self.best, bound) if mix not in tried]
+            if not mixes or left <= 0:
+                return
+            tried.add(mixes[0])
+            self._try(mixes[0], max(1, left // min(len(mixes), _ROUNDS)))
+
+    def _try(self, mix: Mix, effort: int) -> None:
+        fillings, left = self._on(mix)
+        fillings, left = pack(self.ground, fillings, left, effort, self.see)
+        self.take(self.ground.found(fillings, left))
+
+    def _on(self, mix: Mix) -> tuple[list[Filling], list[int]]:
+        """The best plan on another mix of sheets: what was on the emptiest that aren't in it is
+        left over."""
+        there = Counter({kind: many for kind, many in enumerate(mix) if many})
+        kept: list[Filling] = []
+        left = list(self.best.left)
+        for filling in sorted(self.best.fillings, key=lambda each: each.free / each.area):
+            if there[filling.sheet]:
+                there[filling.sheet] -= 1
+                kept.append(filling)
+            else:
+                left += filling.sizes()
+        kept += [self.ground.open(kind) for kind in there.elements()]
+        return kept, left
