@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 
 MODEL = Path(__file__).parents[1] / "models" / "reading-alcove.yaml"
+RACK = MODEL.parent / "racks" / "workshop.yaml"
 HEAVY = (
     "('cadquery', 'OCP', 'vtkmodules', 'trimesh', 'scipy', 'shapely', 'openpyxl', 'Pynite', "
     "'highspy', 'ortools')"
@@ -62,6 +63,9 @@ def _code(words: list[str]) -> str:
         ["parts", str(MODEL), "--json"],
         ["schema"],
         ["schema", "unit"],
+        ["schema", "rack"],
+        ["rack", "show", str(RACK)],
+        ["rack", "show", str(RACK), "--json"],
         ["new"],
         ["rule"],
         ["span", "birch plywood", "18", "--load", "books", "--ends", "housed"],

@@ -12,6 +12,7 @@ from rodwright.checks import check_parts
 from rodwright.checks.findings import Severity
 from rodwright.jobs.new import model_names
 from rodwright.wishes import UnitSpec
+from rodwright.wishes.rack import RackSpec
 from rodwright.wishes.reading.reference import with_table
 
 ROOT = Path(__file__).parents[1]
@@ -22,6 +23,12 @@ KEYS = (ROOT / "models" / "README.md").read_text(encoding="utf-8")
 def test_the_table_of_keys_is_current() -> None:
     """If not: python -m rodwright.wishes.reading.reference models/README.md."""
     assert with_table(KEYS, UnitSpec) == KEYS
+
+
+def test_the_table_of_a_rack_files_keys_is_current() -> None:
+    """If not: python -m rodwright.wishes.reading.reference docs/rack.md rack."""
+    page = (ROOT / "docs" / "rack.md").read_text(encoding="utf-8")
+    assert with_table(page, RackSpec) == page
 
 
 def test_every_ready_model_is_listed() -> None:

@@ -18,6 +18,7 @@ from rodwright_cli import (
     gallery,
     new,
     parts,
+    rack,
     rule,
     schema,
     span,
@@ -50,6 +51,7 @@ for verb in (
     schema.schema,
     survey.survey,
     way_in.way_in,
+    rack.rack,
     gallery.gallery,
 ):
     app.command()(verb)

@@ -22,6 +22,8 @@ from rodwright.jobs.build import Build as Build
 from rodwright.jobs.build import build as build
 from rodwright.jobs.cut import cut as cut
 from rodwright.jobs.cut import write_cut as write_cut
+from rodwright.jobs.rack import read_rack as read_rack
+from rodwright.jobs.rack import take_from_rack as take_from_rack
 from rodwright.jobs.rule import meaning_of as meaning_of
 from rodwright.jobs.span import span as span
 from rodwright.jobs.survey import survey as survey
@@ -50,6 +52,7 @@ from rodwright.unit import Unit as Unit
 from rodwright.way.answer import WayInAnswer as WayInAnswer
 from rodwright.wishes import SpecFile as SpecFile
 from rodwright.wishes import UnitSpec as UnitSpec
+from rodwright.wishes import rack_schema as rack_schema
 from rodwright.wishes import read_spec as read_spec
 from rodwright.wishes import spec_schema as spec_schema
 

@@ -16,6 +16,7 @@ import pytest
 from rodwright.checks.rules import Rule
 from rodwright.handover.json_text import json_text
 from rodwright.jobs.new import model_names, model_path
+from rodwright.jobs.rack import read_rack
 from rodwright_cli.json_out import say_json
 from rodwright_cli.main import app, main
 
@@ -216,3 +217,22 @@ def test_whatever_a_title_holds_it_is_ascii_that_reads_back(
     out = capsys.readouterr().out
     assert out.isascii() and not re.search(r"[^\n -~]", out)
     assert json.loads(out) == {"titles": titles}
+
+
+def test_a_rack_and_what_is_taken_from_it(maker: Maker) -> None:
+    assert maker.run("rack", "new", "--json").document == {"file": "rack.yaml"}
+    shown = maker.run("rack", "show", "--json")
+    assert (shown.code, shown.err) == (0, "") and set(shown.document) == KEYS["rack"]
+    named = {each["name"]: each for each in shown.document["stock"]}
+    assert named["ash 27"]["price"] == pytest.approx(1900 * 2.6 * 0.16 * 0.027)
+    assert shown.document["value"] == pytest.approx(
+        sum(each["value"] for each in named.values() if each["value"] is not None)
+    )
+    rack = read_rack(maker.folder / "rack.yaml")
+    used = [{"entry": "K1", "count": 1, "was": rack.entries[3].fingerprint}]
+    plan = {"rack": "rack.yaml", "plan": "0123456789abcdef", "uses": used, "comes": []}
+    (maker.folder / "cut.json").write_text(json.dumps({"rack": plan}))
+    done = maker.run("rack", "take", "cut.json", "--json").document
+    assert set(done) == {"file", "plan", "used", "came"}
+    assert done["used"] == [{"name": "K1", "used": 1, "left": 0}]
+    assert maker.run("rack", "take", "cut.json", "--json").code == 2

@@ -43,7 +43,15 @@ def copy_model(name: str, target: Path) -> None:
         ProblemsError: there is no such model, the file is there already, or it can't be
             written.
     """
-    text = model_path(name).read_text(encoding="utf-8")
+    write_new(model_path(name).read_text(encoding="utf-8"), target)
+
+
+def write_new(text: str, target: Path) -> None:
+    """Write a text to a new file.
+
+    Raises:
+        ProblemsError: the file is there already, or it can't be written.
+    """
     try:
         with target.open("x", encoding="utf-8") as file:
             file.write(text)

@@ -7,7 +7,7 @@ from typing import Any
 from rodwright.wishes.models import UnitSpec
 from rodwright.wishes.reading.files import SpecFile, read_spec
 
-__all__ = ["SpecFile", "UnitSpec", "read_spec", "spec_schema"]
+__all__ = ["SpecFile", "UnitSpec", "rack_schema", "read_spec", "spec_schema"]
 
 
 def spec_schema() -> dict[str, Any]:
@@ -15,3 +15,11 @@ def spec_schema() -> dict[str, Any]:
     from rodwright.wishes.reading.schema import json_schema
 
     return json_schema(UnitSpec)
+
+
+def rack_schema() -> dict[str, Any]:
+    """The JSON Schema (draft 2020-12) of a rack file."""
+    from rodwright.wishes.rack import RackSpec
+    from rodwright.wishes.reading.schema import json_schema
+
+    return json_schema(RackSpec)

@@ -59,7 +59,8 @@ def test_what_stands_in_a_rack() -> None:
     # 27 mm less 3/16 in is 22.2.
     assert (oak.thickness, oak.sawn_thickness, oak.planing) == (22.0, 27.0, 6.0)
     assert oak.piece == Piece(2400, 150, 2, Edges(near=60), (Flaw(1000, 0, 80, 150, "knot"),))
-    assert (par.piece.count, par.section, par.price) == (0, 44.0, pytest.approx(3.6))
+    assert (par.piece.count, par.section) == (0, 44.0)
+    assert par.price == pytest.approx(3.6)
     assert rack.keep == (350.0, 100.0)
     assert rack.keep_board == (400.0, 40.0)
     assert (rack.first_cut, rack.spacing) == ("along", 12.0)

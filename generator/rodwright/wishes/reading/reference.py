@@ -171,6 +171,9 @@ if __name__ == "__main__":
     from pathlib import Path
 
     from rodwright.wishes.models import UnitSpec
+    from rodwright.wishes.rack import RackSpec
 
-    readme = Path(sys.argv[1])
-    readme.write_text(with_table(readme.read_text(encoding="utf-8"), UnitSpec), encoding="utf-8")
+    page, *of = sys.argv[1:]
+    file = Path(page)
+    model = RackSpec if of == ["rack"] else UnitSpec
+    file.write_text(with_table(file.read_text(encoding="utf-8"), model), encoding="utf-8")
