@@ -6,6 +6,7 @@ from hypothesis import strategies as st
 
 from rodwright.lengths import (
     LengthUnit,
+    as_shown,
     at_least,
     at_most,
     format_difference,
@@ -191,6 +192,7 @@ def test_what_is_shown_reads_back_to_half_a_step(mm, unit):
     shown = parse_length(format_length(mm, unit), unit)
     # What is a half but for 1e-6 mm goes up too.
     assert abs(Fraction(shown) - Fraction(mm)) <= slack + Fraction(2, 10**6)
+    assert as_shown(mm, unit) == shown
 
 
 @given(st.integers(0, 64 * 400), st.floats(-1e-7, 1e-7), st.sampled_from(["mm", "in"]))

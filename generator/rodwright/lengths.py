@@ -122,6 +122,11 @@ def format_length(mm: float, unit: LengthUnit) -> str:
     return f"{sign}{whole} {rest}" if whole else f"{sign}{rest}"
 
 
+def as_shown(mm: float, unit: LengthUnit) -> float:
+    """A length in mm as :func:`format_length` has it, in mm again: what is set by who reads it."""
+    return float(_steps(mm, unit) * _STEPS[unit])
+
+
 def told_apart(mm: float, limit: float, unit: LengthUnit) -> tuple[str, str]:
     """A length and what it is held to (mm) as text in ``unit``, without the unit.
 

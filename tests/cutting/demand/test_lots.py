@@ -12,6 +12,7 @@ from rodwright.cutting.offers import lot_kind
 from rodwright.cutting.rack import Entry, Rack
 from rodwright.cutting.work import Lot
 from rodwright.handover.totals import stock_totals
+from rodwright.lengths import format_length, parse_length
 from rodwright.setout import set_out
 from rodwright.unit import Piece, Stock, Unit
 from rodwright.wishes.reading.files import read_spec
@@ -69,17 +70,29 @@ def test_every_part_is_cut_once_and_nothing_else(path: Path) -> None:
 
 @pytest.mark.parametrize("path", MODELS, ids=lambda path: path.stem)
 def test_pieces_take_what_the_stock_list_says(path: Path) -> None:
-    """Sheets in area.  Boards in length; and in volume, a strip that is turned on its side being
-    as wide as its part is thick."""
+    """Sheets in area and boards in length: to the last, of sizes as the parts list says them, and
+    to half a step of those of each as they are worked out."""
     unit = set_out(read_spec(path))
     lots = {lot.name: lot for lot in lots_of([Job(unit)], rack_of(unit))}
+    half = {"mm": 0.05, "in": 25.4 / 128}[unit.display_unit] + 1e-6
     for total in stock_totals(unit):
         pieces = lots[total.stock.name].pieces
+        rough = [each.rough_size for each in unit.parts if each.blank.stock == total.stock]
+        read = [[as_read(side, unit) for side in size] for size in rough]
+        length = sum(each.count * each.length for each in pieces)
+        assert length == pytest.approx(sum(size[0] for size in read), rel=1e-12)
+        assert length / 1e3 == pytest.approx(total.metres, abs=half * len(rough) / 1e3)
         if total.stock.kind == "sheet":
-            area = sum(each.count * each.length * each.width for each in pieces) / 1e6
-            assert area == pytest.approx(total.area, rel=1e-12)
-        length = sum(each.count * each.length for each in pieces) / 1e3
-        assert length == pytest.approx(total.metres, rel=1e-12)
+            area = sum(each.count * each.length * each.width for each in pieces)
+            assert area == pytest.approx(sum(size[0] * size[1] for size in read), rel=1e-12)
+            off = sum(half * (size[0] + size[1] + half) for size in rough)
+            assert area / 1e6 == pytest.approx(total.area, abs=off / 1e6)
+
+
+def as_read(length: float, unit: Unit) -> float:
+    """A length as whoever reads it in the parts list sets it."""
+    shown = unit.display_unit
+    return parse_length(f"{format_length(length, shown)} {shown}", shown)
 
 
 def test_the_reading_alcove_by_hand() -> None:

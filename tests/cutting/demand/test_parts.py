@@ -88,6 +88,19 @@ def test_trims_are_on_and_edging_is_off() -> None:
     assert label.finished == (700.0, 300.0, 18.0)
 
 
+def test_sizes_are_those_that_are_read() -> None:
+    """Nobody sets a fence to thousandths; and 19 mm boards stay 19 mm, though 3/4 in is read."""
+    piece, label = cut(part(700.04, 299.96, 18.0, PLYWOOD))
+    assert (piece.length, piece.width) == (700.0, 300.0)
+    assert label.finished == (700.04, 299.96, 18.0)
+    inches = replace(
+        unit_of(part(609.5, 88.8, 19.0, replace(RACK, thickness=19.0))), display_unit="in"
+    )
+    (lot,) = lots_of([Job(inches)])
+    assert lot.pieces == (Piece("P1", 609.6, 88.9, turning=False),)
+    assert lot.labels["P1"][0].notes == ()
+
+
 def test_equal_pieces_are_gathered_whatever_they_are_for() -> None:
     one, other = part(700.0, 300.0, 18.0, PLYWOOD), part(704.0, 300.0, 18.0, PLYWOOD, ref="P2")
     more = part(700.0, 300.0, 18.0, PLYWOOD, ref="P3", trim_length=4.0)

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from rodwright.cutting.pieces import Inner
 from rodwright.geometry import Vector
-from rodwright.lengths import format_length
+from rodwright.lengths import as_shown, format_length
 from rodwright.unit import DOORS, DRAWERS, Part, Stock, Unit
 
 
@@ -28,6 +28,10 @@ class Job:
     def size(self, *lengths: float) -> str:
         """Lengths (mm) as the job's maker writes them: ``739 x 288``."""
         return " x ".join(format_length(each, self.unit.display_unit) for each in lengths)
+
+    def as_read(self, length: float) -> float:
+        """A length (mm) as the maker reads it, and sets it at the saw."""
+        return as_shown(length, self.unit.display_unit)
 
     def length(self, *lengths: float) -> str:
         """Lengths (mm) with their unit: ``739 x 288 mm``."""

@@ -26,10 +26,12 @@ def lots_of(jobs: Sequence[Job], rack: Rack | None = None, *, kerf: float = 0.0)
 
     Every part is in just one lot, as one piece, or as the strips that it is glued up from.  Sizes
     are those of the parts list as cut (:attr:`rodwright.unit.Part.rough_size`): trims on, edging
-    off.  What there is to cut from is in the ``rack``, or without one in the jobs' stocks, and
-    what is sold.  Stocks of several jobs are one where they are the same wood, whatever they are
-    called (:func:`rodwright.cutting.offers.same_lot`).  Where some sheets have fewer good faces
-    than some parts show, those parts are a lot of their own, before the others.  ``kerf`` in mm.
+    off; to the tenth of a millimetre, or the 64th of an inch, that they are read in.
+
+    What there is to cut from is in the ``rack``, or without one in the jobs' stocks, and what is
+    sold.  Stocks of several jobs are one where they are the same wood, whatever they are called
+    (:func:`rodwright.cutting.offers.same_lot`).  Where some sheets have fewer good faces than some
+    parts show, those parts are a lot of their own, before the others.  ``kerf`` in mm.
 
     Lots may be cut from the same supplies at hand: each has to be planned with what those before it
     have left (:func:`rodwright.cutting.offers.less`).

@@ -38,8 +38,6 @@ def _showing(part: Part) -> Iterator[str]:
     if len(faces) == 1:
         (name,) = describe_shows([_shown(part)])
         yield f"the better side is the {name}"
-    elif faces:
-        yield "both sides show"
 
 
 def _shown(part: Part) -> Part:

@@ -22,7 +22,7 @@ def wanted_of(job: Job, part: Part) -> Wanted:
 
 def _of_sheet(job: Job, part: Part) -> Wanted:
     """Length along the grain of the sheet; either way where that or the part has none."""
-    length, width, _ = part.rough_size
+    length, width = map(job.as_read, part.rough_size[:2])
     blank = part.blank
     free = Grain.NONE in (blank.grain, blank.stock.grain)
     notes = notes_of(job, part)
@@ -34,11 +34,11 @@ def _of_sheet(job: Job, part: Part) -> Wanted:
 def _of_board(job: Job, part: Part) -> Wanted:
     """The narrower of two ways to rip it: flat out of the board, or off its edge and turned on its
     side, if its width comes out of the board's thickness."""
-    length, width, thickness = part.rough_size
-    stock = part.blank.stock
+    _, wide, thick = part.rough_size
+    length, width, thickness = map(job.as_read, part.rough_size)
+    there = part.blank.stock.thickness + TOUCH
     notes = notes_of(job, part)
-    too_thick = thickness > stock.thickness + TOUCH
-    on_edge = width <= stock.thickness + TOUCH and (too_thick or thickness < width - TOUCH)
+    on_edge = wide <= there and (thick > there or thick < wide - TOUCH)
     notes = (*planed(job, part, on_edge), *notes)
     if on_edge:
         return Wanted(job, part, length, thickness, False, notes=notes)
@@ -50,7 +50,7 @@ def _of_board(job: Job, part: Part) -> Wanted:
 
 def _of_section(job: Job, part: Part) -> Wanted:
     """Just a length of what is bought in its section; mitres are cut right across that."""
-    length, width, _ = part.rough_size
+    length, width = map(job.as_read, part.rough_size[:2])
     section = part.blank.stock.section or width
     near, far = (
         round(each * section / width, _EXACT) for each in slants_of(shop_part([part]).part)
