@@ -12,11 +12,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import NamedTuple
 
 import numpy as np
 
 from rodwright.cutting.bounds.dual_feasible import Whole
-from rodwright.cutting.bounds.rasters import Cut, Raster, raster
+from rodwright.cutting.bounds.rasters import MOST, Cut, Raster, raster
 from rodwright.cutting.sheet_problem import Put, Sheet, Size
 
 
@@ -24,7 +25,8 @@ from rodwright.cutting.sheet_problem import Put, Sheet, Size
 class Ground:
     """A sheet with the places where cuts are tried, and the ways in which pieces may lie on it.
 
-    Way j: size ``size[j]``, ``turned[j]``, taking place ``x[j]`` along and ``y[j]`` across.
+    Way j: of size ``size[j]``, ``turned[j]``, as long and wide as ``length[j]`` and ``width[j]``;
+    it ends at place ``x[j]`` along and ``y[j]`` across.
     """
 
     sheet: Sheet
@@ -32,6 +34,8 @@ class Ground:
     across: Raster
     size: list[int]
     turned: list[bool]
+    length: Whole
+    width: Whole
     x: Whole
     y: Whole
 
@@ -41,23 +45,37 @@ class Ground:
         return self.along.exact and self.across.exact
 
 
-def ground(sizes: Sequence[Size], sheet: Sheet, *, limited: bool = True) -> Ground:
-    """A sheet made ready for any values of pieces; ``limited`` if there are as many as said."""
+def ground(
+    sizes: Sequence[Size],
+    sheet: Sheet,
+    *,
+    most: int = MOST,
+    whole: bool = False,
+    up: bool = False,
+) -> Ground:
+    """A sheet made ready for any values of pieces; ``most``, ``whole`` and ``up`` as for a raster.
+
+    If lengths are rounded up, a piece may have no place on it any more.
+    """
     ways = [
-        (number, turned, length, width)
+        (number, *way)
         for number, size in enumerate(sizes)
-        for turned, length, width in size.ways
-        if length <= sheet.length and width <= sheet.width
+        for way in size.ways
+        if way[1] <= sheet.length and way[2] <= sheet.width
     ]
-    several = [sizes[number].count if limited else sheet.length for number, *_ in ways]
-    along = raster(_gathered([way[2] for way in ways], several), sheet.length)
-    across = raster(_gathered([way[3] for way in ways], several), sheet.width)
+    several = [sizes[number].count for number, *_ in ways]
+    lengths = _gathered([way[2] for way in ways], several)
+    widths = _gathered([way[3] for way in ways], several)
+    along = raster(lengths, sheet.length, most=most, whole=whole, up=up)
+    across = raster(widths, sheet.width, most=most, whole=whole, up=up)
     return Ground(
         sheet,
         along,
         across,
         [number for number, *_ in ways],
         [turned for _, turned, _, _ in ways],
+        np.array([length for _, _, length, _ in ways], dtype=np.int64),
+        np.array([width for *_, width in ways], dtype=np.int64),
         np.array([along.point(length) for _, _, length, _ in ways], dtype=np.int64),
         np.array([across.point(width) for *_, width in ways], dtype=np.int64),
     )
@@ -88,9 +106,13 @@ def best_values(on: Ground, values: Sequence[int]) -> Whole:
 
 
 def _of_one_piece(on: Ground, values: Sequence[int]) -> Whole:
-    best = np.zeros((len(on.along.points), len(on.across.points)), dtype=np.int64)
     worth = np.array([values[number] for number in on.size], dtype=np.int64)
-    np.maximum.at(best, (on.x, on.y), worth)
+    smallest = int((on.length * on.width).min(initial=on.sheet.area))
+    small = int(worth.max(initial=0)) * (on.sheet.area // smallest) < 2**31
+    shape = (len(on.along.points), len(on.across.points))
+    best = np.zeros(shape, dtype=np.int32 if small else np.int64)
+    fit = (on.x < shape[0]) & (on.y < shape[1])
+    np.maximum.at(best, (on.x[fit], on.y[fit]), worth[fit])
     np.maximum.accumulate(best, axis=0, out=best)
     return np.maximum.accumulate(best, axis=1)
 
@@ -100,50 +122,53 @@ def _divide(best: Whole, cuts: tuple[Cut, ...]) -> None:
         np.maximum(best[cut.first :], best[cut.rest] + best[cut.at], out=best[cut.first :])
 
 
-def best_puts(on: Ground, values: Sequence[int], best: Whole) -> tuple[Put, ...]:
-    """Pieces that are together worth the best value of the whole sheet, where they lie.
-
-    Where lengths were rounded they may not fit.
-    """
-    return puts_within(on, values, best, len(on.along.points) - 1, len(on.across.points) - 1)
-
-
-def puts_within(
-    on: Ground, values: Sequence[int], best: Whole, along: int, across: int
+def best_puts(
+    on: Ground, values: Sequence[int], best: Whole, part: Part | None = None
 ) -> tuple[Put, ...]:
-    """Pieces that are together worth the best value of a rectangle from 0, 0 to two places."""
+    """Pieces that are together worth the best value of the sheet, or a part, where they lie.
+
+    Where lengths were rounded down they may not fit.
+    """
     found: list[Put] = []
-    open_ = [(along, across, 0, 0)]
-    while open_:
-        i, j, x, y = open_.pop()
-        if not best[i, j]:
-            continue
-        way = _alone(on, values, best, i, j)
-        if way is not None:
-            found.append(Put(on.size[way], x, y, on.turned[way]))
-            continue
-        across_cut = _cut_of(best[:, j], on.along, i)
-        if across_cut is not None:
-            first, rest = across_cut
-            open_ += [(first, j, x, y), (rest, j, x + _length(on.along, first), y)]
-            continue
-        along_cut = _cut_of(best[i], on.across, j)
-        assert along_cut is not None
-        first, rest = along_cut
-        open_ += [(i, first, x, y), (i, rest, x, y + _length(on.across, first))]
+    left = [whole_of(on) if part is None else part]
+    while left:
+        divided = parts_of(on, values, best, left.pop())
+        if isinstance(divided, Put):
+            found.append(divided)
+        else:
+            left += divided
     return tuple(found)
 
 
-def _length(side: Raster, point: int) -> int:
-    return int(side.points[point]) * side.step
+class Part(NamedTuple):
+    """A rectangle of a sheet: to place ``i`` along and ``j`` across, from ``x`` and ``y``."""
+
+    i: int
+    j: int
+    x: int
+    y: int
 
 
-def _alone(on: Ground, values: Sequence[int], best: Whole, i: int, j: int) -> int | None:
-    """The piece that is as good alone, if one is."""
+def whole_of(on: Ground) -> Part:
+    """The whole sheet."""
+    return Part(len(on.along.points) - 1, len(on.across.points) - 1, 0, 0)
+
+
+def parts_of(on: Ground, values: Sequence[int], best: Whole, part: Part) -> Put | tuple[Part, ...]:
+    """The best of a rectangle: one piece, or two parts that it is cut into; no parts if it is
+    worth nothing."""
+    i, j, x, y = part
+    if not best[i, j]:
+        return ()
     for way in np.flatnonzero((on.x <= i) & (on.y <= j)).tolist():
         if values[on.size[way]] == best[i, j]:
-            return int(way)
-    return None
+            return Put(on.size[way], x, y, on.turned[way])
+    across = _cut_of(best[:, j], on.along, i)
+    if across is not None:
+        first, rest = across
+        return Part(first, j, x, y), Part(rest, j, x + on.along.length(first), y)
+    first, rest = _cut_of(best[i], on.across, j) or (0, j)
+    return Part(i, first, x, y), Part(i, rest, x, y + on.across.length(first))
 
 
 def _cut_of(best: Whole, side: Raster, to: int) -> tuple[int, int] | None:

@@ -8,7 +8,7 @@ import highspy
 import numpy as np
 from numpy.typing import NDArray
 
-from rodwright.cutting.solver import quiet_highs
+from rodwright.cutting.highs import new_solver
 
 Reals = NDArray[np.float64]
 
@@ -20,7 +20,7 @@ class Programme:
     """
 
     def __init__(self) -> None:
-        self._highs = quiet_highs()
+        self._highs = new_solver(0)
         self._highs.setOptionValue("solver", "simplex")
 
     def row(self, low: float, high: float, where: Sequence[int], what: Sequence[float]) -> None:

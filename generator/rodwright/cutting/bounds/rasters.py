@@ -9,8 +9,8 @@ import numpy as np
 
 from rodwright.cutting.bounds.dual_feasible import Whole
 
-_MOST = 260
-"""Places along a side at most: with more, lengths are rounded down to a coarser step first."""
+MOST = 260
+"""Places along a side: with more, lengths are rounded down to a coarser step first."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,12 +27,13 @@ class Cut:
 class Raster:
     """The places along a side, in whole steps of ``step`` (1 where nothing was rounded).
 
-    Whatever fits a side fits it rounded as well: pieces are rounded down.  ``points`` begin with 0
-    and end with the whole side; ``cuts`` are those that divide the side unequally or in the
-    middle, each to be tried once.
+    Whatever fits a side fits it rounded as well, since pieces are rounded down; or, if they
+    are rounded ``up``, what fits rounded fits.  ``points`` begin with 0 and end with the whole
+    side; each of ``cuts``, which lie in the middle at most, has to be tried once.
     """
 
     step: int
+    up: bool
     points: Whole
     cuts: tuple[Cut, ...]
 
@@ -41,26 +42,51 @@ class Raster:
         """Whether nothing was rounded."""
         return self.step == 1
 
+    def length(self, point: int) -> int:
+        """How far from 0 a place is."""
+        return int(self.points[point]) * self.step
+
     def point(self, length: int) -> int:
         """The first place at which a piece so long has room."""
-        return int(np.searchsorted(self.points, length // self.step))
-
-    def below(self, length: int) -> int:
-        """The last place within so long a side."""
-        return int(np.searchsorted(self.points, length // self.step, side="right")) - 1
+        return int(np.searchsorted(self.points, _rounded(length, self.step, up=self.up)))
 
 
-def raster(lengths: Iterable[tuple[int, int]], side: int) -> Raster:
-    """The raster of a side for some lengths, each with how many there are at most."""
+def raster(
+    lengths: Iterable[tuple[int, int]],
+    side: int,
+    *,
+    most: int = MOST,
+    whole: bool = False,
+    up: bool = False,
+) -> Raster:
+    """The raster of a side for some lengths, each with how many there are at most.
+
+    At ``most`` so many places; where that takes rounding it may be ``up``.  Is only the ``whole``
+    side asked for, places behind its middle needn't be where pieces end: what cuts before it leave
+    will do (G. Scheithauer and J. Terno, The G4-heuristic for the pallet loading problem, Journal
+    of the Operational Research Society 47, 1996; from memory).
+    """
     wanted = [(length, count) for length, count in lengths if length <= side]
-    points = _sums(wanted, side)
+    points = _places(wanted, side, whole=whole)
     step = 1
-    if len(points) > _MOST:
-        step = -(-side // _MOST)
-        points = _sums([(length // step, count) for length, count in wanted], side // step)
-    if points[-1] != side // step:
-        points = np.append(points, side // step)
-    return Raster(step, points, _cuts(points))
+    if len(points) > most:
+        step = -(-side // most)
+        rounded = [(_rounded(length, step, up=up), count) for length, count in wanted]
+        points = _places(rounded, side // step, whole=whole)
+    return Raster(step, up, points, _cuts(points))
+
+
+def _rounded(length: int, step: int, *, up: bool) -> int:
+    return -(-length // step) if up else length // step
+
+
+def _places(lengths: Sequence[tuple[int, int]], side: int, *, whole: bool) -> Whole:
+    sums = _sums(lengths, side)
+    if whole:
+        near = sums[2 * sums <= side]
+        left = sums[np.searchsorted(sums, side - near, side="right") - 1]
+        sums = np.union1d(near, left)
+    return sums if sums[-1] == side else np.append(sums, side)
 
 
 def _sums(lengths: Sequence[tuple[int, int]], side: int) -> Whole:
