@@ -27,11 +27,12 @@ from rodwright.handover.cut_words import (
     lot_title,
     money,
     noun,
+    numbers_said,
     one_more_lines,
+    refs_said,
     row_said,
     size_said,
 )
-from rodwright.handover.step_words import StepWords, numbers_said
 from rodwright_cli.console import PlainConsole
 from rodwright_cli.show_list import ShownList
 
@@ -53,7 +54,7 @@ def cutting(plan: Cutting, steps: Sequence[LotSteps]) -> None:
         for line in changes:
             console.print(f"  {escape(line)}.")
     console.print()
-    for line in cautions(plan):
+    for line in cautions(plan, steps):
         console.print(escape(line))
 
 
@@ -65,17 +66,16 @@ def _lot(console: PlainConsole, plan: Cutting, at: int, steps: LotSteps) -> None
     table.texts(noun(planned.lot))
     table.sizes(f"size ({unit})")
     table.texts("pieces", "kept")
-    words = StepWords(planned.lot, unit)
     for sheet in steps.sheets:
         kept = [each for number in sheet.numbers for each in plan.kept_of(at, number - 1)]
-        size = words.size(sheet.stock.length, sheet.stock.width)
+        size = size_said(planned.lot, sheet.stock.length, sheet.stock.width, unit)
         table.row(
             escape(f"{numbers_said(sheet.numbers)} {sheet.stock.name.removesuffix(size)}".strip()),
             size,
-            escape(words.refs(sheet)),
+            escape(refs_said(steps, sheet)),
             escape(
                 ", ".join(
-                    f"{each.name} {words.size(each.offcut.length, each.offcut.width)}"
+                    f"{each.name} {size_said(planned.lot, each.offcut.length, each.offcut.width, unit)}"
                     for each in kept
                 )
             ),

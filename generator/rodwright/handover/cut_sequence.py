@@ -12,6 +12,13 @@ from rodwright.cutting.steps import (
     rip_settings,
     stop_settings,
 )
+from rodwright.cutting.steps.words import (
+    StepWords,
+    contour_words,
+    setting_words,
+    step_words,
+    written,
+)
 from rodwright.cutting.whole import Cutting
 from rodwright.handover.cut_tables import Table
 from rodwright.handover.cut_words import (
@@ -20,10 +27,10 @@ from rodwright.handover.cut_words import (
     lot_summary,
     lot_title,
     noun,
+    numbers_said,
     size_said,
 )
-from rodwright.handover.step_words import StepSaid, StepWords, all_said, numbers_said
-from rodwright.handover.tables import Cell, Column, length_cell, length_column
+from rodwright.handover.tables import Cell, Column
 from rodwright.lengths import LengthUnit, format_length
 
 
@@ -57,11 +64,10 @@ def _lines(cutting: Cutting, steps: Sequence[LotSteps]) -> Iterator[str]:
     yield "; ".join(f"{job.mark} {job.title}".strip() for job in cutting.jobs)
     yield ""
     yield " ".join(_cut_with(cutting))
-    for line in cautions(cutting):
+    for line in cautions(cutting, steps):
         yield ""
         yield line
     for planned, each in zip(cutting.lots, steps, strict=True):
-        words = StepWords(planned.lot, unit)
         yield ""
         yield f"## {lot_title(planned.lot, unit)}"
         yield ""
@@ -69,7 +75,7 @@ def _lines(cutting: Cutting, steps: Sequence[LotSteps]) -> Iterator[str]:
         sets = f"; fence and stop are set {often} in all" if each.settings else ""
         yield f"{lot_summary(planned, unit)}{sets}."
         for sheet in each.sheets:
-            yield from _sheet_lines(words, sheet)
+            yield from _sheet_lines(each, sheet, unit)
 
 
 def _cut_with(cutting: Cutting) -> Iterator[str]:
@@ -93,31 +99,45 @@ def _cut_with(cutting: Cutting) -> Iterator[str]:
     yield f"Lengths in {unit}."
 
 
-def _sheet_lines(words: StepWords, sheet: SheetSteps) -> Iterator[str]:
-    lot = words.lot
+def _sheet_lines(steps: LotSteps, sheet: SheetSteps, unit: LengthUnit) -> Iterator[str]:
+    lot = steps.lot
     many = len(sheet.numbers)
     like = f" ({counted(lot, many)} like this)" if many > 1 else ""
-    size = size_said(lot, sheet.stock.length, sheet.stock.width, words.unit)
+    size = size_said(lot, sheet.stock.length, sheet.stock.width, unit)
     name = sheet.stock.name
     named = name if size in name else f"{name}, {size}"
     yield ""
     yield f"### {noun(lot).capitalize()} {numbers_said(sheet.numbers)}: {named}{like}"
     yield ""
     if sheet.whole is not None:
-        yield f"No cut: it is {words.result(sheet.whole)}."
+        yield f"No cut: it is {', '.join(written(steps, sheet.whole))} as it stands."
+    for words in _sheet_words(steps, sheet, unit):
+        yield _line(words)
+    if sheet.contours and sheet.kept:
+        names = ", ".join(name for _, names in sheet.kept for name in names)
+        yield ""
+        yield f"Kept of what is left: {names}; `offcuts.csv` has their sizes."
+
+
+def _sheet_words(steps: LotSteps, sheet: SheetSteps, unit: LengthUnit) -> Iterator[StepWords]:
     for step in sheet.steps:
-        yield _line(words.said(sheet, step), words.unit)
+        yield step_words(steps, sheet, step, unit)
     for contour in sheet.contours:
-        yield f"{contour.number}. {words.contour(contour)}"
+        yield contour_words(steps, contour, unit)
 
 
-def _line(said: StepSaid, unit: LengthUnit) -> str:
-    setting = f"**{said.cut.capitalize()} {format_length(said.setting, unit)}**"
-    gives = said.measured or "nothing"
-    beyond = f"; beyond the blade {said.rest}" if said.rest else ""
-    notes = "; ".join(said.notes)
-    notes = f" {notes[0].upper()}{notes[1:]}." if notes else ""
-    return f"{said.number}. {setting} from the {said.edge} of {said.hold}: {gives}{beyond}.{notes}"
+def _line(words: StepWords) -> str:
+    setting = f" **{words.setting}**" if words.setting else ""
+    against = f" ({words.against})" if words.against else ""
+    mind = f" {_sentence('; '.join(words.mind))}" if words.mind else ""
+    return (
+        f"{words.number}. {words.hand}, {words.size}: {words.cut}{setting}{against}. "
+        f"{_sentence('; '.join(words.leaves))}{mind}"
+    )
+
+
+def _sentence(text: str) -> str:
+    return f"{text[0].upper()}{text[1:]}."
 
 
 def cuts_table(steps: Sequence[LotSteps], unit: LengthUnit) -> Table:
@@ -127,22 +147,23 @@ def cuts_table(steps: Sequence[LotSteps], unit: LengthUnit) -> Table:
         Column("sheet"),
         Column("step", 0),
         Column("in hand", widest=24),
-        Column("cut"),
-        length_column("setting", unit),
-        Column("from", widest=24),
-        Column("gives", widest=40),
-        Column("and", widest=40),
-        Column("note", widest=50),
+        Column("size and weight", widest=24),
+        Column("cut", widest=30),
+        Column(f"setting {unit}"),
+        Column("against", widest=30),
+        Column("leaves", widest=50),
+        Column("mind", widest=60),
     )
     rows = (
         (
             lot_title(each.lot, unit),
-            *(said.sheets, said.number, said.hold, said.cut),
-            length_cell(said.setting, unit),
-            *(said.edge, said.measured, said.rest, "\n".join(said.notes)),
+            numbers_said(sheet.numbers),
+            *(words.number, words.hand, words.size, words.cut, words.setting, words.against),
+            *("\n".join(words.leaves), "\n".join(words.mind)),
         )
         for each in steps
-        for said in all_said(each, unit)
+        for sheet in each.sheets
+        for words in _sheet_words(each, sheet, unit)
     )
     return Table("Cuts", columns, tuple(rows))
 
@@ -162,32 +183,15 @@ def _by_setting(
 ) -> Table:
     columns = (
         Column("material", widest=30),
-        Column("set", 0),
-        length_column("setting", unit),
-        Column("cut"),
-        Column("from", widest=24),
-        Column("sheet"),
-        Column("in hand", widest=30),
-        Column("gives", widest=40),
-        Column("and", widest=40),
-        Column("note", widest=50),
+        Column(f"setting {unit}"),
+        Column("cut", widest=30),
+        Column("times", 0),
+        Column("what is cut", widest=80),
     )
     rows: list[tuple[Cell, ...]] = []
     for steps, settings in lists:
-        words = StepWords(steps.lot, unit)
-        for number, setting in enumerate(settings, start=1):
-            for at, step in setting.steps:
-                said = words.said(steps.sheets[at], steps.sheets[at].steps[step])
-                rows.append((lot_title(steps.lot, unit), number, *_set_cells(said, setting, unit)))
+        for setting in settings:
+            words = setting_words(steps, setting, unit)
+            title = lot_title(steps.lot, unit)
+            rows.append((title, words.setting, words.cut, words.times, words.cuts))
     return Table(name, columns, tuple(rows))
-
-
-def _set_cells(said: StepSaid, setting: Setting, unit: LengthUnit) -> tuple[Cell, ...]:
-    notes = list(said.notes)
-    if setting.opening:
-        notes.insert(0, "makes the end true before it is measured")
-    return (
-        length_cell(said.setting, unit),
-        *(said.cut, said.edge, said.sheets, said.hold, said.measured, said.rest),
-        "\n".join(notes),
-    )

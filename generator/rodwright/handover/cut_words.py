@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from math import ceil
 
 from rodwright.amounts import AREAS, RUNS, format_weight
 from rodwright.cutting.plans import Plan
 from rodwright.cutting.pricing import PricedBy, offer_of, priced_by
 from rodwright.cutting.shopping import ShoppingRow
+from rodwright.cutting.steps import LotSteps, Result, SheetSteps
+from rodwright.cutting.steps.words import cautions as cautions_of
+from rodwright.cutting.steps.words import written
 from rodwright.cutting.supplies import Supply
 from rodwright.cutting.whole import Cutting, OneMore
 from rodwright.cutting.work import Lot, LotPlan
@@ -131,27 +135,14 @@ def _sizes_said(cutting: Cutting, change: OneMore) -> str:
 NO_HARDWARE = (
     "Screws, hinges, edging and the like aren't in it: `rodwright parts` lists them. Without tax."
 )
-_SAWS = (
-    "Take care: guards and riving knife on, push sticks for narrow strips; stand out of line with "
-    "the blade and let no offcut lie between it and the fence. Extract the dust and wear a mask."
-)
-_ROUTER = (
-    "Take care: clamp or hold down every piece before it is cut free, and keep hands off until the "
-    "tool stands. Extract the dust and wear a mask; wear eye and ear protection."
-)
 _TWO_PEOPLE = 25.0
 """kg.  From here on two people carry a sheet (common practice; the HSE's guideline for one man at
 waist height, L23, from memory)."""
 
 
-def cautions(cutting: Cutting) -> tuple[str, ...]:
+def cautions(cutting: Cutting, steps: Sequence[LotSteps]) -> tuple[str, ...]:
     """What to take care of, in a few lines for the whole plan."""
-    sheets = any(each.lot.kind == "sheet" for each in cutting.lots)
-    router = cutting.rules.router is not None and sheets
-    saw = not router or any(each.lot.kind != "sheet" for each in cutting.lots)
-    told = [_SAWS] if saw else []
-    if router:
-        told.append(_ROUTER)
+    told = list(dict.fromkeys(line for each in steps for line in cautions_of(each)))
     weights = [
         supply_weight(planned.lot, supply)
         for planned in cutting.lots
@@ -160,5 +151,29 @@ def cautions(cutting: Cutting) -> tuple[str, ...]:
     ]
     if (heaviest := max(weights, default=0.0)) > _TWO_PEOPLE:
         weight = format_weight(heaviest, cutting.unit, 0)
-        told.append(f"The heaviest weighs {weight}: two people carry it, and turn it at the saw.")
+        told.append(f"The heaviest weighs {weight} before it is cut: two people carry it.")
     return tuple(told)
+
+
+def numbers_said(numbers: Sequence[int]) -> str:
+    """``1``, ``2-4`` or ``1, 5``."""
+    runs: list[list[int]] = []
+    for number in numbers:
+        if runs and runs[-1][-1] == number - 1:
+            runs[-1][-1] = number
+        else:
+            runs.append([number, number])
+    return ", ".join(f"{first}-{last}" if first != last else f"{first}" for first, last in runs)
+
+
+def refs_said(steps: LotSteps, sheet: SheetSteps) -> str:
+    """The refs of all pieces that come out of a sheet, and of those that are cut like it."""
+    results = [result for step in sheet.steps for result in step.results]
+    done = [each for each in (sheet.whole, *results) if each is not None]
+    done += [
+        Result("piece", each.name, each.length, each.width, each.copies)
+        for each in sheet.contours
+        if not each.inner
+    ]
+    pieces = (each for each in done if each.what in ("piece", "outer"))
+    return ", ".join(ref for each in pieces for ref in dict.fromkeys(written(steps, each)))
