@@ -54,6 +54,7 @@ def _code(words: list[str]) -> str:
     "words",
     [
         ["--help"],
+        ["cut", "--help"],
         ["--version"],
         ["check", str(MODEL)],
         ["parts", str(MODEL)],

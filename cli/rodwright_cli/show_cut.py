@@ -9,6 +9,7 @@ from pathlib import Path
 from rich.markup import escape
 
 from rodwright.amounts import AREAS, RUNS
+from rodwright.cutting.offcuts import Kept
 from rodwright.cutting.shopping import (
     ShoppingRow,
     balance_of,
@@ -33,6 +34,7 @@ from rodwright.handover.cut_words import (
     row_said,
     size_said,
 )
+from rodwright.lengths import LengthUnit
 from rodwright_cli.console import PlainConsole
 from rodwright_cli.show_list import ShownList
 
@@ -73,17 +75,16 @@ def _lot(console: PlainConsole, plan: Cutting, at: int, steps: LotSteps) -> None
             escape(f"{numbers_said(sheet.numbers)} {sheet.stock.name.removesuffix(size)}".strip()),
             size,
             escape(refs_said(steps, sheet)),
-            escape(
-                ", ".join(
-                    f"{each.name} {size_said(planned.lot, each.offcut.length, each.offcut.width, unit)}"
-                    for each in kept
-                )
-            ),
+            escape(", ".join(_kept(planned.lot, each, unit) for each in kept)),
         )
     table.show()
     if planned.plan.left:
         left = ", ".join(_times(each.name, each.count) for each in planned.plan.left)
         console.print(f"[red]no place for[/red] {escape(left)}: there is too little stock")
+
+
+def _kept(lot: Lot, kept: Kept, unit: LengthUnit) -> str:
+    return f"{kept.name} {size_said(lot, kept.offcut.length, kept.offcut.width, unit)}"
 
 
 def _times(name: str, count: int) -> str:

@@ -107,6 +107,12 @@ def test_span(maker: Maker) -> None:
     assert set(said.document) == KEYS["span"]
 
 
+def test_cut(maker: Maker) -> None:
+    said = maker.run("cut", maker.model("niche-shelf"), "--json")
+    assert said.code == 0
+    assert set(said.document) == KEYS["cut"]
+
+
 def test_check_has_the_figures_of_the_text(maker: Maker) -> None:
     spec = maker.model("reading-alcove")
     document, text = maker.run("check", spec, "--json").document, maker.run("check", spec).out
@@ -201,7 +207,7 @@ def test_models_and_one_that_is_copied(maker: Maker) -> None:
     assert (maker.folder / "mine.yaml").is_file()
 
 
-@pytest.mark.parametrize("verb", ["check", "parts", "strength", "survey", "way-in"])
+@pytest.mark.parametrize("verb", ["check", "parts", "strength", "survey", "way-in", "cut"])
 def test_what_is_wrong_goes_to_the_error_stream_alone(maker: Maker, verb: str) -> None:
     (maker.folder / "wrong.yaml").write_text("title: x\nsize: {width: wide}\n")
     said = maker.run(verb, "wrong.yaml", "--json")

@@ -10,14 +10,17 @@ from kit.cuttings import cutting, length_plan, offer, sheet_lot, sheet_plan
 from rodwright.cutting.plans import Plan
 from rodwright.cutting.saws import Saw
 from rodwright.cutting.shopping import shopping_rows
-from rodwright.cutting.whole import OneMore, Rules
+from rodwright.cutting.whole import Cutting, OneMore, Rules
 from rodwright.cutting.work import LotPlan
+from rodwright.handover.cut_sequence import steps_of
 from rodwright.handover.cut_words import (
     cautions,
     lot_summary,
     lot_title,
+    numbers_said,
     one_more_lines,
     proof_said,
+    refs_said,
     row_said,
 )
 
@@ -100,13 +103,29 @@ def test_one_more_size() -> None:
 
 
 def test_cautions_are_few_and_suit_what_is_cut() -> None:
-    saw = cautions(cutting())
-    assert len(saw) == 2
-    assert saw[0].startswith("Take care: guards and riving knife on, push sticks")
+    def told(plan: Cutting) -> tuple[str, ...]:
+        return cautions(plan, steps_of(plan))
+
+    saw = told(cutting())
+    assert len(saw) <= 5
+    assert saw[0].startswith("Dust:")
+    assert any(line.startswith("Saw: guard and riving knife on") for line in saw)
     # 2.44 x 1.22 x 0.018 m of 680 kg/m3, by hand.
-    assert saw[1] == "The heaviest weighs 36 kg: two people carry it, and turn it at the saw."
-    router = cautions(cutting(sheet_plan(), rules=Rules(Saw(), Saw("router", kerf=6.0))))
-    assert router[0].startswith("Take care: clamp or hold down every piece")
+    assert saw[-1] == "The heaviest weighs 36 kg before it is cut: two people carry it."
+    router = told(cutting(sheet_plan(), rules=Rules(Saw(), Saw("router", kerf=6.0))))
+    assert any(line.startswith("Router: clamp or hold the sheet") for line in router)
     assert not any("riving knife" in line for line in router)
-    light = cautions(cutting(length_plan()))
-    assert len(light) == 1
+    assert not any("heaviest" in line for line in told(cutting(length_plan())))
+
+
+def test_numbers_in_runs() -> None:
+    assert numbers_said((1,)) == "1"
+    assert numbers_said((1, 2, 3, 5, 7, 8)) == "1-3, 5, 7-8"
+
+
+@pytest.mark.parametrize("router", [None, Saw("router", kerf=3.0)])
+def test_the_refs_of_a_sheet(router: Saw | None) -> None:
+    plan = cutting(rules=Rules(Saw(kerf=3.0), router))
+    sheets, lengths = steps_of(plan)
+    assert [refs_said(sheets, each) for each in sheets.sheets] == ["SD1, SD2", "SH1"]
+    assert refs_said(lengths, lengths.sheets[0]) == "LG1, LG2, LG3, LG4"

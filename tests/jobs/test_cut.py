@@ -23,7 +23,7 @@ from rodwright.wishes import SpecFile, read_spec
 
 SPEC = """
 title: Niche shelf
-size: {{width: 640, height: 900, depth: 250}}
+size: {{width: 620, height: 900, depth: 250}}
 stock:
   ply: {{kind: sheet, material: birch plywood, thickness: 18, size: [2440, 1220], price: 74}}
   oak: {{kind: board, material: european oak, thickness: 27}}
