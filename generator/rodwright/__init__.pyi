@@ -34,7 +34,7 @@ from rodwright.mass import centre_of_mass as centre_of_mass
 from rodwright.mass import unit_weight as unit_weight
 from rodwright.mass import weight as weight
 from rodwright.opening.sheet import SurveySheet as SurveySheet
-from rodwright.pictures import write_pictures as write_pictures
+from rodwright.pictures.all_views import write_pictures as write_pictures
 from rodwright.problems import Problem as Problem
 from rodwright.problems import ProblemsError as ProblemsError
 from rodwright.setout import set_out as set_out

@@ -11,7 +11,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from math import radians, tan
 
-from shapely import MultiPolygon, Polygon, box
+from shapely import LineString, MultiPolygon, Polygon, box
 
 from rodwright.cutting.steps import LotSteps, Result, SheetSteps, Step
 
@@ -49,6 +49,8 @@ class Workshop:
         self.same("what is in hand", (x1 - x0, y1 - y0), (step.held.length, step.held.width))
         self.by_hand(step, held)
         blade = self.blade(step, held)
+        if step.line is not None and self.sheet.stock.width:
+            assert blade.buffer(1e-3).covers(LineString(step.line)), "it is drawn elsewhere"
         low = _halfplane(step, blade, held, before=step.edge in ("face", "near"))
         sides = (_whole(held.intersection(low)), _whole(held.difference(low).difference(blade)))
         for side, result in zip(sides, (step.measured, step.rest), strict=True):
@@ -175,7 +177,8 @@ def offcuts(shop: Workshop) -> list[tuple[float, ...]]:
     """What is kept: near corner and size, mm."""
     kept = [(each, shape.bounds) for each, shape in shop.aside if each.what == "offcut"]
     # Behind a mitre an offcut begins where it is square.
-    return sorted((x1 - each.length, y0, each.length, y1 - y0) for each, (_, y0, x1, y1) in kept)
+    sides = ((x1 - each.length, y0, each.length, y1 - y0) for each, (_, y0, x1, y1) in kept)
+    return sorted(tuple(round(side, 3) + 0.0 for side in each) for each in sides)
 
 
 def _piece(steps: LotSteps, result: Result, shape: Polygon) -> None:

@@ -28,7 +28,7 @@ import sys
 from dataclasses import replace
 from pathlib import Path
 from kit import samples
-from rodwright.pictures import write_pictures
+from rodwright.pictures.all_views import write_pictures
 unit = replace(samples.bookcase(), title='Shelves <for> "A & B"')
 for path in write_pictures(unit, Path(sys.argv[1])):
     print(path.name)

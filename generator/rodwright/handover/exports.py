@@ -107,7 +107,7 @@ def _edges_csv(content: Content) -> bytes | None:
 
 
 def _pictures(content: Content, folder: Path) -> None:
-    from rodwright.pictures import write_pictures
+    from rodwright.pictures.all_views import write_pictures
 
     write_pictures(content.unit, folder, content.progress)
 

@@ -37,7 +37,7 @@ def write_gallery(folder: Path, progress: Callable[[str], None]) -> Path:
             is changed then.
     """
     from rodwright.jobs.survey import survey
-    from rodwright.pictures import write_pictures
+    from rodwright.pictures.all_views import write_pictures
     from rodwright.pictures.opening import write_opening
 
     with whole_or_nothing(folder, ours=_FILES, again=_FILES.fullmatch) as staging:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 from dataclasses import replace
+from io import BytesIO
 from itertools import pairwise
 from pathlib import Path
 
@@ -21,19 +22,25 @@ FINE = 3
 def write_png(
     drawing: Drawing, per_unit: float, path: Path, under: Image.Image | None = None
 ) -> None:
-    """The drawing as a PNG file (see ``to_image``); one on paper says how large its pixels are,
-    so that it is shown and printed at its scale.
+    """The drawing as a PNG file (see ``to_png``).
 
     Raises:
         OSError: the file can't be written.
     """
-    image = to_image(drawing, per_unit, under)
+    path.write_bytes(to_png(drawing, per_unit, under))
+
+
+def to_png(drawing: Drawing, per_unit: float, under: Image.Image | None = None) -> bytes:
+    """The drawing as what a PNG file holds (see ``to_image``); one on paper says how large its
+    pixels are, so that it is shown and printed at its scale."""
+    image, file = to_image(drawing, per_unit, under), BytesIO()
     # Level 6, the default, takes twice the time of 4 to save a twentieth of the space.
     if drawing.physical == "mm":
         dpi = per_unit * MM_PER_INCH
-        image.save(path, compress_level=4, dpi=(dpi, dpi))
+        image.save(file, format="PNG", compress_level=4, dpi=(dpi, dpi))
     else:
-        image.save(path, compress_level=4)
+        image.save(file, format="PNG", compress_level=4)
+    return file.getvalue()
 
 
 def to_image(drawing: Drawing, per_unit: float, under: Image.Image | None = None) -> Image.Image:

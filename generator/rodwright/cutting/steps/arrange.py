@@ -31,10 +31,25 @@ def arranged(planned: LotPlan, first: Axis | None = None) -> LotPlan:
     """
     laid: dict[Layout, int] = {}
     for layout in planned.plan.layouts:
-        new = _arranged(planned, layout, first)
+        new = _settled(planned, layout, first)
         laid[new] = laid.get(new, 0) + 1
     layouts = tuple(layout for layout, many in laid.items() for _ in range(many))
     return replace(planned, plan=replace(planned.plan, layouts=layouts))
+
+
+def _settled(planned: LotPlan, layout: Layout, first: Axis | None) -> Layout:
+    """Arranged, and again as long as that leaves more whole."""
+    best = _arranged(planned, layout, first)
+    while True:
+        again = _arranged(planned, best, first)
+        if _whole(again) <= _whole(best):
+            return best
+        best = again
+
+
+def _whole(layout: Layout) -> list[float]:
+    """The areas of its offcuts, the largest first: which of two leaves more whole."""
+    return [round(each.area, 3) for each in layout.offcuts]
 
 
 def _arranged(planned: LotPlan, layout: Layout, first: Axis | None) -> Layout:

@@ -76,9 +76,10 @@ class _Bar:
         before = beyond(member.near, -self.bench.kerf, self.wide)
         after = self._hand(member.near)
         kind: CutKind = "mitre" if abs(slant) > NOISE else "trim"
+        falls = not _clear(before, self.end)
         return self._step(
             kind, slant, ("far", after.area.length), self.bench.panel(after),
-            self._waste(min(self.end), max(before)),
+            self._waste(min(self.end), max(before)) if falls else None,
         )  # fmt: skip
 
     def _cut_off(self, member: _Member, after: End, later: Sequence[_Member]) -> Step:
@@ -151,6 +152,13 @@ class _Bar:
         long_point: Edge | None = None
         if abs(slant) > NOISE:
             long_point = "face" if slant > 0 else "back"
+        area = hand.area
+        if edge == "near":
+            long, short = area.x + setting + reach / 2, area.x + setting + reach / 2 - abs(slant)
+        else:
+            long = area.x + area.length - setting - reach / 2
+            short = long + abs(slant)
+        at = (short, long) if long_point == "back" else (long, short)
         step = Step(
             stage=hand.stage,
             kind=kind,
@@ -163,6 +171,7 @@ class _Bar:
             rest=rest,
             angle=round(degrees(atan2(abs(slant), self.wide)), 4),
             long_point=long_point,
+            line=((rounded(at[0]), area.y), (rounded(at[1]), area.y + area.width)),
         )
         return self.bench.guided(step, hand, "across")
 

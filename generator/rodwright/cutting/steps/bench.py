@@ -9,7 +9,7 @@ from typing import NamedTuple
 from rodwright.cutting.pieces import Piece
 from rodwright.cutting.plans import Offcut, Placed
 from rodwright.cutting.saws import Saw
-from rodwright.cutting.steps.cuts import CutKind, Edge, Held, How, Result, State, Step
+from rodwright.cutting.steps.cuts import CutKind, Edge, Held, How, Line, Result, State, Step
 from rodwright.cutting.steps.panels import NOISE, Axis, Rectangle
 from rodwright.cutting.supplies import Flaw, Supply
 from rodwright.cutting.work import Lot
@@ -32,13 +32,14 @@ class Edges:
 
 @dataclass(frozen=True)
 class Hand:
-    """What is in hand: its name, where it lies on its sheet, its edges; ``stage`` is the round in
-    which it is cut."""
+    """What is in hand: its name, where it lies on its sheet (``within`` a piece that is divided, in
+    that), its edges; ``stage`` is the round in which it is cut."""
 
     name: str
     area: Rectangle
     edges: Edges
     stage: int
+    within: bool = False
 
     def left(self, area: Rectangle, edge: Edge, state: State) -> Hand:
         """What is left of it by a cut that makes one of its edges."""
@@ -119,10 +120,19 @@ class Bench:
                 rest_setting=rounded(beyond),
                 measured=low,
                 rest=high,
+                line=self._line(hand, way),
             ),
             hand,
             way.axis,
         )
+
+    def _line(self, hand: Hand, way: Way) -> Line | None:
+        if hand.within:
+            return None
+        area, middle = hand.area, rounded(way.at + self.kerf / 2)
+        if way.axis == "along":
+            return (rounded(area.x), middle), (rounded(area.x + area.length), middle)
+        return (middle, rounded(area.y)), (middle, rounded(area.y + area.width))
 
     def guided(self, step: Step, hand: Hand, axis: Axis) -> Step:
         """A step with what it is guided by."""
@@ -148,7 +158,8 @@ class Bench:
         """A piece that is done, or has to be divided yet."""
         piece = self.pieces[placed.piece]
         what = "outer" if piece.inner else "piece"
-        return Result(what, piece.name, piece.length, piece.width, turned=placed.turned)  # type: ignore[arg-type]
+        at = rounded(placed.x), rounded(placed.y)
+        return Result(what, piece.name, piece.length, piece.width, turned=placed.turned, at=at)  # type: ignore[arg-type]
 
     def offcut_names(self, area: Rectangle) -> tuple[str, ...]:
         """What an offcut is called if it is kept; nothing if it isn't."""

@@ -17,6 +17,7 @@ from rodwright.cutting.work import Lot
 CutKind = Literal["trim", "head cut", "rip", "crosscut", "mitre"]
 Edge = Literal["face", "back", "near", "far"]
 State = Literal["factory", "trimmed", "sawn"]
+Line = tuple[tuple[float, float], tuple[float, float]]
 How = Literal["fence", "line", "carried"]
 """How a cut is guided: against the saw's fence or stop; along a line that is marked, with a track
 saw; or along a line with a track saw or a hand-held saw and a straightedge that is carried to
@@ -45,7 +46,8 @@ class Result:
     each sheet that is cut like this, and in an outer piece for each of its copies; of offcuts
     ``names`` are those of each sheet.  ``flaws`` are what it has, from its own near corner.
     ``length`` and ``width`` (mm) are as it lies on its sheet, but of a piece its own: ``turned``
-    says that it lay across.
+    says that it lay across, ``at`` is its near corner on its sheet (in the outer piece, of what is
+    inside one).
     """
 
     what: Literal["piece", "outer", "panel", "offcut", "waste"]
@@ -56,6 +58,7 @@ class Result:
     names: tuple[str, ...] = ()
     flaws: tuple[Flaw, ...] = ()
     turned: bool = False
+    at: tuple[float, float] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,6 +77,7 @@ class Step:
     ``heavy`` and ``large`` say why it is ``carried`` out: what is in hand weighs more than is
     lifted, or the saw doesn't reach.  ``stage`` counts the rounds of cuts: rips are odd, crosscuts
     even and those before the first rips 0; ``number`` counts the steps of a sheet from 1.
+    ``line`` is where the middle of the blade runs on its sheet, None in a piece that is divided.
     """
 
     stage: int
@@ -92,6 +96,7 @@ class Step:
     nested: bool = False
     heavy: bool = False
     large: bool = False
+    line: Line | None = None
 
     @property
     def along(self) -> bool:

@@ -186,5 +186,5 @@ def _division(bench: Bench, placed: Placed, stage: int) -> tuple[Run, ...]:
         return ()
     odd = panel.axis == "along"
     after = stage + 1 + ((stage + 1) % 2 != odd)
-    hand = Hand(piece.name, area, Edges("sawn", "sawn", "sawn", "sawn"), after)
+    hand = Hand(piece.name, area, Edges("sawn", "sawn", "sawn", "sawn"), after, within=True)
     return (parts_run(bench, hand, panel.axis, panel.parts),)
