@@ -18,3 +18,5 @@ JOINT_WORTH = 10.0
 LESS_WOOD = 0.1
 """Part of the wood that strips of several widths have to save, before they are worth the trouble;
 equal ones look better and are set once at the fence."""
+RESAWN = 5.0
+"""What a bandsaw takes between two boards out of one, and planing off both sawn faces."""

@@ -27,6 +27,7 @@ from rodwright.unit import (
     Working,
 )
 from rodwright.unit import Piece as Boards
+from rodwright.unit.stock import Sold
 
 NEAR, FAR = Surface.NEAR_END, Surface.FAR_END
 FACES = Surface.FACE, Surface.REVERSE
@@ -118,9 +119,11 @@ def test_a_strip_is_ripped_off_the_edge_of_its_board_where_that_takes_less() -> 
         "ripped 8 mm off the edge of the board and turned on its side: 22 becomes its width",
         "plane that to 20 mm",
     )
-    flat, label = cut(part(700.0, 24.0, 8.0, RACK))
+    flat, label = cut(part(700.0, 24.0, 9.0, RACK))
     assert (flat.length, flat.width) == (700.0, 24.0)
-    assert label.notes == ("plane it from 22 to 8 mm thick",)
+    assert label.notes == ("plane it from 22 to 9 mm thick",)
+    _, label = cut(part(700.0, 24.0, 8.0, RACK))
+    assert label.notes == ("plane it from 22 to 8 mm thick, or resaw it: two come out of it",)
 
 
 def test_what_stands_on_edge_can_be_thicker_than_its_board() -> None:
@@ -192,6 +195,18 @@ def test_a_wide_part_is_glued_up_of_strips_and_labelled_so() -> None:
     )
 
 
+def test_panels_share_the_boards_at_hand() -> None:
+    """Two panels 250 wide, two boards of 140 and two of 126 at hand: of all four the first would
+    take both of 140, ripped to 129.5, and the second find none; each takes one of either."""
+    rack = replace(RACK, pieces=(Boards(1000.0, 140.0, 2), Boards(1000.0, 126.0, 2)))
+    unit = unit_of(*(part(900.0, 250.0, 22.0, rack, ref=ref) for ref in ("P1", "P2")))
+    (lot,) = lots_of([Job(unit)], kerf=3.2)
+    assert [(piece.name, piece.count, piece.width) for piece in lot.pieces] == [
+        ("P1-1", 2, 140.0),
+        ("P1-2", 2, pytest.approx(119.0)),
+    ]
+
+
 def test_quarter_sawn_boards_lie_as_they_come() -> None:
     quarter = replace(RACK, sawn="quarter")
     (lot,) = lots_of([Job(unit_of(part(1690.0, 425.0, 22.0, quarter)))], kerf=3.2)
@@ -254,6 +269,12 @@ def test_parts_that_show_both_faces_are_a_lot_of_their_own_before_the_others() -
             part(4195.0, 300.0, 22.0, RACK),
             "Piece (P1) needs 4207 mm of length; the longest board of `ash` has 4200 mm",
             "Get boards of at least 4207 mm, or make it in two.",
+        ),
+        (
+            part(700.0, 1300.0, 22.0, replace(ASH, sold=(Sold(2400.0, 50.0),))),
+            "Piece (P1) has to be glued up to 700 x 1300 mm, and the boards of `ash` are too "
+            "narrow or too few",
+            "Get wider ones or more of them (`pieces`, `sold`).",
         ),
         (
             showing(part(700.0, 300.0, 18.0, replace(PLYWOOD, show_faces=1)), *FACES),

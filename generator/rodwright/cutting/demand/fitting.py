@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 
 from rodwright.cutting.demand.gluing_up import usable
 from rodwright.cutting.demand.jobs import Job, Wanted
@@ -16,15 +16,19 @@ from rodwright.unit.facts import through_dividers
 
 
 def refused(
-    jobs: Sequence[Job], wanted: Sequence[Wanted], supplies: Sequence[Supply]
+    jobs: Sequence[Job],
+    wanted: Sequence[Wanted],
+    supplies: Sequence[Supply],
+    without: Collection[str],
 ) -> Iterator[Refusal]:
-    """The parts of a lot that can't be cut, gathered by size and job."""
+    """The parts of a lot that can't be cut, gathered by size and job; ``without`` are the refs of
+    those that are to be glued up and found no boards."""
     gathered: dict[tuple[object, ...], list[Wanted]] = {}
     for each in wanted:
         key = (jobs.index(each.job), each.part.role, each.length, each.width, each.thickness)
         gathered.setdefault(key, []).append(each)
     for alike in gathered.values():
-        said = _said(alike[0], supplies)
+        said = _said(alike[0], supplies, alike[0].ref in without)
         if said is not None:
             yield Refusal(
                 jobs.index(alike[0].job),
@@ -43,13 +47,24 @@ def _called(alike: Sequence[Wanted]) -> str:
     return f"{alike[0].part.name} ({refs})"
 
 
-def _said(wanted: Wanted, supplies: Sequence[Supply]) -> tuple[str, str] | None:
+def _said(wanted: Wanted, supplies: Sequence[Supply], without: bool) -> tuple[str, str] | None:
     """Why a part can't be cut, and what would help; None where it can."""
     if (thick := _thickness(wanted)) is not None:
         return thick
     if not supplies:
         return _no_good_faces(wanted)
-    return (_on_sheet if wanted.stock.kind == "sheet" else _on_board)(wanted, supplies)
+    if wanted.stock.kind == "sheet":
+        return _on_sheet(wanted, supplies)
+    return _on_board(wanted, supplies) or (_too_few(wanted) if without else None)
+
+
+def _too_few(wanted: Wanted) -> tuple[str, str]:
+    job, size = wanted.job, (wanted.length, wanted.width)
+    return (
+        f"has to be glued up to {job.length(*size)}, and the boards of `{wanted.stock.name}` are "
+        "too narrow or too few",
+        "Get wider ones or more of them (`pieces`, `sold`).",
+    )
 
 
 def _no_good_faces(wanted: Wanted) -> tuple[str, str]:

@@ -2,23 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from rodwright.cutting.demand.fitting import refused
 from rodwright.cutting.demand.gathering import Cut, gathered
-from rodwright.cutting.demand.gluing_up import GlueUp, glue_up, usable
+from rodwright.cutting.demand.gluing_up import GlueUp
 from rodwright.cutting.demand.grain_runs import in_runs
 from rodwright.cutting.demand.jobs import Job, Wanted
+from rodwright.cutting.demand.panels import is_glued_up, panel_of, strips_of
 from rodwright.cutting.demand.parts import wanted_of
 from rodwright.cutting.demand.refusals import DemandError, Refusal
 from rodwright.cutting.offers import Offer, lot_kind, same_lot, supplies_of
 from rodwright.cutting.pieces import Piece
 from rodwright.cutting.rack import Rack
-from rodwright.cutting.supplies import Supply
 from rodwright.cutting.work import Label, Lot
-from rodwright.geometry import TOUCH
-from rodwright.trade.gluing_up import JOINTING
 
 
 def lots_of(jobs: Sequence[Job], rack: Rack | None = None, *, kerf: float = 0.0) -> tuple[Lot, ...]:
@@ -46,8 +44,9 @@ def lots_of(jobs: Sequence[Job], rack: Rack | None = None, *, kerf: float = 0.0)
     lots = []
     for wanted in _by_stock(jobs):
         for alike, offers in _by_faces(in_runs(wanted, kerf), rack):
-            refusals += refused(jobs, alike, [offer.supply for offer in offers])
-            lots.append(_lot(alike, offers, kerf))
+            lot, wrong = _lot(jobs, alike, offers, kerf)
+            lots.append(lot)
+            refusals += wrong
     if refusals:
         raise DemandError(refusals)
     return _named_apart(lots)
@@ -84,11 +83,21 @@ def _by_faces(
         yield sorted(alike, key=lambda each: order[id(each)]), offers
 
 
-def _lot(wanted: Sequence[Wanted], offers: tuple[Offer, ...], kerf: float) -> Lot:
+def _lot(
+    jobs: Sequence[Job], wanted: Sequence[Wanted], offers: tuple[Offer, ...], kerf: float
+) -> tuple[Lot, tuple[Refusal, ...]]:
+    """All that is cut from some offers, and what can't be."""
     stock = wanted[0].stock
-    cuts = [cut for each in wanted for cut in _cuts(each, offers, kerf)]
+    glued_up = sum(is_glued_up(each, offers) for each in wanted)
+    panels = {
+        each.ref: panel_of(each, offers, kerf, glued_up)
+        for each in wanted
+        if is_glued_up(each, offers)
+    }
+    cuts = [cut for each in wanted for cut in _cuts(each, panels)]
     pieces, labels = gathered(cuts)
-    return Lot(
+    supplies = tuple(offer.supply for offer in offers)
+    lot = Lot(
         stock.name,
         lot_kind(stock),
         stock.described,
@@ -96,19 +105,19 @@ def _lot(wanted: Sequence[Wanted], offers: tuple[Offer, ...], kerf: float) -> Lo
         stock.density,
         pieces,
         labels,
-        tuple(offer.supply for offer in offers),
+        supplies,
         stock.section or 0.0,
         offers,
     )
+    without = {ref for ref, panel in panels.items() if panel is None}
+    return lot, tuple(refused(jobs, wanted, supplies, without))
 
 
-def _cuts(wanted: Wanted, offers: Sequence[Offer], kerf: float) -> Iterator[Cut]:
+def _cuts(wanted: Wanted, panels: Mapping[str, GlueUp | None]) -> Iterator[Cut]:
     """The piece of a part, or the strips it is glued up from where no board is wide enough."""
-    if lot_kind(wanted.stock) == "board" and not any(
-        _wide_enough(wanted, offer.supply) for offer in offers
-    ):
-        panel = _panel(wanted, offers, kerf)
-        yield from _strips(wanted, panel) if panel is not None else ()
+    if wanted.ref in panels:
+        panel = panels[wanted.ref]
+        yield from strips_of(wanted, panel) if panel is not None else ()
         return
     piece = Piece(
         wanted.ref,
@@ -124,37 +133,6 @@ def _cuts(wanted: Wanted, offers: Sequence[Offer], kerf: float) -> Iterator[Cut]
 
 def _label(wanted: Wanted) -> Label:
     return Label(wanted.ref, wanted.job.unit.title, wanted.called, wanted.finished, wanted.notes)
-
-
-def _wide_enough(wanted: Wanted, supply: Supply) -> bool:
-    length, width = usable(supply)
-    return wanted.length <= length + TOUCH and wanted.width <= width + TOUCH
-
-
-def _panel(wanted: Wanted, offers: Sequence[Offer], kerf: float) -> GlueUp | None:
-    """How a part is glued up: of what is at hand if that gives it, else of all there is."""
-    at_hand = [offer.supply for offer in offers if offer.at_hand]
-    every = [offer.supply for offer in offers]
-    size = (wanted.length, wanted.width)
-    return glue_up(*size, at_hand, kerf) or glue_up(*size, every, kerf)
-
-
-def _strips(wanted: Wanted, panel: GlueUp) -> Iterator[Cut]:
-    """The strips of a part that is glued up."""
-    job, count = wanted.job, len(panel.strips)
-    rings = ", rings alternate" if wanted.stock.sawn == "flat" else ""
-    notes = (
-        f"joint the edges ({job.length(JOINTING)} each) and glue up {wanted.ref}-1 to "
-        f"{wanted.ref}-{count} to {job.length(panel.length, panel.width)}{rings}",
-        f"then cut to {job.length(wanted.length, wanted.width)}",
-        *wanted.notes,
-    )
-    for number, strip in enumerate(panel.strips, start=1):
-        name = f"{wanted.ref}-{number}"
-        size = (panel.length, strip - 2 * JOINTING, wanted.thickness)
-        part = f"{wanted.called}, strip {number} of {count}"
-        label = Label(name, job.unit.title, part, size, notes)
-        yield Cut(Piece(name, panel.length, strip, turning=False), label)
 
 
 def _named_apart(lots: Sequence[Lot]) -> tuple[Lot, ...]:

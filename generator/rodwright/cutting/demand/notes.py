@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from rodwright.cutting.demand.jobs import Job
 from rodwright.geometry import TOUCH
+from rodwright.trade.gluing_up import RESAWN
 from rodwright.unit import JointKind, Part
 from rodwright.unit.cut_edges import glued_up
 from rodwright.unit.orientation import describe_shows
@@ -16,7 +17,8 @@ from rodwright.unit.shop_part import shop_part
 def notes_of(job: Job, part: Part) -> tuple[str, ...]:
     """What to do with a part after it is cut to its rough size: trim it, edge it, glue it to its
     other layers; and which of its faces show."""
-    shop = shop_part([part], "cut", job.unit.display_unit)
+    # Which fronts it is cut from one piece with is told with that piece.
+    shop = shop_part([replace(part, grain_run="")], "cut", job.unit.display_unit)
     return (*_layers(job, part), *shop.notes, *_showing(part))
 
 
@@ -57,7 +59,10 @@ def planed(job: Job, part: Part, on_edge: bool) -> Iterator[str]:
         if there > wanted + TOUCH:
             yield f"plane that to {job.length(wanted)}"
     elif there > part.blank.thickness + TOUCH:
-        yield f"plane it from {job.size(there)} to {job.length(part.blank.thickness)} thick"
+        thick = part.blank.thickness
+        resawn = 2 * thick + RESAWN <= there
+        how = ", or resaw it: two come out of it" if resawn else ""
+        yield f"plane it from {job.size(there)} to {job.length(thick)} thick{how}"
 
 
 def ripped(job: Job, part: Part, mitred: bool) -> Iterator[str]:
