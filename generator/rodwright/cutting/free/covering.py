@@ -22,11 +22,19 @@ def cheapest(
 
     What is there too often is left out of the last patterns that have it.
     """
-    found = _solve(_model(problem, patterns), nodes)
+    found = how_many(problem, patterns, nodes)
     if found is None:
         return None
     chosen = [pattern for pattern, many in zip(patterns, found, strict=True) for _ in range(many)]
     return without_doubles(problem, chosen)
+
+
+def how_many(
+    problem: SheetProblem, patterns: Sequence[Pattern], nodes: int = _NODES
+) -> list[int] | None:
+    """How often each pattern is cut so that all pieces are, some perhaps too often; None if no such
+    plan was found."""
+    return _solve(_model(problem, patterns), nodes)
 
 
 def without_doubles(problem: SheetProblem, chosen: Sequence[Pattern]) -> list[Pattern]:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from random import Random
 from typing import Literal
 
+from rodwright.cutting.bounds.by_saw import saw_bound
 from rodwright.cutting.bounds.least_cost import free_bound
 from rodwright.cutting.free.planning import plan_free
 from rodwright.cutting.pieces import Piece
@@ -21,6 +22,8 @@ from rodwright.cutting.supplies import Supply
 
 EFFORT = 12_000_000
 """How many places a search looks at: some seconds."""
+_FIRST = 6
+"""One part in so many of the effort is spent before better bounds are looked for."""
 
 
 def plan_sheets(  # noqa: PLR0913 (what can be asked is what it is)
@@ -59,9 +62,10 @@ def plan_sheets(  # noqa: PLR0913 (what can be asked is what it is)
         return Plan((), 0.0, 0.0, True, kerf)
     waiting = patience or Patience()
     bound = free_bound(problem)
-    if bound is None:
+    run = None if bound is None else _Run(problem, bound, seed, waiting)
+    if run is None or not run.go():
         raise CannotCutError("not enough", tuple(piece.name for piece in pieces if piece.count))
-    found = _search(problem, bound, seed, waiting)
+    found = run.best
     if not guillotine:
         start = [filling.pattern() for filling in found.fillings]
         return plan_free(problem, pieces, stock, start=start, seed=seed, patience=waiting)
@@ -74,32 +78,68 @@ def plan_sheets(  # noqa: PLR0913 (what can be asked is what it is)
     return Plan(
         layouts_of(problem, patterns, pieces, stock, offcuts),
         money(found.cost),
-        money(bound),
-        found.whole and found.cost <= bound,
+        money(run.bound),
+        found.whole and found.cost <= run.bound,
         kerf,
         left_of(problem, [found.left.count(n) for n in range(len(problem.sizes))], pieces),
         waiting.stopped,
     )
 
 
-def _search(problem: SheetProblem, bound: int, seed: int, patience: Patience) -> Found:
-    def tell(found: Found) -> None:
-        patience.told(problem.money.length(found.cost), problem.money.length(bound))
+class _Run:
+    """A search and what is proven so far."""
 
-    ways = tuple(size.ways for size in problem.sizes)
-    ground = Ground(
-        problem,
-        ways,
-        Random(seed),
-        Effort(EFFORT, patience),
-        min(size.area for size in problem.sizes),
-    )
-    search = Search(ground, tell)
-    try:
-        search.build(bound)
-        search.improve(bound, EFFORT)
-    except KeyboardInterrupt:
-        if not search.best.fillings:
-            raise
-        patience.stop()
-    return search.best
+    def __init__(self, problem: SheetProblem, bound: int, seed: int, patience: Patience) -> None:
+        ways = tuple(size.ways for size in problem.sizes)
+        least = min(size.area for size in problem.sizes)
+        effort = Effort(EFFORT, patience)
+        self._search = Search(Ground(problem, ways, Random(seed), effort, least), self._tell)
+        self._problem = problem
+        self._patience = patience
+        self.bound = bound
+
+    @property
+    def best(self) -> Found:
+        """The best plan so far."""
+        return self._search.best
+
+    def go(self) -> bool:
+        """Search until nothing can be better, or the effort or the patience is at its end; False
+        if there is proven to be too little stock."""
+        try:
+            for step in (self._begin, self._prove, self._combine, self._end, self._combine):
+                if self._patience.stopped or self._search.done(self.bound):
+                    break
+                if not step():
+                    return False
+        except KeyboardInterrupt:
+            if not self.best.fillings:
+                raise
+            self._patience.stop()
+        return True
+
+    def _begin(self) -> bool:
+        self._search.build(self.bound)
+        self._search.improve(self.bound, EFFORT // _FIRST)
+        return True
+
+    def _prove(self) -> bool:
+        proven = saw_bound(self._problem, self._patience)
+        if proven.cost is None:
+            return False
+        self.bound = max(self.bound, proven.cost)
+        self._search.offer(proven.patterns)
+        self._tell(self.best)
+        return True
+
+    def _combine(self) -> bool:
+        self._search.combine()
+        return True
+
+    def _end(self) -> bool:
+        self._search.improve(self.bound, self._search.ground.effort.left)
+        return True
+
+    def _tell(self, found: Found) -> None:
+        money = self._problem.money
+        self._patience.told(money.length(found.cost), money.length(self.bound))

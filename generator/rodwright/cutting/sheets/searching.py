@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 
+from rodwright.cutting.sheet_problem import Pattern
 from rodwright.cutting.sheets.building import first_plans
+from rodwright.cutting.sheets.covering import covered
 from rodwright.cutting.sheets.filling import Filling
 from rodwright.cutting.sheets.mixes import Mix, better_mixes
 from rodwright.cutting.sheets.packing import pack
+from rodwright.cutting.sheets.regrown import filling_of
 from rodwright.cutting.sheets.state import Found, Ground
 
 _ROUNDS = 12
@@ -52,6 +55,19 @@ class Search:
             self.take(found)
             if better and self.done(bound):
                 return
+
+    def combine(self) -> None:
+        """The cheapest plan of all sheets seen."""
+        found = covered(self.ground, self.seen.values())
+        if found is not None:
+            self.take(found)
+
+    def offer(self, patterns: Iterable[Pattern]) -> None:
+        """Patterns from elsewhere, as far as they keep the rules."""
+        for pattern in patterns:
+            filling = filling_of(self.ground, pattern)
+            if filling is not None:
+                self.see(filling)
 
     def improve(self, bound: int, effort: int) -> None:
         """Better plans within an effort, by one mix of sheets after another."""
