@@ -121,10 +121,18 @@ def test_too_little_stock_is_told() -> None:
     assert told.value.pieces == ("a",)
 
 
-def test_what_finds_no_place_is_left_and_nothing_is_called_proven() -> None:
+def test_pieces_that_no_cuts_from_edge_to_edge_part_are_proven_to_be_too_many() -> None:
     windmill = [Piece("a", 60, 40, 2), Piece("b", 40, 60, 2), Piece("c", 20, 20)]
-    plan = _planned(windmill, [Supply("ply", 100, 100, 1)])
-    assert plan.left
+    with pytest.raises(CannotCutError, match="not enough"):
+        _planned(windmill, [Supply("ply", 100, 100, 1)])
+
+
+def test_what_finds_no_place_is_left_and_nothing_is_called_proven() -> None:
+    pieces = [Piece("a", 50, 50, 4)]
+    stock = [Supply("ply", 100, 100, 1)]
+    assert not _planned(pieces, stock, stages=2).left
+    plan = _planned(pieces, stock, stages=1)
+    assert [(piece.name, piece.count) for piece in plan.left] == [("a", 2)]
     assert not plan.proven
 
 

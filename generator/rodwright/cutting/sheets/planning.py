@@ -8,7 +8,6 @@ from typing import Literal
 
 from rodwright.cutting.bounds.by_saw import saw_bound
 from rodwright.cutting.bounds.least_cost import free_bound
-from rodwright.cutting.free.planning import plan_free
 from rodwright.cutting.pieces import Piece
 from rodwright.cutting.plans import CannotCutError, Offcut, Plan
 from rodwright.cutting.progress import Patience
@@ -67,6 +66,8 @@ def plan_sheets(  # noqa: PLR0913 (what can be asked is what it is)
         raise CannotCutError("not enough", tuple(piece.name for piece in pieces if piece.count))
     found = run.best
     if not guillotine:
+        from rodwright.cutting.free.planning import plan_free  # loads OR-Tools
+
         start = [filling.pattern() for filling in found.fillings]
         return plan_free(problem, pieces, stock, start=start, seed=seed, patience=waiting)
     money = problem.money.length
@@ -120,6 +121,7 @@ class _Run:
 
     def _begin(self) -> bool:
         self._search.build(self.bound)
+        self._search.match(self.bound, EFFORT // 2)
         self._search.improve(self.bound, EFFORT // _FIRST)
         return True
 

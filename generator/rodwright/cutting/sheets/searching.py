@@ -9,6 +9,7 @@ from rodwright.cutting.sheet_problem import Pattern
 from rodwright.cutting.sheets.building import first_plans
 from rodwright.cutting.sheets.covering import covered
 from rodwright.cutting.sheets.filling import Filling
+from rodwright.cutting.sheets.matching import matched
 from rodwright.cutting.sheets.mixes import Mix, better_mixes
 from rodwright.cutting.sheets.packing import pack
 from rodwright.cutting.sheets.regrown import filling_of
@@ -16,6 +17,10 @@ from rodwright.cutting.sheets.state import Found, Ground
 
 _ROUNDS = 12
 """On how many mixes of sheets, at most, the effort that is left is spread."""
+
+
+_MATCHES = 100
+"""So many attempts to fill sheets without waste are looked at together."""
 
 
 class Search:
@@ -61,6 +66,32 @@ class Search:
         found = covered(self.ground, self.seen.values())
         if found is not None:
             self.take(found)
+
+    def match(self, bound: int, effort: int) -> None:
+        """Sheets without waste, where only these would be better."""
+        problem, ground = self.ground.problem, self.ground
+        if not problem.rules.free or any(sheet.spots for sheet in problem.sheets):
+            return
+        end = ground.effort.left - effort
+        every = [n for n, size in enumerate(problem.sizes) for _ in range(size.count)]
+        full: dict[tuple[int, ...], Filling] = {}
+        while self._none_to_spare(bound) and ground.effort.left > end and not ground.effort.over():
+            known = len(full)
+            for _ in range(_MATCHES):
+                for filling in matched(ground, every):
+                    full.setdefault((filling.sheet, *sorted(filling.sizes())), filling)
+            found = covered(ground, full.values()) if len(full) > known else None
+            if found is not None:
+                self.take(found)
+
+    def _none_to_spare(self, bound: int) -> bool:
+        area = self.ground.problem.area
+        mixes = better_mixes(self.ground, self.best, bound)
+        sheets = self.ground.problem.sheets
+        return any(
+            sum(sheet.area * many for sheet, many in zip(sheets, mix, strict=True)) == area
+            for mix in mixes
+        )
 
     def offer(self, patterns: Iterable[Pattern]) -> None:
         """Patterns from elsewhere, as far as they keep the rules."""
