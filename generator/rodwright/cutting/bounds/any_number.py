@@ -17,7 +17,7 @@ from typing import NamedTuple
 import numpy as np
 
 from rodwright.cutting.bounds.dual_feasible import Whole
-from rodwright.cutting.bounds.rasters import MOST, Cut, Raster, raster
+from rodwright.cutting.bounds.rasters import MOST, Raster, raster
 from rodwright.cutting.sheet_problem import Put, Sheet, Size
 
 
@@ -93,19 +93,20 @@ def best_values(on: Ground, values: Sequence[int]) -> Whole:
 
     ``values`` are of the sizes, whole; none is less than 0.
     """
-    best = _of_one_piece(on, values)
+    best = of_one_piece(on, values)
     turned = np.ascontiguousarray(best.T)
     while True:
         before = best.copy()
-        _divide(best, on.along.cuts)
+        divide(best, on.along)
         turned[:] = best.T
-        _divide(turned, on.across.cuts)
+        divide(turned, on.across)
         best[:] = turned.T
         if (best == before).all():
             return best
 
 
-def _of_one_piece(on: Ground, values: Sequence[int]) -> Whole:
+def of_one_piece(on: Ground, values: Sequence[int]) -> Whole:
+    """The value of the best piece that each rectangle from 0, 0 holds alone."""
     worth = np.array([values[number] for number in on.size], dtype=np.int64)
     smallest = int((on.length * on.width).min(initial=on.sheet.area))
     small = int(worth.max(initial=0)) * (on.sheet.area // smallest) < 2**31
@@ -117,8 +118,9 @@ def _of_one_piece(on: Ground, values: Sequence[int]) -> Whole:
     return np.maximum.accumulate(best, axis=1)
 
 
-def _divide(best: Whole, cuts: tuple[Cut, ...]) -> None:
-    for cut in cuts:
+def divide(best: Whole, side: Raster) -> None:
+    """Let each rectangle be cut in two across a side, its first axis, where that is better."""
+    for cut in side.cuts:
         np.maximum(best[cut.first :], best[cut.rest] + best[cut.at], out=best[cut.first :])
 
 
@@ -157,22 +159,40 @@ def whole_of(on: Ground) -> Part:
 def parts_of(on: Ground, values: Sequence[int], best: Whole, part: Part) -> Put | tuple[Part, ...]:
     """The best of a rectangle: one piece, or two parts that it is cut into; no parts if it is
     worth nothing."""
-    i, j, x, y = part
-    if not best[i, j]:
+    if not best[part.i, part.j]:
         return ()
-    for way in np.flatnonzero((on.x <= i) & (on.y <= j)).tolist():
-        if values[on.size[way]] == best[i, j]:
-            return Put(on.size[way], x, y, on.turned[way])
-    across = _cut_of(best[:, j], on.along, i)
-    if across is not None:
-        first, rest = across
-        return Part(first, j, x, y), Part(rest, j, x + on.along.length(first), y)
-    first, rest = _cut_of(best[i], on.across, j) or (0, j)
-    return Part(i, first, x, y), Part(i, rest, x, y + on.across.length(first))
+    return alone(on, values, best, part) or cut_of(on, best, part, 0) or _must(on, best, part)
 
 
-def _cut_of(best: Whole, side: Raster, to: int) -> tuple[int, int] | None:
-    """The cut of a side that leaves two parts as good as the whole, if one does."""
+def _must(on: Ground, best: Whole, part: Part) -> tuple[Part, ...]:
+    cut = cut_of(on, best, part, 1)
+    assert cut is not None
+    return cut
+
+
+def alone(on: Ground, values: Sequence[int], best: Whole, part: Part) -> Put | None:
+    """The piece that is alone worth the best of a rectangle, if one is."""
+    for way in np.flatnonzero((on.x <= part.i) & (on.y <= part.j)).tolist():
+        if values[on.size[way]] == best[part.i, part.j]:
+            return Put(on.size[way], part.x, part.y, on.turned[way])
+    return None
+
+
+def cut_of(on: Ground, best: Whole, part: Part, axis: int) -> tuple[Part, Part] | None:
+    """The cut that leaves two parts as good as the whole: across the length (0) or the width."""
+    i, j, x, y = part
+    if axis == 0:
+        ends = _ends(best[:, j], on.along, i)
+        if ends is not None:
+            return Part(ends[0], j, x, y), Part(ends[1], j, x + on.along.length(ends[0]), y)
+    else:
+        ends = _ends(best[i], on.across, j)
+        if ends is not None:
+            return Part(i, ends[0], x, y), Part(i, ends[1], x, y + on.across.length(ends[0]))
+    return None
+
+
+def _ends(best: Whole, side: Raster, to: int) -> tuple[int, int] | None:
     points = side.points
     first = np.arange(1, to)
     rest = np.searchsorted(points, points[to] - points[1:to], side="right") - 1

@@ -1,4 +1,4 @@
-"""The least cost of a plan for a saw: guillotine cuts only, any number of stages or fewer."""
+"""The least cost of a plan for a saw: guillotine cuts only, in as many stages as are allowed."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from rodwright.cutting.bounds.columns import columns
 from rodwright.cutting.bounds.least_cost import raised
-from rodwright.cutting.bounds.many_of_each import ManyOfEach
+from rodwright.cutting.bounds.many_of_each import pricing_of
 from rodwright.cutting.bounds.scales import scale_bound
 from rodwright.cutting.progress import Patience
 from rodwright.cutting.sheet_problem import Pattern, SheetProblem
@@ -29,10 +29,11 @@ class SawBound:
 def saw_bound(problem: SheetProblem, patience: Patience, *, rounds: int = 100) -> SawBound:
     """By scales and then by patterns, ``rounds`` of them at most; not for a router.
 
-    It knows neither stages nor flaws.  Where ``patience`` is over it is what was proven so far.
+    It knows stages and head cuts, but no flaws.  Where ``patience`` is over it is what was proven
+    so far.
     """
     known = scale_bound(problem)
-    pricing = ManyOfEach(problem)
+    pricing = pricing_of(problem)
     found = columns(problem, pricing, known, patience, rounds=rounds)
     proof = found.proof
     return SawBound(
