@@ -13,6 +13,7 @@ from rodwright.cutting.supplies import Flaw, Supply, Trim
 
 if TYPE_CHECKING:
     from rodwright.cutting.boards.planning import plan_boards
+    from rodwright.cutting.bounds.fill import fill_sheet
     from rodwright.cutting.sheets.planning import plan_sheets
 
 __all__ = [
@@ -26,11 +27,13 @@ __all__ = [
     "Plan",
     "Supply",
     "Trim",
+    "fill_sheet",
     "plan_boards",
     "plan_sheets",
 ]
 
 _PLANNING = {
+    "fill_sheet": "rodwright.cutting.bounds.fill",
     "plan_boards": "rodwright.cutting.boards.planning",
     "plan_sheets": "rodwright.cutting.sheets.planning",
 }

@@ -10,7 +10,7 @@ lengths had to be rounded.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import NamedTuple
 
@@ -198,3 +198,14 @@ def _ends(best: Whole, side: Raster, to: int) -> tuple[int, int] | None:
     rest = np.searchsorted(points, points[to] - points[1:to], side="right") - 1
     good = np.flatnonzero(best[first] + best[rest] == best[to])
     return (int(first[good[0]]), int(rest[good[0]])) if len(good) else None
+
+
+def there(puts: Iterable[Put], counts: Sequence[int]) -> tuple[Put, ...]:
+    """Pieces without those that are more than there are of their size."""
+    left = list(counts)
+    kept = []
+    for put in puts:
+        if left[put.size]:
+            left[put.size] -= 1
+            kept.append(put)
+    return tuple(kept)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from rodwright.cutting.bounds.any_number import there
 from rodwright.cutting.bounds.columns import columns
 from rodwright.cutting.bounds.least_cost import raised
 from rodwright.cutting.bounds.many_of_each import pricing_of
@@ -36,19 +37,13 @@ def saw_bound(problem: SheetProblem, patience: Patience, *, rounds: int = 100) -
     pricing = pricing_of(problem)
     found = columns(problem, pricing, known, patience, rounds=rounds)
     proof = found.proof
+    counts = [size.count for size in problem.sizes]
     return SawBound(
         raised(proof.bound, problem),
-        tuple(_within(problem, each) for each in found.patterns if pricing.cuttable(each)),
+        tuple(
+            Pattern(each.sheet, there(each.puts, counts))
+            for each in found.patterns
+            if pricing.cuttable(each)
+        ),
         tuple(each / proof.fine for each in proof.worth),
     )
-
-
-def _within(problem: SheetProblem, pattern: Pattern) -> Pattern:
-    """A pattern without what is more than wanted."""
-    left = [size.count for size in problem.sizes]
-    kept = []
-    for put in pattern.puts:
-        if left[put.size]:
-            left[put.size] -= 1
-            kept.append(put)
-    return Pattern(pattern.sheet, tuple(kept))

@@ -59,14 +59,17 @@ def best_of_sheet(
     """The pieces that are worth most together: ``values`` are of one piece of each size.
 
     Each is whole and at least 0.  ``pairs`` of rectangles are looked at at most; some ten million
-    take a second.  Flaws aren't known to it.
+    take a second.  Flaws aren't known to it.  A KeyboardInterrupt ends it with what is known.
     """
     search = _Search(sizes, values, sheet)
-    search.any_number()
-    if not search.best.proven and not patience.over():
-        search.relax(patience)
-    if not search.best.proven and not patience.over():
-        search.downwards(Effort(pairs), patience)
+    try:
+        search.any_number()
+        if not search.best.proven and not patience.over():
+            search.relax(patience)
+        if not search.best.proven and not patience.over():
+            search.downwards(Effort(pairs), patience)
+    except KeyboardInterrupt:
+        patience.stop()
     return search.best
 
 
@@ -96,7 +99,7 @@ class _Search:
         self._on = ground(self._sizes, self._sheet)
         within = ground(self._sizes, self._sheet, up=True)
         lowest = None
-        tried = better_prices(self._on, self._values, self._counts, self.best.value, _ROUNDS)
+        tried = better_prices(self._solve, self._values, self._counts, self.best.value, _ROUNDS)
         for number, (prices, most) in enumerate(tried):
             if lowest is None or most < lowest[1]:
                 lowest = prices, most
@@ -111,6 +114,10 @@ class _Search:
             relax(self._on, self._values, self._counts, prices)
             for prices in (lowest[0], np.zeros_like(lowest[0]))
         ]
+
+    def _solve(self, values: Sequence[int]) -> tuple[int, tuple[Put, ...]]:
+        best = best_values(self._on, values)
+        return int(best[-1, -1]), best_puts(self._on, values, best)
 
     def downwards(self, effort: Effort, patience: Patience) -> None:
         """Join rectangles for values from the bound down."""

@@ -46,6 +46,10 @@ class Raster:
         """How far from 0 a place is."""
         return int(self.points[point]) * self.step
 
+    def within(self, length: int) -> int:
+        """The last place that so long a side has, if nothing was rounded up."""
+        return int(np.searchsorted(self.points, length // self.step, side="right")) - 1
+
     def point(self, length: int) -> int:
         """The first place at which a piece so long has room."""
         return int(np.searchsorted(self.points, _rounded(length, self.step, up=self.up)))

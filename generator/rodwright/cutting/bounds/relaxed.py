@@ -9,14 +9,15 @@ Good prices are found by going against what there is too much of in the best rel
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
-from rodwright.cutting.bounds.any_number import Ground, best_puts, best_values
+from rodwright.cutting.bounds.any_number import Ground, best_values
 from rodwright.cutting.bounds.dual_feasible import Whole
 from rodwright.cutting.bounds.rasters import Raster
+from rodwright.cutting.sheet_problem import Put
 
 _SLOWER = 8
 """Rounds without gain before the stride is halved."""
@@ -69,8 +70,12 @@ def relax(on: Ground, values: Sequence[int], counts: Sequence[int], prices: Whol
     return Relaxed(int(best[-1, -1]) + extra, reduced, extra, outside(on, best))
 
 
+Solve = Callable[[Sequence[int]], tuple[int, tuple[Put, ...]]]
+"""The best with any number of each piece, by some values: what that is worth, and its pieces."""
+
+
 def better_prices(
-    on: Ground, values: Sequence[int], counts: Sequence[int], least: int, rounds: int
+    solve: Solve, values: Sequence[int], counts: Sequence[int], least: int, rounds: int
 ) -> Iterator[tuple[Whole, int]]:
     """Prices of the sizes, and what no pattern exceeds by them; at first none, then better ones.
 
@@ -84,18 +89,15 @@ def better_prices(
     stride, since = 1.0, 0
     for _ in range(rounds):
         whole = np.floor(np.clip(prices, 0, value)).astype(np.int64)
-        reduced = (value - whole).tolist()
-        best = best_values(on, reduced)
-        most = int(best[-1, -1]) + int((whole * there).sum())
+        best, puts = solve((value - whole).tolist())
+        most = best + int((whole * there).sum())
         yield whole, most
         since += 1
         if lowest is None or most < lowest:
             lowest, since = most, 0
         if since == _SLOWER:
             stride, since = stride / 2, 0
-        used = np.zeros(len(value))
-        for put in best_puts(on, reduced, best):
-            used[put.size] += 1
+        used = np.bincount([put.size for put in puts], minlength=len(value))
         slope = np.where((used < there) & (whole <= 0), 0, used - there)
         if most <= least or not slope.any():
             return
