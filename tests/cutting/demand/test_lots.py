@@ -49,7 +49,18 @@ def with_stock(unit: Unit, name: str, stock: Stock) -> Unit:
 
 
 def refs(lot: Lot) -> list[str]:
-    return [label.ref for labels in lot.labels.values() for label in labels]
+    """The refs of all parts that a lot gives: of pieces that others are cut from, of those."""
+    names = [name for piece in lot.pieces for name in [i.name for i in piece.inner] or [piece.name]]
+    return [label.ref for name in names for label in lot.labels[name]]
+
+
+def sizes(lot: Lot) -> list[tuple[float, float]]:
+    """Length and width of all pieces, of those that others are cut from of these."""
+    return [
+        (each.length, each.width)
+        for piece in lot.pieces
+        for each in piece.inner or (piece,) * piece.count
+    ]
 
 
 @pytest.mark.parametrize("path", MODELS, ids=lambda path: path.stem)
@@ -58,7 +69,8 @@ def test_every_part_is_cut_once_and_nothing_else(path: Path) -> None:
     lots = lots_of([Job(unit)], rack_of(unit))
     assert sorted(ref for lot in lots for ref in refs(lot)) == sorted(p.ref for p in unit.parts)
     for lot in lots:
-        assert {piece.name for piece in lot.pieces} == set(lot.labels)
+        inner = {each.name for piece in lot.pieces for each in piece.inner}
+        assert {piece.name for piece in lot.pieces} | inner == set(lot.labels)
         for piece in lot.pieces:
             assert len(lot.labels[piece.name]) == piece.count
             assert lot.labels[piece.name][0].ref == piece.name
@@ -76,14 +88,14 @@ def test_pieces_take_what_the_stock_list_says(path: Path) -> None:
     lots = {lot.name: lot for lot in lots_of([Job(unit)], rack_of(unit))}
     half = {"mm": 0.05, "in": 25.4 / 128}[unit.display_unit] + 1e-6
     for total in stock_totals(unit):
-        pieces = lots[total.stock.name].pieces
+        pieces = sizes(lots[total.stock.name])
         rough = [each.rough_size for each in unit.parts if each.blank.stock == total.stock]
         read = [[as_read(side, unit) for side in size] for size in rough]
-        length = sum(each.count * each.length for each in pieces)
+        length = sum(long for long, _ in pieces)
         assert length == pytest.approx(sum(size[0] for size in read), rel=1e-12)
         assert length / 1e3 == pytest.approx(total.metres, abs=half * len(rough) / 1e3)
         if total.stock.kind == "sheet":
-            area = sum(each.count * each.length * each.width for each in pieces)
+            area = sum(long * wide for long, wide in pieces)
             assert area == pytest.approx(sum(size[0] * size[1] for size in read), rel=1e-12)
             off = sum(half * (size[0] + size[1] + half) for size in rough)
             assert area / 1e6 == pytest.approx(total.area, abs=off / 1e6)
