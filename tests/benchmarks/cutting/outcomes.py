@@ -8,15 +8,8 @@ from time import process_time
 
 from benchmarks.cutting.instances import Instance
 from kit.cutting_checker import check_boards, check_sheets
-from rodwright.cutting import (
-    CannotCutError,
-    Piece,
-    Plan,
-    Supply,
-    fill_sheet,
-    plan_boards,
-    plan_sheets,
-)
+from rodwright import cutting
+from rodwright.cutting import CannotCutError, Piece, Plan, Supply
 
 
 @dataclass(frozen=True)
@@ -98,10 +91,10 @@ def _cost(instance: Instance) -> _Answer:
     """Least cost, by boards or by sheets."""
     if instance.flat:
         kerf = instance.rules.get("kerf", 0.0)
-        plan = plan_boards(instance.pieces, instance.stock, kerf=kerf)
+        plan = cutting.plan_boards(instance.pieces, instance.stock, kerf=kerf)
         check_boards(plan, instance.pieces, instance.stock, kerf=kerf)
     else:
-        plan = plan_sheets(instance.pieces, instance.stock, **instance.rules)
+        plan = cutting.plan_sheets(instance.pieces, instance.stock, **instance.rules)
         check_sheets(plan, instance.pieces, instance.stock, **instance.rules)
     assert not plan.left, f"{sum(piece.count for piece in plan.left)} pieces found no place"
     return _Answer(plan.cost, plan.bound, plan.proven)
@@ -110,7 +103,7 @@ def _cost(instance: Instance) -> _Answer:
 def _value(instance: Instance) -> _Answer:
     """Most value from one sheet."""
     sheet = instance.stock[0]
-    filled = fill_sheet(instance.pieces, sheet, **instance.rules)
+    filled = cutting.fill_sheet(instance.pieces, sheet, **instance.rules)
     cut = Counter(placed.piece for placed in filled.layout.placed)
     left = [replace(piece, count=piece.count - cut[piece.name]) for piece in instance.pieces]
     kerf = instance.rules.get("kerf", 0.0)
@@ -147,7 +140,7 @@ def _strip(instance: Instance) -> _Answer:
 
 def _in_strip(instance: Instance, length: float) -> Plan:
     stock = [Supply("strip", length, instance.stock[0].width, count=1)]
-    plan = plan_sheets(instance.pieces, stock, **instance.rules)
+    plan = cutting.plan_sheets(instance.pieces, stock, **instance.rules)
     check_sheets(plan, instance.pieces, stock, **instance.rules)
     return plan
 
