@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 import highspy
 import numpy as np
@@ -12,29 +13,51 @@ from rodwright.cutting.solver import quiet_highs
 
 _NODES = 60
 """Of the search tree, so that equal questions have equal answers."""
+_COLUMNS = 240
+"""Patterns that the search has to choose from: those that the relaxed problem likes best."""
+
+
+@dataclass(frozen=True, slots=True)
+class Relaxed:
+    """The cheapest cover by patterns that may be used in part: what a piece of each size is
+    ``worth`` by it, and the patterns, those that it likes best first."""
+
+    worth: list[float]
+    liked: list[Pattern]
+
+
+def relaxed_cover(problem: SheetProblem, patterns: Sequence[Pattern]) -> Relaxed | None:
+    """The relaxed cover; None if the patterns don't have all the pieces."""
+    highs = _solved(_model(problem, patterns, whole=False))
+    if highs is None:
+        return None
+    solution = highs.getSolution()
+    order = sorted(range(len(patterns)), key=lambda number: (solution.col_dual[number], number))
+    worth = [max(0.0, dual) for dual in solution.row_dual[: len(problem.sizes)]]
+    return Relaxed(worth, [patterns[number] for number in order])
 
 
 def cheapest(
-    problem: SheetProblem, patterns: Sequence[Pattern], nodes: int = _NODES
+    problem: SheetProblem, relaxed: Relaxed, kept: Sequence[Pattern] = ()
 ) -> list[Pattern] | None:
-    """Patterns with all the pieces, as cheap and then as few as can be, as far as ``nodes`` of the
-    search tree say; None if none were found.
+    """Patterns with all the pieces, as cheap and then as few as can be, as far as that is found
+    among those that the relaxed cover likes and those ``kept``; None if none were found.
 
     What is there too often is left out of the last patterns that have it.
     """
-    found = how_many(problem, patterns, nodes)
-    if found is None:
+    few = [*relaxed.liked[:_COLUMNS], *kept]
+    used = how_many(problem, few)
+    if used is None:
         return None
-    chosen = [pattern for pattern, many in zip(patterns, found, strict=True) for _ in range(many)]
+    chosen = [pattern for pattern, many in zip(few, used, strict=True) for _ in range(many)]
     return without_doubles(problem, chosen)
 
 
-def how_many(
-    problem: SheetProblem, patterns: Sequence[Pattern], nodes: int = _NODES
-) -> list[int] | None:
+def how_many(problem: SheetProblem, patterns: Sequence[Pattern]) -> list[int] | None:
     """How often each pattern is cut so that all pieces are, some perhaps too often; None if no such
     plan was found."""
-    return _solve(_model(problem, patterns), nodes)
+    highs = _solved(_model(problem, patterns, whole=True))
+    return None if highs is None else [round(value) for value in highs.getSolution().col_value]
 
 
 def without_doubles(problem: SheetProblem, chosen: Sequence[Pattern]) -> list[Pattern]:
@@ -52,7 +75,7 @@ def without_doubles(problem: SheetProblem, chosen: Sequence[Pattern]) -> list[Pa
     return kept
 
 
-def _model(problem: SheetProblem, patterns: Sequence[Pattern]) -> highspy.HighsLp:
+def _model(problem: SheetProblem, patterns: Sequence[Pattern], *, whole: bool) -> highspy.HighsLp:
     sizes, sheets = problem.sizes, problem.sheets
     model = highspy.HighsLp()
     model.num_col_ = len(patterns)
@@ -77,16 +100,17 @@ def _model(problem: SheetProblem, patterns: Sequence[Pattern]) -> highspy.HighsL
     model.a_matrix_.start_ = np.array(starts, np.int32)
     model.a_matrix_.index_ = np.array(rows, np.int32)
     model.a_matrix_.value_ = np.array(values, float)
-    model.integrality_ = [highspy.HighsVarType.kInteger] * len(patterns)
+    if whole:
+        model.integrality_ = [highspy.HighsVarType.kInteger] * len(patterns)
     return model
 
 
-def _solve(model: highspy.HighsLp, nodes: int) -> list[int] | None:
+def _solved(model: highspy.HighsLp) -> highspy.Highs | None:
+    """The solver, once it has a solution; None if it found none."""
     highs = quiet_highs()
-    highs.setOptionValue("mip_max_nodes", nodes)
+    highs.setOptionValue("mip_max_nodes", _NODES)
     highs.setOptionValue("mip_rel_gap", 0.0)
     highs.passModel(model)
     highs.run()
-    if highs.getInfo().primal_solution_status != highspy.SolutionStatus.kSolutionStatusFeasible:
-        return None
-    return [round(value) for value in highs.getSolution().col_value]
+    feasible = highspy.SolutionStatus.kSolutionStatusFeasible
+    return highs if highs.getInfo().primal_solution_status == feasible else None

@@ -17,13 +17,12 @@ _CHOICES = 8
 """Choices of sheets that are asked about at most."""
 _SEEN = 5_000
 """Choices that are looked at to find those, at most."""
-_SHEETS = 16
-_PIECES = 90
-"""Sheets and pieces of a question that is still asked."""
-_WHOLE = 5.0
-"""Effort for all choices of sheets together, and below for each few sheets of a plan."""
-_PART = 0.5
+_HARD = 300
+"""Of a question that is still asked: how many pieces, times how many sheets."""
+_WHOLE = 0.4
+_PART = 0.06
 _PARTS = 8
+"""Effort for a choice of sheets, for a few sheets of a plan, and how many such few there are."""
 
 
 def fewer(pool: Pool, bound: int, patience: Patience) -> int | None:
@@ -50,9 +49,9 @@ def _ask(pool: Pool, choice: Choice, refused: list[Choice], patience: Patience) 
     problem = pool.problem
     kinds = [kind for kind, many in enumerate(choice) for _ in range(many)]
     counts = [size.count for size in problem.sizes]
-    if sum(counts) > _PIECES or len(kinds) > _SHEETS:
+    if sum(counts) * len(kinds) > _HARD:
         return False
-    packed = pack(problem, kinds, counts, _WHOLE / _CHOICES * 2, patience)
+    packed = pack(problem, kinds, counts, _WHOLE, patience)
     if isinstance(packed, list):
         return pool.offer(packed)
     if packed == "impossible":
@@ -126,7 +125,7 @@ def _few(pool: Pool) -> Iterator[tuple[list[Pattern], list[int]]]:
             kinds = sorted(pattern.sheet for pattern in few)
             kinds.remove(max(kinds, key=lambda kind: problem.sheets[kind].price))
             counts = sizes_on(problem, few)
-            asked = len(few) == many < len(ordered) and sum(counts) <= _PIECES
+            asked = len(few) == many < len(ordered) and sum(counts) * len(kinds) <= _HARD
             if asked and holds(problem, kinds, counts):
                 yield few, kinds
 

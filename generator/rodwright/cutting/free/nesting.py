@@ -14,9 +14,9 @@ from dataclasses import dataclass
 from random import Random
 
 from rodwright.cutting.bounds.least_cost import free_bound
-from rodwright.cutting.free.covering import cheapest
+from rodwright.cutting.free.covering import cheapest, relaxed_cover
 from rodwright.cutting.free.fewer import fewer
-from rodwright.cutting.free.filling import RULES, Way, drawn_way, order_by
+from rodwright.cutting.free.filling import RULES, Way, drawn_way, fill, order_by
 from rodwright.cutting.free.pool import Pool, greedy, left_by
 from rodwright.cutting.free.squeezing import squeeze
 from rodwright.cutting.progress import Patience
@@ -27,8 +27,11 @@ _EFFORT_EACH = 40_000
 """Steps of a search, at most, and for each piece; counted so that they are the same each time."""
 _AFTER = 8
 """Part of them that is kept for a larger offcut, once nothing can cost less: one in so many."""
-_COVERS = 5
+_COVERS = 4
 """How often in a search the cover is solved."""
+_PRICINGS = 5
+_FILLINGS = 40
+"""Rounds of new patterns each time, and how many in each."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,7 +94,7 @@ def _draw(pool: Pool, bound: int, random: Random, patience: Patience) -> None:
         _reweigh(problem, weights, plan, random)
         if pool.effort >= cover and pool.cost > bound:
             cover += end // _COVERS
-            better = _cover(pool) or better
+            better = _cover(pool, random) or better
         if better:
             _tell(pool, bound, patience)
         if pool.cost <= bound and not met:
@@ -130,10 +133,36 @@ def _reweigh(
             weights[size] *= 1.2
 
 
-def _cover(pool: Pool) -> bool:
-    """Whether patterns seen so far make a better plan."""
-    plan = cheapest(pool.problem, pool.columns())
+def _cover(pool: Pool, random: Random) -> bool:
+    """Whether patterns seen so far make a better plan, and such as these lack most.
+
+    New ones are filled with what is worth most by the relaxed cover (column generation, its
+    pricing problem solved by filling).
+    """
+    problem = pool.problem
+    counts = [size.count for size in problem.sizes]
+    relaxed = relaxed_cover(problem, pool.columns())
+    for _ in range(_PRICINGS):
+        if relaxed is None:
+            return False
+        new = 0
+        for _ in range(_FILLINGS):
+            way = drawn_way(problem, _prices(problem, relaxed.worth, random), random)
+            for kind in range(len(problem.sheets)):
+                new += pool.add(fill(problem, kind, counts, way))
+        if not new:
+            break
+        relaxed = relaxed_cover(problem, pool.columns())
+    if relaxed is None:
+        return False
+    plan = cheapest(problem, relaxed, pool.best)
     return plan is not None and pool.offer(plan)
+
+
+def _prices(problem: SheetProblem, worth: Sequence[float], random: Random) -> list[float]:
+    """What sizes are worth, for their area to some power."""
+    power = random.choice((0.0, 0.5, 0.8, 1.0))
+    return [each / size.area**power for each, size in zip(worth, problem.sizes, strict=True)]
 
 
 def _tell(pool: Pool, bound: int | None, patience: Patience) -> None:

@@ -40,7 +40,8 @@ def pack(
 ) -> Answer:
     """Pack so many of each size on sheets of these kinds (one for each sheet).
 
-    ``effort`` is counted in the solver's own steps of about a second (its deterministic time).
+    ``effort`` is counted in the solver's own steps (its deterministic time), which are some seconds
+    each here.
     """
     if any(max(each.length, each.width) > _FURTHEST for each in problem.sheets):
         return None

@@ -35,15 +35,18 @@ class Pool:
     def __post_init__(self) -> None:
         self.left = [size.count for size in self.problem.sizes]
 
-    def add(self, pattern: Pattern) -> None:
-        """Keep a pattern for covers."""
+    def add(self, pattern: Pattern) -> bool:
+        """Keep a pattern for covers; whether it is a new one."""
+        self.effort += effort_of(pattern)
+        known = len(self.patterns)
         self.patterns.setdefault(key_of(pattern), pattern)
+        return len(self.patterns) > known
 
     def offer(self, plan: Sequence[Pattern]) -> bool:
         """Take a plan if it is better than the best; a plan with pieces left if fewer are."""
         left = left_by(self.problem, plan)
         for pattern in plan:
-            self.add(pattern)
+            self.patterns.setdefault(key_of(pattern), pattern)
         if any(left):
             lost, before = (_area(self.problem, each) for each in (left, self.left))
             if self.rank is None and lost < before:
@@ -68,7 +71,7 @@ class Pool:
             kept = sorted(self.patterns, key=lambda key: (-full[key], key))[:_KEPT]
             self.patterns = {key: self.patterns[key] for key in kept}
         for pattern in self.best:
-            self.add(pattern)
+            self.patterns.setdefault(key_of(pattern), pattern)
         return list(self.patterns.values())
 
 
@@ -137,7 +140,6 @@ def greedy(pool: Pool, way: Way, random: Random | None = None) -> list[Pattern]:
             chosen = max(offers, key=lambda pattern: _worth(problem, pattern))
         for pattern in offers:
             pool.add(pattern)
-            pool.effort += effort_of(pattern)
         plan.append(chosen)
         there[chosen.sheet] -= 1
         for put in chosen.puts:
