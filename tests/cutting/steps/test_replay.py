@@ -27,8 +27,6 @@ def test_any_sheets(case: tuple[LotPlan, Saw]) -> None:
     check_sheets(
         best.plan, planned.lot.pieces, planned.lot.supplies, kerf=planned.plan.kerf, turning=True
     )
-    for layout, again in zip(best.plan.layouts, arranged(best).plan.layouts, strict=True):
-        assert again.offcuts == layout.offcuts
     kept = kept_offcuts([best], "ab" * 32, Least(200, 80))
     steps = lot_steps(best, saw, kept)
     shops = check_steps(steps)
