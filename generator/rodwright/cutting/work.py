@@ -16,13 +16,14 @@ from rodwright.cutting.supplies import Supply
 class Label:
     """What is written on a piece: its part's ``ref``, its ``job`` (the spec's title), what it is
     called, its finished length, width and thickness in mm, and what is done to it after it is cut
-    (``notes``)."""
+    (``notes``).  ``edged`` are the ends and edges, of the piece as cut, that get edging."""
 
     ref: str
     job: str
     part: str
     finished: tuple[float, float, float]
     notes: tuple[str, ...] = ()
+    edged: tuple[Literal["near", "far", "face", "back"], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

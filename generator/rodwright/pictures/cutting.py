@@ -163,7 +163,8 @@ def _item_marks(
     yield Lettering((_BORDER, y), f"{name.capitalize()}{alike}", 4.2, "start")
     begins = _BORDER + text_width(f"{name.capitalize()}{alike}", 4.2) + 4.0
     times = round(item.frame.across / item.frame.scale)
-    about = f"{stock.name}, {size}" + (f"; drawn {times} times as wide" if times > 1 else "")
+    about = stock.name if stock.name.endswith(size) else f"{stock.name}, {size}"
+    about += f"; drawn {times} times as wide" if times > 1 else ""
     yield Lettering((begins, y), about, SMALL, "start")
     yield Lettering((width - _BORDER, y), _use(item.sheet, steps), SMALL, "end")
     yield from sheet_marks(item.sheet, item.pieces, item.frame)
@@ -201,9 +202,13 @@ def _legend(
     y = height - _BORDER
     yield Stroke((((_BORDER, y - 5.0), (width - _BORDER, y - 5.0)),), THIN)
     grain = ", grain as the arrows" if _grained(steps) else ""
+    labels = (label for those in steps.lot.labels.values() for label in those)
+    edging = " Thick: gets edging." if any(label.edged for label in labels) else ""
+    flaws = " Crossed: a flaw." if any(sheet.stock.flaws for sheet in steps.sheets) else ""
+    cuts = " In rings: cuts in their order." if any(sheet.steps for sheet in steps.sheets) else ""
     text = (
-        f"Near end left, face edge at the foot{grain}. Hatched: kept. Grey: thrown away. "
-        "Crossed: a flaw. In rings: cuts in their order."
+        f"Near end left, face edge at the foot{grain}. Hatched: kept. Grey: thrown away."
+        f"{edging}{flaws}{cuts}"
     )
     yield Lettering((_BORDER, y), text, _NOTE, "start")
     facts = f"Lengths in {_MEASURES[unit]}, kerf {say(steps.kerf)}, scale 1:{scale}"

@@ -13,8 +13,8 @@ from rodwright.pictures.ink import Fill, Mark, Point, Stroke
 
 WOOD, WASTE, KEPT = "#f6ecd9", "#c9c4bb", "#ffffff"
 """Colours of pieces, of what is thrown away and of offcuts: as greys they differ too."""
-OUTLINE, EDGE, FINE = 0.5, 0.2, 0.13
-"""Widths of lines: round a sheet, round pieces, hatching."""
+OUTLINE, EDGED, EDGE, FINE = 0.5, 0.7, 0.2, 0.13
+"""Widths of lines: round a sheet, along what gets edging, round pieces, hatching."""
 _DASHES = (1.6, 0.8)
 _HATCH = 2.6
 """Between the lines of hatching."""
@@ -90,7 +90,7 @@ class Shown:
     """A piece as it is drawn: its outline, and the rectangle in it that lettering may fill.
 
     ``refs`` are written on it, ``size`` is as it is cut; ``inner`` says that it is cut out of a
-    larger piece.
+    larger piece, ``edged`` are the lines along which it gets edging.
     """
 
     refs: tuple[str, ...]
@@ -98,6 +98,7 @@ class Shown:
     outline: tuple[Point, ...]
     room: Area
     inner: bool = False
+    edged: tuple[tuple[Point, Point], ...] = ()
 
 
 def shown_pieces(steps: LotSteps, sheet: SheetSteps, frame: Frame) -> tuple[Shown, ...]:
@@ -113,7 +114,8 @@ def shown_pieces(steps: LotSteps, sheet: SheetSteps, frame: Frame) -> tuple[Show
             continue
         refs = _refs(steps, piece.name, those)
         outline, room = _outline(placed, piece, frame)
-        shown.append(Shown(refs, (piece.length, piece.width), outline, room))
+        edged = tuple(_edged(steps, piece.name, those, room, placed.turned))
+        shown.append(Shown(refs, (piece.length, piece.width), outline, room, edged=edged))
     return tuple(shown)
 
 
@@ -130,6 +132,9 @@ def sheet_marks(sheet: SheetSteps, pieces: Sequence[Shown], frame: Frame) -> Ite
     drawn = [_closed(shown.outline) for shown in pieces if not shown.inner]
     if drawn:
         yield Stroke(tuple(drawn), EDGE)
+    edged = tuple(side for shown in pieces for side in shown.edged)
+    if edged:
+        yield Stroke(edged, EDGED)
     for area in offcut_areas(sheet, frame):
         yield Fill((area.corners(),), KEPT)
         yield Stroke(tuple(_hatching(area)), FINE)
@@ -187,7 +192,26 @@ def _inside(
             length, width = width, length
         area = frame.area(placed.x + x, placed.y + y, length, width)
         refs = _refs(steps, inner.name, copies)
-        yield Shown(refs, (inner.length, inner.width), area.corners(), area, inner=True)
+        size = inner.length, inner.width
+        edged = tuple(_edged(steps, inner.name, copies, area, placed.turned))
+        yield Shown(refs, size, area.corners(), area, inner=True, edged=edged)
+
+
+def _edged(
+    steps: LotSteps, name: str, copies: Sequence[int], area: Area, turned: bool
+) -> Iterator[tuple[Point, Point]]:
+    """The sides on paper that get edging, if all that are cut alike get it alike."""
+    labels = steps.lot.labels.get(name, ())
+    alike = {labels[copy].edged for copy in copies if copy < len(labels)}
+    if len(alike) != 1:
+        return
+    a, b, c, d = area.corners()
+    sides = {"near": (d, a), "far": (b, c), "face": (c, d), "back": (a, b)}
+    if turned:
+        # A quarter turn to the left brings the near end to the foot.
+        sides = {"near": (c, d), "far": (a, b), "face": (b, c), "back": (d, a)}
+    for each in alike.pop():
+        yield sides[each]
 
 
 def _outline(placed: Placed, piece: Piece, frame: Frame) -> tuple[tuple[Point, ...], Area]:

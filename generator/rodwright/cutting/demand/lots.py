@@ -11,7 +11,7 @@ from rodwright.cutting.demand.gluing_up import GlueUp
 from rodwright.cutting.demand.grain_runs import in_runs
 from rodwright.cutting.demand.jobs import Job, Wanted
 from rodwright.cutting.demand.panels import is_glued_up, panel_of, strips_of
-from rodwright.cutting.demand.parts import wanted_of
+from rodwright.cutting.demand.parts import edged_of, wanted_of
 from rodwright.cutting.demand.refusals import DemandError, Refusal
 from rodwright.cutting.offers import Offer, lot_kind, same_lot, supplies_of
 from rodwright.cutting.pieces import Piece
@@ -132,7 +132,9 @@ def _cuts(wanted: Wanted, panels: Mapping[str, GlueUp | None]) -> Iterator[Cut]:
 
 
 def _label(wanted: Wanted) -> Label:
-    return Label(wanted.ref, wanted.job.unit.title, wanted.called, wanted.finished, wanted.notes)
+    edged = () if wanted.run else edged_of(wanted.part)
+    title = wanted.job.unit.title
+    return Label(wanted.ref, title, wanted.called, wanted.finished, wanted.notes, edged)
 
 
 def _named_apart(lots: Sequence[Lot]) -> tuple[Lot, ...]:

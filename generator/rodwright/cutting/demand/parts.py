@@ -2,22 +2,41 @@
 
 from __future__ import annotations
 
+from typing import Literal
+
 from rodwright.cutting.demand.jobs import Job, Wanted
 from rodwright.cutting.demand.mitres import angle_of, slants_of
 from rodwright.cutting.demand.notes import notes_of, planed, ripped
 from rodwright.cutting.offers import lot_kind
 from rodwright.geometry import TOUCH
-from rodwright.unit import Grain, Part
+from rodwright.unit import Grain, Part, Surface
 from rodwright.unit.shop_part import shop_part
 
 _EXACT = 6
 """Decimals of a millimetre; what quotients leave beyond them is noise."""
+_Side = Literal["near", "far", "face", "back"]
+_LENGTHWISE: dict[Surface, _Side] = {
+    Surface.NEAR_END: "near", Surface.FAR_END: "far",
+    Surface.FACE_EDGE: "face", Surface.BACK_EDGE: "back",
+}  # fmt: skip
+_CROSSWISE: dict[Surface, _Side] = {
+    Surface.FACE_EDGE: "near", Surface.BACK_EDGE: "far",
+    Surface.FAR_END: "face", Surface.NEAR_END: "back",
+}  # fmt: skip
 
 
 def wanted_of(job: Job, part: Part) -> Wanted:
     """The piece that a part is made of, as its stock is cut: sheets to length and width, boards
     ripped to width and cut to length, lengths of a section just to length."""
     return _WAYS[lot_kind(part.blank.stock)](job, part)
+
+
+def edged_of(part: Part) -> tuple[_Side, ...]:
+    """The ends and edges that get edging, of a piece whose length runs along the grain."""
+    blank = part.blank
+    crosswise = blank.grain is Grain.CROSSWISE and blank.stock.grain is not Grain.NONE
+    sides = _CROSSWISE if crosswise else _LENGTHWISE
+    return tuple(sides[each.surface] for each in part.edged)
 
 
 def _of_sheet(job: Job, part: Part) -> Wanted:

@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from rodwright.cutting.plans import Layout, Offcut, Placed
+from rodwright.cutting.steps.ends import beyond, ends_of, wide_of
 from rodwright.cutting.steps.panels import (
     NOISE,
     Axis,
@@ -19,7 +20,7 @@ from rodwright.cutting.steps.panels import (
     with_rests,
 )
 from rodwright.cutting.supplies import Flaw
-from rodwright.cutting.work import LotPlan
+from rodwright.cutting.work import Lot, LotPlan
 
 
 def arranged(planned: LotPlan, first: Axis | None = None) -> LotPlan:
@@ -55,6 +56,8 @@ def _whole(layout: Layout) -> list[float]:
 def _arranged(planned: LotPlan, layout: Layout, first: Axis | None) -> Layout:
     lot, kerf = planned.lot, planned.plan.kerf
     supply = next(each for each in lot.supplies if each.name == layout.stock)
+    if not supply.flaws:
+        layout = replace(layout, placed=_closed_up(layout.placed, lot, kerf))
     panel = panel_of(layout, supply, lot, kerf, first)
     if panel is None:
         return layout
@@ -63,6 +66,34 @@ def _arranged(planned: LotPlan, layout: Layout, first: Axis | None) -> Layout:
     left = (Offcut(*map(_tidy, area)) for area in _left(panel) if _there(area, supply.width))
     offcuts = tuple(sorted(left, key=lambda each: (-each.area, each.x, each.y)))
     return Layout(layout.stock, placed, offcuts)
+
+
+def _closed_up(placed: tuple[Placed, ...], lot: Lot, kerf: float) -> tuple[Placed, ...]:
+    """Mitred pieces that were planned a hair farther apart than the cut that they share takes."""
+    pieces = {piece.name: piece for piece in lot.pieces}
+    if not any(any(piece.slants) for piece in lot.pieces):
+        return placed
+    laid: list[Placed] = []
+    spare = 0.0
+    for each in sorted(placed, key=lambda one: (one.y, one.x)):
+        last, piece = (laid[-1] if laid else None), pieces[each.piece]
+        if last is None or abs(last.y - each.y) > NOISE:
+            spare = 0.0
+        moved = replace(each, x=each.x - spare)
+        if last is not None and abs(last.y - each.y) < NOISE and any(piece.slants):
+            far = ends_of(last, pieces[last.piece].slants)[1]
+            begins = beyond(far, kerf, wide_of(piece))
+            near = ends_of(moved, piece.slants)[0]
+            gaps = near[0] - begins[0], near[1] - begins[1]
+            if abs(gaps[0] - gaps[1]) < NOISE and 0 < gaps[0] < _HAIR:
+                spare += gaps[0]
+                moved = replace(moved, x=moved.x - gaps[0])
+        laid.append(moved)
+    return tuple(laid)
+
+
+_HAIR = 1.0
+"""mm."""
 
 
 def _laid(panel: Panel, x: float, y: float, kerf: float, flaws: tuple[Flaw, ...]) -> Panel:

@@ -12,6 +12,9 @@ from rodwright.cutting.steps.settings import Setting, is_opening, step_at
 from rodwright.lengths import LengthUnit, format_length
 
 OPPOSITE: dict[Edge, Edge] = {"face": "back", "back": "face", "near": "far", "far": "near"}
+NARROW, SHORT = 60.0, 150.0
+"""mm: what is less wide, or long, beside the blade isn't held by hand (common practice, no
+source)."""
 _EDGES: dict[Edge, str] = {
     "face": "face edge", "back": "back edge", "near": "near end", "far": "far end",
 }  # fmt: skip
@@ -129,6 +132,11 @@ def cautions(steps: LotSteps) -> tuple[str, ...]:
         )
     if any(step.heavy for step in cuts):
         told.append("Two people lift what is marked heavy.")
+    if steps.lot.kind == "sheet":
+        told.append(
+            "Better side up on a table saw or a panel saw, down under a track saw or a hand-held "
+            "one: the blade leaves the other side rough."
+        )
     return tuple(told)
 
 
@@ -191,6 +199,10 @@ def _cautions(step: Step, saw: Saw, unit: LengthUnit) -> Iterator[str]:
         )
     if step.how == "carried":
         yield "carried: a saw is brought to it"
+    elif step.kind != "trim" and step.setting < (NARROW if step.along else SHORT):
+        yield (
+            "narrow: push stick" if step.along else "short: clamp it, or hold it by a longer block"
+        )
 
 
 def _later(steps: LotSteps, step: Step) -> Iterator[str]:
