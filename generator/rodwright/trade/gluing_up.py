@@ -13,7 +13,7 @@ Allowances of 6 mm (1/4 in) on width and 12 mm (1/2 in) on length for a first ro
 """
 NARROWEST_STRIP = 60.0
 """Of a panel."""
-JOINT_WORTH = 10.0
+JOINT_WORTH = 25.0
 """Of the width of boards: one more joint is made only to save more wood than that."""
 LESS_WOOD = 0.1
 """Part of the wood that strips of several widths have to save, before they are worth the trouble;

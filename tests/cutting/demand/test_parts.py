@@ -228,6 +228,9 @@ def test_parts_that_show_both_faces_are_a_lot_of_their_own_before_the_others() -
     assert (second.name, [piece.name for piece in second.pieces]) == ("case 2", ["P1"])
     assert "cheap" not in {supply.name for supply in first.supplies}
     assert {"cheap", "good"} <= {supply.name for supply in second.supplies}
+    (both,) = lots_of([Job(unit)], rack, apart=False)
+    assert [piece.name for piece in both.pieces] == ["P1", "P2"]
+    assert both.supplies == first.supplies
 
 
 @pytest.mark.parametrize(

@@ -49,7 +49,7 @@ def glue_up(length: float, width: float, supplies: Sequence[Supply], kerf: float
 
     Every strip is ripped wider by what jointing takes off the edges that are glued, and the panel
     is a little larger than the part.  Strips are equal, and as many as take least wood, each joint
-    counted as ten millimetres of the boards' width; strips of several widths only where they
+    counted as an inch of the boards' width; strips of several widths only where they
     save more than a tenth, or equal ones can't be had.  What else the rest of the boards may be
     good for isn't asked.
     """

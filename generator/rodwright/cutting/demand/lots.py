@@ -19,7 +19,9 @@ from rodwright.cutting.rack import Rack
 from rodwright.cutting.work import Label, Lot
 
 
-def lots_of(jobs: Sequence[Job], rack: Rack | None = None, *, kerf: float = 0.0) -> tuple[Lot, ...]:
+def lots_of(
+    jobs: Sequence[Job], rack: Rack | None = None, *, kerf: float = 0.0, apart: bool = True
+) -> tuple[Lot, ...]:
     """All that has to be cut for some jobs, in the order in which stocks first occur.
 
     Every part is in just one lot, as one piece, or as the strips that it is glued up from.  Sizes
@@ -29,7 +31,9 @@ def lots_of(jobs: Sequence[Job], rack: Rack | None = None, *, kerf: float = 0.0)
     What there is to cut from is in the ``rack``, or without one in the jobs' stocks, and what is
     sold.  Stocks of several jobs are one where they are the same wood, whatever they are called
     (:func:`rodwright.cutting.offers.same_lot`).  Where some sheets have fewer good faces than some
-    parts show, those parts are a lot of their own, before the others.  ``kerf`` in mm.
+    parts show, those parts are a lot of their own, before the others; or else, with ``apart``
+    False, all parts of that wood are one lot, and only sheets that are good enough for all of them
+    are used: which of the two costs less shows when both are planned.  ``kerf`` in mm.
 
     Lots may be cut from the same supplies at hand: each has to be planned with what those before it
     have left (:func:`rodwright.cutting.offers.less`).
@@ -43,7 +47,7 @@ def lots_of(jobs: Sequence[Job], rack: Rack | None = None, *, kerf: float = 0.0)
     refusals: list[Refusal] = []
     lots = []
     for wanted in _by_stock(jobs):
-        for alike, offers in _by_faces(in_runs(wanted, kerf), rack):
+        for alike, offers in _by_faces(in_runs(wanted, kerf), rack, apart):
             lot, wrong = _lot(jobs, alike, offers, kerf)
             lots.append(lot)
             refusals += wrong
@@ -67,14 +71,15 @@ def _by_stock(jobs: Sequence[Job]) -> list[list[Wanted]]:
 
 
 def _by_faces(
-    wanted: Sequence[Wanted], rack: Rack | None
+    wanted: Sequence[Wanted], rack: Rack | None, apart: bool
 ) -> Iterator[tuple[list[Wanted], tuple[Offer, ...]]]:
     """The same by what there is to cut them from, which hangs on how many faces show."""
     stocks = tuple(dict.fromkeys(each.stock for each in wanted))
     unit = wanted[0].job.unit.display_unit
+    most = max(each.faces_shown for each in wanted)
     gathered: dict[tuple[Offer, ...], list[Wanted]] = {}
     for faces in (2, 1, 0):
-        alike = [each for each in wanted if each.faces_shown == faces]
+        alike = [each for each in wanted if (each.faces_shown if apart else most) == faces]
         if alike:
             offers = supplies_of(stocks, rack, show_faces=faces, unit=unit)
             gathered.setdefault(offers, []).extend(alike)
