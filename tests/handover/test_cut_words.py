@@ -29,10 +29,12 @@ from rodwright.handover.cut_words import (
     ("cost", "bound", "proven", "said"),
     [
         (148.0, 148.0, True, "proven best"),
-        (148.0, 144.6, False, "at most 2.3 % above the best there can be (bound 144.60)"),
+        # 148 / 144.6 is 1.0235: rounded up.
+        (148.0, 144.6, False, "at most 2.4 % above the best there can be (bound 144.60)"),
         # 0.04 % is told as 0.1 %, never as nothing.
         (100.0, 99.96, False, "at most 0.1 % above the best there can be (bound 99.96)"),
-        (100.0, 0.0, False, "at most 100 % above the best there can be (bound 0.00)"),
+        (150.0, 50.0, False, "at most 200 % above the best there can be (bound 50.00)"),
+        (100.0, 0.0, False, "how far above the best isn't known (bound 0.00)"),
         (100.0, 100.0, False, "none costs less (bound 100.00)"),
     ],
 )
@@ -44,7 +46,7 @@ def test_how_good_a_plan_is(cost: float, bound: float, proven: bool, said: str) 
 def test_a_lot_in_a_line() -> None:
     assert lot_summary(sheet_plan(), "mm") == "2 sheets, 74.00, proven best"
     assert lot_summary(length_plan(), "mm") == (
-        "2 lengths, 4.0 m, at most 2 % above the best there can be (bound 3.9 m)"
+        "2 lengths, 4.0 m, at most 2.1 % above the best there can be (bound 3.9 m)"
     )
 
 

@@ -201,6 +201,8 @@ def test_all_is_written_and_reads_back(spec: SpecFile, tmp_path: Path) -> None:
         "cut/labels-1.png",
         "cut/labels-1.svg",
         "cut/pieces.csv",
+        "cut/plan-1-ply-1.png",
+        "cut/plan-1-ply-1.svg",
         "cut/sequence.md",
         "cut/shopping.csv",
     } <= set(files)

@@ -30,7 +30,8 @@ def one_more(
     bought too, at a price in proportion to its area (or its length).
 
     Only for lots of which something is bought, in sizes that are said.  A size that can be
-    proven to save nothing isn't planned with.
+    proven to save nothing isn't planned with, and the search with any other is short: what is saved
+    is at least so much.
     """
     bought = [
         each.supply
@@ -82,7 +83,7 @@ def _changed(
     if not _may_save(more, cost, rules):
         return nothing
     try:
-        plan = plan_of(more, rules, least, seed, watch.share(lot, 1))
+        plan = plan_of(more, rules, least, seed, watch.brief())
     except CannotCutError:  # pragma: no cover
         return nothing
     if plan.left or plan.cost > cost - _LEAST_SAVED:

@@ -10,7 +10,7 @@ from time import monotonic
 from rodwright.cutting.offcuts import Least
 from rodwright.cutting.offers import Offer
 from rodwright.cutting.plans import CannotCutError, Plan
-from rodwright.cutting.progress import Patience
+from rodwright.cutting.progress import Brief, Patience
 from rodwright.cutting.whole import Rules
 from rodwright.cutting.work import Lot, LotPlan
 
@@ -39,16 +39,25 @@ class Watch:
 
     def share(self, lot: Lot, lots_left: int) -> Patience:
         """The patience for the next lot; ``lots_left`` counts it too."""
-        seconds = None
-        if self.seconds is not None:
-            seconds = max(0.0, self.seconds - (monotonic() - self._began)) / lots_left
+        left = self._left()
+        seconds = None if left is None else left / lots_left
         self._on = Patience(seconds, lambda cost, bound: self.told(lot, cost, bound), self.stopped)
         return self._on
 
+    def brief(self) -> Patience:
+        """The patience for a short search, of which nobody is told."""
+        self._on = Brief(self._left(), stopped=self.stopped)
+        return self._on
+
+    def _left(self) -> float | None:
+        """Seconds that are left, if there is a limit."""
+        if self.seconds is None:
+            return None
+        return max(0.0, self.seconds - (monotonic() - self._began))
+
     def over(self) -> bool:
         """Whether nothing more is to be searched for."""
-        late = self.seconds is not None and monotonic() - self._began >= self.seconds
-        return self.stopped or late
+        return self.stopped or self._left() == 0.0
 
     def stop(self) -> None:
         """Stop as soon as it can be."""

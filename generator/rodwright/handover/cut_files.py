@@ -26,6 +26,7 @@ from rodwright.handover.cut_tables import (
     pieces_table,
     shopping_table,
 )
+from rodwright.handover.names import slug
 from rodwright.handover.tables import csv_bytes, fill_sheet, new_workbook, workbook_bytes
 
 FOLDER = "cut"
@@ -33,6 +34,8 @@ FOLDER = "cut"
 CUT_FILES = re.compile(rf"cut\.json|{FOLDER}/[a-z0-9-]+\.(?:csv|xlsx|md|svg|png)")
 """The names that files of a plan have."""
 _PIXELS_PER_MM = 6.0
+_LONGEST = 40
+"""Letters of a lot's name in those of its files."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +63,18 @@ def write_cut_files(cutting: Cutting, folder: Path) -> None:
     text = sequence_text(cutting, content.steps)
     (folder / FOLDER / "sequence.md").write_text(text, encoding="utf-8", newline="\n")
     (folder / FOLDER / "cutting.xlsx").write_bytes(_workbook(content))
+    _write_pictures(content, folder / FOLDER)
     _write_labels(content, folder / FOLDER)
+
+
+def _write_pictures(content: CutContent, folder: Path) -> None:
+    """Pages of sheets and boards, those of each lot by its number and name."""
+    from rodwright.pictures.cutting import cutting_pictures
+
+    for number, steps in enumerate(content.steps, start=1):
+        name = "-".join(filter(None, (f"plan-{number}", slug(steps.lot.name, _LONGEST).lower())))
+        for file, data in cutting_pictures(steps, content.cutting.unit, name).items():
+            (folder / file).write_bytes(data)
 
 
 _LISTS: dict[str, Callable[[CutContent], Table]] = {

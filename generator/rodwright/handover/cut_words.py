@@ -63,10 +63,12 @@ def proof_said(lot: Lot, plan: Plan, unit: LengthUnit) -> str:
     """How good a plan is known to be: never said to be nearer to the best than it is."""
     if plan.proven:
         return "proven best"
-    per_cent = ceil(plan.gap * 1000 - 1e-6) / 10
     bound = cost_said(lot, plan.bound, unit)
-    if not per_cent:
+    if plan.cost <= plan.bound:
         return f"none costs less (bound {bound})"
+    if plan.bound <= 0:
+        return f"how far above the best isn't known (bound {bound})"
+    per_cent = ceil((plan.cost / plan.bound - 1) * 1000 - 1e-6) / 10
     return f"at most {per_cent:g} % above the best there can be (bound {bound})"
 
 
@@ -117,13 +119,15 @@ def one_more_lines(cutting: Cutting) -> tuple[str, ...]:
 
 def _saving(cutting: Cutting, change: OneMore) -> str:
     lot, unit = cutting.lots[change.lot].lot, cutting.unit
-    price = cost_said(lot, change.price, unit)
-    by = " (by its area, nobody said a price)" if change.in_proportion else ""
+    at = ""
+    if priced_by(lot) is not PricedBy.SIZE:
+        by = " (by its area, nobody said a price)" if change.in_proportion else ""
+        at = f" at {money(change.price)}{by}"
     fewer = "fewer" if change.count > 0 else "more"
     count = f"{counted(lot, abs(change.count))} {fewer}, " if change.count else ""
     return (
-        f"{lot_title(lot, unit)}: with {_NOUNS[lot.kind][1]} of {_sizes_said(cutting, change)} at "
-        f"{price}{by} {count}{cost_said(lot, change.saved, unit)} less"
+        f"{lot_title(lot, unit)}: with {_NOUNS[lot.kind][1]} of "
+        f"{_sizes_said(cutting, change)}{at} {count}{cost_said(lot, change.saved, unit)} less"
     )
 
 
