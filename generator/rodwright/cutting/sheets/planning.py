@@ -105,11 +105,13 @@ class _Run:
         return self._search.best
 
     def go(self) -> bool:
-        """Search until nothing can be better, or the effort or the patience is at its end; False
-        if there is proven to be too little stock."""
+        """Search until nothing can be better, or the effort or the patience is at its end, which
+        it is never before there is a first plan; False if there is proven to be too little
+        stock."""
         try:
             for step in (self._begin, self._prove, self._combine, self._end, self._combine):
-                if self._patience.stopped or self._search.done(self.bound):
+                begun = step != self._begin
+                if begun and (self._patience.stopped or self._search.done(self.bound)):
                     break
                 if not step():
                     return False
