@@ -30,6 +30,7 @@ class Best:
         self._problem, self._patience = problem, patience
         self.too_much, self.penalties = _penalties(problem)
         self._costs = Costs(problem)
+        self.step = self._costs.step
         self.bound = 0
         counts = tuple(item.count for item in problem.items)
         self.draft = Draft((), counts, self._penalty(counts))

@@ -8,11 +8,13 @@ Research 36, 2009).
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from rodwright.cutting.boards.best import without_surplus
 from rodwright.cutting.boards.column_generation import Rest
 from rodwright.cutting.boards.offers import Offer, Oracle
 from rodwright.cutting.boards.problem import BoardProblem, Pattern
+from rodwright.cutting.boards.slants import required
 
 _SCALE = 1000
 
@@ -39,6 +41,38 @@ def filled(problem: BoardProblem, oracle: Oracle, rest: Rest, bias: float) -> li
             limit = None if limit is None else limit - 1
         limits[pattern.board] = limit
     return chosen
+
+
+def completed(problem: BoardProblem, oracle: Oracle, patterns: Sequence[Pattern]) -> list[Pattern]:
+    """Patterns with all that they leave: in the room on their boards where it fits best, the
+    largest pieces first, and then on further boards."""
+    left = [item.count for item in problem.items]
+    chosen = [without_surplus(pattern, left) for pattern in patterns]
+    if not any(item.width for item in problem.items):
+        _topped_up(problem, chosen, left)
+    limits = [board.limit for board in problem.boards]
+    for pattern in chosen:
+        limit = limits[pattern.board]
+        limits[pattern.board] = None if limit is None else limit - 1
+    return chosen + filled(problem, oracle, Rest(tuple(left), tuple(limits)), 0.0)
+
+
+def _topped_up(problem: BoardProblem, chosen: list[Pattern], left: list[int]) -> None:
+    for item, length in enumerate(each.length for each in problem.items):
+        while left[item]:
+            rooms = [
+                (run.length - required(problem, run.items) - length, number, place)
+                for number, pattern in enumerate(chosen)
+                for place, run in enumerate(pattern.runs)
+            ]
+            fitting = [room for room in rooms if room[0] >= 0]
+            if not fitting:
+                break
+            _, number, place = min(fitting)
+            runs = list(chosen[number].runs)
+            runs[place] = replace(runs[place], items=(*runs[place].items, item))
+            chosen[number] = Pattern.of(chosen[number].board, tuple(runs))
+            left[item] -= 1
 
 
 def _values(problem: BoardProblem, bias: float) -> list[int]:

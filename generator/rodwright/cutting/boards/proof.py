@@ -27,8 +27,8 @@ def dual_bound(
     offers: Sequence[Offer],
     prices: Sequence[int],
     limits: Sequence[int | None],
-) -> Fraction:
-    """The least that all pieces cost, in the unit of the prices.
+) -> tuple[Fraction, Fraction]:
+    """The least that all pieces cost, in the unit of the prices, and the factor for that.
 
     ``worth_of_all`` is what the pieces are worth together; the offers say what each board is worth
     at most.  Worths may be scaled by any factor; then boards without a limit have to be worth
@@ -41,13 +41,13 @@ def dual_bound(
     ]
     top = min((factor for factor, limit in factors if limit is None), default=None)
     tried = [factor for factor, _ in factors if top is None or factor <= top]
-    best = Fraction(0)
+    best = Fraction(0), Fraction(1)
     for factor in tried if top is None else [*tried, top]:
         beyond = sum(
             (limit or 0) * max(Fraction(0), factor * offer.worth - price)
             for offer, price, limit in zip(offers, prices, limits, strict=True)
         )
-        best = max(best, factor * worth_of_all - beyond)
+        best = max(best, (factor * worth_of_all - beyond, factor))
     return best
 
 
@@ -55,26 +55,24 @@ class Costs:
     """The costs that some boards can add up to."""
 
     def __init__(self, problem: BoardProblem) -> None:
-        self._step = gcd(*(board.price for board in problem.boards)) or 1
+        self.step = gcd(*(board.price for board in problem.boards)) or 1
         self._prices = [
-            (board.price // self._step, board.limit) for board in problem.boards if board.price
+            (board.price // self.step, board.limit) for board in problem.boards if board.price
         ]
         self._sums = 1
         self._upto = 0
 
     def at_least(self, bound: Fraction) -> int:
         """The least sum of prices that isn't below a bound."""
-        steps = max(0, ceil(bound / self._step))
+        steps = max(0, ceil(bound / self.step))
         if steps > _SUMS or not self._prices:
-            return steps * self._step
+            return steps * self.step
         highest = steps + max(price for price, _ in self._prices)
         if highest > self._upto:
             self._reach(2 * highest)
         above = self._sums >> steps
         return (
-            (steps + (above & -above).bit_length() - 1) * self._step
-            if above
-            else steps * self._step
+            (steps + (above & -above).bit_length() - 1) * self.step if above else steps * self.step
         )
 
     def _reach(self, upto: int) -> None:

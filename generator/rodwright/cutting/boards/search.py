@@ -6,9 +6,10 @@ from fractions import Fraction
 
 from rodwright.cutting.boards.best import Best
 from rodwright.cutting.boards.column_generation import Columns, Rest
-from rodwright.cutting.boards.cover import covered
+from rodwright.cutting.boards.cover import Cover
 from rodwright.cutting.boards.diving import Dive
 from rodwright.cutting.boards.filling import filled
+from rodwright.cutting.boards.finishing import Finish
 from rodwright.cutting.boards.offers import Oracle
 from rodwright.cutting.boards.problem import BoardProblem
 from rodwright.cutting.progress import Patience
@@ -40,9 +41,11 @@ def _search(
     best.raise_bound(Fraction(bound))
     if best.is_open():
         Dive(problem, columns, best, steps_back=0).run()
+    cover = Cover(problem, best, patience, seed)
     if best.is_open():
-        found = covered(problem, columns.master.patterns, best, patience, nodes=_NODES, seed=seed)
-        if found:
-            best.offer(found)
+        Finish(problem, columns, oracle, best, cover).run()
+    if best.is_open():
+        wanted = [item.count for item in problem.items]
+        best.offer(cover.better(columns.master.patterns, wanted, _NODES)[1])
     if best.is_open():
         Dive(problem, columns, best).run()
