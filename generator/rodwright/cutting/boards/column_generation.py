@@ -67,19 +67,21 @@ class Columns:
         self._fine = max(1, FINE // self._dearest)
 
     def converge(
-        self, rest: Rest, enough: int | None, rounds: int | None = None
+        self, rest: Rest, enough: int | None, rounds: int | None = None, *, proper: bool = False
     ) -> tuple[Mixed, int]:
         """Add patterns until none would help, or the bound is ``enough``, or has come as near as
         whole prices can tell, or so many rounds are over.  Without an ``enough``, none would help.
+        ``proper`` patterns have no more of an item than is wanted: others are good for bounds, and
+        plans are the better without them.
 
         Returns the last solution, and what the rest costs at least.
         """
-        self.master.want(rest.counts, rest.limits)
+        self.master.want(rest.counts, rest.limits, proper=proper)
         bound = 0
         done = 0
         while True:
             mixed = self.master.solve()
-            proven, new = self._round(rest, mixed)
+            proven, new = self._round(rest, mixed, proper=proper)
             bound = max(bound, self._best.rounded(proven))
             done += 1
             over = done == rounds
@@ -111,7 +113,7 @@ class Columns:
             for worth, penalty in zip(mixed.worth, self._best.penalties, strict=True)
         ]
 
-    def _round(self, rest: Rest, mixed: Mixed) -> tuple[Fraction, int]:
+    def _round(self, rest: Rest, mixed: Mixed, *, proper: bool) -> tuple[Fraction, int]:
         """One round of pricing: a bound, and how many patterns came of it."""
         values = self._values(mixed)
         least = _SLIGHT * self._dearest
@@ -125,6 +127,7 @@ class Columns:
             for offer in offers
             for pattern in offer.patterns
             if self._worth(pattern.counts, values) > thresholds[offer.board]
+            and not (proper and any(n > rest.counts[item] for item, n in pattern.counts))
         )
         return self._worths(rest, values, offers).bound, new
 

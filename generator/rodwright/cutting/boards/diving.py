@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from rodwright.cutting.boards.best import Best
+from rodwright.cutting.boards.best import Best, without_surplus
 from rodwright.cutting.boards.column_generation import Columns, Rest
 from rodwright.cutting.boards.master import Mixed
 from rodwright.cutting.boards.problem import BoardProblem, Pattern
@@ -28,6 +28,7 @@ class Dive:
     rounds: int = 30
     steps_back: int = 2
     depth: int = 4
+    proper: bool = True
 
     def run(self) -> None:
         """Dive from the top until a plan meets the bound or no steps back are left."""
@@ -45,7 +46,7 @@ class Dive:
             self.best.offer(chosen)
             return
         enough = self.best.draft.cost - cost
-        mixed, bound = self.columns.converge(rest, enough, self.rounds if chosen else None)
+        mixed, bound = self.columns.converge(rest, enough, self.rounds, proper=self.proper)
         if not self.best.is_open() or cost + bound >= self.best.draft.cost:
             return
         avoided = tabu
@@ -77,13 +78,17 @@ class Dive:
                 continue
             for _ in range(max(1, int(taken + 1e-6))):
                 limit = limits[pattern.board]
-                if limit == 0 or any(n > counts[item] for item, n in pattern.counts):
+                if limit == 0 or not self._of_use(pattern, counts):
                     break
-                for item, n in pattern.counts:
-                    counts[item] -= n
                 limits[pattern.board] = None if limit is None else limit - 1
                 first = False
-                yield pattern
+                yield without_surplus(pattern, counts)
+
+    def _of_use(self, pattern: Pattern, counts: list[int]) -> bool:
+        """Whether all of its pieces are wanted, or half of them if it needn't be proper."""
+        held = sum(n for _, n in pattern.counts)
+        wanted = sum(min(n, counts[item]) for item, n in pattern.counts)
+        return wanted == held or (not self.proper and 2 * wanted >= held)
 
 
 def _less(rest: Rest, picked: list[Pattern]) -> Rest:

@@ -27,6 +27,9 @@ class Knapsack(Protocol):
     def fill(self, capacity: int) -> list[int]:
         """How many of each item are in the best fill of a capacity."""
 
+    def steps(self) -> Wholes:
+        """The capacities at which the best fill becomes worth more, from the least on."""
+
 
 def solve(
     sizes: Sequence[int], values: Sequence[int], counts: Sequence[int], capacity: int
@@ -74,6 +77,9 @@ class _Dense:
                 capacity -= size
         return counts
 
+    def steps(self) -> Wholes:
+        return np.flatnonzero(np.diff(self._best)) + 1
+
 
 class _Sparse:
     """Only the capacities at which the best fill becomes worth more (Pareto's frontier)."""
@@ -107,6 +113,9 @@ class _Sparse:
                 counts[item] += many
                 capacity, value = capacity - size, value - worth
         return counts
+
+    def steps(self) -> Wholes:
+        return self._stages[-1][0][1:]
 
     def _value(self, stage: int, capacity: int) -> int:
         sizes, values = self._stages[stage]

@@ -75,13 +75,15 @@ class Master:
                 )
         return new
 
-    def want(self, counts: Sequence[int], limits: Sequence[int | None]) -> None:
+    def want(self, counts: Sequence[int], limits: Sequence[int | None], *, proper: bool) -> None:
         """Ask for other numbers of pieces, from other numbers of boards: what is left to cut.
-        Patterns with more of an item than is wanted are left out."""
+        Patterns with more of an item than is wanted are left out if only proper ones are taken."""
         for item, count in enumerate(counts):
             self._solver.changeRowBounds(item, count, highspy.kHighsInf)
         for board, limit in enumerate(limits):
             self._solver.changeRowBounds(self._items + board, -highspy.kHighsInf, _limit(limit))
+        if not proper:
+            return
         number = len(self.patterns)
         fits = np.array(
             [all(n <= counts[item] for item, n in each.counts) for each in self.patterns], bool

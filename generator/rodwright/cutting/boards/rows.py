@@ -53,6 +53,12 @@ class Rows:
         askew = self._all.values(np.maximum(capacities - self._charge, 0))
         return np.maximum(askew, self._square.values(capacities))
 
+    def steps(self) -> Wholes:
+        """The lengths at which a row becomes worth more."""
+        if not self._charge:
+            return self._all.steps()
+        return np.union1d(self._square.steps(), self._all.steps() + self._charge)
+
     def fill(self, capacity: int) -> tuple[int, ...]:
         """A row on this length that is worth most, or nearly so."""
         if not self._charge:

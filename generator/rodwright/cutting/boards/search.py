@@ -41,6 +41,8 @@ def _search(
     best.raise_bound(Fraction(bound))
     if best.is_open():
         Dive(problem, columns, best, steps_back=0).run()
+    if best.is_open() and any(item.width for item in problem.items):
+        Dive(problem, columns, best, steps_back=0, proper=False).run()
     cover = Cover(problem, best, patience, seed)
     if best.is_open():
         Finish(problem, columns, oracle, best, cover).run()
