@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import subprocess
 import sys
 from io import BytesIO
@@ -113,8 +114,14 @@ def test_no_lettering_runs_over_lines_or_other_lettering(name: str) -> None:
 @settings(deadline=None, max_examples=5)
 @given(sheets())
 def test_nor_on_sheets_cut_at_random(case: tuple[LotPlan, Saw]) -> None:
-    for page in cutting_pages(steps_of(*case), "in"):
+    steps = steps_of(*case)
+    pages = cutting_pages(steps, "in")
+    for page in pages:
         assert_legible(page)
+    told = " ".join(text.text for page in pages for text in texts(page))
+    inner = {each.name for piece in steps.lot.pieces for each in piece.inner}
+    outer = {piece.name for piece in steps.lot.pieces if not piece.inner}
+    assert outer | inner <= set(re.split("[ ,;]+", told))
 
 
 def test_every_piece_offcut_and_cut_is_told_once() -> None:

@@ -10,7 +10,13 @@ from math import ceil
 from rodwright.cutting.steps import LotSteps, SheetSteps
 from rodwright.cutting.steps.words import hand_name
 from rodwright.lengths import LengthUnit, format_length
-from rodwright.pictures.cutting_labels import Labels, label_offcuts, label_pieces, number_cuts
+from rodwright.pictures.cutting_labels import (
+    Labels,
+    label_offcuts,
+    label_pieces,
+    point_at,
+)
+from rodwright.pictures.cutting_numbers import number_cuts
 from rodwright.pictures.cutting_sheet import Area, Frame, Shown, sheet_marks, shown_pieces
 from rodwright.pictures.glyphs import text_width
 from rodwright.pictures.ink import Drawing, Lettering, Mark, Stroke
@@ -130,14 +136,13 @@ def _item(steps: LotSteps, sheet: SheetSteps, scale: int, top: float, unit: Leng
     frame = Frame(_BORDER + _SIDE, foot, 1 / scale, times / scale, deep, not stock.width)
     pieces = shown_pieces(steps, sheet, frame)
     labels = Labels()
-    label_pieces(labels, pieces, say, _grained(steps))
+    small = label_pieces(labels, pieces, say, _grained(steps))
     label_offcuts(labels, sheet, frame, say)
     right = frame.left + stock.length / scale
     within = Area(frame.left - _SIDE, top + _TITLE - 4.0, right + _SIDE, foot + 5.0)
+    point_at(labels, small, sheet, pieces, frame, within)
     number_cuts(labels, sheet, pieces, frame, within)
-    notes = (
-        tuple(wrapped(";  ".join(labels.told), width - 2 * _BORDER, _NOTE)) if labels.told else ()
-    )
+    notes = tuple(wrapped(labels.notes(), width - 2 * _BORDER, _NOTE))
     height = _TITLE + deep + 6.0 + _NOTE * _LEADING * len(notes)
     return _Item(sheet, frame, pieces, labels, notes, height)
 

@@ -1,4 +1,4 @@
-"""Lettering on a sheet that is cut: what pieces and offcuts are, and the numbers of the cuts.
+"""Lettering on a sheet that is cut: what its pieces and offcuts are.
 
 Nothing overlaps a line or other lettering: what finds no room is told below the sheet.
 """
@@ -7,45 +7,49 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
+from string import ascii_lowercase
 
-from rodwright.cutting.steps import SheetSteps, Step
-from rodwright.cutting.steps.cuts import Line
+from rodwright.cutting.steps import SheetSteps
+from rodwright.pictures.cutting_rooms import Segment, around, crosses, lies_in, sheet_lines
 from rodwright.pictures.cutting_sheet import (
     EDGE,
     KEPT,
     Area,
     Frame,
     Shown,
-    flaw_areas,
     offcut_areas,
 )
 from rodwright.pictures.glyphs import text_width
-from rodwright.pictures.ink import Fill, Lettering, Mark, Point, Stroke, rounded
+from rodwright.pictures.ink import Fill, Lettering, Mark, Point, Stroke
 
 SIZES = (3.6, 3.0, 2.5, 2.1)
 """Sizes of type on pieces, the largest that fits being taken."""
 FINE_SIZES = (2.5, 2.1, 1.8, 1.5)
-"""And of numbers, where nothing else fits."""
+"""And of single letters, where nothing else fits."""
 _LEADING = 1.25
 _CLEAR = 0.5
 """Between lettering and lines."""
-_CUT_SIZES = (2.4, 2.0, 1.6)
-_OUTSIDE = (2.6, 6.0)
-"""How far outside a sheet a cut's number stands."""
 _ARROW = 1.0
+_BESIDE = 2.4
+"""Size of type of a letter beside what it stands for."""
+_AWAY = (1.0, 2.0, 3.5, 6.0, 9.0)
+SHARES = (0.5, 0.3, 0.7, 0.15, 0.85, 0.4, 0.6, 0.22, 0.78, 0.07, 0.93)
+"""Where along a line lettering is tried."""
 Say = Callable[[float], str]
 
 
 @dataclass
 class Labels:
     """Lettering as it finds room: its ``marks``, the areas ``taken``, and what is ``told`` below
-    the sheet instead; ``small`` is what isn't marked at all."""
+    the sheet instead; ``small`` is what isn't marked at all; ``leaders`` point at what has its
+    letter beside it."""
 
     marks: list[Mark] = field(default_factory=list)
     taken: list[Area] = field(default_factory=list)
     told: list[str] = field(default_factory=list)
     small: list[str] = field(default_factory=list)
-    _numbered: int = 0
+    leaders: list[tuple[Point, Point]] = field(default_factory=list)
+    _marked: int = 0
 
     def letter(self, room: Area, texts: Sequence[str], sizes: Sequence[float]) -> bool:
         """Lines of text in the middle of some room, if they go in one way or the other."""
@@ -60,19 +64,48 @@ class Labels:
                     return True
         return False
 
-    def number(self, room: Area, what: str) -> bool:
-        """The next number in some room, told below the sheet with ``what`` it stands for."""
-        text = str(self._numbered + 1)
+    def mark(self, room: Area, what: str) -> bool:
+        """The next letter in some room, told below the sheet with ``what`` it stands for."""
+        text = _letter(self._marked)
         if not self.letter(room, [text], FINE_SIZES):
             return False
-        self._numbered += 1
+        self._marked += 1
         self.told.append(f"{text}: {what}")
         return True
+
+    def point(self, room: Area, lines: Sequence[Segment], within: Area, what: str) -> bool:
+        """The next letter beside what has no room for it, with a leader."""
+        text = _letter(self._marked)
+        half = text_width(text, _BESIDE) / 2 + _CLEAR, 0.5 * _BESIDE + 0.2
+        for start, end in _leaders(room, half[1]):
+            x, y = start
+            towards = (end[0], end[1] + (half[1] if end[1] < y else -half[1]))
+            box = around(end, half)
+            path = Area(x - 0.1, min(y, towards[1]), x + 0.1, max(y, towards[1]))
+            free = not any(box.meets(each) or path.meets(each) for each in self.taken)
+            if (
+                free
+                and lies_in(box, within)
+                and not any(crosses(box, each, None) for each in lines)
+            ):
+                self._marked += 1
+                self.told.append(f"{text}: {what}")
+                self.taken += (box, path)
+                self.leaders.append((start, towards))
+                corners = box.corners()
+                self.marks += [
+                    Stroke(((start, towards),), EDGE),
+                    Fill((corners,), KEPT),
+                    Stroke(((*corners, corners[0]),), EDGE),
+                    Lettering((end[0], end[1] + 0.35 * _BESIDE), text, _BESIDE),
+                ]
+                return True
+        return False
 
     def notes(self) -> str:
         """What is told below the sheet."""
         small = [f"too small to mark: {'; '.join(self.small)}"] if self.small else []
-        return ".  ".join((*self.told, *small))
+        return ";  ".join((*self.told, *small))
 
     def _put(
         self,
@@ -93,8 +126,12 @@ class Labels:
             self.marks.append(Lettering(at, text, size, "middle", upwards))
 
 
-def label_pieces(labels: Labels, pieces: Sequence[Shown], say: Say, grained: bool) -> None:
-    """Refs and sizes on pieces, and how the grain runs where there is room for it."""
+def label_pieces(
+    labels: Labels, pieces: Sequence[Shown], say: Say, grained: bool
+) -> list[tuple[Area, str]]:
+    """Refs and sizes on pieces, and how the grain runs where there is room for it; what finds no
+    room, with what there is to say of it."""
+    small: list[tuple[Area, str]] = []
     for shown in sorted(pieces, key=lambda each: -each.room.size[0] * each.room.size[1]):
         size = " x ".join(say(side) for side in shown.size if side)
         refs = _listed(shown.refs)
@@ -106,8 +143,9 @@ def label_pieces(labels: Labels, pieces: Sequence[Shown], say: Say, grained: boo
             if grained:
                 labels.marks += _grain(shown.room, labels.taken[-1])
             continue
-        if not labels.number(shown.room, f"{refs}, {size}"):
-            labels.small.append(f"{refs}, {size}")
+        if not labels.mark(shown.room, f"{refs}, {size}"):
+            small.append((shown.room, f"{refs}, {size}"))
+    return small
 
 
 def label_offcuts(labels: Labels, sheet: SheetSteps, frame: Frame, say: Say) -> None:
@@ -120,159 +158,35 @@ def label_offcuts(labels: Labels, sheet: SheetSteps, frame: Frame, say: Say) -> 
             if labels.letter(area, texts, SIZES):
                 break
         else:
-            if not labels.number(area, f"offcut {name}, {size}"):
+            if not labels.mark(area, f"offcut {name}, {size}"):
                 labels.small.append(f"offcut {name}, {size}")
                 continue
         labels.marks.insert(before, Fill((labels.taken[-1].corners(),), KEPT))
 
 
-def number_cuts(
-    labels: Labels, sheet: SheetSteps, pieces: Sequence[Shown], frame: Frame, within: Area
-) -> None:
-    """The numbers of cuts: outside the sheet where a cut ends at its edge, else on the cut."""
-    lines = _lines(sheet, pieces, frame)
-    missing = []
-    for step in sheet.steps:
-        if step.line is None:
-            continue
-        spot = _spot(labels, step, step.line, lines, frame, within)
-        if spot is None:
-            missing.append(str(step.number))
-            continue
-        middle, size, half = spot
-        box = Area(
-            middle[0] - half[0], middle[1] - half[1], middle[0] + half[0], middle[1] + half[1]
-        )
-        labels.taken.append(box)
-        ring = rounded((box.left, box.top), (box.right, box.bottom), 0.95 * half[1])
-        labels.marks += [
-            Fill((ring,), KEPT),
-            Stroke((ring,), EDGE),
-            Lettering((middle[0], middle[1] + 0.35 * size), str(step.number), size),
-        ]
-    if missing:
-        labels.told.append(f"cuts without room for their number: {', '.join(missing)}")
-
-
-def _spot(
+def point_at(
     labels: Labels,
-    step: Step,
-    line: Line,
-    lines: Sequence[tuple[Point, Point]],
+    small: Sequence[tuple[Area, str]],
+    sheet: SheetSteps,
+    pieces: Sequence[Shown],
     frame: Frame,
     within: Area,
-) -> tuple[Point, float, tuple[float, float]] | None:
-    """Where a cut's number stands, in which size, and half its extent."""
-    ends = _on_paper(line, frame)
-    for size in _CUT_SIZES:
-        half = (max(text_width(str(step.number), size) / 2 + 0.5, 0.65 * size), 0.65 * size)
-        for middle, outside in _candidates(ends, frame, within):
-            box = _round(middle, half)
-            free = not any(box.meets(each) for each in labels.taken)
-            if not free or not _inside(box, within):
-                continue
-            own = None if outside else ends
-            if not any(_crosses(box, each, own) for each in lines):
-                return middle, size, half
-    return None
+) -> None:
+    """Letters beside what is too small for more, where there is room for them."""
+    lines = sheet_lines(sheet, pieces, frame)
+    for room, what in small:
+        if not labels.point(room, lines, within, what):
+            labels.small.append(what)
 
 
-def _candidates(
-    ends: tuple[Point, Point], frame: Frame, within: Area
-) -> Iterator[tuple[Point, bool]]:
-    (x0, y0), (x1, y1) = ends
-    right, top = within.right - _MARGIN, frame.foot - frame.deep
-    for away in _OUTSIDE:
-        if abs(y0 - y1) < 1e-6:
-            if abs(x0 - frame.left) < 0.01:
-                yield (x0 - away, y0), True
-            if abs(x1 - right) < 0.01:
-                yield (x1 + away, y1), True
-        elif abs(y0 - frame.foot) < 0.01:
-            yield (x0, y0 + away), True
-        elif abs(y1 - top) < 0.01:
-            yield (x1, y1 - away), True
-    for share in _SHARES:
-        yield (x0 + share * (x1 - x0), y0 + share * (y1 - y0)), False
-    yield from _beside_edge(ends, frame, right)
-
-
-def _beside_edge(
-    ends: tuple[Point, Point], frame: Frame, right: float
-) -> Iterator[tuple[Point, bool]]:
-    """Outside the sheet, right beside a cut that runs close along its edge."""
-    (x0, y0), (x1, y1) = ends
-    middle, top = ((x0 + x1) / 2, (y0 + y1) / 2), frame.foot - frame.deep
-    if abs(y0 - y1) < 1e-6:
-        if y0 - top < _NEAR:
-            yield (middle[0], top - _OUTSIDE[0]), True
-    elif right - x0 < _NEAR:
-        yield (right + _OUTSIDE[0], middle[1]), True
-
-
-_NEAR = 3.0
-_SHARES = (0.5, 0.3, 0.7, 0.15, 0.85, 0.4, 0.6, 0.22, 0.78, 0.07, 0.93)
-_MARGIN = 8.0
-"""Beside a sheet, for numbers."""
-
-
-def _on_paper(line: Line, frame: Frame) -> tuple[Point, Point]:
-    (x0, y0), (x1, y1) = line
-    if frame.flat:
-        return (frame.point(x0, 0.0), (frame.point(x1, 0.0)[0], frame.foot - frame.deep))
-    return frame.point(x0, y0), frame.point(x1, y1)
-
-
-def _lines(sheet: SheetSteps, pieces: Sequence[Shown], frame: Frame) -> list[tuple[Point, Point]]:
-    """Every line that a number might stand on."""
-    stock = sheet.stock
-    outlines = [shown.outline for shown in pieces]
-    areas = [*offcut_areas(sheet, frame), *flaw_areas(sheet, frame)]
-    areas.append(frame.area(0.0, 0.0, stock.length, stock.width))
-    outlines += [area.corners() for area in areas]
-    return [
-        (one, other)
-        for outline in outlines
-        for one, other in zip(outline, (*outline[1:], outline[0]), strict=True)
-    ]
-
-
-def _crosses(box: Area, line: tuple[Point, Point], own: tuple[Point, Point] | None) -> bool:
-    """Whether a line runs under a number, other than beside its own cut."""
-    (x0, y0), (x1, y1) = line
-    low, high = 0.0, 1.0
-    for start, stop, near, far in (
-        (x0, x1, box.left, box.right), (y0, y1, box.top, box.bottom),
-    ):  # fmt: skip
-        along = stop - start
-        if abs(along) < 1e-9:
-            if not near < start < far:
-                return False
-            continue
-        a, b = sorted(((near - start) / along, (far - start) / along))
-        low, high = max(low, a), min(high, b)
-    if low >= high:
-        return False
-    return own is None or not _beside(line, own)
-
-
-def _beside(line: tuple[Point, Point], own: tuple[Point, Point]) -> bool:
-    """Whether a line runs along a cut, no farther from it than half a wide kerf."""
-    (ax, ay), (bx, by) = own
-    length = ((bx - ax) ** 2 + (by - ay) ** 2) ** 0.5
-    return all(abs((x - ax) * (by - ay) - (y - ay) * (bx - ax)) < 0.45 * length for x, y in line)
-
-
-def _round(middle: Point, half: tuple[float, float]) -> Area:
-    (x, y), (across, down) = middle, half
-    return Area(x - across, y - down, x + across, y + down)
-
-
-def _inside(box: Area, within: Area) -> bool:
-    return (
-        within.left <= box.left and box.right <= within.right
-        and within.top <= box.top and box.bottom <= within.bottom
-    )  # fmt: skip
+def _leaders(room: Area, half: float) -> Iterator[Segment]:
+    """From the middle of what is small, up or down, to where its letter may stand."""
+    wide, y = room.size[0], room.middle[1]
+    for away in _AWAY:
+        for share in SHARES:
+            x = room.left + share * wide
+            yield (x, y), (x, room.top - away - half)
+            yield (x, y), (x, room.bottom + away + half)
 
 
 def _grain(room: Area, label: Area) -> Iterator[Mark]:
@@ -287,6 +201,12 @@ def _grain(room: Area, label: Area) -> Iterator[Mark]:
         for side in (-1.0, 1.0)
     )  # fmt: skip
     yield Stroke((((x - half, y), (x + half, y)), *heads), EDGE)
+
+
+def _letter(number: int) -> str:
+    """``a`` to ``z``, then ``aa`` and so on: cuts have the numbers."""
+    first, last = divmod(number, 26)
+    return (_letter(first - 1) if first else "") + ascii_lowercase[last]
 
 
 def _listed(names: Sequence[str]) -> str:
