@@ -70,6 +70,15 @@ def test_nothing_at_hand_is_used_twice(entry: str) -> None:
     assert [each.supply.name for each in last.lot.offers] == ["beech 2000"]
 
 
+def test_what_is_proven_holds_whichever_lot_has_what_they_share() -> None:
+    """Each alone would be cut from what is at hand, for nothing: the second has to buy, which isn't
+    proven to be best."""
+    both = (at_hand("there", 1), BOUGHT)
+    one, other = planned(legs(2, *both), legs(2, *both, name="beech 2"))
+    assert (one.plan.cost, one.plan.bound, one.plan.proven) == (0.0, 0.0, True)
+    assert (other.plan.cost, other.plan.bound, other.plan.proven) == (20.0, 0.0, False)
+
+
 def test_what_is_called_alike_but_is_another_entry_stays() -> None:
     one, other = planned(
         legs(4, at_hand("there", 2, entry="a")), legs(4, at_hand("there", 2, entry="b"))

@@ -7,6 +7,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 from time import monotonic
 
+from rodwright.cutting.good_faces import faces_differ, held_to, plan_by_faces
 from rodwright.cutting.offcuts import Least
 from rodwright.cutting.offers import Offer
 from rodwright.cutting.plans import CannotCutError, Plan
@@ -80,6 +81,9 @@ def plan_lots(
 ) -> tuple[LotPlan, ...]:
     """Plan each lot; what one takes from an entry of the rack the next ones no longer have.
 
+    The bound of a lot is always that with all there is for it: it holds for any way in which lots
+    may share what is at hand.
+
     Raises:
         LotError: a piece goes on no stock, or there is proven to be too little.
     """
@@ -93,6 +97,9 @@ def plan_lots(
             plan = plan_of(lot, rules, least, seed, patience)
         except CannotCutError as why:
             raise LotError(lot, why) from why
+        if lot is not whole and plan.cost > 0:
+            share = watch.share(lot, len(lots) - number)
+            plan = held_to(plan, plan_of(whole, rules, least, seed, share).bound)
         if patience.stopped and watch.seconds is None:
             watch.stop()
         planned.append(LotPlan(lot, plan))
@@ -130,11 +137,21 @@ def without(lot: Lot, taken: Counter[_Place]) -> Lot:
 
 def plan_of(lot: Lot, rules: Rules, least: Least, seed: int, patience: Patience) -> Plan:
     """The plan of a lot: boards and lengths are ripped and cut to length, sheets are cut by the
-    rules.
+    rules; pieces come from what has as many good faces as they show.
 
     Raises:
         CannotCutError: a piece goes on no stock, or there is proven to be too little.
     """
+
+    def planning(part: Lot, share: Patience) -> Plan:
+        return _by_its_engine(part, rules, least, seed, share)
+
+    if faces_differ(lot):
+        return plan_by_faces(lot, planning, patience)
+    return planning(lot, patience)
+
+
+def _by_its_engine(lot: Lot, rules: Rules, least: Least, seed: int, patience: Patience) -> Plan:
     if lot.kind != "sheet":
         from rodwright.cutting import plan_boards
 

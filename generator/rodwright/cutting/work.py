@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Literal
 
 from rodwright.cutting.offers import Offer
@@ -34,7 +34,9 @@ class Lot:
     its section and only cut to length, so pieces and supplies have no width; ``section`` is its
     other side).  ``thickness`` in mm, ``density`` in kg/m3.  ``labels`` are by the names of pieces
     and of what is inside them; of a piece of which there are several, all have that name.
-    ``offers`` say where its supplies come from, as far as that is known.
+    ``offers`` say where its supplies come from, as far as that is known.  ``faces`` are how many
+    good faces pieces show, by their names, where some of the supplies have fewer than some pieces
+    show.
     """
 
     name: str
@@ -47,6 +49,7 @@ class Lot:
     supplies: tuple[Supply, ...]
     section: float = 0.0
     offers: tuple[Offer, ...] = ()
+    faces: Mapping[str, int] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,7 +12,7 @@ from kit.samples import ASH, PLYWOOD, X, Y
 from rodwright.cutting.demand import DemandError, Job, lots_of
 from rodwright.cutting.pieces import Piece
 from rodwright.cutting.rack import Entry, Rack
-from rodwright.cutting.work import Label
+from rodwright.cutting.work import Label, Lot
 from rodwright.unit import (
     Bevel,
     Blank,
@@ -213,24 +213,27 @@ def test_quarter_sawn_boards_lie_as_they_come() -> None:
     assert "rings" not in lot.labels["P1-1"][0].notes[0]
 
 
-def test_parts_that_show_both_faces_are_a_lot_of_their_own_before_the_others() -> None:
-    entries = (
-        Entry(name, "sheet", "birch plywood", 18.0, Boards(2440.0, 1220.0, 3, show_faces=good))
-        for name, good in (("cheap", 1), ("good", 2))
-    )
-    rack = Rack("rack.yaml", "", "mm", tuple(entries))
+def test_good_faces_are_told_of_only_where_some_sheets_lack_them() -> None:
+    def lot_from(*good: int) -> Lot:
+        entries = (
+            Entry(f"E{n}", "sheet", "birch plywood", 18.0, Boards(2440.0, 1220.0, 3, show_faces=n))
+            for n in good
+        )
+        (lot,) = lots_of([Job(unit)], Rack("rack.yaml", "", "mm", tuple(entries)))
+        return lot
+
     unit = unit_of(
         showing(part(600.0, 300.0, 18.0, PLYWOOD, ref="P1"), Surface.FACE),
-        showing(part(700.0, 300.0, 18.0, PLYWOOD, ref="P2"), *FACES),
+        showing(part(600.0, 300.0, 18.0, PLYWOOD, ref="P2"), *FACES),
+        showing(part(600.0, 300.0, 18.0, PLYWOOD, ref="P3"), Surface.REVERSE),
     )
-    first, second = lots_of([Job(unit)], rack)
-    assert (first.name, [piece.name for piece in first.pieces]) == ("case", ["P2"])
-    assert (second.name, [piece.name for piece in second.pieces]) == ("case 2", ["P1"])
-    assert "cheap" not in {supply.name for supply in first.supplies}
-    assert {"cheap", "good"} <= {supply.name for supply in second.supplies}
-    (both,) = lots_of([Job(unit)], rack, apart=False)
-    assert [piece.name for piece in both.pieces] == ["P1", "P2"]
-    assert both.supplies == first.supplies
+    lot = lot_from(1, 2)
+    assert [(piece.name, piece.count) for piece in lot.pieces] == [("P1", 2), ("P2", 1)]
+    assert lot.faces == {"P1": 1, "P2": 2}
+    assert {"E1", "E2"} <= {supply.name for supply in lot.supplies}
+    lot = lot_from(2)
+    assert [(piece.name, piece.count) for piece in lot.pieces] == [("P1", 3)]
+    assert lot.faces == {}
 
 
 @pytest.mark.parametrize(

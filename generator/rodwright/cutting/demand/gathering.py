@@ -14,25 +14,29 @@ _EQUAL = 6
 
 @dataclass(frozen=True, slots=True)
 class Cut:
-    """One piece to cut, and what its label says; ``within`` are the labels of its ``inner`` ones,
-    in their order."""
+    """One piece to cut, what its label says, and the ref of the part it is ``of``; ``within`` are
+    the labels of its ``inner`` ones, in their order.  ``faces`` are how many good ones it needs,
+    where that matters."""
 
     piece: Piece
     label: Label
+    of: str
     within: tuple[Label, ...] = ()
+    faces: int = 0
 
 
 def gathered(
     cuts: Iterable[Cut],
-) -> tuple[tuple[Piece, ...], dict[str, tuple[Label, ...]]]:
+) -> tuple[tuple[Piece, ...], dict[str, tuple[Label, ...]], dict[str, int]]:
     """Pieces, each as often as it is wanted and called by the first of them, in the order in which
-    they first come; and the labels of all of them and of what is within, by their names.
+    they first come; the labels of all of them and of what is within, by their names; and so the
+    good faces of those that need any.
 
     Mirror images are the same piece turned over.
     """
     alike: dict[tuple[object, ...], list[Cut]] = {}
     for cut in cuts:
-        alike.setdefault(_what(cut.piece), []).append(cut)
+        alike.setdefault((cut.faces, *_what(cut.piece)), []).append(cut)
     labels = {each[0].piece.name: tuple(cut.label for cut in each) for each in alike.values()}
     for each in alike.values():
         first = each[0]
@@ -40,7 +44,9 @@ def gathered(
             inner.name: (label,)
             for inner, label in zip(first.piece.inner, first.within, strict=True)
         }
-    return tuple(replace(each[0].piece, count=len(each)) for each in alike.values()), labels
+    pieces = tuple(replace(each[0].piece, count=len(each)) for each in alike.values())
+    faces = {each[0].piece.name: each[0].faces for each in alike.values() if each[0].faces}
+    return pieces, labels, faces
 
 
 def _what(piece: Piece) -> tuple[object, ...]:

@@ -19,9 +19,7 @@ from rodwright.cutting.rack import Rack
 from rodwright.cutting.work import Label, Lot
 
 
-def lots_of(
-    jobs: Sequence[Job], rack: Rack | None = None, *, kerf: float = 0.0, apart: bool = True
-) -> tuple[Lot, ...]:
+def lots_of(jobs: Sequence[Job], rack: Rack | None = None, *, kerf: float = 0.0) -> tuple[Lot, ...]:
     """All that has to be cut for some jobs, in the order in which stocks first occur.
 
     Every part is in just one lot, as one piece, or as the strips that it is glued up from.  Sizes
@@ -30,10 +28,7 @@ def lots_of(
 
     What there is to cut from is in the ``rack``, or without one in the jobs' stocks, and what is
     sold.  Stocks of several jobs are one where they are the same wood, whatever they are called
-    (:func:`rodwright.cutting.offers.same_lot`).  Where some sheets have fewer good faces than some
-    parts show, those parts are a lot of their own, before the others; or else, with ``apart``
-    False, all parts of that wood are one lot, and only sheets that are good enough for all of them
-    are used: which of the two costs less shows when both are planned.  ``kerf`` in mm.
+    (:func:`rodwright.cutting.offers.same_lot`).  ``kerf`` in mm.
 
     Lots may be cut from the same supplies at hand: each has to be planned with what those before it
     have left (:func:`rodwright.cutting.offers.less`).
@@ -47,10 +42,9 @@ def lots_of(
     refusals: list[Refusal] = []
     lots = []
     for wanted in _by_stock(jobs):
-        for alike, offers in _by_faces(in_runs(wanted, kerf), rack, apart):
-            lot, wrong = _lot(jobs, alike, offers, kerf)
-            lots.append(lot)
-            refusals += wrong
+        lot, wrong = _lot(jobs, in_runs(wanted, kerf), rack, kerf)
+        lots.append(lot)
+        refusals += wrong
     if refusals:
         raise DemandError(refusals)
     return _named_apart(lots)
@@ -70,38 +64,30 @@ def _by_stock(jobs: Sequence[Job]) -> list[list[Wanted]]:
     return found
 
 
-def _by_faces(
-    wanted: Sequence[Wanted], rack: Rack | None, apart: bool
-) -> Iterator[tuple[list[Wanted], tuple[Offer, ...]]]:
-    """The same by what there is to cut them from, which hangs on how many faces show."""
-    stocks = tuple(dict.fromkeys(each.stock for each in wanted))
-    unit = wanted[0].job.unit.display_unit
-    most = max(each.faces_shown for each in wanted)
-    gathered: dict[tuple[Offer, ...], list[Wanted]] = {}
-    for faces in (2, 1, 0):
-        alike = [each for each in wanted if (each.faces_shown if apart else most) == faces]
-        if alike:
-            offers = supplies_of(stocks, rack, show_faces=faces, unit=unit)
-            gathered.setdefault(offers, []).extend(alike)
-    order = {id(each): number for number, each in enumerate(wanted)}
-    for offers, alike in gathered.items():
-        yield sorted(alike, key=lambda each: order[id(each)]), offers
-
-
 def _lot(
-    jobs: Sequence[Job], wanted: Sequence[Wanted], offers: tuple[Offer, ...], kerf: float
+    jobs: Sequence[Job], wanted: Sequence[Wanted], rack: Rack | None, kerf: float
 ) -> tuple[Lot, tuple[Refusal, ...]]:
-    """All that is cut from some offers, and what can't be."""
+    """All that is cut from the same wood, and what can't be."""
     stock = wanted[0].stock
-    glued_up = sum(is_glued_up(each, offers) for each in wanted)
-    panels = {
-        each.ref: panel_of(each, offers, kerf, glued_up)
-        for each in wanted
-        if is_glued_up(each, offers)
-    }
-    cuts = [cut for each in wanted for cut in _cuts(each, panels)]
-    pieces, labels = gathered(cuts)
-    supplies = tuple(offer.supply for offer in offers)
+    stocks = tuple(dict.fromkeys(each.stock for each in wanted))
+    least = min(each.faces_shown for each in wanted)
+    most = max(each.faces_shown for each in wanted)
+    unit = wanted[0].job.unit.display_unit
+    offers = supplies_of(stocks, rack, show_faces=least, unit=unit)
+    # Where every sheet is good enough for every part, nothing hangs on it.
+    differ = any(offer.show_faces < most for offer in offers)
+    cuts: list[Cut] = []
+    refusals: list[Refusal] = []
+    for faces in range(most, least - 1, -1):
+        alike = [each for each in wanted if each.faces_shown == faces]
+        good = tuple(offer for offer in offers if offer.show_faces >= faces)
+        panels = _panels(alike, good, kerf)
+        shown = faces if differ else 0
+        cuts += (replace(cut, faces=shown) for each in alike for cut in _cuts(each, panels))
+        without = {ref for ref, panel in panels.items() if panel is None}
+        refusals += refused(jobs, alike, [offer.supply for offer in good], without)
+    order = {each.ref: number for number, each in enumerate(wanted)}
+    pieces, labels, shows = gathered(sorted(cuts, key=lambda cut: order[cut.of]))
     lot = Lot(
         stock.name,
         lot_kind(stock),
@@ -110,12 +96,20 @@ def _lot(
         stock.density,
         pieces,
         labels,
-        supplies,
+        tuple(offer.supply for offer in offers),
         stock.section or 0.0,
         offers,
+        shows,
     )
-    without = {ref for ref, panel in panels.items() if panel is None}
-    return lot, tuple(refused(jobs, wanted, supplies, without))
+    return lot, tuple(refusals)
+
+
+def _panels(
+    wanted: Sequence[Wanted], offers: Sequence[Offer], kerf: float
+) -> dict[str, GlueUp | None]:
+    """How those parts are glued up that no board is wide enough for, by their refs."""
+    glued_up = [each for each in wanted if is_glued_up(each, offers)]
+    return {each.ref: panel_of(each, offers, kerf, len(glued_up)) for each in glued_up}
 
 
 def _cuts(wanted: Wanted, panels: Mapping[str, GlueUp | None]) -> Iterator[Cut]:
@@ -133,7 +127,7 @@ def _cuts(wanted: Wanted, panels: Mapping[str, GlueUp | None]) -> Iterator[Cut]:
         inner=wanted.inner,
         section=wanted.stock.section or 0.0,
     )
-    yield Cut(piece, _label(wanted), tuple(map(_label, wanted.run)))
+    yield Cut(piece, _label(wanted), wanted.ref, tuple(map(_label, wanted.run)))
 
 
 def _label(wanted: Wanted) -> Label:

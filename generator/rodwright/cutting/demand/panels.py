@@ -63,4 +63,4 @@ def strips_of(wanted: Wanted, panel: GlueUp) -> Iterator[Cut]:
         size = (panel.length, strip - 2 * JOINTING, wanted.thickness)
         part = f"{wanted.called}, strip {number} of {count}"
         label = Label(name, job.unit.title, part, size, notes)
-        yield Cut(Piece(name, panel.length, strip, turning=False), label)
+        yield Cut(Piece(name, panel.length, strip, turning=False), label, wanted.ref)
