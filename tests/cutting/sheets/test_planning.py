@@ -127,12 +127,18 @@ def test_pieces_that_no_cuts_from_edge_to_edge_part_are_proven_to_be_too_many() 
         _planned(windmill, [Supply("ply", 100, 100, 1)])
 
 
-def test_what_finds_no_place_is_left_and_nothing_is_called_proven() -> None:
+def test_stages_that_part_too_few_are_proven_to_be_too_few() -> None:
     pieces = [Piece("a", 50, 50, 4)]
     stock = [Supply("ply", 100, 100, 1)]
     assert not _planned(pieces, stock, stages=2).left
-    plan = _planned(pieces, stock, stages=1)
-    assert [(piece.name, piece.count) for piece in plan.left] == [("a", 2)]
+    with pytest.raises(CannotCutError, match="not enough"):
+        _planned(pieces, stock, stages=1)
+
+
+def test_what_finds_no_place_is_left_and_nothing_is_called_proven() -> None:
+    split = Supply("ply", 100, 100, 1, flaws=(Flaw(49, 0, 2, 100),))
+    plan = _planned([Piece("a", 20, 100, 5)], [split])
+    assert [(piece.name, piece.count) for piece in plan.left] == [("a", 1)]
     assert not plan.proven
 
 

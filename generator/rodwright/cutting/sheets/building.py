@@ -20,6 +20,9 @@ ORDERS: tuple[Order, ...] = (
 )
 """Which pieces come first."""
 
+_TRIES = 16
+_LARGE = (1.05, 1.02, 1.1, 1.0, 1.2)
+_SNUG = (0.0, 0.1, 0.3, 1.0)
 _TASTES = (Taste(), Taste(snug=0.3))
 
 
@@ -35,6 +38,48 @@ def first_plans(ground: Ground) -> Iterator[Found]:
                     yield _built(ground, queue, taste, prefer, together=together)
                     if ground.effort.over():
                         return
+
+
+def dense_plans(ground: Ground) -> Iterator[Found]:
+    """Plans sheet by sheet, each the best filled of some tries, where large pieces count more or
+    less more than small ones, since they are harder to place later."""
+    while True:
+        for large in _LARGE:
+            yield _dense(ground, large)
+
+
+def _dense(ground: Ground, large: float) -> Found:
+    prefer = _choices(ground.problem.sheets)[0]
+    there = Counter({n: sheet.count for n, sheet in enumerate(ground.problem.sheets)})
+    sizes = ground.problem.sizes
+    weights = [size.area**large for size in sizes]
+    left = [number for number, size in enumerate(sizes) for _ in range(size.count)]
+    fillings: list[Filling] = []
+    while left:
+        left.sort(key=lambda number: -sizes[number].area)
+        sheet = _next_sheet(ground, left[0], prefer, there)
+        if sheet is None:
+            break
+        there[sheet] -= 1
+        tries = [_filled(ground, sheet, left) for _ in range(_TRIES)]
+        filling, rest = max(
+            tries, key=lambda each: sum(weights[number] for number in each[0].sizes())
+        )
+        if filling.empty:
+            there[sheet] = 0
+            continue
+        fillings.append(filling)
+        left = rest
+    return ground.found(fillings, left)
+
+
+def _filled(ground: Ground, sheet: int, left: Sequence[int]) -> tuple[Filling, list[int]]:
+    rng, sizes = ground.rng, ground.problem.sizes
+    noise = rng.uniform(0, 0.5)
+    order = sorted(left, key=lambda size: -sizes[size].area * rng.uniform(1 - noise, 1 + noise))
+    filling = ground.open(sheet)
+    taste = Taste(rng.choice(_SNUG))
+    return filling, place_all([filling], order, ground.ways, taste, ground.effort, rng)
 
 
 def _choices(sheets: Sequence[Sheet]) -> list[list[int]]:

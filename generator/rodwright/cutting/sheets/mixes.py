@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from itertools import combinations_with_replacement
 
 from rodwright.cutting.sheets.state import Found, Ground
@@ -15,23 +15,30 @@ _KINDS = 8
 """How many kinds of sheets may take the place of others at a time."""
 
 
-def better_mixes(ground: Ground, best: Found, bound: int) -> list[Mix]:
+def better_mixes(
+    ground: Ground, best: Found, bound: int, elsewhere: Counter[int] | None = None
+) -> list[Mix]:
     """Mixes next to that of a plan, on which all pieces may go and which would be better; those
     with the most room first.
 
-    One or two sheets give way to none, one or two others.  ``bound`` is what none costs less than.
+    One or two sheets give way to none, one or two others.  ``bound`` is what none costs less
+    than; ``elsewhere`` are sheets that others need.
     """
     if not best.whole:
         return [_roomier(ground, best)]
-    used = Counter(filling.sheet for filling in best.fillings)
+    used = best.used
+    there = [sheet.count for sheet in ground.problem.sheets]
+    for kind, many in (elsewhere or Counter()).items():
+        there[kind] -= many
+    area = sum(filling.area - filling.free for filling in best.fillings)
     found: dict[Mix, int] = {}
     for given_up in _some(sorted(used), 1, 2):
         if any(many > used[kind] for kind, many in Counter(given_up).items()):
             continue
-        for taken in _some(_others(ground, used), 0, 2):
-            mix = _mix(ground, used, given_up, taken)
+        for taken in _some(_others(ground, used, there), 0, 2):
+            mix = _mix(used, there, given_up, taken)
             if mix is not None and mix not in found:
-                room = _room(ground, mix, best, bound)
+                room = _room(ground, mix, best, bound, area)
                 if room is not None:
                     found[mix] = room
     return sorted(found, key=lambda mix: (-found[mix], mix))
@@ -42,28 +49,27 @@ def _some(kinds: list[int], least: int, most: int) -> Iterator[tuple[int, ...]]:
         yield from combinations_with_replacement(kinds, many)
 
 
-def _others(ground: Ground, used: Counter[int]) -> list[int]:
+def _others(ground: Ground, used: Counter[int], there: Sequence[int]) -> list[int]:
     sheets = ground.problem.sheets
-    there = [kind for kind in range(len(sheets)) if used[kind] < sheets[kind].count]
-    return sorted(there, key=lambda kind: sheets[kind].price / sheets[kind].area)[:_KINDS]
+    open_to = [kind for kind in range(len(sheets)) if used[kind] < there[kind]]
+    return sorted(open_to, key=lambda kind: sheets[kind].price / sheets[kind].area)[:_KINDS]
 
 
 def _mix(
-    ground: Ground, used: Counter[int], given_up: tuple[int, ...], taken: tuple[int, ...]
+    used: Counter[int], there: Sequence[int], given_up: tuple[int, ...], taken: tuple[int, ...]
 ) -> Mix | None:
     many = used + Counter(taken)
     many.subtract(given_up)
-    sheets = ground.problem.sheets
-    if any(many[kind] > sheet.count for kind, sheet in enumerate(sheets)):
+    if any(many[kind] > most for kind, most in enumerate(there)):
         return None
-    return tuple(many[kind] for kind in range(len(sheets)))
+    return tuple(many[kind] for kind in range(len(there)))
 
 
-def _room(ground: Ground, mix: Mix, best: Found, bound: int) -> int | None:
+def _room(ground: Ground, mix: Mix, best: Found, bound: int, area: int) -> int | None:
     """What area is to spare on a mix; None if it is too small or no better."""
     kinds = [kind for kind, many in enumerate(mix) for _ in range(many)]
     merit = ground.merit(kinds, ())
-    room = merit[3] - ground.problem.area
+    room = merit[3] - area
     return room if room >= 0 and bound <= merit[1] and merit < best.merit else None
 
 

@@ -19,8 +19,11 @@ from rodwright.cutting.sheets.searching import Search
 from rodwright.cutting.sheets.state import Found, Ground
 from rodwright.cutting.supplies import Supply
 
-EFFORT = 12_000_000
+EFFORT = 25_000_000
 """How many places a search looks at: some seconds."""
+_MANY = 60
+EFFORT_EACH = 120_000
+"""What is looked at more for each piece beyond so many."""
 _FIRST = 6
 """One part in so many of the effort is spent before better bounds are looked for."""
 
@@ -93,7 +96,8 @@ class _Run:
     def __init__(self, problem: SheetProblem, bound: int, seed: int, patience: Patience) -> None:
         ways = tuple(size.ways for size in problem.sizes)
         least = min(size.area for size in problem.sizes)
-        effort = Effort(EFFORT, patience)
+        self._most = EFFORT + EFFORT_EACH * max(0, problem.pieces - _MANY)
+        effort = Effort(self._most, patience)
         self._search = Search(Ground(problem, ways, Random(seed), effort, least), self._tell)
         self._problem = problem
         self._patience = patience
@@ -122,9 +126,9 @@ class _Run:
         return True
 
     def _begin(self) -> bool:
-        self._search.build(self.bound)
-        self._search.match(self.bound, EFFORT // 2)
-        self._search.improve(self.bound, EFFORT // _FIRST)
+        self._search.build(self.bound, self._most // _FIRST)
+        self._search.match(self.bound, self._most // 2)
+        self._search.improve(self.bound, self._most // _FIRST)
         return True
 
     def _prove(self) -> bool:

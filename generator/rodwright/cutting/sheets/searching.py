@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Callable, Iterable
 
 from rodwright.cutting.sheet_problem import Pattern
-from rodwright.cutting.sheets.building import first_plans
+from rodwright.cutting.sheets.building import dense_plans, first_plans
 from rodwright.cutting.sheets.covering import covered
 from rodwright.cutting.sheets.filling import Filling
 from rodwright.cutting.sheets.matching import matched
@@ -19,6 +19,11 @@ _ROUNDS = 12
 """On how many mixes of sheets, at most, the effort that is left is spread."""
 
 
+_SOME = 6
+"""So many sheets are bettered at a time where there are more than twice as many."""
+_SOME_MIXES = 3
+_SOME_EFFORT = 300_000
+_SOME_COST = 1000
 _MATCHES = 100
 """So many attempts to fill sheets without waste are looked at together."""
 
@@ -53,12 +58,20 @@ class Search:
         """Whether no mix of sheets could be better by what is proven."""
         return self.best.whole and not better_mixes(self.ground, self.best, bound)
 
-    def build(self, bound: int) -> None:
-        """First plans, until none could be better."""
+    def build(self, bound: int, effort: int) -> None:
+        """First plans within an effort, one at least, until none could be better."""
+        end = self.ground.effort.left - effort
         for found in first_plans(self.ground):
             better = found.merit < self.best.merit
             self.take(found)
-            if better and self.done(bound):
+            if self.ground.effort.left < end or (better and self.done(bound)):
+                return
+
+    def _fill(self, bound: int, end: int) -> None:
+        """Plans sheet by sheet."""
+        for found in dense_plans(self.ground):
+            self.take(found)
+            if self.ground.effort.left < end or self.ground.effort.over() or self.done(bound):
                 return
 
     def combine(self) -> None:
@@ -101,8 +114,12 @@ class Search:
                 self.see(filling)
 
     def improve(self, bound: int, effort: int) -> None:
-        """Better plans within an effort, by one mix of sheets after another."""
+        """Better plans within an effort: where there are many sheets some of them at a time, then
+        all, by one mix of sheets after another."""
         end = self.ground.effort.left - effort
+        if len(self.best.fillings) > 2 * _SOME:
+            self._fill(bound, end + effort // 2)
+        self._improve_some(bound, end + effort // 4)
         tried: set[Mix] = set()
         while not self.ground.effort.over():
             left = self.ground.effort.left - end
@@ -110,24 +127,43 @@ class Search:
             if not mixes or left <= 0:
                 return
             tried.add(mixes[0])
-            self._try(mixes[0], max(1, left // min(len(mixes), _ROUNDS)))
+            fillings, loose = _on(self.ground, self.best, mixes[0])
+            share = max(1, left // min(len(mixes), _ROUNDS))
+            self.take(self._packed(fillings, loose, share))
 
-    def _try(self, mix: Mix, effort: int) -> None:
-        fillings, left = self._on(mix)
-        fillings, left = pack(self.ground, fillings, left, effort, self.see)
-        self.take(self.ground.found(fillings, left))
+    def _improve_some(self, bound: int, end: int) -> None:
+        """Better plans for some sheets at a time, the emptier ones more often."""
+        ground = self.ground
+        while len(self.best.fillings) > 2 * _SOME and self.best.whole:
+            if self.done(bound) or ground.effort.left <= end or ground.effort.over():
+                return
+            ground.effort.spend(_SOME_COST)
+            chances = [0.02 + each.free / each.area for each in self.best.fillings]
+            numbers = set(ground.rng.choices(range(len(chances)), chances, k=_SOME))
+            some = [self.best.fillings[number] for number in sorted(numbers)]
+            rest = [each for n, each in enumerate(self.best.fillings) if n not in numbers]
+            before = ground.found(some, ())
+            mixes = better_mixes(ground, before, 0, Counter(each.sheet for each in rest))
+            if mixes:
+                mix = ground.rng.choice(mixes[:_SOME_MIXES])
+                after = self._packed(*_on(ground, before, mix), _SOME_EFFORT)
+                if after.whole:
+                    self.take(ground.found([*rest, *after.fillings], ()))
 
-    def _on(self, mix: Mix) -> tuple[list[Filling], list[int]]:
-        """The best plan on another mix of sheets: what was on the emptiest that aren't in it is
-        left over."""
-        there = Counter({kind: many for kind, many in enumerate(mix) if many})
-        kept: list[Filling] = []
-        left = list(self.best.left)
-        for filling in sorted(self.best.fillings, key=lambda each: each.free / each.area):
-            if there[filling.sheet]:
-                there[filling.sheet] -= 1
-                kept.append(filling)
-            else:
-                left += filling.sizes()
-        kept += [self.ground.open(kind) for kind in there.elements()]
-        return kept, left
+    def _packed(self, fillings: list[Filling], left: list[int], effort: int) -> Found:
+        return self.ground.found(*pack(self.ground, fillings, left, effort, self.see))
+
+
+def _on(ground: Ground, best: Found, mix: Mix) -> tuple[list[Filling], list[int]]:
+    """A plan on another mix of sheets: what was on the emptiest that aren't in it is left over."""
+    there = Counter({kind: many for kind, many in enumerate(mix) if many})
+    kept: list[Filling] = []
+    left = list(best.left)
+    for filling in sorted(best.fillings, key=lambda each: each.free / each.area):
+        if there[filling.sheet]:
+            there[filling.sheet] -= 1
+            kept.append(filling)
+        else:
+            left += filling.sizes()
+    kept += [ground.open(kind) for kind in there.elements()]
+    return kept, left
