@@ -7,6 +7,7 @@ from dataclasses import replace
 import pytest
 
 from rodwright.cutting.offers import (
+    NoStockError,
     Offer,
     less,
     lot_kind,
@@ -138,10 +139,31 @@ def test_the_specs_own_sizes_are_bought_where_the_rack_has_no_price_of_them() ->
     assert names(offers) == ["K-1", "case 2440 x 1220"]
 
 
-def test_pieces_of_a_spec_dont_count_beside_a_rack() -> None:
+def test_pieces_of_a_spec_dont_count_beside_a_rack_that_has_some() -> None:
     """They may be the very ones that the rack file lists."""
     stock = replace(PLY, pieces=(Piece(800.0, 600.0, 2),))
     assert names(supplies_of([stock], rack_of(OFFCUT))) == ["K-1", "case 2440 x 1220"]
+    other = replace(OFFCUT, material="mdf", grain=Grain.NONE)
+    assert names(supplies_of([stock], rack_of(other))) == ["case at hand", "case 2440 x 1220"]
+
+
+def test_nothing_is_assumed_to_be_sold_where_the_rack_says_what_is() -> None:
+    board = Entry("A1", "board", "ash", 22.0, Piece(2000.0, 140.0, 0), price=9.0)
+    assert names(supplies_of([ASH], rack_of(board))) == ["A1, bought"]
+    there = replace(board, piece=Piece(2000.0, 140.0, 3), price=None)
+    assert names(supplies_of([ASH], rack_of(there)))[:2] == ["A1", "ash 2400 x 150"]
+
+
+def test_a_rack_that_has_the_wood_in_other_thicknesses_alone() -> None:
+    thin = Entry("A1", "board", "ash", 15.0, Piece(2000.0, 140.0, 3))
+    thick = replace(thin, name="A2", thickness=52.0)
+    with pytest.raises(NoStockError) as told:
+        supplies_of([ASH], rack_of(thin, thick, SHEET))
+    assert told.value.message == "there is no ash 22 mm thick: `rack.yaml` has 15 mm and 52 mm"
+    # What the spec says is sold can be bought, and of other wood the rack says nothing.
+    sold = replace(ASH, sold=(Sold(2400.0, 150.0),))
+    assert names(supplies_of([sold], rack_of(thin))) == ["ash 2400 x 150"]
+    assert supplies_of([ASH], rack_of(SHEET))[0].assumed
 
 
 def test_parts_with_two_good_faces_come_from_what_has_two() -> None:
@@ -169,7 +191,7 @@ def test_which_sheets_of_a_rack_do(entry: Entry, does: bool) -> None:
 )
 def test_a_thicker_board_is_planed(thickness: float, does: bool) -> None:
     board = Entry("A1", "board", "ash", thickness, Piece(2000.0, 140.0, 1))
-    offers = supplies_of([ASH], rack_of(board))
+    offers = supplies_of([replace(ASH, sold=(Sold(2400.0, 150.0),))], rack_of(board))
     assert ("A1" in names(offers)) is does
     if does:
         assert (offers[0].thickness, offers[0].lies) == (22.0, thickness)

@@ -163,8 +163,8 @@ class SheetSpec(StockCommon):
     """Other sizes that it is sold in, such as half-sheets: each a size (`[1220, 1220]`), or keys.
     """
     pieces: Annotated[tuple[SheetPiece, ...], Field(max_length=300, strict=False)] = ()
-    """Sheets and offcuts that are there already; cut before any is bought, but with a rack file,
-    which says what is there instead."""
+    """Sheets and offcuts that are there already, cut before any is bought; they don't count beside
+    a rack file that has some of it."""
     trim: TrimField = TrimSpec()
     """What is cut off the edges of every sheet before anything else: all alike, or keys."""
     show_faces: ShowFaces = 2

@@ -13,7 +13,7 @@ from rodwright.cutting.demand.jobs import Job, Wanted
 from rodwright.cutting.demand.panels import is_glued_up, panel_of, strips_of
 from rodwright.cutting.demand.parts import edged_of, wanted_of
 from rodwright.cutting.demand.refusals import DemandError, Refusal
-from rodwright.cutting.offers import Offer, lot_kind, same_lot, supplies_of
+from rodwright.cutting.offers import NoStockError, Offer, lot_kind, same_lot, supplies_of
 from rodwright.cutting.pieces import Piece
 from rodwright.cutting.rack import Rack
 from rodwright.cutting.work import Label, Lot
@@ -42,12 +42,22 @@ def lots_of(jobs: Sequence[Job], rack: Rack | None = None, *, kerf: float = 0.0)
     refusals: list[Refusal] = []
     lots = []
     for wanted in _by_stock(jobs):
-        lot, wrong = _lot(jobs, in_runs(wanted, kerf), rack, kerf)
+        try:
+            lot, wrong = _lot(jobs, in_runs(wanted, kerf), rack, kerf)
+        except NoStockError as error:
+            refusals.append(_none_there(jobs, wanted, error))
+            continue
         lots.append(lot)
         refusals += wrong
     if refusals:
         raise DemandError(refusals)
     return _named_apart(lots)
+
+
+def _none_there(jobs: Sequence[Job], wanted: Sequence[Wanted], error: NoStockError) -> Refusal:
+    job = jobs.index(wanted[0].job)
+    refs = tuple(ref for each in wanted for ref in each.refs if each.job is wanted[0].job)
+    return Refusal(job, refs, error.stock, error.message, error.remedy)
 
 
 def _by_stock(jobs: Sequence[Job]) -> list[list[Wanted]]:
