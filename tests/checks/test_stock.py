@@ -11,6 +11,7 @@ from kit.samples import ASH, PLYWOOD
 from rodwright.checks.rules import Rule
 from rodwright.checks.stock import stock_sizes
 from rodwright.unit import Blank, Grain, Part, Piece, Stock
+from rodwright.unit.stock import Edges, Sold
 
 
 def _of(stock: Stock, length: float, width: float, thickness: float) -> Part:
@@ -21,6 +22,12 @@ def _of(stock: Stock, length: float, width: float, thickness: float) -> Part:
 BOARD = replace(ASH, pieces=(Piece(2000.0, 100.0, 1), Piece(1500.0, 150.0, 2)))
 CROSS = replace(PLYWOOD, grain=Grain.CROSSWISE)
 PLAIN = replace(PLYWOOD, grain=Grain.NONE)
+
+TRIMMED = replace(PLYWOOD, trim=Edges(10.0, 10.0, 5.0, 5.0))
+LARGER = replace(TRIMMED, sold=(Sold(3050.0, 1525.0), Sold(1220.0, 610.0)))
+CROSS_LARGER = replace(LARGER, grain=Grain.CROSSWISE)
+SOLD = replace(ASH, sold=(Sold(3000.0, 150.0),), trim=Edges(40.0, 40.0), planing=6.0)
+SECTION = replace(ASH, section=45.0)
 
 
 @pytest.mark.parametrize(
@@ -38,6 +45,20 @@ PLAIN = replace(PLYWOOD, grain=Grain.NONE)
         (_of(BOARD, 1000.0, 151.0, 22.0), [Rule.WIDER_THAN_BOARDS]),
         (_of(BOARD, 1000.0, 50.0, 23.0), [Rule.STOCK_THICKNESS]),
         (_of(BOARD, 1000.0, 18.0, 40.0), []),  # a strip ripped off and turned on its side
+        (_of(TRIMMED, 2420.0, 1210.0, 18.0), []),
+        (_of(TRIMMED, 2421.0, 300.0, 18.0), [Rule.LARGER_THAN_SHEET]),
+        (_of(TRIMMED, 300.0, 1211.0, 18.0), [Rule.LARGER_THAN_SHEET]),
+        (_of(LARGER, 3030.0, 1515.0, 18.0), []),
+        (_of(LARGER, 3031.0, 300.0, 18.0), [Rule.LARGER_THAN_SHEET]),
+        (_of(CROSS_LARGER, 1515.0, 3030.0, 18.0), []),
+        (_of(CROSS_LARGER, 1516.0, 300.0, 18.0), [Rule.LARGER_THAN_SHEET]),
+        (_of(SOLD, 2920.0, 144.0, 22.0), []),
+        (_of(SOLD, 2921.0, 100.0, 22.0), [Rule.LONGER_THAN_BOARDS]),
+        (_of(SOLD, 1000.0, 145.0, 22.0), [Rule.WIDER_THAN_BOARDS]),
+        (_of(SECTION, 1000.0, 45.0, 22.0), []),
+        (_of(SECTION, 1000.0, 30.0, 20.0), []),
+        (_of(SECTION, 1000.0, 46.0, 22.0), [Rule.WIDER_THAN_SECTION]),
+        (_of(SECTION, 1000.0, 18.0, 40.0), [Rule.STOCK_THICKNESS]),
     ],
 )
 def test_stock(part: Part, rules: list[Rule]) -> None:

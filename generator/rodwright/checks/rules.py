@@ -49,6 +49,7 @@ class Rule(StrEnum):
     LARGER_THAN_SHEET = "larger-than-sheet"
     LONGER_THAN_BOARDS = "longer-than-boards"
     WIDER_THAN_BOARDS = "wider-than-boards"
+    WIDER_THAN_SECTION = "wider-than-section"
 
     # Joints, and what holds
     THIN_DOWELS = "thin-dowels"

@@ -10,6 +10,7 @@ from rodwright.checks.rules import Rule
 from rodwright.geometry import TOUCH
 from rodwright.unit import Grain, Part, Role, Stock, Unit
 from rodwright.unit.facts import through_dividers
+from rodwright.unit.stock import Sold
 
 _SOURCE = "size of the stock, given in the spec"
 
@@ -19,15 +20,34 @@ def stock_sizes(unit: Unit) -> Iterator[Finding]:
     for part in unit.parts:
         stock = part.blank.stock
         yield from _thickness(unit, part, stock)
-        if stock.size is not None:
-            yield from _sheet(unit, part, stock.size)
-        elif stock.pieces:
+        if stock.kind == "sheet" and (stock.size is not None or stock.sold):
+            yield from _sheet(unit, part, stock)
+        elif stock.kind == "board" and (stock.pieces or stock.sold):
             yield from _boards(unit, part, stock)
+
+
+def _usable(stock: Stock) -> list[tuple[float, float]]:
+    """Length and width (mm) of what is at hand and what is sold, less what comes off its edges."""
+    whole = () if stock.size is None else (Sold(*stock.size),)
+    sizes = [
+        *((each, stock.trim) for each in (*whole, *stock.sold)),
+        *((each, each.trim) for each in stock.pieces),
+    ]
+    return [
+        (
+            size.length - trim.near - trim.far,
+            size.width - trim.face - trim.back - stock.planing,
+        )
+        for size, trim in sizes
+    ]
 
 
 def _thickness(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
     thick = part.blank.thickness
-    if stock.kind == "board":
+    if stock.section is not None:
+        yield from _section(unit, part, stock.section)
+        wrong = thick > stock.thickness + TOUCH
+    elif stock.kind == "board":
         # A narrow strip may be ripped from a board's edge and turned on its side.
         thick = min(thick, part.blank.width)
         wrong = thick > stock.thickness + TOUCH
@@ -48,14 +68,33 @@ def _thickness(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
         )
 
 
-def _sheet(unit: Unit, part: Part, sheet: tuple[float, float]) -> Iterator[Finding]:
-    """A part on its sheet; where there is grain, its length lies along the sheet's grain."""
+def _section(unit: Unit, part: Part, section: float) -> Iterator[Finding]:
+    """A part of what is bought in its section can't be wider than that, and isn't glued up."""
+    stock, width = part.blank.stock, part.rough_size[1]
+    if width > section + TOUCH:
+        yield Finding(
+            Severity.ERROR,
+            Rule.WIDER_THAN_SECTION,
+            f"{named(part)} is {length_in(unit, width)} wide as cut; `{stock.name}` is bought "
+            f"{length_in(unit, section)} wide",
+            "Name stock of that width, or leave its `section` out and rip boards.",
+            (part.ref,),
+            width,
+            section,
+            source=_SOURCE,
+            case=(stock.name, width),
+        )
+
+
+def _sheet(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
+    """A part on the sheets there are; where there is grain, its length lies along the sheet's."""
     length, width, _ = part.rough_size
-    stock = part.blank.stock
-    along, across = sheet if stock.grain is not Grain.CROSSWISE else sheet[::-1]
-    ways = [(length - along, width - across)]
-    if stock.grain is Grain.NONE:
-        ways.append((length - across, width - along))
+    ways = []
+    for sheet in _usable(stock):
+        if stock.grain is not Grain.CROSSWISE:
+            ways.append((length - sheet[0], width - sheet[1]))
+        if stock.grain is not Grain.LENGTHWISE:
+            ways.append((length - sheet[1], width - sheet[0]))
     over = min(max(way) for way in ways)
     if over > TOUCH:
         grain = "" if stock.grain is Grain.NONE else " with its grain lengthwise"
@@ -88,8 +127,8 @@ def _remedy(unit: Unit, part: Part) -> str:
 def _boards(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
     length, width, thickness = part.rough_size
     section = width if thickness <= stock.thickness + TOUCH else thickness
-    longest = max(piece.length for piece in stock.pieces)
-    widest = max(piece.width for piece in stock.pieces)
+    longest = max(length for length, _ in _usable(stock))
+    widest = max(width for _, width in _usable(stock))
     if length > longest + TOUCH:
         yield Finding(
             Severity.ERROR,
@@ -103,7 +142,7 @@ def _boards(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
             source=_SOURCE,
             case=(stock.name, length),
         )
-    if section > widest + TOUCH:
+    if stock.section is None and section > widest + TOUCH:
         yield Finding(
             Severity.WARNING,
             Rule.WIDER_THAN_BOARDS,

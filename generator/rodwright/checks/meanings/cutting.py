@@ -113,21 +113,28 @@ MEANINGS = {
     ),
     Rule.LARGER_THAN_SHEET: Meaning(
         "A piece is larger than the sheet it is cut from",
-        "As first cut, with what is trimmed later, and with its grain along the sheet's.",
+        "As first cut, with what is trimmed later, and with its grain along the sheet's; sheets "
+        "count without the edges that are trimmed off them.",
         _STOCK,
         "Take larger sheets, make the piece in two (a back: `back.split: true`), or divide the "
         "unit.",
     ),
     Rule.LONGER_THAN_BOARDS: Meaning(
-        "A piece is longer than every board on the rack",
-        "As first cut, with what is trimmed later.",
+        "A piece is longer than every board, at hand or sold",
+        "As first cut, with what is trimmed later, and without the bad ends of boards.",
         _STOCK,
         "Get longer boards, or make the piece in two.",
     ),
     Rule.WIDER_THAN_BOARDS: Meaning(
-        "A piece is wider than every board on the rack",
+        "A piece is wider than every board, at hand or sold",
         "It can be made, of boards glued edge to edge; the list counts it as one piece.",
         _STOCK,
         "Glue boards up, or get wider ones.",
+    ),
+    Rule.WIDER_THAN_SECTION: Meaning(
+        "A piece is wider than the section that its stock is bought in",
+        "What is bought planed all round, or moulded, is only cut to length: it isn't glued up.",
+        _STOCK,
+        "Name stock of that width, or leave out the stock's `section` and rip boards.",
     ),
 }
