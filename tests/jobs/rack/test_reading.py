@@ -94,7 +94,8 @@ def test_a_model_is_cut_from_a_rack() -> None:
     unit = set_out(read_spec(MODELS / "reading-alcove.yaml"))
     case = next(part.blank.stock for part in unit.parts if part.blank.stock.name == "case")
     offers = supplies_of([case], parse_rack(RACK, "rack.yaml").rack)
-    assert [each.supply.name for each in offers] == ["birch 18", "birch 18, bought"]
+    names = [each.supply.name for each in offers]
+    assert names == ["birch 18", "birch 18, bought", "case 1220 x 1220"]
 
 
 SHEET = "stock: {a: {kind: sheet, material: mdf, thickness: 18, size: [900, 600], count: 1"
