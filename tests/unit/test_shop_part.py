@@ -240,6 +240,23 @@ def test_layers_are_cut_over_all_round() -> None:
     )
 
 
+def test_a_lipping_is_trimmed_flush_once_it_is_glued_on() -> None:
+    assert cut(trim=(6.0, 2.0), role=Role.LIPPING).notes == (
+        "cut 3 over at both ends",
+        "cut 1 over at both edges",
+        "glue it on first, then trim it flush to 400 x 120",
+    )
+
+
+def test_a_front_whose_grain_runs_on_says_so_as_it_is_cut() -> None:
+    front = replace(piece(), grain_run="1")
+    assert shop_part([front]).notes == (
+        "its grain runs on through its neighbours (run 1): they are cut in their order from one "
+        "piece",
+    )
+    assert shop_part([front], "finished").notes == ()
+
+
 def test_layers_with_edging_are_trimmed_before_it() -> None:
     shop = cut(trim=(6.0, 6.0), edged=(Surface.FACE_EDGE,))
     assert shop.part.blank.size == (406.0, 124.0, 20.0)

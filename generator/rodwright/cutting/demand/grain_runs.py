@@ -6,16 +6,17 @@ only a saw cut between them; what fills a rectangle becomes one piece.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from itertools import permutations
+from itertools import pairwise
 from typing import Literal
 
 from rodwright.cutting.demand.jobs import Wanted
 from rodwright.cutting.pieces import Inner
-from rodwright.geometry import TOUCH
 from rodwright.unit import Grain
 
+_ALIKE = 3
+"""Decimals of a millimetre in which fronts stand in line."""
 _ACROSS = 0
 _UP = 2
 _Way = Literal["row", "column"]
@@ -80,30 +81,24 @@ def _block(wanted: Wanted) -> _Block:
 
 def _merged(blocks: list[_Block], kerf: float) -> list[_Block]:
     """Blocks put together two by two, the nearest first, end to end before edge to edge."""
-    while True:
-        pairs = [
-            (gap, axis, one, other)
-            for one, other in permutations(blocks, 2)
-            for axis in (0, 1)
-            if (gap := _gap(one, other, axis)) is not None
-        ]
-        if not pairs:
-            return blocks
-        _, axis, one, other = min(pairs, key=lambda pair: (round(pair[0], 3), pair[1]))
+    while pairs := list(_neighbours(blocks)):
+        _, axis, one, other = min(pairs, key=lambda pair: pair[:2])
         left = [each for each in blocks if each is not one and each is not other]
         blocks = [*left, _together(one, other, axis, kerf)]
+    return blocks
 
 
-def _gap(one: _Block, other: _Block, axis: int) -> float | None:
-    """How far the other is beyond the first along an axis, both being as wide; None where it
-    isn't."""
-    across = 1 - axis
-    alike = (
-        abs(one.low[across] - other.low[across]) <= TOUCH
-        and abs(one.high[across] - other.high[across]) <= TOUCH
-    )
-    gap = other.low[axis] - one.high[axis]
-    return gap if alike and gap > -TOUCH else None
+def _neighbours(blocks: Sequence[_Block]) -> Iterator[tuple[float, int, _Block, _Block]]:
+    """Every two blocks of one breadth that follow each other along an axis, the gap first."""
+    for axis in (0, 1):
+        lines: dict[tuple[float, float], list[_Block]] = {}
+        for each in blocks:
+            breadth = (round(each.low[1 - axis], _ALIKE), round(each.high[1 - axis], _ALIKE))
+            lines.setdefault(breadth, []).append(each)
+        for line in lines.values():
+            line.sort(key=lambda block: block.low[axis])
+            for one, other in pairwise(line):
+                yield round(other.low[axis] - one.high[axis], _ALIKE), axis, one, other
 
 
 def _together(one: _Block, other: _Block, axis: int, kerf: float) -> _Block:
