@@ -70,7 +70,7 @@ def test_worth_of_pieces_pays_no_sheet_more_than_it_costs() -> None:
     asked = problem_of([Piece("a", 40, 40, 50)], [Supply("s", 120, 120, price=18)], Rules())
     found = saw_bound(asked, Patience())
     assert asked.money.length(found.cost or 0) == 6 * 18
-    assert found.worth[0] * 9 <= 18 / asked.money.length(1)
+    assert found.proof.worth[0] * 9 <= asked.sheets[0].price * found.proof.fine
 
 
 def test_who_has_no_patience_gets_what_is_proven_so_far() -> None:

@@ -8,7 +8,7 @@ from rodwright.cutting.bounds.any_number import there
 from rodwright.cutting.bounds.columns import columns
 from rodwright.cutting.bounds.least_cost import raised
 from rodwright.cutting.bounds.many_of_each import pricing_of
-from rodwright.cutting.bounds.scales import scale_bound
+from rodwright.cutting.bounds.scales import Proof, scale_bound
 from rodwright.cutting.progress import Patience
 from rodwright.cutting.sheet_problem import Pattern, SheetProblem
 
@@ -19,15 +19,15 @@ class SawBound:
     there is none, since the sheets hold too little.
 
     ``patterns`` are sheets cut well, by guillotine cuts, none with more of a size than
-    are wanted.  ``worth`` is what the proof makes a piece of each size worth, in money's steps.
+    are wanted.  ``proof`` says by what pieces are worth.
     """
 
     cost: int | None
     patterns: tuple[Pattern, ...]
-    worth: tuple[float, ...]
+    proof: Proof
 
 
-def saw_bound(problem: SheetProblem, patience: Patience, *, rounds: int = 100) -> SawBound:
+def saw_bound(problem: SheetProblem, patience: Patience, *, rounds: int = 300) -> SawBound:
     """By scales and then by patterns, ``rounds`` of them at most; not for a router.
 
     It knows stages and head cuts, but no flaws.  Where ``patience`` is over it is what was proven
@@ -45,5 +45,5 @@ def saw_bound(problem: SheetProblem, patience: Patience, *, rounds: int = 100) -
             for each in found.patterns
             if pricing.cuttable(each)
         ),
-        tuple(each / proof.fine for each in proof.worth),
+        proof,
     )

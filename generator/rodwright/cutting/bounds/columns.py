@@ -129,13 +129,15 @@ class _Master:
         the programme's own."""
         priced = [self._pricing.best(kind, worth) for kind in range(len(self._problem.sheets))]
         bound = proven(self._problem, worth, [each.most for each in priced], self.proof.fine)
-        if bound.bound > self.proof.bound:
+        if bound.total > self.proof.total:
             self.proof = bound
         added = [self._add(pattern) for each in priced for pattern in each.patterns]
         return any(added)
 
     def _add(self, pattern: Pattern) -> bool:
         """Take a pattern in; whether it makes a difference."""
+        if not pattern.puts:
+            return False
         counts = self._problem.counts(pattern)
         row = len(self._problem.sizes) + pattern.sheet
         price = self._problem.sheets[pattern.sheet].price / self._unit
@@ -168,6 +170,6 @@ def proven(problem: SheetProblem, worth: Sequence[int], most: Sequence[int], fin
         for sheet, value in zip(problem.sheets, most, strict=True):
             over = -(-value * part // whole) - sheet.price * fine
             total -= max(0, over) * sheet.count
-        if -(-total // fine) > best.bound:
-            best = Proof(-(-total // fine), lowered, fine)
+        if total > best.total:
+            best = Proof(total, lowered, fine)
     return best

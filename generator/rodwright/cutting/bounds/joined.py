@@ -9,7 +9,7 @@ memory).
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import NamedTuple
 
@@ -22,8 +22,11 @@ from rodwright.cutting.bounds.relaxed import Relaxed
 from rodwright.cutting.progress import Patience
 from rodwright.cutting.sheet_problem import Put
 
-_PAIRS = 1_000_000
+_PAIRS = 200_000
 """Pairs of rectangles looked at in one go, so that memory stays small."""
+
+_KEPT = 100
+"""A joined rectangle takes as much effort as so many pairs."""
 
 _FIRST = 1024
 """Rectangles that there is room for at first."""
@@ -48,14 +51,23 @@ class _Origin(NamedTuple):
 class Joined:
     """All rectangles that a pattern worth ``target`` or more may be joined from.
 
-    ``best`` is the value of the best one so far, whether it is as much or not.
+    ``best`` is the value of the best one so far, whether it is as much or not.  Unless it is
+    ``rising``, the target stays where it is, so that all patterns are found, however much better
+    ones are known.
     """
 
     def __init__(
-        self, on: Ground, values: Sequence[int], counts: Sequence[int], relaxed: Sequence[Relaxed]
+        self,
+        on: Ground,
+        values: Sequence[int],
+        counts: Sequence[int],
+        relaxed: Sequence[Relaxed],
+        *,
+        rising: bool = True,
     ) -> None:
         self.best = 0
         self.target = 1
+        self._rising = rising
         self._on = on
         self._values = np.array(values, dtype=np.int64)
         self._counts = np.array(counts, dtype=np.int32)
@@ -83,14 +95,24 @@ class Joined:
             if effort.pairs < 0 or patience.over():
                 return False
             for axis in (0, 1):
-                self._join(done, upto, axis)
+                effort.pairs -= _KEPT * self._join(done, upto, axis)
             done = upto
         return True
 
-    def puts(self) -> tuple[Put, ...]:
-        """The best one, piece by piece."""
+    def patterns(self, least: int) -> Iterator[tuple[Put, ...]]:
+        """All that are worth so much, one for each set of pieces."""
+        sets: set[bytes] = set()
+        for at in np.flatnonzero(self._worth[0, : self._number] >= least).tolist():
+            held = self._holds[at].tobytes()
+            if held not in sets:
+                sets.add(held)
+                yield self.puts(at)
+
+    def puts(self, at: int | None = None) -> tuple[Put, ...]:
+        """One of them piece by piece, or the best."""
         found: list[Put] = []
-        left = [(self._best_at, 0, 0)] if self._best_at >= 0 else []
+        begin = self._best_at if at is None else at
+        left = [(begin, 0, 0)] if begin >= 0 else []
         while left:
             at, x, y = left.pop()
             origin = self._origin[at]
@@ -112,8 +134,9 @@ class Joined:
         for way in np.flatnonzero(self._enough(sides, worth)).tolist():
             self._add(sides[:, way], worth[:, way], holds[way], _Origin(way=way))
 
-    def _join(self, low: int, high: int, axis: int) -> None:
-        """Join those from ``low`` on with all before ``high``, along the sheet (0) or across."""
+    def _join(self, low: int, high: int, axis: int) -> int:
+        """Join those from ``low`` on with all before ``high``, along the sheet (0) or across; how
+        many came of it."""
         limit = (self._on.sheet.length, self._on.sheet.width)[axis]
         lie = self._sides[axis, :high]
         fit = np.add.outer(lie[low:], lie) <= limit
@@ -130,6 +153,7 @@ class Joined:
         for at, held in zip(good[there].tolist(), holds[there], strict=True):
             origin = _Origin(first=int(one[at]), second=int(other[at]), axis=axis)
             self._add(sides[:, at], worth[:, at], held, origin)
+        return int(there.sum())
 
     def _enough(self, sides: Whole, worth: Whole) -> NDArray[np.bool_]:
         """Which rectangles may be in a pattern that is worth the target."""
@@ -155,7 +179,8 @@ class Joined:
         self._number += 1
         if worth[0] > self.best:
             self.best, self._best_at = int(worth[0]), at
-            self.target = max(self.target, self.best + 1)
+            if self._rising:
+                self.target = max(self.target, self.best + 1)
 
     def _grow(self) -> None:
         self._sides = np.concatenate((self._sides, np.zeros_like(self._sides)), axis=1)

@@ -58,12 +58,18 @@ class Proof:
     """No plan costs less than ``bound``, in steps of the problem's money, since each size is
     worth what ``worth`` says: no sheet holds more than it costs, or that is paid for.
 
-    ``fine`` parts of a step of money are one of ``worth``.
+    ``fine`` parts of a step of money are one of ``worth``.  ``total`` is what all sizes are
+    worth, less what is paid, in these; the bound is that rounded up.
     """
 
-    bound: int
+    total: int
     worth: tuple[int, ...]
     fine: int
+
+    @property
+    def bound(self) -> int:
+        """In steps of the problem's money."""
+        return max(0, -(-self.total // self.fine))
 
 
 def scale_bound(problem: SheetProblem) -> Proof:
@@ -128,7 +134,7 @@ class _Scales:
                 self._add(kind, k, m)
             if not self._programme.solve():
                 break
-            best = max(best, self._proven(), key=lambda proof: proof.bound)
+            best = max(best, self._proven(), key=lambda proof: proof.total)
             columns = self._programme.columns
             found = [
                 (kind, k, m)
@@ -189,7 +195,7 @@ class _Scales:
             for number, each in zip(lying.size, worth, strict=True):
                 counted[number] = min(counted[number], each)
         total += sum(a * size.count for a, size in zip(counted, self._sizes, strict=True))
-        return Proof(max(0, -(-total // self._fine)), tuple(counted), self._fine)
+        return Proof(total, tuple(counted), self._fine)
 
     def _within_prices(self, weights: list[int]) -> int:
         """What is paid for each sheet that there is, where the scales of its kind weigh more."""

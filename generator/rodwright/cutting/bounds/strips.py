@@ -203,6 +203,7 @@ class _Search:
         solver.parameters.num_workers = 1
         solver.parameters.random_seed = 0
         solver.parameters.max_deterministic_time = _LIMIT
+        solver.parameters.catch_sigint_signal = False
         if patience.left < float("inf"):
             solver.parameters.max_time_in_seconds = patience.left
         status = solver.solve(model)
