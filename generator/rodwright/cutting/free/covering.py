@@ -13,7 +13,7 @@ from rodwright.cutting.solver import quiet_highs
 
 _NODES = 60
 """Of the search tree, so that equal questions have equal answers."""
-_COLUMNS = 240
+_COLUMNS = 400
 """Patterns that the search has to choose from: those that the relaxed problem likes best."""
 
 

@@ -19,10 +19,13 @@ _SEEN = 5_000
 """Choices that are looked at to find those, at most."""
 _HARD = 300
 """Of a question that is still asked: how many pieces, times how many sheets."""
-_WHOLE = 0.4
+_WHOLE = 75.0
+_MOST = 1.2
+"""Effort for a choice of sheets: so much, shared by pieces times sheets, since the solver's steps
+take the longer the more of them there are; and at most."""
 _PART = 0.06
 _PARTS = 8
-"""Effort for a choice of sheets, for a few sheets of a plan, and how many such few there are."""
+"""Effort for a few sheets of a plan, and how many such few there are."""
 
 
 def fewer(pool: Pool, bound: int, patience: Patience) -> int | None:
@@ -49,9 +52,10 @@ def _ask(pool: Pool, choice: Choice, refused: list[Choice], patience: Patience) 
     problem = pool.problem
     kinds = [kind for kind, many in enumerate(choice) for _ in range(many)]
     counts = [size.count for size in problem.sizes]
-    if sum(counts) * len(kinds) > _HARD:
+    hard = sum(counts) * len(kinds)
+    if hard > _HARD:
         return False
-    packed = pack(problem, kinds, counts, _WHOLE, patience)
+    packed = pack(problem, kinds, counts, min(_MOST, _WHOLE / hard), patience)
     if isinstance(packed, list):
         return pool.offer(packed)
     if packed == "impossible":

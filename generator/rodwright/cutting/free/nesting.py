@@ -27,9 +27,9 @@ _EFFORT_EACH = 40_000
 """Steps of a search, at most, and for each piece; counted so that they are the same each time."""
 _AFTER = 8
 """Part of them that is kept for a larger offcut, once nothing can cost less: one in so many."""
-_COVERS = 4
+_COVERS = 3
 """How often in a search the cover is solved."""
-_PRICINGS = 5
+_PRICINGS = 2
 _FILLINGS = 40
 """Rounds of new patterns each time, and how many in each."""
 
