@@ -5,8 +5,9 @@
     python -m benchmarks.cutting 1d_scholl 2d_strip   # these sets; prints the table
     python -m benchmarks.cutting --every 5            # a fifth of each set; prints the table
     python -m benchmarks.cutting --keep FILE          # goes on where a run that kept FILE ended
+    python -m benchmarks.cutting --keep FILE --table  # the page of what FILE keeps; runs nothing
 
-One process, no limit of time: the whole takes hours.
+One process, no limit of time: the whole takes an hour or more of processor time.
 """
 
 from __future__ import annotations
@@ -35,8 +36,12 @@ def main() -> None:
     parser.add_argument("sets", nargs="*", metavar="set", help=", ".join(SETS))
     parser.add_argument("--every", type=int, default=1, help="only every nth instance of a set")
     parser.add_argument("--keep", type=Path, help="where outcomes are kept as they come")
+    parser.add_argument("--table", action="store_true", help="only the page of what is kept")
     asked = parser.parse_args()
     kept = _kept(asked.keep)
+    if asked.table:
+        RESULTS.write_text(report([*kept.values()]), encoding="utf-8")
+        return
     outcomes = []
     for name in asked.sets or SETS:
         for instance in read(name)[:: asked.every]:
