@@ -173,3 +173,14 @@ def test_it_stops_when_its_time_is_over() -> None:
     plan = _planned(pieces, [SHEET], kerf=3.2, patience=Patience(seconds=0))
     assert plan.stopped
     assert not plan.left
+
+
+def test_the_largest_offcut_is_left() -> None:
+    (layout,) = _planned([Piece("a", 400, 300, 6)], [SHEET]).layouts
+    assert (layout.offcuts[0].length, layout.offcuts[0].width) == (2440, 920)
+
+
+def test_what_goes_elsewhere_is_no_longer_on_the_sheet_that_leaves_the_offcut() -> None:
+    pieces = [Piece("large", 1400, 1000, 2), Piece("small", 900, 300, 4), Piece("strip", 2400, 200)]
+    first, second = _planned(pieces, [SHEET]).layouts
+    assert max(each.offcuts[0].area for each in (first, second)) == 1040 * 920

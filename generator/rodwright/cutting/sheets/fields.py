@@ -102,17 +102,21 @@ class Field:
         return [] if self.root is None else list(self.root.leaves())
 
     def puts(self) -> Iterator[Put]:
-        """Its pieces with where they lie on the sheet."""
+        """Its pieces with where they lie on the sheet, the largest nearest to the corner, so that
+        what is left lies together."""
         stack = [(self.root, self.x, self.y)] if self.root is not None else []
         while stack:
             knot, x, y = stack.pop()
             if knot.axis == LEAF:
                 yield Put(knot.size, x, y, knot.turned)
+            elif knot.axis == BEHIND:
+                for part in sorted(knot.parts(), key=lambda each: (-each.width, -each.length)):
+                    stack.append((part, x, y))
+                    x += part.length
             else:
-                behind = knot.axis == BEHIND
-                beyond = (x + knot.one.length, y) if behind else (x, y + knot.one.width)
-                stack.append((knot.two, *beyond))
-                stack.append((knot.one, x, y))
+                for part in sorted(knot.parts(), key=lambda each: (-each.length, -each.width)):
+                    stack.append((part, x, y))
+                    y += part.width
 
 
 def keeps(root: Knot, rules: Rules) -> bool:

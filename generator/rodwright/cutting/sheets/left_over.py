@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from rodwright.cutting.plans import Offcut
 from rodwright.cutting.sheet_problem import Pattern, SheetProblem
-from rodwright.cutting.sheets.leftovers import part_with_offcuts
+from rodwright.cutting.sheets.leftovers import KEPT, part_with_offcuts
 from rodwright.cutting.sheets.separating import Box, Node
 
 
@@ -17,8 +17,8 @@ def boxes_of(problem: SheetProblem, pattern: Pattern) -> list[Box]:
     return boxes
 
 
-def parted(problem: SheetProblem, pattern: Pattern) -> Node | None:
-    """The cuts of a sheet, with the largest offcut whole."""
+def parted(problem: SheetProblem, pattern: Pattern, most: int = 3) -> Node | None:
+    """The cuts of a sheet, with the largest offcuts whole, so many of them."""
     sheet, kerf = problem.sheets[pattern.sheet], problem.kerf
     least = (problem.least_offcut[0] + kerf + 1, problem.least_offcut[1] + kerf + 1)
     return part_with_offcuts(
@@ -28,7 +28,16 @@ def parted(problem: SheetProblem, pattern: Pattern) -> Node | None:
         kerf=kerf,
         spots=sheet.spots,
         least=least,
+        most=most,
     )
+
+
+def largest(problem: SheetProblem, pattern: Pattern) -> int:
+    """The area of the largest useful offcut of a sheet, in steps squared; 0 if there is none."""
+    node = parted(problem, pattern, most=1)
+    kept = [leaf.area for leaf in node.leaves() if leaf.which == KEPT] if node else []
+    kerf = problem.kerf
+    return max(((box.x1 - box.x0 - kerf) * (box.y1 - box.y0 - kerf) for box in kept), default=0)
 
 
 def left_over(problem: SheetProblem, pattern: Pattern) -> tuple[Offcut, ...]:

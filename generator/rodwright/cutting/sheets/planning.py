@@ -21,6 +21,8 @@ from rodwright.cutting.supplies import Supply
 
 EFFORT = 25_000_000
 """How many places a search looks at: some seconds."""
+_LAST = 8
+"""One part in so many is spent, after all, on a larger offcut."""
 _MANY = 60
 EFFORT_EACH = 120_000
 """What is looked at more for each piece beyond so many."""
@@ -119,6 +121,7 @@ class _Run:
                     break
                 if not step():
                     return False
+            self._search.squeeze(self._most // _LAST)
         except KeyboardInterrupt:
             if not self.best.fillings:
                 raise

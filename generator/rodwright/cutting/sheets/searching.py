@@ -13,6 +13,7 @@ from rodwright.cutting.sheets.matching import matched
 from rodwright.cutting.sheets.mixes import Mix, better_mixes
 from rodwright.cutting.sheets.packing import pack
 from rodwright.cutting.sheets.regrown import filling_of
+from rodwright.cutting.sheets.squeezing import squeezed
 from rodwright.cutting.sheets.state import Found, Ground
 
 _ROUNDS = 12
@@ -66,6 +67,12 @@ class Search:
             self.take(found)
             if self.ground.effort.left < end or (better and self.done(bound)):
                 return
+
+    def squeeze(self, effort: int) -> None:
+        """A larger offcut, within an effort of its own."""
+        self.ground.effort.left = effort
+        if self.best.whole and not self.ground.effort.patience.stopped:
+            self.best = squeezed(self.ground, self.best)
 
     def _fill(self, bound: int, end: int) -> None:
         """Plans sheet by sheet."""
