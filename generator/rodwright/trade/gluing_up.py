@@ -3,14 +3,17 @@
 Common practice, no source, unless said.
 """
 
-JOINTING = 1.5
-"""Taken off a sawn edge until it is straight and square enough to be glued."""
-OVER_WIDTH, OVER_LENGTH = 6.0, 12.0
-"""What a panel is glued up wider and longer than the part that is made of it.
+from rodwright.lengths import LengthUnit, from_inches
 
-Allowances of 6 mm (1/4 in) on width and 12 mm (1/2 in) on length for a first rough sawing to size:
-"Setting and laying out", https://www.furnituremaking.us/making-3/settinglaying-out.html.
+JOINTING: dict[LengthUnit, float] = {"mm": 1.5, "in": from_inches("1/16")}
+"""Taken off a sawn edge until it is straight and square enough to be glued."""
+OVER_WIDTH: dict[LengthUnit, float] = {"mm": 6.0, "in": from_inches("1/4")}
+"""What a panel is glued up wider than the part that is made of it, as is left on width for a first
+rough sawing to size: "Setting and laying out",
+https://www.furnituremaking.us/making-3/settinglaying-out.html.
 """
+OVER_LENGTH: dict[LengthUnit, float] = {"mm": 12.0, "in": from_inches("1/2")}
+"""What it is glued up longer (the same)."""
 NARROWEST_STRIP = 60.0
 """Of a panel."""
 JOINT_WORTH = 25.0

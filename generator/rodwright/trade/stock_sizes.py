@@ -20,12 +20,14 @@ BOARD_LENGTHS: dict[LengthUnit, tuple[float, ...]] = {
     "mm": (2400.0, 3000.0, 4200.0),
     "in": (from_inches("96"), from_inches("120"), from_inches("168")),
 }
+"""Lengths of boards that are taken to be sold where nothing is said of them (common practice, no
+source)."""
 BOARD_WIDTHS: dict[LengthUnit, tuple[float, ...]] = {
     "mm": (150.0, 200.0),
     "in": (from_inches("6"), from_inches("8")),
 }
-"""Lengths and widths of boards that are taken to be sold where nothing is said of them (common
-practice, no source)."""
+"""Widths of boards that are taken to be sold where nothing is said of them (common practice, no
+source)."""
 
 ALIKE = from_inches("1/64")
 """mm.  Sheets and sections whose thickness differs by no more do for each other: the play that a

@@ -13,16 +13,12 @@ from scipy.optimize import Bounds, LinearConstraint, milp
 
 from rodwright.cutting.demand.gluing_up import glue_up
 from rodwright.cutting.supplies import Supply, Trim
-from rodwright.trade.gluing_up import (
-    JOINT_WORTH,
-    JOINTING,
-    LESS_WOOD,
-    NARROWEST_STRIP,
-    OVER_LENGTH,
-    OVER_WIDTH,
-)
+from rodwright.trade import gluing_up as trade
+from rodwright.trade.gluing_up import JOINT_WORTH, LESS_WOOD, NARROWEST_STRIP
 
 KERF = 3.2
+JOINTING = trade.JOINTING["mm"]
+OVER_LENGTH, OVER_WIDTH = trade.OVER_LENGTH["mm"], trade.OVER_WIDTH["mm"]
 
 
 def boards(*sizes: tuple[float, float, int | None]) -> list[Supply]:
@@ -59,6 +55,15 @@ def test_boards_of_several_widths_are_used_as_they_are_where_that_saves_wood() -
     panel = glue_up(900.0, 300.0, rack, KERF)
     assert panel is not None
     assert panel.strips == pytest.approx((200.0, 306.0 + 2 * JOINTING - 200.0))
+
+
+def test_inches_are_round() -> None:
+    """60 x 20 in is glued up 60 1/2 x 20 1/4: of boards 6 in wide four strips, and three joints
+    that take 1/8 in each, 20 5/8 in all, 5 5/32 in each."""
+    panel = glue_up(1524.0, 508.0, boards((2438.4, 152.4, None)), KERF, "in")
+    assert panel is not None
+    assert (panel.length, panel.width) == pytest.approx((60.5 * 25.4, 20.25 * 25.4))
+    assert panel.strips == pytest.approx((5.15625 * 25.4,) * 4, abs=1e-9)
 
 
 def test_boards_that_are_too_short_or_too_few_give_none() -> None:

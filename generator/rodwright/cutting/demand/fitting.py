@@ -142,7 +142,7 @@ def _on_board(wanted: Wanted, supplies: Sequence[Supply]) -> tuple[str, str] | N
     if any(_fits((wanted.length, wanted.width), board) for board in boards):
         return None
     longest = max(length for length, _ in boards)
-    needed = wanted.length + (OVER_LENGTH if wanted.width else 0.0)
+    needed = wanted.length + (OVER_LENGTH[job.unit.display_unit] if wanted.width else 0.0)
     if wanted.length > longest + TOUCH:
         needed = wanted.length
     elif needed <= longest + TOUCH:

@@ -8,6 +8,7 @@ from math import ceil, floor, inf
 
 from rodwright.cutting.supplies import Supply
 from rodwright.geometry import TOUCH
+from rodwright.lengths import LengthUnit, at_least
 from rodwright.trade.gluing_up import (
     JOINT_WORTH,
     JOINTING,
@@ -18,8 +19,6 @@ from rodwright.trade.gluing_up import (
 )
 
 _MOST_STRIPS = 24
-_STEP = 0.1
-"""mm.  Equal strips are ripped to full tenths."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +29,10 @@ class GlueUp:
     strips: tuple[float, ...]
     length: float
     width: float
+
+
+_Way = tuple[float, tuple[float, ...]]
+"""The wood that is taken, with what joints count, and the strips it gives, mm."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,7 +46,9 @@ class _Board:
     takes: float
 
 
-def glue_up(length: float, width: float, supplies: Sequence[Supply], kerf: float) -> GlueUp | None:
+def glue_up(
+    length: float, width: float, supplies: Sequence[Supply], kerf: float, unit: LengthUnit = "mm"
+) -> GlueUp | None:
     """The strips of a panel at least ``length`` x ``width`` mm; None where the boards don't give
     them.
 
@@ -51,13 +56,13 @@ def glue_up(length: float, width: float, supplies: Sequence[Supply], kerf: float
     is a little larger than the part.  Strips are equal, and as many as take least wood, each joint
     counted as an inch of the boards' width; strips of several widths only where they
     save more than a tenth, or equal ones can't be had.  What else the rest of the boards may be
-    good for isn't asked.
+    good for isn't asked.  ``unit`` is what the maker measures in.
     """
-    long, wide = length + OVER_LENGTH, width + OVER_WIDTH
-    boards = _boards(long, supplies)
+    long, wide = length + OVER_LENGTH[unit], width + OVER_WIDTH[unit]
+    boards = [board for board in _boards(long, supplies) if board.width > 2 * JOINTING[unit]]
     if not boards:
         return None
-    equal, mixed = _equal(wide, boards, kerf), _mixed(wide, boards)
+    equal, mixed = _equal(wide, boards, kerf, unit), _mixed(wide, boards, unit)
     taken, strips = equal
     if mixed[0] < taken * (1 - LESS_WOOD):
         taken, strips = mixed
@@ -78,7 +83,7 @@ def _boards(length: float, supplies: Sequence[Supply]) -> list[_Board]:
     for supply in supplies:
         long, wide = usable(supply)
         each = floor((long + TOUCH) / length)
-        if each and wide > 2 * JOINTING:
+        if each:
             there = inf if supply.count is None else supply.count * each
             takes = supply.length * supply.width / (each * length)
             found.append(_Board(wide, there, takes))
@@ -90,22 +95,19 @@ def _abreast(board: _Board, strip: float, kerf: float) -> int:
     return floor((board.width + kerf + TOUCH) / (strip + kerf))
 
 
-def _equal(wide: float, boards: Sequence[_Board], kerf: float) -> tuple[float, tuple[float, ...]]:
+def _equal(wide: float, boards: Sequence[_Board], kerf: float, unit: LengthUnit) -> _Way:
     """The wood that equal strips take, and the strips; of as good ones the fewest."""
-    best: tuple[float, tuple[float, ...]] = (inf, ())
+    best: _Way = (inf, ())
     for count in range(2, _MOST_STRIPS + 1):
-        strip = round(ceil((wide + _jointed(count)) / count / _STEP - TOUCH) * _STEP, 3)
+        # Jointing takes of both edges of each strip, but for the panel's own.
+        jointed = 2 * JOINTING[unit] * (count - 1)
+        strip = at_least((wide + jointed) / count, unit)
         if strip < NARROWEST_STRIP and best[1]:
             break
         taken = _taken(strip, count, boards, kerf)
         if taken < best[0] - TOUCH:
             best = (taken, (strip,) * count)
     return best
-
-
-def _jointed(count: int) -> float:
-    """What jointing takes of a panel of so many strips."""
-    return 2 * JOINTING * (count - 1)
 
 
 def _taken(strip: float, count: int, boards: Sequence[_Board], kerf: float) -> float:
@@ -126,17 +128,18 @@ def _taken(strip: float, count: int, boards: Sequence[_Board], kerf: float) -> f
     return inf
 
 
-def _mixed(wide: float, boards: Sequence[_Board]) -> tuple[float, tuple[float, ...]]:
+def _mixed(wide: float, boards: Sequence[_Board], unit: LengthUnit) -> _Way:
     """The same for strips as wide as their boards: the least of them that make the panel, found
     millimetre by millimetre; one of them is then ripped to what is left."""
-    wanted = wide - 2 * JOINTING
+    jointed = 2 * JOINTING[unit]
+    wanted = wide - jointed
     reach = ceil(wanted - TOUCH)
     # The least that is taken to be at least so wide, in whole millimetres, and the strips.
     best: list[_Way] = [(0.0, ()), *[(inf, ())] * reach]
     for board in boards:
         if board.width < NARROWEST_STRIP:
             break
-        gain = floor(board.width - 2 * JOINTING + TOUCH)
+        gain = floor(board.width - jointed + TOUCH)
         for _ in range(int(min(ceil(reach / gain), board.lengths))):
             best = [
                 min(each, _with(best[max(0, at - gain)], board), key=_order) if at else each
@@ -145,13 +148,10 @@ def _mixed(wide: float, boards: Sequence[_Board]) -> tuple[float, tuple[float, .
     taken, strips = best[reach]
     if not strips:
         return inf, ()
-    over = sum(strips) - 2 * JOINTING * len(strips) - wanted
+    over = sum(strips) - jointed * len(strips) - wanted
     *others, last = sorted(strips, reverse=True)
-    return taken, (*others, max(last - over, min(last, NARROWEST_STRIP)))
-
-
-_Way = tuple[float, tuple[float, ...]]
-"""The wood that is taken, with what joints count, and the strips it gives, mm."""
+    ripped = max(at_least(last - over, unit), NARROWEST_STRIP)
+    return taken, (*others, min(last, ripped))
 
 
 def _order(way: _Way) -> tuple[float, int]:

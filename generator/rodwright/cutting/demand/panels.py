@@ -36,7 +36,8 @@ def panel_of(wanted: Wanted, offers: Sequence[Offer], kerf: float, panels: int) 
     every = [offer.supply for offer in offers]
     at_hand = [offer.supply for offer in offers if offer.at_hand]
     tried = (_shared(at_hand, panels), _shared(every, panels), every)
-    found = (glue_up(wanted.length, wanted.width, supplies, kerf) for supplies in tried)
+    unit = wanted.job.unit.display_unit
+    found = (glue_up(wanted.length, wanted.width, supplies, kerf, unit) for supplies in tried)
     return next((panel for panel in found if panel is not None), None)
 
 
@@ -51,16 +52,17 @@ def _shared(supplies: Sequence[Supply], panels: int) -> list[Supply]:
 def strips_of(wanted: Wanted, panel: GlueUp) -> Iterator[Cut]:
     """The strips of a part that is glued up."""
     job, count = wanted.job, len(panel.strips)
+    jointing = JOINTING[job.unit.display_unit]
     rings = ", rings alternate" if wanted.stock.sawn == "flat" else ""
     notes = (
-        f"joint the edges ({job.length(JOINTING)} each) and glue up {wanted.ref}-1 to "
+        f"joint the edges ({job.length(jointing)} each) and glue up {wanted.ref}-1 to "
         f"{wanted.ref}-{count} to {job.length(panel.length, panel.width)}{rings}",
         f"then cut to {job.length(wanted.length, wanted.width)}",
         *wanted.notes,
     )
     for number, strip in enumerate(panel.strips, start=1):
         name = f"{wanted.ref}-{number}"
-        size = (panel.length, strip - 2 * JOINTING, wanted.thickness)
+        size = (panel.length, strip - 2 * jointing, wanted.thickness)
         part = f"{wanted.called}, strip {number} of {count}"
         label = Label(name, job.unit.title, part, size, notes)
         yield Cut(Piece(name, panel.length, strip, turning=False), label, wanted.ref)
