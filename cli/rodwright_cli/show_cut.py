@@ -13,7 +13,6 @@ from rodwright.cutting.offcuts import Kept
 from rodwright.cutting.shopping import (
     ShoppingRow,
     balance_of,
-    paid,
     shopping_rows,
     without_price,
 )
@@ -33,6 +32,7 @@ from rodwright.handover.cut_words import (
     refs_said,
     row_said,
     size_said,
+    to_pay_said,
 )
 from rodwright.lengths import LengthUnit
 from rodwright_cli.console import PlainConsole
@@ -110,7 +110,7 @@ def _shopping(console: PlainConsole, plan: Cutting, rows: Sequence[ShoppingRow])
     table.show()
     console.print()
     if bought:
-        console.print(f"To pay: {money(paid(rows))}. {escape(NO_HARDWARE)}")
+        console.print(f"To pay: {to_pay_said(rows)}. {escape(NO_HARDWARE)}")
     else:
         console.print("Nothing has to be bought.")
     if lacking := without_price(rows):

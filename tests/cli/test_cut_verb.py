@@ -47,7 +47,7 @@ def test_without_a_folder_it_is_shown_and_nothing_is_written(folder: Path) -> No
     assert "birch plywood, 18 mm: 1 sheet, 74.00, proven best" in out
     assert "birch plywood, 6 mm: 1 sheet, 2.98 m2, proven best" in out
     assert "SD1, SD2" in out
-    assert "To pay: 74.00. Screws, hinges, edging and the like aren't in it" in out
+    assert "To pay: 74.00 and what has no price. Screws, hinges, edging and the like" in out
     assert "Without a price, and not in the sum: 1 sheet of birch plywood, 6 mm" in out
     assert "riving knife" in out
     assert "add -o with a folder" in out

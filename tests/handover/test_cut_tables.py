@@ -8,7 +8,7 @@ from dataclasses import replace
 
 import pytest
 
-from kit.cuttings import cutting, sheet_plan
+from kit.cuttings import cutting, length_plan, sheet_plan
 from rodwright.cutting.pieces import Inner, Piece
 from rodwright.handover.cut_tables import (
     Table,
@@ -78,6 +78,8 @@ def test_the_shopping_list_and_its_sum() -> None:
     assert (lengths["quantity"], lengths["sum"]) == ("2", "")
     assert lengths["note"] == "no price is known: not in the sum"
     assert (total["from"], total["sum"], total["name"]) == ("total", "74.0", "without tax")
+    assert total["note"] == "hardware isn't in it, nor what has no price"
+    assert records(shopping_table(cutting(length_plan())))[-1]["sum"] == ""
 
 
 def test_inches_are_told_as_fractions() -> None:

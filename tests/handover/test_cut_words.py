@@ -22,6 +22,7 @@ from rodwright.handover.cut_words import (
     proof_said,
     refs_said,
     row_said,
+    to_pay_said,
 )
 
 
@@ -88,17 +89,25 @@ def test_what_is_bought_in_a_line() -> None:
     ]
 
 
+def test_what_has_no_price_is_never_counted_as_nothing() -> None:
+    rows = shopping_rows(cutting())
+    assert to_pay_said(rows) == "74.00 and what has no price"
+    assert to_pay_said(rows[:2]) == "74.00"
+    assert to_pay_said(rows[2:]) == "not known, as no price is given"
+
+
 def test_one_more_size() -> None:
     changes = (
         OneMore(0, 3050.0, 1525.0, 115.63, True, 2, 18.0),
         OneMore(0, 1220.0, 1220.0, 40.0, False, -1, 7.5),
+        OneMore(0, 1220.0, 900.0, 40.0, False, -1, 7.0),
         OneMore(0, 2500.0, 1250.0, 77.7, True, 0, 0.0),
         OneMore(0, 1220.0, 610.0, 18.5, True, 0, 0.0),
     )
     assert one_more_lines(cutting(one_more=changes)) == (
         "birch plywood, 18 mm: with sheets of 3050 x 1525 mm at 115.63 (by its area, nobody said a "
-        "price) 2 sheets fewer, 18.00 less",
-        "birch plywood, 18 mm: with sheets of 1220 x 1220 mm at 40.00 1 sheet more, 7.50 less",
+        "price): 2 sheets fewer, 18.00 less",
+        "birch plywood, 18 mm: with sheets of 1220 x 1220 mm at 40.00: 1 sheet more, 7.50 less",
         "birch plywood, 18 mm: nothing would be saved with sheets of 2500 x 1250 mm or "
         "1220 x 610 mm at prices by their area",
     )
@@ -109,7 +118,7 @@ def test_cautions_are_few_and_suit_what_is_cut() -> None:
         return cautions(plan, steps_of(plan))
 
     saw = told(cutting())
-    assert len(saw) <= 5
+    assert len(saw) <= 6
     assert saw[0].startswith("Dust:")
     assert any(line.startswith("Saw: guard and riving knife on") for line in saw)
     # 2.44 x 1.22 x 0.018 m of 680 kg/m3, by hand.

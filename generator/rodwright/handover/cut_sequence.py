@@ -78,6 +78,9 @@ def _lines(cutting: Cutting, steps: Sequence[LotSteps]) -> Iterator[str]:
             yield from _sheet_lines(each, sheet, unit)
 
 
+_MEASURES: dict[LengthUnit, str] = {"mm": "mm", "in": "inches"}
+
+
 def _cut_with(cutting: Cutting) -> Iterator[str]:
     """The saw and the router, and what settings are."""
     unit, rules = cutting.unit, cutting.rules
@@ -96,7 +99,7 @@ def _cut_with(cutting: Cutting) -> Iterator[str]:
             f"Sheets by a router, tool {tool} {unit}, {apart} {unit} between pieces; places are "
             "those of a piece's near corner, along the length and across it."
         )
-    yield f"Lengths in {unit}."
+    yield f"Lengths in {_MEASURES[unit]}."
 
 
 def _sheet_lines(steps: LotSteps, sheet: SheetSteps, unit: LengthUnit) -> Iterator[str]:

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from rodwright.cutting.pieces import Piece
 from rodwright.cutting.pricing import offer_of
-from rodwright.cutting.shopping import ShoppingRow, paid, shopping_rows
+from rodwright.cutting.shopping import ShoppingRow, paid, shopping_rows, without_price
 from rodwright.cutting.whole import Cutting
 from rodwright.cutting.work import Label, Lot
 from rodwright.handover.cut_words import lot_title, noun
@@ -118,9 +118,10 @@ def shopping_table(cutting: Cutting) -> Table:
         Column("note", widest=40),
     )
     cells = [_shopping_cells(cutting, each) for each in rows]
+    known = "" if without_price(rows) and not paid(rows) else round(paid(rows), 2)
+    notes = ["hardware isn't in it", *(["nor what has no price"] if without_price(rows) else [])]
     total: tuple[Cell, ...] = (
-        *("total", "", "", "without tax", "", "", "", "", round(paid(rows), 2)),
-        "hardware isn't in it",
+        *("total", "", "", "without tax", "", "", "", "", known, ", ".join(notes)),
     )
     return Table("Shopping", columns, (*cells, total))
 

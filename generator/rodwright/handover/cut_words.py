@@ -8,7 +8,7 @@ from math import ceil
 from rodwright.amounts import AREAS, RUNS, format_weight
 from rodwright.cutting.plans import Plan
 from rodwright.cutting.pricing import PricedBy, offer_of, priced_by
-from rodwright.cutting.shopping import ShoppingRow
+from rodwright.cutting.shopping import ShoppingRow, paid, without_price
 from rodwright.cutting.steps import LotSteps, Result, SheetSteps
 from rodwright.cutting.steps.words import cautions as cautions_of
 from rodwright.cutting.steps.words import written
@@ -101,11 +101,13 @@ def supply_weight(lot: Lot, supply: Supply) -> float:
 
 
 def one_more_lines(cutting: Cutting) -> tuple[str, ...]:
-    """What one more size would change for each lot; sizes that save nothing in one line."""
+    """What one more size would change for each lot: the two that save most, and in one line those
+    that save nothing."""
     told = []
     for at, planned in enumerate(cutting.lots):
         changes = [each for each in cutting.one_more if each.lot == at]
-        told += [_saving(cutting, each) for each in changes if each.saved]
+        saving = sorted((each for each in changes if each.saved), key=lambda each: -each.saved)
+        told += [_saving(cutting, each) for each in saving[:_MOST_TOLD]]
         useless = [_sizes_said(cutting, each) for each in changes if not each.saved]
         if useless:
             *others, last = useless
@@ -115,6 +117,10 @@ def one_more_lines(cutting: Cutting) -> tuple[str, ...]:
                 f"{_NOUNS[planned.lot.kind][1]} of {named} at prices by their area"
             )
     return tuple(told)
+
+
+_MOST_TOLD = 2
+"""Sizes that save something that are told of one lot; `cut.json` has all."""
 
 
 def _saving(cutting: Cutting, change: OneMore) -> str:
@@ -127,13 +133,21 @@ def _saving(cutting: Cutting, change: OneMore) -> str:
     count = f"{counted(lot, abs(change.count))} {fewer}, " if change.count else ""
     return (
         f"{lot_title(lot, unit)}: with {_NOUNS[lot.kind][1]} of "
-        f"{_sizes_said(cutting, change)}{at} {count}{cost_said(lot, change.saved, unit)} less"
+        f"{_sizes_said(cutting, change)}{at}: {count}{cost_said(lot, change.saved, unit)} less"
     )
 
 
 def _sizes_said(cutting: Cutting, change: OneMore) -> str:
     lot = cutting.lots[change.lot].lot
     return f"{size_said(lot, change.length, change.width, cutting.unit)} {cutting.unit}"
+
+
+def to_pay_said(rows: Sequence[ShoppingRow]) -> str:
+    """What all that is bought costs; what has no price is never counted as nothing."""
+    lacking, known = without_price(rows), paid(rows)
+    if not lacking:
+        return money(known)
+    return f"{money(known)} and what has no price" if known else "not known, as no price is given"
 
 
 NO_HARDWARE = (
