@@ -2,22 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from math import atan2, degrees, hypot
 
-from rodwright.cutting.plans import Placed
 from rodwright.cutting.steps.bench import Bench, Hand, Run, Task, rounded
 from rodwright.cutting.steps.cuts import CutKind, Edge, Result, Step
 from rodwright.cutting.steps.ends import End, beyond, ends_of, wide_of
 from rodwright.cutting.steps.panels import NOISE, Panel, Rectangle
 
+Left = Callable[[Bench, Hand, Panel], tuple[Result | None, tuple[Run, ...]]]
+"""What a part that lies alone is, and the cuts that are made in it."""
+
 
 @dataclass(frozen=True)
 class _Member:
-    """A piece on the bar, with its ends."""
+    """A piece on the bar, or what is ripped further once it is cut off, with its ends."""
 
-    placed: Placed
+    part: Panel
     near: End
     far: End
 
@@ -27,21 +29,34 @@ class _Member:
         return max(self.far) - min(self.near)
 
 
-def bar_run(bench: Bench, hand: Hand, parts: Sequence[Panel]) -> Run:
-    """The cuts that part what is in hand across, from the near end on."""
-    return tuple(_Bar(bench, hand, parts).tasks())
+def bar_run(bench: Bench, hand: Hand, parts: Sequence[Panel], left: Left) -> Run:
+    """The cuts that part what is in hand across, from the near end on; ``left`` says what is done
+    with what is cut off."""
+    bar = _Bar(bench, hand, tuple(_members(bench, parts)), left)
+    if parts[-1].trim:
+        bar.usable = parts[-1].area.x - bench.kerf
+    return tuple(bar.tasks())
+
+
+def _members(bench: Bench, parts: Sequence[Panel]) -> Iterator[_Member]:
+    for part in parts:
+        for placed in part.placed:
+            ends = ends_of(placed, bench.pieces[placed.piece].slants)
+            yield _Member(Panel(part.area, placed=(placed,)), *ends)
+        if part.axis is not None:
+            low, high = part.area.span("across")
+            yield _Member(part, (low, low), (high, high))
 
 
 class _Bar:
     """A bar while it is cut: ``end`` is its near end as it is now."""
 
-    def __init__(self, bench: Bench, hand: Hand, parts: Sequence[Panel]) -> None:
-        self.bench, self.hand = bench, hand
-        placed = sorted((each for part in parts for each in part.placed), key=lambda one: one.x)
-        pieces = bench.pieces
-        self.members = [_Member(each, *ends_of(each, pieces[each.piece].slants)) for each in placed]
-        self.wide = max((wide_of(pieces[each.piece]) for each in placed), default=0.0)
+    def __init__(self, bench: Bench, hand: Hand, members: Sequence[_Member], left: Left) -> None:
+        self.bench, self.hand, self.members, self.left = bench, hand, members, left
+        pieces = (bench.pieces[each.piece] for member in members for each in member.part.placed)
+        self.wide = hand.area.width or max(map(wide_of, pieces), default=0.0)
         self.stop = hand.area.x + hand.area.length
+        self.usable = self.stop
         self.end: End = (hand.area.x, hand.area.x)
 
     def tasks(self) -> list[Task]:
@@ -55,18 +70,20 @@ class _Bar:
                 self.end = member.near
             if not later and min(member.far) > self.stop - NOISE:
                 # What stays of the last cut is the last piece.
-                last, piece = done[-1], self.bench.piece(member.placed)
-                step = (
-                    replace(last.step, measured=piece) if opened else replace(last.step, rest=piece)
-                )
-                done[-1] = replace(last, step=step)
+                last, (result, runs) = done[-1], self._left(member)
+                step = replace(last.step, rest=result)
+                if opened:
+                    step = replace(last.step, measured=result)
+                done[-1] = replace(last, step=step, then=(*last.then, *runs))
                 break
             after = beyond(member.far, self.bench.kerf, self.wide)
             if later and not _clear(after, later[0].near):
                 done.append(self._blank(member, later[0]))
             else:
-                done.append(Task(self._cut_off(member, after, later)))
+                done.append(self._cut_off(member, after, later))
                 self.end = after
+                if not later and self._kept(after) is not None and self.usable < self.stop - NOISE:
+                    done.append(Task(self._trim()))
         return done
 
     def _end_cut(self, member: _Member) -> Step:
@@ -82,23 +99,38 @@ class _Bar:
             self._waste(min(self.end), max(before)) if falls else None,
         )  # fmt: skip
 
-    def _cut_off(self, member: _Member, after: End, later: Sequence[_Member]) -> Step:
+    def _left(self, member: _Member) -> tuple[Result | None, tuple[Run, ...]]:
+        low, high = min(member.near), max(member.far)
+        area = Rectangle(low, self.hand.area.y, high - low, self.hand.area.width)
+        return self.left(self.bench, self.hand.left(area, "far", "sawn"), member.part)
+
+    def _cut_off(self, member: _Member, after: End, later: Sequence[_Member]) -> Task:
         """A piece cut off at its far end."""
         rest: Result | None
-        if later:
+        kept = self._kept(after)
+        if later or (kept is not None and self.usable < self.stop - NOISE):
             rest = self.bench.panel(self._hand(after))
         else:
-            area = self.hand.area
-            left = Rectangle(max(after), area.y, self.stop - max(after), area.width)
-            rest = self.bench.rest(left, "across")
-            if rest is None:
-                rest = self._waste(min(after), self.stop)
+            rest = kept or self._waste(max(after), self.stop) or self._waste(min(after), self.stop)
         slant = member.far[0] - member.far[1]
         kind: CutKind = "mitre" if abs(slant) > NOISE else "crosscut"
-        step = self._step(
-            kind, slant, ("near", member.length), self.bench.piece(member.placed), rest
-        )
-        return replace(step, nested=bool(later) and _alike(after, later[0].near))
+        result, runs = self._left(member)
+        step = self._step(kind, slant, ("near", member.length), result, rest)
+        nested = bool(later) and kind == "mitre" and _alike(after, later[0].near)
+        return Task(replace(step, nested=nested), runs)
+
+    def _kept(self, after: End) -> Result | None:
+        """What is left behind the last piece, if it goes into the rack."""
+        area = self.hand.area
+        left = Rectangle(max(after), area.y, self.usable - max(after), area.width)
+        rest = self.bench.rest(left, "across")
+        return rest if rest is not None and rest.what == "offcut" else None
+
+    def _trim(self) -> Step:
+        """The far end taken off what is kept."""
+        waste = self._waste(self.usable + self.bench.kerf, self.stop)
+        setting = self.usable - min(self.end)
+        return self._step("trim", 0.0, ("near", setting), self._kept(self.end), waste)
 
     def _blank(self, member: _Member, following: _Member) -> Task:
         """A piece cut off longer than it is, where its own end would go into the next; then its
@@ -117,11 +149,12 @@ class _Bar:
         rest = self.bench.panel(self._hand(after))
         step = self._step(kind, slant, ("near", long), self.bench.panel(blank), rest)
         self_end = self.end
-        inner = _Bar(self.bench, blank, ())
-        inner.end, inner.wide, inner.stop = self_end, self.wide, max(before)
+        inner = _Bar(self.bench, blank, (member,), self.left)
+        inner.end, inner.wide = self_end, self.wide
+        inner.stop = inner.usable = max(before)
         own = inner._cut_off(member, beyond(member.far, kerf, self.wide), ())
         self.end = after
-        return Task(step, ((Task(own),),))
+        return Task(step, ((own,),))
 
     def _hand(self, end: End) -> Hand:
         """The bar from an end on."""

@@ -110,33 +110,61 @@ def panel_of(
     """The layout as panels; None if straight cuts from edge to edge don't part it.
 
     Trims are no part of it.  ``first`` is how the first cuts run, if there is a choice.  The
-    offcuts of a sheet stay whole, if pieces and offcuts can be parted.
+    offcuts of a sheet or a board stay whole, if pieces and offcuts can be parted.
     """
     trim = supply.trim
     width = supply.width - trim.face - trim.back if supply.width else 0.0
     face = trim.face if supply.width else 0.0
     whole = Rectangle(trim.near, face, supply.length - trim.near - trim.far, width)
     blocks = blocks_of(layout.placed, lot, kerf)
-    kept: list[Block] = []
-    if lot.kind == "sheet":
-        sides = ((each.x, each.y, each.length, each.width) for each in layout.offcuts)
-        kept = [Block(Rectangle(*each), ()) for each in sides]
-    found = divided((*blocks, *kept), whole, kerf, first) if kept else None
-    if found is None and lot.kind == "board":
-        return _ripped(blocks, whole, kerf)
-    return found or divided(blocks, whole, kerf, first)
+    sides = ((each.x, each.y, each.length, each.width) for each in layout.offcuts)
+    kept = [Block(Rectangle(*each), ()) for each in sides]
+    if lot.kind == "board":
+        kept = [each for each in kept if not any(_behind(each, block) for block in blocks)]
+        found = _ripped((*blocks, *kept), whole, kerf) if kept else None
+        return found or _ripped(blocks, whole, kerf)
+    found = divided((*blocks, *kept), whole, kerf, first) if kept and supply.width else None
+    plain = divided(blocks, whole, kerf, first) if found is None or first is not None else None
+    return plain if found is None or _keeps_less(found, plain, first) else found
+
+
+def _keeps_less(found: Panel, plain: Panel | None, first: Axis | None) -> bool:
+    """Whether offcuts that stay whole hinder the first cuts that were asked for."""
+    if plain is None or plain.axis != first:
+        return False
+    wanted = [sum(not part.is_rest for part in panel.parts) for panel in (found, plain)]
+    return found.axis != first or wanted[0] < wanted[1]
+
+
+def _behind(kept: Block, block: Block) -> bool:
+    """Whether an offcut lies behind a mitre: where it begins comes of that cut."""
+    one, other = kept.area, block.area
+    beside = one.y > other.y + other.width - NOISE or other.y > one.y + one.width - NOISE
+    return block.slanted and not beside and one.x > other.x
 
 
 def _ripped(blocks: Sequence[Block], whole: Rectangle, kerf: float) -> Panel | None:
-    """A board ripped over its whole length; or first cut off where its pieces end, if so more of
-    it stays whole."""
-    ripped = divided(blocks, whole, kerf, "along")
+    """A board ripped over its whole length, if its pieces lie in strips; or first cut across; or
+    cut off where its pieces end, if so more of it stays whole."""
+    axes: tuple[Axis, ...] = ("along", "across")
+    ways = [panel for axis in axes if (panel := divided(blocks, whole, kerf, axis))]
+    best = next((panel for panel in ways if _in_strips(panel)), ways[-1] if ways else None)
     low, high = _spanned("across", blocks)
     used = divided(blocks, whole.spanning("across", low, high), kerf, "along")
-    if ripped is None or used is None or used.area == whole or used.axis == "across":
-        return ripped
+    if best is None or best.axis == "across" or used is None or used.area == whole:
+        return best
     headed = Panel(whole, "across", tuple(with_rests("across", whole, [used], kerf)))
-    return max(ripped, headed, key=lambda panel: panel.merit)
+    return max(best, headed, key=lambda panel: panel.merit)
+
+
+def _in_strips(panel: Panel) -> bool:
+    """Whether it is ripped to strips in each of which all lies at one edge."""
+    if panel.axis != "along":
+        return False
+    return all(
+        len({round(each.y, 3) for leaf in part.leaves() for each in leaf.placed}) < 2
+        for part in panel.parts
+    )
 
 
 def blocks_of(placed: Sequence[Placed], lot: Lot, kerf: float) -> tuple[Block, ...]:

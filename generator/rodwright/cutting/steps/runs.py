@@ -84,7 +84,7 @@ def _with_trims(bench: Bench, panel: Panel, axis: Axis, area: Rectangle) -> Iter
 def parts_run(bench: Bench, hand: Hand, axis: Axis, parts: Sequence[Panel]) -> Run:
     """The cuts that part what is in hand this way, in their order."""
     if axis == "across" and any(part.slanted for part in parts):
-        return bar_run(bench, hand, parts)
+        return bar_run(bench, hand, parts, part_left)
     return tuple(_tasks(bench, hand, axis, list(parts)))
 
 
