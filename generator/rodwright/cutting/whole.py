@@ -45,6 +45,11 @@ class Rules:
         """What is lost between two pieces of a sheet, mm."""
         return self.saw.kerf if self.router is None else max(self.router.kerf, self.spacing)
 
+    @property
+    def begins(self) -> Literal["along", "across"] | None:
+        """How the first cuts run, where no head cut may come before them."""
+        return None if self.head_cuts else self.first_cut
+
 
 @dataclass(frozen=True, slots=True)
 class OneMore:

@@ -46,7 +46,7 @@ def steps_of(cutting: Cutting) -> tuple[LotSteps, ...]:
             planned,
             rules.router if rules.router is not None and planned.lot.kind == "sheet" else rules.saw,
             [each for each in cutting.kept if each.lot == at],
-            rules.first_cut,
+            rules.begins,
         )
         for at, planned in enumerate(cutting.lots)
     )

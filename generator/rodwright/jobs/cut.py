@@ -109,7 +109,7 @@ def _for_the_saw(planned: LotPlan, rules: Rules) -> LotPlan:
     """A plan laid out as it is best cut, unless a router cuts it."""
     if rules.router is not None and planned.lot.kind == "sheet":
         return planned
-    return arranged(planned, rules.first_cut if planned.lot.kind == "sheet" else None)
+    return arranged(planned, rules.begins if planned.lot.kind == "sheet" else None)
 
 
 def must_be_mended(specs: Sequence[SpecFile]) -> tuple[Finding, ...]:
