@@ -82,11 +82,13 @@ class Master:
             self._solver.changeRowBounds(item, count, highspy.kHighsInf)
         for board, limit in enumerate(limits):
             self._solver.changeRowBounds(self._items + board, -highspy.kHighsInf, _limit(limit))
-        if not proper:
-            return
         number = len(self.patterns)
         fits = np.array(
-            [all(n <= counts[item] for item, n in each.counts) for each in self.patterns], bool
+            [
+                not proper or all(n <= counts[item] for item, n in each.counts)
+                for each in self.patterns
+            ],
+            bool,
         )
         upper = np.where(fits, highspy.kHighsInf, 0.0)
         places = np.arange(self._items, self._items + number, dtype=np.int32)

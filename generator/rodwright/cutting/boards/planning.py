@@ -10,6 +10,7 @@ from rodwright.cutting.boards.offers import Oracle
 from rodwright.cutting.boards.question import problem_of
 from rodwright.cutting.boards.search import searched
 from rodwright.cutting.boards.strips import StripOracle
+from rodwright.cutting.boards.tidying import tidied
 from rodwright.cutting.pieces import Piece
 from rodwright.cutting.plans import CannotCutError, Plan
 from rodwright.cutting.progress import Patience
@@ -24,7 +25,8 @@ def plan_boards(
     seed: int = 0,
     patience: Patience | None = None,
 ) -> Plan:
-    """The plan that costs least; of those, one with few boards.  All lengths in mm.
+    """The plan that costs least; of those one with few boards, then one with a large offcut, as
+    far as the search finds them.  All lengths in mm.
 
     Without widths, pieces are cut from bought lengths.  With widths, boards are ripped along their
     whole length to strips, and these are cut to length; the grain runs along.  Pieces with slanted
@@ -45,14 +47,15 @@ def plan_boards(
     wide = any(item.width for item in problem.items)
     oracle: Oracle = StripOracle(problem) if wide else LengthOracle(problem)
     best = searched(problem, oracle, patience, seed)
+    patterns = tidied(problem, oracle, best.draft, patience, seed)
     left = left_of(problem, best.draft.left, pieces)
     if left and best.bound >= best.too_much:
         raise CannotCutError("not enough", tuple(piece.name for piece in left))
-    cost = sum(stock[problem.boards[each.board].supply].price for each in best.draft.patterns)
+    cost = sum(stock[problem.boards[each.board].supply].price for each in patterns)
     proven = not left and best.draft.cost == best.bound
     bound = cost if proven else problem.money.length(min(best.bound, best.too_much - 1))
     return Plan(
-        layouts_of(problem, best.draft.patterns, pieces, stock),
+        layouts_of(problem, patterns, pieces, stock),
         cost,
         bound,
         proven,

@@ -42,7 +42,7 @@ def dual_bound(
     top = min((factor for factor, limit in factors if limit is None), default=None)
     tried = [factor for factor, _ in factors if top is None or factor <= top]
     best = Fraction(0), Fraction(1)
-    for factor in tried if top is None else [*tried, top]:
+    for factor in [*tried, Fraction(1) if top is None else top]:
         beyond = sum(
             (limit or 0) * max(Fraction(0), factor * offer.worth - price)
             for offer, price, limit in zip(offers, prices, limits, strict=True)

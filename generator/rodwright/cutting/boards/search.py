@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 
 from rodwright.cutting.boards.best import Best
@@ -11,28 +12,45 @@ from rodwright.cutting.boards.diving import Dive
 from rodwright.cutting.boards.filling import filled
 from rodwright.cutting.boards.finishing import Finish
 from rodwright.cutting.boards.offers import Oracle
-from rodwright.cutting.boards.problem import BoardProblem
+from rodwright.cutting.boards.problem import BoardProblem, Pattern
 from rodwright.cutting.progress import Patience
 
 _BIASES = (0.0, 0.3, 1.0)
 _NODES = 500
 
 
-def searched(problem: BoardProblem, oracle: Oracle, patience: Patience, seed: int) -> Best:
-    """The best plan that is found, and its bound; KeyboardInterrupt ends the search."""
+def searched(
+    problem: BoardProblem,
+    oracle: Oracle,
+    patience: Patience,
+    seed: int,
+    known: Sequence[Pattern] = (),
+) -> Best:
+    """The best plan that is found, and its bound; KeyboardInterrupt ends the search.
+
+    With a plan that is ``known``, a better one is looked for, but not to the end.
+    """
     best = Best(problem, patience)
     try:
-        _search(problem, oracle, best, patience, seed)
+        best.offer(known)
+        _search(problem, oracle, best, patience, seed, thorough=not known)
     except KeyboardInterrupt:
         patience.stop()
     return best
 
 
 def _search(
-    problem: BoardProblem, oracle: Oracle, best: Best, patience: Patience, seed: int
+    problem: BoardProblem,
+    oracle: Oracle,
+    best: Best,
+    patience: Patience,
+    seed: int,
+    *,
+    thorough: bool,
 ) -> None:
     rest = Rest.all_of(problem)
     columns = Columns(problem, oracle, best, patience, seed)
+    columns.master.add(best.draft.patterns)
     for bias in _BIASES:
         patterns = filled(problem, oracle, rest, bias)
         best.offer(patterns)
@@ -44,10 +62,10 @@ def _search(
     if best.is_open() and any(item.width for item in problem.items):
         Dive(problem, columns, best, steps_back=0, proper=False).run()
     cover = Cover(problem, best, patience, seed)
-    if best.is_open():
+    if best.is_open() and thorough:
         Finish(problem, columns, oracle, best, cover).run()
     if best.is_open():
         wanted = [item.count for item in problem.items]
         best.offer(cover.better(columns.master.patterns, wanted, _NODES)[1])
-    if best.is_open():
+    if best.is_open() and thorough:
         Dive(problem, columns, best).run()
