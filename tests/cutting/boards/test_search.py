@@ -55,7 +55,7 @@ def test_no_time_still_makes_a_plan() -> None:
     assert not plan.left
 
 
-@pytest.mark.parametrize("after", [1, 2, 3])
+@pytest.mark.parametrize("after", [1, 2])
 def test_an_interrupt_leaves_the_best_so_far(after: int) -> None:
     told = 0
 

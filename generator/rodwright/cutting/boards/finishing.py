@@ -58,9 +58,11 @@ class Finish:
     def _asked(self, worths: Worths, target: int, every: bool) -> bool:
         """Whether a better plan was found; at first without the items that are worth nothing, which
         are then cut from what is left."""
+        if every and all(worths.values):
+            return False
         held = [n for n, value in enumerate(worths.values) if value or every]
         patterns = self._within(worths, target, held)
-        if patterns is None or (every and all(worths.values)):
+        if patterns is None:
             return False
         wanted = [item.count for item in self.problem.items]
         asked = [count if n in set(held) else 0 for n, count in enumerate(wanted)]

@@ -16,7 +16,7 @@ from rodwright.cutting.boards.problem import BoardProblem, Pattern
 from rodwright.cutting.progress import Patience
 
 _BIASES = (0.0, 0.3, 1.0)
-_NODES = 500
+_NODES = 150
 
 
 def searched(
