@@ -184,3 +184,11 @@ def test_what_goes_elsewhere_is_no_longer_on_the_sheet_that_leaves_the_offcut() 
     pieces = [Piece("large", 1400, 1000, 2), Piece("small", 900, 300, 4), Piece("strip", 2400, 200)]
     first, second = _planned(pieces, [SHEET]).layouts
     assert max(each.offcuts[0].area for each in (first, second)) == 1040 * 920
+
+
+def test_stock_that_costs_nothing_is_counted_too() -> None:
+    stock = [Supply("offcut", 1000, 500, price=0), Supply("large", 1000, 1000, 1, price=0)]
+    plan = _planned([Piece("a", 480, 480, 4)], stock)
+    assert (plan.cost, plan.bound, plan.used, plan.proven) == (0, 0, {"large": 1}, True)
+    plan = _planned([Piece("a", 480, 480, 4), Piece("b", 700, 400)], stock)
+    assert (plan.cost, len(plan.layouts), plan.proven) == (0, 2, True)

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from random import Random
 from typing import Literal
 
-from rodwright.cutting.bounds.by_saw import saw_bound
+from rodwright.cutting.bounds.by_saw import SawBound, saw_bound
 from rodwright.cutting.bounds.least_cost import free_bound
+from rodwright.cutting.bounds.settled import settled
 from rodwright.cutting.pieces import Piece
 from rodwright.cutting.plans import CannotCutError, Offcut, Plan
 from rodwright.cutting.progress import Patience
@@ -24,6 +26,8 @@ EFFORT = 25_000_000
 _LAST = 8
 """One part in so many is spent, after all, on a larger offcut."""
 _MANY = 60
+_PAIRS = 3_000_000
+"""How many pairs of rectangles are looked at for the last word on a plan: some seconds."""
 EFFORT_EACH = 120_000
 """What is looked at more for each piece beyond so many."""
 _FIRST = 6
@@ -65,8 +69,9 @@ def plan_sheets(  # noqa: PLR0913 (what can be asked is what it is)
     if not problem.sizes:
         return Plan((), 0.0, 0.0, True, kerf)
     waiting = patience or Patience()
-    bound = free_bound(problem)
-    run = None if bound is None else _Run(problem, bound, seed, waiting)
+    counted, unit = _counted(problem)
+    bound = free_bound(counted)
+    run = None if bound is None else _Run(counted, unit, bound, seed, waiting)
     if run is None or not run.go():
         raise CannotCutError("not enough", tuple(piece.name for piece in pieces if piece.count))
     found = run.best
@@ -83,8 +88,8 @@ def plan_sheets(  # noqa: PLR0913 (what can be asked is what it is)
     patterns = [filling.pattern() for filling in found.fillings]
     return Plan(
         layouts_of(problem, patterns, pieces, stock, offcuts),
-        money(found.cost),
-        money(run.bound),
+        money(found.cost // unit),
+        money(run.bound // unit),
         found.whole and found.cost <= run.bound,
         kerf,
         left_of(problem, [found.left.count(n) for n in range(len(problem.sizes))], pieces),
@@ -92,16 +97,30 @@ def plan_sheets(  # noqa: PLR0913 (what can be asked is what it is)
     )
 
 
-class _Run:
-    """A search and what is proven so far."""
+def _counted(problem: SheetProblem) -> tuple[SheetProblem, int]:
+    """Where some sheets cost nothing, each costs a little more than it does, so that bounds count
+    them too; and how many times dearer all are then."""
+    if all(sheet.price for sheet in problem.sheets):
+        return problem, 1
+    unit = problem.pieces + 1
+    dearer = (replace(sheet, price=sheet.price * unit + 1) for sheet in problem.sheets)
+    return replace(problem, sheets=tuple(dearer)), unit
 
-    def __init__(self, problem: SheetProblem, bound: int, seed: int, patience: Patience) -> None:
+
+class _Run:
+    """A search and what is proven so far; ``unit`` is what a step of money is in its prices."""
+
+    def __init__(
+        self, problem: SheetProblem, unit: int, bound: int, seed: int, patience: Patience
+    ) -> None:
         ways = tuple(size.ways for size in problem.sizes)
         least = min(size.area for size in problem.sizes)
         self._most = EFFORT + EFFORT_EACH * max(0, problem.pieces - _MANY)
         effort = Effort(self._most, patience)
         self._search = Search(Ground(problem, ways, Random(seed), effort, least), self._tell)
         self._problem = problem
+        self._unit = unit
+        self._known: SawBound | None = None
         self._patience = patience
         self.bound = bound
 
@@ -114,14 +133,18 @@ class _Run:
         """Search until nothing can be better, or the effort or the patience is at its end, which
         it is never before there is a first plan; False if there is proven to be too little
         stock."""
+        steps = [self._begin, self._combine]
+        if self._problem.rules.guillotine:
+            more = (self._prove, self._combine, self._end, self._combine, self._settle)
+            steps = [self._begin, *more, self._combine]
         try:
-            for step in (self._begin, self._prove, self._combine, self._end, self._combine):
-                begun = step != self._begin
-                if begun and (self._patience.stopped or self._search.done(self.bound)):
+            for number, step in enumerate(steps):
+                if number and (self._patience.stopped or self._search.done(self.bound)):
                     break
                 if not step():
                     return False
-            self._search.squeeze(self._most // _LAST)
+            if self._problem.rules.guillotine:
+                self._search.squeeze(self._most // _LAST)
         except KeyboardInterrupt:
             if not self.best.fillings:
                 raise
@@ -138,10 +161,22 @@ class _Run:
         proven = saw_bound(self._problem, self._patience)
         if proven.cost is None:
             return False
-        self.bound = max(self.bound, proven.cost)
+        self._take(proven)
+        return True
+
+    def _settle(self) -> bool:
+        """The last word, on plans of not too many pieces that cost more than is proven."""
+        whole, few = self.best.whole, self._problem.pieces <= _MANY
+        if self._known is not None and whole and few and self.best.cost > self.bound:
+            problem, cost = self._problem, self.best.cost
+            self._take(settled(problem, self._known, cost, self._patience, pairs=_PAIRS))
+        return True
+
+    def _take(self, proven: SawBound) -> None:
+        self._known = proven
+        self.bound = max(self.bound, proven.cost or 0)
         self._search.offer(proven.patterns)
         self._tell(self.best)
-        return True
 
     def _combine(self) -> bool:
         self._search.combine()
@@ -152,5 +187,5 @@ class _Run:
         return True
 
     def _tell(self, found: Found) -> None:
-        money = self._problem.money
-        self._patience.told(money.length(found.cost), money.length(self.bound))
+        money, unit = self._problem.money, self._unit
+        self._patience.told(money.length(found.cost // unit), money.length(self.bound // unit))

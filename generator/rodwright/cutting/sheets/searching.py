@@ -98,11 +98,22 @@ class Search:
         while self._none_to_spare(bound) and ground.effort.left > end and not ground.effort.over():
             known = len(full)
             for _ in range(_MATCHES):
-                for filling in matched(ground, every):
+                for filling in matched(ground, self._some_left(every, list(full.values()))):
                     full.setdefault((filling.sheet, *sorted(filling.sizes())), filling)
             found = covered(ground, full.values()) if len(full) > known else None
             if found is not None:
                 self.take(found)
+
+    def _some_left(self, every: list[int], full: list[Filling]) -> list[int]:
+        """All pieces, or what some sheets without waste leave of them."""
+        rng = self.ground.rng
+        left = Counter(every)
+        rng.shuffle(full)
+        for filling in full[: rng.choice((0, 0, 1, 2))]:
+            sizes = Counter(filling.sizes())
+            if sizes <= left:
+                left -= sizes
+        return sorted(left.elements())
 
     def _none_to_spare(self, bound: int) -> bool:
         area = self.ground.problem.area
