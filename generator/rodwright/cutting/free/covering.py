@@ -8,8 +8,8 @@ from dataclasses import dataclass
 import highspy
 import numpy as np
 
+from rodwright.cutting.highs import new_solver
 from rodwright.cutting.sheet_problem import Pattern, SheetProblem
-from rodwright.cutting.solver import quiet_highs
 
 _NODES = 60
 """Of the search tree, so that equal questions have equal answers."""
@@ -107,7 +107,7 @@ def _model(problem: SheetProblem, patterns: Sequence[Pattern], *, whole: bool) -
 
 def _solved(model: highspy.HighsLp) -> highspy.Highs | None:
     """The solver, once it has a solution; None if it found none."""
-    highs = quiet_highs()
+    highs = new_solver(0)
     highs.setOptionValue("mip_max_nodes", _NODES)
     highs.setOptionValue("mip_rel_gap", 0.0)
     highs.passModel(model)
