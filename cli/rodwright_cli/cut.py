@@ -75,7 +75,7 @@ def cut(  # noqa: PLR0913, PLR0917  # an option each
     Leaves with 1 when something must be mended first, or a piece found no place."""
     import rodwright
     from rodwright.handover.cut_sequence import steps_of
-    from rodwright.jobs.cut import Asked, Watch, must_be_mended
+    from rodwright.jobs.cut import Asked, Watch, must_be_mended, refuse_early
     from rodwright.jobs.rack import read_rack
     from rodwright_cli import show, show_cut
     from rodwright_cli.interrupts import first_stops
@@ -83,11 +83,16 @@ def cut(  # noqa: PLR0913, PLR0917  # an option each
     files = [rodwright.read_spec(each) for each in specs]
     at_hand = None if rack is None else read_rack(rack)
     asked = Asked(saw, kerf, free, None if first_cut is None else first_cut.value, stages, head_cut)
+    if out is not None:
+        refuse_early(out)
     with show_cut.searching() as told:
         watch = Watch(seconds, told)
         with first_stops(watch.stop):
             plan = rodwright.cut(files, rack=at_hand, asked=asked, seed=seed, watch=watch)
-    written = () if out is None else rodwright.write_cut(plan, out)
+    written: tuple[str, ...] = ()
+    if out is not None:
+        with show.progress() as step:
+            written = rodwright.write_cut(plan, out, step)
     steps, errors = steps_of(plan), must_be_mended(files)
     if json:
         from rodwright.handover.cut_json import cut_json

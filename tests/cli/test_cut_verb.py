@@ -115,6 +115,16 @@ def test_what_cant_be_cut_is_told_and_nothing_is_written(folder: Path) -> None:
     assert not (folder / "out").exists()
 
 
+def test_what_is_in_the_way_is_told_before_the_search(
+    folder: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    assert run("niche.yaml", "-o", "out").exit_code == 0
+    (folder / "out" / "cut" / "pieces.csv").write_text("mine")
+    monkeypatch.setattr(rodwright, "cut", lambda *_, **__: pytest.fail("it was searched for"))
+    with pytest.raises(rodwright.ProblemsError, match=r"pieces\.csv` is in the way"):
+        CliRunner().invoke(app, ["cut", "niche.yaml", "-o", "out"], catch_exceptions=False)
+
+
 def test_what_must_be_mended_first_leaves_with_1(folder: Path) -> None:
     (folder / "niche.yaml").write_text(f"{SPEC}loads: 700 kg/m\n")
     said = run("niche.yaml", "-o", "out")

@@ -72,6 +72,10 @@ def test_a_search_that_was_stopped_says_so() -> None:
     planned = length_plan()
     stopped = replace(planned, plan=replace(planned.plan, stopped=True))
     assert lot_summary(stopped, "mm").endswith(", stopped before the end of the search")
+    # What is proven wants no more searching, but for a larger offcut.
+    best = sheet_plan()
+    best = replace(best, plan=replace(best.plan, stopped=True))
+    assert lot_summary(best, "mm") == "2 sheets, 74.00, proven best"
 
 
 def test_what_a_lot_is_of() -> None:

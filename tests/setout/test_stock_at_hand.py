@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-import json
 from typing import Any
 
 import pytest
 
 from kit.specs import problems_of, unit_from
 from rodwright.unit import Stock
-from rodwright.unit.record import unit_of, unit_record
 from rodwright.unit.stock import Edges, Flaw, Piece, Sold
 
 SIZE = "size: {width: 800, height: 500, depth: 300}\n"
@@ -103,15 +101,6 @@ def test_what_planing_takes_off_the_width() -> None:
     sawn = {"kind": "board", "material": "oak", "thickness": "3/4", "sawn_thickness": 1}
     assert stock_of(sawn, "in").planing == pytest.approx(6.35)
     assert stock_of(sawn | {"planing": "1/2"}, "in").planing == pytest.approx(12.7)
-
-
-def test_the_record_of_a_unit_has_all_of_it() -> None:
-    piece = {"length": 900, "width": 700, "flaws": [{"x": 10, "length": 50, "why": "knot"}]}
-    stock = SHEET | {"size": [2440, 1220], "trim": 5, "sold": [[1220, 1220]], "pieces": [piece]}
-    unit = unit_from(SIZE, stock={"x": stock}, carcass=CARCASS)
-    read = unit_of(json.loads(json.dumps(unit_record(unit))))
-    assert read.parts[0].blank.stock == unit.parts[0].blank.stock
-    assert read.parts[0].blank.stock.pieces[0].flaws == (Flaw(10, 0, 50, 700, "knot"),)
 
 
 def test_lengths_of_a_section() -> None:

@@ -46,8 +46,8 @@ class CutContent:
     steps: tuple[LotSteps, ...]
 
 
-def write_cut_files(cutting: Cutting, folder: Path) -> None:
-    """Write every file of a plan into a folder.
+def write_cut_files(cutting: Cutting, folder: Path, progress: Callable[[str], object]) -> None:
+    """Write every file of a plan into a folder; ``progress`` is told what takes long.
 
     Raises:
         OSError: a file can't be written.
@@ -63,7 +63,9 @@ def write_cut_files(cutting: Cutting, folder: Path) -> None:
     text = sequence_text(cutting, content.steps)
     (folder / FOLDER / "sequence.md").write_text(text, encoding="utf-8", newline="\n")
     (folder / FOLDER / "cutting.xlsx").write_bytes(_workbook(content))
+    progress("drawing sheets and boards")
     _write_pictures(content, folder / FOLDER)
+    progress("drawing labels")
     _write_labels(content, folder / FOLDER)
 
 

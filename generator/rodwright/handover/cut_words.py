@@ -82,7 +82,7 @@ def lot_summary(planned: LotPlan, unit: LengthUnit) -> str:
     if priced_by(lot) is PricedBy.ESTIMATE:
         cost = [f"{cost[0]} by estimate"]
     told = [counted(lot, len(plan.layouts)), *cost, proof_said(lot, plan, unit)]
-    if plan.stopped:
+    if plan.stopped and not plan.proven:
         told.append("stopped before the end of the search")
     return ", ".join(told)
 

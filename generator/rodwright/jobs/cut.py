@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 from string import ascii_uppercase
@@ -24,14 +24,14 @@ from rodwright.cutting.steps import arranged
 from rodwright.cutting.taking import Taking, Used
 from rodwright.cutting.whole import Cutting, ForJob, Rules
 from rodwright.cutting.work import Lot, LotPlan
-from rodwright.handover.output import whole_or_nothing
+from rodwright.handover.output import look_before, whole_or_nothing
 from rodwright.lengths import LengthUnit, format_length, parse_length
 from rodwright.problems import Problem, ProblemsError
 from rodwright.setout import set_out
 from rodwright.unit import Unit
 from rodwright.wishes import SpecFile
 
-__all__ = ["Asked", "Watch", "cut", "must_be_mended", "write_cut"]
+__all__ = ["Asked", "Watch", "cut", "must_be_mended", "refuse_early", "write_cut"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -301,8 +301,23 @@ def _seen_from(folder: Path, cutting: Cutting) -> Cutting:
     return replace(cutting, rack=replace(cutting.rack, rack=Path(seen).as_posix()))
 
 
-def write_cut(cutting: Cutting, folder: Path) -> tuple[str, ...]:
-    """Write a plan into a folder, which may hold a build: ``cut.json``, and all else in ``cut/``.
+def refuse_early(folder: Path) -> None:
+    """Refuse before the work what :func:`write_cut` would after it.
+
+    Raises:
+        ProblemsError: as there, as far as it is known before anything is written.
+    """
+    from rodwright.handover.cut_files import CUT_FILES
+    from rodwright.handover.exports import BUILD_FILES
+
+    look_before(folder, ours=CUT_FILES, beside=BUILD_FILES, again=CUT_FILES.fullmatch)
+
+
+def write_cut(
+    cutting: Cutting, folder: Path | str, progress: Callable[[str], object] = lambda _: None
+) -> tuple[str, ...]:
+    """Write a plan into a folder, which may hold a build: ``cut.json``, and all else in ``cut/``;
+    ``progress`` is told what takes long.
 
     Returns:
         The names of the files.
@@ -314,9 +329,10 @@ def write_cut(cutting: Cutting, folder: Path) -> tuple[str, ...]:
     from rodwright.handover.cut_files import CUT_FILES, write_cut_files
     from rodwright.handover.exports import BUILD_FILES
 
+    target = Path(folder)
     with whole_or_nothing(
-        folder, ours=CUT_FILES, beside=BUILD_FILES, again=CUT_FILES.fullmatch
+        target, ours=CUT_FILES, beside=BUILD_FILES, again=CUT_FILES.fullmatch
     ) as staging:
-        write_cut_files(_seen_from(folder, cutting), staging)
+        write_cut_files(_seen_from(target, cutting), staging, progress)
         names = (path.relative_to(staging) for path in staging.rglob("*") if path.is_file())
         return tuple(sorted(name.as_posix() for name in names))

@@ -38,7 +38,7 @@ def test_published_optima_are_reached_or_one_sheet_short(instance: Instance) -> 
 @pytest.mark.parametrize("kerf", [0, 2])
 def test_no_plan_costs_less_and_patterns_can_be_cut(kerf: int) -> None:
     random = Random(11 + kerf)
-    for _ in range(20):
+    for _ in range(40):
         cut = cut_at_random(random, kerf=kerf)
         asked = problem_of(cut.pieces, cut.stock, Rules(), kerf=kerf)
         found = saw_bound(asked, Patience())

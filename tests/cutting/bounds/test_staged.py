@@ -91,7 +91,7 @@ def test_a_cut_along_the_length_divides_the_width(
 def test_patterns_keep_to_the_stages(stages: int, first: Any) -> None:
     random = Random(stages)
     rules = Rules(stages=stages, first_cut=first)
-    for _ in range(6):
+    for _ in range(12):
         cut = cut_at_random(random, kerf=1)
         asked = problem_of(cut.pieces, cut.stock, rules, kerf=1)
         for pattern in saw_bound(asked, Patience(), rounds=6).patterns:

@@ -17,13 +17,12 @@ import numpy as np
 from rodwright.cutting.bounds.any_number import best_puts, best_values, ground
 from rodwright.cutting.bounds.constructed import construct
 from rodwright.cutting.bounds.joined import Effort, Joined
-from rodwright.cutting.bounds.rasters import MOST
 from rodwright.cutting.bounds.relaxed import Relaxed, better_prices, relax
 from rodwright.cutting.progress import Patience
 from rodwright.cutting.sheet_problem import Put, Sheet, Size
 
-_EXACT = 2600
-"""Places along a side for an exact answer where there are any number of most pieces."""
+_EXACT = 1500
+"""Places along a side for the first, exact answer."""
 
 _ROUNDS = 60
 """Prices of pieces that are tried."""
@@ -87,9 +86,7 @@ class _Search:
 
     def any_number(self) -> None:
         """Allow any number of each piece, which is the answer if there are enough of them."""
-        plenty = [size for size in self._sizes if size.count >= self._sheet.area // size.area]
-        most = _EXACT if 2 * len(plenty) > len(self._sizes) else 2 * MOST
-        on = ground(self._sizes, self._sheet, most=most, whole=True)
+        on = ground(self._sizes, self._sheet, most=_EXACT, whole=True)
         best = best_values(on, self._values)
         self._at_most(int(best[-1, -1]))
         puts = best_puts(on, self._values, best)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from math import gcd
 
 import numpy as np
 
@@ -12,9 +11,6 @@ from rodwright.cutting.bounds.dual_feasible import Whole
 
 MOST = 260
 """Places along a side: with more, lengths are rounded down to a coarser step first."""
-
-_FINEST = 1_000_000
-"""Steps along a side that are told apart."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,7 +25,7 @@ class Cut:
 
 @dataclass(frozen=True, slots=True)
 class Raster:
-    """The places along a side, in whole steps of ``step``; ``exact`` if nothing was rounded.
+    """The places along a side, in whole steps of ``step`` (1 where nothing was rounded).
 
     Whatever fits a side fits it rounded as well, since pieces are rounded down; or, if they
     are rounded ``up``, what fits rounded fits.  ``points`` begin with 0 and end with the whole
@@ -37,10 +33,14 @@ class Raster:
     """
 
     step: int
-    exact: bool
     up: bool
     points: Whole
     cuts: tuple[Cut, ...]
+
+    @property
+    def exact(self) -> bool:
+        """Whether nothing was rounded."""
+        return self.step == 1
 
     def length(self, point: int) -> int:
         """How far from 0 a place is."""
@@ -65,22 +65,19 @@ def raster(
 ) -> Raster:
     """The raster of a side for some lengths, each with how many there are at most.
 
-    At ``most`` so many places, unless a length would be rounded to nothing; where that takes
-    rounding it may be ``up``.  Is only the ``whole`` side asked for, places behind its middle
-    needn't be where pieces end: what cuts before it leave will do (G. Scheithauer and J. Terno, The
-    G4-heuristic for the pallet loading problem, Journal of the Operational Research Society 47,
-    1996; from memory).
+    At ``most`` so many places; where that takes rounding it may be ``up``.  Is only the ``whole``
+    side asked for, places behind its middle needn't be where pieces end: what cuts before it leave
+    will do (G. Scheithauer and J. Terno, The G4-heuristic for the pallet loading problem, Journal
+    of the Operational Research Society 47, 1996; from memory).
     """
     wanted = [(length, count) for length, count in lengths if length <= side]
-    common = gcd(*(length for length, _ in wanted)) or 1
-    least = min((length for length, _ in wanted), default=1)
-    for places in (_FINEST, most):
-        step = common * min(-(-side // (common * places)), least // common)
+    points = _places(wanted, side, whole=whole)
+    step = 1
+    if len(points) > most:
+        step = -(-side // most)
         rounded = [(_rounded(length, step, up=up), count) for length, count in wanted]
         points = _places(rounded, side // step, whole=whole)
-        if len(points) <= most:
-            break
-    return Raster(step, step == common, up, points, _cuts(points))
+    return Raster(step, up, points, _cuts(points))
 
 
 def _rounded(length: int, step: int, *, up: bool) -> int:
