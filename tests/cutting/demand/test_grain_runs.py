@@ -126,6 +126,25 @@ def test_a_run_that_goes_on_no_sheet_is_told_as_one() -> None:
     assert refusal.remedy.endswith("or say `continuous_grain` of smaller spaces.")
 
 
+def test_fronts_of_solid_wood_follow_each_other_along_a_board_and_over_no_joint() -> None:
+    oak = (
+        "stock:\n  ply: {kind: sheet, material: birch plywood, thickness: 18}\n"
+        "  oak: {kind: board, material: european oak, thickness: 20}\n"
+    )
+    fronts = "drawers: {fronts: [120], front_stock: oak}"
+    rows = f"rows: [{{height: 1 share, shelves: 1}}, {{height: 124, {fronts}}}]"
+    columns = f"[{{width: 1 share, {rows}}}, {{width: 300, {rows}}}]"
+    row = f"interior: {{continuous_grain: true, columns: {columns}}}\n"
+    lots = {lot.kind: lot for lot in lots_of([Job(unit_from(SIZE + row + oak))], kerf=KERF)}
+    assert run_of(lots["board"]).name == "DRF1 to DRF2"
+    stacked = "interior: {continuous_grain: true, drawers: {count: 3, front_stock: oak}}\n"
+    with pytest.raises(DemandError) as caught:
+        lots_of([Job(unit_from(SIZE + stacked + oak))], kerf=KERF)
+    (refusal,) = caught.value.refusals
+    assert refusal.message.startswith("3 fronts in one piece (DRF1, DRF2, DRF3) needs 860 x ")
+    assert refusal.message.endswith(" mm, and no board of `oak` is so large")
+
+
 @given(
     st.lists(st.integers(1, 4), min_size=1, max_size=4),
     st.integers(0, 12),

@@ -141,6 +141,13 @@ def _on_board(wanted: Wanted, supplies: Sequence[Supply]) -> tuple[str, str] | N
     boards = [usable(supply) for supply in supplies]
     if any(_fits((wanted.length, wanted.width), board) for board in boards):
         return None
+    if wanted.run:
+        return (
+            f"needs {job.length(wanted.length, wanted.width)}, and no board of `{stock.name}` is "
+            "so large",
+            "Say `continuous_grain` of smaller spaces: the grain runs on from end to end of a "
+            "board, and over no glued joint.",
+        )
     longest = max(length for length, _ in boards)
     needed = wanted.length + (OVER_LENGTH[job.unit.display_unit] if wanted.width else 0.0)
     if wanted.length > longest + TOUCH:

@@ -17,8 +17,11 @@ from rodwright.trade.gluing_up import JOINTING
 
 
 def is_glued_up(wanted: Wanted, offers: Sequence[Offer]) -> bool:
-    """Whether no board is large enough for a part that is ripped out of boards."""
-    if lot_kind(wanted.stock) != "board":
+    """Whether no board is large enough for a part that is ripped out of boards.
+
+    Fronts through which the grain runs on aren't: it runs over no joint.
+    """
+    if lot_kind(wanted.stock) != "board" or wanted.run:
         return False
     sizes = (usable(offer.supply) for offer in offers)
     return not any(
