@@ -26,7 +26,7 @@ EFFORT = 25_000_000
 _LAST = 8
 """One part in so many is spent, after all, on a larger offcut."""
 _MANY = 60
-_PAIRS = 3_000_000
+PAIRS = 3_000_000
 """How many pairs of rectangles are looked at for the last word on a plan: some seconds."""
 EFFORT_EACH = 120_000
 """What is looked at more for each piece beyond so many."""
@@ -169,7 +169,7 @@ class _Run:
         whole, few = self.best.whole, self._problem.pieces <= _MANY
         if self._known is not None and whole and few and self.best.cost > self.bound:
             problem, cost = self._problem, self.best.cost
-            self._take(settled(problem, self._known, cost, self._patience, pairs=_PAIRS))
+            self._take(settled(problem, self._known, cost, self._patience, pairs=PAIRS))
         return True
 
     def _take(self, proven: SawBound) -> None:
