@@ -20,6 +20,20 @@ def test_of_equal_costs_the_one_with_fewer_boards() -> None:
     assert plan.used == {"old board": 1}
 
 
+def test_of_what_is_free_as_few_boards_as_can_be() -> None:
+    """Strips of 45, 45, 45 and of 18, 38, 38, 18 with the cuts between them fill two of 154 mm."""
+    widths = {45: (2400, 2400, 1180, 1180), 18: (2500, 900, 900), 38: (800, 800, 800, 1500)}
+    pieces = [
+        Piece(f"{width} {n}", length, width)
+        for width, lengths in widths.items()
+        for n, length in enumerate(lengths)
+    ]
+    stock = [Supply("at hand", 2520, 154, count=4, price=0)]
+    plan = plan_boards(pieces, stock, kerf=3.2)
+    check_boards(plan, pieces, stock, kerf=3.2)
+    assert plan.used == {"at hand": 2}
+
+
 def test_of_equal_boards_the_longest_remainder() -> None:
     """600 + 400 fill one; 600 + 300 and 500 + 400 would leave 100 twice."""
     pieces = [Piece(f"{length}", length) for length in (600, 500, 400, 300)]

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from random import Random
 
 from rodwright.cutting.boards.best import without_surplus
 from rodwright.cutting.boards.column_generation import Rest
@@ -19,12 +20,21 @@ from rodwright.cutting.boards.slants import required
 _SCALE = 1000
 
 
-def filled(problem: BoardProblem, oracle: Oracle, rest: Rest, bias: float) -> list[Pattern]:
+def filled(
+    problem: BoardProblem,
+    oracle: Oracle,
+    rest: Rest,
+    bias: float,
+    random: Random | None = None,
+) -> list[Pattern]:
     """Patterns for the rest, made one after the other; what goes on no board is left.
 
-    ``bias`` says how much more large pieces are worth for their size than small ones.
+    ``bias`` says how much more large pieces are worth for their size than small ones; what each is
+    worth is changed a little at ``random``.
     """
     values = _values(problem, bias)
+    if random:
+        values = [max(1, round(value * random.uniform(0.8, 1.25))) for value in values]
     counts, limits = list(rest.counts), list(rest.limits)
     prices = [board.price for board in problem.boards]
     chosen: list[Pattern] = []

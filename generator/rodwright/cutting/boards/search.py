@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
+from random import Random
 
 from rodwright.cutting.boards.best import Best
 from rodwright.cutting.boards.column_generation import Columns, Rest
@@ -17,6 +18,8 @@ from rodwright.cutting.progress import Patience
 
 _BIASES = (0.0, 0.3, 1.0)
 _NODES = 150
+_TRIES = 60
+"""How often boards to be ripped are filled at random."""
 
 
 def searched(
@@ -25,15 +28,17 @@ def searched(
     patience: Patience,
     seed: int,
     known: Sequence[Pattern] = (),
+    *,
+    thorough: bool = True,
 ) -> Best:
     """The best plan that is found, and its bound; KeyboardInterrupt ends the search.
 
-    With a plan that is ``known``, a better one is looked for, but not to the end.
+    It begins with a plan that is ``known``; unless it is to be thorough, it doesn't go to its end.
     """
     best = Best(problem, patience)
     try:
         best.offer(known)
-        _search(problem, oracle, best, patience, seed, thorough=not known)
+        _search(problem, oracle, best, patience, seed, thorough=thorough)
     except KeyboardInterrupt:
         patience.stop()
     return best
@@ -61,6 +66,10 @@ def _search(
         Dive(problem, columns, best, steps_back=0).run()
     if best.is_open() and any(item.width for item in problem.items):
         Dive(problem, columns, best, steps_back=0, proper=False).run()
+    random = Random(seed)
+    for _ in range(_TRIES if any(item.width for item in problem.items) else 0):
+        if best.is_open():
+            best.offer(filled(problem, oracle, rest, random.uniform(0, 1), random))
     cover = Cover(problem, best, patience, seed)
     if best.is_open() and thorough:
         Finish(problem, columns, oracle, best, cover).run()

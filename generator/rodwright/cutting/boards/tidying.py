@@ -42,7 +42,8 @@ def _fewer(
     boards = tuple(replace(board, price=board.price * many + 1) for board in problem.boards)
     quiet = Patience(None if patience.left == float("inf") else patience.left)
     weighed = replace(problem, boards=boards)
-    best = searched(weighed, oracle, quiet, seed, patterns)
+    free = not any(board.price for board in problem.boards)
+    best = searched(weighed, oracle, quiet, seed, patterns, thorough=free)
     if quiet.stopped:
         patience.stop()
     return list(best.draft.patterns)
