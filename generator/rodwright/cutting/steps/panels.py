@@ -137,10 +137,8 @@ def _keeps_less(found: Panel, plain: Panel | None, first: Axis | None) -> bool:
 
 
 def _behind(kept: Block, block: Block) -> bool:
-    """Whether an offcut lies behind a mitre: where it begins comes of that cut."""
-    one, other = kept.area, block.area
-    beside = one.y > other.y + other.width - NOISE or other.y > one.y + one.width - NOISE
-    return block.slanted and not beside and one.x > other.x
+    """Whether an offcut lies behind a mitre in its strip: where it begins comes of that cut."""
+    return block.slanted and _one_strip(kept.area, block.area) and kept.area.x > block.area.x
 
 
 def _ripped(blocks: Sequence[Block], whole: Rectangle, kerf: float) -> Panel | None:
