@@ -20,7 +20,9 @@ def report(outcomes: Sequence[Outcome]) -> str:
         "",
         f"Made by `python -m benchmarks.cutting` (in `tests/`) on {date.today().isoformat()}: "
         f"{os.cpu_count()} cores, {platform.system()} {platform.machine()}, "
-        f"Python {platform.python_version()}, {libraries}. One process; each plan was held to the "
+        f"Python {platform.python_version()}, {libraries}. Outcomes as they were "
+        "kept, some older than the last of the code; what was not run is missing. Each plan was "
+        "held to the "
         "checker in `tests/kit/cutting_checker.py`. [Sources of the instances](data/README.md).",
         "",
         "*At the best* is as good as the best value known, *optimum known* of how many instances "
