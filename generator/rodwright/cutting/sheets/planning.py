@@ -26,9 +26,12 @@ EFFORT = 25_000_000
 _LAST = 8
 """One part in so many is spent, after all, on a larger offcut."""
 _MANY = 60
+_ROUNDS = 300
+"""How often better patterns are looked for; a fifth as often for more pieces than these."""
+_HUNDREDS = 400
 PAIRS = 3_000_000
 """How many pairs of rectangles are looked at for the last word on a plan: some seconds."""
-EFFORT_EACH = 120_000
+EFFORT_EACH = 50_000
 """What is looked at more for each piece beyond so many."""
 _FIRST = 6
 """One part in so many of the effort is spent before better bounds are looked for."""
@@ -158,7 +161,8 @@ class _Run:
         return True
 
     def _prove(self) -> bool:
-        proven = saw_bound(self._problem, self._patience)
+        rounds = _ROUNDS if self._problem.pieces <= _HUNDREDS else _ROUNDS // 5
+        proven = saw_bound(self._problem, self._patience, rounds=rounds)
         if proven.cost is None:
             return False
         self._take(proven)
