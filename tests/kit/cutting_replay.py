@@ -44,6 +44,7 @@ class Workshop:
 
     def cut(self, step: Step) -> None:
         """Make a cut, and hold what it says to what comes of it."""
+        assert step.setting > NOISE, f"{step}: no fence is set to that"
         held = self.hands[step.held.name].pop()
         x0, y0, x1, y1 = held.bounds
         self.same("what is in hand", (x1 - x0, y1 - y0), (step.held.length, step.held.width))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from random import Random
 
@@ -14,7 +15,8 @@ from kit.cutting_replay import check_steps, offcuts
 from rodwright.cutting import Layout, Offcut, Piece, Placed, Plan, Supply, Trim
 from rodwright.cutting.offcuts import Least, kept_offcuts
 from rodwright.cutting.saws import Saw
-from rodwright.cutting.steps import arranged, lot_steps, rip_settings, stop_settings
+from rodwright.cutting.steps import LotSteps, arranged, lot_steps, rip_settings, stop_settings
+from rodwright.cutting.steps.words import step_words
 from rodwright.cutting.work import Lot, LotPlan
 
 
@@ -29,6 +31,7 @@ def test_any_sheets(case: tuple[LotPlan, Saw]) -> None:
     )
     kept = kept_offcuts([best], "ab" * 32, Least(200, 80))
     steps = lot_steps(best, saw, kept)
+    _say_lengths(steps)
     shops = check_steps(steps)
     for shop, sheet in zip(shops, steps.sheets, strict=True):
         wanted = [each.offcut for each in kept if each.layout + 1 == sheet.numbers[0]]
@@ -47,11 +50,16 @@ def test_any_sheets(case: tuple[LotPlan, Saw]) -> None:
 def test_any_boards(seed: int, kind: str) -> None:
     random = Random(seed)
     kerf = random.choice([0.0, 3.2])
-    trim = Trim(near=random.choice([0.0, 15.0]), far=random.choice([0.0, 15.0]))
+    trim = Trim(
+        random.choice([0.0, 3.0, 15.0]), random.choice([0.0, 3.0, 15.0]),
+        *((random.choice([0.0, 3.0, 4.0]) for _ in range(2)) if kind == "board" else ()),
+    )  # fmt: skip
     widths = [40.0, 60.0] if kind == "board" else [0.0]
-    supply = Supply("ash", 2400, 130 if kind == "board" else 0, trim=trim)
+    supply = Supply(
+        "ash", 2400, random.choice([114, 130, 170]) if kind == "board" else 0, trim=trim
+    )
     pieces: dict[tuple[float, ...], Piece] = {}
-    placed, y = [], 0.0
+    placed, y = [], trim.face
     for width in widths:
         end, slanted = trim.near, False
         for _ in range(random.randint(1, 6)):
@@ -79,9 +87,20 @@ def test_any_boards(seed: int, kind: str) -> None:
     planned = arranged(LotPlan(lot, Plan((layout,), 1, 0, False, kerf)))
     check_boards(planned.plan, lot.pieces, lot.supplies, kerf=kerf)
     kept = kept_offcuts([planned], "ab" * 32, Least())
-    (shop,) = check_steps(lot_steps(planned, Saw(), kept))
+    steps = lot_steps(planned, Saw(random.choice(["table saw", "track saw"]), kerf), kept)
+    _say_lengths(steps)
+    (shop,) = check_steps(steps)
     if kind == "board":
         _same(offcuts(shop), [each.offcut for each in kept])
+
+
+def _say_lengths(steps: LotSteps) -> None:
+    """That nothing is set to, or measured from, what isn't there."""
+    for sheet in steps.sheets:
+        for step in sheet.steps:
+            words = step_words(steps, sheet, step, "mm")
+            said = " ".join((words.cut, words.setting, words.against, *words.leaves))
+            assert not re.search(r"(^| )(-|0 )", said), said
 
 
 def _same(got: list[tuple[float, ...]], wanted: list[Offcut]) -> None:

@@ -5,9 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 from kit.cutting_replay import check_steps
-from rodwright.cutting import Flaw, Inner, Layout, Piece, Placed, Plan, Supply, Trim
+from rodwright.cutting import Flaw, Inner, Layout, Offcut, Piece, Placed, Plan, Supply, Trim
+from rodwright.cutting.offcuts import Kept
 from rodwright.cutting.saws import Saw
 from rodwright.cutting.steps import LotSteps, lot_steps
+from rodwright.cutting.steps.words import step_words
 from rodwright.cutting.work import Lot, LotPlan
 
 PIECES = (
@@ -149,3 +151,17 @@ def test_lengths_without_a_width() -> None:
     steps = lot_steps(lot, Saw())
     check_steps(steps)
     assert [step.setting for step in steps.sheets[0].steps] == [700, 700, 300]
+
+
+def test_an_offcut_is_measured_when_less_than_the_blade_is_trimmed_off_it() -> None:
+    pieces, placed = (Piece("A", 800, 60),), (Placed("A", 0, 3, 800, 60),)
+    offcut = Offcut(0, 66.2, 2520, 63.4)
+    supply = Supply("oak", 2520, 132.6, trim=Trim(face=3, back=3))
+    lot = planned(pieces, (placed,), supply, kind="board")
+    plan = replace(lot.plan, layouts=(Layout("oak", placed, (offcut,)),))
+    steps = lot_steps(replace(lot, plan=plan), Saw(), [Kept("K7Q-1", 0, 0, offcut)])
+    check_steps(steps)
+    trim = steps.sheets[0].steps[2]
+    assert (trim.kind, trim.edge, trim.setting, trim.rest) == ("trim", "face", 63.4, None)
+    words = step_words(steps, steps.sheets[0], trim, "mm")
+    assert words.cut == "trim 3 off the back edge"

@@ -68,7 +68,8 @@ class Step:
     It leaves ``measured``, which is ``setting`` mm wide (rip) or long (crosscut) between ``edge``
     and the blade, and ``rest`` beyond the blade; either may be None where the blade leaves nothing
     of it.  ``state`` is how that edge came to be.  ``rest_setting`` is the same line measured from
-    the opposite edge, to the blade's other side.  Where ``edge`` is an end that was mitred, and
+    the opposite edge, to the blade's other side (0 or less where the blade leaves nothing there).
+    Where ``edge`` is an end that was mitred, and
     for mitres, ``setting`` is over the long points.
 
     A mitre is ``angle`` degrees off square; ``long_point`` is the edge at which ``measured`` is

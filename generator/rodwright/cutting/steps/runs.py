@@ -125,8 +125,7 @@ def _tasks(bench: Bench, hand: Hand, axis: Axis, parts: list[Panel]) -> Iterator
 def _first_cut(bench: Bench, hand: Hand, axis: Axis, parts: Sequence[Panel]) -> tuple[int, bool]:
     """The place of the last part before the first cut; whether it is measured from behind."""
     if parts[0].is_rest:
-        # What is cut off is nothing: what stays is measured.
-        return 0, True
+        return 0, _measured_behind(bench, axis, parts)
     if bench.saw.kind == "track saw":
         return 0, False
     spans = [part.area.span(axis) for part in parts]
@@ -136,6 +135,15 @@ def _first_cut(bench: Bench, hand: Hand, axis: Axis, parts: Sequence[Panel]) -> 
         lambda setting: bench.reaches(axis, setting, hand.area),
         not parts[-1].is_rest,
     )
+
+
+def _measured_behind(bench: Bench, axis: Axis, parts: Sequence[Panel]) -> bool:
+    """Whether what stays is measured when a rest is cut off: but where only waste lies behind an
+    offcut, or where nothing would be left to measure."""
+    low, high = parts[0].area.span(axis)
+    if any(not part.is_rest or bench.offcut_names(part.area) for part in parts[1:]):
+        return True
+    return high - low < NOISE
 
 
 def _side_left(bench: Bench, hand: Hand, parts: Sequence[Panel], axis: Axis, stays: bool) -> _Left:

@@ -166,7 +166,7 @@ def _against(step: Step, unit: LengthUnit) -> str:
     edge = f"{_EDGES[step.edge]}, {step.state}"
     if _needs_no_setting(step):
         return ""
-    if step.how == "fence":
+    if step.how == "fence" or step.rest_setting <= 0:
         return edge
     other = _EDGES[OPPOSITE[step.edge]]
     return f"{edge}; {format_length(step.rest_setting, unit)} from the {other}"
