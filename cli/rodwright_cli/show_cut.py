@@ -28,11 +28,13 @@ from rodwright.handover.cut_words import (
     money,
     noun,
     numbers_said,
+    offer_title,
     one_more_lines,
     refs_said,
     row_said,
     size_said,
     to_pay_said,
+    unused_said,
 )
 from rodwright.lengths import LengthUnit
 from rodwright_cli.console import PlainConsole
@@ -78,6 +80,8 @@ def _lot(console: PlainConsole, plan: Cutting, at: int, steps: LotSteps) -> None
             escape(", ".join(_kept(planned.lot, each, unit) for each in kept)),
         )
     table.show()
+    if unused := unused_said(plan, at):
+        console.print(escape(f"{unused[0].upper()}{unused[1:]}."))
     if planned.plan.left:
         left = ", ".join(_times(each.name, each.count) for each in planned.plan.left)
         console.print(f"[red]no place for[/red] {escape(left)}: there is too little stock")
@@ -101,7 +105,7 @@ def _shopping(console: PlainConsole, plan: Cutting, rows: Sequence[ShoppingRow])
         lot = plan.lots[row.lot].lot
         size = size_said(lot, row.supply.length, row.supply.width, plan.unit)
         table.row(
-            escape(lot_title(lot, plan.unit)),
+            escape(offer_title(lot, row.offer, plan.unit)),
             f"{size}{' *' if row.offer.assumed else ''}",
             str(row.count),
             "?" if row.each is None else money(row.each),

@@ -18,6 +18,7 @@ from rodwright.cutting.offers import (
 )
 from rodwright.cutting.rack import Entry, Rack
 from rodwright.cutting.supplies import Flaw, Trim
+from rodwright.lengths import LengthUnit
 from rodwright.trade.stock_sizes import BOARD_LENGTHS, BOARD_WIDTHS
 from rodwright.unit import Grain
 from rodwright.unit.stock import Edges, Piece, Sold, Stock
@@ -132,6 +133,42 @@ def test_a_rack_has_what_is_there_and_what_is_bought() -> None:
     assert (there.supply.count, there.supply.price, there.where) == (3, 0.0, "loft")
     assert (bought.supply.count, bought.supply.price) == (None, 80.0)
     assert offcut.show_faces == 1
+
+
+def test_what_is_bought_has_no_flaws_of_what_is_there() -> None:
+    stained = replace(
+        SHEET,
+        piece=replace(
+            SHEET.piece,
+            trim=Edges(5.0, 5.0, 5.0, 5.0),
+            flaws=(StockFlaw(920.0, 820.0, 300.0, 400.0),),
+        ),
+    )
+    there, bought = supplies_of([PLY], rack_of(stained))
+    assert len(there.supply.flaws) == 1 and there.where == "loft"
+    assert (bought.supply.flaws, bought.where) == ((), "")
+    assert bought.supply.trim == there.supply.trim == Trim(5.0, 5.0, 5.0, 5.0)
+
+
+@pytest.mark.parametrize(("unit", "most"), [("mm", 25.0), ("in", 25.4)])
+def test_a_bought_board_has_no_worse_ends_than_usual(unit: LengthUnit, most: float) -> None:
+    checked = Entry(
+        "A1", "board", "ash", 22.0, Piece(2600.0, 160.0, 2, Edges(90.0, 10.0)), price=30.0
+    )
+    there, bought = supplies_of([ASH], replace(rack_of(checked), unit=unit))
+    assert there.supply.trim == Trim(90.0, 10.0)
+    assert bought.supply.trim == Trim(most, 10.0)
+
+
+def test_boards_of_which_nothing_is_known_have_usual_ends() -> None:
+    assert {each.supply.trim for each in supplies_of([ASH])} == {Trim(25.0, 25.0)}
+    said = replace(ASH, trim=Edges(10.0, 0.0))
+    assert {each.supply.trim for each in supplies_of([said])} == {Trim(10.0, 0.0)}
+    sold = replace(ASH, sold=(Sold(3000.0, 150.0),))
+    assert supplies_of([sold])[0].supply.trim == Trim()
+    # Bought in its section it is planed all round, and square at its ends.
+    section = replace(ASH, section=45.0)
+    assert {each.supply.trim for each in supplies_of([section])} == {Trim()}
 
 
 def test_the_specs_own_sizes_are_bought_where_the_rack_has_no_price_of_them() -> None:

@@ -10,7 +10,7 @@ from kit.cuttings import cutting, length_plan, offer, sheet_lot, sheet_plan
 from rodwright.cutting.pieces import Inner, Piece
 from rodwright.cutting.plans import Layout, Placed, Plan
 from rodwright.cutting.pricing import PricedBy, offer_of, priced_by
-from rodwright.cutting.shopping import balance_of, paid, shopping_rows, without_price
+from rodwright.cutting.shopping import balance_of, paid, shopping_rows, unused_beside, without_price
 from rodwright.cutting.work import LotPlan
 
 
@@ -21,6 +21,28 @@ def test_what_is_bought_comes_before_what_is_at_hand() -> None:
         ("KD7F-3", 1, None, None),
         ("beech 45", 2, None, None),
     ]
+
+
+def test_what_stays_in_the_rack_though_something_is_bought() -> None:
+    planned = sheet_plan()
+    more = (
+        offer("K1", 500.0, 300.0, count=1, entry="K1"),
+        offer("K2", 400.0, 300.0, count=3, entry="K2"),
+    )
+    lot = replace(
+        planned.lot,
+        offers=(*planned.lot.offers, *more),
+        supplies=(*planned.lot.supplies, *(each.supply for each in more)),
+    )
+    whole = replace(planned, lot=lot)
+    unused = unused_beside(cutting(whole), 0)
+    assert [(each.offer.entry, each.count) for each in unused] == [("K1", 1), ("K2", 3)]
+    # The next lot, cut from the same rack, takes some of it.
+    small = Layout("K2", (Placed("SH1", 0.0, 0.0, 300.0, 279.0),))
+    other = LotPlan(lot, Plan((small, small), 0.0, 0.0, proven=True, kerf=3.0))
+    unused = unused_beside(cutting(whole, other), 0)
+    assert [(each.offer.entry, each.count) for each in unused] == [("K1", 1), ("K2", 1)]
+    assert unused_beside(cutting(whole, other), 1) == ()
 
 
 def test_what_has_no_price_is_named_and_not_in_the_sum() -> None:

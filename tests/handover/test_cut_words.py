@@ -18,11 +18,13 @@ from rodwright.handover.cut_words import (
     lot_summary,
     lot_title,
     numbers_said,
+    offer_title,
     one_more_lines,
     proof_said,
     refs_said,
     row_said,
     to_pay_said,
+    unused_said,
 )
 
 
@@ -91,6 +93,30 @@ def test_what_is_bought_in_a_line() -> None:
         "1 sheet of birch plywood, 18 mm, 900 x 500 mm",
         "2 lengths of beech, 45 x 45 mm, 2000 mm",
     ]
+
+
+def test_a_sawn_board_is_told_by_both_thicknesses() -> None:
+    sawn = offer("ash 27", 2600.0, 160.0, kind="board", thickness=27.0, sawn_thickness=27.0)
+    lot = replace(sheet_plan().lot, kind="board", material="european ash", thickness=22.0)
+    assert offer_title(lot, sawn, "mm") == "european ash, sawn 27, planed 22 mm"
+    thick = replace(sawn, sawn_thickness=None)
+    assert offer_title(lot, thick, "mm") == "european ash, 27 thick, planed 22 mm"
+    assert offer_title(lot, replace(sawn, lies=22.0), "mm") == "european ash, 22 mm"
+
+
+def test_what_stays_in_the_rack_in_a_line() -> None:
+    planned = sheet_plan()
+    assert unused_said(cutting(planned), 0) == ""
+    more = (
+        offer("K1", 500.0, 300.0, count=1, entry="K1"),
+        offer("K2", 400.0, 300.0, count=3, entry="K2"),
+    )
+    lot = replace(
+        planned.lot,
+        offers=(*planned.lot.offers, *more),
+        supplies=(*planned.lot.supplies, *(each.supply for each in more)),
+    )
+    assert unused_said(cutting(replace(planned, lot=lot)), 0) == "left in the rack: K1, 3 of K2"
 
 
 def test_what_has_no_price_is_never_counted_as_nothing() -> None:

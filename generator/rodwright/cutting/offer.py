@@ -47,6 +47,16 @@ class Offer:
     density: float = 0.0
 
 
+Place = tuple[str, ...]
+
+
+def place_of(offer: Offer) -> Place:
+    """What tells supplies at hand apart over all lots: the rack's entry, or where else it is."""
+    if offer.entry:
+        return (offer.entry,)
+    return (offer.stock, offer.supply.name, offer.material, f"{offer.lies:.6f}")
+
+
 def lot_kind(stock: Stock) -> RackKind:
     """As which kind of lot a stock's parts are cut: a board bought in its section is a length."""
     if stock.kind == "sheet":

@@ -7,7 +7,8 @@ from dataclasses import replace
 from rodwright.cutting.offer import Offer, lot_kind, make_supply, plain_material
 from rodwright.cutting.rack import Entry, Rack
 from rodwright.geometry import TOUCH
-from rodwright.trade.stock_sizes import ALIKE, PLANED_AWAY
+from rodwright.lengths import LengthUnit
+from rodwright.trade.stock_sizes import ALIKE, END_TRIM, PLANED_AWAY
 from rodwright.unit import Grain
 from rodwright.unit.stock import Stock
 
@@ -22,11 +23,20 @@ def in_rack(stock: Stock, rack: Rack) -> list[Offer]:
         if entry.piece.count:
             found.append(whole)
         if entry.price is not None:
-            supply = replace(
-                whole.supply, name=f"{entry.name}, bought", count=None, price=entry.price
-            )
-            found.append(replace(whole, supply=supply, at_hand=False, price=entry.price))
+            found.append(_bought(whole, entry, entry.price, rack.unit))
     return found
+
+
+def _bought(whole: Offer, entry: Entry, price: float, unit: LengthUnit) -> Offer:
+    """Another one from the shop: without the flaws of those at hand, with ends no worse than
+    boards usually have, and it stands nowhere yet."""
+    trim = whole.supply.trim
+    if entry.kind != "sheet":
+        most = END_TRIM[unit]
+        trim = replace(trim, near=min(trim.near, most), far=min(trim.far, most))
+    name = f"{entry.name}, bought"
+    supply = replace(whole.supply, name=name, count=None, price=price, trim=trim, flaws=())
+    return replace(whole, supply=supply, at_hand=False, price=price, where="")
 
 
 def other_thicknesses(stock: Stock, rack: Rack) -> list[float]:

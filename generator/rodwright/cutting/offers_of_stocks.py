@@ -7,9 +7,9 @@ from dataclasses import replace
 
 from rodwright.cutting.offer import Offer, lot_kind, make_supply, same_size
 from rodwright.lengths import LengthUnit, format_length
-from rodwright.trade.stock_sizes import BOARD_LENGTHS, BOARD_WIDTHS, SHEET_SIZES
+from rodwright.trade.stock_sizes import BOARD_LENGTHS, BOARD_WIDTHS, END_TRIM, SHEET_SIZES
 from rodwright.unit import Grain
-from rodwright.unit.stock import Piece, Sold, Stock
+from rodwright.unit.stock import Edges, Piece, Sold, Stock
 
 _METRE = 1000.0
 
@@ -48,7 +48,12 @@ def to_buy(stocks: Sequence[Stock], unit: LengthUnit) -> list[Offer]:
             size_said = " x ".join(
                 format_length(each, unit) for each in (size.length, across) if each
             )
-            whole = Piece(size.length, across, 0, stock.trim, (), stock.show_faces)
+            trim = (
+                _with_ends(stock.trim, unit)
+                if assumed and lot_kind(stock) == "board"
+                else stock.trim
+            )
+            whole = Piece(size.length, across, 0, trim, (), stock.show_faces)
             offer = _of_stock(
                 stock, f"{stock.name} {size_said}", whole, at_hand=False, price=size.price
             )
@@ -61,6 +66,11 @@ def to_buy(stocks: Sequence[Stock], unit: LengthUnit) -> list[Offer]:
     if any(not each.assumed for each in found):
         return [each for each in found if not each.assumed]
     return found
+
+
+def _with_ends(trim: Edges, unit: LengthUnit) -> Edges:
+    """The trim of boards of which nothing is known, with usual ends unless others are said."""
+    return trim if trim.near or trim.far else replace(trim, near=END_TRIM[unit], far=END_TRIM[unit])
 
 
 def _assumed(stock: Stock, unit: LengthUnit) -> list[Sold]:

@@ -9,7 +9,7 @@ from time import monotonic
 
 from rodwright.cutting.good_faces import faces_differ, held_to, plan_by_faces
 from rodwright.cutting.offcuts import Least
-from rodwright.cutting.offers import Offer
+from rodwright.cutting.offer import Place, place_of
 from rodwright.cutting.plans import CannotCutError, Plan
 from rodwright.cutting.progress import Brief, Patience
 from rodwright.cutting.whole import Rules
@@ -88,7 +88,7 @@ def plan_lots(
         LotError: a piece goes on no stock, or there is proven to be too little.
     """
     planned: list[LotPlan] = []
-    taken: Counter[_Place] = Counter()
+    taken: Counter[Place] = Counter()
     for number, whole in enumerate(lots):
         lot = without(whole, taken)
         watch.told(lot, float("inf"), 0.0)
@@ -105,25 +105,15 @@ def plan_lots(
         planned.append(LotPlan(lot, plan))
         for offer in lot.offers:
             if offer.at_hand:
-                taken[_place(offer)] += plan.used.get(offer.supply.name, 0)
+                taken[place_of(offer)] += plan.used.get(offer.supply.name, 0)
     return tuple(planned)
 
 
-_Place = tuple[str, ...]
-
-
-def _place(offer: Offer) -> _Place:
-    """What tells supplies at hand apart over all lots: the rack's entry, or where else it is."""
-    if offer.entry:
-        return (offer.entry,)
-    return (offer.stock, offer.supply.name, offer.material, f"{offer.lies:.6f}")
-
-
-def without(lot: Lot, taken: Counter[_Place]) -> Lot:
+def without(lot: Lot, taken: Counter[Place]) -> Lot:
     """A lot without what others have taken of what is at hand."""
     left = []
     for offer in lot.offers:
-        gone = taken[_place(offer)] if offer.at_hand else 0
+        gone = taken[place_of(offer)] if offer.at_hand else 0
         there = offer.supply.count
         if there is not None and gone:
             if there <= gone:

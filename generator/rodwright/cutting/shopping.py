@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
+from rodwright.cutting.offer import Place, place_of
 from rodwright.cutting.offers import Offer
 from rodwright.cutting.pieces import Piece
 from rodwright.cutting.plans import Layout
@@ -76,6 +78,33 @@ def _rows(lot: int, planned: LotPlan) -> Iterator[ShoppingRow]:
     for supply in planned.lot.supplies:
         if count := used.get(supply.name, 0):
             yield ShoppingRow(lot, offer_of(planned.lot, supply.name), count)
+
+
+@dataclass(frozen=True, slots=True)
+class Unused:
+    """What is at hand for a lot and isn't cut by any: how many of an offer."""
+
+    offer: Offer
+    count: int
+
+
+def unused_beside(cutting: Cutting, lot: int) -> tuple[Unused, ...]:
+    """What stays where it is though something is bought for a lot; empty where nothing is."""
+    planned = cutting.lots[lot]
+    if all(offer_of(planned.lot, each).at_hand for each in planned.plan.used):
+        return ()
+    used = Counter[Place]()
+    # What earlier lots have taken isn't in the counts of this one's supplies any more.
+    for each in cutting.lots[lot:]:
+        for offer in each.lot.offers:
+            if offer.at_hand:
+                used[place_of(offer)] += each.plan.used.get(offer.supply.name, 0)
+    found = (
+        Unused(offer, (offer.supply.count or 0) - used[place_of(offer)])
+        for offer in planned.lot.offers
+        if offer.at_hand
+    )
+    return tuple(each for each in found if each.count > 0)
 
 
 def paid(rows: Iterable[ShoppingRow]) -> float:

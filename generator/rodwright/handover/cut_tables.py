@@ -10,7 +10,7 @@ from rodwright.cutting.pricing import offer_of
 from rodwright.cutting.shopping import ShoppingRow, paid, shopping_rows, without_price
 from rodwright.cutting.whole import Cutting
 from rodwright.cutting.work import Label, Lot
-from rodwright.handover.cut_words import lot_title, noun
+from rodwright.handover.cut_words import lot_title, noun, thicknesses_said
 from rodwright.handover.tables import Cell, Column, length_cell, length_column
 from rodwright.lengths import LengthUnit
 
@@ -138,12 +138,14 @@ def _shopping_cells(cutting: Cutting, row: ShoppingRow) -> tuple[Cell, ...]:
         row.count,
         "" if row.each is None else round(row.each, 2),
         "" if row.sum is None else round(row.sum, 2),
-        "; ".join(_shopping_notes(row)),
+        "; ".join(_shopping_notes(lot, row, unit)),
     )
 
 
-def _shopping_notes(row: ShoppingRow) -> Iterator[str]:
+def _shopping_notes(lot: Lot, row: ShoppingRow, unit: LengthUnit) -> Iterator[str]:
     offer = row.offer
+    if both := thicknesses_said(lot, offer, unit):
+        yield both
     if not offer.at_hand and row.each is None:
         yield "no price is known: not in the sum"
     if offer.assumed:

@@ -6,16 +6,19 @@ from collections.abc import Sequence
 from math import ceil
 
 from rodwright.amounts import AREAS, RUNS, format_weight
+from rodwright.cutting.offers import Offer
 from rodwright.cutting.plans import Plan
 from rodwright.cutting.pricing import PricedBy, offer_of, priced_by
-from rodwright.cutting.shopping import ShoppingRow, paid, without_price
+from rodwright.cutting.shopping import ShoppingRow, paid, unused_beside, without_price
 from rodwright.cutting.steps import LotSteps, Result, SheetSteps
 from rodwright.cutting.steps.words import cautions as cautions_of
 from rodwright.cutting.steps.words import written
 from rodwright.cutting.supplies import Supply
 from rodwright.cutting.whole import Cutting, OneMore
 from rodwright.cutting.work import Lot, LotPlan
+from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit, format_length
+from rodwright.trade.stock_sizes import ALIKE
 
 _NOUNS = {
     "sheet": ("sheet", "sheets"),
@@ -40,6 +43,23 @@ def lot_title(lot: Lot, unit: LengthUnit) -> str:
     sides = [lot.thickness] if lot.kind != "length" else [lot.section, lot.thickness]
     section = " x ".join(format_length(each, unit) for each in sides)
     return f"{lot.material}, {section} {unit}"
+
+
+def offer_title(lot: Lot, offer: Offer, unit: LengthUnit) -> str:
+    """What is bought or taken of a lot; boards that have still to be planed by both thicknesses:
+    ``european ash, sawn 27, planed 22 mm``."""
+    both = thicknesses_said(lot, offer, unit)
+    return f"{lot.material}, {both} {unit}" if both else lot_title(lot, unit)
+
+
+def thicknesses_said(lot: Lot, offer: Offer, unit: LengthUnit) -> str:
+    """How thick a board lies there and how thick it is once it is planed, without the unit; empty
+    where that is the same."""
+    if lot.kind != "board" or abs(offer.lies - lot.thickness) <= ALIKE + TOUCH:
+        return ""
+    lies, gets = (format_length(each, unit) for each in (offer.lies, lot.thickness))
+    now = f"{lies} thick" if offer.sawn_thickness is None else f"sawn {lies}"
+    return f"{now}, planed {gets}"
 
 
 def noun(lot: Lot) -> str:
@@ -91,7 +111,21 @@ def row_said(cutting: Cutting, row: ShoppingRow) -> str:
     """What is bought, or taken from the rack, in a line."""
     lot = cutting.lots[row.lot].lot
     size = size_said(lot, row.supply.length, row.supply.width, cutting.unit)
-    return f"{counted(lot, row.count)} of {lot_title(lot, cutting.unit)}, {size} {cutting.unit}"
+    title = offer_title(lot, row.offer, cutting.unit)
+    return f"{counted(lot, row.count)} of {title}, {size} {cutting.unit}"
+
+
+def unused_said(cutting: Cutting, at: int) -> str:
+    """What stays in the rack though something is bought for a lot; empty where nothing does."""
+    unused = unused_beside(cutting, at)
+    if not unused:
+        return ""
+    where = "in the rack" if all(each.offer.entry for each in unused) else "at hand"
+    names = (
+        each.offer.supply.name if each.count == 1 else f"{each.count} of {each.offer.supply.name}"
+        for each in unused
+    )
+    return f"left {where}: {', '.join(names)}"
 
 
 def supply_weight(lot: Lot, supply: Supply) -> float:

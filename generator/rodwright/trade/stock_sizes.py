@@ -28,6 +28,9 @@ BOARD_WIDTHS: dict[LengthUnit, tuple[float, ...]] = {
 }
 """Widths of boards that are taken to be sold where nothing is said of them (common practice, no
 source)."""
+END_TRIM: dict[LengthUnit, float] = {"mm": 25.0, "in": from_inches("1")}
+"""mm.  What is cut off each end of a board that is bought, where it is out of square, checked or
+painted (common practice, no source)."""
 
 ALIKE = from_inches("1/64")
 """mm.  Sheets and sections whose thickness differs by no more do for each other: the play that a

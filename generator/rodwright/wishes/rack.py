@@ -91,7 +91,7 @@ class EntryCommon(SpecModel):
     """What another one costs, or by length, area or volume (`6.20/m`, `38/m2`, `1850/m3`,
     `7.50/board ft`); without one, there are no more than are there."""
     flaws: Flaws = ()
-    """What can't be used of each."""
+    """What can't be used of each that is there; what is bought is taken to have none."""
     where: Text | None = None
     """Where it stands: `loft`, `behind the door`."""
     note: Text | None = None
@@ -133,7 +133,7 @@ class RackBoard(EntryCommon):
     """What straightening and planing takes off its width in all; with `sawn_thickness` 6 mm
     (1/4 in) unless said, else nothing."""
     bad_ends: BadEndsField = BadEndsSpec()
-    """What is left off its ends: both alike, or keys."""
+    """What is left off its ends: both alike, or keys; of what is bought 25 mm (1 in) at most."""
 
 
 class RackLength(EntryCommon):
@@ -148,7 +148,7 @@ class RackLength(EntryCommon):
     length: Length
     """Length."""
     bad_ends: BadEndsField = BadEndsSpec()
-    """What is left off its ends: both alike, or keys."""
+    """What is left off its ends: both alike, or keys; of what is bought 25 mm (1 in) at most."""
 
 
 RackEntry = Annotated[RackSheet | RackBoard | RackLength, Field(discriminator="kind")]
