@@ -9,6 +9,7 @@ from pathlib import Path
 from rich.markup import escape
 
 from rodwright.amounts import AREAS, RUNS
+from rodwright.cutting.flaws import flaws_said
 from rodwright.cutting.offcuts import Kept
 from rodwright.cutting.shopping import (
     ShoppingRow,
@@ -88,7 +89,8 @@ def _lot(console: PlainConsole, plan: Cutting, at: int, steps: LotSteps) -> None
 
 
 def _kept(lot: Lot, kept: Kept, unit: LengthUnit) -> str:
-    return f"{kept.name} {size_said(lot, kept.offcut.length, kept.offcut.width, unit)}"
+    flawed = f" ({flaws_said(kept.flaws)})" if kept.flaws else ""
+    return f"{kept.name} {size_said(lot, kept.offcut.length, kept.offcut.width, unit)}{flawed}"
 
 
 def _times(name: str, count: int) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from rich.markup import escape
 
 from rodwright.amounts import AREAS, RUNS
+from rodwright.cutting.flaws import flaws_said
 from rodwright.cutting.rack import Rack
 from rodwright.cutting.saws import Saw
 from rodwright.handover.rack_list import rack_list, totals
@@ -79,7 +80,10 @@ def taken(done: Taken) -> None:
         rest = f"{left} left" if left else "none left"
         console.print(f"  {count} of {escape(name)} cut, {rest}")
     if done.came:
-        names = ", ".join(escape(each.name) for each in done.came)
-        console.print(f"  came in: {names}")
+        came = (
+            f"{each.name} ({flaws_said(each.flaws)})" if each.flaws else each.name
+            for each in done.came
+        )
+        console.print(f"  came in: {escape(', '.join(came))}")
     if not done.used and not done.came:
         console.print("  nothing of it was cut, and no offcut is worth keeping")

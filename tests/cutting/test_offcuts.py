@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from rodwright.cutting.offcuts import Least, kept_offcuts, plan_identity, worth_keeping
 from rodwright.cutting.plans import Layout, Offcut, Placed, Plan
-from rodwright.cutting.supplies import Supply
+from rodwright.cutting.supplies import Flaw, Supply
 from rodwright.cutting.work import Lot, LotPlan
 
 LEAST = Least(length=400, width=150, board_length=300, board_width=40)
@@ -45,6 +47,39 @@ def test_offcuts_are_named_in_their_order_over_all_lots() -> None:
     ]  # fmt: skip
     assert len({each.name.split("-")[0] for each in kept}) == 1
     assert {each.offcut for each in kept} == {large}
+
+
+def test_an_offcut_keeps_what_is_in_it_of_flaws() -> None:
+    holes = Flaw(500, 100, 100, 900, "old screw holes")
+    beside = Flaw(0, 1100, 2440, 120, "stain")
+    planned = _planned(Offcut(480.0, 200.0, 1000.0, 500.0))
+    (supply,) = planned.lot.supplies
+    lot = replace(planned.lot, supplies=(replace(supply, flaws=(holes, beside)),))
+    for each in kept_offcuts([replace(planned, lot=lot)], "ab" * 8, LEAST):
+        assert each.flaws == (Flaw(20.0, 0.0, 100.0, 500.0, "old screw holes"),)
+
+
+@pytest.mark.parametrize(
+    ("kind", "offcut", "flaw", "kept"),
+    [
+        ("sheet", Offcut(0, 0, 1000, 160), Flaw(400, 0, 50, 160), True),
+        ("sheet", Offcut(0, 0, 1000, 160), Flaw(399, 0, 202, 160), False),
+        ("sheet", Offcut(0, 0, 1000, 160), Flaw(450, 75, 50, 20), True),
+        ("sheet", Offcut(0, 0, 849, 160), Flaw(399, 75, 51, 20), False),
+        ("sheet", Offcut(0, 0, 849, 160), Flaw(399, 150, 51, 10), True),
+        ("board", Offcut(100, 10, 500, 50), Flaw(399, 0, 2, 100), False),
+        ("board", Offcut(100, 10, 500, 50), Flaw(399, 0, 2, 20), True),
+        ("length", Offcut(100, 0, 500, 0), Flaw(399, 0, 2, 0), False),
+        ("length", Offcut(100, 0, 500, 0), Flaw(400, 0, 2, 0), True),
+    ],
+)
+def test_what_is_clear_of_flaws_has_to_be_worth_keeping(
+    kind: str, offcut: Offcut, flaw: Flaw, kept: bool
+) -> None:
+    planned = _planned(offcut, kind=kind)
+    (supply,) = planned.lot.supplies
+    lot = replace(planned.lot, supplies=(replace(supply, flaws=(flaw,)),))
+    assert bool(kept_offcuts([replace(planned, lot=lot)], "ab" * 8, LEAST)) is kept
 
 
 def test_a_plan_is_told_from_others_and_from_itself_with_another_rack() -> None:

@@ -292,3 +292,6 @@ def test_an_offcut_keeps_what_it_was_cut_from() -> None:
     comes = offcut_of(offer, "KD7F-1", 900.0, 60.0, "A1")
     assert (comes.kind, comes.material, comes.thickness) == ("board", "ash", 22.0)
     assert (comes.sawn_thickness, comes.length, comes.width) == (27.0, 900.0, 60.0)
+    assert comes.flaws == ()
+    knot = Flaw(100.0, 0.0, 30.0, 60.0, "knot")
+    assert offcut_of(offer, "KD7F-1", 900.0, 60.0, "A1", (knot,)).flaws == (knot,)

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import json
+from typing import Any
 
 import pytest
 
+from rodwright.cutting.supplies import Flaw
 from rodwright.cutting.taking import (
     Comes,
     Taking,
@@ -23,7 +25,19 @@ TAKING = Taking(
     (Used("birch 18", 2, "0123456789abcdef"),),
     (
         Comes("KD7F-1", "sheet", "birch plywood", 18.0, 610.0, 402.5, cut_from="birch 18"),
-        Comes("KD7F-2", "board", "ash", 22.0, 900.0, 70.0, sawn_thickness=27.0),
+        Comes(
+            "KD7F-2",
+            "board",
+            "ash",
+            22.0,
+            900.0,
+            70.0,
+            sawn_thickness=27.0,
+            flaws=(Flaw(0.0, 0.0, 40.0, 70.0, "split"), Flaw(300.5, 20.0, 30.0, 10.0)),
+        ),
+        Comes(
+            "KD7F-3", "length", "pine", 20.0, 900.0, 0.0, 44.0, flaws=(Flaw(0.0, 0.0, 40.0, 0.0),)
+        ),
     ),
 )
 
@@ -45,6 +59,15 @@ def test_a_taking_is_read_as_it_was_written() -> None:
         (lambda record: record["comes"][0].update(kind="log"), "`kind` of an entry of `comes`"),
         (lambda record: record["comes"][0].update(length=0), "has no size"),
         (lambda record: record["comes"][0].update(width=-1.0), "has no size"),
+        (lambda record: record["comes"][0].update(flaws=None), "`flaws` of an entry of `comes`"),
+        (lambda record: record["comes"][0].pop("flaws"), "an entry of `comes` hasn't just the"),
+        (lambda record: record["comes"][0].update(flaws=["knot"]), "a flaw of `comes` isn't a rec"),
+        (lambda record: _flaw(record).update(why=3), "`why` of a flaw of `comes` is of the wrong"),
+        (lambda record: _flaw(record).pop("x"), "a flaw of `comes` hasn't just the keys x, y, le"),
+        (lambda record: _flaw(record).update(x=-1), "a flaw of `comes` isn't in its offcut"),
+        (lambda record: _flaw(record).update(length=0), "a flaw of `comes` isn't in its offcut"),
+        (lambda record: _flaw(record).update(x=860.1), "a flaw of `comes` isn't in its offcut"),
+        (lambda record: _flaw(record).update(width=70.1), "a flaw of `comes` isn't in its offcut"),
     ],
 )
 def test_what_is_no_taking_is_refused(change, said) -> None:  # type: ignore[no-untyped-def]
@@ -52,6 +75,10 @@ def test_what_is_no_taking_is_refused(change, said) -> None:  # type: ignore[no-
     change(record)
     with pytest.raises(ValueError, match=said):
         taking_of(record)
+
+
+def _flaw(record: Any) -> Any:
+    return record["comes"][1]["flaws"][0]
 
 
 def test_the_same_plan_has_the_same_identity_and_another_rack_another() -> None:

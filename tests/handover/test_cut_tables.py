@@ -10,6 +10,7 @@ import pytest
 
 from kit.cuttings import cutting, length_plan, sheet_plan
 from rodwright.cutting.pieces import Inner, Piece
+from rodwright.cutting.supplies import Flaw
 from rodwright.handover.cut_tables import (
     Table,
     label_rows,
@@ -104,6 +105,20 @@ def test_a_label_for_each_piece_and_each_offcut_that_is_kept() -> None:
     )
     rows = records(labels_table(list(label_rows(plan))))
     assert [row["name"] for row in rows] == list(found)
+
+
+def test_offcuts_with_flaws_say_so_in_the_list_and_on_their_labels() -> None:
+    planned = sheet_plan()
+    (bought, there) = planned.lot.supplies
+    holes = Flaw(100.0, 900.0, 60.0, 60.0, "old screw holes"), Flaw(300.0, 900.0, 9.0, 9.0)
+    lot = replace(planned.lot, supplies=(replace(bought, flaws=holes), there))
+    plan = cutting(replace(planned, lot=lot))
+    flawed, *others = records(offcuts_table(plan))
+    assert flawed["note"] == "with 2 flaws: old screw holes"
+    assert others and not any(row["note"] for row in others)
+    found = dict(label_rows(plan))
+    assert found[flawed["name"]][-1] == "with 2 flaws: old screw holes"
+    assert "flaw" not in " ".join(found[others[0]["name"]])
 
 
 @pytest.mark.parametrize("made", [pieces_table, offcuts_table, shopping_table])

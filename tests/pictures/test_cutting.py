@@ -165,6 +165,20 @@ def test_flaws_are_crossed_and_rows_divided() -> None:
     assert crossed
 
 
+@pytest.mark.parametrize("deep", [600, 90])
+def test_offcuts_with_flaws_say_so(deep: int) -> None:
+    flaw = Flaw(1200, 10, 60, 60, "old screw holes")
+    lot = Lot("lot", "sheet", "ply", 18, 680, (Piece("A", 900, deep),), {},
+              (Supply("ply", 1800, deep, flaws=(flaw,)),))  # fmt: skip
+    layout = Layout("ply", (Placed("A", 0, 0, 900, deep),))
+    steps = steps_of(LotPlan(lot, Plan((layout,), 1, 1, True, 3.2)), Saw())
+    assert steps.sheets[0].kept
+    (page,) = cutting_pages(steps, "mm")
+    assert_legible(page)
+    written = " ".join(text.text for text in texts(page))
+    assert "with a flaw: old screw holes" in written
+
+
 def test_what_gets_edging_is_drawn_thick() -> None:
     label = Label("SH1", "alcove", "shelf", (700, 300, 18), edged=("face", "near"))
     lot = Lot("lot", "sheet", "ply", 18, 680, (Piece("SH1", 700, 300, turning=True),),

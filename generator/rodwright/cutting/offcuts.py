@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
+from rodwright.cutting.flaws import clear_of, flaws_within
 from rodwright.cutting.plans import Offcut
+from rodwright.cutting.supplies import Flaw
 from rodwright.cutting.taking import identity, offcut_name
 from rodwright.cutting.work import LotPlan
 
@@ -24,12 +26,14 @@ class Least:
 @dataclass(frozen=True, slots=True)
 class Kept:
     """An offcut that goes into the rack: ``name`` is written on it, ``layout`` is the number of
-    its sheet or board within the plan of its ``lot`` (both from 0)."""
+    its sheet or board within the plan of its ``lot`` (both from 0).  ``flaws`` are those of its
+    sheet or board that it holds, measured from its own near corner."""
 
     name: str
     lot: int
     layout: int
     offcut: Offcut
+    flaws: tuple[Flaw, ...] = ()
 
 
 def worth_keeping(kind: str, length: float, width: float, least: Least) -> bool:
@@ -50,17 +54,26 @@ def plan_identity(lots: Sequence[LotPlan], rack: str = "") -> str:
 
 
 def kept_offcuts(lots: Sequence[LotPlan], identified: str, least: Least) -> tuple[Kept, ...]:
-    """Every offcut worth keeping, named in the order of lots, sheets and boards."""
+    """Every offcut that is worth keeping for what of it is free of flaws, named in the order of
+    lots, sheets and boards."""
     worth = _worth(lots, least)
     return tuple(
-        Kept(offcut_name(identified, number), lot, layout, offcut)
-        for number, (lot, layout, offcut) in enumerate(worth, start=1)
+        Kept(offcut_name(identified, number), *each) for number, each in enumerate(worth, start=1)
     )
 
 
-def _worth(lots: Sequence[LotPlan], least: Least) -> Iterator[tuple[int, int, Offcut]]:
+def _worth(
+    lots: Sequence[LotPlan], least: Least
+) -> Iterator[tuple[int, int, Offcut, tuple[Flaw, ...]]]:
     for lot, planned in enumerate(lots):
+        flaws = {supply.name: supply.flaws for supply in planned.lot.supplies}
         for at, layout in enumerate(planned.plan.layouts):
             for offcut in layout.offcuts:
-                if worth_keeping(planned.lot.kind, offcut.length, offcut.width, least):
-                    yield lot, at, offcut
+                held = flaws_within(
+                    flaws[layout.stock], offcut.x, offcut.y, offcut.length, offcut.width
+                )
+                if any(
+                    worth_keeping(planned.lot.kind, *clear, least)
+                    for clear in clear_of(held, offcut.length, offcut.width)
+                ):
+                    yield lot, at, offcut, held

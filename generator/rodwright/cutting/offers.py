@@ -9,7 +9,7 @@ from rodwright.cutting.offer import Offer, lot_kind, same_lot, same_size
 from rodwright.cutting.offers_of_racks import in_rack, other_thicknesses
 from rodwright.cutting.offers_of_stocks import at_hand, to_buy
 from rodwright.cutting.rack import Rack
-from rodwright.cutting.supplies import Supply
+from rodwright.cutting.supplies import Flaw, Supply
 from rodwright.cutting.taking import Comes, Used
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.unit.stock import Stock
@@ -121,9 +121,16 @@ def uses_of(rack: Rack, offers: Iterable[Offer], used: Mapping[str, int]) -> tup
     return tuple(found)
 
 
-def offcut_of(offer: Offer, name: str, length: float, width: float, cut_from: str) -> Comes:
+def offcut_of(
+    offer: Offer,
+    name: str,
+    length: float,
+    width: float,
+    cut_from: str,
+    flaws: tuple[Flaw, ...] = (),
+) -> Comes:
     """What goes into the rack of an offcut ``length`` x ``width`` mm, along and across the grain,
-    that is left of an offer."""
+    that is left of an offer; ``flaws`` are measured from its near corner."""
     return Comes(
         name,
         offer.kind,
@@ -137,6 +144,7 @@ def offcut_of(offer: Offer, name: str, length: float, width: float, cut_from: st
         offer.sawn_thickness,
         offer.density,
         cut_from,
+        flaws,
     )
 
 

@@ -12,6 +12,8 @@ from collections.abc import Iterable, Mapping
 from dataclasses import asdict, dataclass, fields
 from typing import Any, Literal
 
+from rodwright.cutting.supplies import Flaw
+
 _LETTERS = "ACDEFGHJKLMNPQRTUVWXY3479"
 """What marks are made of: letters and digits that aren't taken for each other in pencil."""
 _MARK = 4
@@ -34,7 +36,7 @@ class Comes:
     ``length`` runs along the grain, ``width`` across it (0: a length of bought section, whose
     other side is ``section``), in mm.  ``grained`` is False for what has no grain.
     ``show_faces`` are how many good faces it has, ``density`` is in kg/m3.  ``cut_from`` says of
-    what it is left, in words.
+    what it is left, in words.  ``flaws`` are what it has of flaws, from its own near corner.
     """
 
     name: str
@@ -49,6 +51,7 @@ class Comes:
     sawn_thickness: float | None = None
     density: float = 0.0
     cut_from: str = ""
+    flaws: tuple[Flaw, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,9 +106,7 @@ def taking_of(record: Any) -> Taking:
     """
     whole = _fields(record, Taking, "the plan's `rack`")
     uses = tuple(Used(**_fields(each, Used, "an entry of `uses`")) for each in _list(whole, "uses"))
-    comes = tuple(
-        Comes(**_fields(each, Comes, "an entry of `comes`")) for each in _list(whole, "comes")
-    )
+    comes = tuple(_comes_of(each) for each in _list(whole, "comes"))
     if any(each.count < 1 for each in uses):
         raise ValueError("an entry of `uses` takes less than one")
     if any(each.length <= 0 or each.width < 0 or each.thickness <= 0 for each in comes):
@@ -113,6 +114,20 @@ def taking_of(record: Any) -> Taking:
     return Taking(whole["rack"], whole["plan"], uses, comes)
 
 
+def _comes_of(record: Any) -> Comes:
+    found = _fields(record, Comes, "an entry of `comes`")
+    flaws = tuple(Flaw(**_fields(each, Flaw, "a flaw of `comes`")) for each in found["flaws"])
+    length, width = found["length"], found["width"]
+    for each in flaws:
+        along = 0 <= each.x < each.x + each.length <= length + _NOISE
+        across = 0 <= each.y < each.y + each.width <= width + _NOISE
+        if not along or (width and not across):
+            raise ValueError("a flaw of `comes` isn't in its offcut")
+    return Comes(**found | {"flaws": flaws})
+
+
+_NOISE = 1e-5
+"""mm."""
 _KINDS: dict[str, tuple[type, ...]] = {
     "rack": (str,),
     "plan": (str,),
@@ -131,12 +146,16 @@ _KINDS: dict[str, tuple[type, ...]] = {
     "show_faces": (int,),
     "sawn_thickness": (int, float, type(None)),
     "cut_from": (str,),
+    "flaws": (list,),
+    "x": (int, float),
+    "y": (int, float),
+    "why": (str,),
     "uses": (list,),
     "comes": (list,),
 }
 
 
-def _fields(record: Any, model: type[Used | Comes | Taking], what: str) -> dict[str, Any]:
+def _fields(record: Any, model: type[Used | Comes | Flaw | Taking], what: str) -> dict[str, Any]:
     """The fields of a dataclass from a record that has them all and no others."""
     if not isinstance(record, Mapping):
         raise ValueError(f"{what} isn't a record")

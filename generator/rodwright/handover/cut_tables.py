@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
+from rodwright.cutting.flaws import flaws_said
+from rodwright.cutting.offcuts import Kept
 from rodwright.cutting.pieces import Piece
 from rodwright.cutting.pricing import offer_of
 from rodwright.cutting.shopping import ShoppingRow, paid, shopping_rows, without_price
@@ -84,6 +86,7 @@ def offcuts_table(cutting: Cutting) -> Table:
         length_column("width", unit),
         length_column("thickness", unit),
         Column("left of", widest=30),
+        Column("note", widest=40),
     )
     rows = []
     for kept in cutting.kept:
@@ -97,6 +100,7 @@ def offcuts_table(cutting: Cutting) -> Table:
                 length_cell(kept.offcut.width or lot.section, unit),
                 length_cell(lot.thickness, unit),
                 f"{noun(lot)} {kept.layout + 1}, {layout.stock}",
+                flaws_said(kept.flaws),
             )
         )
     return Table("Offcuts", columns, tuple(rows))
@@ -173,7 +177,15 @@ def label_rows(cutting: Cutting) -> Iterator[tuple[str, tuple[str, ...]]]:
         layout = cutting.lots[kept.lot].plan.layouts[kept.layout]
         offer = offer_of(lot, layout.stock)
         size = (kept.offcut.length, kept.offcut.width or lot.section, offer.lies)
-        yield kept.name, (_said(size, cutting.unit), lot.material, "offcut: length along the grain")
+        yield kept.name, tuple(_offcut_lines(cutting, lot, kept, size))
+
+
+def _offcut_lines(cutting: Cutting, lot: Lot, kept: Kept, size: Sequence[float]) -> Iterator[str]:
+    yield _said(size, cutting.unit)
+    yield lot.material
+    yield "offcut: length along the grain"
+    if kept.flaws:
+        yield flaws_said(kept.flaws)
 
 
 def _label_lines(cutting: Cutting, lot: Lot, label: Label) -> Iterator[str]:

@@ -285,7 +285,7 @@ def _taking(rack: Rack, cutting: Cutting) -> Taking:
         planned = cutting.lots[kept.lot]
         name = planned.plan.layouts[kept.layout].stock
         offer, size = offer_of(planned.lot, name), (kept.offcut.length, kept.offcut.width)
-        comes.append(offcut_of(offer, kept.name, *size, name))
+        comes.append(offcut_of(offer, kept.name, *size, name, kept.flaws))
     uses = tuple(Used(entry, count, was) for (entry, was), count in used.items())
     return Taking(str(Path(rack.file).absolute()), cutting.identity, uses, tuple(comes))
 

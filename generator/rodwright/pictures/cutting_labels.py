@@ -9,6 +9,7 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
 from string import ascii_lowercase
 
+from rodwright.cutting.flaws import flaws_said, flaws_within
 from rodwright.cutting.steps import SheetSteps
 from rodwright.pictures.cutting_rooms import Segment, around, crosses, lies_in, sheet_lines
 from rodwright.pictures.cutting_sheet import (
@@ -153,13 +154,20 @@ def label_offcuts(labels: Labels, sheet: SheetSteps, frame: Frame, say: Say) -> 
     for area, (offcut, names) in zip(offcut_areas(sheet, frame), sheet.kept, strict=True):
         name = _listed(names)
         size = " x ".join(say(side) for side in (offcut.length, offcut.width) if side)
+        flawed = flaws_said(
+            flaws_within(sheet.stock.flaws, offcut.x, offcut.y, offcut.length, offcut.width)
+        )
+        what = ", ".join(text for text in (f"offcut {name}", size, flawed) if text)
         before = len(labels.marks)
-        for texts in ([name, size], [f"{name}  {size}"]):
+        wordings = [[name, size, flawed]] if flawed else []
+        for texts in (*wordings, [name, size], [f"{name}  {size}"]):
             if labels.letter(area, texts, SIZES):
+                if flawed and flawed not in texts:
+                    labels.told.append(f"{name}: {flawed}")
                 break
         else:
-            if not labels.mark(area, f"offcut {name}, {size}"):
-                labels.small.append(f"offcut {name}, {size}")
+            if not labels.mark(area, what):
+                labels.small.append(what)
                 continue
         labels.marks.insert(before, Fill((labels.taken[-1].corners(),), KEPT))
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from rodwright.cutting import Layout, Offcut, Piece, Placed, Plan, Supply, Trim
+from rodwright.cutting import Flaw, Layout, Offcut, Piece, Placed, Plan, Supply, Trim
 from rodwright.cutting.offcuts import Kept
 from rodwright.cutting.saws import Saw
 from rodwright.cutting.steps import LotSteps, lot_steps, rip_settings, stop_settings
@@ -21,9 +21,9 @@ LABELS = {
 OFFCUT = Offcut(1606.4, 10, 833.6, 400)
 
 
-def steps_of(saw: Saw) -> LotSteps:
+def steps_of(saw: Saw, flaws: tuple[Flaw, ...] = ()) -> LotSteps:
     layout = Layout("ply", PLACED, (OFFCUT,))
-    supply = Supply("ply", 2440, 1220, trim=Trim(face=10))
+    supply = Supply("ply", 2440, 1220, trim=Trim(face=10), flaws=flaws)
     lot = Lot("lot", "sheet", "birch", 18, 680, PIECES, LABELS, (supply,))
     kept = [Kept("K7Q-1", 0, 0, OFFCUT), Kept("K7Q-2", 0, 1, OFFCUT)]
     return lot_steps(LotPlan(lot, Plan((layout, layout), 2, 2, True, 3.2)), saw, kept)
@@ -52,6 +52,13 @@ def test_each_cut_says_what_is_set_and_what_comes_off() -> None:
     assert words[4].leaves == (
         "800 x 400: done, write SH3 and SH4", "offcut K7Q-1 and K7Q-2, 833.6 x 400: to the rack",
     )  # fmt: skip
+
+
+def test_an_offcut_with_a_flaw_says_so() -> None:
+    steps = steps_of(Saw(rip=800), (Flaw(1600, 0, 50, 100, "old screw holes"),))
+    assert told(steps)[4].leaves[1] == (
+        "offcut K7Q-1 and K7Q-2, 833.6 x 400: to the rack, with a flaw: old screw holes"
+    )
 
 
 def test_a_line_is_measured_from_both_edges() -> None:

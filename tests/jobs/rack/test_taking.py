@@ -5,12 +5,14 @@ from __future__ import annotations
 import difflib
 import json
 import os
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
 import pytest
 
 from rodwright.cutting.rack import Rack
+from rodwright.cutting.supplies import Flaw
 from rodwright.cutting.taking import Comes, Taking, Used, identity, taking_record
 from rodwright.jobs.rack import Taken, new_rack, read_rack
 from rodwright.jobs.rack import take_from_rack as take
@@ -319,6 +321,62 @@ def test_entries_that_share_their_keys_are_refused(tmp_path: Path) -> None:
 def test_how_an_offcut_is_written(shop: Shop, come: Comes, written: str) -> None:
     take(shop.plan("alcove", {}, come))
     assert f"  X-1: {written}\n" in shop.text
+
+
+@pytest.mark.parametrize(
+    ("come", "written"),
+    [
+        (
+            Comes("X-1", "sheet", "mdf", 18.0, 600.0, 400.0, grained=False),
+            "{x: 0, length: 60, why: old screw holes}, {x: 60, length: 20.2, y: 10, width: 30}",
+        ),
+        (
+            Comes("X-1", "board", "ash", 22.0, 900.19, 400.0),
+            "{x: 0, length: 60, why: old screw holes}, {x: 60, length: 20.2, y: 10, width: 30}",
+        ),
+        (
+            Comes("X-1", "length", "pine", 20.0, 800.0, 0.0, section=44.0),
+            "{x: 0, length: 60, why: old screw holes}, {x: 60, length: 20.2}",
+        ),
+    ],
+)
+def test_how_the_flaws_of_an_offcut_are_written(shop: Shop, come: Comes, written: str) -> None:
+    holes = Flaw(0.0, 0.0, 60.0, come.width, "old screw holes")
+    knot = Flaw(60.05, 10.05, 20.1, 29.9) if come.width else Flaw(60.05, 0.0, 20.1, 0.0)
+    take(shop.plan("alcove", {}, replace(come, flaws=(holes, knot))))
+    assert f", count: 1, flaws: [{written}]}}\n" in shop.text
+    entry = shop.rack.entry("X-1")
+    assert entry is not None
+    for was, now in zip((holes, knot), entry.piece.flaws, strict=True):
+        assert now.x <= was.x and now.x + now.length >= was.x + was.length
+        assert now.y <= was.y and now.y + now.width >= was.y + was.width
+        assert now.why == was.why
+
+
+def test_a_flaw_that_only_what_is_rounded_off_holds_isnt_written(shop: Shop) -> None:
+    end, edge = Flaw(900.12, 0.0, 0.07, 10.0), Flaw(850.0, 69.94, 50.19, 0.02)
+    come = Comes("X-1", "board", "ash", 22.0, 900.19, 69.96, flaws=(end, edge))
+    take(shop.plan("alcove", {}, come))
+    assert "width: 69.9, count: 1}\n" in shop.text
+
+
+def test_flaws_in_a_rack_that_has_to_be_written_anew(tmp_path: Path) -> None:
+    shop = Shop(tmp_path, SMALL)
+    come = replace(OFFCUT, flaws=(Flaw(0.0, 0.0, 60.0, 402.5, "old screw holes: four"),))
+    take(shop.plan("alcove", {"a": 1}, come))
+    assert "flaws: [{x: 0, length: 60, why: 'old screw holes: four'}]" in shop.text
+
+
+def test_flaws_in_inches_are_never_said_to_be_smaller(tmp_path: Path) -> None:
+    shop = Shop(
+        tmp_path,
+        "unit: in\nstock:\n  a: {kind: board, material: oak, thickness: 1, length: 96, "
+        "width: 6, count: 1}\n",
+    )
+    flaw = Flaw(25.4 * 0.99, 25.4 * 2, 25.4 * 0.49, 25.4 * 1.495, "knot")
+    come = Comes("X-1", "board", "oak", 25.4, 25.4 * 24, 25.4 * 5.5, flaws=(flaw,))
+    take(shop.plan("alcove", {}, come))
+    assert "flaws: [{x: 63/64, length: 1/2, y: 2, width: 1 1/2, why: knot}]" in shop.text
 
 
 def test_offcuts_in_inches_are_never_said_to_be_larger(tmp_path: Path) -> None:

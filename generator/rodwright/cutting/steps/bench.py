@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from typing import NamedTuple
 
+from rodwright.cutting.flaws import flaws_within
 from rodwright.cutting.pieces import Piece
 from rodwright.cutting.plans import Offcut, Placed
 from rodwright.cutting.saws import Saw
 from rodwright.cutting.steps.cuts import CutKind, Edge, Held, How, Line, Result, State, Step
 from rodwright.cutting.steps.panels import NOISE, Axis, Rectangle
-from rodwright.cutting.supplies import Flaw, Supply
+from rodwright.cutting.supplies import Supply
 from rodwright.cutting.work import Lot
 
 OPPOSITE: dict[Axis, tuple[Edge, Edge]] = {"along": ("face", "back"), "across": ("near", "far")}
@@ -179,20 +180,8 @@ class Bench:
         if not names:
             return Result("waste", "", *size)
         return Result(
-            "offcut", names[0], *size, names=names, flaws=flaws_in(area, self.stock.flaws)
+            "offcut", names[0], *size, names=names, flaws=flaws_within(self.stock.flaws, *area)
         )
-
-
-def flaws_in(area: Rectangle, flaws: Sequence[Flaw]) -> tuple[Flaw, ...]:
-    """The flaws of a part of a sheet, from its own near corner and no larger than it is."""
-    found = []
-    for flaw in flaws:
-        x0, x1 = max(flaw.x, area.x), min(flaw.x + flaw.length, area.x + area.length)
-        y0, y1 = max(flaw.y, area.y), min(flaw.y + flaw.width, area.y + area.width)
-        across = y1 - y0 > NOISE or not area.width
-        if x1 - x0 > NOISE and across:
-            found.append(Flaw(x0 - area.x, y0 - area.y, x1 - x0, max(0.0, y1 - y0)))
-    return tuple(found)
 
 
 def rounded(length: float) -> float:

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from rodwright.amounts import format_weight
+from rodwright.cutting.flaws import flaws_said
 from rodwright.cutting.saws import Saw
 from rodwright.cutting.steps.cuts import Contour, Edge, LotSteps, Result, SheetSteps, Step
 from rodwright.cutting.steps.settings import Setting, is_opening, step_at
@@ -180,8 +181,8 @@ def _left(steps: LotSteps, result: Result, unit: LengthUnit) -> str:
         case "outer":
             return f"{result.name}, {size}: divided later"
         case "offcut":
-            flawed = ", with a flaw" if result.flaws else ""
-            return f"offcut {_listed(result.names)}, {size}{flawed}: to the rack"
+            flawed = f", {flaws_said(result.flaws)}" if result.flaws else ""
+            return f"offcut {_listed(result.names)}, {size}: to the rack{flawed}"
         case "waste":
             return f"waste, {size}"
         case "panel":

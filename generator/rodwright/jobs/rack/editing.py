@@ -78,15 +78,20 @@ def written_anew(text: str, changes: Changes) -> str:
 
 
 def _flow(keys: Mapping[str, Any]) -> CommentedMap:
-    """Keys, and lists in them, on one line."""
-    found = CommentedMap(
-        (key, CommentedSeq(value) if isinstance(value, list) else value)
-        for key, value in keys.items()
-    )
-    for each in (found, *found.values()):
-        if isinstance(each, CommentedMap | CommentedSeq):
-            each.fa.set_flow_style()
+    """Keys, and lists and keys in them, on one line."""
+    found = CommentedMap((key, _flow_value(value)) for key, value in keys.items())
+    found.fa.set_flow_style()
     return found
+
+
+def _flow_value(value: Any) -> Any:
+    if isinstance(value, Mapping):
+        return _flow(value)
+    if isinstance(value, list):
+        found = CommentedSeq(map(_flow_value, value))
+        found.fa.set_flow_style()
+        return found
+    return value
 
 
 def _dumped(yaml: YAML, data: Any) -> str:

@@ -10,15 +10,14 @@ from collections.abc import Iterator, Mapping
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass, replace
 from pathlib import Path
-from typing import Any, NoReturn
+from typing import NoReturn
 
 from rodwright.cutting.rack import Rack
 from rodwright.cutting.taking import Comes, Taking, Used, taking_of
 from rodwright.jobs.rack.editing import CannotEditError, Changes, edited_in_place, written_anew
+from rodwright.jobs.rack.offcuts import offcut_keys
 from rodwright.jobs.rack.reading import RackFile, parse_rack
-from rodwright.lengths import LengthUnit, at_most, format_length
 from rodwright.problems import KeyPath, Problem, ProblemsError
-from rodwright.trade.materials import material_called
 from rodwright.wishes.reading.documents import read_text
 from rodwright.wishes.reading.file_kinds import RACK
 
@@ -200,7 +199,7 @@ def _changed(rack: Rack, taking: Taking, path: Path) -> str:
             del wanted[use.entry]
         else:
             counts[use.entry] = wanted[use.entry] = left
-    come = {each.name: _written(each, rack.unit) for each in taking.comes}
+    come = {each.name: offcut_keys(each, rack.unit) for each in taking.comes}
     wanted |= dict.fromkeys(come, 1)
     changes = Changes(counts, gone, come, taking.plan)
     for edit in (edited_in_place, written_anew):
@@ -226,53 +225,6 @@ def _as_wanted(before: Rack, after: Rack, wanted: Mapping[str, int], plan: str) 
     settings = (before.unit, before.saws, before.keep, before.keep_board, before.first_cut)
     kept = settings == (after.unit, after.saws, after.keep, after.keep_board, after.first_cut)
     return same and kept and counts == wanted and after.taken == (*before.taken, plan)
-
-
-def _written(come: Comes, unit: LengthUnit) -> dict[str, Any]:
-    """An offcut's keys as they are written into the rack file; sizes down to what a rule shows."""
-
-    keys: dict[str, Any] = {"kind": come.kind, "material": come.material}
-    known = material_called(come.material)
-    if known is None:
-        keys["density"] = round(come.density, 1)
-    keys["thickness"] = _exact(come.thickness, unit)
-    if come.kind == "sheet":
-        keys["size"] = [_size(come.length, unit), _size(come.width, unit)]
-        if come.grained != (known is None or known.grained):
-            keys["grain"] = "lengthwise" if come.grained else "none"
-        if come.show_faces != 2:
-            keys["show_faces"] = come.show_faces
-    elif come.kind == "board":
-        if come.sawn_thickness is not None:
-            keys["sawn_thickness"] = _exact(come.sawn_thickness, unit)
-        keys |= {"length": _size(come.length, unit), "width": _size(come.width, unit)}
-    else:
-        keys |= {"section": _exact(come.section, unit), "length": _size(come.length, unit)}
-    keys["count"] = 1
-    if come.cut_from:
-        keys["note"] = f"left of {come.cut_from}"
-    return keys
-
-
-def _size(length: float, unit: LengthUnit) -> int | float | str:
-    """A length as it is written, down to what a rule shows."""
-    text = format_length(at_most(length, unit), unit)
-    if text.isdecimal():
-        return int(text)
-    return float(text) if unit == "mm" else text
-
-
-def _exact(length: float, unit: LengthUnit) -> int | float | str:
-    """A thickness as it is written: in mm, where it is no 64th of an inch."""
-    if unit == "in" and abs(length - at_most(length, unit)) < _HAIR:
-        return _size(length, unit)
-    shown = round(length, 3)
-    number = int(shown) if shown == int(shown) else shown
-    return number if unit == "mm" else f"{number} mm"
-
-
-_HAIR = 1e-4
-"""mm."""
 
 
 # --- writing ---------------------------------------------------------------------------
