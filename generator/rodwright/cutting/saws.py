@@ -17,7 +17,7 @@ class Saw:
     ``kerf`` is the width of its cut (the diameter of a router's tool).  ``rip`` is the widest
     that it rips against its fence, ``crosscut`` the longest that it crosscuts; None is any.
     ``lift`` is the heaviest that is handled on it by those at hand: larger pieces are broken down
-    first with a saw that is brought to them.
+    first with a saw that is brought to them, but on a panel saw, on which whole sheets are laid.
     """
 
     kind: SawKind = "table saw"

@@ -165,3 +165,40 @@ def test_an_offcut_is_measured_when_less_than_the_blade_is_trimmed_off_it() -> N
     assert (trim.kind, trim.edge, trim.setting, trim.rest) == ("trim", "face", 63.4, None)
     words = step_words(steps, steps.sheets[0], trim, "mm")
     assert words.cut == "trim 3 off the back edge"
+
+
+def test_a_panel_saw_takes_a_heavy_sheet_whole() -> None:
+    steps = lot_steps(planned(PIECES, (PLACED,), SHEET), Saw("panel saw", lift=10))
+    check_steps(steps)
+    assert all(step.how == "fence" for step in steps.sheets[0].steps)
+    assert steps.sheets[0].steps[0].heavy
+
+
+def test_an_offcut_is_set_from_its_sawn_edge_and_the_trim_falls_off() -> None:
+    lot = planned(
+        (Piece("A", 2420, 400),), ((Placed("A", 10, 10, 2420, 400),),), SHEET, density=100
+    )
+    offcut = Offcut(10, 413.2, 2420, 796.8)
+    layout = replace(lot.plan.layouts[0], offcuts=(offcut,))
+    lot = replace(lot, plan=replace(lot.plan, layouts=(layout,)))
+    steps = lot_steps(lot, Saw(), [Kept("K7Q-1", 0, 0, offcut)])
+    check_steps(steps)
+    *_, last = steps.sheets[0].steps
+    assert (last.kind, last.setting, last.edge, last.state) == ("trim", 796.8, "face", "sawn")
+
+
+def test_only_the_first_cut_across_is_a_head_cut() -> None:
+    placed = tuple(Placed("A", x, y, 900, 300) for x in (0, 903.2) for y in (0, 303.2, 606.4))
+    lot = planned((Piece("A", 900, 300, 6),), (placed,), Supply("ply", 2440, 1220), density=100)
+    steps = lot_steps(lot, Saw(), first="across")
+    check_steps(steps)
+    across = [step.kind for step in steps.sheets[0].steps if not step.along]
+    assert across == ["head cut", "crosscut"]
+
+
+def test_what_stays_in_hand_keeps_its_name_and_what_is_cut_off_gets_one() -> None:
+    placed = tuple(Placed("S", 0, number * 303.2, 2440, 300) for number in range(4))
+    lot = planned((Piece("S", 2440, 300, 4),), (placed,), Supply("ply", 2440, 1220))
+    first = lot_steps(lot, Saw(lift=25.0)).sheets[0].steps[0]
+    assert first.measured is not None and first.rest is not None
+    assert (first.measured.name, first.rest.name) == ("1.1", "1")

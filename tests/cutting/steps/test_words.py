@@ -87,3 +87,25 @@ def test_cautions_go_with_what_is_done() -> None:
     assert not any("Two people" in each for each in cautions(steps_of(Saw(lift=50))))
     (_, router) = cautions(steps_of(Saw("router", lift=50)))
     assert "tabs" in router
+
+
+def test_lists_say_which_cuts_are_carried_and_what_is_beyond_the_saw() -> None:
+    steps = steps_of(Saw(rip=350))
+    rips = [setting_words(steps, each, "mm").cut for each in rip_settings(steps)]
+    assert rips == [
+        "trim 10 off the face edge, carried, beyond the saw, which rips 350",
+        "rip, carried, beyond the saw, which rips 350",
+        "rip",
+    ]
+
+
+def test_what_a_rail_does_not_lie_on_is_packed_and_nothing_is_pushed() -> None:
+    pieces = (Piece("N", 300, 50, 2),)
+    placed = Placed("N", 0, 0, 300, 50), Placed("N", 0, 53.2, 300, 50)
+    lot = Lot("lot", "sheet", "birch", 18, 680, pieces, {}, (Supply("ply", 1000, 300),))
+    plan = Plan((Layout("ply", placed),), 1, 1, True, 3.2)
+    words = told(lot_steps(LotPlan(lot, plan), Saw("track saw")))
+    minds = [any("rail" in each for each in word.mind) for word in words]
+    assert minds == [word.size.startswith("300 x ") or " x 103" in word.size for word in words]
+    assert any(minds) and not all(minds)
+    assert not any("push stick" in each for word in words for each in word.mind)

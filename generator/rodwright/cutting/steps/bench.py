@@ -103,6 +103,10 @@ class Bench:
             return self.saw.rip is None or setting < self.saw.rip + NOISE
         return self.saw.crosscut is None or area.width < self.saw.crosscut + NOISE
 
+    def broken_down(self, area: Rectangle) -> bool:
+        """Whether it is too heavy for the saw; on a panel saw a whole sheet is laid."""
+        return self.saw.kind != "panel saw" and self.weight(area) > self.saw.lift
+
     def step(self, hand: Hand, way: Way, low: Result | None, high: Result | None) -> Step:
         """The step that parts what is in hand into what is low and what is high of the cut."""
         start, stop = hand.area.span(way.axis)
@@ -139,7 +143,7 @@ class Bench:
         """A step with what it is guided by."""
         heavy = self.weight(hand.area) > self.saw.lift
         large = not self.reaches(axis, step.setting, hand.area)
-        how: How = "carried" if heavy or large else "fence"
+        how: How = "carried" if self.broken_down(hand.area) or large else "fence"
         if self.saw.kind == "track saw":
             how, large = "line", False
         return replace(step, how=how, heavy=heavy, large=large)

@@ -89,8 +89,7 @@ def parts_run(bench: Bench, hand: Hand, axis: Axis, parts: Sequence[Panel]) -> R
 
 
 def _tasks(bench: Bench, hand: Hand, axis: Axis, parts: list[Panel]) -> Iterator[Task]:
-    head = axis == "across" and hand.stage == 0 and bench.lot.kind == "sheet"
-    head = head and sum(not part.is_rest for part in parts) <= 2
+    head = _is_headed(bench, hand, axis, parts)
     low, high = OPPOSITE[axis]
     while len(parts) > 1:
         cut, from_high = _first_cut(bench, hand, axis, parts)
@@ -100,7 +99,7 @@ def _tasks(bench: Bench, hand: Hand, axis: Axis, parts: list[Panel]) -> Iterator
             at = parts[cut + 1].area.span(axis)[0] - bench.kerf
         kind: CutKind = "trim" if parts[cut].trim or parts[cut + 1].trim else _KINDS[axis]
         if head and kind == "crosscut":
-            kind = "head cut"
+            kind, head = "head cut", False
         state: State = "trimmed" if kind == "trim" else "sawn"
         sides = [
             (hand.left(hand.area.spanning(axis, start, at), high, state), parts[: cut + 1]),
@@ -112,6 +111,10 @@ def _tasks(bench: Bench, hand: Hand, axis: Axis, parts: list[Panel]) -> Iterator
         order = (1, 0) if from_high else (0, 1)
         # The name stays with what isn't measured, if that is cut on this way.
         stays = next((side for side in reversed(order) if len(sides[side][1]) > 1), None)
+        if stays == order[0] and _goes_on(sides[1 - stays][1]):
+            # Both are cut further: what is measured off gets a name of its own.
+            renamed = replace(sides[stays][0], name=bench.part_name(hand.name))
+            sides[stays] = renamed, sides[stays][1]
         left: list[_Left] = [(None, ()), (None, ())]
         for side in order:
             left[side] = _side_left(bench, *sides[side], axis, side == stays)
@@ -120,6 +123,18 @@ def _tasks(bench: Bench, hand: Hand, axis: Axis, parts: list[Panel]) -> Iterator
         if stays is None:
             return
         hand, parts = sides[stays]
+
+
+def _is_headed(bench: Bench, hand: Hand, axis: Axis, parts: Sequence[Panel]) -> bool:
+    """Whether a sheet is cut straight across once, before it is ripped."""
+    wanted = [part for part in parts if not part.is_rest]
+    begins = axis == "across" and hand.stage == 0 and bench.lot.kind == "sheet"
+    return begins and len(wanted) <= 2 and any(part.axis == "along" for part in wanted)
+
+
+def _goes_on(parts: Sequence[Panel]) -> bool:
+    """Whether what lies beyond a cut is cut further."""
+    return any(part.axis is not None or part.slanted for part in parts)
 
 
 def _first_cut(bench: Bench, hand: Hand, axis: Axis, parts: Sequence[Panel]) -> tuple[int, bool]:
@@ -131,7 +146,7 @@ def _first_cut(bench: Bench, hand: Hand, axis: Axis, parts: Sequence[Panel]) -> 
     spans = [part.area.span(axis) for part in parts]
     return best_cut(
         spans,
-        lambda low, high: bench.weight(hand.area.spanning(axis, low, high)) > bench.saw.lift,
+        lambda low, high: bench.broken_down(hand.area.spanning(axis, low, high)),
         lambda setting: bench.reaches(axis, setting, hand.area),
         not parts[-1].is_rest,
     )

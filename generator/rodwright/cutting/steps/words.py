@@ -16,6 +16,9 @@ OPPOSITE: dict[Edge, Edge] = {"face": "back", "back": "face", "near": "far", "fa
 NARROW, SHORT = 60.0, 150.0
 """mm: what is less wide, or long, beside the blade isn't held by hand (common practice, no
 source)."""
+RAIL_WIDE, RAIL_LONG = 200.0, 400.0
+"""mm: on what is less wide, or less long, the rail of a track saw doesn't lie (common practice, no
+source)."""
 _EDGES: dict[Edge, str] = {
     "face": "face edge", "back": "back edge", "near": "near end", "far": "far end",
 }  # fmt: skip
@@ -93,7 +96,12 @@ def setting_words(steps: LotSteps, setting: Setting, unit: LengthUnit) -> Settin
         hand = hand_name(steps, sheet, step.held.name)
         counted[hand] = counted.get(hand, 0) + 1
     cuts = (f"{hand}, {many} times" if many > 1 else hand for hand, many in counted.items())
-    return SettingWords(text, _cut(first, unit), setting.times, "; ".join(cuts))
+    cut = _cut(first, unit)
+    if setting.how == "carried":
+        made = [step_at(steps, place)[1] for place in setting.steps]
+        beyond = next((f", {_beyond(step, steps.saw, unit)}" for step in made if step.large), "")
+        cut = f"{cut}, carried{beyond}"
+    return SettingWords(text, cut, setting.times, "; ".join(cuts))
 
 
 def hand_name(steps: LotSteps, sheet: SheetSteps, name: str) -> str:
@@ -193,17 +201,24 @@ def _cautions(step: Step, saw: Saw, unit: LengthUnit) -> Iterator[str]:
     if step.heavy:
         yield f"heavy: {format_weight(step.held.weight, unit)}, two people"
     if step.large:
-        limit = saw.rip if step.along else saw.crosscut
-        assert limit is not None
-        yield f"beyond the saw, which {'rips' if step.along else 'crosscuts'} " + (
-            f"{format_length(limit, unit)}"
-        )
+        yield _beyond(step, saw, unit)
     if step.how == "carried":
         yield "carried: a saw is brought to it"
+    elif step.how == "line":
+        if step.held.width < RAIL_WIDE or step.held.length < RAIL_LONG:
+            yield "small for the rail: lay offcuts as thick under it, and clamp the work"
     elif step.kind != "trim" and step.setting < (NARROW if step.along else SHORT):
         yield (
             "narrow: push stick" if step.along else "short: clamp it, or hold it by a longer block"
         )
+
+
+def _beyond(step: Step, saw: Saw, unit: LengthUnit) -> str:
+    limit = saw.rip if step.along else saw.crosscut
+    assert limit is not None
+    return f"beyond the saw, which {'rips' if step.along else 'crosscuts'} " + (
+        f"{format_length(limit, unit)}"
+    )
 
 
 def _later(steps: LotSteps, step: Step) -> Iterator[str]:
