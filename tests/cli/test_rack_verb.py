@@ -12,6 +12,7 @@ from ruamel.yaml import YAML
 from typer.testing import CliRunner
 
 import rodwright
+from rodwright.cutting.supplies import Flaw
 from rodwright.cutting.taking import Comes, Taking, Used, taking_record
 from rodwright.jobs.rack import parse_rack
 from rodwright.jobs.rack.starting import example_rack
@@ -72,14 +73,17 @@ def test_an_empty_rack_and_one_in_inches(tmp_path: Path) -> None:
 def test_taking_a_plan(rack: Path) -> None:
     used = rodwright.read_rack(rack).entry("ash 27")
     assert used is not None
-    come = Comes("KD7F-1", "board", "european ash", 22.0, 900.0, 70.0, cut_from="ash 27")
+    knot = Flaw(300.0, 0.0, 40.0, 70.0, "knot")
+    come = Comes(
+        "KD7F-1", "board", "european ash", 22.0, 900.0, 70.0, cut_from="ash 27", flaws=(knot,)
+    )
     taking = Taking(
         "rack.yaml", "0123456789abcdef", (Used("ash 27", 3, used.fingerprint),), (come,)
     )
     Path("cut.json").write_text(json.dumps({"rack": taking_record(taking)}))
     code, said = run("take", "cut.json")
     assert code == 0
-    assert "3 of ash 27 cut, 1 left" in said and "came in: KD7F-1" in said
+    assert "3 of ash 27 cut, 1 left" in said and "came in: KD7F-1 (with a flaw: knot)" in said
     code, said = run("take", "cut.json")
     assert code == 2 and "taken out of the rack already" in said
     assert "KD7F-1" in run("show")[1]

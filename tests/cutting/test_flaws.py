@@ -42,6 +42,10 @@ def test_rectangles_clear_of_flaws_are_the_largest(
     flaws = flaws_within(spots, 3, 2, length, width)
     clear = clear_of(flaws, length, width)
     taken = unary_union([_area(each) for each in flaws])
+    for each in clear:
+        sides = box(each.x, each.y, each.x + each.length, each.y + each.width)
+        assert sides.intersection(taken).area < 1e-9
+        assert box(0, 0, length, width).covers(sides)
     for long in range(1, length + 1):
         for wide in range(1, width + 1):
             goes = any(
@@ -49,14 +53,14 @@ def test_rectangles_clear_of_flaws_are_the_largest(
                 for x in range(length - long + 1)
                 for y in range(width - wide + 1)
             )
-            assert goes == any(long <= one and wide <= other for one, other in clear)
+            assert goes == any(long <= each.length and wide <= each.width for each in clear)
 
 
 def test_lengths_have_no_width() -> None:
     flaws = flaws_within([Flaw(90, 0, 20, 0, "knot"), Flaw(300, 0, 50, 0)], 100, 0, 500, 0)
     assert flaws == (Flaw(0, 0, 10, 0, "knot"), Flaw(200, 0, 50, 0))
-    assert clear_of(flaws, 500, 0) == [(190, 0), (250, 0)]
-    assert clear_of((), 500, 0) == [(500, 0)]
+    assert clear_of(flaws, 500, 0) == [(10, 0, 190, 0), (250, 0, 250, 0)]
+    assert clear_of((), 500, 0) == [(0, 0, 500, 0)]
 
 
 def test_what_is_said_of_flaws() -> None:

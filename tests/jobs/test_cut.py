@@ -16,7 +16,7 @@ from rodwright.handover.cut_json import read_cut
 from rodwright.handover.cut_sequence import steps_of
 from rodwright.jobs.build import build
 from rodwright.jobs.cut import Asked, cut, must_be_mended, write_cut
-from rodwright.jobs.rack import read_rack
+from rodwright.jobs.rack import read_rack, take_from_rack
 from rodwright.problems import ProblemsError
 from rodwright.setout import set_out
 from rodwright.wishes import SpecFile, read_spec
@@ -212,6 +212,31 @@ def test_all_is_written_and_reads_back(spec: SpecFile, tmp_path: Path) -> None:
     assert replace(read, rack=plan.rack) == plan
     record = json.loads((tmp_path / "out" / "cut.json").read_bytes())["rack"]
     assert taking_of(record) == read.rack
+
+
+def test_flaws_of_an_offcut_are_in_every_file_and_in_the_rack(tmp_path: Path) -> None:
+    path = tmp_path / "bench.yaml"
+    path.write_text(SPEC.format(more="").replace("carcass: {stock: ply}", "carcass: {stock: oak}"))
+    plank = (
+        "stock:\n  plank: {kind: board, material: european oak, thickness: 27, length: 2900,\n"
+        "    width: 400, count: 3, flaws: [{x: 1000, length: 60, y: 300, width: 45, why: wane}]}\n"
+    )
+    file, spec = rack(tmp_path, plank), read_spec(path)
+    plan = cut([spec], rack=read_rack(file))
+    flawed = [each for each in plan.kept if each.flaws]
+    assert flawed
+    write_cut(plan, tmp_path / "out")
+    assert replace(read_cut(tmp_path / "out" / "cut.json"), rack=plan.rack) == plan
+    for each in ("cut/offcuts.csv", "cut/labels.csv", "cut/sequence.md"):
+        assert "with a flaw: wane" in (tmp_path / "out" / each).read_text("utf-8-sig"), each
+    take_from_rack(tmp_path / "out" / "cut.json")
+    entries = {each.name: each for each in read_rack(file).entries}
+    for kept in flawed:
+        (flaw,) = entries[kept.name].piece.flaws
+        assert flaw.why == "wane" and flaw.width == 45.0
+        # Where it was in the plank, no larger than to the next tenth of a millimetre.
+        assert 1000 - 0.1 <= kept.offcut.x + flaw.x <= 1000
+        assert 300 - 0.1 <= kept.offcut.y + flaw.y <= 300
 
 
 def test_equal_plans_give_equal_files(spec: SpecFile, tmp_path: Path) -> None:

@@ -167,7 +167,7 @@ def test_flaws_are_crossed_and_rows_divided() -> None:
 
 @pytest.mark.parametrize("deep", [600, 90])
 def test_offcuts_with_flaws_say_so(deep: int) -> None:
-    flaw = Flaw(1200, 10, 60, 60, "old screw holes")
+    flaw = Flaw(1320, 10, 60, deep - 20, "old screw holes")
     lot = Lot("lot", "sheet", "ply", 18, 680, (Piece("A", 900, deep),), {},
               (Supply("ply", 1800, deep, flaws=(flaw,)),))  # fmt: skip
     layout = Layout("ply", (Placed("A", 0, 0, 900, deep),))
@@ -177,6 +177,9 @@ def test_offcuts_with_flaws_say_so(deep: int) -> None:
     assert_legible(page)
     written = " ".join(text.text for text in texts(page))
     assert "with a flaw: old screw holes" in written
+    (crossed,) = (mark for mark in page.marks if isinstance(mark, Stroke) and len(mark.lines) == 3)
+    seen = Polygon(crossed.lines[0])
+    assert not any(extent(text).intersects(seen) for text in texts(page))
 
 
 def test_what_gets_edging_is_drawn_thick() -> None:

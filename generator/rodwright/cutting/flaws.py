@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
+from typing import NamedTuple
 
 from rodwright.cutting.supplies import Flaw
 
@@ -29,9 +30,18 @@ def flaws_within(
     return tuple(found)
 
 
-def clear_of(flaws: Iterable[Flaw], length: float, width: float) -> list[tuple[float, float]]:
-    """Length and width (mm) of the largest rectangles of something that are free of its flaws;
-    ``width`` is 0 for what has none.  Each lies in no other."""
+class Clear(NamedTuple):
+    """A rectangle that is free of flaws, mm, by its near corner."""
+
+    x: float
+    y: float
+    length: float
+    width: float
+
+
+def clear_of(flaws: Iterable[Flaw], length: float, width: float) -> list[Clear]:
+    """The largest rectangles of something that are free of its flaws, each of which lies in no
+    other; ``width`` is 0 for what has none."""
     high = width or 1.0
     free: list[_Sides] = [(0.0, 0.0, length, high)]
     for flaw in flaws:
@@ -39,7 +49,7 @@ def clear_of(flaws: Iterable[Flaw], length: float, width: float) -> list[tuple[f
         taken = (flaw.x, flaw.y, flaw.x + flaw.length, top)
         parts = {part for each in free for part in _beside(each, taken)}
         free = [each for each in parts if not any(_lies_in(each, one) for one in parts)]
-    return [(x1 - x0, (y1 - y0) if width else 0.0) for x0, y0, x1, y1 in sorted(free)]
+    return [Clear(x0, y0, x1 - x0, (y1 - y0) if width else 0.0) for x0, y0, x1, y1 in sorted(free)]
 
 
 def flaws_said(flaws: Sequence[Flaw]) -> str:

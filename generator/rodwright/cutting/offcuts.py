@@ -73,7 +73,7 @@ def _worth(
                     flaws[layout.stock], offcut.x, offcut.y, offcut.length, offcut.width
                 )
                 if any(
-                    worth_keeping(planned.lot.kind, *clear, least)
+                    worth_keeping(planned.lot.kind, clear.length, clear.width, least)
                     for clear in clear_of(held, offcut.length, offcut.width)
                 ):
                     yield lot, at, offcut, held

@@ -9,7 +9,7 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
 from string import ascii_lowercase
 
-from rodwright.cutting.flaws import flaws_said, flaws_within
+from rodwright.cutting.flaws import clear_of, flaws_said, flaws_within
 from rodwright.cutting.steps import SheetSteps
 from rodwright.pictures.cutting_rooms import Segment, around, crosses, lies_in, sheet_lines
 from rodwright.pictures.cutting_sheet import (
@@ -18,7 +18,6 @@ from rodwright.pictures.cutting_sheet import (
     Area,
     Frame,
     Shown,
-    offcut_areas,
 )
 from rodwright.pictures.glyphs import text_width
 from rodwright.pictures.ink import Fill, Lettering, Mark, Point, Stroke
@@ -150,26 +149,38 @@ def label_pieces(
 
 
 def label_offcuts(labels: Labels, sheet: SheetSteps, frame: Frame, say: Say) -> None:
-    """Names and sizes of offcuts, on a white ground in their hatching."""
-    for area, (offcut, names) in zip(offcut_areas(sheet, frame), sheet.kept, strict=True):
-        name = _listed(names)
-        size = " x ".join(say(side) for side in (offcut.length, offcut.width) if side)
-        flawed = flaws_said(
-            flaws_within(sheet.stock.flaws, offcut.x, offcut.y, offcut.length, offcut.width)
+    """Names, sizes and flaws of offcuts, on a white ground in their hatching, clear of the flaws
+    that are in them."""
+    for offcut, names in sheet.kept:
+        flaws = flaws_within(sheet.stock.flaws, offcut.x, offcut.y, offcut.length, offcut.width)
+        rooms = sorted(
+            (
+                frame.area(offcut.x + each.x, offcut.y + each.y, each.length, each.width)
+                for each in clear_of(flaws, offcut.length, offcut.width)
+            ),
+            key=lambda room: -room.size[0] * room.size[1],
         )
-        what = ", ".join(text for text in (f"offcut {name}", size, flawed) if text)
+        size = " x ".join(say(side) for side in (offcut.length, offcut.width) if side)
         before = len(labels.marks)
-        wordings = [[name, size, flawed]] if flawed else []
-        for texts in (*wordings, [name, size], [f"{name}  {size}"]):
-            if labels.letter(area, texts, SIZES):
-                if flawed and flawed not in texts:
-                    labels.told.append(f"{name}: {flawed}")
-                break
-        else:
-            if not labels.mark(area, what):
-                labels.small.append(what)
-                continue
-        labels.marks.insert(before, Fill((labels.taken[-1].corners(),), KEPT))
+        if _offcut_lettered(labels, rooms, _listed(names), size, flaws_said(flaws)):
+            labels.marks.insert(before, Fill((labels.taken[-1].corners(),), KEPT))
+
+
+def _offcut_lettered(
+    labels: Labels, rooms: Sequence[Area], name: str, size: str, flawed: str
+) -> bool:
+    """Whether there is room to say, or mark with a letter, what an offcut is."""
+    wordings = [[name, size, flawed]] if flawed else []
+    for texts in (*wordings, [name, size], [f"{name}  {size}"]):
+        if any(labels.letter(room, texts, SIZES) for room in rooms):
+            if flawed and flawed not in texts:
+                labels.told.append(f"{name}: {flawed}")
+            return True
+    what = ", ".join(text for text in (f"offcut {name}", size, flawed) if text)
+    if any(labels.mark(room, what) for room in rooms):
+        return True
+    labels.small.append(what)
+    return False
 
 
 def point_at(
