@@ -8,7 +8,7 @@ from kit.cutting_replay import check_steps
 from rodwright.cutting import Flaw, Inner, Layout, Offcut, Piece, Placed, Plan, Supply, Trim
 from rodwright.cutting.offcuts import Kept
 from rodwright.cutting.saws import Saw
-from rodwright.cutting.steps import LotSteps, lot_steps
+from rodwright.cutting.steps import LotSteps, arranged, lot_steps
 from rodwright.cutting.steps.words import step_words
 from rodwright.cutting.work import Lot, LotPlan
 
@@ -202,3 +202,27 @@ def test_what_stays_in_hand_keeps_its_name_and_what_is_cut_off_gets_one() -> Non
     first = lot_steps(lot, Saw(lift=25.0)).sheets[0].steps[0]
     assert first.measured is not None and first.rest is not None
     assert (first.measured.name, first.rest.name) == ("1.1", "1")
+
+
+def test_equal_pieces_come_from_equal_settings() -> None:
+    # 300 + 300 + 200 fill the width; of the 300s there are more, of the 200 there is one.
+    pieces = (Piece("A", 1000, 200), Piece("B", 1000, 300, 2))
+    rows = (Placed("A", 0, 0, 1000, 200), Placed("B", 0, 203.2, 1000, 300),
+            Placed("B", 0, 506.4, 1000, 300))  # fmt: skip
+    lot = planned(pieces, (rows,), Supply("ply", 1000, 806.4), density=100)
+    steps = lot_steps(arranged(lot), Saw())
+    check_steps(steps)
+    made = steps.sheets[0].steps
+    assert [(step.setting, step.remains) for step in made] == [(300, False), (300, True)]
+    assert made[-1].rest is not None and made[-1].rest.name == "A"
+    words = step_words(steps, steps.sheets[0], made[-1], "mm")
+    assert "what is left is A: check it, 200 wide" in words.mind
+
+
+def test_a_remainder_that_is_cut_to_size_later_needs_no_check() -> None:
+    placed = Placed("A", 0, 0, 500, 400), Placed("B", 0, 403.2, 300, 150)
+    pieces = Piece("A", 500, 400), Piece("B", 300, 150)
+    lot = planned(pieces, (placed,), Supply("ply", 900, 700), density=100)
+    steps = lot_steps(lot, Saw())
+    check_steps(steps)
+    assert not any(step.remains for step in steps.sheets[0].steps)

@@ -6,8 +6,10 @@ what is left over stands behind them as one.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections import Counter
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
+from typing import NamedTuple
 
 from rodwright.cutting.plans import Layout, Offcut, Placed
 from rodwright.cutting.steps.ends import beyond, ends_of, wide_of
@@ -21,6 +23,15 @@ from rodwright.cutting.steps.panels import (
 )
 from rodwright.cutting.supplies import Flaw
 from rodwright.cutting.work import Lot, LotPlan
+
+
+class _Ground(NamedTuple):
+    """What panels are laid out by: the kerf, the flaws of the sheet, and how many pieces of the
+    plan have a side of each size (:func:`_sides`)."""
+
+    kerf: float
+    flaws: tuple[Flaw, ...]
+    sides: Counter[float]
 
 
 def arranged(planned: LotPlan, first: Axis | None = None) -> LotPlan:
@@ -61,7 +72,8 @@ def _arranged(planned: LotPlan, layout: Layout, first: Axis | None) -> Layout:
     panel = panel_of(layout, supply, lot, kerf, first)
     if panel is None:
         return layout
-    panel = _laid(panel, panel.area.x, panel.area.y, kerf, supply.flaws)
+    sides = _sides(each for one in planned.plan.layouts for each in one.placed)
+    panel = _laid(panel, panel.area.x, panel.area.y, _Ground(kerf, supply.flaws, sides))
     placed = tuple(each for leaf in panel.leaves() for each in leaf.placed)
     left = (Offcut(*map(_tidy, area)) for area in _left(panel) if _there(area, supply.width))
     offcuts = tuple(sorted(left, key=lambda each: (-each.area, each.x, each.y)))
@@ -96,7 +108,7 @@ _HAIR = 1.0
 """mm."""
 
 
-def _laid(panel: Panel, x: float, y: float, kerf: float, flaws: tuple[Flaw, ...]) -> Panel:
+def _laid(panel: Panel, x: float, y: float, ground: _Ground) -> Panel:
     """A panel with its near corner here, and all that is in it in the order it is cut off."""
     across, up = x - panel.area.x, y - panel.area.y
     area = panel.area._replace(x=x, y=y)
@@ -105,20 +117,22 @@ def _laid(panel: Panel, x: float, y: float, kerf: float, flaws: tuple[Flaw, ...]
             replace(each, x=_tidy(each.x + across), y=_tidy(each.y + up)) for each in panel.placed
         )
         return replace(panel, area=area, placed=placed)
-    axis = panel.axis
+    axis, kerf = panel.axis, ground.kerf
     mitred = axis == "across" and any(part.slanted for part in panel.parts)
-    if mitred or any(_holds(panel.area, flaw) for flaw in flaws):
+    if mitred or any(_holds(panel.area, flaw) for flaw in ground.flaws):
         stays = (
-            _laid(part, part.area.x + across, part.area.y + up, kerf, flaws) for part in panel.parts
+            _laid(part, part.area.x + across, part.area.y + up, ground) for part in panel.parts
         )
         return replace(panel, area=area, parts=tuple(stays))
     wanted = sorted(
         (part for part in panel.parts if not part.is_rest), key=lambda x: _order(x, axis)
     )
+    if len(wanted) == len(panel.parts):
+        _last_alone(wanted, axis, ground.sides)
     parts, at = [], area.span(axis)[0]
     for part in wanted:
         corner = (at, y) if axis == "across" else (x, at)
-        parts.append(_laid(part, *corner, kerf, flaws))
+        parts.append(_laid(part, *corner, ground))
         at = parts[-1].area.span(axis)[1] + kerf + (part.skew if axis == "across" else 0.0)
     return Panel(area, axis, tuple(with_rests(axis, area, parts, kerf)))
 
@@ -128,6 +142,22 @@ def _order(part: Panel, axis: Axis) -> tuple[float, int, list[tuple[float, float
     low, high = part.area.span(axis)
     inside = sorted((each.length, each.width, each.piece) for each in _all(part))
     return -round(high - low, 3), part.cuts, inside
+
+
+def _last_alone(row: list[Panel], axis: Axis, sides: Counter[float]) -> None:
+    """Put a part of a row without waste last that nothing else is as wide as: it is what the
+    others leave, and equal pieces come from equal settings."""
+    for place in reversed(range(len(row))):
+        low, high = row[place].area.span(axis)
+        size = round(high - low, 3)
+        if sides[size] == _sides(_all(row[place]))[size]:
+            row.append(row.pop(place))
+            return
+
+
+def _sides(placed: Iterable[Placed]) -> Counter[float]:
+    """How many sides there are of each size, mm."""
+    return Counter(round(side, 3) for each in placed for side in (each.length, each.width))
 
 
 def _all(panel: Panel) -> Iterator[Placed]:

@@ -75,6 +75,9 @@ class Step:
     A mitre is ``angle`` degrees off square; ``long_point`` is the edge at which ``measured`` is
     longer.  ``nested`` says that the cut leaves the next piece's end as it is wanted.
 
+    ``remains`` says that ``rest`` has its size that way by what other cuts took: none is made to
+    its own measure.
+
     ``heavy`` and ``large`` say why it is ``carried`` out: what is in hand weighs more than is
     lifted, or the saw doesn't reach.  ``stage`` counts the rounds of cuts: rips are odd, crosscuts
     even and those before the first rips 0; ``number`` counts the steps of a sheet from 1.
@@ -95,6 +98,7 @@ class Step:
     angle: float = 0.0
     long_point: Edge | None = None
     nested: bool = False
+    remains: bool = False
     heavy: bool = False
     large: bool = False
     line: Line | None = None

@@ -119,10 +119,19 @@ def _tasks(bench: Bench, hand: Hand, axis: Axis, parts: list[Panel]) -> Iterator
         for side in order:
             left[side] = _side_left(bench, *sides[side], axis, side == stays)
         step = bench.step(hand, Way(axis, at, from_high, kind), left[0][0], left[1][0])
+        step = replace(step, remains=_remains(axis, *(sides[side][1] for side in order)))
         yield Task(step, (*left[order[0]][1], *left[order[1]][1]))
         if stays is None:
             return
         hand, parts = sides[stays]
+
+
+def _remains(axis: Axis, measured: Sequence[Panel], rest: Sequence[Panel]) -> bool:
+    """Whether what lies beyond a cut is wanted just as wide, or long, as it is left."""
+    if len(rest) > 1 or rest[0].is_rest or all(part.is_rest for part in measured):
+        return False
+    within = [part for part in rest[0].parts if not part.is_rest]
+    return not within or any(part.axis != axis or not part.parts[-1].is_rest for part in within)
 
 
 def _is_headed(bench: Bench, hand: Hand, axis: Axis, parts: Sequence[Panel]) -> bool:

@@ -69,7 +69,7 @@ def step_words(steps: LotSteps, sheet: SheetSteps, step: Step, unit: LengthUnit)
         "" if _needs_no_setting(step) else format_length(step.setting, unit),
         _against(step, unit),
         tuple(leaves),
-        (*_cautions(step, steps.saw, unit), *_later(steps, step)),
+        (*_cautions(step, steps.saw, unit), *_later(steps, step, unit)),
     )
 
 
@@ -221,7 +221,16 @@ def _beyond(step: Step, saw: Saw, unit: LengthUnit) -> str:
     )
 
 
-def _later(steps: LotSteps, step: Step) -> Iterator[str]:
+def _checked(steps: LotSteps, step: Step, rest: Result, unit: LengthUnit) -> str:
+    """That what other cuts leave has to be measured."""
+    name = _listed(written(steps, rest)) if rest.what == "piece" else rest.name
+    side = "wide" if step.along else "long"
+    return f"what is left is {name}: check it, {format_length(step.rest_setting, unit)} {side}"
+
+
+def _later(steps: LotSteps, step: Step, unit: LengthUnit) -> Iterator[str]:
+    if step.remains and step.rest is not None:
+        yield _checked(steps, step, step.rest, unit)
     for result in step.results:
         if result.what == "piece":
             yield from _notes(steps, result)
