@@ -48,15 +48,22 @@ def plan_by_faces(lot: Lot, planning: Planning, patience: Patience) -> Plan:
     if not found:
         raise refused[0]
     best = min(found, key=_worth)
-    return held_to(best, free.bound, stopped=free.stopped or any(each.stopped for each in found))
+    stopped = free.stopped or any(each.stopped for each in found)
+    held = held_to(best, free.bound, stopped=stopped)
+    as_few = free.fewest and len(best.layouts) <= len(free.layouts)
+    return replace(held, fewest=held.proven and as_few)
 
 
 def held_to(plan: Plan, bound: float, *, stopped: bool = False) -> Plan:
-    """A plan with the bound of a problem that asks for less: it is proven best where it reaches
-    that."""
+    """A plan with the bound of a problem that asks for less: nothing costs less is proven where it
+    reaches that, and nothing of how many sheets others take."""
     proven = not plan.left and plan.cost <= bound + _SAME
     return replace(
-        plan, bound=min(bound, plan.cost), proven=proven, stopped=plan.stopped or stopped
+        plan,
+        bound=min(bound, plan.cost),
+        proven=proven,
+        stopped=plan.stopped or stopped,
+        fewest=False,
     )
 
 

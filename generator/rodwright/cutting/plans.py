@@ -76,9 +76,10 @@ class Plan:
     """What is cut from what.
 
     ``cost`` is the price of all that is used; no plan costs less than ``bound``, which is
-    proven.  ``proven`` says that this one is the best: nothing costs less, by the rules it was
-    asked to keep.  ``left`` are pieces that found no place because there is too little stock (none
-    otherwise).  ``stopped`` says that time or the maker stopped the search before its end.
+    proven.  ``proven`` says that nothing costs less, by the rules it was asked to keep;
+    ``fewest`` that besides, of all that cost as little, none takes fewer sheets or boards.
+    ``left`` are pieces that found no place because there is too little stock (none otherwise).
+    ``stopped`` says that time or the maker stopped the search before its end.
     """
 
     layouts: tuple[Layout, ...]
@@ -88,6 +89,7 @@ class Plan:
     kerf: float
     left: tuple[Piece, ...] = ()
     stopped: bool = False
+    fewest: bool = False
 
     @property
     def gap(self) -> float:

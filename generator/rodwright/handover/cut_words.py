@@ -79,10 +79,23 @@ def cost_said(lot: Lot, amount: float, unit: LengthUnit) -> str:
     return (AREAS if any(each.width for each in lot.supplies) else RUNS)[unit].said(amount)
 
 
+_LEAST = {PricedBy.MONEY: "cost", PricedBy.ESTIMATE: "cost", PricedBy.SIZE: "wood"}
+
+
+def nothing_to_buy(lot: Lot, plan: Plan) -> bool:
+    """Whether all that is cut is at hand."""
+    return bool(plan.layouts) and all(offer_of(lot, each).at_hand for each in plan.used)
+
+
 def proof_said(lot: Lot, plan: Plan, unit: LengthUnit) -> str:
     """How good a plan is known to be: never said to be nearer to the best than it is."""
+    if plan.proven and nothing_to_buy(lot, plan):
+        few = _NOUNS[lot.kind][1]
+        if plan.fewest:
+            return f"fewest {few} proven"
+        return f"whether fewer {few} would do isn't proven"
     if plan.proven:
-        return "proven best"
+        return f"least {_LEAST[priced_by(lot)]} proven"
     bound = cost_said(lot, plan.bound, unit)
     if plan.cost <= plan.bound:
         return f"none costs less (bound {bound})"
@@ -93,15 +106,14 @@ def proof_said(lot: Lot, plan: Plan, unit: LengthUnit) -> str:
 
 
 def lot_summary(planned: LotPlan, unit: LengthUnit) -> str:
-    """What a lot takes and costs, and how good that is: ``2 sheets, 148.00, proven best``."""
+    """What a lot takes and costs, and how good that is: ``2 sheets, 148.00, least cost proven``."""
     lot, plan = planned.lot, planned.plan
-    if plan.layouts and all(offer_of(lot, each).at_hand for each in plan.used):
-        cost = ["all at hand"]
-    else:
-        cost = [cost_said(lot, plan.cost, unit)]
-    if priced_by(lot) is PricedBy.ESTIMATE:
-        cost = [f"{cost[0]} by estimate"]
-    told = [counted(lot, len(plan.layouts)), *cost, proof_said(lot, plan, unit)]
+    cost = cost_said(lot, plan.cost, unit)
+    if nothing_to_buy(lot, plan):
+        cost = "nothing to buy"
+    elif priced_by(lot) is PricedBy.ESTIMATE:
+        cost = f"{cost} by estimate"
+    told = [counted(lot, len(plan.layouts)), cost, proof_said(lot, plan, unit)]
     if plan.stopped and not plan.proven:
         told.append("stopped before the end of the search")
     return ", ".join(told)

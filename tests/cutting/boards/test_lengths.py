@@ -23,6 +23,18 @@ def test_gilmore_and_gomorys_rolls() -> None:
     assert (plan.cost, plan.bound, plan.proven) == (453, 453, True)
 
 
+def test_fewest_is_said_where_it_is_proven() -> None:
+    """Four of 900 from one of 4000 rather than from four of 1000 (by hand), at no cost or at one
+    that is the same."""
+    for price in (0.0, 5.0):
+        stock = [
+            Supply("short", 1000, count=4, price=price),
+            Supply("long", 4000, count=1, price=4 * price),
+        ]
+        plan = planned([(900, 4)], stock)
+        assert (plan.used, plan.proven, plan.fewest) == ({"long": 1}, True, True)
+
+
 def test_perfect_fits_leave_no_offcut() -> None:
     """Three thirds and two cuts between them are a whole; 1/8 in kerf, 8 ft."""
     kerf, whole = 3.175, 2438.4

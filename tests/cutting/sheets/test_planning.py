@@ -136,6 +136,14 @@ def test_stages_that_part_too_few_are_proven_to_be_too_few() -> None:
         _planned(pieces, stock, stages=1)
 
 
+@pytest.mark.parametrize("guillotine", [True, False])
+def test_fewest_of_what_costs_as_little(guillotine: bool) -> None:
+    """Five squares of 600 take two sheets of 1200 (by hand), since one has the area of four."""
+    free = [Supply("free", 1200, 1200, 4, price=0)]
+    plan = plan_sheets([Piece("P", 600, 600, 5)], free, guillotine=guillotine)
+    assert (plan.cost, len(plan.layouts), plan.proven, plan.fewest) == (0, 2, True, True)
+
+
 def test_what_finds_no_place_is_left_and_nothing_is_called_proven() -> None:
     split = Supply("ply", 100, 100, 1, flaws=(Flaw(49, 0, 2, 100),))
     plan = _planned([Piece("a", 20, 100, 5)], [split])
@@ -191,5 +199,6 @@ def test_stock_that_costs_nothing_is_counted_too() -> None:
     stock = [Supply("offcut", 1000, 500, price=0), Supply("large", 1000, 1000, 1, price=0)]
     plan = _planned([Piece("a", 480, 480, 4)], stock)
     assert (plan.cost, plan.bound, plan.used, plan.proven) == (0, 0, {"large": 1}, True)
+    assert plan.fewest
     plan = _planned([Piece("a", 480, 480, 4), Piece("b", 700, 400)], stock)
     assert (plan.cost, len(plan.layouts), plan.proven) == (0, 2, True)

@@ -308,8 +308,8 @@ def test_entries_that_share_their_keys_are_refused(tmp_path: Path) -> None:
         ),
         (
             Comes("X-1", "board", "ash", 22.0, 900.19, 70.96, sawn_thickness=27.0),
-            "{kind: board, material: ash, thickness: 22, sawn_thickness: 27, length: 900.1, "
-            "width: 70.9, count: 1}",
+            "{kind: board, material: ash, thickness: 22, sawn_thickness: 27, planing: 0, "
+            "length: 900.1, width: 70.9, count: 1}",
         ),
         (
             Comes("X-1", "length", "pine", 20.0, 800.0, 0.0, section=44.0, cut_from="par: 3"),

@@ -43,11 +43,11 @@ def plan_boards(
     patience = patience or Patience()
     problem = problem_of(pieces, stock, kerf)
     if not problem.items:
-        return Plan((), 0.0, 0.0, True, kerf)
+        return Plan((), 0.0, 0.0, True, kerf, fewest=True)
     wide = any(item.width for item in problem.items)
     oracle: Oracle = StripOracle(problem) if wide else LengthOracle(problem)
     best = searched(problem, oracle, patience, seed)
-    patterns = tidied(problem, oracle, best.draft, patience, seed)
+    patterns, fewest = tidied(problem, oracle, best.draft, patience, seed)
     left = left_of(problem, best.draft.left, pieces)
     if left and best.bound >= best.too_much:
         raise CannotCutError("not enough", tuple(piece.name for piece in left))
@@ -62,4 +62,5 @@ def plan_boards(
         kerf,
         left,
         patience.stopped,
+        proven and fewest,
     )

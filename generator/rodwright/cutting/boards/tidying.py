@@ -18,26 +18,30 @@ _PASSES = 4
 
 def tidied(
     problem: BoardProblem, oracle: Oracle, draft: Draft, patience: Patience, seed: int
-) -> tuple[Pattern, ...]:
-    """The patterns of a plan that costs the same; with no more boards, and no less of an offcut."""
-    patterns = list(draft.patterns)
+) -> tuple[tuple[Pattern, ...], bool]:
+    """The patterns of a plan that costs the same; with no more boards, and no less of an offcut.
+
+    And whether none that costs as little is proven to have fewer boards."""
+    patterns, fewest = list(draft.patterns), False
     try:
         if not any(draft.left):
-            patterns = _fewer(problem, oracle, patterns, patience, seed)
+            patterns, fewest = _fewer(problem, oracle, patterns, patience, seed)
         _larger_offcut(problem, oracle, patterns, patience)
     except KeyboardInterrupt:
         patience.stop()
-    return tuple(sorted(patterns, key=lambda each: _place(problem, each)))
+    return tuple(sorted(patterns, key=lambda each: _place(problem, each))), fewest
 
 
 def _fewer(
     problem: BoardProblem, oracle: Oracle, patterns: list[Pattern], patience: Patience, seed: int
-) -> list[Pattern]:
+) -> tuple[list[Pattern], bool]:
     """Patterns that cost no more, with fewer boards if such are found: each board is a little
-    dearer than it is, by less than all of them together could save."""
+    dearer than it is, by less than all of them together could save.
+
+    And whether it is proven that there are none with fewer yet."""
     alike = len({board.price for board in problem.boards}) == 1 and problem.boards[0].price
     if alike or len(patterns) <= _least_boards(problem):
-        return patterns
+        return patterns, True
     many = problem.total() + 1
     boards = tuple(replace(board, price=board.price * many + 1) for board in problem.boards)
     quiet = Patience(None if patience.left == float("inf") else patience.left)
@@ -46,7 +50,7 @@ def _fewer(
     best = searched(weighed, oracle, quiet, seed, patterns, thorough=free)
     if quiet.stopped:
         patience.stop()
-    return list(best.draft.patterns)
+    return list(best.draft.patterns), best.draft.cost == best.bound
 
 
 def _least_boards(problem: BoardProblem) -> int:

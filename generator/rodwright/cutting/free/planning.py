@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from rodwright.cutting.bounds.least_cost import none_fewer
 from rodwright.cutting.free.nesting import nest
 from rodwright.cutting.free.rectangles import Box, offcuts_beside
 from rodwright.cutting.pieces import Piece
@@ -49,6 +50,7 @@ def plan_free(
         kerf=problem.grid.length(problem.kerf),
         left=left,
         stopped=patience.stopped,
+        fewest=nested.proven and none_fewer(problem, [each.sheet for each in nested.patterns]),
     )
 
 

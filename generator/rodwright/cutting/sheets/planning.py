@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from random import Random
 from typing import Literal
 
 from rodwright.cutting.bounds.by_saw import SawBound, saw_bound
-from rodwright.cutting.bounds.least_cost import free_bound
+from rodwright.cutting.bounds.least_cost import counting, free_bound, none_fewer
 from rodwright.cutting.bounds.settled import settled
 from rodwright.cutting.pieces import Piece
 from rodwright.cutting.plans import CannotCutError, Offcut, Plan
@@ -70,7 +69,7 @@ def plan_sheets(  # noqa: PLR0913 (what can be asked is what it is)
         pieces, stock, rules, kerf=kerf, turning=turning, least_offcut=least_offcut
     )
     if not problem.sizes:
-        return Plan((), 0.0, 0.0, True, kerf)
+        return Plan((), 0.0, 0.0, True, kerf, fewest=True)
     waiting = patience or Patience()
     counted, unit = _counted(problem)
     bound = free_bound(counted)
@@ -89,25 +88,24 @@ def plan_sheets(  # noqa: PLR0913 (what can be asked is what it is)
         return left_over(problem, pattern)
 
     patterns = [filling.pattern() for filling in found.fillings]
+    proven = found.whole and found.cost // unit <= run.bound // unit
+    counted_too = unit > 1 and found.cost <= run.bound
     return Plan(
         layouts_of(problem, patterns, pieces, stock, offcuts),
         money(found.cost // unit),
         money(run.bound // unit),
-        found.whole and found.cost <= run.bound,
+        proven,
         kerf,
         left_of(problem, [found.left.count(n) for n in range(len(problem.sizes))], pieces),
         waiting.stopped,
+        proven and (counted_too or none_fewer(problem, [each.sheet for each in patterns])),
     )
 
 
 def _counted(problem: SheetProblem) -> tuple[SheetProblem, int]:
     """Where some sheets cost nothing, each costs a little more than it does, so that bounds count
     them too; and how many times dearer all are then."""
-    if all(sheet.price for sheet in problem.sheets):
-        return problem, 1
-    unit = problem.pieces + 1
-    dearer = (replace(sheet, price=sheet.price * unit + 1) for sheet in problem.sheets)
-    return replace(problem, sheets=tuple(dearer)), unit
+    return (problem, 1) if all(sheet.price for sheet in problem.sheets) else counting(problem)
 
 
 class _Run:

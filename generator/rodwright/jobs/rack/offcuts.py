@@ -27,6 +27,8 @@ def offcut_keys(come: Comes, unit: LengthUnit) -> dict[str, Any]:
     elif come.kind == "board":
         if come.sawn_thickness is not None:
             keys["sawn_thickness"] = _exact(come.sawn_thickness, unit)
+            # Its edges were ripped straight: nothing more comes off its width.
+            keys["planing"] = 0
         keys |= {"length": _size(come.length, unit), "width": _size(come.width, unit)}
     else:
         keys |= {"section": _exact(come.section, unit), "length": _size(come.length, unit)}
