@@ -32,7 +32,7 @@ class Workshop:
     def __post_init__(self) -> None:
         stock = self.sheet.stock
         name = str(self.sheet.numbers[0])
-        whole = box(0, 0, stock.length, stock.width or self.deep)
+        whole = box(0, self.sheet.jointed or 0, stock.length, stock.width or self.deep)
         if self.sheet.whole is not None:
             self.put(self.sheet.whole, whole)
         else:

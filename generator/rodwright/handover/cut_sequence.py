@@ -15,6 +15,7 @@ from rodwright.cutting.steps import (
 from rodwright.cutting.steps.words import (
     StepWords,
     contour_words,
+    preparation,
     setting_words,
     step_words,
     written,
@@ -112,6 +113,9 @@ def _sheet_lines(steps: LotSteps, sheet: SheetSteps, unit: LengthUnit) -> Iterat
     yield ""
     yield f"### {noun(lot).capitalize()} {numbers_said(sheet.numbers)}: {named}{like}"
     yield ""
+    if (prepared := preparation(steps, sheet, unit)) is not None:
+        yield prepared
+        yield ""
     if sheet.whole is not None:
         yield f"No cut: it is {', '.join(written(steps, sheet.whole))} as it stands."
     for words in _sheet_words(steps, sheet, unit):

@@ -7,9 +7,10 @@ from dataclasses import replace
 from kit.cutting_replay import check_steps
 from rodwright.cutting import Flaw, Inner, Layout, Offcut, Piece, Placed, Plan, Supply, Trim
 from rodwright.cutting.offcuts import Kept
+from rodwright.cutting.offer import Offer
 from rodwright.cutting.saws import Saw
 from rodwright.cutting.steps import LotSteps, arranged, lot_steps
-from rodwright.cutting.steps.words import step_words
+from rodwright.cutting.steps.words import preparation, step_words
 from rodwright.cutting.work import Lot, LotPlan
 
 PIECES = (
@@ -226,3 +227,22 @@ def test_a_remainder_that_is_cut_to_size_later_needs_no_check() -> None:
     steps = lot_steps(lot, Saw())
     check_steps(steps)
     assert not any(step.remains for step in steps.sheets[0].steps)
+
+
+def test_a_sawn_board_is_jointed_and_planed_before_it_is_ripped() -> None:
+    pieces, placed = (Piece("A", 800, 60),), (Placed("A", 0, 3, 800, 60),)
+    supply = Supply("ash", 2600, 160, trim=Trim(face=3, back=3))
+    lot = planned(pieces, (placed,), supply, kind="board")
+    offer = Offer(supply, "board", "birch", 18, 27, True, 0.0, sawn_thickness=27)
+    sawn = replace(lot, lot=replace(lot.lot, offers=(offer,)))
+    steps = lot_steps(sawn, Saw())
+    check_steps(steps)
+    (sheet,) = steps.sheets
+    along = [(step.setting, step.edge, step.state) for step in sheet.steps if step.along]
+    assert along == [(154, "face", "jointed"), (60, "face", "jointed")]
+    assert sheet.steps[0].held.width == 157
+    text = preparation(steps, sheet, "mm")
+    assert text is not None and "joint the face edge straight (3 comes off) and plane to 18" in text
+    bought_planed = lot_steps(lot, Saw())
+    assert preparation(bought_planed, bought_planed.sheets[0], "mm") is None
+    assert bought_planed.sheets[0].steps[0].kind == "trim"

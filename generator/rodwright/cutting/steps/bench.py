@@ -87,6 +87,26 @@ class Bench:
             for inner in piece.inner:
                 self.pieces[inner.name] = Piece(inner.name, inner.length, inner.width)
 
+    @property
+    def jointed(self) -> float | None:
+        """What jointing takes off the face edge of a board that is bought sawn, mm; None of what
+        needs none.  All of the trim of that edge (common practice, no source: a board is jointed,
+        planed, and then ripped from the edge that was made straight)."""
+        sawn = any(
+            offer.supply.name == self.stock.name
+            and offer.sawn_thickness is not None
+            and offer.sawn_thickness > self.lot.thickness + NOISE
+            for offer in self.lot.offers
+        )
+        return self.stock.trim.face if sawn and self.lot.kind == "board" else None
+
+    def whole(self, name: str, stage: int) -> Hand:
+        """A sheet, or a board, as its first cut finds it."""
+        stock, off = self.stock, self.jointed
+        edges = Edges() if off is None else Edges(face="jointed")
+        area = Rectangle(0.0, off or 0.0, stock.length, stock.width - (off or 0.0))
+        return Hand(name, area, edges, stage)
+
     def part_name(self, of: str) -> str:
         """What the next part of something in hand is called: ``1.1``, then ``1.2``."""
         self._parts[of] = self._parts.get(of, 0) + 1

@@ -16,7 +16,7 @@ from rodwright.cutting.work import Lot
 
 CutKind = Literal["trim", "head cut", "rip", "crosscut", "mitre"]
 Edge = Literal["face", "back", "near", "far"]
-State = Literal["factory", "trimmed", "sawn"]
+State = Literal["factory", "jointed", "trimmed", "sawn"]
 Line = tuple[tuple[float, float], tuple[float, float]]
 How = Literal["fence", "line", "carried"]
 """How a cut is guided: against the saw's fence or stop; along a line that is marked, with a track
@@ -140,6 +140,8 @@ class SheetSteps:
     ``numbers`` are those of the sheets, from 1, in the order of the plan's layouts.  ``whole`` is
     what a sheet is that needs no cut.  A router has ``contours`` instead of ``steps``.  ``kept``
     are offcuts that go into the rack, with the names that they get on each of the sheets.
+    ``jointed`` is what comes off the face edge (mm) of a sawn board that is jointed and planed
+    before it is cut; None for what needs neither.
     """
 
     layout: Layout
@@ -149,6 +151,7 @@ class SheetSteps:
     whole: Result | None = None
     contours: tuple[Contour, ...] = ()
     kept: tuple[tuple[Offcut, tuple[str, ...]], ...] = ()
+    jointed: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

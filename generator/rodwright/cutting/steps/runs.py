@@ -26,7 +26,7 @@ def sheet_run(bench: Bench, panel: Panel, name: str) -> tuple[Run, Result | None
     stock = bench.stock
     axis: Axis = panel.axis or ("along" if stock.width and not panel.slanted else "across")
     stage = 1 if axis == "along" else 0
-    hand = Hand(name, Rectangle(0.0, 0.0, stock.length, stock.width), Edges(), stage - 1)
+    hand = bench.whole(name, stage - 1)
     trims: list[Task] = []
     if stock.width:
         for task, after in _square_trims(bench, hand, panel, _OTHER[axis]):

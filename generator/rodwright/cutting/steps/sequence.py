@@ -77,7 +77,14 @@ def _routed(planned: LotPlan, saw: Saw, alike: _Alike, benches: Sequence[Bench])
 def _sheet(alike: tuple[Layout, tuple[int, ...]], bench: Bench) -> SheetSteps:
     layout, places = alike
     numbers = tuple(place + 1 for place in places)
-    return SheetSteps(layout, bench.stock, numbers, (), kept=tuple(bench.names.items()))
+    return SheetSteps(
+        layout,
+        bench.stock,
+        numbers,
+        (),
+        kept=tuple(bench.names.items()),
+        jointed=bench.jointed,
+    )
 
 
 def gathered(layouts: Sequence[Layout]) -> _Alike:

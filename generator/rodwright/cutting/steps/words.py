@@ -73,6 +73,18 @@ def step_words(steps: LotSteps, sheet: SheetSteps, step: Step, unit: LengthUnit)
     )
 
 
+def preparation(steps: LotSteps, sheet: SheetSteps, unit: LengthUnit) -> str | None:
+    """What is done to a sawn board before its first cut."""
+    if sheet.jointed is None:
+        return None
+    off = f" ({format_length(sheet.jointed, unit)} comes off)" if sheet.jointed else ""
+    thick = format_length(steps.lot.thickness, unit)
+    return (
+        f"First joint the face edge straight{off} and plane to {thick}: guard over the cutters, "
+        "push blocks on the wood."
+    )
+
+
 def contour_words(steps: LotSteps, contour: Contour, unit: LengthUnit) -> StepWords:
     """What a router cuts round, as a maker reads it."""
     size = _size(contour.length, contour.width, unit)
