@@ -37,6 +37,7 @@ def test_half_a_sheet_saves_half_of_what_isnt_needed() -> None:
     half = next(each for each in changes(shelves(10, WHOLE)) if each.length == each.width == 1220)
     assert (half.price, half.in_proportion) == (37.0, True)
     assert (half.count, half.saved) == (0, 37.0)
+    assert half.used == {"ply 2440 x 1220": 1, "one more size": 1}
 
 
 def test_sizes_that_are_sold_already_are_not_tried() -> None:

@@ -133,19 +133,17 @@ def test_what_has_no_price_is_never_counted_as_nothing() -> None:
 
 
 def test_one_more_size() -> None:
+    then = {"one more size": 2, "KD7F-3": 1}
     changes = (
-        OneMore(0, 3050.0, 1525.0, 115.63, True, 2, 18.0),
-        OneMore(0, 1220.0, 1220.0, 40.0, False, -1, 7.5),
-        OneMore(0, 1220.0, 900.0, 40.0, False, -1, 7.0),
+        OneMore(0, 1220.0, 610.0, 18.5, True, 0, 37.0, then),
+        OneMore(0, 1220.0, 1220.0, 40.0, False, -1, 7.5, {"one more size": 1}),
         OneMore(0, 2500.0, 1250.0, 77.7, True, 0, 0.0),
-        OneMore(0, 1220.0, 610.0, 18.5, True, 0, 0.0),
+        OneMore(1, 2400.0, 0.0, 2.4, True, 0, 0.0),
     )
     assert one_more_lines(cutting(one_more=changes)) == (
-        "birch plywood, 18 mm: with sheets of 3050 x 1525 mm at 115.63 (by its area, nobody said a "
-        "price): 2 sheets fewer, 18.00 less",
-        "birch plywood, 18 mm: with sheets of 1220 x 1220 mm at 40.00: 1 sheet more, 7.50 less",
-        "birch plywood, 18 mm: nothing would be saved with sheets of 2500 x 1250 mm or "
-        "1220 x 610 mm at prices by their area",
+        "birch plywood, 18 mm: 2 of 1220 x 610 mm (at 18.50 each, by its area as nobody said a "
+        "price) and your KD7F-3 instead of 1 of 2440 x 1220 mm and your KD7F-3: 37.00 less",
+        "nothing would be saved with another usual size of beech, 45 x 45 mm",
     )
 
 

@@ -14,13 +14,11 @@ from rodwright.cutting.pricing import PricedBy, amount, offer_of, priced_by
 from rodwright.cutting.sheet_problem import Rules as SheetRules
 from rodwright.cutting.sheet_question import problem_of
 from rodwright.cutting.supplies import Supply
-from rodwright.cutting.whole import OneMore, Rules
+from rodwright.cutting.whole import ONE_MORE, OneMore, Rules
 from rodwright.cutting.work import Lot, LotPlan
 from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit
 from rodwright.trade.stock_sizes import BOARD_LENGTHS, SHEET_SIZES
-
-_NAME = "one more size"
 
 
 def one_more(
@@ -45,7 +43,7 @@ def one_more(
     for size in _sizes(planned.lot, bought, unit):
         if watch.over():
             return
-        extra = Supply(_NAME, *size, None, trim=bought[0].trim)
+        extra = Supply(ONE_MORE, *size, None, trim=bought[0].trim)
         extra = replace(extra, price=round(rate * amount(extra), cents))
         if rate and extra.price:
             yield _changed(at, planned, extra, rules, least, seed, watch)
@@ -89,7 +87,7 @@ def _changed(
     if plan.left or plan.cost > cost - _LEAST_SAVED:
         return nothing
     fewer = len(planned.plan.layouts) - len(plan.layouts)
-    return replace(nothing, count=fewer, saved=cost - plan.cost)
+    return replace(nothing, count=fewer, saved=cost - plan.cost, used=plan.used)
 
 
 _LEAST_SAVED = 0.005

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from typing import Literal
 
 from rodwright.cutting.offcuts import Kept, Least
@@ -51,13 +52,18 @@ class Rules:
         return None if self.head_cuts else self.first_cut
 
 
+ONE_MORE = "one more size"
+"""What a size that would be bought besides is called."""
+
+
 @dataclass(frozen=True, slots=True)
 class OneMore:
     """What would change for a lot if one more size could be bought.
 
     ``lot`` is its number, from 0.  ``price`` is for one of that size; it is ``in_proportion`` to
     its area where nobody said it.  ``count`` are how many fewer sheets or boards are cut (less
-    than 0: more), ``saved`` what is saved, in what the lot's cost is in.
+    than 0: more), ``saved`` what is saved, in what the lot's cost is in.  ``used`` are how many
+    of each supply would be cut then, that size as ``one more size``; empty where nothing is saved.
     """
 
     lot: int
@@ -67,6 +73,7 @@ class OneMore:
     in_proportion: bool
     count: int
     saved: float
+    used: Mapping[str, int] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from math import ceil
 
 from rodwright.amounts import AREAS, RUNS, format_weight
@@ -14,7 +14,7 @@ from rodwright.cutting.steps import LotSteps, Result, SheetSteps
 from rodwright.cutting.steps.words import cautions as cautions_of
 from rodwright.cutting.steps.words import written
 from rodwright.cutting.supplies import Supply
-from rodwright.cutting.whole import Cutting, OneMore
+from rodwright.cutting.whole import ONE_MORE, Cutting, OneMore
 from rodwright.cutting.work import Lot, LotPlan
 from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit, format_length
@@ -147,40 +147,62 @@ def supply_weight(lot: Lot, supply: Supply) -> float:
 
 
 def one_more_lines(cutting: Cutting) -> tuple[str, ...]:
-    """What one more size would change for each lot: the two that save most, and in one line those
-    that save nothing."""
-    told = []
+    """What one more size would change: of each lot the one that saves most, and in one line the
+    lots for which none saves anything."""
+    told, useless = [], []
     for at, planned in enumerate(cutting.lots):
         changes = [each for each in cutting.one_more if each.lot == at]
-        saving = sorted((each for each in changes if each.saved), key=lambda each: -each.saved)
-        told += [_saving(cutting, each) for each in saving[:_MOST_TOLD]]
-        useless = [_sizes_said(cutting, each) for each in changes if not each.saved]
-        if useless:
-            *others, last = useless
-            named = f"{', '.join(others)} or {last}" if others else last
-            told.append(
-                f"{lot_title(planned.lot, cutting.unit)}: nothing would be saved with "
-                f"{_NOUNS[planned.lot.kind][1]} of {named} at prices by their area"
-            )
+        best = max(changes, key=lambda each: each.saved, default=None)
+        if best is not None and best.saved:
+            told.append(_saving(cutting, best))
+        elif best is not None:
+            useless.append(lot_title(planned.lot, cutting.unit))
+    if useless:
+        told.append(f"nothing would be saved with another usual size of {'; '.join(useless)}")
     return tuple(told)
 
 
-_MOST_TOLD = 2
-"""Sizes that save something that are told of one lot; `cut.json` has all."""
-
-
 def _saving(cutting: Cutting, change: OneMore) -> str:
-    lot, unit = cutting.lots[change.lot].lot, cutting.unit
-    at = ""
+    planned, unit = cutting.lots[change.lot], cutting.unit
+    lot = planned.lot
+    new = f"{change.used.get(ONE_MORE, 0)} of {_sizes_said(cutting, change)}"
     if priced_by(lot) is not PricedBy.SIZE:
-        by = " (by its area, nobody said a price)" if change.in_proportion else ""
-        at = f" at {money(change.price)}{by}"
-    fewer = "fewer" if change.count > 0 else "more"
-    count = f"{counted(lot, abs(change.count))} {fewer}, " if change.count else ""
-    return (
-        f"{lot_title(lot, unit)}: with {_NOUNS[lot.kind][1]} of "
-        f"{_sizes_said(cutting, change)}{at}: {count}{cost_said(lot, change.saved, unit)} less"
-    )
+        by = ", by its area as nobody said a price" if change.in_proportion else ""
+        new += f" (at {money(change.price)} each{by})"
+    others = {name: many for name, many in change.used.items() if name != ONE_MORE}
+    then = _all_said([new, *_bought_said(lot, others, unit)], _own_said(lot, others))
+    now = _all_said(_bought_said(lot, planned.plan.used, unit), _own_said(lot, planned.plan.used))
+    less = cost_said(lot, change.saved, unit)
+    return f"{lot_title(lot, unit)}: {then} instead of {now}: {less} less"
+
+
+def _bought_said(lot: Lot, used: Mapping[str, int], unit: LengthUnit) -> list[str]:
+    """How many of each size are bought."""
+    offers = [(offer_of(lot, name), many) for name, many in used.items()]
+    return [
+        f"{many} of {size_said(lot, each.supply.length, each.supply.width, unit)} {unit}"
+        for each, many in offers
+        if not each.at_hand
+    ]
+
+
+def _own_said(lot: Lot, used: Mapping[str, int]) -> list[str]:
+    """What is taken of the maker's own."""
+    return [
+        name if many == 1 else f"{many} of {name}"
+        for name, many in used.items()
+        if offer_of(lot, name).at_hand
+    ]
+
+
+def _all_said(bought: Sequence[str], own: Sequence[str]) -> str:
+    *most, last = [*bought, *([f"your {_listed(own)}"] if own else [])]
+    return f"{', '.join(most)} and {last}" if most else last
+
+
+def _listed(names: Sequence[str]) -> str:
+    *most, last = names
+    return f"{', '.join(most)} and {last}" if most else last
 
 
 def _sizes_said(cutting: Cutting, change: OneMore) -> str:

@@ -46,7 +46,14 @@ def _price(value: Any) -> Price:
         found = _WRITTEN.fullmatch(text.lower())
     if found is None or not isfinite(float(found["number"])):
         raise PydanticCustomError(
-            "price", "`{value}` can't be read as a price", {"value": text, "remedy": _EXAMPLES}
+            "price",
+            "`{value}` can't be read as a price",
+            {
+                "value": text,
+                "remedy": f"A decimal point, not a comma: {_EXAMPLES}"
+                if "," in text
+                else _EXAMPLES,
+            },
         )
     number = float(found["number"])
     if found["per"] is None:
