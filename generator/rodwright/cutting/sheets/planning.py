@@ -118,7 +118,8 @@ class _Run:
         least = min(size.area for size in problem.sizes)
         self._most = EFFORT + EFFORT_EACH * max(0, problem.pieces - _MANY)
         effort = Effort(self._most, patience)
-        self._search = Search(Ground(problem, ways, Random(seed), effort, least), self._tell)
+        ground = Ground(problem, ways, Random(seed), effort, least, unit)
+        self._search = Search(ground, self._tell)
         self._problem = problem
         self._unit = unit
         self._known: SawBound | None = None

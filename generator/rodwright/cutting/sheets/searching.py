@@ -9,6 +9,7 @@ from rodwright.cutting.sheet_problem import Pattern
 from rodwright.cutting.sheets.building import dense_plans, first_plans
 from rodwright.cutting.sheets.covering import covered
 from rodwright.cutting.sheets.filling import Filling
+from rodwright.cutting.sheets.levels import cheaper_mixes
 from rodwright.cutting.sheets.matching import matched
 from rodwright.cutting.sheets.mixes import Mix, better_mixes
 from rodwright.cutting.sheets.packing import pack
@@ -57,7 +58,9 @@ class Search:
 
     def done(self, bound: int) -> bool:
         """Whether no mix of sheets could be better by what is proven."""
-        return self.best.whole and not better_mixes(self.ground, self.best, bound)
+        if not self.best.whole or better_mixes(self.ground, self.best, bound):
+            return False
+        return not cheaper_mixes(self.ground, self.best, bound)
 
     def build(self, bound: int, effort: int) -> None:
         """First plans within an effort, one at least, until none could be better."""
@@ -141,13 +144,24 @@ class Search:
         tried: set[Mix] = set()
         while not self.ground.effort.over():
             left = self.ground.effort.left - end
-            mixes = [mix for mix in better_mixes(self.ground, self.best, bound) if mix not in tried]
+            mixes = [mix for mix in self._mixes(bound) if mix not in tried]
             if not mixes or left <= 0:
                 return
             tried.add(mixes[0])
             fillings, loose = _on(self.ground, self.best, mixes[0])
             share = max(1, left // min(len(mixes), _ROUNDS))
             self.take(self._packed(fillings, loose, share))
+
+    def _mixes(self, bound: int) -> list[Mix]:
+        """Mixes that would be better, those with the most room first."""
+        near = better_mixes(self.ground, self.best, bound)
+        sheets = self.ground.problem.sheets
+
+        def room(mix: Mix) -> int:
+            return sum(sheet.area * many for sheet, many in zip(sheets, mix, strict=True))
+
+        mixes = dict.fromkeys((*near, *cheaper_mixes(self.ground, self.best, bound)))
+        return sorted(mixes, key=lambda mix: (-room(mix), mix))
 
     def _improve_some(self, bound: int, end: int) -> None:
         """Better plans for some sheets at a time, the emptier ones more often."""

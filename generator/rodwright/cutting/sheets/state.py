@@ -43,7 +43,8 @@ class Found:
 class Ground:
     """What all searches work on: the problem, how each size may lie, chance, and effort.
 
-    ``least`` is the area of the smallest piece.
+    ``least`` is the area of the smallest piece; ``unit`` what a step of money is in the prices:
+    what costs less costs nothing.
     """
 
     problem: SheetProblem
@@ -51,6 +52,7 @@ class Ground:
     rng: Random
     effort: Effort
     least: int
+    unit: int = 1
 
     @property
     def rules(self) -> Rules:
