@@ -246,3 +246,15 @@ def test_a_sawn_board_is_jointed_and_planed_before_it_is_ripped() -> None:
     bought_planed = lot_steps(lot, Saw())
     assert preparation(bought_planed, bought_planed.sheets[0], "mm") is None
     assert bought_planed.sheets[0].steps[0].kind == "trim"
+
+
+def test_offcuts_that_remain_need_no_check() -> None:
+    pieces, placed = (Piece("A", 800, 300),), (Placed("A", 0, 0, 800, 300),)
+    kept = (Offcut(0, 303.2, 500, 396.8), Offcut(503.2, 303.2, 296.8, 396.8))
+    lot = planned(pieces, (placed,), Supply("ply", 800, 700), density=100)
+    lot = replace(lot, plan=replace(lot.plan, layouts=(Layout("ply", placed, kept),)))
+    names = [Kept(f"K7Q-{at}", 0, 0, offcut) for at, offcut in enumerate(kept, 1)]
+    steps = lot_steps(lot, Saw(), names)
+    check_steps(steps)
+    assert len(steps.sheets[0].steps) == 2
+    assert not any(step.remains for step in steps.sheets[0].steps)

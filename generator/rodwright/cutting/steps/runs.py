@@ -128,7 +128,9 @@ def _tasks(bench: Bench, hand: Hand, axis: Axis, parts: list[Panel]) -> Iterator
 
 def _remains(axis: Axis, measured: Sequence[Panel], rest: Sequence[Panel]) -> bool:
     """Whether what lies beyond a cut is wanted just as wide, or long, as it is left."""
-    if len(rest) > 1 or rest[0].is_rest or all(part.is_rest for part in measured):
+    if len(rest) > 1 or all(leaf.is_rest for leaf in rest[0].leaves()):
+        return False
+    if all(part.is_rest for part in measured):
         return False
     within = [part for part in rest[0].parts if not part.is_rest]
     return not within or any(part.axis != axis or not part.parts[-1].is_rest for part in within)
