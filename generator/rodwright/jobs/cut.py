@@ -169,7 +169,8 @@ def _kerf(text: str, unit: LengthUnit) -> float:
     Raises:
         ProblemsError: it can't be read, or no saw cuts so.
     """
-    remedy = 'Write it like `--kerf 3.2` or `--kerf "1/8 in"`.'
+    plain, other = ("1/8", "3.2 mm") if unit == "in" else ("3.2", "1/8 in")
+    remedy = f'Write it like `--kerf {plain}`, or with its unit: `--kerf "{other}"`.'
     try:
         kerf = parse_length(text, unit)
     except ValueError as error:
