@@ -44,8 +44,8 @@ def test_without_a_folder_it_is_shown_and_nothing_is_written(folder: Path) -> No
     said = run("niche.yaml")
     assert said.exit_code == 0, said.output
     out = said.stdout
-    assert "birch plywood, 18 mm: 1 sheet, 74.00, least cost proven" in out
-    assert "birch plywood, 6 mm: 1 sheet, 2.98 m2, least wood proven" in out
+    assert "birch plywood, 18 mm: 1 sheet, 74.00, proven best (least cost)" in out
+    assert "birch plywood, 6 mm: 1 sheet, 2.98 m2, proven best (least wood)" in out
     assert "SD1, SD2" in out
     assert "To pay: 74.00 and what has no price. Screws, hinges, edging and the like" in out
     assert "Without a price, and not in the sum: 1 sheet of birch plywood, 6 mm" in out
@@ -81,7 +81,7 @@ def test_a_rack_is_used_and_told(folder: Path) -> None:
     assert "At hand: half sheet (loft): 1 sheet of birch plywood, 18 mm, 1220 x 1220 mm." in (
         said.stdout
     )
-    assert "nothing to buy, fewest sheets proven" in said.stdout
+    assert "nothing to buy, proven best (fewest sheets)" in said.stdout
 
 
 def test_a_router_takes_the_sheets(folder: Path) -> None:

@@ -31,7 +31,7 @@ from rodwright.handover.cut_words import (
 @pytest.mark.parametrize(
     ("cost", "bound", "proven", "said"),
     [
-        (148.0, 148.0, True, "least cost proven"),
+        (148.0, 148.0, True, "proven best (least cost)"),
         # 148 / 144.6 is 1.0235: rounded up.
         (148.0, 144.6, False, "at most 2.4 % above the best there can be (bound 144.60)"),
         # 0.04 % is told as 0.1 %, never as nothing.
@@ -47,7 +47,7 @@ def test_how_good_a_plan_is(cost: float, bound: float, proven: bool, said: str) 
 
 
 def test_a_lot_in_a_line() -> None:
-    assert lot_summary(sheet_plan(), "mm") == "2 sheets, 74.00, least cost proven"
+    assert lot_summary(sheet_plan(), "mm") == "2 sheets, 74.00, proven best (least cost)"
     assert lot_summary(length_plan(), "mm") == (
         "2 lengths, 4.0 m, at most 2.1 % above the best there can be (bound 3.9 m)"
     )
@@ -61,9 +61,9 @@ def test_what_is_all_at_hand_and_what_is_estimated() -> None:
         "1 sheet, nothing to buy, whether fewer sheets would do isn't proven"
     )
     fewest = replace(at_hand, plan=replace(at_hand.plan, fewest=True))
-    assert lot_summary(fewest, "mm") == "1 sheet, nothing to buy, fewest sheets proven"
+    assert lot_summary(fewest, "mm") == "1 sheet, nothing to buy, proven best (fewest sheets)"
     no_price = replace(length_plan(), plan=replace(length_plan().plan, bound=4.0, proven=True))
-    assert lot_summary(no_price, "mm") == "2 lengths, 4.0 m, least wood proven"
+    assert lot_summary(no_price, "mm") == "2 lengths, 4.0 m, proven best (least wood)"
     planned = sheet_plan()
     guessed = offer("half", 1220.0, 1220.0)
     lot = replace(
@@ -72,7 +72,7 @@ def test_what_is_all_at_hand_and_what_is_estimated() -> None:
         offers=(*planned.lot.offers, guessed),
     )
     assert lot_summary(replace(planned, lot=lot), "mm") == (
-        "2 sheets, 74.00 by estimate, least cost proven"
+        "2 sheets, 74.00 by estimate, proven best (least cost)"
     )
 
 
@@ -83,7 +83,15 @@ def test_a_search_that_was_stopped_says_so() -> None:
     # What is proven wants no more searching, but for a larger offcut.
     best = sheet_plan()
     best = replace(best, plan=replace(best.plan, stopped=True))
-    assert lot_summary(best, "mm") == "2 sheets, 74.00, least cost proven"
+    assert lot_summary(best, "mm") == "2 sheets, 74.00, proven best (least cost)"
+
+
+def test_a_proof_holds_for_the_strips_that_panels_were_divided_into() -> None:
+    planned = sheet_plan()
+    glued = replace(planned, lot=replace(planned.lot, glued_up=True))
+    assert lot_summary(glued, "mm") == (
+        "2 sheets, 74.00, proven best (least cost), by the strips that its panels are glued up of"
+    )
 
 
 def test_what_a_lot_is_of() -> None:

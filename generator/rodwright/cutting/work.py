@@ -36,7 +36,8 @@ class Lot:
     and of what is inside them; of a piece of which there are several, all have that name.
     ``offers`` say where its supplies come from, as far as that is known.  ``faces`` are how many
     good faces pieces show, by their names, where some of the supplies have fewer than some pieces
-    show.
+    show.  ``glued_up`` says that some pieces are strips of panels, which were divided before
+    anything was planned: what a plan proves holds for these strips.
     """
 
     name: str
@@ -50,6 +51,7 @@ class Lot:
     section: float = 0.0
     offers: tuple[Offer, ...] = ()
     faces: Mapping[str, int] = field(default_factory=dict)
+    glued_up: bool = False
 
 
 @dataclass(frozen=True, slots=True)

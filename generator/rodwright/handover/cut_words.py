@@ -92,10 +92,10 @@ def proof_said(lot: Lot, plan: Plan, unit: LengthUnit) -> str:
     if plan.proven and nothing_to_buy(lot, plan):
         few = _NOUNS[lot.kind][1]
         if plan.fewest:
-            return f"fewest {few} proven"
+            return f"proven best (fewest {few})"
         return f"whether fewer {few} would do isn't proven"
     if plan.proven:
-        return f"least {_LEAST[priced_by(lot)]} proven"
+        return f"proven best (least {_LEAST[priced_by(lot)]})"
     bound = cost_said(lot, plan.bound, unit)
     if plan.cost <= plan.bound:
         return f"none costs less (bound {bound})"
@@ -106,7 +106,7 @@ def proof_said(lot: Lot, plan: Plan, unit: LengthUnit) -> str:
 
 
 def lot_summary(planned: LotPlan, unit: LengthUnit) -> str:
-    """What a lot takes and costs, and how good that is: ``2 sheets, 148.00, least cost proven``."""
+    """What a lot takes and costs, and how good that is: ``2 sheets, 148.00, proven best ...``."""
     lot, plan = planned.lot, planned.plan
     cost = cost_said(lot, plan.cost, unit)
     if nothing_to_buy(lot, plan):
@@ -116,6 +116,8 @@ def lot_summary(planned: LotPlan, unit: LengthUnit) -> str:
     told = [counted(lot, len(plan.layouts)), cost, proof_said(lot, plan, unit)]
     if plan.stopped and not plan.proven:
         told.append("stopped before the end of the search")
+    if lot.glued_up:
+        told.append("by the strips that its panels are glued up of")
     return ", ".join(told)
 
 

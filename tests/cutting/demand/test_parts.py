@@ -181,6 +181,7 @@ def test_a_wide_part_is_glued_up_of_strips_and_labelled_so() -> None:
     """1690 x 425 of boards 150 wide: 431 and two joints of 3 are three strips of 145.7."""
     (lot,) = lots_of([Job(unit_of(part(1690.0, 425.0, 20.0, RACK, ref="WT1")))], kerf=3.2)
     (piece,) = lot.pieces
+    assert lot.glued_up
     assert (piece.name, piece.count, piece.length) == ("WT1-1", 3, 1702.0)
     assert piece.width == pytest.approx(145.7)
     labels = lot.labels["WT1-1"]

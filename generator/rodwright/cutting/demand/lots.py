@@ -88,10 +88,12 @@ def _lot(
     differ = any(offer.show_faces < most for offer in offers)
     cuts: list[Cut] = []
     refusals: list[Refusal] = []
+    glued_up = False
     for faces in range(most, least - 1, -1):
         alike = [each for each in wanted if each.faces_shown == faces]
         good = tuple(offer for offer in offers if offer.show_faces >= faces)
         panels = _panels(alike, good, kerf)
+        glued_up = glued_up or bool(panels)
         shown = faces if differ else 0
         cuts += (replace(cut, faces=shown) for each in alike for cut in _cuts(each, panels))
         without = {ref for ref, panel in panels.items() if panel is None}
@@ -110,6 +112,7 @@ def _lot(
         stock.section or 0.0,
         offers,
         shows,
+        glued_up,
     )
     return lot, tuple(refusals)
 
