@@ -11,6 +11,9 @@ from rodwright.cutting.offer import Offer
 from rodwright.cutting.saws import Saw
 from rodwright.cutting.steps import LotSteps, arranged, lot_steps
 from rodwright.cutting.steps.words import preparation, step_words
+
+
+from rodwright.cutting.steps.words import step_words
 from rodwright.cutting.work import Lot, LotPlan
 
 PIECES = (
@@ -258,3 +261,13 @@ def test_offcuts_that_remain_need_no_check() -> None:
     check_steps(steps)
     assert len(steps.sheets[0].steps) == 2
     assert not any(step.remains for step in steps.sheets[0].steps)
+
+
+def test_mitred_pieces_on_both_sides_of_a_flaw_are_no_chain() -> None:
+    placed = tuple(Placed("M", x, 48.2, 500, 45) for x in (0, 1040))
+    pieces = (Piece("M", 500, 45, 2, slants=(45, 45)),)
+    supply = Supply("ash", 2400, 130, flaws=(Flaw(1000, 0, 40, 130),))
+    lot = arranged(planned(pieces, (placed,), supply, kind="board"))
+    check_steps(lot_steps(lot, Saw()))
+    left = [(each.x, each.length, each.width) for each in lot.plan.layouts[0].offcuts]
+    assert (0, 1540, 45) in left

@@ -166,7 +166,8 @@ def _in_strips(panel: Panel) -> bool:
 
 
 def blocks_of(placed: Sequence[Placed], lot: Lot, kerf: float) -> tuple[Block, ...]:
-    """What lies on a sheet, with all slanted pieces of a strip as one."""
+    """What lies on a sheet, with slanted pieces as one that lie so near each other in a strip that
+    they share a cut."""
     slanted = {piece.name: piece for piece in lot.pieces if any(piece.slants)}
     blocks: list[Block] = []
     for each in sorted(placed, key=lambda one: (one.y, one.x)):
@@ -178,12 +179,21 @@ def blocks_of(placed: Sequence[Placed], lot: Lot, kerf: float) -> tuple[Block, .
         far = ends_of(each, piece.slants)[1]
         skew = beyond(far, kerf, wide_of(piece))[0] - far[0] - kerf
         last = blocks[-1] if blocks else None
-        if last is not None and last.slanted and _one_strip(last.area, area):
+        if last is not None and last.slanted and _share_cut(last.area, area, kerf):
             area = last.area._replace(length=area.x + area.length - last.area.x)
             blocks[-1] = Block(area, (*last.placed, each), True, skew)
         else:
             blocks.append(Block(area, (each,), True, skew))
     return tuple(blocks)
+
+
+def _share_cut(one: Rectangle, other: Rectangle, kerf: float) -> bool:
+    """Whether what lies behind another in its strip begins a few kerfs from its end, or before."""
+    return _one_strip(one, other) and other.x < one.x + one.length + _FEW * kerf + NOISE
+
+
+_FEW = 3
+"""Kerfs: a mitre of 70 degrees takes as much along a bar."""
 
 
 def _one_strip(one: Rectangle, other: Rectangle) -> bool:
