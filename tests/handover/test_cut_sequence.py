@@ -60,11 +60,11 @@ def test_a_cut_says_what_is_set_and_what_it_leaves() -> None:
     assert (
         "1. sheet 1, 2440 x 1220, 36.4 kg: rip **603** (face edge, factory; 614 from the back "
         "edge). 1, 2440 x 603; "
-        f"offcut {kept}, 2440 x 614: to the rack. Heavy: 36.4 kg, two people; carried: a saw is "
-        "brought to it.\n"
+        f"offcut {kept}, 2440 x 614: to the rack. Heavy: 3 people; carried: a saw is brought "
+        "to it.\n"
     ) in page
     assert (
-        "3. 1.1, 2440 x 300, 9.0 kg: crosscut **2000** (near end, factory). 2000 x 300: done, "
+        "3. 1.1, 2440 x 300: crosscut **2000** (near end, factory). 2000 x 300: done, "
         "write SD1; offcut"
     ) in page
 

@@ -164,7 +164,7 @@ def test_cautions_are_few_and_suit_what_is_cut() -> None:
     assert saw[0].startswith("Dust:")
     assert any(line.startswith("Saw: guard and riving knife on") for line in saw)
     # 2.44 x 1.22 x 0.018 m of 680 kg/m3, by hand.
-    assert saw[-1] == "The heaviest weighs 36 kg before it is cut: two people carry it."
+    assert saw[-1] == "The heaviest weighs 36 kg before it is cut: 3 people lift it."
     router = told(cutting(sheet_plan(), rules=Rules(Saw(), Saw("router", kerf=6.0))))
     assert any(line.startswith("Router: clamp or hold the sheet") for line in router)
     assert not any("riving knife" in line for line in router)

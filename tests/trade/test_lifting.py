@@ -8,7 +8,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from rodwright.trade.lifting import Lift, Who, filter_people, filter_value, reach_round
+from rodwright.trade.lifting import (
+    Lift,
+    Who,
+    filter_people,
+    filter_value,
+    reach_round,
+    sheet_people,
+)
 
 INCH, POUND = 25.4, 0.45359237
 
@@ -109,3 +116,9 @@ def test_the_filter_takes_the_least_of_its_zones(
 )
 def test_teams_lift_less_than_their_sum(who: Who, mass: float, count: int) -> None:
     assert filter_people(Lift(800, 1000, 300), who, mass) == count
+
+
+def test_a_sheet_takes_as_many_as_share_it_by_the_equation() -> None:
+    # 23 kg x 0.85 x 0.89 x 0.9 = 15.7 kg for each, from 25 cm to 90 cm, by hand.
+    assert [sheet_people(2000, 18, mass) for mass in (15.6, 15.8, 31.2, 31.6)] == [1, 2, 2, 3]
+    assert sheet_people(2440, 18, 10) == 2

@@ -8,9 +8,9 @@ from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.phrases import weight_in
 from rodwright.checks.rules import Rule
 from rodwright.strength.lifting import lifting as lifting_of
-from rodwright.strength.lifting import people
 from rodwright.strength.pieces import STRIPPED, WHOLE
 from rodwright.strength.results import Result
+from rodwright.trade.lifting import people
 from rodwright.unit import Unit
 
 

@@ -154,7 +154,7 @@ def cuts_table(steps: Sequence[LotSteps], unit: LengthUnit) -> Table:
         Column("sheet"),
         Column("step", 0),
         Column("in hand", widest=24),
-        Column("size and weight", widest=24),
+        Column("size", widest=24),
         Column("cut", widest=30),
         Column(f"setting {unit}"),
         Column("against", widest=30),

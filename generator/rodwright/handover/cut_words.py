@@ -18,6 +18,7 @@ from rodwright.cutting.whole import ONE_MORE, Cutting, OneMore
 from rodwright.cutting.work import Lot, LotPlan
 from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit, format_length
+from rodwright.trade.lifting import people, sheet_lift, sheet_people
 from rodwright.trade.stock_sizes import ALIKE
 
 _NOUNS = {
@@ -223,23 +224,23 @@ def to_pay_said(rows: Sequence[ShoppingRow]) -> str:
 NO_HARDWARE = (
     "Screws, hinges, edging and the like aren't in it: `rodwright parts` lists them. Without tax."
 )
-_TWO_PEOPLE = 25.0
-"""kg.  From here on two people carry a sheet (common practice; the HSE's guideline for one man at
-waist height, L23, from memory)."""
 
 
 def cautions(cutting: Cutting, steps: Sequence[LotSteps]) -> tuple[str, ...]:
     """What to take care of, in a few lines for the whole plan."""
     told = list(dict.fromkeys(line for each in steps for line in cautions_of(each)))
-    weights = [
-        supply_weight(planned.lot, supply)
+    used = [
+        (supply_weight(planned.lot, supply), planned.lot, supply)
         for planned in cutting.lots
         for supply in planned.lot.supplies
         if supply.name in planned.plan.used
     ]
-    if (heaviest := max(weights, default=0.0)) > _TWO_PEOPLE:
-        weight = format_weight(heaviest, cutting.unit, 0)
-        told.append(f"The heaviest weighs {weight} before it is cut: two people carry it.")
+    if used:
+        mass, lot, supply = max(used, key=lambda each: each[0])
+        if mass > sheet_lift(lot.thickness).limit:
+            count = sheet_people(supply.length, lot.thickness, mass)
+            weight = format_weight(mass, cutting.unit, 0)
+            told.append(f"The heaviest weighs {weight} before it is cut: {people(count)} lift it.")
     return tuple(told)
 
 

@@ -6,7 +6,6 @@ people who lift now and then on a good floor, no limit of what is safe; neither 
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
@@ -14,7 +13,6 @@ from rodwright.amounts import format_weight
 from rodwright.strength.pieces import STRIPPED, WHOLE, Piece, pieces
 from rodwright.strength.results import Group, Input, Remedy, Result
 from rodwright.trade.lifting import (
-    AT_ITS_ENDS,
     HEAVY_PANE,
     HIGHEST,
     HSE,
@@ -27,7 +25,10 @@ from rodwright.trade.lifting import (
     Who,
     filter_people,
     filter_value,
+    people,
+    people_lifting,
     reach_round,
+    shared,
 )
 from rodwright.trade.sizes import trade_sizes
 from rodwright.unit import Unit
@@ -57,8 +58,7 @@ class Hands:
             reach_round(piece.depth, min(piece.start, piece.stop)),
             piece.grip,
         )
-        shared = replace(alone, reach=min(alone.reach, AT_ITS_ENDS.value))
-        return cls(piece, alone, shared)
+        return cls(piece, alone, shared(alone))
 
     @property
     def least(self) -> int:
@@ -69,12 +69,7 @@ class Hands:
     @property
     def people(self) -> int | None:
         """How many by the NIOSH equation, sharing evenly; None where it doesn't reach so high."""
-        mass = self.piece.lot.mass
-        if mass <= self.alone.limit:
-            return self.least
-        if self.shared.limit <= 0:
-            return None
-        return max(2, self.least, math.ceil(mass / self.shared.limit - 1e-9))
+        return people_lifting(self.alone, self.piece.lot.mass, self.least)
 
     @property
     def said(self) -> str:
@@ -196,11 +191,6 @@ def _from_platform(unit: Unit, hands: Hands) -> Iterator[Remedy]:
         told = f"from a platform {sizes.say(high)} high, {people(count)}, who may lift"
         said = format_weight(each, unit.display_unit)
         yield Remedy(f"{told} {said}{' each' if count > 1 else ''}", share, share <= each)
-
-
-def people(count: int) -> str:
-    """How many, in words."""
-    return _counted(count, "person", "people")
 
 
 def _counted(count: int, one: str, more: str) -> str:

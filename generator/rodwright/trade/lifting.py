@@ -9,7 +9,7 @@ open-source code that cites it; what of it is from memory is marked.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from rodwright.trade.sources import Figure, Source
@@ -155,3 +155,36 @@ LIGHT = Figure(5.0, "kg", PRACTICE)
 INDG143, from memory."""
 ROUND_IT = Figure(4.0, "people", PRACTICE)
 """The most people that can take hold of a piece of furniture well; common practice, no source."""
+
+
+def people_lifting(alone: Lift, mass: float, least: int = 1) -> int | None:
+    """How many lift a mass (kg) by the NIOSH equation, but no fewer than ``least``: one as
+    ``alone`` has it, or several who share it evenly, each at an end of it; None where the equation
+    doesn't reach so high."""
+    if mass <= alone.limit:
+        return least
+    each = shared(alone).limit
+    return max(2, least, math.ceil(mass / each - 1e-9)) if each > 0 else None
+
+
+def shared(alone: Lift) -> Lift:
+    """The same lift for one of several who take it at its ends."""
+    return replace(alone, reach=min(alone.reach, AT_ITS_ENDS.value))
+
+
+def sheet_lift(thickness: float) -> Lift:
+    """A sheet or board of that thickness (mm) lifted on edge off the floor to the saw, by one."""
+    start = FROM_FLOOR.value
+    return Lift(start, BENCH.value, reach_round(thickness, start))
+
+
+def sheet_people(length: float, thickness: float, mass: float) -> int:
+    """How many lift a sheet or board (mm, kg) to the saw."""
+    count = people_lifting(sheet_lift(thickness), mass, 2 if length > LONG.value else 1)
+    assert count is not None
+    return count
+
+
+def people(count: int) -> str:
+    """How many, in words."""
+    return f"{count} {'person' if count == 1 else 'people'}"

@@ -11,9 +11,6 @@ from rodwright.cutting.offer import Offer
 from rodwright.cutting.saws import Saw
 from rodwright.cutting.steps import LotSteps, arranged, lot_steps
 from rodwright.cutting.steps.words import preparation, step_words
-
-
-from rodwright.cutting.steps.words import step_words
 from rodwright.cutting.work import Lot, LotPlan
 
 PIECES = (

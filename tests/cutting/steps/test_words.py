@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from rodwright.cutting import Flaw, Layout, Offcut, Piece, Placed, Plan, Supply, Trim
+from rodwright.cutting import Flaw, Inner, Layout, Offcut, Piece, Placed, Plan, Supply, Trim
 from rodwright.cutting.offcuts import Kept
 from rodwright.cutting.saws import Saw
 from rodwright.cutting.steps import LotSteps, lot_steps, rip_settings, stop_settings
@@ -40,14 +40,14 @@ def test_each_cut_says_what_is_set_and_what_comes_off() -> None:
         1, "sheets 1 and 2", "2440 x 1220, 36.4 kg", "trim 10 off the face edge", "1210",
         "back edge, factory; 6.8 from the face edge", ("1, 2440 x 1210", "waste, 2440 x 6.8"),
         (
-            "heavy: 36.4 kg, two people", "beyond the saw, which rips 800",
+            "heavy: 3 people", "beyond the saw, which rips 800",
             "carried: a saw is brought to it",
         ),
     )  # fmt: skip
     assert words[3] == StepWords(
-        4, "1.1", "2440 x 400, 11.9 kg", "crosscut", "800", "near end, factory",
+        4, "1.1", "2440 x 400", "crosscut", "800", "near end, factory",
         ("800 x 400: done, write SH1 and SH2", "1.1, 1636.8 x 400"),
-        ("SH1 and SH2: edge it",),
+        (),
     )  # fmt: skip
     assert words[4].leaves == (
         "800 x 400: done, write SH3 and SH4", "offcut K7Q-1 and K7Q-2, 833.6 x 400: to the rack",
@@ -83,8 +83,8 @@ def test_lists_say_each_setting_once() -> None:
 
 
 def test_cautions_go_with_what_is_done() -> None:
-    assert any("Two people" in each for each in cautions(steps_of(Saw())))
-    assert not any("Two people" in each for each in cautions(steps_of(Saw(lift=50))))
+    assert any("marked heavy" in each for each in cautions(steps_of(Saw())))
+    assert not any("marked heavy" in each for each in cautions(steps_of(Saw(lift=50))))
     (_, router) = cautions(steps_of(Saw("router", lift=50)))
     assert "tabs" in router
 
@@ -109,3 +109,13 @@ def test_what_a_rail_does_not_lie_on_is_packed_and_nothing_is_pushed() -> None:
     assert minds == [word.size.startswith("300 x ") or " x 103" in word.size for word in words]
     assert any(minds) and not all(minds)
     assert not any("push stick" in each for word in words for each in word.mind)
+
+
+def test_the_order_of_fronts_is_said_where_they_are_cut_out_as_one() -> None:
+    row = Piece(
+        "R", 1000, 400, inner=(Inner("F2", 503.2, 0, 496.8, 400), Inner("F1", 0, 0, 500, 400))
+    )
+    layout = Layout("ply", (Placed("R", 0, 0, 1000, 400),))
+    lot = Lot("lot", "sheet", "birch", 18, 680, (row,), {}, (Supply("ply", 1000, 800),))
+    words = told(lot_steps(LotPlan(lot, Plan((layout,), 1, 1, True, 3.2)), Saw()))
+    assert words[0].leaves[0] == "R, 1000 x 400: divided later into F1 and F2, from the near end on"

@@ -11,6 +11,7 @@ from rodwright.cutting.saws import Saw
 from rodwright.cutting.steps.cuts import Contour, Edge, LotSteps, Result, SheetSteps, Step
 from rodwright.cutting.steps.settings import Setting, is_opening, step_at
 from rodwright.lengths import LengthUnit, format_length
+from rodwright.trade.lifting import people, sheet_people
 
 OPPOSITE: dict[Edge, Edge] = {"face": "back", "back": "face", "near": "far", "far": "near"}
 NARROW, SHORT = 60.0, 150.0
@@ -29,10 +30,10 @@ _NOUNS = {"sheet": "sheet", "board": "board", "length": "length"}
 class StepWords:
     """A step as columns of a list; lengths in the maker's unit, without it.
 
-    ``hand`` is what is cut, ``size`` its length and width with its weight, ``cut`` what is done,
-    ``setting`` what the fence or stop is set to (or where the line is) and ``against`` which edge
-    is held to it.  ``leaves`` says what comes of it, what was measured first; ``mind`` what to
-    look out for, and what is done to pieces later.
+    ``hand`` is what is cut, ``size`` its length and width (with its weight if it is heavy),
+    ``cut`` what is done, ``setting`` what the fence or stop is set to (or where the line is) and
+    ``against`` which edge is held to it.  ``leaves`` says what comes of it, what was measured
+    first; ``mind`` what to look out for at the saw.
     """
 
     number: int
@@ -64,12 +65,12 @@ def step_words(steps: LotSteps, sheet: SheetSteps, step: Step, unit: LengthUnit)
     return StepWords(
         step.number,
         hand_name(steps, sheet, held.name),
-        f"{size}, {format_weight(held.weight, unit)}",
+        f"{size}, {format_weight(held.weight, unit)}" if step.heavy else size,
         _cut(step, unit),
         "" if _needs_no_setting(step) else format_length(step.setting, unit),
         _against(step, unit),
         tuple(leaves),
-        (*_cautions(step, steps.saw, unit), *_later(steps, step, unit)),
+        tuple(_cautions(steps, step, unit)),
     )
 
 
@@ -94,7 +95,7 @@ def contour_words(steps: LotSteps, contour: Contour, unit: LengthUnit) -> StepWo
     cut = "inner contour" if contour.inner else "contour"
     return StepWords(
         contour.number, contour.name, size, cut, at, "near end, face edge",
-        (_left(steps, result, unit),), (*mind, *_notes(steps, result)),
+        (_left(steps, result, unit),), mind,
     )  # fmt: skip
 
 
@@ -152,7 +153,7 @@ def cautions(steps: LotSteps) -> tuple[str, ...]:
             "saw or a straightedge clamped on; both sides supported."
         )
     if any(step.heavy for step in cuts):
-        told.append("Two people lift what is marked heavy.")
+        told.append("What is marked heavy is lifted by as many people as it says.")
     if steps.lot.kind == "sheet":
         told.append(
             "Better side up on a table saw or a panel saw, down under a track saw or a hand-held "
@@ -199,7 +200,7 @@ def _left(steps: LotSteps, result: Result, unit: LengthUnit) -> str:
         case "piece":
             return f"{size}: done, write {_listed(written(steps, result))}"
         case "outer":
-            return f"{result.name}, {size}: divided later"
+            return f"{result.name}, {size}: divided later into {_divided(steps, result)}"
         case "offcut":
             flawed = f", {flaws_said(result.flaws)}" if result.flaws else ""
             return f"offcut {_listed(result.names)}, {size}: to the rack{flawed}"
@@ -209,9 +210,22 @@ def _left(steps: LotSteps, result: Result, unit: LengthUnit) -> str:
             return f"{result.name}, {size}"
 
 
-def _cautions(step: Step, saw: Saw, unit: LengthUnit) -> Iterator[str]:
+def _divided(steps: LotSteps, outer: Result) -> str:
+    """What is cut from a piece, in the order in which it lies there."""
+    (piece,) = (each for each in steps.lot.pieces if each.name == outer.name)
+    inner = sorted(piece.inner, key=lambda each: (each.x, each.y))
+    parts = (Result("piece", each.name, each.length, each.width, outer.copies) for each in inner)
+    refs = _listed([" or ".join(written(steps, each)) for each in parts])
+    if len({each.y for each in inner}) == 1:
+        return f"{refs}, from the {_EDGES['near']} on"
+    return f"{refs}, from the {_EDGES['face']} on" if len({each.x for each in inner}) == 1 else refs
+
+
+def _cautions(steps: LotSteps, step: Step, unit: LengthUnit) -> Iterator[str]:
+    held, saw = step.held, steps.saw
     if step.heavy:
-        yield f"heavy: {format_weight(step.held.weight, unit)}, two people"
+        count = sheet_people(held.length, steps.lot.thickness, held.weight)
+        yield f"heavy: {people(count)}" if count > 1 else "heavy"
     if step.large:
         yield _beyond(step, saw, unit)
     if step.how == "carried":
@@ -223,6 +237,8 @@ def _cautions(step: Step, saw: Saw, unit: LengthUnit) -> Iterator[str]:
         yield (
             "narrow: push stick" if step.along else "short: clamp it, or hold it by a longer block"
         )
+    if step.remains and step.rest is not None:
+        yield _checked(steps, step, step.rest, unit)
 
 
 def _beyond(step: Step, saw: Saw, unit: LengthUnit) -> str:
@@ -238,25 +254,6 @@ def _checked(steps: LotSteps, step: Step, rest: Result, unit: LengthUnit) -> str
     name = _listed(written(steps, rest)) if rest.what == "piece" else rest.name
     side = "wide" if step.along else "long"
     return f"what is left is {name}: check it, {format_length(step.rest_setting, unit)} {side}"
-
-
-def _later(steps: LotSteps, step: Step, unit: LengthUnit) -> Iterator[str]:
-    if step.remains and step.rest is not None:
-        yield _checked(steps, step, step.rest, unit)
-    for result in step.results:
-        if result.what == "piece":
-            yield from _notes(steps, result)
-
-
-def _notes(steps: LotSteps, result: Result) -> Iterator[str]:
-    """What is done to pieces once they are cut, told once for those that it is alike for."""
-    labels = steps.lot.labels.get(result.name, ())
-    refs: dict[str, list[str]] = {}
-    for copy in result.copies:
-        for note in labels[copy].notes if copy < len(labels) else ():
-            refs.setdefault(note, []).append(labels[copy].ref)
-    for note, those in refs.items():
-        yield f"{_listed(those)}: {note}"
 
 
 def _size(length: float, width: float, unit: LengthUnit) -> str:
