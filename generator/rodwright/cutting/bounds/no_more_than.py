@@ -47,7 +47,7 @@ class NoMoreThan:
         on = self._grounds[kind]
         value, puts = self._solve(kind, worth)
         enough = self._problem.sheets[kind].price * self._fine
-        if value <= enough:
+        if value <= enough or self._effort.pairs <= 0:
             return Priced(value, ())
         used = Counter(put.size for put in puts)
         if on.exact and all(many <= self._counts[size] for size, many in used.items()):
@@ -57,6 +57,7 @@ class NoMoreThan:
     def _solve(self, kind: int, worth: Sequence[int]) -> tuple[int, tuple[Put, ...]]:
         on = self._grounds[kind]
         best = best_values(on, worth)
+        self._effort.pairs -= best.size
         return int(best[-1, -1]), best_puts(on, worth, best)
 
     def _search(self, kind: int, worth: Sequence[int], enough: int) -> Priced:
@@ -77,7 +78,7 @@ class NoMoreThan:
             return Priced(most, (Pattern(kind, found),))
         relaxed = [relax(on, worth, self._counts, each) for each in (prices, np.zeros_like(prices))]
         joined = Joined(on, worth, self._counts, relaxed)
-        effort = Effort(min(self._effort.pairs, _ONCE))
+        effort = Effort(max(0, min(self._effort.pairs, _ONCE)))
         self._effort.pairs -= effort.pairs
         ended = joined.search(enough + 1, effort, self._patience)
         self._effort.pairs += max(0, effort.pairs)

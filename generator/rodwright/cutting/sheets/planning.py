@@ -20,7 +20,7 @@ from rodwright.cutting.sheets.searching import Search
 from rodwright.cutting.sheets.state import Found, Ground
 from rodwright.cutting.supplies import Supply
 
-EFFORT = 25_000_000
+EFFORT = 9_000_000
 """How many places a search looks at: some seconds."""
 _LAST = 8
 """One part in so many is spent, after all, on a larger offcut."""
