@@ -51,6 +51,9 @@ def test_rips_and_crosscuts_are_counted_by_their_settings() -> None:
     assert sum(int(row["times"]) for row in (*rips, *crosscuts)) == cuts
     assert {row["cut"] for row in rips} == {"rip", "rip, carried"}
     assert {row["setting mm"] for row in crosscuts} == {"2000", "800", "720"}
+    # Numbers in the workbook, so that they sort.
+    cells = [row[1] for row in crosscut_table(steps_of(cutting()), "mm").rows]
+    assert all(isinstance(each, int | float) for each in cells if each != "")
     assert all(row["what is cut"] for row in (*rips, *crosscuts))
 
 

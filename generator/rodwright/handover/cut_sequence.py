@@ -31,7 +31,7 @@ from rodwright.handover.cut_words import (
     numbers_said,
     size_said,
 )
-from rodwright.handover.tables import Cell, Column
+from rodwright.handover.tables import Cell, Column, length_cell, length_column
 from rodwright.lengths import LengthUnit, format_length
 
 
@@ -190,7 +190,7 @@ def _by_setting(
 ) -> Table:
     columns = (
         Column("material", widest=30),
-        Column(f"setting {unit}"),
+        length_column("setting", unit),
         Column("cut", widest=30),
         Column("times", 0),
         Column("what is cut", widest=80),
@@ -200,5 +200,6 @@ def _by_setting(
         for setting in settings:
             words = setting_words(steps, setting, unit)
             title = lot_title(steps.lot, unit)
-            rows.append((title, words.setting, words.cut, words.times, words.cuts))
+            number = length_cell(setting.setting, unit) if words.setting else ""
+            rows.append((title, number, words.cut, words.times, words.cuts))
     return Table(name, columns, tuple(rows))
