@@ -20,8 +20,9 @@ from rodwright.cutting.sheets.searching import Search
 from rodwright.cutting.sheets.state import Found, Ground
 from rodwright.cutting.supplies import Supply
 
-EFFORT = 9_000_000
-"""How many places a search looks at: some seconds."""
+EFFORT = 25_000_000
+"""How many places a search looks at: some seconds.  Of several sizes of sheets it takes longer to
+look at one: a half of them for two sizes, and a third for more."""
 _LAST = 8
 """One part in so many is spent, after all, on a larger offcut."""
 _MANY = 60
@@ -116,7 +117,8 @@ class _Run:
     ) -> None:
         ways = tuple(size.ways for size in problem.sizes)
         least = min(size.area for size in problem.sizes)
-        self._most = EFFORT + EFFORT_EACH * max(0, problem.pieces - _MANY)
+        more = EFFORT_EACH * max(0, problem.pieces - _MANY)
+        self._most = EFFORT // min(3, len(problem.sheets)) + more
         effort = Effort(self._most, patience)
         ground = Ground(problem, ways, Random(seed), effort, least, unit)
         self._search = Search(ground, self._tell)
