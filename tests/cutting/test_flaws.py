@@ -21,17 +21,22 @@ SPOTS = st.builds(
 
 @given(
     st.lists(SPOTS, max_size=5),
-    st.integers(0, 15), st.integers(0, 9), st.integers(1, 12), st.integers(1, 9),
-)  # fmt: skip
+    st.integers(0, 15),
+    st.integers(0, 9),
+    st.integers(1, 12),
+    st.integers(1, 9),
+)
 def test_flaws_of_a_part_are_what_of_them_is_in_it(
     flaws: list[Flaw], x: int, y: int, length: int, width: int
 ) -> None:
     part = box(x, y, x + length, y + width)
     wanted = unary_union([_area(each).intersection(part) for each in flaws])
-    found = unary_union([
-        _area(Flaw(each.x + x, each.y + y, each.length, each.width))
-        for each in flaws_within(flaws, x, y, length, width)
-    ])  # fmt: skip
+    found = unary_union(
+        [
+            _area(Flaw(each.x + x, each.y + y, each.length, each.width))
+            for each in flaws_within(flaws, x, y, length, width)
+        ]
+    )
     assert wanted.symmetric_difference(found).area < 1e-9
 
 

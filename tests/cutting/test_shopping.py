@@ -73,10 +73,13 @@ def test_mitres_and_cuts_within_a_row_are_no_part_of_pieces() -> None:
     pieces = (
         Piece("SD1", 2000.0, 300.0, 2, slants=(100.0, 50.0)),
         Piece(
-            "SH1", 800.0, 279.0, 1,
+            "SH1",
+            800.0,
+            279.0,
+            1,
             inner=(Inner("a", 0, 0, 398.0, 279.0), Inner("b", 401.0, 0, 399.0, 279.0)),
         ),
-    )  # fmt: skip
+    )
     lot = replace(planned.lot, pieces=pieces)
     balance = balance_of(cutting(replace(planned, lot=lot)), 0)
     assert balance.in_pieces == pytest.approx(2 * 1.925 * 0.3 + 0.797 * 0.279)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from functools import partial
+from io import BytesIO
 from pathlib import Path
 
 import pytest
@@ -39,8 +40,8 @@ class Blank:
     def __init__(self, *_: object) -> None:
         pass
 
-    def save(self, path: Path, **_: object) -> None:
-        path.write_bytes(b"PNG")
+    def save(self, file: BytesIO, **_: object) -> None:
+        file.write(b"PNG")
 
 
 def draw_nothing(_: object, folder: Path) -> None:

@@ -73,8 +73,9 @@ def _refs(plan: Cutting) -> list[str]:
 def test_every_part_of_a_spec_is_cut_once(spec: SpecFile) -> None:
     plan = cut([spec])
     assert _refs(plan) == sorted(part.ref for part in set_out(spec).parts)
-    placed = [each for planned in plan.lots for layout in planned.plan.layouts
-              for each in layout.placed]  # fmt: skip
+    placed = [
+        each for planned in plan.lots for layout in planned.plan.layouts for each in layout.placed
+    ]
     assert len(placed) == len(set_out(spec).parts)
     assert plan.whole and not plan.stopped
     assert (plan.jobs[0].title, plan.jobs[0].mark) == ("Niche shelf", "")

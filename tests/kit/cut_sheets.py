@@ -74,10 +74,12 @@ def sheets(draw: st.DrawFn) -> tuple[LotPlan, Saw]:
     )
     lot = Lot("lot", "sheet", "birch", 18, 680, asked, {}, (supply,))
     saw = Saw(
-        random.choice(["table saw", "track saw", "panel saw"]), kerf,
-        random.choice([None, 500, 900]), random.choice([None, 700, 1300]),
+        random.choice(["table saw", "track saw", "panel saw"]),
+        kerf,
+        random.choice([None, 500, 900]),
+        random.choice([None, 700, 1300]),
         random.choice([12.0, 25.0, 60.0]),
-    )  # fmt: skip
+    )
     return LotPlan(lot, Plan(tuple(layouts), len(layouts), 0, False, kerf)), saw
 
 

@@ -31,9 +31,15 @@ def offer(
     at_hand = count is not None
     supply = Supply(name, length, width, count, 0.0 if at_hand else price or 1.0)
     return Offer(
-        supply, kind, "birch plywood", thickness, thickness,  # type: ignore[arg-type]
-        at_hand, 0.0 if at_hand else price, **more,  # type: ignore[arg-type]
-    )  # fmt: skip
+        supply,
+        kind,
+        "birch plywood",
+        thickness,
+        thickness,  # type: ignore[arg-type]
+        at_hand,
+        0.0 if at_hand else price,
+        **more,  # type: ignore[arg-type]
+    )
 
 
 def sheet_lot(*offers: Offer) -> Lot:
@@ -91,9 +97,17 @@ def length_plan() -> LotPlan:
         Label(f"LG{at}", "Bookcase", "Leg", (720.0, 45.0, 45.0), ()) for at in range(1, 5)
     )
     lot = Lot(
-        "beech", "length", "beech", 45.0, 720.0, (Piece("LG1", 720.0, 0.0, 4),),
-        {"LG1": labels}, tuple(each.supply for each in offers), 45.0, offers,
-    )  # fmt: skip
+        "beech",
+        "length",
+        "beech",
+        45.0,
+        720.0,
+        (Piece("LG1", 720.0, 0.0, 4),),
+        {"LG1": labels},
+        tuple(each.supply for each in offers),
+        45.0,
+        offers,
+    )
     legs = Layout(
         "beech 45",
         (Placed("LG1", 0.0, 0.0, 720.0, 0.0), Placed("LG1", 723.0, 0.0, 720.0, 0.0)),

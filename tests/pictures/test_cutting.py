@@ -95,8 +95,10 @@ def assert_legible(drawing: Drawing) -> None:
             assert isinstance(mark, Stroke)
             seen += [
                 (LineString(pair), mark.width)
-                for line in mark.lines for pair in pairwise(line) if pair[0] != pair[1]
-            ]  # fmt: skip
+                for line in mark.lines
+                for pair in pairwise(line)
+                if pair[0] != pair[1]
+            ]
     for line, width in seen:
         if not line.is_empty:
             drawn = line.buffer(width / 2)
@@ -111,7 +113,7 @@ def test_no_lettering_runs_over_lines_or_other_lettering(name: str) -> None:
             assert_legible(page)
 
 
-@settings(deadline=None, max_examples=5)
+@settings(max_examples=5)
 @given(sheets())
 def test_nor_on_sheets_cut_at_random(case: tuple[LotPlan, Saw]) -> None:
     steps = steps_of(*case)
@@ -153,8 +155,9 @@ def test_equal_sheets_are_drawn_once_and_boards_share_a_page() -> None:
 
 
 def test_flaws_are_crossed_and_rows_divided() -> None:
-    row = Piece("R", 700, 900, inner=(
-        Inner("F1", 0, 0, 700, 448.4), Inner("F2", 0, 451.6, 700, 448.4)))  # fmt: skip
+    row = Piece(
+        "R", 700, 900, inner=(Inner("F1", 0, 0, 700, 448.4), Inner("F2", 0, 451.6, 700, 448.4))
+    )
     supply = Supply("ply", 2440, 1220, flaws=(Flaw(1000, 500, 200, 100),))
     lot = Lot("lot", "sheet", "ply", 18, 680, (row,), {}, (supply,))
     plan = Plan((Layout("ply", (Placed("R", 0, 0, 700, 900),)),), 1, 1, True, 3.2)
@@ -168,8 +171,16 @@ def test_flaws_are_crossed_and_rows_divided() -> None:
 @pytest.mark.parametrize("deep", [600, 90])
 def test_offcuts_with_flaws_say_so(deep: int) -> None:
     flaw = Flaw(1320, 10, 60, deep - 20, "old screw holes")
-    lot = Lot("lot", "sheet", "ply", 18, 680, (Piece("A", 900, deep),), {},
-              (Supply("ply", 1800, deep, flaws=(flaw,)),))  # fmt: skip
+    lot = Lot(
+        "lot",
+        "sheet",
+        "ply",
+        18,
+        680,
+        (Piece("A", 900, deep),),
+        {},
+        (Supply("ply", 1800, deep, flaws=(flaw,)),),
+    )
     layout = Layout("ply", (Placed("A", 0, 0, 900, deep),))
     steps = steps_of(LotPlan(lot, Plan((layout,), 1, 1, True, 3.2)), Saw())
     assert steps.sheets[0].kept
@@ -184,8 +195,16 @@ def test_offcuts_with_flaws_say_so(deep: int) -> None:
 
 def test_what_gets_edging_is_drawn_thick() -> None:
     label = Label("SH1", "alcove", "shelf", (700, 300, 18), edged=("face", "near"))
-    lot = Lot("lot", "sheet", "ply", 18, 680, (Piece("SH1", 700, 300, turning=True),),
-              {"SH1": (label,)}, (Supply("ply", 1000, 1220),))  # fmt: skip
+    lot = Lot(
+        "lot",
+        "sheet",
+        "ply",
+        18,
+        680,
+        (Piece("SH1", 700, 300, turning=True),),
+        {"SH1": (label,)},
+        (Supply("ply", 1000, 1220),),
+    )
     for turned in (False, True):
         size = (300, 700) if turned else (700, 300)
         layout = Layout("ply", (Placed("SH1", 0, 0, *size, turned=turned),))

@@ -215,10 +215,13 @@ def _grain(room: Area, label: Area) -> Iterator[Mark]:
         return
     x = room.middle[0]
     heads = tuple(
-        ((x + side * half - side * _ARROW, y - 0.5), (x + side * half, y),
-         (x + side * half - side * _ARROW, y + 0.5))
+        (
+            (x + side * half - side * _ARROW, y - 0.5),
+            (x + side * half, y),
+            (x + side * half - side * _ARROW, y + 0.5),
+        )
         for side in (-1.0, 1.0)
-    )  # fmt: skip
+    )
     yield Stroke((((x - half, y), (x + half, y)), *heads), EDGE)
 
 

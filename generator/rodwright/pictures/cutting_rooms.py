@@ -30,8 +30,9 @@ def crosses(box: Area, line: tuple[Point, Point], own: tuple[Point, Point] | Non
     (x0, y0), (x1, y1) = line
     low, high = 0.0, 1.0
     for start, stop, near, far in (
-        (x0, x1, box.left, box.right), (y0, y1, box.top, box.bottom),
-    ):  # fmt: skip
+        (x0, x1, box.left, box.right),
+        (y0, y1, box.top, box.bottom),
+    ):
         along = stop - start
         if abs(along) < 1e-9:
             if not near < start < far:
@@ -60,6 +61,8 @@ def around(middle: Point, half: tuple[float, float]) -> Area:
 def lies_in(box: Area, within: Area) -> bool:
     """Whether an area lies within another."""
     return (
-        within.left <= box.left and box.right <= within.right
-        and within.top <= box.top and box.bottom <= within.bottom
-    )  # fmt: skip
+        within.left <= box.left
+        and box.right <= within.right
+        and within.top <= box.top
+        and box.bottom <= within.bottom
+    )

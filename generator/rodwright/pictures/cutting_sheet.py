@@ -80,9 +80,11 @@ class Frame:
         low = 0.0 if self.flat else self.across * y
         high = self.deep if self.flat else self.across * (y + width)
         return Area(
-            self.left + self.scale * x, self.foot - high,
-            self.left + self.scale * (x + length), self.foot - low,
-        )  # fmt: skip
+            self.left + self.scale * x,
+            self.foot - high,
+            self.left + self.scale * (x + length),
+            self.foot - low,
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -155,10 +157,14 @@ def flaw_areas(sheet: SheetSteps, frame: Frame) -> list[Area]:
     """Where flaws are."""
     stock = sheet.stock
     return [
-        frame.area(flaw.x, flaw.y, min(flaw.length, stock.length - flaw.x),
-                   min(flaw.width, stock.width - flaw.y))
+        frame.area(
+            flaw.x,
+            flaw.y,
+            min(flaw.length, stock.length - flaw.x),
+            min(flaw.width, stock.width - flaw.y),
+        )
         for flaw in stock.flaws
-    ]  # fmt: skip
+    ]
 
 
 def _copies(sheet: SheetSteps) -> dict[tuple[str, float, float], tuple[int, ...]]:

@@ -64,7 +64,7 @@ def least_cost(lengths: list[int], stock: list[Supply], kerf: float) -> float:
     return cheapest((1 << len(lengths)) - 1, (0,) * len(stock))
 
 
-@settings(deadline=None, max_examples=60)
+@settings(max_examples=60)
 @given(st.lists(st.integers(5, 40), min_size=1, max_size=6), STOCK, KERFS)
 def test_lengths_against_brute_force(
     lengths: list[int], stock: list[tuple[int, int | None, float]], kerf: float
@@ -131,7 +131,7 @@ def shortest(pieces: list[Piece], kerf: float) -> float:
     return best
 
 
-@settings(deadline=None, max_examples=40)
+@settings(max_examples=40)
 @given(st.lists(ENDS, min_size=1, max_size=4), KERFS)
 def test_slanted_pieces_against_every_order(ends: list[tuple[int, int]], kerf: float) -> None:
     pieces = [Piece(f"p{n}", 200 + n, 60, slants=slants) for n, slants in enumerate(ends)]
@@ -163,7 +163,7 @@ def cut_boards(draw: st.DrawFn) -> tuple[list[Piece], Supply, int, float]:
     return pieces, supply, boards, kerf
 
 
-@settings(deadline=None, max_examples=30)
+@settings(max_examples=30)
 @given(cut_boards())
 def test_no_bound_is_above_what_pieces_were_cut_from(
     cut: tuple[list[Piece], Supply, int, float],

@@ -37,19 +37,37 @@ def _planned(pieces: list[Piece], stock: list[Supply], **rules: Any) -> Plan:
 def _questions(draw: st.DrawFn) -> tuple[list[Piece], list[Supply], dict[str, Any]]:
     sides = st.integers(8, 60)
     pieces = [
-        Piece(f"p{n}", draw(sides), draw(sides), draw(st.integers(1, 3)),
-              turning=draw(st.sampled_from([None, True, False])))
+        Piece(
+            f"p{n}",
+            draw(sides),
+            draw(sides),
+            draw(st.integers(1, 3)),
+            turning=draw(st.sampled_from([None, True, False])),
+        )
         for n in range(draw(st.integers(1, 6)))
-    ]  # fmt: skip
+    ]
     stock = [
         Supply("full", 120, 80, price=10),
-        Supply("half", draw(st.integers(60, 70)), 80, draw(st.integers(0, 3)), price=6,
-               trim=Trim(draw(st.integers(0, 3)), 1, 2, 0)),
-        Supply("spoilt", 120, 80, 1, price=3, flaws=(
-            Flaw(draw(st.integers(0, 110)), draw(st.integers(0, 70)), 10, 4),
-            Flaw(draw(st.integers(0, 110)), draw(st.integers(0, 70)), 2, 6),
-        )),
-    ]  # fmt: skip
+        Supply(
+            "half",
+            draw(st.integers(60, 70)),
+            80,
+            draw(st.integers(0, 3)),
+            price=6,
+            trim=Trim(draw(st.integers(0, 3)), 1, 2, 0),
+        ),
+        Supply(
+            "spoilt",
+            120,
+            80,
+            1,
+            price=3,
+            flaws=(
+                Flaw(draw(st.integers(0, 110)), draw(st.integers(0, 70)), 10, 4),
+                Flaw(draw(st.integers(0, 110)), draw(st.integers(0, 70)), 2, 6),
+            ),
+        ),
+    ]
     rules = {
         "kerf": draw(st.sampled_from([0.0, 0.5, 3.0])),
         "turning": draw(st.booleans()),

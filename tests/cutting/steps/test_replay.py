@@ -20,7 +20,7 @@ from rodwright.cutting.steps.words import step_words
 from rodwright.cutting.work import Lot, LotPlan
 
 
-@settings(deadline=None, max_examples=60)
+@settings(max_examples=60)
 @given(sheets())
 def test_any_sheets(case: tuple[LotPlan, Saw]) -> None:
     planned, saw = case
@@ -45,15 +45,16 @@ def test_any_sheets(case: tuple[LotPlan, Saw]) -> None:
         )
 
 
-@settings(deadline=None, max_examples=40)
+@settings(max_examples=40)
 @given(st.integers(0, 10**9), st.sampled_from(["board", "length"]))
 def test_any_boards(seed: int, kind: str) -> None:
     random = Random(seed)
     kerf = random.choice([0.0, 3.2])
     trim = Trim(
-        random.choice([0.0, 3.0, 15.0]), random.choice([0.0, 3.0, 15.0]),
+        random.choice([0.0, 3.0, 15.0]),
+        random.choice([0.0, 3.0, 15.0]),
         *((random.choice([0.0, 3.0, 4.0]) for _ in range(2)) if kind == "board" else ()),
-    )  # fmt: skip
+    )
     widths = [40.0, 60.0] if kind == "board" else [0.0]
     supply = Supply(
         "ash", 2400, random.choice([114, 130, 170]) if kind == "board" else 0, trim=trim

@@ -208,8 +208,11 @@ def test_what_stays_in_hand_keeps_its_name_and_what_is_cut_off_gets_one() -> Non
 def test_equal_pieces_come_from_equal_settings() -> None:
     # 300 + 300 + 200 fill the width; of the 300s there are more, of the 200 there is one.
     pieces = (Piece("A", 1000, 200), Piece("B", 1000, 300, 2))
-    rows = (Placed("A", 0, 0, 1000, 200), Placed("B", 0, 203.2, 1000, 300),
-            Placed("B", 0, 506.4, 1000, 300))  # fmt: skip
+    rows = (
+        Placed("A", 0, 0, 1000, 200),
+        Placed("B", 0, 203.2, 1000, 300),
+        Placed("B", 0, 506.4, 1000, 300),
+    )
     lot = planned(pieces, (rows,), Supply("ply", 1000, 806.4), density=100)
     steps = lot_steps(arranged(lot), Saw())
     check_steps(steps)

@@ -11,8 +11,10 @@ from rodwright.cutting.work import Label, Lot, LotPlan
 
 PIECES = (Piece("A", 800, 400, 4), Piece("C", 700, 300, 2))
 PLACED = (
-    Placed("A", 0, 10, 800, 400), Placed("A", 803.2, 10, 800, 400), Placed("C", 0, 413.2, 700, 300),
-)  # fmt: skip
+    Placed("A", 0, 10, 800, 400),
+    Placed("A", 803.2, 10, 800, 400),
+    Placed("C", 0, 413.2, 700, 300),
+)
 SIZES = (800, 400, 18), (700, 300, 18)
 LABELS = {
     "A": tuple(Label(f"SH{n}", "alcove", "shelf", SIZES[0], ("edge it",)) for n in range(1, 5)),
@@ -37,21 +39,33 @@ def told(steps: LotSteps) -> list[StepWords]:
 def test_each_cut_says_what_is_set_and_what_comes_off() -> None:
     words = told(steps_of(Saw(rip=800)))
     assert words[0] == StepWords(
-        1, "sheets 1 and 2", "2440 x 1220, 36.4 kg", "trim 10 off the face edge", "1210",
-        "back edge, factory; 6.8 from the face edge", ("1, 2440 x 1210", "waste, 2440 x 6.8"),
+        1,
+        "sheets 1 and 2",
+        "2440 x 1220, 36.4 kg",
+        "trim 10 off the face edge",
+        "1210",
+        "back edge, factory; 6.8 from the face edge",
+        ("1, 2440 x 1210", "waste, 2440 x 6.8"),
         (
-            "heavy: 3 people", "beyond the saw, which rips 800",
+            "heavy: 3 people",
+            "beyond the saw, which rips 800",
             "carried: a saw is brought to it",
         ),
-    )  # fmt: skip
+    )
     assert words[3] == StepWords(
-        4, "1.1", "2440 x 400", "crosscut", "800", "near end, factory",
+        4,
+        "1.1",
+        "2440 x 400",
+        "crosscut",
+        "800",
+        "near end, factory",
         ("800 x 400: done, write SH1 and SH2", "1.1, 1636.8 x 400"),
         (),
-    )  # fmt: skip
+    )
     assert words[4].leaves == (
-        "800 x 400: done, write SH3 and SH4", "offcut K7Q-1 and K7Q-2, 833.6 x 400: to the rack",
-    )  # fmt: skip
+        "800 x 400: done, write SH3 and SH4",
+        "offcut K7Q-1 and K7Q-2, 833.6 x 400: to the rack",
+    )
 
 
 def test_an_offcut_with_a_flaw_says_so() -> None:

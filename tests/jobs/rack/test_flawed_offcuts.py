@@ -46,8 +46,17 @@ def _stock(kind: str) -> Stock:
     if kind in ("sheet", "crosswise"):
         return Stock("ply", "sheet", "birch plywood", 18.0, Grain.LENGTHWISE, 680.0, "", "#dcc59b")
     if kind == "length":
-        return Stock("pine", "board", "scots pine", 20.0, Grain.LENGTHWISE, 500.0, "", "#dcc59b",
-                     section=44.0)  # fmt: skip
+        return Stock(
+            "pine",
+            "board",
+            "scots pine",
+            20.0,
+            Grain.LENGTHWISE,
+            500.0,
+            "",
+            "#dcc59b",
+            section=44.0,
+        )
     return Stock("ash", "board", "ash", 22.0, Grain.LENGTHWISE, 680.0, "", "#dcc59b")
 
 
@@ -82,10 +91,17 @@ def _planned(kind: str, rack: Rack, pieces: tuple[Piece, ...]) -> LotPlan | None
     stock = _stock(kind)
     offers = tuple(each for each in supplies_of([stock], rack) if each.at_hand)
     lot = Lot(
-        "lot", "sheet" if kind == "crosswise" else "board" if kind == "sawn" else kind,  # type: ignore[arg-type]
-        stock.material, stock.thickness, stock.density, pieces, {},
-        tuple(each.supply for each in offers), stock.section or 0.0, offers,
-    )  # fmt: skip
+        "lot",
+        "sheet" if kind == "crosswise" else "board" if kind == "sawn" else kind,  # type: ignore[arg-type]
+        stock.material,
+        stock.thickness,
+        stock.density,
+        pieces,
+        {},
+        tuple(each.supply for each in offers),
+        stock.section or 0.0,
+        offers,
+    )
     try:
         plan = plan_of(lot, Rules(Saw(kerf=KERF)), LEAST, 0, Patience())
     except CannotCutError:

@@ -95,9 +95,12 @@ class _Bar:
         kind: CutKind = "mitre" if abs(slant) > NOISE else "trim"
         falls = not _clear(before, self.end)
         return self._step(
-            kind, slant, ("far", after.area.length), self.bench.panel(after),
+            kind,
+            slant,
+            ("far", after.area.length),
+            self.bench.panel(after),
             self._waste(min(self.end), max(before)) if falls else None,
-        )  # fmt: skip
+        )
 
     def _left(self, member: _Member) -> tuple[Result | None, tuple[Run, ...]]:
         low, high = min(member.near), max(member.far)

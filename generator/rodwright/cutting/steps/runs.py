@@ -208,10 +208,12 @@ def _division(bench: Bench, placed: Placed, stage: int) -> tuple[Run, ...]:
     if not piece.inner:
         return ()
     within = [
-        Block(Rectangle(each.x, each.y, each.length, each.width),
-              (Placed(each.name, each.x, each.y, each.length, each.width),))
+        Block(
+            Rectangle(each.x, each.y, each.length, each.width),
+            (Placed(each.name, each.x, each.y, each.length, each.width),),
+        )
         for each in piece.inner
-    ]  # fmt: skip
+    ]
     area = Rectangle(0.0, 0.0, piece.length, piece.width)
     panel = divided(within, area, bench.kerf)
     if panel is None:

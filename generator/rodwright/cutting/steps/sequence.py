@@ -102,11 +102,13 @@ def _bench(
     stock = next(supply for supply in lot.supplies if supply.name == layout.stock)
     named = {
         offcut: tuple(
-            each.name for place in places for each in kept
+            each.name
+            for place in places
+            for each in kept
             if each.layout == place and each.offcut == offcut
         )
         for offcut in layout.offcuts
-    }  # fmt: skip
+    }
     names = {offcut: those for offcut, those in named.items() if those}
     return Bench(lot, stock, saw, planned.plan.kerf, names)
 

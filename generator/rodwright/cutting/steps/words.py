@@ -94,9 +94,15 @@ def contour_words(steps: LotSteps, contour: Contour, unit: LengthUnit) -> StepWo
     mind = ("small: leave tabs",) if contour.tabs else ()
     cut = "inner contour" if contour.inner else "contour"
     return StepWords(
-        contour.number, contour.name, size, cut, at, "near end, face edge",
-        (_left(steps, result, unit),), mind,
-    )  # fmt: skip
+        contour.number,
+        contour.name,
+        size,
+        cut,
+        at,
+        "near end, face edge",
+        (_left(steps, result, unit),),
+        mind,
+    )
 
 
 def setting_words(steps: LotSteps, setting: Setting, unit: LengthUnit) -> SettingWords:
