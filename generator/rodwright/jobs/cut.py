@@ -20,10 +20,11 @@ from rodwright.cutting.planning import LotError, Watch, plan_lots
 from rodwright.cutting.pricing import offer_of
 from rodwright.cutting.rack import Rack
 from rodwright.cutting.saws import SawKind, usual_saw
-from rodwright.cutting.steps import arranged
+from rodwright.cutting.steps import arranged, that_come_off
 from rodwright.cutting.taking import Taking, Used
 from rodwright.cutting.whole import Cutting, ForJob, Rules
 from rodwright.cutting.work import Lot, LotPlan
+from rodwright.handover.cut_sequence import steps_of
 from rodwright.handover.output import look_before, whole_or_nothing
 from rodwright.lengths import LengthUnit, format_length, parse_length
 from rodwright.problems import Problem, ProblemsError
@@ -102,6 +103,7 @@ def cut(
         seed,
         tuple(changes),
     )
+    cutting = replace(cutting, kept=that_come_off(cutting.kept, steps_of(cutting)))
     return cutting if rack is None else replace(cutting, rack=_taking(rack, cutting))
 
 
