@@ -17,6 +17,7 @@ from rodwright.cutting.bounds.any_number import best_puts, best_values, ground, 
 from rodwright.cutting.bounds.joined import Effort, Joined
 from rodwright.cutting.bounds.relaxed import better_prices, relax
 from rodwright.cutting.bounds.scales import Proof
+from rodwright.cutting.cp_sat import new_solver
 from rodwright.cutting.progress import Patience
 from rodwright.cutting.sheet_problem import Pattern, Put, SheetProblem
 
@@ -99,13 +100,7 @@ def _plan(problem: SheetProblem, patterns: list[Pattern], most: int, patience: P
         model.add(sum(own) <= sheet.count)
     prices = [problem.sheets[pattern.sheet].price for pattern in patterns]
     model.add(sum(price * x for price, x in zip(prices, used, strict=True)) <= most)
-    solver = cp_model.CpSolver()
-    solver.parameters.num_workers = 1
-    solver.parameters.random_seed = 0
-    solver.parameters.max_deterministic_time = _LIMIT
-    solver.parameters.catch_sigint_signal = False
-    if patience.left < float("inf"):
-        solver.parameters.max_time_in_seconds = patience.left
+    solver = new_solver(_LIMIT, patience)
     status = solver.solve(model)
     if status == cp_model.INFEASIBLE:
         return Cheaper(none=True)

@@ -22,6 +22,7 @@ from rodwright.cutting.bounds.joined import Effort
 from rodwright.cutting.bounds.one_sheet import Best
 from rodwright.cutting.bounds.relaxed import better_prices
 from rodwright.cutting.bounds.staged import staged, staged_puts
+from rodwright.cutting.cp_sat import new_solver
 from rodwright.cutting.progress import Patience
 from rodwright.cutting.sheet_problem import Put, Sheet, Size
 
@@ -199,13 +200,7 @@ class _Search:
         model.add(sum(s.width * x for s, x in zip(strips, taken, strict=True)) <= self._room[1])
         worth = [sum(self._values[size] * n for size, n in used.items()) for used in held]
         model.maximize(sum(v * x for v, x in zip(worth, taken, strict=True)))
-        solver = cp_model.CpSolver()
-        solver.parameters.num_workers = 1
-        solver.parameters.random_seed = 0
-        solver.parameters.max_deterministic_time = _LIMIT
-        solver.parameters.catch_sigint_signal = False
-        if patience.left < float("inf"):
-            solver.parameters.max_time_in_seconds = patience.left
+        solver = new_solver(_LIMIT, patience)
         status = solver.solve(model)
         if status not in {cp_model.OPTIMAL, cp_model.FEASIBLE}:
             return [], False

@@ -9,6 +9,7 @@ from typing import Literal
 
 from ortools.sat.python import cp_model
 
+from rodwright.cutting.cp_sat import new_solver
 from rodwright.cutting.progress import Patience
 from rodwright.cutting.sheet_problem import Pattern, Put, Sheet, SheetProblem, Size, Spot
 
@@ -53,13 +54,7 @@ def pack(
     for number, sheet in enumerate(kinds):
         _on_sheet(model, problem, pieces, number, sheet)
     _in_order(model, pieces, sheets)
-    solver = cp_model.CpSolver()
-    solver.parameters.num_workers = 1
-    solver.parameters.random_seed = 0
-    solver.parameters.max_deterministic_time = effort
-    solver.parameters.catch_sigint_signal = False
-    if patience.left < float("inf"):
-        solver.parameters.max_time_in_seconds = patience.left
+    solver = new_solver(effort, patience)
     status = solver.solve(model)
     if status == cp_model.INFEASIBLE:
         return "impossible"
