@@ -32,6 +32,18 @@ def text_width(text: str, size: float) -> float:
     return font(text, _MEASURED).getlength(text) * size / _MEASURED
 
 
+def font_files() -> dict[str, bytes]:
+    """The fonts' files, by names for them, for those who set text with them."""
+    found = ((name, _path(name)) for name in ("Aileron", "DejaVu Sans"))
+    return {
+        f"{name.replace(' ', '')}.ttf": path.read_bytes()
+        if isinstance(path, Path)
+        else path.getvalue()
+        for name, path in found
+        if path is not None
+    }
+
+
 def outline(text: str, left: float, base: float, size: float, places: int) -> str:
     """A text's outlines as SVG path data: from ``left`` on the baseline at ``base``, y down,
     ``size`` being the height of a line of type and ``places`` the decimals written.

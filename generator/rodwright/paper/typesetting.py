@@ -1,0 +1,78 @@
+"""Pages set by Typst from a template and plain data, to PDF or PNG; the same input, the same bytes.
+
+The fonts are those that pictures are lettered with (:mod:`rodwright.pictures.glyphs`), so that what
+was measured is what is printed.  No network: templates use no packages.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from datetime import UTC, datetime
+from importlib.resources import files as resources
+from pathlib import Path
+from tempfile import TemporaryDirectory
+from typing import Any, Literal
+
+from rodwright.pictures.glyphs import font_files
+from rodwright.problems import Problem, ProblemsError
+
+_TEMPLATES = "templates"
+
+
+def typeset(
+    template: str,
+    data: Any,
+    files: Mapping[str, bytes],
+    *,
+    when: datetime | None = None,
+    form: Literal["pdf", "png"] = "pdf",
+    ppi: float = 100.0,
+) -> tuple[bytes, ...]:
+    """Set ``template`` (of ``paper/templates``, without ``.typ``) with ``data`` (JSON) and the
+    ``files`` that it names.
+
+    The template reads its data by ``json("data.json")``, and may import the other templates.
+    ``when`` is the date that the PDF carries; without one it is the first of January 1970.
+
+    Returns:
+        One PDF, or a PNG a page.
+
+    Raises:
+        ProblemsError: Typst isn't installed.
+        RuntimeError: the template has a fault.
+    """
+    try:
+        import typst
+    except ImportError:
+        raise ProblemsError(
+            [
+                Problem(
+                    "Typst, which sets the pages, isn't installed",
+                    "Install it: `pip install typst`.",
+                )
+            ]
+        ) from None
+    with TemporaryDirectory() as place:
+        root = Path(place)
+        for each in resources(__package__).joinpath(_TEMPLATES).iterdir():
+            if each.name.endswith(".typ"):
+                (root / each.name).write_bytes(each.read_bytes())
+        (root / "fonts").mkdir()
+        for name, content in (*font_files().items(),):
+            (root / "fonts" / name).write_bytes(content)
+        for name, content in files.items():
+            path = root / name
+            path.parent.mkdir(parents=True, exist_ok=True)
+            path.write_bytes(content)
+        text = json.dumps(data, ensure_ascii=False, allow_nan=False)
+        (root / "data.json").write_text(text, encoding="utf-8")
+        made: bytes | list[bytes] = typst.compile(
+            str(root / f"{template}.typ"),
+            root=str(root),
+            font_paths=[str(root / "fonts")],
+            format=form,
+            ppi=ppi,
+            timestamp=int((when or datetime(1970, 1, 1, tzinfo=UTC)).timestamp()),
+        )
+    return (made,) if isinstance(made, bytes) else tuple(made)

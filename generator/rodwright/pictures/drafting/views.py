@@ -1,0 +1,74 @@
+"""What a technical drawing shows, before it is brought to paper.
+
+A view is in the unit's own millimetres, seen straight: x to the right and y up as it is looked at.
+What is dimensioned is said in lengths of parts and never measured from lines.  Where each
+dimension finds room is the layout's business.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+Point = tuple[float, float]
+Line = tuple[Point, Point]
+Side = Literal["left", "right", "above", "below", "inside"]
+
+
+@dataclass(frozen=True, slots=True)
+class Dimension:
+    """The distance from one point of a view to another (ISO 129-1).
+
+    ``along`` says whether it is measured level (``x``), upright (``y``) or straight from point to
+    point (``line``).  Dimensions of one ``chain`` stand on one line and meet end to end;
+    ``side`` is where that line lies, and ``rank`` says how near the view: 0 is the nearest.
+    ``text`` is what it says, in the unit's measure.
+    """
+
+    start: Point
+    end: Point
+    text: str
+    along: Literal["x", "y", "line"]
+    side: Side
+    chain: str
+    rank: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Note:
+    """A text that belongs to a point of a view: a ref, a name, a pitch; ``leader`` is whether a
+    line leads from it to the point where the text stands beside it."""
+
+    at: Point
+    text: str
+    leader: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Cut:
+    """An area that a section cuts through: its rings (outer ones and holes, even-odd) and what is
+    cut, which decides how it is hatched."""
+
+    ref: str
+    rings: tuple[tuple[Point, ...], ...]
+    kind: Literal["along the grain", "end grain", "sheet", "other"]
+
+
+@dataclass(frozen=True, slots=True)
+class View:
+    """One view: its box from ``low`` to ``high``, its lines, and what is told of it.
+
+    ``outline`` are lines of what stays in the room: walls, floor and ceiling of the opening.
+    ``planes`` are where sections are taken, each with its letter, as lines across the view.
+    """
+
+    name: str
+    low: Point
+    high: Point
+    visible: tuple[Line, ...] = ()
+    hidden: tuple[Line, ...] = ()
+    outline: tuple[Line, ...] = ()
+    cuts: tuple[Cut, ...] = ()
+    planes: tuple[tuple[str, Line], ...] = ()
+    dimensions: tuple[Dimension, ...] = ()
+    notes: tuple[Note, ...] = ()
