@@ -12,6 +12,7 @@ from rodwright.lengths import (
     format_difference,
     format_length,
     parse_length,
+    shown_adding_up,
     told_apart,
 )
 
@@ -259,3 +260,42 @@ def test_a_length_past_its_limit_never_reads_like_it(
     mm: float, limit: float, unit: LengthUnit, told: tuple[str, str]
 ) -> None:
     assert told_apart(mm, limit, unit) == told
+
+
+@pytest.mark.parametrize(
+    ("lengths", "unit", "kept", "shown"),
+    [
+        # Three equal spaces of 1000/3: two boards stay as they are, one space takes the rest.
+        ([18.0, 1000 / 3, 1000 / 3, 1000 / 3, 18.0], "mm", [True, False, False, False, True],
+         ("18", "333.3", "333.3", "333.4", "18")),
+        ([0.04, 0.04, 0.04], "mm", [False] * 3, ("0", "0", "0.1")),
+        ([12.7, 12.7], "in", [False] * 2, ("1/2", "1/2")),
+        # 1/3 in is 21 1/3 sixty-fourths: three of them are an inch.
+        ([25.4 / 3] * 3, "in", [False] * 3, ("21/64", "21/64", "11/32")),
+        ([100.06, 200.06], "mm", [True, True], ("100.1", "200")),
+        ([], "mm", [], ()),
+    ],
+)  # fmt: skip
+def test_a_chain_of_figures_adds_up(
+    lengths: list[float], unit: LengthUnit, kept: list[bool], shown: tuple[str, ...]
+) -> None:
+    assert shown_adding_up(lengths, unit, kept) == shown
+
+
+@given(st.lists(st.tuples(st.floats(0.0, 3000.0), st.booleans()), min_size=1, max_size=20),
+       st.sampled_from(["mm", "in"]))  # fmt: skip
+def test_every_chain_of_figures_adds_up_and_none_is_more_than_a_step_off(
+    pieces: list[tuple[float, bool]], unit: LengthUnit
+) -> None:
+    lengths, kept = [length for length, _ in pieces], [each for _, each in pieces]
+    shown = shown_adding_up(lengths, unit, kept)
+    step = 0.1 if unit == "mm" else 25.4 / 64
+    read = [parse_length(text, unit) for text in shown]
+    assert sum(read) == pytest.approx(as_shown(sum(lengths), unit), abs=1e-6)
+    plain = [as_shown(length, unit) for length in lengths]
+    off = [abs(its - length) > 1e-6 for its, length in zip(read, plain, strict=True)]
+    assert read == pytest.approx(plain, abs=1.001 * step)
+    # A board is shown as it is unless no space is left that could give way.
+    spaces = [at for at, fixed in enumerate(kept) if not fixed and plain[at] >= step]
+    if any(off[at] for at, fixed in enumerate(kept) if fixed):
+        assert all(off[at] for at in spaces)

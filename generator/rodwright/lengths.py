@@ -6,8 +6,10 @@ Arithmetic is exact (fractions) until the last step.
 
 from __future__ import annotations
 
+import math
 import re
 import unicodedata
+from collections.abc import Sequence
 from fractions import Fraction
 from math import ceil, floor
 from typing import Literal
@@ -125,6 +127,29 @@ def format_length(mm: float, unit: LengthUnit) -> str:
 def as_shown(mm: float, unit: LengthUnit) -> float:
     """A length in mm as :func:`format_length` has it, in mm again: what is set by who reads it."""
     return float(_steps(mm, unit) * _STEPS[unit])
+
+
+def shown_adding_up(
+    lengths: Sequence[float], unit: LengthUnit, kept: Sequence[bool]
+) -> tuple[str, ...]:
+    """Lengths in mm as text in ``unit`` that add up, as they are read, to their sum as it is read.
+
+    Each is as :func:`format_length` has it, or one step (0.1 mm, 1/64 in) off, none below 0: first
+    those that aren't ``kept``, and of them the ones that rounding took farthest the other way (the
+    largest remainders); of equal ones the later first.
+    """
+    steps = [_steps(each, unit) for each in lengths]
+    lack = _steps(math.fsum(lengths), unit) - sum(steps)
+    one = 1 if lack > 0 else -1
+    lost = [
+        one * (Fraction(each) / _STEPS[unit] - step)
+        for each, step in zip(lengths, steps, strict=True)
+    ]
+    able = [at for at, step in enumerate(steps) if step + one >= 0]
+    in_turn = sorted(able, key=lambda at: (kept[at], -round(lost[at], 3), -at))
+    for at in in_turn[: abs(lack)]:
+        steps[at] += one
+    return tuple(format_length(float(each * _STEPS[unit]), unit) for each in steps)
 
 
 def told_apart(mm: float, limit: float, unit: LengthUnit) -> tuple[str, str]:

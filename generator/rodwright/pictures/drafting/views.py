@@ -22,7 +22,8 @@ class Dimension:
     ``along`` says whether it is measured level (``x``), upright (``y``) or straight from point to
     point (``line``).  Dimensions of one ``chain`` stand on one line and meet end to end;
     ``side`` is where that line lies, and ``rank`` says how near the view: 0 is the nearest.
-    ``text`` is what it says, in the unit's measure.
+    ``text`` is what it says, in the unit's measure.  Those of a ``running`` chain all have the
+    same start, its origin (ISO 129-1): they stand on one line, each with its arrow at its end.
     """
 
     start: Point
@@ -32,6 +33,7 @@ class Dimension:
     side: Side
     chain: str
     rank: int = 0
+    running: bool = False
 
 
 @dataclass(frozen=True, slots=True)
