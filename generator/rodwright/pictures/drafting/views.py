@@ -62,6 +62,8 @@ class View:
 
     ``outline`` are lines of what stays in the room: walls, floor and ceiling of the opening.
     ``planes`` are where sections are taken, each with its letter, as lines across the view.
+    ``moved`` is what moves in its other end position, and which way doors turn: lines through any
+    number of points (ISO 128-2, line 05.1).
     """
 
     name: str
@@ -72,5 +74,6 @@ class View:
     outline: tuple[Line, ...] = ()
     cuts: tuple[Cut, ...] = ()
     planes: tuple[tuple[str, Line], ...] = ()
+    moved: tuple[tuple[Point, ...], ...] = ()
     dimensions: tuple[Dimension, ...] = ()
     notes: tuple[Note, ...] = ()
