@@ -18,9 +18,10 @@ class Step:
 
     ``travel`` is how far they come (mm): from clear of everything.  ``joints`` are those that the
     step closes.  ``within`` is the sub-assembly that is being made (``drawer 1``, ``face frame``),
-    empty for the unit itself; a sub-assembly comes as one step when it is put into the unit.
-    ``towards`` is a zero vector for a first piece, and ``free`` is false where no straight way in
-    was found, so that the step has to be told otherwise (sprung in, glued up in place).
+    empty for the unit itself; a sub-assembly comes as one step when it is put into the unit, which
+    ``brings`` it.  ``towards`` is a zero vector for a first piece, and ``free`` is false where no
+    straight way in was found, so that the step has to be told otherwise (sprung in, glued up in
+    place); ``why`` says then what is in the way.
     """
 
     refs: tuple[str, ...]
@@ -31,6 +32,8 @@ class Step:
     within: str = ""
     where: Where = "bench"
     free: bool = True
+    brings: str = ""
+    why: str = ""
 
 
 @dataclass(frozen=True, slots=True)

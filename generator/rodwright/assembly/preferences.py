@@ -1,0 +1,171 @@
+"""What a maker would sooner do first, among all that is possible: common practice, no source.
+
+The carcass before its back, that before the face frame, what is fitted round it and what moves,
+loose shelves last; the base under all.  What is short before what is long in a frame that is
+mitred; pieces joined to what stands; few turnings of the work; equal pieces one after the other,
+from the bottom up.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence, Set
+
+from rodwright.assembly.graphs import holding_together
+from rodwright.assembly.hindrances import LONG_SLIDE
+from rodwright.assembly.sub_assemblies import Piece
+from rodwright.assembly.taking_apart import Leaving, Standing
+from rodwright.geometry import Box, Vector
+from rodwright.unit import TRAITS, Joint, JointKind, Part, Role, Slide, Unit
+from rodwright.unit.roles import Assembly
+
+BASE, CARCASS, APPLIED, BACK, FRAME, FRONT, SURROUND, DRAWERS, DOORS, LOOSE = range(10)
+"""The stages of a unit, from the first to the last."""
+
+
+def stage(unit: Unit, piece: Piece, others: Set[str]) -> int:
+    """When a piece goes on to ``others`` (refs), as a number from :data:`BASE` to :data:`LOOSE`."""
+    parts = [unit.part(ref) for ref in piece.refs]
+    own = set(piece.refs)
+    joints = [each for each in unit.joints if each.second in own and each.first in others - own]
+    for motion in unit.motions:
+        if own >= set(motion.refs):
+            return DRAWERS if isinstance(motion, Slide) else DOORS
+    if any(joint.kind is JointKind.RESTING for joint in joints):
+        return LOOSE
+    if len(parts) > 1 and all(TRAITS[part.role].of is Assembly.BASE for part in parts):
+        return BASE
+    if any(joint.kind is JointKind.CLIPPED for joint in joints):
+        return FRONT
+    return min(_stage(part) for part in parts)
+
+
+def _stage(part: Part) -> int:
+    traits = TRAITS[part.role]
+    if traits.of is Assembly.SURROUND:
+        return SURROUND
+    if part.role in (Role.BACK, Role.DRAWER_BOTTOM):
+        return BACK
+    if part.role is Role.LIPPING or traits.of is Assembly.BASE:
+        return APPLIED
+    if traits.of is Assembly.FACE_FRAME:
+        return FRAME
+    if part.role is Role.DRAWER_FRONT:
+        return FRONT
+    return CARCASS
+
+
+class Taste:
+    """Chooses what leaves first of all that can: what a maker would sooner put on last.
+
+    ``pieces`` are all that are put together; ``hand`` is 1, or -1 where a unit is looked at in a
+    mirror.
+    """
+
+    def __init__(self, unit: Unit, hand: int, pieces: Sequence[Piece]) -> None:
+        self._unit = unit
+        self._refs = {ref for piece in pieces for ref in piece.refs}
+        self._hand = hand
+        self._stages: dict[Piece, int] = {}
+        self._way: Vector | None = None
+        self._kind: tuple[object, ...] = ()
+
+    def __call__(self, standing: Standing, found: Sequence[Leaving]) -> Leaving:
+        """The one that leaves first."""
+        holding = holding_together(standing.beside())
+        ways = {way: number for number, way in enumerate(standing.ways)}
+        chosen: dict[tuple[Piece, ...], tuple[tuple[float, ...], Leaving]] = {}
+        for each in found:
+            ease = (*self._ease(standing, each), ways[each.away])
+            if each.pieces not in chosen or ease < chosen[each.pieces][0]:
+                chosen[each.pieces] = (ease, each)
+        leaving = min(
+            (each for _, each in chosen.values()),
+            key=lambda each: (
+                len(each.pieces),
+                len(each.blocked),
+                -min(self._stage(piece) for piece in each.pieces),
+                any(piece in holding for piece in each.pieces),
+                chosen[each.pieces][0][0],
+                each.away != self._way,
+                *self._sorted(standing, each),
+            ),
+        )
+        self._way = leaving.away
+        self._kind = self._like(leaving.pieces)
+        return leaving
+
+    def _ease(self, standing: Standing, leaving: Leaving) -> tuple[float, ...]:
+        """How hard a way is: not in or along another piece for long, and not far."""
+        own = {ref for piece in leaving.pieces for ref in piece.refs}
+        others = [ref for piece in standing.pieces for ref in piece.refs if ref not in own]
+        lengths = (standing.hindrances.slide(one, leaving.away) for one in _closed(standing, own))
+        slide = max(lengths, default=0.0)
+        travel = standing.hindrances.sweeps.travel(own, others, leaving.away)
+        return (slide > LONG_SLIDE, round(slide), round(travel), leaving.away != self._way)
+
+    def _stage(self, piece: Piece) -> int:
+        if piece not in self._stages:
+            self._stages[piece] = stage(self._unit, piece, self._refs)
+        return self._stages[piece]
+
+    def _sorted(self, standing: Standing, leaving: Leaving) -> tuple[object, ...]:
+        """Among those that are as good: in a frame by length, else by what it closes; then equal
+        ones after each other, the highest first."""
+        box = Box.of_boxes(
+            self._unit.part(ref).bounds() for piece in leaving.pieces for ref in piece.refs
+        )
+        first = leaving.pieces[0]
+        in_frame = self._stage(first) == FRAME
+        long = round(-max(box.size), 3) if in_frame and not first.members else 0.0
+        own = {ref for piece in leaving.pieces for ref in piece.refs}
+        joints = 0 if in_frame else -len(_closed(standing, own))
+        across, deep, up = box.centre
+        return (
+            bool(first.members) if in_frame else False,
+            long,
+            joints,
+            self._like(leaving.pieces) != self._kind,
+            round(-up, 3),
+            round(-across * self._hand, 3),
+            round(deep, 3),
+        )
+
+    def _like(self, pieces: Sequence[Piece]) -> tuple[object, ...]:
+        parts = [self._unit.part(ref) for piece in pieces for ref in piece.refs]
+        return tuple(
+            (part.role, tuple(round(each, 3) for each in part.blank.size)) for part in parts
+        )
+
+
+def _closed(standing: Standing, own: Set[str]) -> list[Joint]:
+    """The joints between some parts and the others that stand."""
+    others = {ref for piece in standing.pieces for ref in piece.refs} - own
+    return [
+        joint
+        for ref in own
+        for joint in standing.hindrances.joints[ref]
+        if (joint.second if joint.first == ref else joint.first) in others
+    ]
+
+
+def hand_of(unit: Unit) -> int:
+    """1, or -1 for a unit whose mirror image has 1: so that both are put together alike.
+
+    What stands at the left and at the right is told apart by places and sizes.
+    """
+    middle = Box.of_boxes(part.bounds() for part in unit.parts).centre[0]
+
+    def seen(hand: int) -> list[tuple[object, ...]]:
+        rows = []
+        for part in unit.parts:
+            box = part.bounds()
+            (x, y, z), size = box.centre, box.size
+            rows.append(
+                (
+                    str(part.role),
+                    *(round(each, 2) + 0.0 for each in ((x - middle) * hand, y, z, *size)),
+                )
+            )
+        return sorted(rows)
+
+    return 1 if seen(1) <= seen(-1) else -1
