@@ -1,0 +1,57 @@
+"""What a part sheet tells of each working: plain words and figures as they are printed.
+
+Every figure is text in the unit's measure, as :func:`rodwright.lengths.format_length` has it, and
+is a distance from the sheet's datum: x from the datum end, y from the datum edge, z from the datum
+face.  A stretch that runs out of the piece has the name of the surface there in place of a figure.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+Stretch = tuple[str, str]
+"""Where something begins and where it ends along an axis: figures, or the names of the surfaces
+where it runs out."""
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """Places in equal steps: the first, how many, how far apart, and the last."""
+
+    first: str
+    pitch: str
+    count: int
+    last: str
+
+
+Places = tuple[str | Row, ...]
+"""Places along an axis, those in a row together."""
+Figure = str | Places | Stretch | tuple[Stretch, ...]
+"""One figure, several places, a stretch, or several stretches."""
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """Equal workings that are made in one go.
+
+    ``number`` is theirs on the sheet, ``kind`` the trade's word for one, ``count`` how many there
+    are.  ``into`` are the surfaces that it is cut into, by name: one, or the two that meet in the
+    arris that it runs along.  ``figures`` are by name; docs/json.md says which each kind has.
+    ``purpose`` is what goes there.
+    """
+
+    number: int
+    kind: str
+    count: int
+    into: tuple[str, ...]
+    figures: Mapping[str, Figure]
+    purpose: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Operation:
+    """Workings that are made as the piece lies, and how it lies."""
+
+    heading: str
+    entries: tuple[Entry, ...]
