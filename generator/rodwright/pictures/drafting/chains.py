@@ -30,6 +30,9 @@ from rodwright.pictures.drafting.slopes import Slope, slope_of
 from rodwright.pictures.drafting.views import Dimension, Note, Side
 from rodwright.unit import BASE, FACE_FRAME, FRONTS, UPRIGHTS, Role, Unit
 
+Place = tuple[Literal["x", "y"], Side, float]
+"""The axis that a chain is measured along, its side of the view, and where on the other axis its
+points are."""
 _MANY = 14
 """Heights from one datum are told of no more levels than this: more crowd each other."""
 
@@ -102,16 +105,12 @@ def chain(
     name: str,
     boards: Iterable[Interval],
     ends: Interval,
-    place: tuple[Literal["x", "y"], Side, float],
+    place: Place,
     unit: LengthUnit,
     *,
     main: bool = False,
 ) -> Chain:
-    """A chain from end to end, each board and each space between two of them a figure.
-
-    ``place`` is the axis it is measured along, its side of the view, and where on the other axis
-    its points are.
-    """
+    """A chain from end to end, each board and each space between two of them a figure."""
     along, side, where = place
     found = stretches(boards, ends)
     texts = shown_adding_up([b - a for a, b, _ in found], unit, [kept for *_, kept in found])

@@ -1,0 +1,1 @@
+"""The drawings that a maker or a client approves: elevations, plan, sections, details, opening."""

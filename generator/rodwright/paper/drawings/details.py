@@ -1,0 +1,125 @@
+"""Details of sections at a larger scale: corners at the front, the back's joint, the base.
+
+Lengths in mm, in the frame of the section.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+from shapely import LineString, Polygon, box
+from shapely.geometry.base import BaseGeometry
+
+from rodwright.geometry import TOUCH
+from rodwright.lengths import LengthUnit
+from rodwright.paper.drawings.cutting_planes import CuttingPlane
+from rodwright.paper.drawings.refs import cut_notes
+from rodwright.paper.drawings.section_views import Pieces, pieces_cut
+from rodwright.pictures.drafting.bands import Rectangle
+from rodwright.pictures.drafting.chains import Chain, Place, chain, dimensions_of
+from rodwright.pictures.drafting.seen import ViewName
+from rodwright.pictures.drafting.views import Cut, Line, Point, View
+from rodwright.unit import DRAWERS, FACE_FRAME, FRONTS, PANELS, Role, Unit
+
+SIDE = 130.0
+"""A detail shows so much of the unit each way, mm."""
+_IN = 45.0
+"""The corner of the unit stands so far inside its detail, mm."""
+_CORNERS: dict[str, tuple[tuple[str, int, int], ...]] = {
+    "side": (
+        ("Bottom front", 1, 0),
+        ("Top front", 1, 1),
+        ("Bottom rear", 0, 0),
+        ("Top rear", 0, 1),
+    ),
+    "plan": (
+        ("Left front", 0, 0),
+        ("Left rear", 0, 1),
+        ("Right front", 1, 0),
+        ("Right rear", 1, 1),
+    ),
+}
+"""Corners of a section, and at which end of the view each lies: across and up."""
+
+
+_BOXES = tuple(role for role in DRAWERS if role is not Role.DRAWER_FRONT)
+_SHELL = (*PANELS, *FACE_FRAME, *FRONTS, Role.BACK)
+"""What has corners worth a detail."""
+
+
+def detail_views(unit: Unit, section: View, plane: CuttingPlane) -> tuple[View, ...]:
+    """The corners of a section, those that look alike once."""
+    kind: ViewName = "side" if plane.axis == 0 else "plan"
+    cut = pieces_cut(unit, section.cuts, kind)
+    shell = [cut.boxes[part.ref] for part in cut.parts if part.role in _SHELL]
+    found: list[View] = []
+    shown: set[tuple[str, ...]] = set()
+    for name, across, up in _CORNERS[kind] if shell else ():
+        corner = _corner(shell, across, up)
+        low = (_from(corner[0], across), _from(corner[1], up))
+        called = f"{name}, {plane.letter}-{plane.letter}"
+        view = _detail(called, section, low, cut, unit.display_unit)
+        alike = tuple(sorted(each.text for each in view.dimensions))
+        if len(view.notes) > 1 and alike not in shown:
+            shown.add(alike)
+            found.append(view)
+    return tuple(found)
+
+
+def _corner(boxes: Sequence[Rectangle], across: int, up: int) -> Point:
+    """A corner of the box round some rectangles."""
+    ends = [
+        (max if high else min)(each[axis][high] for each in boxes)
+        for axis, high in enumerate((across, up))
+    ]
+    return ends[0], ends[1]
+
+
+def _from(corner: float, high: int) -> float:
+    return corner + _IN - SIDE if high else corner - _IN
+
+
+def _detail(name: str, section: View, low: Point, cut: Pieces, say: LengthUnit) -> View:
+    window = box(*low, low[0] + SIDE, low[1] + SIDE)
+    cuts = tuple(piece for each in section.cuts for piece in _clipped(each, window))
+    there = {each.ref for each in cuts}
+    told = {part.ref for part in cut.parts if part.ref in there and part.role not in _BOXES}
+    lines = tuple(line for each in section.visible for line in _stretch(each, window))
+    return View(
+        name,
+        low,
+        (low[0] + SIDE, low[1] + SIDE),
+        visible=lines,
+        cuts=cuts,
+        dimensions=dimensions_of(_chains([cut.boxes[ref] for ref in told], low, say)),
+        notes=cut_notes(each for each in cuts if each.ref in told),
+    )
+
+
+def _chains(boxes: Sequence[Rectangle], low: Point, say: LengthUnit) -> Iterator[Chain]:
+    """From face to face of all that lies in the window, across and up."""
+    for along in (0, 1):
+        pieces = [each[along] for each in boxes]
+        within = (low[along] + TOUCH, low[along] + SIDE - TOUCH)
+        faces = [end for each in pieces for end in each if within[0] < end < within[1]]
+        if faces and max(faces) - min(faces) > TOUCH:
+            place: Place = ("y", "left", low[0]) if along else ("x", "below", low[1])
+            yield chain("detail", pieces, (min(faces), max(faces)), place, say)
+
+
+def _clipped(cut: Cut, window: Polygon) -> Iterator[Cut]:
+    inside = Polygon(cut.rings[0], cut.rings[1:]).intersection(window)
+    for piece in _pieces(inside, "Polygon"):
+        rings = (piece.exterior, *piece.interiors)
+        yield Cut(cut.ref, tuple(tuple(ring.coords[:-1]) for ring in rings), cut.kind)
+
+
+def _stretch(line: Line, window: Polygon) -> Iterator[Line]:
+    for piece in _pieces(LineString(line).intersection(window), "LineString"):
+        yield from pairwise(piece.coords)
+
+
+def _pieces(geometry: BaseGeometry, kind: str) -> list[BaseGeometry]:
+    each = list(getattr(geometry, "geoms", [geometry]))
+    return [piece for piece in each if piece.geom_type == kind and not piece.is_empty]

@@ -1,0 +1,182 @@
+"""Front, carcass, side and plan as views with their dimensions; mm."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import replace
+
+from rodwright.geometry import Box
+from rodwright.paper.drawings.cutting_planes import CuttingPlane
+from rodwright.paper.drawings.lines import bodies, lines_seen, only, outlines_behind
+from rodwright.paper.drawings.refs import panel_note, part_notes
+from rodwright.paper.drawings.swings import opened_in_plan, triangles
+from rodwright.pictures.bodies import foremost
+from rodwright.pictures.camera import FROM_LEFT, FRONT, PLAN, Camera
+from rodwright.pictures.drafting.bands import Rectangle
+from rodwright.pictures.drafting.chains import Chain, chain, chains, dimensions_of, pitch_note
+from rodwright.pictures.drafting.seen import ViewName, rectangles, whole
+from rodwright.pictures.drafting.views import Line, Note, Point, View
+from rodwright.unit import (
+    BASE,
+    DOORS,
+    DRAWERS,
+    FACE_FRAME,
+    FRONTS,
+    LEVELS,
+    SURROUND,
+    UPRIGHTS,
+    Part,
+    Role,
+    Unit,
+)
+
+_CAMERAS: dict[ViewName, Camera] = {"front": FRONT, "side": FROM_LEFT, "plan": PLAN}
+_IN_FRONT = (*FACE_FRAME, *DOORS, *DRAWERS)
+"""What closes and frames the front."""
+_COVERED: dict[ViewName, tuple[Role, ...]] = {
+    "front": (*UPRIGHTS, *LEVELS),
+    "side": (*LEVELS, Role.BACK, *BASE),
+    "plan": (*UPRIGHTS, Role.BACK, *FACE_FRAME),
+}
+"""What is dashed in each view where something stands before it."""
+_ROUND = ("slope", "overhangs", "storeys", "overall")
+_INSIDE = ("columns", "shelves", "levels")
+
+
+def is_closed(unit: Unit) -> bool:
+    """Whether a face frame, doors or drawers stand before the carcass."""
+    return any(part.role in (*FACE_FRAME, *FRONTS) for part in unit.parts)
+
+
+def without_front(unit: Unit) -> Unit:
+    """The unit without what closes and frames its front, on the same floor line."""
+    kept = [part for part in unit.parts if part.role not in _IN_FRONT]
+    around = Box.of_boxes(part.bounds() for part in kept)
+    return replace(
+        only(unit, kept), motions=(), envelope=around.spanning(2, low=unit.envelope.low[2])
+    )
+
+
+def front_view(unit: Unit, planes: Iterable[CuttingPlane]) -> View:
+    """The unit from the front, all shut."""
+    closed = is_closed(unit)
+    wanted = ("front", *_ROUND) if closed else (*_INSIDE, *_ROUND)
+    fronts = [part for part in unit.parts if part.role in (*FACE_FRAME, *DOORS, Role.DRAWER_FRONT)]
+    outside = [part for part in unit.parts if part.role in (*SURROUND, *BASE)]
+    notes = [*part_notes([*fronts, *_seen_first(outside)], "front"), *pitch_note(unit, "front")]
+    if not closed:
+        notes += _carcass_notes(unit)
+    return _view(unit, "Front", "front", wanted, notes, planes, triangles(unit))
+
+
+def carcass_view(unit: Unit, planes: Iterable[CuttingPlane]) -> View:
+    """The unit from the front without what closes and frames it."""
+    inner = without_front(unit)
+    notes = [*_carcass_notes(inner), *pitch_note(unit, "front")]
+    return _view(inner, "Carcass", "front", (*_INSIDE, *_ROUND), notes, planes)
+
+
+def side_view(unit: Unit) -> View:
+    """The unit from the left."""
+    wanted = ("depths", "base", *_ROUND)
+    return _view(unit, "From the left", "side", wanted, pitch_note(unit, "side"))
+
+
+def plan_view(unit: Unit) -> View:
+    """The unit from above, with doors and drawers as they stand open."""
+    top = [part for part in unit.parts if part.role in (Role.WORKTOP, Role.CORNICE, Role.TOP)]
+    on_top = [part for part in top if part.role is not Role.TOP] or top
+    moved = opened_in_plan(unit)
+    told = [*_reach(unit, moved), *chains(unit, "plan")]
+    return view_of(unit, "From above", "plan", told, part_notes(on_top, "plan"), (), moved)
+
+
+def _reach(unit: Unit, moved: tuple[tuple[Point, ...], ...]) -> Iterator[Chain]:
+    """How far doors and drawers reach in front of the unit when they stand open."""
+    (_, right), (front, _) = whole(unit, "plan")
+    farthest = min((y for path in moved for _, y in path), default=front)
+    if farthest < front:
+        yield chain("open", (), (farthest, front), ("y", "right", right), unit.display_unit)
+
+
+def view_of(
+    unit: Unit,
+    name: str,
+    kind: ViewName,
+    told: Iterable[Chain],
+    notes: Iterable[Note],
+    planes: Iterable[CuttingPlane] = (),
+    moved: tuple[tuple[Point, ...], ...] = (),
+) -> View:
+    """What a camera sees of a unit, with all that is told of it."""
+    camera = _CAMERAS[kind]
+    shapes = [each.placed_solid() for each in foremost(bodies(unit), camera)]
+    visible = lines_seen(shapes, camera)
+    covered = [part for part in unit.parts if part.role in _COVERED[kind]]
+    low, high = around(whole(unit, kind), (*visible, *moved))
+    return View(
+        name,
+        low,
+        high,
+        visible,
+        outlines_behind(covered, camera, visible),
+        planes=tuple((each.letter, _trace(each, low, high)) for each in planes),
+        moved=moved,
+        dimensions=dimensions_of(told),
+        notes=tuple(notes),
+    )
+
+
+def around(box: Rectangle, lines: Iterable[tuple[Point, ...]]) -> tuple[Point, Point]:
+    """The corners of the box round another and round some lines."""
+    (left, right), (foot, head) = box
+    points = [(left, foot), (right, head), *(point for line in lines for point in line)]
+    across, up = zip(*points, strict=True)
+    return (min(across), min(up)), (max(across), max(up))
+
+
+def _view(
+    unit: Unit,
+    name: str,
+    kind: ViewName,
+    wanted: Iterable[str],
+    notes: Iterable[Note],
+    planes: Iterable[CuttingPlane] = (),
+    moved: tuple[tuple[Point, ...], ...] = (),
+) -> View:
+    names = set(wanted)
+    told = [each for each in chains(unit, kind) if each.name in names]
+    return view_of(unit, name, kind, told, notes, planes, moved)
+
+
+def _trace(plane: CuttingPlane, low: Point, high: Point) -> Line:
+    """Where a plane is seen edge-on from the front."""
+    if plane.axis == 0:
+        return (plane.at, low[1]), (plane.at, high[1])
+    return (low[0], plane.at), (high[0], plane.at)
+
+
+def _seen_first(parts: Iterable[Part]) -> Iterator[Part]:
+    """Of parts straight behind each other, the foremost."""
+    seen: set[tuple[float, ...]] = set()
+    for part in sorted(parts, key=lambda each: each.bounds().low[1]):
+        box = part.bounds()
+        covers = (box.low[0], box.high[0], box.low[2], box.high[2])
+        overlaps = any(
+            covers[0] < other[1] and other[0] < covers[1]
+            and covers[2] < other[3] and other[2] < covers[3]
+            for other in seen
+        )  # fmt: skip
+        if not overlaps:
+            seen.add(covers)
+            yield part
+
+
+def _carcass_notes(unit: Unit) -> Iterator[Note]:
+    """Refs of the panels, and of the backs in the largest field that is left of each."""
+    panels = [part for part in unit.parts if part.role in (*UPRIGHTS, *LEVELS)]
+    yield from part_notes(panels, "front")
+    before = rectangles(unit, (*UPRIGHTS, *LEVELS), "front")
+    for part in unit.parts:
+        if part.role is Role.BACK:
+            yield panel_note(part, before, "front")

@@ -1,0 +1,88 @@
+"""The views of drawings: which there are, and what they say, held to the parts by hand."""
+
+from __future__ import annotations
+
+from kit.samples import bookcase
+from kit.specs import unit_from
+from rodwright.paper.drawings.sheets import sheets_of
+from rodwright.pictures.drafting.views import View
+from rodwright.unit import Unit
+
+CUPBOARD = """
+size: {width: 1000, height: 900, depth: 450}
+base: {kind: plinth, height: 80, stock: ply}
+interior:
+  columns:
+    - {width: 1 share, shelves: {count: 1}, doors: {hung: overlay, stock: ply}}
+    - width: 1 share
+      drawers: {count: 2, hung: overlay, front_stock: ply, stock: ply, bottom: {stock: thin}}
+back: {stock: thin, fixing: rebated}
+"""
+
+
+def views(unit: Unit) -> dict[str, View]:
+    return {view.name: view for sheet in sheets_of(unit) for view in sheet.views}
+
+
+def told(view: View) -> list[list[str]]:
+    """The figures of each chain."""
+    chains: dict[tuple[str, str], list[str]] = {}
+    for each in view.dimensions:
+        chains.setdefault((each.side, each.chain), []).append(each.text)
+    return list(chains.values())
+
+
+def test_a_bookcase_has_its_sheets() -> None:
+    found = [(sheet.name, [view.name for view in sheet.views]) for sheet in sheets_of(bookcase())]
+    assert found == [
+        ("general", ["Front", "From the left", "From above"]),
+        ("sections", ["Carcass", "Section A-A", "Section B-B"]),
+        ("details", ["Bottom front, A-A", "Bottom rear, A-A", "Left front, B-B", "Left rear, B-B"]),
+    ]
+
+
+def test_sections_of_a_bookcase_by_hand() -> None:
+    found = views(bookcase())
+    assert told(found["Section A-A"]) == [
+        ["18", "464", "18", "482", "18"],
+        ["45", "910", "45"],
+        ["18", "500", "1000"],
+        ["6", "300", "22"],
+        ["328"],
+        ["1000"],
+    ]
+    assert told(found["Section B-B"]) == [
+        ["45", "710", "45"],
+        ["18", "764", "18"],
+        ["22", "300", "6"],
+        ["800"],
+        ["328"],
+    ]
+    assert told(found["Left front, B-B"]) == [["18", "27"], ["22"]]
+
+
+def test_a_cupboard_says_how_its_doors_and_drawers_go() -> None:
+    unit = unit_from(CUPBOARD)
+    found = views(unit)
+    (triangle,) = found["Front"].moved
+    door = next(part for part in unit.parts if part.ref == "DO1").bounds()
+    # Hinged at the left: the point of the triangle is at the middle of its left edge.
+    assert triangle[1] == (door.low[0], (door.low[2] + door.high[2]) / 2)
+    assert {x for x, _ in (triangle[0], triangle[2])} == {door.high[0]}
+    # In plan the door's leaf reaches as far out as it is wide, and a little for its hinge.
+    reach = -min(y for path in found["From above"].moved for _, y in path)
+    assert reach >= door.size[0]
+    assert [each.text for each in found["From above"].dimensions if each.side == "right"]
+    assert "Carcass" in found
+    refs = {note.text for note in found["Carcass"].notes}
+    assert refs == {
+        part.ref for part in unit.parts if part.ref[:2] in ("SD", "BT", "TP", "DV", "SH", "BK")
+    }
+
+
+def test_hidden_panels_are_dashed_where_no_line_shows() -> None:
+    unit = unit_from(CUPBOARD)
+    front = views(unit)["Front"]
+    shelf = next(part for part in unit.parts if part.ref == "SH1").bounds()
+    levels = {round(a[1], 3) for a, b in front.hidden if abs(a[1] - b[1]) < 1e-6}
+    assert {round(shelf.low[2], 3), round(shelf.high[2], 3)} <= levels
