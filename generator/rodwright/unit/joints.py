@@ -79,7 +79,7 @@ class Fixing:
     ``pilot`` says in words what is drilled for each (``pilot 2.5 mm, clearance 4.5 mm``), ``on``
     which pieces it goes on, where that isn't just the second part of its joint.  ``diameter``,
     ``length`` and ``width`` are what ``size`` says, in mm, as far as it has them; of what isn't
-    round the diameter is its thickness.
+    round the diameter is its thickness, of slides at a drawer's sides the width is their height.
     """
 
     name: str

@@ -58,12 +58,14 @@ class ClearOpening:
 
 @dataclass(frozen=True, slots=True)
 class Running:
-    """How boxes run: the gap at each side, their length, and how far they are drawn out."""
+    """How boxes run: the gap at each side, their length, how far they are drawn out, and how high
+    slides at their sides are."""
 
     kind: str
     clearance: float
     length: float
     travel: float
+    height: float | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,7 +87,8 @@ def running(setting: Setting, wish: SlidesSpec, clear: ClearOpening, side: float
     length = _length(setting, wish, clear)
     if setting.problems.noted_since(before):
         return None
-    return Running(wish.kind, clearance, length, length * DRAWN[wish.kind])
+    height = wish.height if wish.kind == "side" else None
+    return Running(wish.kind, clearance, length, length * DRAWN[wish.kind], height)
 
 
 def _read_in_vain(setting: Setting, wish: SlidesSpec) -> None:
@@ -190,6 +193,8 @@ def lay_slides(
         1,
         sizes.say(run.length),
         on=" and ".join(sides),
+        length=run.length,
+        width=run.height,
     )
     for side, upright, packed in zip(sides, uprights, packers, strict=True):
         if run.kind == "runners":
