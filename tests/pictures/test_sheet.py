@@ -123,6 +123,17 @@ def test_svg_of_the_sheet_is_in_millimetres_of_paper() -> None:
     assert root.get("viewBox") == f"0 0 {drawing.width:g} {drawing.height:g}"
 
 
+def test_words_of_an_svg_can_be_found() -> None:
+    drawing = draw_views(replace(samples.bookcase(), title="Größe <a> & b"))
+    root = ElementTree.fromstring(to_svg(drawing, words=True))
+    texts = root.findall("{http://www.w3.org/2000/svg}text")
+    assert [each.text for each in texts] == [each.text for each in _texts(drawing)]
+    assert [float(each.get("font-size", "")) for each in texts] == pytest.approx(
+        [each.size for each in _texts(drawing)], abs=1e-3
+    )
+    assert not ElementTree.fromstring(to_svg(drawing)).findall("{http://www.w3.org/2000/svg}text")
+
+
 def test_duplicates_are_drawn_once_and_visible_lines_cover_hidden_ones() -> None:
     visible = [((0.0, 0.0), (10.0, 0.0)), ((12.0, 0.0), (5.0, 0.0))]
     hidden = [((-5.0, 0.0), (20.0, 0.0)), ((20.0, 0.0), (-5.0, 0.0)), ((0.0, 1.0), (5.0, 1.0))]

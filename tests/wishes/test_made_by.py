@@ -26,11 +26,13 @@ def test_what_is_given_reaches_the_unit_and_its_document(tmp_path: Path) -> None
     spec.write_text(
         "title: Case\nstock: {ply: {kind: sheet, material: birch plywood, thickness: 18}}\n"
         f"carcass: {{stock: ply}}\n{CASE}"
-        "made_by: {name: Zoë Carr, organisation: Carr & Sons}\ndate: 2026-05-31\n",
+        "made_by: {name: Zoë Carr, organisation: Carr & Sons}\ndate: 2026-05-31\n"
+        "number: 14-B/2026\nrevision: C\napproved_by: Ann Lee\n",
         encoding="utf-8",
     )
     unit = set_out_unit(read_spec(spec).spec)
     assert (unit.author, unit.organisation, unit.date) == ("Zoë Carr", "Carr & Sons", "2026-05-31")
+    assert (unit.number, unit.revision, unit.approved_by) == ("14-B/2026", "C", "Ann Lee")
     path = tmp_path / "unit.json"
     path.write_bytes(unit_json(unit))
     assert read_unit(path) == unit
@@ -38,11 +40,20 @@ def test_what_is_given_reaches_the_unit_and_its_document(tmp_path: Path) -> None
 
 def test_a_document_from_before_is_read_as_nobodys(tmp_path: Path) -> None:
     document = json.loads(unit_json(unit_from(CASE)))
-    for key in ("author", "organisation", "date"):
+    for key in ("author", "organisation", "date", "number", "revision", "approved_by"):
         del document[key]
     path = tmp_path / "unit.json"
     path.write_text(json.dumps(document))
     assert read_unit(path).date == ""
+    assert read_unit(path).number == ""
+
+
+@pytest.mark.parametrize(("key", "most"), [("number", 40), ("revision", 12), ("approved_by", 80)])
+def test_what_goes_on_one_line_of_a_title_block_is_held_to_it(key: str, most: int) -> None:
+    assert getattr(spec_from(f"{CASE}{key}: '{'a' * most}'"), key) == "a" * most
+    for wish in ("a" * (most + 1), "", "a\tb"):
+        with pytest.raises(ValidationError):
+            spec_from(f'{CASE}{key}: "{wish}"')
 
 
 @pytest.mark.parametrize(

@@ -32,6 +32,11 @@ def text_width(text: str, size: float) -> float:
     return font(text, _MEASURED).getlength(text) * size / _MEASURED
 
 
+def face(text: str) -> str:
+    """The name of the font that a text is drawn with."""
+    return _face(text)
+
+
 def font_files() -> dict[str, bytes]:
     """The fonts' files, by names for them, for those who set text with them."""
     found = ((name, _path(name)) for name in ("Aileron", "DejaVu Sans"))

@@ -1,4 +1,5 @@
-"""Drawings as SVG 1.1: paths only, of lettering too, so that no reader's fonts matter."""
+"""Drawings as SVG 1.1: of paths only, lettering too, so that no reader's fonts matter; or, for
+those who set it with our fonts, with words that can be found."""
 
 from __future__ import annotations
 
@@ -7,12 +8,16 @@ from xml.sax.saxutils import escape, quoteattr
 
 import numpy as np
 
-from rodwright.pictures.glyphs import outline, text_width
+from rodwright.pictures.glyphs import face, outline, text_width
 from rodwright.pictures.ink import Drawing, Fill, Lettering, Mark, Point, Stroke
 
 
-def to_svg(drawing: Drawing) -> str:
-    """The drawing as the text of an SVG file; equal drawings give equal text."""
+def to_svg(drawing: Drawing, *, words: bool = False) -> str:
+    """The drawing as the text of an SVG file; equal drawings give equal text.
+
+    With ``words``, lettering is text and no outlines: whoever shows it needs the fonts of
+    :func:`rodwright.pictures.glyphs.font_files`.
+    """
     places = 2 if drawing.physical == "px" else 3
     width, height = _number(drawing.width, places), _number(drawing.height, places)
     unit = "" if drawing.physical == "px" else drawing.physical
@@ -27,14 +32,14 @@ def to_svg(drawing: Drawing) -> str:
             f'<title id="title">{escape(drawing.title)}</title>',
             f'<desc id="desc">{escape(drawing.description)}</desc>',
             f'<rect width="{width}" height="{height}" fill="#ffffff"/>',
-            *(_element(mark, places) for mark in drawing.marks),
+            *(_element(mark, places, words) for mark in drawing.marks),
             "</svg>",
             "",
         ]
     )
 
 
-def _element(mark: Mark, places: int) -> str:
+def _element(mark: Mark, places: int, words: bool) -> str:
     if isinstance(mark, Fill):
         path = "".join(each + "Z" for each in _paths(mark.rings, places))
         if mark.opacity < 1.0:
@@ -55,7 +60,18 @@ def _element(mark: Mark, places: int) -> str:
             f'<path d="{path}" fill="none" stroke="{mark.colour}" stroke-width="{width}" '
             f'stroke-linecap="round" stroke-linejoin="round"{dashes}/>'
         )
-    return _text(mark, places)
+    return (_words if words else _text)(mark, places)
+
+
+def _words(mark: Lettering, places: int) -> str:
+    """A text that can be found."""
+    x, y = (_number(value, places) for value in mark.at)
+    turn = f' transform="rotate(-90 {x} {y})"' if mark.upwards else ""
+    return (
+        f'<text x="{x}" y="{y}" font-family={quoteattr(face(mark.text))} '
+        f'font-size="{_number(mark.size, places)}" text-anchor="{mark.anchor}" '
+        f'fill="{mark.colour}"{turn} xml:space="preserve">{escape(mark.text)}</text>'
+    )
 
 
 def _text(mark: Lettering, places: int) -> str:

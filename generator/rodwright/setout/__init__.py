@@ -121,6 +121,9 @@ def _set_out(spec: UnitSpec, survey: Survey | None = None) -> Unit:
         author=spec.made_by.name or "",
         organisation=spec.made_by.organisation or "",
         date=spec.date or "",
+        number=spec.number or "",
+        revision=spec.revision or "",
+        approved_by=spec.approved_by or "",
         services=tuple(
             dict.fromkeys(wish.kind for wish in spec.cutouts if wish.kind != "skirting")
         ),

@@ -32,7 +32,8 @@ class Unit:
     away from its high spot (None: not said). ``moisture`` is the least and most moisture content,
     in %, of its solid wood in use; ``services`` are what it is cut out round, such as a socket or
     a pipe. ``author`` and ``organisation`` are who designed it, ``date`` the day (ISO 8601), each
-    empty where it isn't known.  ``loading`` is what it is to carry.
+    empty where it isn't known; so are its ``number``, ``revision`` and who has ``approved_by``,
+    for title blocks (ISO 7200).  ``loading`` is what it is to carry.
     """
 
     title: str
@@ -54,6 +55,9 @@ class Unit:
     author: str = ""
     organisation: str = ""
     date: str = ""
+    number: str = ""
+    revision: str = ""
+    approved_by: str = ""
     loading: Loading = field(default_factory=Loading)
     _by_ref: dict[str, Part] = field(init=False, repr=False, compare=False, hash=False)
 

@@ -11,10 +11,14 @@ from rodwright.wishes.fields import SpecModel, Text
 
 Name = Annotated[Text, Field(max_length=80)]
 """A name that goes on one line."""
+Number = Annotated[Text, Field(max_length=40)]
+"""What a design is known by in a workshop: figures, letters, strokes."""
+Revision = Annotated[Text, Field(max_length=12)]
+"""Which state of a design it is."""
 
 
 class MadeBySpec(SpecModel):
-    """Who made the design, for the header of STEP files."""
+    """Who made the design, for drawings and the header of STEP files."""
 
     name: Name | None = None
     """Name of the maker, as the author of the files."""

@@ -35,7 +35,7 @@ from rodwright.wishes.loads import (
     LoadsField,
     LoadsSpec,
 )
-from rodwright.wishes.made_by import Date, MadeBySpec
+from rodwright.wishes.made_by import Date, MadeBySpec, Name, Number, Revision
 from rodwright.wishes.moisture import MoistureSpec
 from rodwright.wishes.opening import FitSpec, OpeningSpec
 from rodwright.wishes.scribes import ScribesSpec
@@ -291,6 +291,12 @@ class UnitSpec(SpecModel):
     """What the piece is called."""
     made_by: MadeBySpec = MadeBySpec()
     """Who made the design."""
+    number: Number | None = None
+    """Number of the design, for the title blocks of drawings (`"2026-14"`)."""
+    revision: Revision | None = None
+    """Revision of the design, for the title blocks of drawings (`B`)."""
+    approved_by: Name | None = None
+    """Who approved the design, for the title blocks of drawings."""
     date: Date | None = None
     """Day of the design (`2026-05-31`), as the time stamp in STEP files; without it they bear the
     environment's SOURCE_DATE_EPOCH, or else 1970-01-01, so that they change only as the spec

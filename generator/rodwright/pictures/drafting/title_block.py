@@ -15,6 +15,7 @@ from rodwright.pictures.drafting.figures import ANGLES, CAPITALS, SMALLEST, Angl
 from rodwright.pictures.drafting.letters import ASCENT, Rect, Written, extent
 from rodwright.pictures.drafting.views import Line, Point
 from rodwright.pictures.glyphs import text_width
+from rodwright.unit import Unit
 
 WIDTH = 180.0
 """Of the title block (ISO 7200, from memory)."""
@@ -57,6 +58,25 @@ class TitleBlock:
     def angle(self) -> Angle:
         """The angle of projection."""
         return ANGLES[self.display_unit]
+
+
+def title_block_of(
+    unit: Unit, kind: str, supplement: str = "", sheet: tuple[int, int] = (1, 1)
+) -> TitleBlock:
+    """The title block of a drawing of a unit: what its spec says of design and makers."""
+    return TitleBlock(
+        unit.title,
+        supplement,
+        kind,
+        unit.number,
+        unit.revision,
+        unit.date,
+        unit.organisation,
+        unit.author,
+        unit.approved_by,
+        sheet,
+        unit.display_unit,
+    )
 
 
 @dataclass(frozen=True, slots=True)
