@@ -78,13 +78,14 @@ def own_marks(
     refs of what goes into each.
 
     Easings aren't set out, slanting cuts are told by their long and short points, and how deep a
-    hole is, by its detail alone.
+    hole is, by its detail alone.  What is cut into a part that lies askew to the axis can't be
+    marked from it either.
     """
     placed = tuple(ends(part, axis))
     yield from placed
     local, low, high = along(part, axis), placed[0].at, placed[-1].at
     rows: dict[tuple[Working, str, tuple[str, ...]], list[float]] = {}
-    for each in part.workings:
+    for each in part.workings if local is not None else ():
         of = guests.get(each, ())
         match each:
             case Mitre() | Bevel() | Easing():

@@ -1,0 +1,397 @@
+"""Lines of rods against where parts and workings lie: by unit.json alone, and by the solids."""
+
+from __future__ import annotations
+
+import json
+import math
+from collections.abc import Iterator
+from dataclasses import replace
+from itertools import product
+from typing import Any
+from unittest.mock import patch
+
+import numpy as np
+import pytest
+from hypothesis import HealthCheck, assume, given, settings
+from scipy.optimize import linprog
+from scipy.spatial import HalfspaceIntersection
+
+from kit.samples import bookcase
+from kit.specs import unit_from
+from kit.wishes import Wish, wishes
+from rodwright.handover.unit_json import unit_json
+from rodwright.jobs.new import model_names, model_path
+from rodwright.lengths import format_length
+from rodwright.paper.rods.marks import Mark, own_marks, rows_of
+from rodwright.paper.rods.pieces import refs_text
+from rodwright.paper.rods.rods import Rod, rods_of
+from rodwright.problems import ProblemsError
+from rodwright.setout import set_out
+from rodwright.solids.meshes import placed_mesh
+from rodwright.unit import UPRIGHTS, JointKind, Part, Unit
+from rodwright.unit.laid import laid_unit
+from rodwright.wishes import read_spec
+
+NEAR = 0.06
+AXES = {"width": 0, "depth": 1, "height": 2}
+RUNS = {"near end": 0, "far end": 0, "face edge": 1, "back edge": 1, "reverse": 2, "face": 2}
+HIGH = {"far end", "back edge", "face"}
+"""Surfaces by the axis across them, and which of them are at its high end."""
+
+
+def model(name: str) -> Unit:
+    return set_out(read_spec(model_path(name)))
+
+
+def places_on(rod: Rod) -> dict[str, list[float]]:
+    """Every place on a rod that is marked on a part, by its ref, or told of it."""
+    found: dict[str, list[float]] = {}
+    for track in rod.tracks:
+        for piece in track.pieces:
+            for mark in piece.marks:
+                for ref in {*piece.refs, *mark.of}:
+                    found.setdefault(ref, []).append(mark.at)
+    return found
+
+
+def missing(unit: Unit) -> Iterator[str]:
+    """Places of ends and workings, worked out from unit.json, that are on no rod."""
+    document = json.loads(unit_json(laid_unit(unit)))
+    boxes = [ends_of(part) for part in document["parts"]]
+    start = np.min([low for low, _ in boxes], axis=0)
+    if not unit.hung:
+        start[2] = min(start[2], 0.0)
+    for rod in rods_of(unit):
+        axis, there = AXES[rod.name], places_on(rod)
+        for part in document["parts"]:
+            on = np.array(there.get(part["ref"], []))
+            for at, what in wanted(part, axis):
+                if not np.any(abs(on - (at - start[axis])) < NEAR):
+                    yield f"{rod.name} rod: {part['ref']} {what} at {at - start[axis]:.3f}"
+
+
+def ends_of(part: dict[str, Any]) -> tuple[Any, Any]:
+    """The low and high corner of what is left of a part's blank, unit frame: of the eight corners,
+    or of those that slanting cuts leave."""
+    corners = placed(part, hull(part))
+    return corners.min(axis=0), corners.max(axis=0)
+
+
+def hull(part: dict[str, Any]) -> Any:
+    """Corners of a part's blank less its slanting cuts, part frame, by scipy's half-spaces."""
+    size = np.array([part["blank"][key] for key in ("length", "width", "thickness")])
+    slants = [slant(each, size) for each in part["workings"] if each["kind"] in {"mitre", "bevel"}]
+    if not slants:
+        return np.array(list(product(*((0.0, each) for each in size))))
+    rows = [[*(-row), 0.0] for row in np.eye(3)]
+    rows += [[*row, -each] for row, each in zip(np.eye(3), size, strict=True)] + slants
+    inside = linprog(
+        [0.0, 0.0, 0.0, -1.0],
+        A_ub=[[*row[:3], 1.0] for row in rows],
+        b_ub=[-row[3] for row in rows],
+        bounds=[(None, None)] * 4,
+    ).x[:3]
+    return HalfspaceIntersection(np.array(rows), inside).intersections
+
+
+def slant(working: dict[str, Any], size: Any) -> list[float]:
+    """The half-space that a mitre or a bevel leaves: normal and offset, from its own figures."""
+    if working["kind"] == "mitre":
+        end, long = working["end"], working["long"]
+        reach = size[RUNS[long]]
+        legs = ((end, reach * math.tan(math.radians(working["angle"]))), (long, -reach))
+        # It comes down to the far side of `long` so far from the end.
+        other = {RUNS[end]: at_side(end, size), RUNS[long]: at_side(long, size)}
+        first = np.zeros(3)
+        for axis, value in other.items():
+            first[axis] = value
+        second = first.copy()
+        second[RUNS[end]] += legs[0][1] * (-1 if end in HIGH else 1)
+        second[RUNS[long]] = size[RUNS[long]] - first[RUNS[long]]
+        taken = first.copy()
+        taken[RUNS[long]] = second[RUNS[long]]
+    else:
+        surface, edge = working["surface"], working["edge"]
+        taken = np.zeros(3)
+        taken[RUNS[surface]], taken[RUNS[edge]] = at_side(surface, size), at_side(edge, size)
+        first, second = taken.copy(), taken.copy()
+        first[RUNS[edge]] += working["width"] * (-1 if edge in HIGH else 1)
+        second[RUNS[surface]] += working["depth"] * (-1 if surface in HIGH else 1)
+    run = (
+        {0, 1, 2}
+        - {int(np.flatnonzero(first != taken)[0]), int(np.flatnonzero(second != taken)[0])}
+    ).pop()
+    normal = np.cross(second - first, np.eye(3)[run])
+    normal /= np.linalg.norm(normal)
+    if normal @ (taken - first) < 0:
+        normal = -normal
+    return [*normal, -float(normal @ first)]
+
+
+def at_side(surface: str, size: Any) -> float:
+    return float(size[RUNS[surface]]) if surface in HIGH else 0.0
+
+
+def placed(part: dict[str, Any], points: Any) -> Any:
+    matrix = np.array(part["matrix"])
+    return points @ matrix[:3, :3].T + matrix[:3, 3]
+
+
+def wanted(part: dict[str, Any], axis: int) -> Iterator[tuple[float, str]]:
+    """Places along an axis of the unit that a maker has to find on the rod."""
+    low, high = (float(end[axis]) for end in ends_of(part))
+    yield low, "low end"
+    yield high, "high end"
+    directions = np.array(part["matrix"])[:3, :3]
+    own = [each for each in range(3) if abs(directions[axis, each]) > 1 - 1e-9]
+    size = np.array([part["blank"][key] for key in ("length", "width", "thickness")])
+    for each in part["workings"]:
+        for point, what in points_of(each, size, own[0] if own else None):
+            at = float(placed(part, np.array([point]))[0, axis])
+            if low + NEAR < at < high - NEAR:
+                yield at, f"{each['kind']} {what}"
+
+
+def points_of(each: dict[str, Any], size: Any, along: int | None) -> Iterator[tuple[Any, str]]:
+    """Points of a working that give its places along an axis of its part: the middles of holes,
+    the sides and the bottoms of what has flat ones."""
+    kind, surface = each["kind"], each.get("surface")
+    if along is None or kind in {"mitre", "bevel", "easing"}:
+        return
+    if kind == "hole":
+        point = np.zeros(3)
+        point[[axis for axis in range(3) if axis != RUNS[surface]]] = each["position"]
+        if RUNS[surface] != along:
+            yield point, "middle"
+        return
+    if kind == "pockethole":
+        point = np.zeros(3)
+        run = 3 - RUNS[surface] - RUNS[each["end"]]
+        point[run] = each["position"]
+        if run == along:
+            yield point, "middle"
+        return
+    for side, box in zip(("low", "high"), extents(each, size), strict=True):
+        point = np.zeros(3)
+        point[along] = box[along]
+        yield point, side
+
+
+def extents(each: dict[str, Any], size: Any) -> Any:
+    """Low and high corner of what a working takes, part frame."""
+    low, high = np.zeros(3), np.array(size, dtype=float)
+
+    def under(surface: str, depth: float) -> None:
+        axis = RUNS[surface]
+        if surface in HIGH:
+            low[axis] = max(low[axis], size[axis] - depth)
+        else:
+            high[axis] = min(high[axis], depth)
+
+    kind = each["kind"]
+    if kind == "notch":
+        low[:2] = each["x"], each["y"]
+        high[:2] = each["x"] + each["length"], each["y"] + each["width"]
+        return low, high
+    under(each["surface"], each["depth"])
+    axis = RUNS[each["surface"]]
+    if kind == "mortise":
+        across = [number for number in range(3) if number != axis]
+        low[across], high[across] = each["position"], np.add(each["position"], each["extent"])
+        return low, high
+    if kind == "rebate":
+        under(each["edge"], each["width"])
+        run = 3 - axis - RUNS[each["edge"]]
+    elif kind == "fingerpull":
+        reach = math.sqrt(each["depth"] * (2 * each["radius"] - each["depth"]))
+        under(each["edge"], each["position"] + reach)
+        other = RUNS[each["edge"]]
+        if each["edge"] in HIGH:
+            high[other] = min(high[other], size[other] - each["position"] + reach)
+        else:
+            low[other] = max(low[other], each["position"] - reach)
+        run = 3 - axis - other
+    else:
+        run = 0 if kind == "groove" else 1
+        across = 3 - axis - run
+        low[across], high[across] = each["position"], each["position"] + each["width"]
+    low[run] = each["start"]
+    high[run] = size[run] if each["stop"] is None else each["stop"]
+    return low, high
+
+
+def invented(unit: Unit) -> Iterator[str]:
+    """Lines of rods at which unit.json has neither an end nor a working of what they are said to
+    mark; slides and hinges have tests of their own."""
+    document = json.loads(unit_json(laid_unit(unit)))
+    parts = {part["ref"]: part for part in document["parts"]}
+    start = np.min([ends_of(part)[0] for part in parts.values()], axis=0)
+    if not unit.hung:
+        start[2] = min(start[2], 0.0)
+    for rod in rods_of(unit):
+        axis = AXES[rod.name]
+        ends = {ref: placed(part, hull(part))[:, axis] for ref, part in parts.items()}
+        cuts = {ref: np.array([at for at, _ in wanted(part, axis)]) for ref, part in parts.items()}
+        for piece in (piece for track in rod.tracks for piece in track.pieces):
+            for mark in piece.marks:
+                places, refs = (
+                    (ends, mark.of) if mark.kind in {"end", "board"} else (cuts, piece.refs)
+                )
+                near = [abs(places[ref] - mark.at - start[axis]).min() < NEAR for ref in refs]
+                if mark.kind != "ware" and not all(near):
+                    yield f"{rod.name} rod: {mark} on {piece.on}"
+
+
+@pytest.mark.parametrize("name", model_names())
+def test_every_end_and_every_working_is_on_the_rods_where_unit_json_has_it(name: str) -> None:
+    unit = model(name)
+    assert list(missing(unit)) == []
+    assert list(invented(unit)) == []
+
+
+@given(wish=wishes())
+@settings(
+    max_examples=25, suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow]
+)
+def test_nothing_of_a_random_unit_is_missing_from_its_rods(wish: Wish) -> None:
+    try:
+        unit = unit_from("", **wish)
+    except ProblemsError:
+        assume(False)
+    assert list(missing(unit)) == []
+    assert list(invented(unit)) == []
+
+
+def test_a_hole_that_a_rod_lacks_is_found() -> None:
+    """What the tests above go by can fail."""
+    unit = model("reading-alcove")
+    side = unit.part("SD2")
+    fewer = replace(side, workings=side.workings[:1])
+
+    def forgetful(part: Part, *more: Any) -> Iterator[Mark]:
+        return own_marks(fewer if part.ref == "SD2" else part, *more)
+
+    with patch("rodwright.paper.rods.pieces.own_marks", forgetful):
+        lacking = list(missing(unit))
+    assert any("SD2 hole middle at 741.5" in each for each in lacking)
+
+
+@pytest.mark.parametrize("name", ["reading-alcove", "pottery-dresser", "hostel-eaves"])
+def test_every_flat_side_of_a_solid_is_on_its_rod(name: str) -> None:
+    """Facets of the mesh that look along the rod, of upright panels along their height and depth,
+    where no hole has a bottom."""
+    unit = model(name)
+    height, _, depth = rods_of(unit)
+    for rod in (height, depth):
+        axis, there = AXES[rod.name], places_on(rod)
+        start = min(part.bounds().low[axis] for part in unit.parts)
+        for part in unit.parts:
+            if part.role not in UPRIGHTS:
+                continue
+            mesh = placed_mesh(part)
+            level = abs(mesh.face_normals[:, axis]) > 1 - 1e-6
+            looking = mesh.triangles_center[level][:, axis] - start
+            assert len(looking) > 1
+            on = np.array(there[part.ref])
+            assert np.max(np.min(abs(looking[:, None] - on), axis=1)) < NEAR, part.ref
+
+
+def texts(rod: Rod) -> dict[str, list[str]]:
+    """What is told at each figure of a rod, in mm."""
+    found: dict[str, list[str]] = {}
+    for track in rod.tracks:
+        for line in track.lines:
+            found.setdefault(format_length(line.at, "mm"), []).append(line.text)
+    return found
+
+
+def drawers(slides: str) -> Unit:
+    wish = f"{{drawers: {{count: 2, slides: {{{slides}}}}}}}"
+    return unit_from(f"size: {{width: 600, height: 800, depth: 500}}\ninterior: {wish}\n")
+
+
+def test_slides_are_told_on_the_upright_and_on_the_box_with_their_lower_edge() -> None:
+    unit = drawers("kind: side, height: 40")
+    height = rods_of(unit)[0]
+    slides = [joint for joint in unit.joints if joint.kind is JointKind.SLIDING]
+    assert len(slides) == 4
+    for joint in slides:
+        bounds = unit.part(joint.second).bounds()
+        middle = (bounds.low[2] + bounds.high[2]) / 2
+        for ref in (joint.first, joint.second):
+            marks = {
+                (mark.where, round(mark.at, 3))
+                for track in height.tracks
+                for piece in track.pieces
+                for mark in piece.marks
+                if ref in piece.refs and mark.what == "slide" and joint.second in mark.of
+            }
+            assert marks == {("middle line", middle), ("lower edge", middle - 20.0)}
+
+
+@pytest.mark.parametrize(
+    ("slides", "what"),
+    [
+        ("runners", "RN1, RN2 underside"),
+        ("under", "slide for DRS1, DRS2, lower edge of the box"),
+    ],
+)
+def test_what_drawers_run_on_is_on_the_upright(slides: str, what: str) -> None:
+    height = rods_of(drawers(f"kind: {slides}"))[0]
+    on = [track for track in height.tracks if any("SD1" in each.refs for each in track.pieces)]
+    told = [line.text for track in on for line in track.lines]
+    assert any(what in each for each in told), told
+
+
+def test_hinges_are_told_by_their_cups_plates_leaves_and_knuckles() -> None:
+    told = texts(rods_of(model("linen-cupboard"))[0])
+    for at in (119.5, 696.8, 1274.2, 1851.5):
+        low, high = (told[format_length(at + by, "mm")] for by in (0.0, 65.0))
+        assert any("hinge knuckle" in each and "lower end" in each for each in low)
+        assert any("leaf recess" in each and "upper side" in each for each in high)
+    every = [each for told in texts(rods_of(model("archive-wall"))[0]).values() for each in told]
+    assert any("hinge plate hole for DO" in each for each in every)
+    assert any("hinge cup hole" in each for each in every)
+
+
+def test_a_mitred_frame_has_its_long_and_short_points() -> None:
+    told = texts(rods_of(model("reading-alcove"))[0])
+    assert "ST1, ST2 bottom end, long point; RL1 lower edge" in told["0"]
+    assert "ST1, ST2 short point; RL1 upper edge" in told["45"]
+
+
+def test_a_hung_unit_is_measured_from_its_lowest_point_and_one_on_feet_from_the_floor() -> None:
+    text = "size: {width: 600, height: 800, depth: 300}\ninterior: {shelves: {count: 1}}\n"
+    hung = rods_of(unit_from(text + "hung: true\nback: {stock: ply, fixing: rebated}\n"))[0]
+    assert hung.datum == "the lowest point of the unit (BT1, SD1, SD2)"
+    feet = rods_of(unit_from(text + "base: {kind: levellers, height: 100}\n"))[0]
+    assert feet.datum == "the floor, with the feet set to their height"
+    assert min(line.at for track in feet.tracks for line in track.lines) == pytest.approx(100.0)
+
+
+def test_a_unit_of_one_board_has_its_two_ends_on_each_rod() -> None:
+    unit = bookcase()
+    shelf = replace(unit, parts=unit.parts[3:4], joints=())
+    figures = [
+        [(line.at, line.text) for track in rod.tracks for line in track.lines]
+        for rod in rods_of(shelf)
+    ]
+    assert figures == [
+        [(482.0, "SH1 underside"), (500.0, "SH1 upper face")],
+        [(0.0, "SH1 left end"), (776.0, "SH1 right end")],
+        [(0.0, "SH1 front edge"), (300.0, "SH1 rear edge")],
+    ]
+
+
+def test_refs_are_told_in_runs_and_layers_apart() -> None:
+    refs = ["SH2b", "SH10", "SH1a", "SH2a", "SH1b", "SH3a", "SH9", "SH8"]
+    assert refs_text(refs) == "SH8-SH10, SH1a-SH3a, SH1b, SH2b"
+    assert not refs_text([])
+    assert refs_text(["A1", "A3", "A5"], 2) == "A1 and others, 3 pieces"
+
+
+def test_places_in_equal_steps_are_rows() -> None:
+    row = [100.0 + 32 * number for number in range(6)]
+    assert rows_of([10.0, 70.0, *row, 300.0]) == ([row], [10.0, 70.0, 300.0])
+    assert rows_of([1.0, 2.0, 3.0, 4.0]) == ([], [1.0, 2.0, 3.0, 4.0])
+    assert rows_of([]) == ([], [])
