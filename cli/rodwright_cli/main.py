@@ -12,6 +12,7 @@ from typing import Annotated
 import typer
 
 from rodwright_cli import (
+    book,
     build,
     check,
     cut,
@@ -44,6 +45,7 @@ for verb in (
     check.check,
     build.build,
     cut.cut,
+    book.book,
     parts.parts,
     strength.strength,
     span.span,

@@ -269,6 +269,20 @@ def made(unit: Unit, build: rodwright.Build) -> None:
     console.print(table)
 
 
+def booked(made: rodwright.Book) -> None:
+    """What the job book is, what it lacks, and where it is."""
+    console = _console()
+    for why in made.no_plan:
+        console.print(f"[yellow]no cutting plan[/yellow] {escape(why)}")
+    if made.lacking:
+        console.print(f"[yellow]letters lacking[/yellow] {escape(made.lacking)}")
+    beside = len(made.files) - 1
+    console.print(
+        f"{escape(str(made.folder / 'book.pdf'))} is the job book; "
+        f"{beside} {'file' if beside == 1 else 'files'} beside it in book/."
+    )
+
+
 @contextmanager
 def progress() -> Iterator[Callable[[str], None]]:
     """Show the step under way on the error stream, once it takes longer than a blink.

@@ -18,6 +18,8 @@ from rodwright.handover.totals import StockTotal as StockTotal
 from rodwright.handover.totals import stock_totals as stock_totals
 from rodwright.handover.unit_json import read_unit as read_unit
 from rodwright.handover.unit_json import unit_schema as unit_schema
+from rodwright.jobs.book import Book as Book
+from rodwright.jobs.book import book as book
 from rodwright.jobs.build import Build as Build
 from rodwright.jobs.build import build as build
 from rodwright.jobs.cut import cut as cut

@@ -64,7 +64,7 @@ def _lines(cutting: Cutting, steps: Sequence[LotSteps]) -> Iterator[str]:
     yield ""
     yield "; ".join(f"{job.mark} {job.title}".strip() for job in cutting.jobs)
     yield ""
-    yield " ".join(_cut_with(cutting))
+    yield " ".join(cut_with(cutting))
     for line in cautions(cutting, steps):
         yield ""
         yield line
@@ -82,7 +82,7 @@ def _lines(cutting: Cutting, steps: Sequence[LotSteps]) -> Iterator[str]:
 _MEASURES: dict[LengthUnit, str] = {"mm": "mm", "in": "inches"}
 
 
-def _cut_with(cutting: Cutting) -> Iterator[str]:
+def cut_with(cutting: Cutting) -> Iterator[str]:
     """The saw and the router, and what settings are."""
     unit, rules = cutting.unit, cutting.rules
     kinds = {planned.lot.kind for planned in cutting.lots}

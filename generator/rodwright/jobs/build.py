@@ -11,8 +11,8 @@ from typing import get_args
 
 from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Finding
-from rodwright.handover.cut_files import CUT_FILES
-from rodwright.handover.exports import BUILD_FILES, EXPORTS, Content, Export, Kind
+from rodwright.handover.exports import EXPORTS, Content, Export, Kind
+from rodwright.handover.families import BUILD_FILES, beside
 from rodwright.handover.output import look_before, whole_or_nothing
 from rodwright.handover.stamp import time_stamp
 from rodwright.unit import Unit
@@ -73,7 +73,7 @@ def build(
     target = Path(folder)
     # Refuse before the work rather than after it.
     time_stamp(unit)
-    look_before(target, ours=BUILD_FILES, beside=CUT_FILES, again=_written_for(unit))
+    look_before(target, ours=BUILD_FILES, beside=beside(BUILD_FILES), again=_written_for(unit))
     laid = laid_unit(unit)  # so that each solid is made once: files have parts as they are laid
     progress(f"building {len(laid.shapes)} solids and looking for collisions")
     findings = (*check_parts(unit), *check_solids(laid))
@@ -93,7 +93,9 @@ def write_exports(exports: Sequence[Export], content: Content, folder: Path) -> 
         ValueError: a part's workings leave no single solid.
     """
     again = _written_for(content.unit)
-    with whole_or_nothing(folder, ours=BUILD_FILES, beside=CUT_FILES, again=again) as staging:
+    with whole_or_nothing(
+        folder, ours=BUILD_FILES, beside=beside(BUILD_FILES), again=again
+    ) as staging:
         for kind, rows in groupby(exports, key=lambda export: export.kind):
             content.progress(f"writing {kind}")
             for export in rows:

@@ -310,10 +310,9 @@ def refuse_early(folder: Path) -> None:
     Raises:
         ProblemsError: as there, as far as it is known before anything is written.
     """
-    from rodwright.handover.cut_files import CUT_FILES
-    from rodwright.handover.exports import BUILD_FILES
+    from rodwright.handover.families import CUT_FILES, beside
 
-    look_before(folder, ours=CUT_FILES, beside=BUILD_FILES, again=CUT_FILES.fullmatch)
+    look_before(folder, ours=CUT_FILES, beside=beside(CUT_FILES), again=CUT_FILES.fullmatch)
 
 
 def write_cut(
@@ -329,12 +328,12 @@ def write_cut(
         ProblemsError: the folder can't be written, or something of the user's is in the way;
             nothing is written then.
     """
-    from rodwright.handover.cut_files import CUT_FILES, write_cut_files
-    from rodwright.handover.exports import BUILD_FILES
+    from rodwright.handover.cut_files import write_cut_files
+    from rodwright.handover.families import CUT_FILES, beside
 
     target = Path(folder)
     with whole_or_nothing(
-        target, ours=CUT_FILES, beside=BUILD_FILES, again=CUT_FILES.fullmatch
+        target, ours=CUT_FILES, beside=beside(CUT_FILES), again=CUT_FILES.fullmatch
     ) as staging:
         write_cut_files(_seen_from(target, cutting), staging, progress)
         names = (path.relative_to(staging) for path in staging.rglob("*") if path.is_file())

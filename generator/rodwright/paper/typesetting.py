@@ -10,14 +10,32 @@ import json
 from collections.abc import Mapping
 from datetime import UTC, datetime
 from importlib.resources import files as resources
+from importlib.util import find_spec
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from typing import Any, Literal
 
-from rodwright.pictures.glyphs import font_files
+from rodwright.pictures.glyphs import font_files, lacking
 from rodwright.problems import Problem, ProblemsError
 
 _TEMPLATES = "templates"
+
+
+def refuse_without_typst() -> None:
+    """Refuse before the work what needs Typst where there is none.
+
+    Raises:
+        ProblemsError: Typst isn't installed.
+    """
+    if find_spec("typst") is None:
+        raise ProblemsError(
+            [
+                Problem(
+                    "Typst, which sets the pages, isn't installed",
+                    "Install it: `pip install typst`.",
+                )
+            ]
+        )
 
 
 def typeset(
@@ -42,35 +60,29 @@ def typeset(
         ProblemsError: Typst isn't installed.
         RuntimeError: the template has a fault.
     """
-    try:
-        import typst
-    except ImportError:
-        raise ProblemsError(
-            [
-                Problem(
-                    "Typst, which sets the pages, isn't installed",
-                    "Install it: `pip install typst`.",
-                )
-            ]
-        ) from None
+    refuse_without_typst()
+    import typst
+
+    text = json.dumps(data, ensure_ascii=False, allow_nan=False)
     with TemporaryDirectory() as place:
         root = Path(place)
         for each in resources(__package__).joinpath(_TEMPLATES).iterdir():
             if each.name.endswith(".typ"):
                 (root / each.name).write_bytes(each.read_bytes())
         (root / "fonts").mkdir()
-        for name, content in (*font_files().items(),):
+        for name, content in font_files().items():
             (root / "fonts" / name).write_bytes(content)
         for name, content in files.items():
             path = root / name
             path.parent.mkdir(parents=True, exist_ok=True)
             path.write_bytes(content)
-        text = json.dumps(data, ensure_ascii=False, allow_nan=False)
         (root / "data.json").write_text(text, encoding="utf-8")
         made: bytes | list[bytes] = typst.compile(
             str(root / f"{template}.typ"),
             root=str(root),
             font_paths=[str(root / "fonts")],
+            # What a machine happens to have is asked only for letters that ours lack.
+            ignore_system_fonts=not lacking(text),
             format=form,
             ppi=ppi,
             timestamp=int((when or datetime(1970, 1, 1, tzinfo=UTC)).timestamp()),

@@ -3,10 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from io import BytesIO
 from pathlib import Path
 
+from PIL import Image
+
 from rodwright.lengths import format_length
-from rodwright.pictures.details import Rows, details
+from rodwright.pictures.details import Detail, Rows, details
 from rodwright.pictures.explode import explode
 from rodwright.pictures.files import write_drawing
 from rodwright.pictures.flat import area_marks, edge_marks, shadow_marks
@@ -14,6 +18,7 @@ from rodwright.pictures.ink import Drawing, Lettering, Mark
 from rodwright.pictures.labels import rows, tag_marks
 from rodwright.pictures.loaded import write_loaded
 from rodwright.pictures.opened import opened
+from rodwright.pictures.paint import to_image
 from rodwright.pictures.photo import light_up, photograph
 from rodwright.pictures.raster import Raster
 from rodwright.pictures.sheet import draw_views
@@ -32,6 +37,8 @@ TAG_SIZES = (26.0, 22.0, 18.0, 14.0, 11.0, 9.0)
 """Text sizes of tags, the largest that fits being taken."""
 TAG_ROOM = 44.0
 """From tags to the page's border, and to the parts."""
+_QUALITY = 85
+"""Of JPEG files, in %."""
 VIEWS_PIXELS = 2800
 """Longer side of the PNG of the views."""
 
@@ -51,26 +58,17 @@ def write_pictures(
         OSError: the folder can't be written.
     """
     progress("drawing the unit assembled")
-    closed = f"{unit.title}, assembled, seen from the front right: {_size(unit)}."
     with Raster() as raster:
-        written = [*_standing(unit, closed, folder, "assembled", raster)]
+        written = [*assembled(unit, raster).write(folder, "assembled")]
         if unit.motions:
             progress("drawing the unit with its doors and drawers open")
-            what = f"{unit.title}, its doors and drawers open, seen from the front right."
-            written += _standing(opened(unit), what, folder, "opened", raster, inner=True)
+            written += open_view(unit, raster).write(folder, "opened")
         progress("drawing the exploded view")
-        title = f"{unit.title}, taken apart"
-        about = (
-            f"The {len(unit.parts)} parts of {unit.title}, moved apart and tagged with their refs."
-        )
-        written += _exploded(unit, rows(unit.parts), title, about, folder, "exploded", raster)
+        written += taken_apart(unit, raster).write(folder, "exploded")
         for detail in details(unit):
             progress(f"drawing {detail.about} taken apart")
-            title = f"{unit.title}, {detail.about} taken apart"
-            count = len(detail.unit.parts)
-            about = f"The {count} parts of {detail.about}, moved apart, each with its ref."
-            name = f"exploded-{detail.name}"
-            written += _exploded(detail.unit, detail.named, title, about, folder, name, raster)
+            shown = detail_apart(unit, detail, raster)
+            written += shown.write(folder, f"exploded-{detail.name}")
     progress("drawing the unit under its loads")
     sagging = sag_lines(unit)
     written += write_loaded(unit, sagging, folder)
@@ -81,9 +79,72 @@ def write_pictures(
     return tuple(written)
 
 
-def _standing(
-    unit: Unit, description: str, folder: Path, name: str, raster: Raster, *, inner: bool = False
-) -> tuple[Path, ...]:
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """A picture: all its marks, and those that lie ``over`` the ``photo`` of what stands there."""
+
+    drawing: Drawing
+    over: tuple[Mark, ...]
+    photo: Image.Image
+
+    def write(self, folder: Path, name: str) -> tuple[Path, ...]:
+        """Write it as PNG and SVG.
+
+        Raises:
+            OSError: a file can't be written.
+        """
+        return write_drawing(self.drawing, folder, name, over=self.over, under=self.photo)
+
+    def jpeg(self) -> bytes:
+        """It as a JPEG file, for paper."""
+        file = BytesIO()
+        image = to_image(replace(self.drawing, marks=self.over), 1.0, self.photo)
+        image.save(file, format="JPEG", quality=_QUALITY)
+        return file.getvalue()
+
+
+def assembled(unit: Unit, raster: Raster) -> Shown:
+    """The unit as it stands, doors and drawers closed.
+
+    Raises:
+        ValueError: a part's workings leave no single solid.
+    """
+    about = f"{unit.title}, assembled, seen from the front right: {_size(unit)}."
+    return _standing(unit, about, raster)
+
+
+def open_view(unit: Unit, raster: Raster) -> Shown:
+    """The unit with its doors and drawers open.
+
+    Raises:
+        ValueError: a part's workings leave no single solid.
+    """
+    about = f"{unit.title}, its doors and drawers open, seen from the front right."
+    return _standing(opened(unit), about, raster, inner=True)
+
+
+def taken_apart(unit: Unit, raster: Raster) -> Shown:
+    """The parts moved apart, each with its ref.
+
+    Raises:
+        ValueError: a part's workings leave no single solid.
+    """
+    about = f"The {len(unit.parts)} parts of {unit.title}, moved apart and tagged with their refs."
+    return _exploded(unit, rows(unit.parts), f"{unit.title}, taken apart", about, raster)
+
+
+def detail_apart(whole: Unit, detail: Detail, raster: Raster) -> Shown:
+    """A column or a drawer of a unit, moved apart.
+
+    Raises:
+        ValueError: a part's workings leave no single solid.
+    """
+    title = f"{whole.title}, {detail.about} taken apart"
+    about = f"The {len(detail.unit.parts)} parts of {detail.about}, moved apart, each with its ref."
+    return _exploded(detail.unit, detail.named, title, about, raster)
+
+
+def _standing(unit: Unit, description: str, raster: Raster, *, inner: bool = False) -> Shown:
     width, height = PAGE
     frame = Frame(MARGIN, MARGIN, width - MARGIN, height - MARGIN)
     stage = set_stage(unit, {}, PAGE, frame, inner=inner)
@@ -97,19 +158,10 @@ def _standing(
         description,
         (*shadow_marks(stage, 1.0), *area_marks(stage, sight, lit), *edges),
     )
-    photo = photograph(stage, sight, lit, 0.7)
-    return write_drawing(drawing, folder, name, over=tuple(edges), under=photo)
+    return Shown(drawing, tuple(edges), photograph(stage, sight, lit, 0.7))
 
 
-def _exploded(
-    unit: Unit,
-    named: Rows,
-    title: str,
-    description: str,
-    folder: Path,
-    name: str,
-    raster: Raster,
-) -> tuple[Path, ...]:
+def _exploded(unit: Unit, named: Rows, title: str, description: str, raster: Raster) -> Shown:
     width, height = PAGE
     texts = [text for text, _ in named]
     size, frame = next(
@@ -140,8 +192,7 @@ def _exploded(
         description,
         (*shadow_marks(stage, 0.4), *area_marks(stage, sight, lit), *edges, *marks),
     )
-    photo = photograph(stage, sight, lit, 0.3)
-    return write_drawing(drawing, folder, name, over=(*edges, *marks), under=photo)
+    return Shown(drawing, (*edges, *marks), photograph(stage, sight, lit, 0.3))
 
 
 def _tag_frame(texts: Sequence[str], size: float) -> Frame:

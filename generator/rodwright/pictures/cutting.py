@@ -63,23 +63,27 @@ def cutting_pictures(steps: LotSteps, unit: LengthUnit, name: str) -> dict[str, 
     return files
 
 
-def cutting_pages(steps: LotSteps, unit: LengthUnit) -> tuple[Drawing, ...]:
-    """Every sheet or board once, equal ones together, as many on a page as go on it."""
+def cutting_pages(
+    steps: LotSteps, unit: LengthUnit, page: tuple[float, float] | None = None
+) -> tuple[Drawing, ...]:
+    """Every sheet or board once, equal ones together, as many as go on a ``page`` (width and
+    height, mm; that of :data:`PAGES` unless said)."""
     say = partial(format_length, unit=unit)
-    width, height = PAGES[unit]
+    paper = page or PAGES[unit]
+    width, height = paper
     room = height - 2 * _BORDER - _HEAD - _FOOT
     scale = _scale(steps, width - 2 * _BORDER - 2 * _SIDE, room)
     pages: list[list[SheetSteps]] = []
     left = 0.0
     for sheet in steps.sheets:
-        needed = _item(steps, sheet, scale, 0.0, unit).height
+        needed = _item(steps, sheet, scale, 0.0, unit, width).height
         if not pages or needed > left:
             pages.append([])
             left = room
         pages[-1].append(sheet)
         left -= needed
     return tuple(
-        _page(steps, sheets, scale, (number, len(pages)), unit, say)
+        _page(steps, sheets, scale, (number, len(pages)), unit, say, paper)
         for number, sheets in enumerate(pages, 1)
     )
 
@@ -101,8 +105,9 @@ def _page(
     number: tuple[int, int],
     unit: LengthUnit,
     say: Callable[[float], str],
+    paper: tuple[float, float],
 ) -> Drawing:
-    width, height = PAGES[unit]
+    width, height = paper
     lot = steps.lot
     title = f"{lot.material}, {say(lot.thickness)} {unit}"
     marks: list[Mark] = [
@@ -110,12 +115,12 @@ def _page(
         Lettering(
             (width - _BORDER, _BORDER + 5.0), f"page {number[0]} of {number[1]}", SMALL, "end"
         ),
-        *_legend(steps, scale, unit, say),
+        *_legend(steps, scale, unit, say, paper),
     ]
     top = _BORDER + _HEAD
     for sheet in sheets:
-        item = _item(steps, sheet, scale, top, unit)
-        marks += _item_marks(steps, item, top, unit, say)
+        item = _item(steps, sheet, scale, top, unit, width)
+        marks += _item_marks(steps, item, top, say, width)
         top += item.height
     names = ", ".join(hand_name(steps, sheet, str(sheet.numbers[0])) for sheet in sheets)
     about = (
@@ -125,10 +130,11 @@ def _page(
     return Drawing(width, height, f"{title}: {names}", about, tuple(marks), "mm")
 
 
-def _item(steps: LotSteps, sheet: SheetSteps, scale: int, top: float, unit: LengthUnit) -> _Item:
-    """A sheet laid out below ``top``."""
+def _item(
+    steps: LotSteps, sheet: SheetSteps, scale: int, top: float, unit: LengthUnit, width: float
+) -> _Item:
+    """A sheet laid out below ``top`` on a page so wide."""
     say = partial(format_length, unit=unit)
-    width = PAGES[unit][0]
     stock = sheet.stock
     times = _widened(steps, sheet, scale)
     deep = times * stock.width / scale if stock.width else _LEAST_DEEP
@@ -157,9 +163,12 @@ def _widened(steps: LotSteps, sheet: SheetSteps, scale: int) -> int:
 
 
 def _item_marks(
-    steps: LotSteps, item: _Item, top: float, unit: LengthUnit, say: Callable[[float], str]
+    steps: LotSteps,
+    item: _Item,
+    top: float,
+    say: Callable[[float], str],
+    width: float,
 ) -> Iterator[Mark]:
-    width = PAGES[unit][0]
     stock = item.sheet.stock
     size = " x ".join(say(side) for side in (stock.length, stock.width) if side)
     name = hand_name(steps, item.sheet, str(item.sheet.numbers[0]))
@@ -201,9 +210,13 @@ def _grained(steps: LotSteps) -> bool:
 
 
 def _legend(
-    steps: LotSteps, scale: int, unit: LengthUnit, say: Callable[[float], str]
+    steps: LotSteps,
+    scale: int,
+    unit: LengthUnit,
+    say: Callable[[float], str],
+    paper: tuple[float, float],
 ) -> Iterator[Mark]:
-    width, height = PAGES[unit]
+    width, height = paper
     y = height - _BORDER
     yield Stroke((((_BORDER, y - 5.0), (width - _BORDER, y - 5.0)),), THIN)
     grain = ", grain as the arrows" if _grained(steps) else ""

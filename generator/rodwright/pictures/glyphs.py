@@ -7,6 +7,7 @@ for what it lacks DejaVu Sans (a free licence, its makers' own) with matplotlib.
 
 from __future__ import annotations
 
+import unicodedata
 from functools import lru_cache
 from importlib.util import find_spec
 from io import BytesIO
@@ -38,8 +39,9 @@ def face(text: str) -> str:
 
 
 def font_files() -> dict[str, bytes]:
-    """The fonts' files, by names for them, for those who set text with them."""
-    found = ((name, _path(name)) for name in ("Aileron", "DejaVu Sans"))
+    """The fonts' files, by names for them, for those who set text with them; DejaVu Sans is bold
+    too."""
+    found = ((name, _path(name)) for name in ("Aileron", "DejaVu Sans", "DejaVu Sans Bold"))
     return {
         f"{name.replace(' ', '')}.ttf": path.read_bytes()
         if isinstance(path, Path)
@@ -68,14 +70,15 @@ def outline(text: str, left: float, base: float, size: float, places: int) -> st
 
 
 def _face(text: str) -> str:
-    """The name of the first font that has every letter of a text, or else the widest one."""
+    """The name of the font that a text is drawn and measured with: the first that has every
+    letter of it, or else the widest one."""
     for name in ("Aileron", "DejaVu Sans"):
         if _path(name) is not None and {ord(each) for each in text} <= _covered(name):
             return name
     return "DejaVu Sans" if _path("DejaVu Sans") else "Aileron"
 
 
-@lru_cache(maxsize=2)
+@lru_cache(maxsize=4)
 def _path(name: str) -> Path | BytesIO | None:
     if name == "Aileron":
         found = ImageFont.load_default(_MEASURED)
@@ -86,7 +89,8 @@ def _path(name: str) -> Path | BytesIO | None:
     # Found without importing matplotlib, which would take longer than all the lettering.
     package = find_spec("matplotlib")
     places = (package.submodule_search_locations if package else None) or ()
-    fonts = (Path(each) / "mpl-data" / "fonts" / "ttf" / "DejaVuSans.ttf" for each in places)
+    file = {"DejaVu Sans": "DejaVuSans.ttf", "DejaVu Sans Bold": "DejaVuSans-Bold.ttf"}[name]
+    fonts = (Path(each) / "mpl-data" / "fonts" / "ttf" / file for each in places)
     return next((each for each in fonts if each.is_file()), None)
 
 
@@ -102,6 +106,18 @@ def _outlines(name: str) -> TTFont:
     path = _path(name)
     assert path is not None
     return TTFont(BytesIO(path.getvalue()) if isinstance(path, BytesIO) else path)
+
+
+def lacking(text: str) -> frozenset[str]:
+    """The letters of a text that none of the fonts has; what has no shape of its own (spaces,
+    line ends, marks of direction) isn't lacked."""
+    fonts = (name for name in ("Aileron", "DejaVu Sans") if _path(name) is not None)
+    had = frozenset().union(*map(_covered, fonts))
+    return frozenset(
+        each
+        for each in frozenset(text)
+        if ord(each) not in had and unicodedata.category(each) not in ("Cc", "Cf", "Zs", "Zl", "Zp")
+    )
 
 
 @lru_cache(maxsize=2)

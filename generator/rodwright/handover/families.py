@@ -1,0 +1,25 @@
+"""The families of files that share an output folder: what each verb calls its own.
+
+A verb replaces and removes files of its own family alone, and leaves those of the others listed in
+the manifest as they are.
+"""
+
+from __future__ import annotations
+
+import re
+
+from rodwright.handover.cut_files import CUT_FILES
+from rodwright.handover.exports import BUILD_FILES
+
+__all__ = ["BOOK_FILES", "BUILD_FILES", "CNC_FILES", "CUT_FILES", "beside"]
+
+BOOK_FILES = re.compile(r"book\.pdf|book/(?:[a-z0-9-]+/)?[A-Za-z0-9-]+\.(?:pdf|svg|png|dxf|csv)")
+"""The names that files of a job book have."""
+CNC_FILES = re.compile(r"cnc\.zip")
+"""The names that files of a pack for a CNC shop have."""
+_ALL = (BUILD_FILES, CUT_FILES, BOOK_FILES, CNC_FILES)
+
+
+def beside(ours: re.Pattern[str]) -> re.Pattern[str]:
+    """The names of all families but one's own."""
+    return re.compile("|".join(f"(?:{each.pattern})" for each in _ALL if each is not ours))

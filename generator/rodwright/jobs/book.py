@@ -1,0 +1,185 @@
+"""The job book: all that the bench needs, as one PDF, with files of its parts beside it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from datetime import datetime
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from rodwright.checks import check_parts, check_solids
+from rodwright.checks.findings import Finding
+from rodwright.cutting.rack import Rack
+from rodwright.cutting.whole import Cutting
+from rodwright.handover.output import look_before, whole_or_nothing
+from rodwright.handover.stamp import time_stamp
+from rodwright.jobs.cut import cut
+from rodwright.problems import ProblemsError
+from rodwright.setout import set_out
+from rodwright.unit import Unit
+from rodwright.unit.laid import laid_unit
+from rodwright.wishes import SpecFile
+
+if TYPE_CHECKING:
+    from rodwright.paper.sections import Section
+    from rodwright.trade.label_sheets import Paper
+
+__all__ = ["Book", "book"]
+
+
+@dataclass(frozen=True, slots=True)
+class Book:
+    """What was made: the unit, the folder, the files in it (relative, sorted), what the checks
+    found, why there is no cutting plan (empty where there is one), and what the fonts lack."""
+
+    unit: Unit
+    folder: Path
+    files: tuple[str, ...]
+    findings: tuple[Finding, ...]
+    no_plan: tuple[str, ...] = ()
+    lacking: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class _Content:
+    """What sections are made of."""
+
+    unit: Unit
+    findings: tuple[Finding, ...]
+    cutting: Cutting | None
+    no_plan: tuple[str, ...]
+    paper: Paper
+    when: datetime
+    progress: Callable[[str], object]
+
+
+def book(
+    spec: SpecFile,
+    folder: Path | str,
+    *,
+    paper: Paper | None = None,
+    rack: Rack | None = None,
+    progress: Callable[[str], object] = lambda _: None,
+) -> Book:
+    """Check a unit and write its job book: ``book.pdf``, and files for single uses in ``book/``.
+
+    ``paper`` is that of the pages; unless said A4, or for a maker in inches Letter.  ``rack`` is
+    what is at hand, as for :func:`rodwright.cut`.  Findings stop nothing: they come first in the
+    book, and the cover says that a unit with errors isn't to be cut; where no cutting plan can be
+    made, its page says why.  Whole or not at all; a folder that holds a build or a plan keeps it.
+
+    Raises:
+        ProblemsError: the spec makes no unit, Typst isn't installed, the folder can't be written,
+            or something of the user's is in the way; nothing is written then.
+        ValueError: the workings of a part leave no single solid.
+    """
+    from rodwright.handover.families import BOOK_FILES, beside
+    from rodwright.paper.book.whole import usual_paper
+    from rodwright.paper.typesetting import refuse_without_typst
+
+    target, others = Path(folder), beside(BOOK_FILES)
+    # Refuse before the work rather than after it.
+    refuse_without_typst()
+    unit = set_out(spec)
+    when = datetime.fromisoformat(time_stamp(unit))
+    look_before(target, ours=BOOK_FILES, beside=others, again=BOOK_FILES.fullmatch)
+    laid = laid_unit(unit)
+    progress("building solids and looking for collisions")
+    findings = (*check_parts(unit), *check_solids(laid))
+    progress("planning what is cut")
+    cutting, no_plan = _planned(spec, rack)
+    content = _Content(laid, findings, cutting, no_plan, paper or usual_paper(unit), when, progress)
+    pdf, lacking = _pages(content)
+    with whole_or_nothing(
+        target, ours=BOOK_FILES, beside=others, again=BOOK_FILES.fullmatch
+    ) as staging:
+        (staging / "book.pdf").write_bytes(pdf)
+        for name, data in _files(content):
+            path = staging / "book" / name
+            path.parent.mkdir(parents=True, exist_ok=True)
+            path.write_bytes(data)
+        names = (path.relative_to(staging) for path in staging.rglob("*") if path.is_file())
+        files = tuple(sorted(name.as_posix() for name in names))
+    return Book(laid, target, files, findings, no_plan, lacking)
+
+
+def _planned(spec: SpecFile, rack: Rack | None) -> tuple[Cutting | None, tuple[str, ...]]:
+    """A cutting plan, or why there is none."""
+    try:
+        return cut([spec], rack=rack), ()
+    except ProblemsError as error:
+        return None, tuple(str(each) for each in error.problems)
+
+
+def _pages(content: _Content) -> tuple[bytes, str]:
+    """The book, and what its fonts lack."""
+    from rodwright.paper.book.cover import cover_data
+    from rodwright.paper.book.whole import book_pdf
+    from rodwright.pictures.all_views import assembled
+    from rodwright.pictures.raster import Raster
+
+    content.progress("drawing the unit assembled")
+    with Raster() as raster:
+        picture = assembled(content.unit, raster).jpeg()
+    cover = cover_data(content.unit, content.findings, picture)
+    sections = tuple(_sections(content))
+    content.progress("setting the pages")
+    made = book_pdf(content.unit, cover, sections, content.paper, content.when)
+    return made, ""
+
+
+def _sections(content: _Content) -> Iterator[Section]:
+    """The sections in the order of the work."""
+    from rodwright.paper.book.buying import buying_section
+    from rodwright.paper.book.cautions import cautions_section
+    from rodwright.paper.book.cutting import cutting_section, no_plan_section
+    from rodwright.paper.book.parts import parts_section
+    from rodwright.paper.book.strength import strength_section
+    from rodwright.paper.book.whole import lying
+    from rodwright.paper.lists.section import lists_section
+
+    unit, cutting = content.unit, content.cutting
+    yield cautions_section(content.findings)
+    yield parts_section(unit, _apart(content))
+    if (strength := strength_section(unit)) is not None:
+        yield strength
+    yield buying_section(unit, cutting)
+    content.progress("drawing sheets and boards")
+    if cutting is not None:
+        yield cutting_section(cutting, lying(content.paper))
+    else:
+        yield no_plan_section(content.no_plan)
+    yield lists_section(unit, cutting)
+
+
+def _apart(content: _Content) -> dict[str, bytes]:
+    """Pictures of the unit open and taken apart, by what they show."""
+    from rodwright.pictures.all_views import detail_apart, open_view, taken_apart
+    from rodwright.pictures.details import details
+    from rodwright.pictures.raster import Raster
+
+    unit, found = content.unit, dict[str, bytes]()
+    with Raster() as raster:
+        if unit.motions:
+            content.progress("drawing the unit with its doors and drawers open")
+            found["Doors and drawers open"] = open_view(unit, raster).jpeg()
+        content.progress("drawing the exploded view")
+        found["Taken apart"] = taken_apart(unit, raster).jpeg()
+        for detail in details(unit):
+            content.progress(f"drawing {detail.about} taken apart")
+            about = f"{detail.about[0].upper()}{detail.about[1:]}, taken apart"
+            found[about] = detail_apart(unit, detail, raster).jpeg()
+    return found
+
+
+def _files(content: _Content) -> Iterator[tuple[str, bytes]]:
+    """The files beside the book, by their names below ``book/``."""
+    from rodwright.paper.lists.labels import label_texts, labels_pdf
+    from rodwright.trade.label_sheets import label_sheet
+
+    unit = content.unit
+    content.progress("setting labels")
+    texts = label_texts(unit, "", content.cutting)
+    sheet = label_sheet(content.paper, None)
+    yield "labels.pdf", labels_pdf(texts, sheet, unit.title, content.when)

@@ -1,0 +1,62 @@
+"""What holds least: a summary of the unit's strength."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import groupby
+from typing import Any
+
+from rodwright.handover.strength_list import (
+    StrengthRow,
+    limit_text,
+    remedy_text,
+    spare_text,
+    strength_rows,
+    told_figure,
+)
+from rodwright.lengths import LengthUnit
+from rodwright.paper.sections import Section
+from rodwright.strength import strength_of
+from rodwright.strength.results import Group
+from rodwright.unit import Unit
+
+_MOST = 6
+"""Rows of each group that are told, the least to spare first; what doesn't hold always is."""
+
+
+def strength_section(unit: Unit) -> Section | None:
+    """The figures with the least to spare of each group but lifting, which cautions tell; None
+    where there are none."""
+    measure = unit.display_unit
+    rows = [row for row in strength_rows(strength_of(unit), measure) if _judged(row)]
+    groups = [
+        {"title": str(group.capitalize()), "rows": _told(list(those), measure)}
+        for group, those in groupby(rows, key=lambda row: row.result.group)
+    ]
+    return Section("strength", "Will it hold?", {"groups": groups}) if groups else None
+
+
+def _judged(row: StrengthRow) -> bool:
+    result = row.result
+    return result.group is not Group.LIFTING and (result.limit is not None or bool(result.lacking))
+
+
+def _told(rows: Sequence[StrengthRow], unit: LengthUnit) -> list[dict[str, Any]]:
+    ordered = sorted(rows, key=lambda row: (row.result.holds, row.result.spare or 0.0))
+    failing = sum(not row.result.holds for row in ordered)
+    return [
+        {
+            "subject": row.subject,
+            "what": row.result.what,
+            "figure": told_figure(row.result, unit),
+            "limit": limit_text(row.result, unit),
+            "spare": spare_text(row.result),
+            "holds": row.result.holds,
+            "lacking": row.result.lacking,
+            "remedies": []
+            if row.result.holds
+            else [remedy_text(each, row.result.measure, unit) for each in row.result.remedies],
+            "memory": row.from_memory,
+        }
+        for row in ordered[: max(_MOST, failing)]
+    ]

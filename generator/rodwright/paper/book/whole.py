@@ -1,0 +1,76 @@
+"""All sections as one PDF, with a cover, headings, page numbers and an outline."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from datetime import datetime
+from typing import Any
+
+from rodwright.paper.sections import Section
+from rodwright.paper.typesetting import typeset
+from rodwright.trade.label_sheets import Paper
+from rodwright.unit import Unit
+
+SIZES: dict[Paper, tuple[float, float]] = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}
+"""A4 (ISO 216) and Letter (ASME Y14.1, size A, from memory), standing, mm."""
+_LONGEST = 60
+"""Letters of a title in the line at the head of a page."""
+
+
+def usual_paper(unit: Unit) -> Paper:
+    """What a maker prints on: Letter for one who works in inches."""
+    return "letter" if unit.display_unit == "in" else "a4"
+
+
+def lying(paper: Paper) -> tuple[float, float]:
+    """The room for a picture on a page that lies, mm: the page less the lines at its head and foot
+    and the edge that is bound."""
+    short, long = SIZES[paper]
+    return long - 20.0, short - 24.0
+
+
+def book_pdf(
+    unit: Unit,
+    cover: tuple[Mapping[str, Any], Mapping[str, bytes]],
+    sections: Sequence[Section],
+    paper: Paper,
+    when: datetime | None,
+) -> bytes:
+    """The job book of a cover and sections; equal ones give equal bytes.
+
+    ``when`` is the date that the PDF carries.
+
+    Raises:
+        ProblemsError: Typst isn't installed.
+        ValueError: two sections have another picture by the same name.
+    """
+    data, files = cover
+    gathered = dict(files)
+    for section in sections:
+        for name, content in section.files.items():
+            if gathered.setdefault(name, content) != content:
+                raise ValueError(f"two sections have a picture called {name}")
+    document = {
+        "paper": "a4" if paper == "a4" else "us-letter",
+        "title": unit.title,
+        "short": _short(unit.title),
+        "author": ", ".join(filter(None, (unit.author, unit.organisation))),
+        "date": unit.date,
+        "number": "",
+        "foot": _foot(unit),
+        "cover": dict(data),
+        "sections": [
+            {"name": each.name, "title": each.title, "data": each.data} for each in sections
+        ],
+    }
+    (made,) = typeset("book", document, gathered, when=when)
+    return made
+
+
+def _foot(unit: Unit) -> str:
+    """What stands at the foot of each page: whose it is, and of which day."""
+    return ", ".join(_short(each) for each in (unit.author, unit.organisation, unit.date) if each)
+
+
+def _short(title: str) -> str:
+    return title if len(title) <= _LONGEST else f"{title[: _LONGEST - 1].rstrip()}…"
