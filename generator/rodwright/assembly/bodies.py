@@ -6,6 +6,7 @@ it is only ever judged too strictly.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
@@ -52,11 +53,16 @@ def body_of(part: Part) -> Body:
     local = _pieces(part.shape)
     turn = np.array(part.placement.axes)
     corners = local.corners @ turn + np.array(part.placement.origin)
-    normals = unlike(local.normals @ turn)
-    bounds = np.array([corners.min(axis=(0, 1)), corners.max(axis=(0, 1))])
-    square = bool((np.abs(normals).max(axis=1) > 1 - 1e-9).all())
-    edges = unlike(local.edges @ turn)
-    return Body(corners, normals, edges, bounds, square, square and len(corners) == 1)
+    return _placed(corners, local.normals @ turn, local.edges @ turn)
+
+
+def turned(body: Body, axis: tuple[float, float], angle: float) -> Body:
+    """A body turned about the upright line through ``axis`` (x and y, mm) by ``angle`` degrees,
+    anticlockwise seen from above."""
+    cos, sin = math.cos(math.radians(angle)), math.sin(math.radians(angle))
+    turn = np.array([[cos, sin, 0.0], [-sin, cos, 0.0], [0.0, 0.0, 1.0]])
+    at = np.array([*axis, 0.0])
+    return _placed((body.corners - at) @ turn + at, body.normals @ turn, body.edges @ turn)
 
 
 def unlike(directions: Array) -> Array:
@@ -69,6 +75,13 @@ def unlike(directions: Array) -> Array:
         one = each if lead > 0 else -each
         found.setdefault(tuple((np.round(one, _SAME) + 0.0).tolist()), one)
     return np.array(list(found.values())).reshape(-1, 3)
+
+
+def _placed(corners: Array, normals: Array, edges: Array) -> Body:
+    normals = unlike(normals)
+    bounds = np.array([corners.min(axis=(0, 1)), corners.max(axis=(0, 1))])
+    square = bool((np.abs(normals).max(axis=1) > 1 - 1e-9).all())
+    return Body(corners, normals, unlike(edges), bounds, square, square and len(corners) == 1)
 
 
 @lru_cache(maxsize=4096)

@@ -49,7 +49,9 @@ def closes_along(unit: Unit, joint: Joint, sweeps: Sweeps) -> Axes | None:
         fixing.name == "cam bolt" for fixing in joint.fixings
     )
     if joint.kind in _LET_IN or bolted:
-        return _axis_of_bores(first, second) or (_square_to_meeting(joint, sweeps),)
+        return _axis_of_bores(first, second) or sweeps.square_to_meeting(
+            joint.first, joint.second, joint.at
+        )
     return None
 
 
@@ -61,17 +63,6 @@ def _axis_of_bores(first: Part, second: Part) -> Axes | None:
             if dot(out, back) < -1 + 1e-6 and math.dist(at, there) < _NEAR:
                 return (out,)
     return None
-
-
-def _square_to_meeting(joint: Joint, sweeps: Sweeps) -> Vector:
-    """The direction square to the faces on which two parts meet: along it they share least."""
-    refs = (joint.first, joint.second)
-
-    def shared(axis: Vector) -> float:
-        (low, high), (start, stop) = (sweeps.span(ref, axis) for ref in refs)
-        return round(abs(min(high, stop) - max(low, start)), 3)
-
-    return min((axis for ref in refs for axis in sweeps.normals(ref)), key=shared)
 
 
 def _mouths(part: Part) -> Iterator[tuple[Vector, Vector]]:

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Collection, Iterable, Iterator, Set
 
-from rodwright.assembly.bodies import body_of
+from rodwright.assembly.bodies import body_of, turned
 from rodwright.assembly.closing import Axes, closes_along
 from rodwright.assembly.sweeping import Sweeps
-from rodwright.geometry import Vector, dot, times
-from rodwright.unit import Joint, JointKind, Slide, Unit
+from rodwright.geometry import Box, Vector, dot, times
+from rodwright.unit import Joint, JointKind, Slide, Swing, Unit
 from rodwright.unit.directions import DOWN
 
 LONG_SLIDE = 50.0
@@ -25,7 +25,13 @@ class Hindrances:
 
     def __init__(self, unit: Unit) -> None:
         self.unit = unit
-        self.sweeps = Sweeps({part.ref: body_of(part) for part in unit.parts})
+        bodies = {part.ref: body_of(part) for part in unit.parts}
+        swings = [motion for motion in unit.motions if isinstance(motion, Swing)]
+        self._doors = [frozenset(swing.refs) for swing in swings]
+        for swing in swings:
+            for ref in swing.refs:
+                bodies[_open(ref)] = turned(bodies[ref], swing.hinge, swing.angle)
+        self.sweeps = Sweeps(bodies)
         self.joints: dict[str, list[Joint]] = defaultdict(list)
         """Those of each part, in the unit's order."""
         self._locks: dict[str, list[tuple[str, Axes]]] = defaultdict(list)
@@ -45,21 +51,53 @@ class Hindrances:
             )
         )
 
-    def of(self, ref: str, standing: Iterable[str], away: Vector) -> set[str]:
-        """Which of the parts ``standing`` keep a part from leaving along ``away``."""
+    def of(self, refs: Collection[str], standing: Iterable[str], away: Vector) -> set[str]:
+        """Which of the parts ``standing`` keep others from leaving together along ``away``.
+
+        A door that is hung is opened where that clears the way.
+        """
         others = set(standing)
-        found = {
+        locked = {
             other
+            for ref in refs
             for other, axes in self._locks[ref]
             if other in others and not any(dot(axis, away) > _ALONG for axis in axes)
         }
-        left = sorted(others - found)
-        return found | set(self.sweeps.in_the_way(ref, left, away))
+        found = self._in_the_way(refs, others - locked, away)
+        for door in self._to_open(refs, others, away, found):
+            found -= door
+        return found | locked
+
+    def opened(self, refs: Collection[str], standing: Iterable[str], away: Vector) -> list[str]:
+        """The parts of those doors that have to stand open as others leave."""
+        others = set(standing)
+        found = self._in_the_way(refs, others, away)
+        return [ref for door in self._to_open(refs, others, away, found) for ref in sorted(door)]
+
+    def _in_the_way(self, refs: Collection[str], others: Set[str], away: Vector) -> set[str]:
+        left = sorted(others)
+        return {each for ref in refs for each in self.sweeps.in_the_way(ref, left, away)}
+
+    def _to_open(
+        self, refs: Collection[str], others: Set[str], away: Vector, found: Set[str]
+    ) -> list[frozenset[str]]:
+        """Doors in the way, shut, that are out of it when they are opened."""
+        return [
+            door
+            for door in self._doors
+            if door & found
+            and door <= others
+            and not self._in_the_way(refs, {_open(ref) for ref in door}, away)
+        ]
 
     def slide(self, joint: Joint, away: Vector) -> float:
         """How far (mm) two parts slide in or along each other as one leaves along ``away``."""
         spans = [self.sweeps.span(ref, away) for ref in (joint.first, joint.second)]
         return max(0.0, min(high for _, high in spans) - max(low for low, _ in spans))
+
+    def centre(self, refs: Iterable[str]) -> Vector:
+        """The middle of the box round some parts."""
+        return Box.of_boxes(self.unit.part(ref).bounds() for ref in refs).centre
 
     def drags(self, joint: Joint, away: Vector) -> bool:
         """Whether that is farther along a glued channel than a maker would drive it."""
@@ -89,6 +127,11 @@ class Hindrances:
         both = (*axes, *(times(axis, -1.0) for axis in axes))
         yield first, second, both
         yield second, first, both
+
+
+def _open(ref: str) -> str:
+    """What a part of a door is called where it stands open."""
+    return f"{ref} (open)"
 
 
 _SIX: Axes = tuple(

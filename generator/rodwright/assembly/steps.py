@@ -21,7 +21,9 @@ class Step:
     empty for the unit itself; a sub-assembly comes as one step when it is put into the unit, which
     ``brings`` it.  ``towards`` is a zero vector for a first piece, and ``free`` is false where no
     straight way in was found, so that the step has to be told otherwise (sprung in, glued up in
-    place); ``why`` says then what is in the way.
+    place); ``why`` says then what is in the way.  Where all of a sub-assembly is drawn together at
+    once, ``drawn`` says how far (mm, unit frame) each part comes, in the order of ``refs``, and
+    ``towards`` is zero.  ``opened`` are parts of doors that stand open meanwhile.
     """
 
     refs: tuple[str, ...]
@@ -34,6 +36,8 @@ class Step:
     free: bool = True
     brings: str = ""
     why: str = ""
+    drawn: tuple[Vector, ...] = ()
+    opened: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -142,7 +142,7 @@ def _glued_up(unit: Unit, refs: tuple[str, ...]) -> Piece:
     if len(refs) == 1:
         return members[0]
     main = max((unit.part(ref) for ref in refs), key=_volume)
-    return Piece(refs, f"{main.name[:1].lower()}{main.name[1:]} {main.ref}", members, needed=False)
+    return Piece(refs, f"{main.role} {main.ref}", members, needed=False)
 
 
 def _volume(part: Part) -> float:

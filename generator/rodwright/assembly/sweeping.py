@@ -18,6 +18,9 @@ from rodwright.geometry import Vector, vector
 TOUCHING = 0.01
 """mm.  Bodies that reach into each other by no more than this touch, or slide along each other."""
 
+_MEETING = 0.05
+"""mm.  Faces as near as this meet."""
+
 
 class Sweeps:
     """Which parts of a unit stand in which others' straight way out.
@@ -43,9 +46,11 @@ class Sweeps:
             known = self._spans[ref, way] = (float(along.min()), float(along.max()))
         return known
 
-    def normals(self, ref: str) -> list[Vector]:
-        """The directions square to a part's faces, one of each two that are opposite."""
-        return [vector(each) for each in self._bodies[self._number[ref]].normals.tolist()]
+    def square_to_meeting(self, first: str, second: str, at: Vector) -> tuple[Vector] | None:
+        """The direction square to the faces on which two parts meet next to a point; None where
+        they meet nowhere."""
+        bodies = [self._bodies[self._number[ref]] for ref in (first, second)]
+        return meeting(bodies[0], bodies[1], at)
 
     def in_the_way(self, moving: str, standing: Iterable[str], away: Vector) -> list[str]:
         """Which parts ``standing`` a part runs into as it leaves along ``away``, a unit vector."""
@@ -103,6 +108,28 @@ def runs_into(moving: Body, standing: Body, away: Vector) -> bool:
     for number in range(len(axes)):
         np.minimum(depth, reach[:, number, None] - start[None, :, number], out=depth)
     return bool(depth.max() > TOUCHING)
+
+
+def meeting(one: Body, other: Body, at: Vector) -> tuple[Vector] | None:
+    """The direction square to the faces on which two bodies touch, of several the one next to a
+    point; None where they don't touch on faces."""
+    normals = unlike(np.concatenate([one.normals, other.normals]))
+    axes = np.concatenate([normals, -normals])
+    reach = (one.corners @ axes.T).max(axis=1)[:, None, :]
+    start = (other.corners @ axes.T).min(axis=1)[None, :, :]
+    depth = reach - start
+    nearest, found = np.inf, None
+    for number, axis in enumerate(axes):
+        beside = np.ones(len(axes), dtype=bool)
+        beside[[number, (number + len(normals)) % len(axes)]] = False
+        touch = (np.abs(depth[:, :, number]) < _MEETING) & (depth[:, :, beside] > _MEETING).all(
+            axis=2
+        )
+        for piece in np.flatnonzero(touch.any(axis=1)):
+            away = abs(float(np.dot(axis, at) - reach[piece, 0, number]))
+            if away < nearest - _MEETING:
+                nearest, found = away, vector(axis.tolist())
+    return None if found is None else (found,)
 
 
 def _axes(moving: Body, standing: Body, ray: Array) -> Array:

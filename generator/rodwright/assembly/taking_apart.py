@@ -12,22 +12,28 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
+from itertools import combinations
 
+import numpy as np
+
+from rodwright.assembly.bodies import Array
 from rodwright.assembly.graphs import closed_cycles
 from rodwright.assembly.hindrances import Hindrances
 from rodwright.assembly.sub_assemblies import Piece
-from rodwright.geometry import Vector
+from rodwright.geometry import Vector, vector
+from rodwright.unit.directions import NOWHERE
 
 
 @dataclass(frozen=True, slots=True)
 class Leaving:
     """Pieces that leave together along ``away``; ``blocked`` says which others are in the way all
-    the same, where no way is free, and ``drags`` that a glued tongue goes far along its channel."""
+    the same, where no way is free.  Where all are drawn apart at once ``moves`` says how far each
+    of them goes (mm), and ``away`` is zero."""
 
     pieces: tuple[Piece, ...]
     away: Vector
     blocked: tuple[Piece, ...] = ()
-    drags: bool = False
+    moves: tuple[Vector, ...] = ()
 
 
 Prefer = Callable[["Standing", Sequence[Leaving]], Leaving]
@@ -66,7 +72,7 @@ class Standing:
     def alone(self, *, dragging: bool = False) -> list[Leaving]:
         """Every single piece that can leave, along each way that is free for it."""
         return [
-            Leaving((piece,), away, drags=bool(drags[piece]))
+            Leaving((piece,), away)
             for piece in self.pieces
             for away, into, drags in zip(self.ways, self._runs_into, self._drags, strict=True)
             if not into[piece] and (dragging or not drags[piece])
@@ -81,7 +87,7 @@ class Standing:
                 for piece in self.pieces
             }
             found += [
-                Leaving(group, away, drags=dragging)
+                Leaving(group, away)
                 for group in closed_cycles(after)
                 if len(group) < len(self.pieces)
             ]
@@ -118,14 +124,16 @@ class Standing:
             if other not in piece.members:
                 self._look(other, among=piece.refs)
 
+    def free_between(self, one: Piece, other: Piece) -> list[Vector]:
+        """The ways along which a piece leaves another, were there no more."""
+        return [way for way in self.ways if not self.hindrances.of(one.refs, other.refs, way)]
+
     def _look(self, piece: Piece, among: Sequence[str] | None = None) -> None:
         """See what keeps a piece from leaving."""
         others = [ref for ref in among or self._of if self._of[ref] is not piece]
         for away, into, drags in zip(self.ways, self._runs_into, self._drags, strict=True):
             into.setdefault(piece, set()).update(
-                self._of[each]
-                for ref in piece.refs
-                for each in self.hindrances.of(ref, others, away)
+                self._of[each] for each in self.hindrances.of(piece.refs, others, away)
             )
             drags.setdefault(piece, set()).update(
                 self._of[each] for each in self._dragged_past(piece, set(others), away)
@@ -145,7 +153,8 @@ def taken_apart(standing: Standing, prefer: Prefer) -> Iterator[Leaving]:
 
     Where nothing can leave alone, pieces that needn't come as one are looked at as what they are
     made of, then pieces leave together; where that doesn't help either, a glued tongue goes far
-    along its channel, and in the end a piece leaves past what blocks it.
+    along its channel.  Then all are drawn apart at once, if they can be; in the end a piece leaves
+    past what blocks it.
     """
     while len(standing.pieces) > 1:
         found = standing.alone()
@@ -157,6 +166,10 @@ def taken_apart(standing: Standing, prefer: Prefer) -> Iterator[Leaving]:
             or standing.alone(dragging=True)
             or standing.together(dragging=True)
         )
+        if not found and (drawn := drawn_apart(standing)) is not None:
+            yield drawn
+            standing.take(drawn.pieces)
+            return
         if not found:
             last = [piece for piece in standing.pieces if piece.members]
             if last:
@@ -167,6 +180,52 @@ def taken_apart(standing: Standing, prefer: Prefer) -> Iterator[Leaving]:
         leaving = prefer(standing, found)
         yield leaving
         standing.take(leaving.pieces)
+
+
+def drawn_apart(standing: Standing) -> Leaving | None:
+    """All the pieces that stand, drawn apart at once, each straight along a way of its own.
+
+    So a frame is drawn together whose corners are mitred and dowelled: none of its members can be
+    the last.  Two joined pieces may leave each other along certain lines only, or within a plane;
+    of all velocities that respect that, those are taken that are nearest to drawing every piece
+    straight away from the middle.  None where they don't clear each other.
+    """
+    pieces = standing.pieces
+    centres = np.array([standing.hindrances.centre(piece.refs) for piece in pieces])
+    rows = []
+    for one, other in combinations(range(len(pieces)), 2):
+        if pieces[other] not in standing.joined_to(pieces[one]):
+            continue
+        free = standing.free_between(pieces[one], pieces[other])
+        for normal in _never_along(free):
+            row = np.zeros((len(pieces), 3))
+            row[one], row[other] = normal, -normal
+            rows.append(row.ravel())
+    out = (centres - centres.mean(axis=0)).ravel()
+    if rows:
+        _, sizes, lines = np.linalg.svd(np.array(rows))
+        held = lines[: int((sizes > 1e-9).sum())]
+        out = out - held.T @ (held @ out)
+    speeds = out.reshape(-1, 3)
+    if np.abs(speeds).max() < 1.0:
+        return None
+    for one, other in combinations(range(len(pieces)), 2):
+        apart = speeds[one] - speeds[other]
+        length = float(np.linalg.norm(apart))
+        if length > 1e-6:
+            way = vector((apart / length).tolist())
+            if standing.hindrances.of(pieces[one].refs, pieces[other].refs, way):
+                return None
+    moves = tuple(vector(np.round(each, 6).tolist()) for each in speeds)
+    return Leaving(tuple(pieces), NOWHERE, moves=moves)
+
+
+def _never_along(free: Sequence[Vector]) -> Array:
+    """The directions square to all that are free (n, 3): none may be in a relative velocity."""
+    if not free:
+        return np.eye(3)
+    _, sizes, lines = np.linalg.svd(np.array(free))
+    return lines[int((sizes > 1e-9).sum()) :]
 
 
 def _parted(standing: Standing) -> bool:
