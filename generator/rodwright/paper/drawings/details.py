@@ -59,7 +59,7 @@ def detail_views(unit: Unit, section: View, plane: CuttingPlane) -> tuple[View, 
         corner = _corner(shell, across, up)
         low = (_from(corner[0], across), _from(corner[1], up))
         called = f"{name}, {plane.letter}-{plane.letter}"
-        view = _detail(called, section, low, cut, unit.display_unit)
+        view = _detail(unit, called, section, low, cut)
         alike = tuple(sorted(each.text for each in view.dimensions))
         if len(view.notes) > 1 and alike not in shown:
             shown.add(alike)
@@ -80,31 +80,37 @@ def _from(corner: float, high: int) -> float:
     return corner + _IN - SIDE if high else corner - _IN
 
 
-def _detail(name: str, section: View, low: Point, cut: Pieces, say: LengthUnit) -> View:
+def _detail(unit: Unit, name: str, section: View, low: Point, cut: Pieces) -> View:
+    say = unit.display_unit
     window = box(*low, low[0] + SIDE, low[1] + SIDE)
     cuts = tuple(piece for each in section.cuts for piece in _clipped(each, window))
     there = {each.ref for each in cuts}
     told = {part.ref for part in cut.parts if part.ref in there and part.role not in _BOXES}
     lines = tuple(line for each in section.visible for line in _stretch(each, window))
+    points = [point for each in cuts for ring in each.rings for point in ring]
+    points += [point for line in lines for point in line]
+    (left, right), (foot, head) = ((min(each), max(each)) for each in zip(*points, strict=True))
     return View(
         name,
-        low,
-        (low[0] + SIDE, low[1] + SIDE),
+        (left, foot),
+        (right, head),
         visible=lines,
         cuts=cuts,
-        dimensions=dimensions_of(_chains([cut.boxes[ref] for ref in told], low, say)),
-        notes=cut_notes(each for each in cuts if each.ref in told),
+        dimensions=dimensions_of(_chains([cut.boxes[ref] for ref in told], low, (left, foot), say)),
+        notes=cut_notes((each for each in cuts if each.ref in told), unit),
     )
 
 
-def _chains(boxes: Sequence[Rectangle], low: Point, say: LengthUnit) -> Iterator[Chain]:
+def _chains(
+    boxes: Sequence[Rectangle], low: Point, corner: Point, say: LengthUnit
+) -> Iterator[Chain]:
     """From face to face of all that lies in the window, across and up."""
     for along in (0, 1):
         pieces = [each[along] for each in boxes]
         within = (low[along] + TOUCH, low[along] + SIDE - TOUCH)
         faces = [end for each in pieces for end in each if within[0] < end < within[1]]
         if faces and max(faces) - min(faces) > TOUCH:
-            place: Place = ("y", "left", low[0]) if along else ("x", "below", low[1])
+            place: Place = ("y", "left", corner[0]) if along else ("x", "below", corner[1])
             yield chain("detail", pieces, (min(faces), max(faces)), place, say)
 
 

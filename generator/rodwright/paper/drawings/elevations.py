@@ -8,7 +8,7 @@ from dataclasses import replace
 from rodwright.geometry import Box
 from rodwright.paper.drawings.cutting_planes import CuttingPlane
 from rodwright.paper.drawings.lines import bodies, lines_seen, only, outlines_behind
-from rodwright.paper.drawings.refs import panel_note, part_notes
+from rodwright.paper.drawings.refs import group_notes, panel_note, part_notes
 from rodwright.paper.drawings.swings import opened_in_plan, triangles
 from rodwright.pictures.bodies import foremost
 from rodwright.pictures.camera import FROM_LEFT, FRONT, PLAN, Camera
@@ -61,11 +61,11 @@ def front_view(unit: Unit, planes: Iterable[CuttingPlane]) -> View:
     """The unit from the front, all shut."""
     closed = is_closed(unit)
     wanted = ("front", *_ROUND) if closed else (*_INSIDE, *_ROUND)
-    fronts = [part for part in unit.parts if part.role in (*FACE_FRAME, *DOORS, Role.DRAWER_FRONT)]
     outside = [part for part in unit.parts if part.role in (*SURROUND, *BASE)]
-    notes = [*part_notes([*fronts, *_seen_first(outside)], "front"), *pitch_note(unit, "front")]
+    notes = [*_front_notes(unit), *part_notes(_seen_first(outside), "front")]
     if not closed:
         notes += _carcass_notes(unit)
+    notes += pitch_note(unit, "front")
     return _view(unit, "Front", "front", wanted, notes, planes, triangles(unit))
 
 
@@ -113,7 +113,7 @@ def view_of(
     shapes = [each.placed_solid() for each in foremost(bodies(unit), camera)]
     visible = lines_seen(shapes, camera)
     covered = [part for part in unit.parts if part.role in _COVERED[kind]]
-    low, high = around(whole(unit, kind), (*visible, *moved))
+    low, high = corners(whole(unit, kind), (*visible, *moved))
     return View(
         name,
         low,
@@ -127,7 +127,7 @@ def view_of(
     )
 
 
-def around(box: Rectangle, lines: Iterable[tuple[Point, ...]]) -> tuple[Point, Point]:
+def corners(box: Rectangle, lines: Iterable[tuple[Point, ...]]) -> tuple[Point, Point]:
     """The corners of the box round another and round some lines."""
     (left, right), (foot, head) = box
     points = [(left, foot), (right, head), *(point for line in lines for point in line)]
@@ -170,6 +170,14 @@ def _seen_first(parts: Iterable[Part]) -> Iterator[Part]:
         if not overlaps:
             seen.add(covers)
             yield part
+
+
+def _front_notes(unit: Unit) -> Iterator[Note]:
+    """Refs of the face frame and of fronts in one piece, and the names of framed doors."""
+    framed = [part for part in unit.parts if part.role in DOORS and part.role is not Role.DOOR]
+    single = (*FACE_FRAME, Role.DOOR, Role.DRAWER_FRONT)
+    yield from part_notes([part for part in unit.parts if part.role in single], "front")
+    yield from group_notes(framed, "front")
 
 
 def _carcass_notes(unit: Unit) -> Iterator[Note]:

@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from dataclasses import replace
-from itertools import pairwise
 
 from rodwright.geometry import TOUCH
 from rodwright.lengths import format_length
 from rodwright.opening.gaps import SIDES, Gap, bent_at, gap_along, side_length
-from rodwright.pictures.drafting.views import Dimension, Line, Note, Point, Side, View
+from rodwright.pictures.drafting.views import Cut, Dimension, Note, Point, Side, View
 from rodwright.unit import OpeningPlane, OpeningShape, Unit
 from rodwright.unit.facts import carcass_size
+
+_FROM_END = 0.08
+"""Gaps are told this share of a side from its ends: at the corners two sides would meet."""
+_BAND = 0.03
+"""Walls are drawn as thick as this share of the opening."""
 
 
 def opening_view(unit: Unit, front: View) -> View | None:
@@ -21,17 +26,17 @@ def opening_view(unit: Unit, front: View) -> View | None:
     if opening is None or opening.shape is None:
         return None
     plane = opening.shape.front
-    outline = tuple(_outline(plane))
-    points = [point for line in outline for point in line]
-    across, up = zip(*points, front.low, front.high, strict=True)
-    low, high = (min(across), min(up)), (max(across), max(up))
+    inner = _inner(plane)
+    wall = _wall(inner)
+    low, _, high, _ = wall.rings[0]
     return replace(
         front,
         name="In the opening",
         low=low,
         high=high,
         hidden=(),
-        outline=outline,
+        outline=tuple(zip(inner, (*inner[1:], inner[0]), strict=True)),
+        cuts=(wall,),
         planes=(),
         moved=(),
         dimensions=tuple(_sizes(unit, plane, low)),
@@ -39,14 +44,31 @@ def opening_view(unit: Unit, front: View) -> View | None:
     )
 
 
-def _outline(plane: OpeningPlane) -> Iterator[Line]:
-    for side in SIDES:
+def _inner(plane: OpeningPlane) -> tuple[Point, ...]:
+    """The edges of the opening as one ring: floor, right wall, top, left wall."""
+    found: list[Point] = []
+    for side in ("bottom", "right", "top", "left"):
         upright = side in ("left", "right")
         points: list[Point] = [
             (each.across, each.along) if upright else (each.along, each.across)
             for each in plane.line(side)
         ]
-        yield from pairwise(points)
+        found += reversed(points) if side in ("top", "left") else points
+    return tuple(point for point, after in zip(found, (*found[1:], found[0]), strict=True)
+                 if math.dist(point, after) > TOUCH)  # fmt: skip
+
+
+def _wall(inner: tuple[Point, ...]) -> Cut:
+    """Walls, floor and top as a band round the opening."""
+    (left, right), (foot, head) = ((min(each), max(each)) for each in zip(*inner, strict=True))
+    thick = _BAND * max(right - left, head - foot)
+    outer = (
+        (left - thick, foot - thick),
+        (right + thick, foot - thick),
+        (right + thick, head + thick),
+        (left - thick, head + thick),
+    )
+    return Cut("wall", (outer, inner), "other")
 
 
 def _sizes(unit: Unit, plane: OpeningPlane, low: Point) -> Iterator[Dimension]:
@@ -73,11 +95,12 @@ def _dimension(unit: Unit, a: Point, b: Point, side: Side, what: str, rank: int)
 
 
 def _gap_notes(unit: Unit, shape: OpeningShape) -> Iterator[Note]:
-    """Each gap at the carcass's corners, and where an edge of the opening bends."""
+    """The carcass's gaps near its corners, and where an edge of the opening bends."""
     size = carcass_size(unit)
     for side in SIDES:
         length = side_length(side, size)
-        places = bent_at(shape.front, side, 0.0, length)
+        ends = (_FROM_END * length, (1 - _FROM_END) * length)
+        places = bent_at(shape.front, side, *ends)
         for gap in gap_along("front", shape, size, side, places):
             if abs(gap.gap) > TOUCH:
                 text = f"gap {format_length(gap.gap, unit.display_unit)}"

@@ -11,8 +11,8 @@ from dataclasses import dataclass
 from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit
 from rodwright.paper.drawings.cutting_planes import CuttingPlane, cut_through
-from rodwright.paper.drawings.elevations import around
-from rodwright.paper.drawings.refs import cut_notes
+from rodwright.paper.drawings.elevations import corners
+from rodwright.paper.drawings.refs import around, cut_notes
 from rodwright.pictures.drafting.bands import Interval, Rectangle, is_square, rectangle
 from rodwright.pictures.drafting.chains import (
     Chain,
@@ -54,6 +54,21 @@ class Pieces:
         wanted = set(roles)
         return [self.boxes[part.ref][along] for part in self.parts if part.role in wanted]
 
+    def levels(self, roles: Iterable[Role]) -> list[Interval]:
+        """How high parts of some roles lie, the layers of a shelf as one."""
+        found: list[tuple[Role, Interval, Interval]] = []
+        wanted = set(roles)
+        parts = [part for part in self.parts if part.role in wanted]
+        for part in sorted(parts, key=lambda each: self.boxes[each.ref][1]):
+            across, (foot, head) = self.boxes[part.ref]
+            if found and found[-1][:2] == (part.role, across):
+                _, _, (low, high) = found[-1]
+                if abs(foot - high) <= TOUCH:
+                    found[-1] = (part.role, across, (low, head))
+                    continue
+            found.append((part.role, across, (foot, head)))
+        return [up for _, _, up in found]
+
     def deepest(self, roles: Iterable[Role], along: int) -> Part | None:
         """The part of some roles that reaches farthest along an axis of the view."""
         wanted = set(roles)
@@ -62,7 +77,7 @@ class Pieces:
 
     def around(self) -> Rectangle:
         """The box round all."""
-        return _around_all(list(self.boxes.values()))
+        return around(list(self.boxes.values()))
 
 
 def section_view(unit: Unit, plane: CuttingPlane) -> View:
@@ -78,7 +93,7 @@ def section_view(unit: Unit, plane: CuttingPlane) -> View:
     if plane.axis == 0:
         # An upright section stands on the floor line.
         box = (box[0], (min(box[1][0], unit.envelope.low[2]), box[1][1]))
-    low, high = around(box, visible)
+    low, high = corners(box, visible)
     told = _upright(unit, pieces, box) if plane.axis == 0 else _level(unit, pieces, box)
     return View(
         f"Section {plane.letter}-{plane.letter}",
@@ -87,7 +102,7 @@ def section_view(unit: Unit, plane: CuttingPlane) -> View:
         visible,
         cuts=cuts,
         dimensions=dimensions_of(each for each in told if each.dimensions),
-        notes=(*cut_notes(cuts), *pitch_note(unit, kind)),
+        notes=(*cut_notes(cuts, unit), *pitch_note(unit, kind)),
     )
 
 
@@ -101,7 +116,7 @@ def pieces_cut(unit: Unit, cuts: Sequence[Cut], kind: ViewName) -> Pieces:
     boxes = {
         part.ref: rectangle(part.bounds(), *AXES[kind])
         if is_square(part) and not _aslant(part)
-        else _around_all(rings[part.ref])
+        else around(rings[part.ref])
         for part in parts
     }
     return Pieces(parts, boxes)
@@ -114,10 +129,10 @@ def _aslant(part: Part) -> bool:
 def _upright(unit: Unit, cut: Pieces, box: Rectangle) -> Iterator[Chain]:
     """Levels and what is clear between them, fronts and frame, and depths."""
     say = unit.display_unit
-    stack = cut.extents((*LEVELS, Role.WORKTOP, Role.CORNICE), 1)
+    stack = cut.levels((*LEVELS, Role.WORKTOP, Role.CORNICE))
     yield _outside("shelves", stack, box, "left", say)
     yield _outside("front", cut.extents(_FACES, 1), box, "right", say)
-    yield running(unit, [high for _, high in cut.extents(LEVELS, 1)], box)
+    yield running(unit, [high for _, high in cut.levels(LEVELS)], box)
     yield from _depths(cut, box, say)
     yield _outside("base", _one(cut.extents(BASE, 0)), box, "below", say)
     yield from (each for each in chains(unit, "side") if each.name == "slope")
@@ -180,18 +195,6 @@ def _one(pieces: Sequence[Interval]) -> list[Interval]:
     if not pieces:
         return []
     return [(min(low for low, _ in pieces), max(high for _, high in pieces))]
-
-
-def _around_all(boxes: Sequence[Rectangle]) -> Rectangle:
-    """The box round some rectangles.
-
-    Raises:
-        ValueError: there are none.
-    """
-    return (
-        (min(a for (a, _), _ in boxes), max(b for (_, b), _ in boxes)),
-        (min(a for _, (a, _) in boxes), max(b for _, (_, b) in boxes)),
-    )
 
 
 def _overlap(one: Interval, other: Interval) -> bool:
