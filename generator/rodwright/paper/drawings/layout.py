@@ -6,11 +6,14 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from rodwright.paper.drawings.sheets import SheetOfViews, sheets_of
-from rodwright.pictures.drafting.figures import BORDER, PAPERS, Paper
-from rodwright.pictures.drafting.sheets import Place, Sheet, draw_sheet, projected
-from rodwright.pictures.drafting.title_block import TitleBlock, draft_block
+from rodwright.pictures.drafting.figures import PAPERS, SCALES, Paper
+from rodwright.pictures.drafting.sheets import Place, Sheet, draw_sheet, numbered, projected
+from rodwright.pictures.drafting.title_block import TitleBlock, title_block_of
 from rodwright.pictures.drafting.views import View
 from rodwright.unit import Unit
+
+_LEAST = 20.0
+"""A view whose longer side were shorter than this (mm) on paper would tell nothing."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,8 +36,9 @@ def drawn_sheets(unit: Unit, papers: Sequence[Paper] | None = None) -> tuple[Dra
             name = wanted.name if len(drawn) == 1 else f"{wanted.name}-{number}"
             title = wanted.title if len(drawn) == 1 else ", ".join(each.name for each in views)
             found.append(DrawnSheet(name, title, sheet))
+    count = len(found)
     return tuple(
-        replace(each, sheet=_numbered(each, number, len(found)))
+        replace(each, sheet=numbered(each.sheet, each.title, (number, count)))
         for number, each in enumerate(found, 1)
     )
 
@@ -42,70 +46,70 @@ def drawn_sheets(unit: Unit, papers: Sequence[Paper] | None = None) -> tuple[Dra
 def _spread(
     unit: Unit, wanted: SheetOfViews, papers: Sequence[Paper]
 ) -> Iterator[tuple[tuple[View, ...], Sheet]]:
-    """Views on as few sheets as hold them without making any smaller than the one that alone on
-    its sheet is smallest."""
-    block = _block(unit)
-    coarsest = max(_drawn([Place(view)], block, papers).scale for view in wanted.views)
+    """Views on as few sheets as hold them at a scale that is large enough, or at the scale of the
+    one that comes out smallest alone."""
+    block = title_block_of(unit, "Drawing")
+    alone = {view: _alone(view, block, papers) for view in wanted.views}
+    enough = max(wanted.scale[unit.display_unit], *(each.scale for each in alone.values()))
+    scales = [each for each in SCALES[unit.display_unit] if each <= enough]
     left = list(wanted.views)
     while left:
-        count = len(left)
-        while True:
-            views = tuple(left[:count])
-            sheet = _together(views, wanted, block, papers)
-            if sheet is not None and (count == 1 or sheet.scale <= coarsest):
-                break
-            count -= 1
-        yield views, sheet
+        count, sheet = next(
+            (count, sheet)
+            for count in range(len(left), 0, -1)
+            if (sheet := _together(left[:count], wanted, block, (papers, scales))) is not None
+            or count == 1
+        )
+        yield tuple(left[:count]), sheet or alone[left[0]]
         del left[:count]
 
 
 def _together(
-    views: tuple[View, ...], wanted: SheetOfViews, block: TitleBlock, papers: Sequence[Paper]
+    views: Sequence[View],
+    wanted: SheetOfViews,
+    block: TitleBlock,
+    choice: tuple[Sequence[Paper], Sequence[int]],
 ) -> Sheet | None:
     """Some views on one sheet, in whichever arrangement leaves them largest; None where they don't
     fit."""
     ways: list[Sequence[Place]] = []
     if wanted.projected and len(views) == 3:
-        ways.append(projected(*views, block))
+        front, side, above = views
+        ways.append(projected(front, side, above, block))
     for columns in sorted({len(views), (len(views) + 1) // 2, 1}, reverse=True):
-        one_row = columns == len(views)
-        ways.append([Place(v, at % columns, at // columns, one_row) for at, v in enumerate(views)])
-    found = [sheet for places in ways if (sheet := _may_draw(places, block, papers)) is not None]
+        in_row = columns == len(views)
+        ways.append(
+            [Place(view, at % columns, at // columns, in_row) for at, view in enumerate(views)]
+        )
+    found = [sheet for places in ways if (sheet := _may_draw(places, block, *choice)) is not None]
     return min(found, key=lambda sheet: sheet.scale, default=None)
 
 
-def _may_draw(places: Sequence[Place], block: TitleBlock, papers: Sequence[Paper]) -> Sheet | None:
+def _may_draw(
+    places: Sequence[Place], block: TitleBlock, papers: Sequence[Paper], scales: Sequence[int]
+) -> Sheet | None:
     try:
-        return draw_sheet(places, block, papers)
+        return draw_sheet(places, block, papers, scales)
     except ValueError:
         return None
 
 
-def _drawn(places: Sequence[Place], block: TitleBlock, papers: Sequence[Paper]) -> Sheet:
-    """One view on its sheet, without its refs and then with overall sizes alone where no scale
-    brings all that is told of it on one of the papers.
+def _alone(view: View, block: TitleBlock, papers: Sequence[Paper]) -> Sheet:
+    """A view on a sheet of its own; without its refs, or with its overall sizes alone, where
+    no scale brings all that is told of it on one of the papers.
 
     Raises:
         ValueError: not even so.
     """
-    return draw_sheet(places, block, papers)
+    overall = tuple(each for each in view.dimensions if each.chain.startswith("overall"))
+    for told in (view, replace(view, notes=()), replace(view, notes=(), dimensions=overall)):
+        sheet = _may_draw([Place(told)], block, papers, _within_reason(told, block))
+        if sheet is not None:
+            return sheet
+    return draw_sheet([Place(replace(view, notes=(), dimensions=()))], block, papers)
 
 
-def _numbered(drawn: DrawnSheet, number: int, count: int) -> Sheet:
-    """The sheet with its title block filled in."""
-    sheet = drawn.sheet
-    titles = replace(sheet.titles, supplement=drawn.title, sheet=(number, count))
-    corner = (sheet.paper.width - BORDER, sheet.paper.height - BORDER)
-    block = draft_block(titles, corner, f"1:{sheet.scale}, {sheet.paper.name}")
-    return replace(sheet, titles=titles, block=block)
-
-
-def _block(unit: Unit) -> TitleBlock:
-    return TitleBlock(
-        unit.title,
-        kind="Drawing",
-        date=unit.date,
-        owner=unit.organisation,
-        author=unit.author,
-        display_unit=unit.display_unit,
-    )
+def _within_reason(view: View, block: TitleBlock) -> list[int]:
+    """Scales at which the view isn't lost on its sheet."""
+    longest = max(view.high[0] - view.low[0], view.high[1] - view.low[1])
+    return [each for each in SCALES[block.display_unit] if each == 1 or longest / each >= _LEAST]

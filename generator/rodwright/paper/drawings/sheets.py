@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from types import MappingProxyType
 
+from rodwright.lengths import LengthUnit
 from rodwright.paper.drawings.choice import cutting_planes
 from rodwright.paper.drawings.details import detail_views
 from rodwright.paper.drawings.elevations import (
@@ -19,19 +21,25 @@ from rodwright.paper.drawings.section_views import section_view
 from rodwright.pictures.drafting.views import View
 from rodwright.unit import Unit
 
+_READABLE: Mapping[LengthUnit, int] = MappingProxyType({"mm": 20, "in": 16})
+"""Large enough to tell the two faces of a board, which are some 18 mm apart."""
+_LARGE: Mapping[LengthUnit, int] = MappingProxyType({"mm": 2, "in": 2})
+
 
 @dataclass(frozen=True, slots=True)
 class SheetOfViews:
     """What stands on one sheet: ``name`` is that of its file, ``title`` what it shows.
 
     Three ``projected`` views are a front, one from the left and one from above, which stand to each
-    other as the method of projection has it; others just stand beside each other.
+    other as the method of projection has it; others just stand beside each other.  ``scale`` is
+    large enough to read them, in each measure.
     """
 
     name: str
     title: str
     views: tuple[View, ...]
     projected: bool = False
+    scale: Mapping[LengthUnit, int] = field(default_factory=lambda: _READABLE)
 
 
 def sheets_of(unit: Unit) -> tuple[SheetOfViews, ...]:
@@ -62,7 +70,7 @@ def _sheets(unit: Unit) -> Iterator[SheetOfViews]:
         for view in detail_views(unit, section, plane)
     ]  # fmt: skip
     if details:
-        yield SheetOfViews("details", "Details", tuple(details))
+        yield SheetOfViews("details", "Details", tuple(details), scale=_LARGE)
     opening = opening_view(unit, front)
     if opening is not None:
         yield SheetOfViews("opening", "In the opening", (opening,))

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from itertools import pairwise
 
 from rodwright.pictures.drafting.drafted import (
@@ -104,6 +105,7 @@ class DraftedView:
             yield self.caption
 
 
+@lru_cache(maxsize=256)
 def draft_view(view: View, scale: int) -> DraftedView:
     """A view with its dimensions and notes where they have room, its origin at the page's."""
     bare = DraftedView(view, scale, (0.0, 0.0), Rect(0, 0, 0, 0), Rect(0, 0, 0, 0), None, (), ())

@@ -8,7 +8,7 @@ all, meets nothing of the next one's.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from rodwright.pictures.drafting.figures import (
     BETWEEN,
@@ -77,11 +77,15 @@ def projected(
 
 
 def draw_sheet(
-    places: Sequence[Place], block: TitleBlock, papers: Sequence[Paper] | None = None
+    places: Sequence[Place],
+    block: TitleBlock,
+    papers: Sequence[Paper] | None = None,
+    scales: Sequence[int] | None = None,
 ) -> Sheet:
     """The views on the smallest sheet for the largest scale at which they fit on any.
 
     ``papers`` are sheets to choose from, upright, from the smallest up; they may be turned.
+    ``scales`` are those to choose from, the largest first (None: all of :data:`SCALES`).
 
     Raises:
         ValueError: no scale brings them on any of the sheets.
@@ -90,13 +94,24 @@ def draw_sheet(
     large = LARGE_PAPERS[block.display_unit] if papers is None else ()
     longest = max(_longest(place.view) for place in places)
     for choice in (usual, large):
-        for scale in SCALES[block.display_unit]:
+        for scale in scales or SCALES[block.display_unit]:
             if papers is None and choice is usual and scale > 1 and longest / scale < _LEAST:
                 break
             found = _at_scale(places, block, choice, scale)
             if found is not None:
                 return found
     raise ValueError("no scale brings the views on a sheet")
+
+
+def numbered(sheet: Sheet, supplement: str, number: tuple[int, int]) -> Sheet:
+    """The sheet with its supplementary title, and its number of how many, in its title block."""
+    titles = replace(sheet.titles, supplement=supplement, sheet=number)
+    return replace(sheet, titles=titles, block=_drawn_block(titles, sheet.paper, sheet.scale))
+
+
+def _drawn_block(titles: TitleBlock, paper: Paper, scale: int) -> DraftedBlock:
+    corner = (paper.width - BORDER, paper.height - BORDER)
+    return draft_block(titles, corner, f"1:{scale}, {paper.name}")
 
 
 def _longest(view: View) -> float:
@@ -115,9 +130,7 @@ def _at_scale(
     for paper in lying:
         moved = _on_paper(spread, paper, title_height(block))
         if moved is not None:
-            corner = (paper.width - BORDER, paper.height - BORDER)
-            drawn = draft_block(block, corner, f"1:{scale}, {paper.name}")
-            return Sheet(paper, scale, moved, drawn, block)
+            return Sheet(paper, scale, moved, _drawn_block(block, paper, scale), block)
     return None
 
 
