@@ -23,6 +23,8 @@ from rodwright.unit import Unit
 
 _READABLE: Mapping[LengthUnit, int] = MappingProxyType({"mm": 20, "in": 16})
 """Large enough to tell the two faces of a board, which are some 18 mm apart."""
+_CLEARER: Mapping[LengthUnit, int] = MappingProxyType({"mm": 10, "in": 8})
+"""Large enough to tell the faces of a drawer's sides and of a back."""
 _LARGE: Mapping[LengthUnit, int] = MappingProxyType({"mm": 2, "in": 2})
 
 
@@ -61,10 +63,10 @@ def _sheets(unit: Unit) -> Iterator[SheetOfViews]:
     if first:
         three = len(first) == 3
         title = "Carcass and sections" if is_closed(unit) else "Sections"
-        yield SheetOfViews("sections", title, tuple(first), projected=three)
+        yield SheetOfViews("sections", title, tuple(first), three, _CLEARER)
     more = (*upright[1:], *level[1:])
     if more:
-        yield SheetOfViews("more-sections", "More sections", more)
+        yield SheetOfViews("more-sections", "More sections", more, scale=_CLEARER)
     details = [
         view for plane, section in sections.items() if section in first
         for view in detail_views(unit, section, plane)
