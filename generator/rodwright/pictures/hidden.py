@@ -33,14 +33,34 @@ def lines(
 
     Edges at which a surface goes on smoothly are left out, but for its contours.
     """
+    found = _solved([_together(shapes)], camera)
+    shown = _stretches((found.VCompound(), found.OutLineVCompound()))
+    covered = (found.HCompound(), found.OutLineHCompound()) if hidden else ()
+    return shown, _stretches(covered)
+
+
+def visible_by_group(groups: Sequence[Sequence[TopoDS_Shape]], camera: Camera) -> list[Array]:
+    """The stretches that show of each of a few groups of placed solids, which hide each other;
+    (m, 2, 2) each."""
+    compounds = [_together(shapes) for shapes in groups]
+    found = _solved(compounds, camera)
+    return [_stretches((found.VCompound(one), found.OutLineVCompound(one))) for one in compounds]
+
+
+def _together(shapes: Sequence[TopoDS_Shape]) -> TopoDS_Compound:
     builder, together = BRep_Builder(), TopoDS_Compound()
     builder.MakeCompound(together)
     for shape in shapes:
         builder.Add(together, shape)
+    return together
+
+
+def _solved(compounds: Sequence[TopoDS_Compound], camera: Camera) -> HLRBRep_HLRToShape:
     algorithm = HLRBRep_Algo()
     # Shapes added one by one are tried pair by pair, each time anew: eight times as long for a
     # hundred of them, with the same lines in the end.
-    algorithm.Add(together, 0)
+    for compound in compounds:
+        algorithm.Add(compound, 0)
     axes = gp_Ax2(gp_Pnt(*camera.target), gp_Dir(*camera.towards), gp_Dir(*camera.right))
     algorithm.Projector(
         HLRAlgo_Projector(axes)
@@ -49,10 +69,7 @@ def lines(
     )
     algorithm.Update()
     algorithm.Hide()
-    found = HLRBRep_HLRToShape(algorithm)
-    shown = _stretches((found.VCompound(), found.OutLineVCompound()))
-    covered = (found.HCompound(), found.OutLineHCompound()) if hidden else ()
-    return shown, _stretches(covered)
+    return HLRBRep_HLRToShape(algorithm)
 
 
 def _stretches(compounds: tuple[TopoDS_Shape | None, ...]) -> Array:

@@ -92,20 +92,33 @@ def _finished(unit: Unit) -> Iterator[Piece]:
         if weight(part) >= LIGHT.value:
             equal.setdefault((part.shape, part.blank.stock, part.name), []).append(part)
     for parts in sorted(equal.values(), key=lambda parts: -weight(parts[0])):
-        first = parts[0]
-        length, width, thickness = first.blank.size
-        centre = mass_of(first.shape).centroid
-        mass = weight(first)
-        yield Piece(
-            f"{first.name} ({first.ref})",
-            tuple(part.ref for part in parts),
-            Lot(mass, (centre[0], centre[2], centre[1])),
-            (length, thickness, width),
-            FROM_FLOOR.value,
-            BENCH.value,
-            thickness,
-            pane=mass if is_glass(first.blank.stock.material) else 0.0,
-        )
+        yield _alone(parts[0], tuple(part.ref for part in parts))
+
+
+def _alone(part: Part, refs: tuple[str, ...]) -> Piece:
+    length, width, thickness = part.blank.size
+    centre = mass_of(part.shape).centroid
+    mass = weight(part)
+    return Piece(
+        f"{part.name} ({part.ref})",
+        refs,
+        Lot(mass, (centre[0], centre[2], centre[1])),
+        (length, thickness, width),
+        FROM_FLOOR.value,
+        BENCH.value,
+        thickness,
+        pane=mass if is_glass(part.blank.stock.material) else 0.0,
+    )
+
+
+def lifted(parts: Sequence[Part]) -> Piece:
+    """Some parts as they are lifted: one to the bench, several that are put together as one.
+
+    Raises:
+        ValueError: the workings of a part leave nothing of it.
+    """
+    refs = tuple(part.ref for part in parts)
+    return _alone(parts[0], refs) if len(parts) == 1 else _together(", ".join(refs), parts)
 
 
 def _assembled(unit: Unit) -> Iterator[Piece]:

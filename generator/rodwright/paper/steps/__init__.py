@@ -1,0 +1,1 @@
+"""Pages of the work at the bench and on site: steps, fitting, finishing."""

@@ -1,0 +1,214 @@
+"""The pages of the steps at the bench."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from typing import Any
+
+from rodwright.assembly.preferences import (
+    APPLIED,
+    BACK,
+    BASE,
+    CARCASS,
+    DOORS,
+    DRAWERS,
+    FRAME,
+    FRONT,
+    LOOSE,
+    SURROUND,
+)
+from rodwright.assembly.squareness import diagonals
+from rodwright.assembly.stages import Making, Stage
+from rodwright.assembly.steps import Order, Step
+from rodwright.handover.lists import common_name
+from rodwright.paper.sections import Section
+from rodwright.paper.steps.pictures import draw_move, scene_of
+from rodwright.paper.steps.plan import Move, PlannedStage, plan_of
+from rodwright.paper.steps.words import (
+    clamps_said,
+    diagonals_said,
+    fixings_said,
+    general_said,
+    glue_said,
+    joints_said,
+    lie_said,
+    refs_said,
+    way_said,
+    weight_said,
+)
+from rodwright.pictures.svg import to_svg
+from rodwright.unit import Unit
+from rodwright.unit.shop_part import shop_part
+
+_OF_UNIT = {
+    BASE: "Base",
+    CARCASS: "Carcass",
+    APPLIED: "What is fixed to the carcass",
+    BACK: "Back",
+    FRAME: "Face frame",
+    FRONT: "Fronts",
+    SURROUND: "What is fitted round it",
+    DRAWERS: "Drawers",
+    DOORS: "Doors",
+    LOOSE: "Loose shelves",
+}
+_PART = {APPLIED: "what is fixed to it", BACK: "back or bottom", FRONT: "front"}
+_STANDING = (SURROUND, DRAWERS, DOORS, LOOSE)
+"""What goes on or into a unit that stands."""
+_AFTER = ("glue ", "trim it", "bores in")
+"""How notes of the parts list begin that wait until after a glue-up."""
+
+
+def steps_section(unit: Unit, order: Order) -> Section:
+    """Every step at the bench in its stage, with a picture each."""
+    plan = plan_of(unit, order)
+    stages = [(each, stage_data(unit, each)) for each in plan.bench]
+    files = {name: content for each in plan.bench for name, content in pictures(unit, each)}
+    alone = len(unit.parts) == 1 and not plan.rest
+    data = {
+        "one_board": _one_board(unit) if alone else "",
+        "stages": [] if alone else [data for _, data in stages],
+        "general": general_said() if any(each.stage.glued for each in plan.bench) else [],
+        "rest": fixings_said(plan.rest),
+        "on_site": bool(plan.site),
+    }
+    return Section("steps", "Putting it together", data, {} if alone else files)
+
+
+def _one_board(unit: Unit) -> str:
+    part = unit.parts[0]
+    return (
+        f"The unit is one board, {part.ref} {part.name}: there is nothing to put together. Make it "
+        "by its sheet, sand it, finish it."
+    )
+
+
+def stage_data(unit: Unit, planned: PlannedStage) -> dict[str, Any]:
+    """A stage for its template."""
+    stage = planned.stage
+    return {
+        "title": title_of(stage),
+        "lead": [{"label": label, "text": text} for label, text in _lead(unit, stage) if text],
+        "moves": [move_data(unit, move, stage) for move in planned.moves],
+        "after": _after(unit, stage),
+    }
+
+
+def pictures(unit: Unit, planned: PlannedStage) -> Iterator[tuple[str, bytes]]:
+    """A picture for every move, by its file's name."""
+    scene = scene_of(unit, [(*move.begun, *move.steps) for move in planned.moves])
+    for move in planned.moves:
+        title = f"Step {move.number}: {refs_said(move.refs)}"
+        drawing = draw_move(scene, move.steps, move.begun, title)
+        yield picture_name(move), to_svg(drawing).encode()
+
+
+def picture_name(move: Move) -> str:
+    """The name of the file with a move's picture."""
+    return f"steps/step-{move.number:03d}.svg"
+
+
+def title_of(stage: Stage) -> str:
+    """What a stage makes, and in which of how many glue-ups."""
+    name = stage.name[:1].upper() + stage.name[1:] if stage.name else _OF_UNIT[stage.number]
+    if stage.name and stage.number in _PART and not stage.glued:
+        name = f"{name}: {_PART[stage.number]}"
+    if len(stage.makings) > 1:
+        name = f"{name}, and {len(stage.makings) - 1} more made alike"
+    if stage.turns > 1:
+        return f"{name}, glue-up {stage.turn} of {stage.turns}"
+    return f"{name}, glued up" if stage.glued else name
+
+
+def _lead(unit: Unit, stage: Stage) -> Iterator[tuple[str, str]]:
+    """What is to be known before the first step of a stage."""
+    measure, shown = unit.display_unit, stage.makings[0]
+    if len(stage.makings) > 1:
+        yield "Made alike", "; ".join(refs_said(each.refs, 5) for each in stage.makings)
+    steps = shown.steps
+    if stage.number in _STANDING and not stage.name:
+        yield "Lies", "It stands as it stands in use, and can't fall over."
+    else:
+        lead = unit.part((steps[0].standing or steps[0].refs)[0])
+        yield "Lies", lie_said([step.towards for step in steps], lead)
+    largest = max(stage.makings, key=lambda each: each.glue.metres if each.glue else 0.0)
+    if largest.glue is None:
+        yield "Glue", "none"
+    else:
+        inside = stage.number == CARCASS and stage.turn == 1 and stage.name in ("", "carcass")
+        if inside and len(shown.refs) > 2:
+            yield (
+                "First",
+                "Sand the faces that will lie inside, and finish them now (see Finishing): corners "
+                "can't be got at later. Keep what is glued bare.",
+            )
+        yield (
+            "Dry fit",
+            "First all of this stage without glue, every clamp set; then take it apart, and glue.",
+        )
+        yield "Glue", glue_said(largest.glue, measure)
+        yield "Clamps", clamps_said(largest.glue.clamps, measure)
+        yield from _square(unit, stage, shown)
+    if stage.number == BACK and not stage.name.startswith("drawer"):
+        yield "Wait", "Measure the carcass when it is dry and true; only then cut the back to size."
+    if stage.number in _STANDING and not stage.name:
+        return
+    if len(shown.refs) > 1:
+        yield "Weighs", f"{weight_said(unit, shown.refs)}, when this stage is done."
+
+
+def _square(unit: Unit, stage: Stage, making: Making) -> Iterator[tuple[str, str]]:
+    found = diagonals(unit, making.refs)
+    if found is not None and (found.equal or stage.turn == stage.turns):
+        yield "Square", diagonals_said(found, unit.display_unit)
+
+
+def _own(making: Making) -> list[str]:
+    return [ref for step in making.steps for ref in step.refs]
+
+
+def move_data(unit: Unit, move: Move, stage: Stage) -> dict[str, Any]:
+    """A move for its template."""
+    first = move.steps[0]
+    joints = joints_said([j for step in move.steps for j in step.joints], move.refs)
+    hardware = fixings_said(move.fixings)
+    off = len(stage.makings)
+    weight = weight_said(unit, first.refs)
+    return {
+        "number": move.number,
+        "pieces": _pieces(unit, move.steps),
+        "begin": f"Begin with {_pieces(unit, move.begun)}." if move.begun else "",
+        "way": way_said(first.towards, first.travel, unit.display_unit),
+        "joints": joints,
+        "hardware": hardware,
+        "hardware_for": f"for all {off}" if off > 1 and hardware else "",
+        "weight": weight if len(move.steps) == 1 else f"Each {weight}",
+        "trouble": ""
+        if first.free
+        else f"No straight way in was found: {first.why}. Try it dry; it may have to be sprung in, "
+        "or go in together with those.",
+        "picture": picture_name(move),
+    }
+
+
+def _pieces(unit: Unit, steps: Sequence[Step]) -> str:
+    """What comes: refs, and what they are called."""
+    if len(steps) == 1 and steps[0].brings:
+        return f"{steps[0].brings} ({refs_said(steps[0].refs, 5)})"
+    name = common_name([unit.part(step.refs[0]).name for step in steps])
+    refs = refs_said(step.refs[0] for step in steps)
+    more = f", {len(steps)} alike" if len(steps) > 1 else ""
+    return f"{refs} {name}{more}".rstrip()
+
+
+def _after(unit: Unit, stage: Stage) -> list[str]:
+    """What waits until the glue has set, as the parts list has it."""
+    found: dict[str, list[str]] = {}
+    for ref in dict.fromkeys(ref for making in stage.makings for ref in _own(making)):
+        if len(stage.steps) > 1 and not stage.glued:
+            continue
+        if any(ref in (j.first, j.second) for step in stage.steps for j in step.joints):
+            for note in shop_part((unit.part(ref),), "cut", unit.display_unit).notes:
+                if note.startswith(_AFTER):
+                    found.setdefault(note, []).append(ref)
+    return [f"{refs_said(refs)}: {note}." for note, refs in found.items()]

@@ -1,0 +1,223 @@
+"""The words of the steps: ways, refs, joints, weights, clamps; figures in the maker's unit."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Sequence
+
+from rodwright.amounts import RUNS, format_weight
+from rodwright.assembly.glue_lines import Clamps, GlueUp
+from rodwright.assembly.squareness import Diagonals
+from rodwright.geometry import Vector
+from rodwright.lengths import LengthUnit, at_least, format_length
+from rodwright.strength.lifting import Hands
+from rodwright.strength.pieces import lifted
+from rodwright.trade.gluing import CLAMPED, FULL_STRENGTH, OPEN_TIME, SLOW_TIME
+from rodwright.trade.lifting import people
+from rodwright.unit import Fixing, Joint, JointKind, Part, Unit
+
+_FROM = (("left", "right"), ("front", "back"), ("below", "above"))
+"""Where a piece comes from that goes along +x or -x, +y or -y, +z or -z."""
+_ASIDE = 0.1
+"""A way with less of an axis than this doesn't go along it."""
+_SLIDES = 100.0
+"""A piece that goes farther than this (mm) past others slides in."""
+_AXES = ("across", "front to back", "up and down")
+_SEVERAL = 8
+"""Refs that are listed before the rest is counted."""
+
+
+def refs_said(refs: Iterable[str], most: int = _SEVERAL) -> str:
+    """Refs with those that follow each other as a run: ``SH1 to SH4, SD2``."""
+    found = list(dict.fromkeys(refs))
+    runs: list[list[str]] = []
+    for ref in found:
+        if runs and _next_to(runs[-1][-1]) == ref:
+            runs[-1].append(ref)
+        else:
+            runs.append([ref])
+    said = [text for run in runs for text in ([f"{run[0]} to {run[-1]}"] if len(run) > 2 else run)]
+    more = len(said) - most
+    return ", ".join(said) if more <= 0 else f"{', '.join(said[:most])} and {more} more"
+
+
+def _next_to(ref: str) -> str:
+    found = re.fullmatch(r"(\D+)(\d+)(\D*)", ref)
+    return f"{found[1]}{int(found[2]) + 1}{found[3]}" if found else ""
+
+
+def length_said(mm: float, unit: LengthUnit) -> str:
+    """A length with its measure."""
+    return f"{format_length(mm, unit)} {unit}"
+
+
+def comes_from(towards: Vector) -> str:
+    """Where a piece comes from, by the sides of the unit as it stands."""
+    sides = [_FROM[axis][towards[axis] < 0] for axis in range(3) if abs(towards[axis]) > _ASIDE]
+    if not sides:
+        return ""
+    named = [each if each in ("above", "below") else f"the {each}" for each in sides]
+    aslant = "aslant, " if len(sides) > 1 else ""
+    return f"{aslant}from {' and '.join(named)}"
+
+
+def way_said(towards: Vector, travel: float, unit: LengthUnit) -> str:
+    """Which way a piece goes in, and how far."""
+    where = comes_from(towards)
+    if not where:
+        return ""
+    if travel > _SLIDES:
+        return f"Slide it in {where}, {length_said(travel, unit)}"
+    if travel >= 1.0:
+        return f"Put it on {where}; it goes {length_said(travel, unit)} in"
+    return f"Put it against, {where}"
+
+
+def lie_said(ways: Sequence[Vector], leads: Part) -> str:
+    """Which way up the work lies, so that most of what comes is put down onto it."""
+    axes = {axis for way in ways for axis in range(3) if abs(way[axis]) > _ASIDE}
+    signs = {way[axis] > 0 for way in ways for axis in axes if abs(way[axis]) > _ASIDE}
+    if axes == {0, 2}:
+        return "Lay the work on its back, on packers that clamps go under; all comes level."
+    if axes == {1}:
+        if signs == {True}:
+            return "Lay the work on its back: all is put down onto it."
+        return (
+            "Lay the work on its front, on a blanket: all is put down onto it."
+            if signs == {False}
+            else "Begin with the work on its front, then turn it over."
+        )
+    if axes == {2}:
+        if signs == {False}:
+            return "Stand the work as it stands in use: all comes from above."
+        return (
+            "Lay the work on its back; all comes level."
+            if signs == {True, False}
+            else ("Stand the work on its head: all is put down onto it.")
+        )
+    if axes == {0}:
+        flat = abs(leads.placement.thickness[0]) > 1 - _ASIDE
+        if flat and len(signs) == 1:
+            return f"Lay {leads.ref} flat, the side up that takes the pieces."
+        if flat:
+            return f"Lay {leads.ref} flat: one side first, then turn it over."
+        return "Lay the work on its back; all comes level."
+    return "Stand the work as it stands in use; turn it as the steps need." if axes else ""
+
+
+_IN = {
+    JointKind.HOUSING: "in a housing of",
+    JointKind.REBATE: "in a rebate with",
+    JointKind.GROOVE: "in a groove of",
+    JointKind.MITRE: "mitred to",
+    JointKind.FACE_GLUED: "glued face to face with",
+    JointKind.EDGE_GLUED: "glued to the edge of",
+    JointKind.RESTING: "rests on pins in",
+    JointKind.SCREWED: "screwed to",
+    JointKind.PINNED: "pinned to",
+    JointKind.TONGUE: "tongue and groove with",
+    JointKind.DOWEL: "dowelled to",
+    JointKind.BISCUIT: "biscuits into",
+    JointKind.LOOSE_TENON: "loose tenons into",
+    JointKind.POCKET_SCREW: "pocket screws into",
+    JointKind.KNOCK_DOWN: "knock-down fittings into",
+    JointKind.HINGED: "hinges on",
+    JointKind.SLIDING: "slides on",
+    JointKind.FLOATING: "floats, without glue, in",
+    JointKind.BUTTONED: "held so that it can move on",
+    JointKind.CLIPPED: "clipped to",
+    JointKind.STANDING: "stands on",
+    JointKind.BUTT: "against",
+}
+
+
+def joints_said(joints: Sequence[Joint], refs: Iterable[str]) -> list[str]:
+    """What a piece meets, and how."""
+    own = set(refs)
+    found: dict[JointKind, list[str]] = {}
+    for joint in joints:
+        found.setdefault(joint.kind, []).append(
+            joint.first if joint.second in own else joint.second
+        )
+    return [f"{_IN[kind]} {refs_said(others)}" for kind, others in found.items()]
+
+
+def fixings_said(fixings: Iterable[Fixing]) -> list[str]:
+    """Hardware: name, size, count and what is drilled for each, equal ones added up."""
+    counts: dict[tuple[str, str, str], int] = {}
+    for each in fixings:
+        key = (each.name, each.size, each.pilot)
+        counts[key] = counts.get(key, 0) + each.count
+    return [
+        f"{count} x {name}{f', {size}' if size else ''}{f' ({pilot})' if pilot else ''}"
+        for (name, size, pilot), count in sorted(counts.items())
+    ]
+
+
+def weight_said(unit: Unit, refs: Sequence[str]) -> str:
+    """What some parts weigh as one, and how many people lift them, if more than one, as `check` has
+    it."""
+    hands = Hands.of(lifted([unit.part(ref) for ref in refs]))
+    count = hands.people
+    mass = format_weight(hands.piece.lot.mass, unit.display_unit)
+    if count == 1:
+        return mass
+    return f"{mass}, {people(count)}" if count else f"{mass}, from a platform"
+
+
+def glue_said(glue: GlueUp, unit: LengthUnit) -> str:
+    """How much is glued, how long that takes, and with what glue it can be done."""
+    time, count = glue.time, len(glue.lines)
+    joints = f"{count} glued {'joint' if count == 1 else 'joints'}, {RUNS[unit].said(glue.metres)}"
+    takes = f"about {max(1, round(time.minutes))} min for one person"
+    if time.quick:
+        with_what = f"within the {OPEN_TIME.value:g} min that ordinary PVA glue stays open"
+    elif time.slow:
+        with_what = (
+            f"more than the {OPEN_TIME.value:g} min of ordinary PVA glue: use a slow-setting glue "
+            f"({SLOW_TIME.value:g} min), or two people"
+        )
+    else:
+        with_what = "too long even for slow-setting glue: two people, both spreading"
+    return f"{joints} of glue line, {takes}: {with_what}."
+
+
+def general_said() -> list[str]:
+    """What holds for every glue-up."""
+    least, most = (f"{each:g}" for each in CLAMPED)
+    return [
+        "Dry fit first, always: joints close by hand and light taps, and the diagonals are right. "
+        "What has to be forced dry won't go together wet.",
+        f"Clamps stay on {least} to {most} min with PVA glue (its tin comes first; longer in the "
+        f"cold, and not below 10 C). Full strength after {FULL_STRENGTH.value:g} h: until then it "
+        "isn't planed, drilled or stood on.",
+        "Glue that comes out is taken off when it is like rubber, from inside corners at once: it "
+        "shows under any finish.",
+    ]
+
+
+def clamps_said(clamps: Sequence[Clamps], unit: LengthUnit) -> str:
+    """How many clamps, which way, and how far they open."""
+    said = [
+        f"{each.count} at the mitres, or a band right round"
+        if each.axis is None
+        else f"{each.count} {_AXES[each.axis]}, opening at least "
+        f"{length_said(at_least(each.opening, unit), unit)}"
+        for each in clamps
+    ]
+    return f"{'; '.join(said)}. A pad or a stiff caul under every jaw." if said else ""
+
+
+def diagonals_said(found: Diagonals, unit: LengthUnit) -> str:
+    """What the two diagonals measure when it is square."""
+    seen = "from the front" if found.axis == 1 else "from above"
+    rising, falling = (length_said(each, unit) for each in (found.rising, found.falling))
+    if found.equal:
+        return (
+            f"Over the outside corners, seen {seen}: both {rising}. "
+            "If one is longer, press along it until they are equal."
+        )
+    return (
+        f"Over the outside corners, seen {seen}: lower left to upper right {rising}, upper left to "
+        f"lower right {falling}: they differ, its outline is no rectangle."
+    )

@@ -1,0 +1,136 @@
+"""The pages of the steps: every move has its number, its picture and its words."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from pathlib import Path
+from xml.etree import ElementTree
+
+import pytest
+
+from kit.samples import bookcase
+from rodwright import read_spec, set_out
+from rodwright.assembly.order import order_of
+from rodwright.assembly.steps import Order, Step
+from rodwright.paper.sections import Section
+from rodwright.paper.steps.pictures import HIGHEST, WIDTH
+from rodwright.paper.steps.plan import plan_of
+from rodwright.paper.steps.section import steps_section
+from rodwright.paper.steps.words import comes_from, lie_said, refs_said, way_said
+from rodwright.unit import Unit
+from rodwright.unit.directions import DOWN, FORWARD, LEFT, X, Y
+
+MODELS = Path(__file__).parents[3] / "models"
+GREYS = {"#33302c", "#8a8a8a", "#ffffff", "none"}
+
+
+def _unit(name: str) -> Unit:
+    return set_out(read_spec(MODELS / f"{name}.yaml"))
+
+
+def _section(name: str) -> Section:
+    unit = _unit(name)
+    return steps_section(unit, order_of(unit))
+
+
+@pytest.fixture(scope="module")
+def alcove() -> Section:
+    return _section("reading-alcove")
+
+
+def test_moves_are_numbered_through_and_each_has_its_picture(alcove: Section) -> None:
+    moves = [move for stage in alcove.data["stages"] for move in stage["moves"]]
+    assert [move["number"] for move in moves] == list(range(1, len(moves) + 1))
+    assert [move["picture"] for move in moves] == list(alcove.files)
+
+
+def test_pictures_are_small_line_drawings_in_black_and_grey(alcove: Section) -> None:
+    for name, content in alcove.files.items():
+        assert len(content) < 60_000, name
+        root = ElementTree.fromstring(content)
+        assert float(root.attrib["width"].removesuffix("mm")) == WIDTH
+        assert float(root.attrib["height"].removesuffix("mm")) <= HIGHEST
+        colours = {
+            element.attrib[key]
+            for element in root.iter()
+            for key in ("fill", "stroke")
+            if key in element.attrib
+        }
+        assert colours <= GREYS, name
+
+
+def test_nothing_in_a_picture_lies_outside_it(alcove: Section) -> None:
+    for name, content in alcove.files.items():
+        root = ElementTree.fromstring(content)
+        high = float(root.attrib["height"].removesuffix("mm"))
+        for path in root.iter("{http://www.w3.org/2000/svg}path"):
+            numbers = [float(each) for each in re.findall(r"-?\d+(?:\.\d+)?", path.attrib["d"])]
+            if "aria-label" not in path.attrib:  # lettering has curves of its own
+                assert all(-0.5 <= x <= WIDTH + 0.5 for x in numbers[::2]), name
+                assert all(-0.5 <= y <= high + 0.5 for y in numbers[1::2]), name
+
+
+def test_every_part_that_is_put_together_is_named() -> None:
+    unit = _unit("reading-alcove")
+    plan = plan_of(unit, order_of(unit))
+    told = {ref for each in plan.stages for step in each.stage.steps for ref in step.refs}
+    assert told == {part.ref for part in unit.parts}
+
+
+def test_a_glue_up_says_dry_fit_glue_clamps_and_diagonals(alcove: Section) -> None:
+    carcass = next(each for each in alcove.data["stages"] if each["title"].startswith("Carcass"))
+    labels = [row["label"] for row in carcass["lead"]]
+    assert labels == ["Lies", "First", "Dry fit", "Glue", "Clamps", "Square", "Weighs"]
+    layers = [line for each in alcove.data["stages"] for line in each["after"] if "layers" in line]
+    assert any(line.startswith("SH1a, SH1b") and "trim them together" in line for line in layers)
+
+
+def test_a_unit_of_one_board_says_that_there_is_nothing_to_put_together() -> None:
+    whole = bookcase()
+    unit = replace(whole, parts=whole.parts[:1], joints=(), clearances=())
+    section = steps_section(unit, order_of(unit))
+    assert "one board" in section.data["one_board"]
+    assert section.data["stages"] == [] and section.files == {}
+
+
+def test_a_step_without_a_straight_way_says_what_is_in_the_way() -> None:
+    whole = bookcase()
+    first, second = whole.parts[:2]
+    unit = replace(whole, parts=(first, second), joints=(), clearances=())
+    order = Order(
+        (
+            Step((first.ref,), (), (0.0, 0.0, 0.0), 0.0, ()),
+            Step(
+                (second.ref,),
+                (first.ref,),
+                LEFT,
+                20.0,
+                (),
+                free=False,
+                why=f"{first.ref} in the way",
+            ),
+        )
+    )
+    (stage,) = steps_section(unit, order).data["stages"]
+    (move,) = stage["moves"]
+    assert f"{first.ref} in the way" in move["trouble"]
+
+
+def test_words_of_ways() -> None:
+    assert comes_from(X) == "from the left"
+    assert comes_from(DOWN) == "from above"
+    assert comes_from((-0.7071, 0.0, -0.7071)) == "aslant, from the right and above"
+    assert way_said(Y, 305.0, "mm") == "Slide it in from the front, 305 mm"
+    assert way_said(DOWN, 6.0, "mm") == "Put it on from above; it goes 6 mm in"
+    assert way_said(FORWARD, 0.0, "mm") == "Put it against, from the back"
+    assert way_said(X, 254.0, "in") == "Slide it in from the left, 10 in"
+    part = bookcase().parts[0]
+    assert "on its back" in lie_said([X, LEFT, DOWN], part)
+    assert "on its front" in lie_said([FORWARD], part)
+
+
+def test_refs_are_told_in_runs() -> None:
+    assert refs_said(["SH1", "SH2", "SH3", "SD1", "SH5"]) == "SH1 to SH3, SD1, SH5"
+    assert refs_said(["SH1", "SH2"]) == "SH1, SH2"
+    assert refs_said([f"A{i}" for i in range(0, 20, 2)], 3) == "A0, A2, A4 and 7 more"
