@@ -77,19 +77,18 @@ class Bench:
         assert lies["opposite"][lies["up"]] == lies["face"]
         return piece
 
-    def _stretch(self, axis: int, told: list[str]) -> Ends:
+    def _stretch(self, axis: int, told: dict[str, str]) -> Ends:
         """Where a tool begins and ends, past the piece where it runs out."""
-        assert len(told) == 2
-        start, stop = told
+        start, stop = told["start"], told["stop"]
         return (
             -_FAR if start == self.low[axis] else self.length(start) - self.slack,
             self.size[axis] + _FAR if stop == self.high[axis] else self.length(stop) + self.slack,
         )
 
-    def _extent(self, axis: int, told: list[str]) -> float:
+    def _extent(self, axis: int, told: dict[str, str]) -> float:
         """How long a stretch is within the piece."""
-        start = 0.0 if told[0] == self.low[axis] else self.length(told[0])
-        stop = self.size[axis] if told[1] == self.high[axis] else self.length(told[1])
+        start = 0.0 if told["start"] == self.low[axis] else self.length(told["start"])
+        stop = self.size[axis] if told["stop"] == self.high[axis] else self.length(told["stop"])
         return stop - start
 
     def _depth(self, surface: str, told: str) -> Ends:
@@ -148,12 +147,12 @@ class Bench:
         whole[list(axes)] = normal
         return tuple(whole.tolist()), offset + self.slack
 
-    def _point(self, told: list[str], axes: tuple[int, int]) -> tuple[float, float]:
+    def _point(self, told: dict[str, str], axes: tuple[int, int]) -> tuple[float, float]:
         """A point of the outline: the surface that it lies on, and how far along it."""
-        surface, (name, figure) = told[0], told[1].split(" ", 1)
+        surface = told["on"]
         place = {
             self.axis(surface): self.size[self.axis(surface)] if self.is_far(surface) else 0.0,
-            _AXES[name]: self.length(figure),
+            _AXES[told["axis"]]: self.length(told["at"]),
         }
         return place[axes[0]], place[axes[1]]
 
@@ -185,7 +184,7 @@ class Bench:
     def rebate(self, entry: Figures) -> Iterator[Manifold]:
         """As a groove is, open at an edge or an end."""
         surface, edge = entry["into"]
-        assert edge in entry["figures"]["xyz"[self.axis(edge)]]
+        assert edge in entry["figures"]["xyz"[self.axis(edge)]].values()
         yield from self.channel({**entry, "into": [surface]})
 
     def channel(self, entry: Figures) -> Iterator[Manifold]:
@@ -288,10 +287,10 @@ class Bench:
             height = self.size[self.axis(surface)] + radius - depth
         middle = {across: at, self.axis(surface): height}
         told = figures["xyz"[run]]
-        out = (told[0] == self.low[run], told[1] == self.high[run])
+        out = (told["start"] == self.low[run], told["stop"] == self.high[run])
         ends = (
-            -_FAR if out[0] else self.length(told[0]) + reach,
-            self.size[run] + _FAR if out[1] else self.length(told[1]) - reach,
+            -_FAR if out[0] else self.length(told["start"]) + reach,
+            self.size[run] + _FAR if out[1] else self.length(told["stop"]) - reach,
         )
         tool = self.round_bar(
             run, middle, (ends[0], max(ends[1], ends[0] + 1e-6)), radius + self.slack

@@ -237,11 +237,11 @@ def test_a_figure_that_is_wrong_by_a_millimetre_is_found(kinds: list[Laid]) -> N
         for key in path[:-1]:
             place = place[key]
         figure = place[path[-1]]
-        name, _, figure = figure.rpartition(" ") if isinstance(figure, str) else ("", "", "")
-        if not figure.removesuffix("°").replace(".", "").isdigit():
+        if not str(figure).removesuffix("°").replace(".", "").isdigit():
             continue
-        more = f"{float(figure.removesuffix('°')) + 1:g}" + ("°" if figure.endswith("°") else "")
-        place[path[-1]] = f"{name} {more}".strip()
+        degrees = "°" if str(figure).endswith("°") else ""
+        more = float(str(figure).removesuffix("°")) + 1
+        place[path[-1]] = f"{more:g}{degrees}" if isinstance(figure, str) else int(more)
         try:
             found = differs(real, wrong)
         except AssertionError:

@@ -50,7 +50,7 @@ class Datum:
         """What reaches from ``low`` to ``high`` in the part frame, from the datum on."""
         start = self.from_datum(axis, low, high - low)
         stop = start + high - low
-        return (
+        return Stretch(
             self.name(axis) if start <= TOUCH else self.words.say(start),
             self.name(axis, far=True) if stop >= self.size[axis] - TOUCH else self.words.say(stop),
         )

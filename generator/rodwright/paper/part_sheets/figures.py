@@ -10,9 +10,25 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-Stretch = tuple[str, str]
-"""Where something begins and where it ends along an axis: figures, or the names of the surfaces
-where it runs out."""
+from rodwright.unit import Surface
+
+
+@dataclass(frozen=True, slots=True)
+class Stretch:
+    """Where something begins and where it ends along an axis: figures, or the names of the surfaces
+    where it runs out."""
+
+    start: str
+    stop: str
+
+
+@dataclass(frozen=True, slots=True)
+class Point:
+    """A point of the outline of the piece: ``on`` which surface, and its place along ``axis``."""
+
+    on: str
+    axis: str
+    at: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,8 +43,8 @@ class Row:
 
 Places = tuple[str | Row, ...]
 """Places along an axis, those in a row together."""
-Figure = str | Places | Stretch | tuple[Stretch, ...]
-"""One figure, several places, a stretch, or several stretches."""
+Figure = str | Places | Stretch | tuple[Stretch, ...] | Point
+"""One figure, several places, a stretch, several stretches, or a point."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,7 +67,9 @@ class Entry:
 
 @dataclass(frozen=True, slots=True)
 class Operation:
-    """Workings that are made as the piece lies, and how it lies."""
+    """Workings that are made as the piece lies, and how it lies: by its ``side`` that is up, the
+    face or the reverse of its frame, None for what is done to its outline, ends and edges."""
 
     heading: str
+    side: Surface | None
     entries: tuple[Entry, ...]

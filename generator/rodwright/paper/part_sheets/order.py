@@ -44,8 +44,18 @@ def _steps(
         )
     )
     for each in operations:
-        yield f"{each.heading}: {_numbers(each)}."
+        yield f"{each.heading}{_lying(datum, each)}: {_numbers(each)}."
     yield from _after(unit, parts, datum, left_on, trimmed=bool(before))
+
+
+def _lying(datum: Datum, operation: Operation) -> str:
+    """How the piece lies for it, seen from where the maker stands."""
+    sides = {Surface.FACE: datum.origin[1].at_high, Surface.REVERSE: not datum.origin[1].at_high}
+    for face, far in sides.items():
+        if operation.side is face:
+            away = "away from you" if far else "towards you"
+            return f", {datum.name(0)} at your left, {datum.name(1)} {away}"
+    return ""
 
 
 def _cut(part: Part, datum: Datum, left_on: dict[Surface, float]) -> str:

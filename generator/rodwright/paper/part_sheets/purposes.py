@@ -28,7 +28,7 @@ _BESIDE = 0.5
 _NAMED = 3
 """Refs that are named before the others are only counted."""
 _FOR = {
-    "adjustable shelves": "pins of loose shelves",
+    "adjustable shelves": "row for loose shelves",
     "cam": "cam",
     "cam bolt": "bolt of a cam",
     "handle": "handle",
@@ -102,8 +102,7 @@ def _of_bore(near: Sequence[Neighbours], working: Bore) -> str:
     use = working.use
     if use in ("hinge cup", "hinge leaf", "hinge plate"):
         doors = [_doors(each, working) for each in near]
-        what = {"hinge cup": "cup", "hinge leaf": "leaf", "hinge plate": "plate"}[use]
-        return f"{what} of the hinge, {named(doors)}" if any(doors) else f"{what} of the hinge"
+        return f"{use}, {named(doors)}" if any(doors) else use
     said = _FOR.get(use, use)
     if use not in _TO:
         return said

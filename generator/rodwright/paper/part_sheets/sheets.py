@@ -185,6 +185,7 @@ def _operations(
         _EDGES: "In ends and edges",
         _ARRISES: "Arrises",
     }
+    sides = {_UP: Surface.FACE, _UNDER: Surface.REVERSE}
     by_turn: dict[int, list[Group]] = {turn: [] for turn in headings}
     for group in found:
         by_turn[_turn(size, group.workings[0])].append(group)
@@ -197,7 +198,7 @@ def _operations(
             numbered.append(replace(each, entry=entry))
         if members:
             entries = tuple(each.entry for each in numbered[start:])
-            made.append(Operation(headings[turn], entries))
+            made.append(Operation(headings[turn], sides.get(turn), entries))
     return tuple(made), tuple(numbered)
 
 

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from rodwright.geometry import TOUCH
 from rodwright.handover.words import degrees
 from rodwright.paper.part_sheets.datum import AXES, Datum
-from rodwright.paper.part_sheets.figures import Figure
+from rodwright.paper.part_sheets.figures import Figure, Point
 from rodwright.unit import Bevel, Mitre, Surface
 from rodwright.unit.workings.frames import plain
 
@@ -69,17 +69,19 @@ def slant_figures(
     for name, (surface, along) in zip(("from", "to"), crossings(datum.size, cut), strict=True):
         other = axes[1] if surface.axis == axes[0] else axes[0]
         at = words.say(datum.from_datum(other, along))
-        figures[name] = (words.name(surface), f"{AXES[other]} {at}")
+        figures[name] = Point(words.name(surface), AXES[other], at)
     return figures, corner
 
 
 def whole_end(size: Sequence[float], cut: Mitre | Bevel) -> bool:
     """Whether a cut gives the piece its outline: not one that only takes the arris of a face."""
-    return isinstance(cut, Mitre) or 2 not in _axes_of(cut) or _whole(size, cut) is not None
+    return isinstance(cut, Mitre) or 2 not in taken_axes(cut) or _whole(size, cut) is not None
 
 
-def _axes_of(cut: Bevel) -> tuple[int, int]:
-    return cut.surface.axis, cut.edge.axis
+def taken_axes(cut: Mitre | Bevel) -> tuple[int, int]:
+    """The part axes across the two surfaces whose corner a cut takes."""
+    first, second = _axes(cut)
+    return first.axis, second.axis
 
 
 def _whole(size: Sequence[float], cut: Bevel) -> Surface | None:

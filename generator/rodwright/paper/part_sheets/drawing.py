@@ -1,0 +1,119 @@
+"""The drawings of a part: each side that is worked, with running dimensions from the datum.
+
+Superimposed running dimensions (ISO 129-1, from memory): one line with its origin at the datum, an
+arrow at each place and the figure beside it, so that nothing is stepped off.  Above a view stand
+the numbers of its workings.  Labels are spread so that none overlaps another.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from rodwright.paper.part_sheets.entries import Group
+from rodwright.paper.part_sheets.labels import SIZE, Label, dimensions, numbers
+from rodwright.paper.part_sheets.on_paper import FAN, OUT, Laying, lay
+from rodwright.paper.part_sheets.seen import Facing
+from rodwright.paper.part_sheets.sheets import Laid
+from rodwright.pictures.glyphs import text_width
+from rodwright.pictures.ink import Drawing
+from rodwright.unit import Bevel, Easing, Mitre, Surface
+from rodwright.unit.surfaces import HIGH, LOW
+
+SCALES = {
+    "mm": (1, 2, 5, 8, 10, 12, 15, 20, 25, 30, 50, 100, 200),
+    "in": (1, 2, 4, 6, 8, 10, 12, 16, 20, 24, 32, 48, 96),
+}
+"""What one mm of paper stands for: those of ISO 5455 (from memory) or of inch rules, and some
+between, since nothing is measured off a sheet (common practice, no source)."""
+WIDTHS = {"mm": 265.0, "in": 247.0}
+"""mm that a drawing is wide: A4 or Letter lying, less its margins."""
+HEIGHTS = {"mm": 182.0, "in": 188.0}
+"""mm of a page between its margins."""
+_MOST_HIGH, _FAIRLY_HIGH = 62.0, 30.0
+"""mm of paper: no face is drawn higher, nor lower than the second to save a page."""
+_LEAST_HIGH = (9.0, 9.0, 14.0)
+"""mm of paper that an end, an edge and a face are high at least: what would be lower is drawn
+higher than its scale, and says so."""
+_SHORTEST = 60.0
+_RIGHT = 16.0
+_CAPTION = 5.0
+_HEAD = 36.0
+"""mm of a page that its title, sizes and order of work take (roughly)."""
+_LINE = 4.6
+"""mm of a line of its table (roughly)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """A side of a part with its workings, and its drawing."""
+
+    surface: Surface
+    groups: tuple[Group, ...]
+    drawing: Drawing
+
+
+def drawings(laid: Laid) -> tuple[Shown, ...]:
+    """The face that is up, then whatever else is worked."""
+    by_surface: dict[Surface, list[Group]] = {Surface.FACE: []}
+    for group in laid.groups:
+        by_surface.setdefault(_shown_on(laid, group), []).append(group)
+    order = (Surface.FACE, Surface.REVERSE, *(s for s in (*LOW, *HIGH) if s.axis != 2))
+    return tuple(
+        Shown(each, tuple(by_surface[each]), _view(laid, each, tuple(by_surface[each])))
+        for each in order
+        if each in by_surface
+    )
+
+
+def _shown_on(laid: Laid, group: Group) -> Surface:
+    """The surface on which a working is drawn."""
+    working = group.workings[0]
+    side = working.worked_from(laid.piece.blank.size)
+    if side is not None:
+        return side
+    if isinstance(working, Mitre | Bevel | Easing):
+        return Surface.FACE
+    surface: Surface = getattr(working, "surface", Surface.FACE)
+    return Surface.FACE if surface.axis == 2 else surface
+
+
+def _view(laid: Laid, surface: Surface, groups: tuple[Group, ...]) -> Drawing:
+    datum, unit = laid.datum, laid.sheet.unit
+    facing = Facing.of(datum, surface)
+    below, beside = (dimensions(laid, facing, groups, way) for way in (0, 1))
+    above = numbers(laid, facing, groups)
+    left = 6.0 + OUT + FAN + _longest(beside)
+    head = _CAPTION + (_longest(above) + 2.0 + FAN if above else 2.0)
+    foot = 2.5 + OUT + FAN + _longest(below)
+    room = WIDTHS[unit] - left - _RIGHT
+    high = HEIGHTS[unit] - _HEAD - head - foot - _LINE * (3 + 1.5 * len(groups))
+    scale = _scale(laid, room, min(max(high, _FAIRLY_HIGH), _MOST_HIGH))
+    first, second = (datum.size[axis] / scale for axis in facing.across)
+    least = _LEAST_HIGH[surface.axis]
+    taller = math.ceil(least / second) if second < 0.8 * least else 1
+    laying = Laying(laid, facing, groups, scale, taller, left, head, room)
+    marks, width, height = lay(laying, below, beside, above)
+    name, ref = datum.words.name(surface), laid.sheet.refs[0]
+    return Drawing(
+        round(max(left + max(first, _SHORTEST) + _RIGHT, width), 3),
+        round(max(head + second * taller + foot, height), 3),
+        f"{ref}, {name}",
+        f"the {name} of {ref} with its workings dimensioned",
+        marks,
+        "mm",
+    )
+
+
+def _longest(labels: Sequence[Label]) -> float:
+    return max(text_width(each.text, SIZE) for each in labels)
+
+
+def _scale(laid: Laid, room: float, high: float) -> int:
+    """That of all the views of a part: the largest at which its face goes into the room."""
+    length, width, _ = laid.datum.size
+    scales = SCALES[laid.sheet.unit]
+    return next(
+        (each for each in scales if length / each <= room and width / each <= high), scales[-1]
+    )
