@@ -10,6 +10,7 @@ from rodwright.handover.words import degrees
 from rodwright.paper.part_sheets.datum import AXES, Datum
 from rodwright.paper.part_sheets.figures import Entry, Figure
 from rodwright.paper.part_sheets.gathering import grids, told_places
+from rodwright.paper.part_sheets.marks import Patch
 from rodwright.paper.part_sheets.slants import leaves_box, slant_figures
 from rodwright.unit import (
     Bevel,
@@ -33,10 +34,10 @@ THROUGH = "through"
 
 @dataclass(frozen=True, slots=True)
 class Group:
-    """An entry with the workings (part frame) that it tells."""
+    """An entry with the workings (part frame) that it tells, or the place that is only marked."""
 
     entry: Entry
-    workings: tuple[Working, ...]
+    workings: tuple[Working | Patch, ...]
 
 
 def groups(

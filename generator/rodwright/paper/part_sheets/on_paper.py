@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from rodwright.geometry import TOUCH
 from rodwright.paper.part_sheets.entries import Group
 from rodwright.paper.part_sheets.labels import SIZE, Label
+from rodwright.paper.part_sheets.marks import Patch
 from rodwright.paper.part_sheets.room import spread
 from rodwright.paper.part_sheets.seen import Facing, rings, seen, shape
 from rodwright.paper.part_sheets.sheets import Laid
@@ -157,6 +158,7 @@ def _view(laying: Laying) -> list[Mark]:
     lines = [tuple(map(laying.page, ring)) for ring in rings(found.outline)]
     lines += [tuple(map(laying.page, line)) for line in found.lines]
     cut: list[tuple[Spot, ...]] = []
+    covered = [tuple(map(laying.page, line)) for line in found.covered]
     for each in (working for group in laying.groups for working in group.workings):
         if isinstance(each, Mitre | Bevel):
             continue
@@ -167,13 +169,13 @@ def _view(laying: Laying) -> list[Mark]:
             cut.append(_circle(x, y, _LEAST_HOLE / 2))
         else:
             shown = taken.intersection(found.outline)
-            cut += [tuple(map(laying.page, ring)) for ring in rings(shown)]
+            drawn = covered if isinstance(each, Patch) else cut
+            drawn += [tuple(map(laying.page, ring)) for ring in rings(shown)]
     marks: list[Mark] = [Stroke(tuple(lines), _WIDE)]
     if cut:
         marks.append(Stroke(tuple(cut), _NARROW))
-    if found.covered:
-        covered = tuple(tuple(map(laying.page, line)) for line in found.covered)
-        marks.append(Stroke(covered, _NARROW, dashes=_DASHES))
+    if covered:
+        marks.append(Stroke(tuple(covered), _NARROW, dashes=_DASHES))
     return marks
 
 

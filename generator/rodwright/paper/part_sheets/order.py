@@ -18,14 +18,15 @@ _GRAIN = {
 
 
 def order_of_work(
-    unit: Unit, parts: Sequence[Part], datum: Datum, operations: Sequence[Operation]
+    unit: Unit, parts: Sequence[Part], datum: Datum, operations: Sequence[Operation], marks: int
 ) -> tuple[str, ...]:
-    """What is done to a part one after the other; lengths in the unit's measure."""
-    return tuple(_steps(unit, parts, datum, operations))
+    """What is done to a part one after the other, with so many places that are only marked;
+    lengths in the unit's measure."""
+    return tuple(_steps(unit, parts, datum, operations, marks))
 
 
 def _steps(
-    unit: Unit, parts: Sequence[Part], datum: Datum, operations: Sequence[Operation]
+    unit: Unit, parts: Sequence[Part], datum: Datum, operations: Sequence[Operation], marks: int
 ) -> Iterator[str]:
     first = parts[0]
     say, left_on = datum.words.say, trims(first)
@@ -45,6 +46,9 @@ def _steps(
     )
     for each in operations:
         yield f"{each.heading}{_lying(datum, each)}: {_numbers(each)}."
+    if marks:
+        made = sum(len(each.entries) for each in operations)
+        yield f"Mark in pencil what is set against it: {_range(made + 1, made + marks)}."
     yield from _after(unit, parts, datum, left_on, trimmed=bool(before))
 
 
@@ -142,7 +146,10 @@ def _partners(unit: Unit, parts: Sequence[Part], kind: JointKind, role: Role | N
 
 def _numbers(operation: Operation) -> str:
     numbers = [each.number for each in operation.entries]
-    low, high = min(numbers), max(numbers)
+    return _range(min(numbers), max(numbers))
+
+
+def _range(low: int, high: int) -> str:
     return f"no. {low}" if low == high else f"nos. {low} to {high}"
 
 

@@ -77,6 +77,8 @@ def _shown(sheet: PartSheet, shown: Shown, name: str) -> dict[str, Any]:
         }
         for each in sheet.operations
     ]
+    marked = [cells(entry) for entry in sheet.marks if entry.number in there]
+    blocks.append({"heading": "Marked in pencil", "rows": marked})
     return {
         "file": name,
         "width": shown.drawing.width,

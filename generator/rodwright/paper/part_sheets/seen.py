@@ -9,6 +9,7 @@ import shapely
 
 from rodwright.geometry import TOUCH
 from rodwright.paper.part_sheets.datum import Datum
+from rodwright.paper.part_sheets.marks import Patch
 from rodwright.paper.part_sheets.slants import crossings, taken_axes
 from rodwright.unit import (
     Bevel,
@@ -138,7 +139,7 @@ def _largest(found: shapely.Geometry) -> shapely.Polygon:
     return max(parts, key=lambda each: each.area)
 
 
-def shape(datum: Datum, facing: Facing, working: Working) -> shapely.Polygon:
+def shape(datum: Datum, facing: Facing, working: Working | Patch) -> shapely.Polygon:
     """What a working takes, seen square to a surface."""
     first, second = facing.across
     if isinstance(working, Hole) and set(working.surface.across) == {first, second}:

@@ -12,7 +12,8 @@ from rodwright.lengths import LengthUnit
 from rodwright.mass import weight
 from rodwright.paper.part_sheets.datum import Datum, datum_of
 from rodwright.paper.part_sheets.entries import Group, groups
-from rodwright.paper.part_sheets.figures import Operation
+from rodwright.paper.part_sheets.figures import Entry, Operation
+from rodwright.paper.part_sheets.marks import Patch, marks
 from rodwright.paper.part_sheets.order import order_of_work
 from rodwright.paper.part_sheets.pairs import Hands, hands
 from rodwright.paper.part_sheets.purposes import purposes
@@ -72,7 +73,8 @@ class PartSheet:
     workings are measured on the finished piece.  ``shows`` are the surfaces that show,
     ``lipped`` the edges that carry a lipping, ``edged`` what is glued on which surface.
     ``lie`` says how each piece goes in the unit, ``hands`` which part is its mirror image.
-    ``operations`` are the workings in their order, ``work`` the whole order of work.
+    ``operations`` are the workings in their order, ``marks`` what is only marked in pencil, and
+    ``work`` the whole order of work.
     """
 
     refs: tuple[str, ...]
@@ -92,6 +94,7 @@ class PartSheet:
     hands: Hands
     weight_each: str
     operations: tuple[Operation, ...]
+    marks: tuple[Entry, ...]
     work: tuple[str, ...]
 
 
@@ -124,6 +127,10 @@ def _laid(unit: Unit, parts: Sequence[Part], pair: Hands) -> Laid:
     say = datum.words.say
     found = tuple(groups(datum, first.workings, purposes(unit, pieces)))
     made, numbered = _operations(datum, first, found)
+    marked = tuple(
+        Group(replace(entry, number=number), (patch,))
+        for number, (entry, patch) in enumerate(marks(unit, pieces, datum), len(numbered) + 1)
+    )
     finished, rough = map(_size(say), (first.blank.size, first.rough_size))
     sheet = PartSheet(
         refs=tuple(part.ref for part in parts),
@@ -146,9 +153,10 @@ def _laid(unit: Unit, parts: Sequence[Part], pair: Hands) -> Laid:
         hands=pair,
         weight_each=format_weight(weight(first), unit.display_unit, 2),
         operations=made,
-        work=order_of_work(unit, pieces, datum, made),
+        marks=tuple(each.entry for each in marked),
+        work=order_of_work(unit, pieces, datum, made, len(marked)),
     )
-    return Laid(sheet, first, datum, numbered)
+    return Laid(sheet, first, datum, (*numbered, *marked))
 
 
 def _size(say: Callable[[float], str]) -> Callable[[Vector], Size]:
@@ -202,7 +210,7 @@ def _operations(
     return tuple(made), tuple(numbered)
 
 
-def _turn(size: Vector, working: Working) -> int:
+def _turn(size: Vector, working: Working | Patch) -> int:
     """When a working is made, by how the piece lies for it."""
     if isinstance(working, Notch):
         return _SHAPE
