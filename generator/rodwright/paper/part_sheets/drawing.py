@@ -13,6 +13,7 @@ from dataclasses import dataclass
 
 from rodwright.paper.part_sheets.entries import Group
 from rodwright.paper.part_sheets.labels import SIZE, Label, dimensions, numbers
+from rodwright.paper.part_sheets.marks import Patch
 from rodwright.paper.part_sheets.on_paper import FAN, OUT, Laying, lay
 from rodwright.paper.part_sheets.seen import Facing
 from rodwright.paper.part_sheets.sheets import Laid
@@ -31,7 +32,7 @@ WIDTHS = {"mm": 265.0, "in": 247.0}
 """mm that a drawing is wide: A4 or Letter lying, less its margins."""
 HEIGHTS = {"mm": 182.0, "in": 188.0}
 """mm of a page between its margins."""
-_MOST_HIGH, _FAIRLY_HIGH = 62.0, 30.0
+_MOST_HIGH, _FAIRLY_HIGH = 62.0, 36.0
 """mm of paper: no face is drawn higher, nor lower than the second to save a page."""
 _LEAST_HIGH = (9.0, 9.0, 14.0)
 """mm of paper that an end, an edge and a face are high at least: what would be lower is drawn
@@ -70,6 +71,8 @@ def drawings(laid: Laid) -> tuple[Shown, ...]:
 def _shown_on(laid: Laid, group: Group) -> Surface:
     """The surface on which a working is drawn."""
     working = group.workings[0]
+    if isinstance(working, Patch):
+        return working.surface
     side = working.worked_from(laid.piece.blank.size)
     if side is not None:
         return side
@@ -88,7 +91,7 @@ def _view(laid: Laid, surface: Surface, groups: tuple[Group, ...]) -> Drawing:
     head = _CAPTION + (_longest(above) + 2.0 + FAN if above else 2.0)
     foot = 2.5 + OUT + FAN + _longest(below)
     room = WIDTHS[unit] - left - _RIGHT
-    high = HEIGHTS[unit] - _HEAD - head - foot - _LINE * (3 + 1.5 * len(groups))
+    high = HEIGHTS[unit] - _HEAD - head - foot - _LINE * (3 + 1.2 * len(groups))
     scale = _scale(laid, room, min(max(high, _FAIRLY_HIGH), _MOST_HIGH))
     first, second = (datum.size[axis] / scale for axis in facing.across)
     least = _LEAST_HIGH[surface.axis]

@@ -113,17 +113,23 @@ def lay(
         *_above(laying, told),
         *_captioned(laying),
     )
-    return marks, _rightmost(marks) + 1.0, middle + half + 2.0
+    right, low = _reach(marks)
+    return marks, right + 1.0, low + 1.0
 
 
-def _rightmost(marks: Sequence[Mark]) -> float:
-    """How far marks reach to the right; texts that end somewhere don't reach past it."""
-    far = [x for mark in marks if isinstance(mark, Stroke) for line in mark.lines for x, _ in line]
+def _reach(marks: Sequence[Mark]) -> Spot:
+    """How far marks reach to the right and down."""
+    far = [
+        spot for mark in marks if isinstance(mark, Stroke) for line in mark.lines for spot in line
+    ]
     for mark in marks:
         if isinstance(mark, Lettering):
-            starts = mark.anchor == "start" and not mark.upwards
-            far.append(mark.at[0] + (text_width(mark.text, mark.size) if starts else 0.0))
-    return max(far)
+            (x, y), long = mark.at, text_width(mark.text, mark.size)
+            if mark.upwards:
+                far.append((x, y + (long if mark.anchor == "end" else 0.0)))
+            else:
+                far.append((x + (long if mark.anchor == "start" else 0.0), y))
+    return max(x for x, _ in far), max(y for _, y in far)
 
 
 def _lower(laying: Laying, by: float) -> Laying:

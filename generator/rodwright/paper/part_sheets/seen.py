@@ -166,6 +166,6 @@ def shape(datum: Datum, facing: Facing, working: Working | Patch) -> shapely.Pol
 def rings(found: shapely.Geometry) -> Iterator[tuple[Point, ...]]:
     """The outlines of a shape."""
     for each in shapely.get_parts(found):
-        if isinstance(each, shapely.Polygon):
+        if isinstance(each, shapely.Polygon) and not each.is_empty:
             for ring in (each.exterior, *each.interiors):
                 yield tuple((x, y) for x, y in ring.coords)

@@ -196,7 +196,9 @@ def _operations(
     sides = {_UP: Surface.FACE, _UNDER: Surface.REVERSE}
     by_turn: dict[int, list[Group]] = {turn: [] for turn in headings}
     for group in found:
-        by_turn[_turn(size, group.workings[0])].append(group)
+        (first, *_) = group.workings
+        if not isinstance(first, Patch):
+            by_turn[_turn(size, first)].append(group)
     numbered: list[Group] = []
     made: list[Operation] = []
     for turn, members in by_turn.items():
@@ -210,7 +212,7 @@ def _operations(
     return tuple(made), tuple(numbered)
 
 
-def _turn(size: Vector, working: Working | Patch) -> int:
+def _turn(size: Vector, working: Working) -> int:
     """When a working is made, by how the piece lies for it."""
     if isinstance(working, Notch):
         return _SHAPE
