@@ -8,18 +8,20 @@ from typing import Any
 
 from rodwright.handover.stamp import time_stamp
 from rodwright.paper.rods.rods import rods_of
-from rodwright.paper.rods.sheets import strip, tiles
+from rodwright.paper.rods.sheets import USUAL_PAPER, strip, tiles
 from rodwright.paper.typesetting import typeset
 from rodwright.pictures.ink import Drawing, Lettering, Stroke
 from rodwright.pictures.svg import to_svg
+from rodwright.trade.label_sheets import Paper
 from rodwright.unit import Unit
 
 _PAGES = "rod_pages"
 
 
-def rod_files(unit: Unit) -> dict[str, bytes]:
-    """Each rod as a strip (SVG, PDF), and all in tiles for A4, or for Letter in inches (PDF), by
-    names below the output folder.  A strip too long for one page has an SVG a page.
+def rod_files(unit: Unit, paper: Paper | None = None) -> dict[str, bytes]:
+    """Each rod as a strip (SVG, PDF), and all in tiles for a printer (PDF), by names below the
+    output folder.  A strip too long or too wide for one page has an SVG a page.  Unless said,
+    ``paper`` is A4, or Letter for a maker in inches.
 
     Raises:
         ProblemsError: Typst isn't installed, or SOURCE_DATE_EPOCH is no time.
@@ -34,7 +36,7 @@ def rod_files(unit: Unit) -> dict[str, bytes]:
             files[f"book/rods/{name}.svg"] = to_svg(page).encode()
         title = f"{unit.title}: {rod.name} rod"
         files[f"book/rods/rod-{rod.name}.pdf"] = _pdf(pages, title, when)
-        sheets += tiles(rod, unit.title, measure)
+        sheets += tiles(rod, unit.title, measure, paper or USUAL_PAPER[measure])
     files["book/rods.pdf"] = _pdf(sheets, f"{unit.title}: rods", when)
     return files
 

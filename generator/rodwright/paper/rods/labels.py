@@ -12,38 +12,35 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True)
 class Wanted:
-    """A text so high that wants its middle ``at`` a place; ``minor`` ones go without where they
-    have no room."""
+    """A text so high that wants its middle ``at`` a place; those of a ``rank`` above 0 go without
+    where they have no room, the highest first."""
 
     at: float
     height: float
-    minor: bool = False
+    rank: int = 0
 
 
 def placed(wanted: Sequence[Wanted], low: float, high: float) -> list[float | None]:
     """The middle of each text between two ends; None of those that stay without.
 
-    ``wanted`` is in the order of its places.  Texts that aren't minor move aside for each other by
-    the least sum of squares (the pool-adjacent-violators algorithm; Best and Chakravarti,
-    Mathematical Programming 47, 1990, from memory).  Minor ones stand where they belong or not at
-    all, and so do the others where all of them together have no room.
+    ``wanted`` is in the order of its places.  Texts of rank 0 move aside for each other by the
+    least sum of squares (the pool-adjacent-violators algorithm; Best and Chakravarti, Mathematical
+    Programming 47, 1990, from memory).  The others stand where they belong or not at all, and so
+    do all of them where those of rank 0 together have no room.
     """
     found: list[float | None] = [None] * len(wanted)
-    major = [number for number, each in enumerate(wanted) if not each.minor]
-    if sum(wanted[number].height for number in major) <= high - low:
-        for number, at in zip(
-            major, _spread([wanted[each] for each in major], low, high), strict=True
-        ):
+    first = [number for number, each in enumerate(wanted) if each.rank == 0]
+    if sum(wanted[number].height for number in first) <= high - low:
+        spread = _spread([wanted[each] for each in first], low, high)
+        for number, at in zip(first, spread, strict=True):
             found[number] = at
-        left = [number for number, each in enumerate(wanted) if each.minor]
-    else:
-        left = [*major, *(number for number, each in enumerate(wanted) if each.minor)]
+    left = [number for number, at in enumerate(found) if at is None]
     taken = [
         (at - each.height / 2, at + each.height / 2)
         for at, each in zip(found, wanted, strict=True)
         if at is not None
     ]
-    for number in left:
+    for number in sorted(left, key=lambda each: wanted[each].rank):
         each = wanted[number]
         at = min(max(each.at, low + each.height / 2), high - each.height / 2)
         span = (at - each.height / 2, at + each.height / 2)

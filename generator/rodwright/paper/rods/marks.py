@@ -35,8 +35,8 @@ _FARTHEST = (
 )
 
 
-Kind = Literal["end", "board", "cut", "hole", "ware"]
-KINDS: tuple[Kind, ...] = ("end", "board", "cut", "hole", "ware")
+Kind = Literal["end", "board", "edge", "cut", "hole", "ware"]
+KINDS: tuple[Kind, ...] = ("end", "board", "edge", "cut", "hole", "ware")
 """The weightiest first."""
 
 
@@ -48,9 +48,9 @@ class Mark:
     ``housing``), ``where`` in what is cut or bought the line lies (``lower side``), ``detail`` what
     a table has room for besides.  ``face`` is the surface of its part
     that it is marked on, None for the part's own ends and what is marked on no face.  ``kind`` says
-    what the line is: an end of the part itself, of a board that meets it, a side or the bottom of
-    what is cut, the middle of a hole, or something bought.  ``minor`` ones stand in a row of holes
-    between the first and the last: they need no text.
+    what the line is: an end of the part itself; a face of a board that meets it, or another edge of
+    one; a side or the bottom of what is cut; the middle of a hole; or something bought.  ``minor``
+    ones stand in a row of holes between the first and the last: they need no text.
     """
 
     at: float

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 
 from rodwright.geometry import TOUCH
-from rodwright.paper.rods.marks import SAME, SIDES, Mark, along, ends
+from rodwright.paper.rods.marks import SAME, SIDES, Kind, Mark, along, ends
 from rodwright.unit import (
     TRAITS,
     Fitting,
@@ -34,6 +34,8 @@ _SLIDES = {
 """Kinds of slides by what the hardware list calls them."""
 
 
+_FOR_NO_PART = ("adjustable shelves", "handle")
+"""Uses of holes that take something bought and nothing of the unit."""
 _TOLD_BY_THEMSELVES = {Role.BACK, Role.LIPPING}
 """What is made to fit the rest and marked out on nothing."""
 
@@ -67,6 +69,8 @@ class Meetings:
         joints = self.joints.get(part.ref, [])
         box = part.placement.box_to_unit(working.bounds(part.blank.size))
         use = getattr(working, "use", "")
+        if use in _FOR_NO_PART:
+            return ()
         if use.startswith("hinge"):
             hung = (each for each in joints if each.kind is JointKind.HINGED)
             doors = [each.second for each in hung if each.first == part.ref]
@@ -82,7 +86,10 @@ class Meetings:
         return meant or found
 
     def marks(self, part: Part, axis: int) -> Iterator[Mark]:
-        """What comes to a part, along an axis, as far as it lies on it."""
+        """What comes to a part, along an axis, as far as it lies on it; nothing of one that lies
+        askew, which can't be marked from a rod."""
+        if along(part, axis) is None:
+            return
         bounds = part.bounds()
         for mark in self._coming(part, axis):
             if bounds.low[axis] - SAME < mark.at < bounds.high[axis] + SAME:
@@ -157,8 +164,10 @@ def _board(part: Part, other: Part, axis: int, resting: bool) -> Iterator[Mark]:
     if its[0].at < bounds.low[axis] + SAME and its[-1].at > bounds.high[axis] - SAME:
         return
     face = facing(part, other)
+    kind: Kind = "board" if along(other, axis) == 2 else "edge"
+    detail = "on pins" if resting else ""
     for each in (its[0], its[-1]):
-        yield Mark(each.at, each.of, each.what, "", "on pins" if resting else "", face, "board")
+        yield replace(each, detail=detail, face=face, kind=kind)
 
 
 def _slide(side: Part, slides: Slides, axis: int, *, on_side: bool) -> Iterator[Mark]:

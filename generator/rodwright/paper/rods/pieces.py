@@ -10,7 +10,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 
 from rodwright.handover.strength_list import subjects_text
-from rodwright.paper.rods.marks import Mark, along, own_marks
+from rodwright.paper.rods.marks import Kind, Mark, along, own_marks
 from rodwright.paper.rods.meetings import Meetings, meetings_of
 from rodwright.unit import PANELS, TRAITS, Assembly, Part, Role, Surface, Unit
 from rodwright.unit.orientation import orientation_of
@@ -50,12 +50,12 @@ class Piece:
         """Where it ends."""
         return max(mark.at for mark in self.marks if mark.kind == "end")
 
-    @property
-    def boards(self) -> dict[str, tuple[float, float]]:
-        """Where boards lie that meet it with both of their sides on it, by their refs."""
+    def meeting(self, *kinds: Kind) -> dict[str, tuple[float, float]]:
+        """Where what meets it with both of its sides on it lies, by its ref; a ``board`` that lies
+        across the rod or another ``edge``."""
         places: dict[str, list[float]] = {}
         for mark in self.marks:
-            for ref in mark.of if mark.kind == "board" else ():
+            for ref in mark.of if mark.kind in kinds else ():
                 places.setdefault(ref, []).append(mark.at)
         return {ref: (min(each), max(each)) for ref, each in places.items() if len(each) > 1}
 
@@ -67,7 +67,7 @@ def pieces_of(unit: Unit, axis: int) -> tuple[Piece, ...]:
     """
     meetings = meetings_of(unit)
     alone = [each for part in unit.parts for each in _pieces(part, axis, meetings)]
-    shown = {ref for piece in alone for ref in piece.boards}
+    shown = {ref for piece in alone for ref in piece.meeting("board", "edge")}
     wanted = (each for each in alone if not _needless(each, shown))
     return _gathered(wanted)
 
@@ -124,7 +124,7 @@ def _piece(part: Part, marks: Iterable[Mark], face: Surface | None) -> Piece:
 
 def _needless(piece: Piece, shown: set[str]) -> bool:
     """Whether a piece tells nothing that another doesn't."""
-    bare = all(mark.kind in {"end", "board"} for mark in piece.marks)
+    bare = all(mark.kind in {"end", "board", "edge"} for mark in piece.marks)
     return bare and piece.refs[0] in shown
 
 

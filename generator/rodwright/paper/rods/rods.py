@@ -47,7 +47,7 @@ class Line:
         boards: dict[str, dict[str, None]] = {}
         others: dict[tuple[str, str], dict[str, None]] = {}
         for mark in self.marks:
-            if mark.kind in {"end", "board"}:
+            if mark.kind in {"end", "board", "edge"}:
                 boards.setdefault(mark.what, {}).update(dict.fromkeys(mark.of))
             else:
                 others.setdefault((mark.what, mark.where), {}).update(dict.fromkeys(mark.of))

@@ -13,11 +13,10 @@ from rodwright.lengths import LengthUnit, format_length
 from rodwright.paper.rods.rods import Rod, Track
 from rodwright.paper.rods.stretch import (
     BASE,
+    FULL,
     HEAVY,
     LEADING,
-    SCALE,
     THIN,
-    TRACK,
     TYPE,
     Stretch,
     hatching,
@@ -26,10 +25,13 @@ from rodwright.paper.rods.stretch import (
     wrapped,
 )
 from rodwright.pictures.ink import Drawing, Lettering, Mark, Stroke
+from rodwright.trade.label_sheets import Paper as PaperName
 
 LONGEST = 4800.0
 """So much of a rod is on one page of a strip: a PDF's page is at most 14 400 points of 1/72 in long
 (ISO 32000-1, annex C, from memory), which is 5 080 mm."""
+WIDEST = 594.0
+"""So wide is a strip at most: the short side of A1 (ISO 216), which rolls of 24 in take too."""
 FLAP = 10.0
 """How far a sheet reaches under the next."""
 CHECK: dict[LengthUnit, float] = {"mm": 100.0, "in": 101.6}
@@ -42,29 +44,27 @@ _LEFT = 14.0
 
 @dataclass(frozen=True, slots=True)
 class Paper:
-    """A printer's paper: its name, its size, and how much of a rod is on one sheet of it."""
+    """A printer's paper: its size, and how much of a rod is on one sheet of it."""
 
-    name: str
     width: float
     height: float
     step: float
 
 
-PAPERS: dict[LengthUnit, Paper] = {
-    "mm": Paper("A4", 210.0, 297.0, 230.0),
-    "in": Paper("Letter", 215.9, 279.4, 8 * 25.4),
-}
-"""A4 (ISO 216) and Letter (ANSI Y14.1, size A, from memory).  A sheet begins at a round figure."""
+PAPERS = {"a4": Paper(210.0, 297.0, 230.0), "letter": Paper(215.9, 279.4, 203.2)}
+"""A4 (ISO 216) and Letter (ANSI Y14.1, size A, from memory).  A sheet begins at a whole figure."""
+USUAL_PAPER: dict[LengthUnit, PaperName] = {"mm": "a4", "in": "letter"}
+"""What makers in mm and in inches have in their printers."""
 
 
 @dataclass(frozen=True, slots=True)
 class Sheet:
     """One sheet: a stretch of a rod from ``start``, ``step`` long before the flap; ``number`` of
-    ``count``, of the ``set`` of sheets with these tracks."""
+    ``count``, of the set with these tracks, which has a ``letter`` if there are more."""
 
     rod: Rod
     tracks: tuple[Track, ...]
-    set: str
+    letter: str
     number: int
     count: int
     start: float
@@ -73,7 +73,7 @@ class Sheet:
     @property
     def name(self) -> str:
         """What it is called."""
-        rod = f"{self.rod.name.capitalize()} rod{self.set and f' {self.set}'}"
+        rod = f"{self.rod.name.capitalize()} rod {self.letter}".rstrip()
         return rod if self.count == 1 else f"{rod}, sheet {self.number} of {self.count}"
 
     @property
@@ -84,32 +84,41 @@ class Sheet:
 
 
 def strip(rod: Rod, title: str, unit: LengthUnit) -> tuple[Drawing, ...]:
-    """A rod with all its tracks side by side, in as few pages as PDF can have."""
-    width = _LEFT + SCALE + len(rod.tracks) * TRACK + 2 * _SIDE
-    sheets = _sheets(rod, rod.tracks, "", LONGEST)
+    """A rod with its tracks side by side, in as few pages as a plotter and PDF can have."""
+    sets = _sets(rod, WIDEST)
     # The line across and what is said of it need room, and so does the line along.
+    width = max(200.0, _width(max(len(tracks) for _, tracks in sets)))
+    least = CHECK[unit] + 20.0
     return tuple(
-        sheet_drawing(
-            each,
-            title,
-            unit,
-            max(width, 200.0),
-            _TOP + max(each.stop - each.start, CHECK[unit] + 20.0) + _BOTTOM,
-        )
-        for each in sheets
+        sheet_drawing(each, title, unit, width, _TOP + max(each.stop - each.start, least) + _BOTTOM)
+        for letter, tracks in sets
+        for each in _sheets(rod, tracks, letter, LONGEST)
     )
 
 
-def tiles(rod: Rod, title: str, unit: LengthUnit) -> tuple[Drawing, ...]:
+def tiles(rod: Rod, title: str, unit: LengthUnit, name: PaperName) -> tuple[Drawing, ...]:
     """A rod on a printer's paper: sets of sheets, each with as many tracks as go onto one."""
-    paper = PAPERS[unit]
-    beside = int((paper.width - _LEFT - SCALE - _SIDE) / TRACK)
-    sets = [rod.tracks[at : at + beside] for at in range(0, len(rod.tracks), beside)]
+    paper = PAPERS[name]
     return tuple(
         sheet_drawing(each, title, unit, paper.width, paper.height)
-        for number, tracks in enumerate(sets)
-        for each in _sheets(rod, tracks, _letters(number) if len(sets) > 1 else "", paper.step)
+        for letter, tracks in _sets(rod, paper.width)
+        for each in _sheets(rod, tracks, letter, paper.step)
     )
+
+
+def _width(tracks: int) -> float:
+    """Of a sheet with so many tracks."""
+    return _LEFT + FULL.scale + tracks * FULL.track + _SIDE
+
+
+def _sets(rod: Rod, width: float) -> list[tuple[str, tuple[Track, ...]]]:
+    """A rod's tracks in sets that go side by side onto a sheet so wide, with a letter for each
+    where there is more than one."""
+    beside = int((width - _width(0)) / FULL.track)
+    sets = [rod.tracks[at : at + beside] for at in range(0, len(rod.tracks), beside)]
+    return [
+        (_letters(number) if len(sets) > 1 else "", tracks) for number, tracks in enumerate(sets)
+    ]
 
 
 def _letters(number: int) -> str:
@@ -117,11 +126,11 @@ def _letters(number: int) -> str:
     return (_letters(number // 26 - 1) if number >= 26 else "") + chr(ord("A") + number % 26)
 
 
-def _sheets(rod: Rod, tracks: Sequence[Track], name: str, step: float) -> list[Sheet]:
+def _sheets(rod: Rod, tracks: Sequence[Track], letter: str, step: float) -> list[Sheet]:
     """Sheets over the whole of a rod; what is no more than a flap past one goes onto it."""
     count = max(1, -int(-(rod.length - FLAP) // step))
     return [
-        Sheet(rod, tuple(tracks), name, number + 1, count, number * step, step)
+        Sheet(rod, tuple(tracks), letter, number + 1, count, number * step, step)
         for number in range(count)
     ]
 
@@ -144,7 +153,8 @@ def sheet_drawing(
 
 
 def _about(sheet: Sheet, unit: LengthUnit) -> str:
-    start, stop = (format_length(at, unit) for at in (sheet.start, sheet.stop))
+    end = sheet.stop if sheet.number == sheet.count else sheet.start + sheet.step
+    start, stop = (format_length(at, unit) for at in (sheet.start, end))
     return (
         f"{sheet.name}, full size, from {start} to {stop} {unit}; "
         f"0 is {sheet.rod.datum}, and figures run {sheet.rod.way}."
@@ -160,8 +170,8 @@ def _header(sheet: Sheet, title: str, unit: LengthUnit, width: float) -> Iterato
     for number, line in enumerate(lines):
         yield Lettering((_LEFT, 9.0 + number * 4.0), line, TYPE, "start")
     for number, track in enumerate(sheet.tracks):
-        left = _LEFT + SCALE + number * TRACK
-        yield Lettering((left + 4.5, _TOP - 5.0), track.name, TYPE, "start")
+        left = _LEFT + FULL.scale + number * FULL.track
+        yield Lettering((left + FULL.names, _TOP - 5.0), track.name, TYPE, "start")
 
 
 def _checks(unit: LengthUnit, foot: float) -> Iterator[Mark]:
@@ -188,7 +198,7 @@ def _ends(sheet: Sheet, width: float, foot: float) -> Iterator[Mark]:
         flap = hatching(_LEFT - 4.0, foot - sheet.step - FLAP, 3.0, FLAP)
         yield Stroke(tuple(flap), THIN)
         said = f"Flap: sheet {sheet.number + 1} is glued on it"
-        left = _LEFT + SCALE + 4.5 + 9.0 + 4.0
+        left = _LEFT + FULL.scale + FULL.names + FULL.board + FULL.leader + 0.5
         yield Lettering((left, foot - sheet.step - 3.5), said, TYPE, "start")
     for y in joints:
         crosses = [
