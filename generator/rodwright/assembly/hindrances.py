@@ -17,6 +17,16 @@ LONG_SLIDE = 50.0
 it wipes the glue off (common practice, no source)."""
 
 _ALONG = 1 - 1e-6
+_DRY = (
+    JointKind.GROOVE,
+    JointKind.FLOATING,
+    JointKind.BUTTONED,
+    JointKind.STANDING,
+    JointKind.RESTING,
+    JointKind.SLIDING,
+    JointKind.HINGED,
+    JointKind.CLIPPED,
+)
 _CHANNELS = (JointKind.HOUSING, JointKind.TONGUE)
 
 
@@ -91,7 +101,12 @@ class Hindrances:
         ]
 
     def slide(self, joint: Joint, away: Vector) -> float:
-        """How far (mm) two parts slide in or along each other as one leaves along ``away``."""
+        """How far (mm) two parts slide in or along each other as one leaves along ``away``.
+
+        Nothing is minded of what isn't glued: panels and backs are slid into their grooves dry.
+        """
+        if joint.kind in _DRY:
+            return 0.0
         spans = [self.sweeps.span(ref, away) for ref in (joint.first, joint.second)]
         return max(0.0, min(high for _, high in spans) - max(low for low, _ in spans))
 

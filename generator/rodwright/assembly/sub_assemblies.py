@@ -10,7 +10,7 @@ from rodwright.unit.roles import Assembly
 
 _GLUED_UP = (JointKind.EDGE_GLUED, JointKind.FACE_GLUED)
 _ON_ANOTHER = (Role.LIPPING, Role.RUNNER, Role.PACKER)
-_FIXED_ON = (*_GLUED_UP, JointKind.SCREWED, JointKind.FACE_GLUED)
+_FIXED_ON = (*_GLUED_UP, JointKind.SCREWED, JointKind.BUTTONED)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
