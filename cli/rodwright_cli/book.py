@@ -30,6 +30,10 @@ def book(
         Path | None,
         typer.Option(help="Your rack file: what is at hand, what you buy, what you cut with."),
     ] = None,
+    labels: Annotated[
+        str | None,
+        typer.Option(help='Sheet of labels: `"63.5 x 38.1"`, `"2 5/8 x 1"`; else the usual.'),
+    ] = None,
     json: Json = False,
 ) -> None:
     """Write the job book as PDF: cautions, what to buy, plans, drawings, steps, lists.  Leaves
@@ -45,6 +49,7 @@ def book(
             out,
             paper=None if paper is None else paper.value,
             rack=at_hand,
+            labels=labels,
             progress=step,
         )
     if json:

@@ -15,7 +15,7 @@ from rodwright.cutting.whole import Cutting
 from rodwright.handover.output import look_before, whole_or_nothing
 from rodwright.handover.stamp import time_stamp
 from rodwright.jobs.cut import cut
-from rodwright.problems import ProblemsError
+from rodwright.problems import Problem, ProblemsError
 from rodwright.setout import set_out
 from rodwright.unit import Unit
 from rodwright.unit.laid import laid_unit
@@ -23,7 +23,7 @@ from rodwright.wishes import SpecFile
 
 if TYPE_CHECKING:
     from rodwright.paper.sections import Section
-    from rodwright.trade.label_sheets import Paper
+    from rodwright.trade.label_sheets import LabelSheet, Paper
 
 __all__ = ["Book", "book"]
 
@@ -50,6 +50,7 @@ class _Content:
     cutting: Cutting | None
     no_plan: tuple[str, ...]
     paper: Paper
+    labels: LabelSheet
     when: datetime
     progress: Callable[[str], object]
 
@@ -60,14 +61,17 @@ def book(
     *,
     paper: Paper | None = None,
     rack: Rack | None = None,
+    labels: str | None = None,
     progress: Callable[[str], object] = lambda _: None,
 ) -> Book:
     """Check a unit and write its job book: ``book.pdf``, and files for single uses in ``book/``.
 
     ``paper`` is that of the pages; unless said A4, or for a maker in inches Letter.  ``rack`` is
-    what is at hand, as for :func:`rodwright.cut`.  Findings stop nothing: they come first in the
-    book, and the cover says that a unit with errors isn't to be cut; where no cutting plan can be
-    made, its page says why.  Whole or not at all; a folder that holds a build or a plan keeps it.
+    what is at hand, as for :func:`rodwright.cut`; ``labels`` names a sheet of labels.
+
+    Findings stop nothing: they come first in the book, and the cover says that a unit with errors
+    isn't to be cut; where no cutting plan can be made, its page says why.  Whole or not at all; a
+    folder that holds a build or a plan keeps it.
 
     Raises:
         ProblemsError: the spec makes no unit, Typst isn't installed, the folder can't be written,
@@ -83,25 +87,43 @@ def book(
     refuse_without_typst()
     unit = set_out(spec)
     when = datetime.fromisoformat(time_stamp(unit))
+    printed = paper or usual_paper(unit)
+    sheet = _label_sheet(printed, labels)
     look_before(target, ours=BOOK_FILES, beside=others, again=BOOK_FILES.fullmatch)
     laid = laid_unit(unit)
     progress("building solids and looking for collisions")
     findings = (*check_parts(unit), *check_solids(laid))
     progress("planning what is cut")
     cutting, no_plan = _planned(spec, rack)
-    content = _Content(laid, findings, cutting, no_plan, paper or usual_paper(unit), when, progress)
+    content = _Content(laid, findings, cutting, no_plan, printed, sheet, when, progress)
     pdf, lacking = _pages(content)
     with whole_or_nothing(
         target, ours=BOOK_FILES, beside=others, again=BOOK_FILES.fullmatch
     ) as staging:
         (staging / "book.pdf").write_bytes(pdf)
-        for name, data in _files(content):
-            path = staging / "book" / name
+        for name, data in _files(content).items():
+            path = staging / name
             path.parent.mkdir(parents=True, exist_ok=True)
             path.write_bytes(data)
         names = (path.relative_to(staging) for path in staging.rglob("*") if path.is_file())
         files = tuple(sorted(name.as_posix() for name in names))
     return Book(laid, target, files, findings, no_plan, lacking)
+
+
+def _label_sheet(paper: Paper, name: str | None) -> LabelSheet:
+    """The sheet that labels are printed on.
+
+    Raises:
+        ProblemsError: that paper has none of the name.
+    """
+    from rodwright.trade.label_sheets import LABEL_SHEETS, label_sheet
+
+    try:
+        return label_sheet(paper, name)
+    except KeyError:
+        known = ", ".join(f'"{each.name}"' for each in LABEL_SHEETS if each.paper == paper)
+        told = Problem(f"--labels: there is no sheet of labels called `{name}`", f"Say {known}.")
+        raise ProblemsError([told]) from None
 
 
 def _planned(spec: SpecFile, rack: Rack | None) -> tuple[Cutting | None, tuple[str, ...]]:
@@ -115,18 +137,29 @@ def _planned(spec: SpecFile, rack: Rack | None) -> tuple[Cutting | None, tuple[s
 def _pages(content: _Content) -> tuple[bytes, str]:
     """The book, and what its fonts lack."""
     from rodwright.paper.book.cover import cover_data
+    from rodwright.paper.book.letters import letters_said
     from rodwright.paper.book.whole import book_pdf
+    from rodwright.paper.typesetting import without_font
     from rodwright.pictures.all_views import assembled
     from rodwright.pictures.raster import Raster
 
+    unit = content.unit
+    lacking = letters_said(without_font(_written(unit)))
     content.progress("drawing the unit assembled")
     with Raster() as raster:
-        picture = assembled(content.unit, raster).jpeg()
-    cover = cover_data(content.unit, content.findings, picture)
+        picture = assembled(unit, raster).jpeg()
+    cover = cover_data(unit, content.findings, picture, [lacking] if lacking else [])
     sections = tuple(_sections(content))
     content.progress("setting the pages")
-    made = book_pdf(content.unit, cover, sections, content.paper, content.when)
-    return made, ""
+    return book_pdf(unit, cover, sections, content.paper, content.when), lacking
+
+
+def _written(unit: Unit) -> str:
+    """All that a maker wrote and that is printed."""
+    words = (unit.title, unit.author, unit.organisation, unit.number, unit.revision)
+    stocks = {part.blank.stock for part in unit.parts}
+    names = (each for stock in stocks for each in (stock.name, stock.described))
+    return "".join((*words, unit.approved_by, *names, *unit.services))
 
 
 def _sections(content: _Content) -> Iterator[Section]:
@@ -173,13 +206,15 @@ def _apart(content: _Content) -> dict[str, bytes]:
     return found
 
 
-def _files(content: _Content) -> Iterator[tuple[str, bytes]]:
-    """The files beside the book, by their names below ``book/``."""
+def _files(content: _Content) -> dict[str, bytes]:
+    """The files beside the book, by their names."""
     from rodwright.paper.lists.labels import label_texts, labels_pdf
-    from rodwright.trade.label_sheets import label_sheet
+    from rodwright.paper.rods.files import rod_files
 
     unit = content.unit
+    content.progress("setting rods")
+    files = dict(rod_files(unit))
     content.progress("setting labels")
-    texts = label_texts(unit, "", content.cutting)
-    sheet = label_sheet(content.paper, None)
-    yield "labels.pdf", labels_pdf(texts, sheet, unit.title, content.when)
+    texts = label_texts(unit, unit.number, content.cutting)
+    files["book/labels.pdf"] = labels_pdf(texts, content.labels, unit.title, content.when)
+    return files

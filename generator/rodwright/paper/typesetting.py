@@ -38,6 +38,31 @@ def refuse_without_typst() -> None:
         )
 
 
+def without_font(text: str) -> frozenset[str]:
+    """The letters of a text that neither our fonts nor this machine's have: they are printed as
+    boxes.
+
+    Raises:
+        ProblemsError: Typst isn't installed.
+    """
+    wanted = lacking(text)
+    if not wanted:
+        return wanted
+    refuse_without_typst()
+    import typst
+    from fontTools.ttLib import TTFont
+
+    # Typst is asked for the fonts, since it is Typst that sets with them.
+    for path, index in sorted({(each.path or "", each.index) for each in typst.Fonts().fonts()}):
+        if not wanted:
+            break
+        if path:
+            with TTFont(path, fontNumber=index, lazy=True) as font:
+                had = font.getBestCmap() or {}
+            wanted -= {each for each in wanted if ord(each) in had}
+    return wanted
+
+
 def typeset(
     template: str,
     data: Any,

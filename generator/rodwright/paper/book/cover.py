@@ -16,11 +16,12 @@ _PICTURE = "cover/assembled.jpg"
 
 
 def cover_data(
-    unit: Unit, findings: Sequence[Finding], picture: bytes
+    unit: Unit, findings: Sequence[Finding], picture: bytes, notes: Sequence[str] = ()
 ) -> tuple[dict[str, Any], dict[str, bytes]]:
     """Data for the cover's template and the picture that it names.
 
     The facts are pairs of a word and what is to be said; those that nobody gave are left out.
+    ``notes`` are what has to be known of the book itself.
     """
     data = {
         "title": unit.title,
@@ -28,7 +29,7 @@ def cover_data(
         "facts": [[word, said] for word, said in _facts(unit) if said],
         "stock": [list(_stock(total, unit)) for total in stock_totals(unit)],
         "picture": _PICTURE,
-        "notes": [],
+        "notes": list(notes),
     }
     return data, {_PICTURE: picture}
 
@@ -44,6 +45,9 @@ def _banner(findings: Sequence[Finding]) -> str:
 def _facts(unit: Unit) -> Iterator[tuple[str, str]]:
     shown = unit.display_unit
     yield "Designed by", ", ".join(filter(None, (unit.author, unit.organisation)))
+    yield "Approved by", unit.approved_by
+    yield "Number", unit.number
+    yield "Revision", unit.revision
     yield "Date", unit.date
     yield "Overall", f"{_size(unit, unit.size)} (width x height x depth)"
     if unit.opening is not None:

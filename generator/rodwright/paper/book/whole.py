@@ -56,7 +56,7 @@ def book_pdf(
         "short": _short(unit.title),
         "author": ", ".join(filter(None, (unit.author, unit.organisation))),
         "date": unit.date,
-        "number": "",
+        "number": _short(_numbered(unit)),
         "foot": _foot(unit),
         "cover": dict(data),
         "sections": [
@@ -70,6 +70,12 @@ def book_pdf(
 def _foot(unit: Unit) -> str:
     """What stands at the foot of each page: whose it is, and of which day."""
     return ", ".join(_short(each) for each in (unit.author, unit.organisation, unit.date) if each)
+
+
+def _numbered(unit: Unit) -> str:
+    """What tells this job, and this edition of it, from others."""
+    revision = f"revision {unit.revision}" if unit.revision else ""
+    return ", ".join(filter(None, (unit.number, revision)))
 
 
 def _short(title: str) -> str:
