@@ -69,6 +69,10 @@ FINEST = 0.13
 """The finest pen, for lines closer beside each other than lines should be."""
 DASHES = (12 * NARROW, 3 * NARROW)
 """Hidden edges: line type 02.1."""
+CHAIN = (6.0, 0.8, 0.6, 0.8)
+"""Long dashes and dots: cutting planes (line type 04.1)."""
+DOUBLE = (5.0, 0.7, 0.5, 0.7, 0.5, 0.7)
+"""Long dashes and two dots: what moves, where it moves to (line type 05.1)."""
 
 TEXT = 3.5
 """Height of capitals and figures of captions (ISO 3098)."""

@@ -8,8 +8,10 @@ from itertools import pairwise
 import numpy as np
 
 from rodwright.pictures.drafting.figures import (
+    CHAIN,
     CLEAR,
     DASHES,
+    DOUBLE,
     FINE,
     FINEST,
     NARROW,
@@ -26,10 +28,6 @@ from rodwright.pictures.pens import thinned
 
 LEAST_HIDDEN = 0.8
 """Shorter hidden stretches (mm on paper), such as the facets of a small hole, are left out."""
-_CHAIN = (6.0, 0.8, 0.6, 0.8)
-"""Long dashes and dots: cutting planes (line type 04.1, from memory)."""
-_DOUBLE = (5.0, 0.7, 0.5, 0.7, 0.5, 0.7)
-"""Long dashes and two dots: what moves, elsewhere (line type 05.1, from memory)."""
 
 
 def draw(sheet: Sheet, description: str, more: Sequence[Mark] = ()) -> Drawing:
@@ -61,7 +59,7 @@ def view_marks(view: DraftedView) -> Iterator[Mark]:
         lengths = np.linalg.norm(pieces[:, 1] - pieces[:, 0], axis=1)
         yield from _stroke(_as_lines(pieces[lengths >= LEAST_HIDDEN]), pen, DASHES)
     for line in view.view.moved:
-        yield from patterned(tuple(map(view.page, line)), _DOUBLE, NARROW, texts)
+        yield from patterned(tuple(map(view.page, line)), DOUBLE, NARROW, texts)
     for pen, pieces in thinned(as_array(shown), WIDE, FINEST).items():
         yield from _stroke(_as_lines(pieces), pen)
     edges = [
@@ -74,7 +72,7 @@ def told_marks(view: DraftedView) -> Iterator[Mark]:
     """What is told of a view: cutting planes, dimensions, notes and its caption."""
     texts = [each.rect.grown(CLEAR / 2) for each in view.texts()]
     for plane in view.plane_lines:
-        yield from patterned(plane, _CHAIN, NARROW, texts)
+        yield from patterned(plane, CHAIN, NARROW, texts)
     for end in view.plane_ends:
         yield from _stroke([end.line], WIDE)
         yield from _stroke([end.shaft], NARROW)
