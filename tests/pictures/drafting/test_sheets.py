@@ -9,8 +9,9 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from kit.overlaps import overlaps
+from rodwright.pictures.drafting.figures import PAPERS
 from rodwright.pictures.drafting.inked import draw
-from rodwright.pictures.drafting.sheets import Place, Sheet, draw_sheet, projected
+from rodwright.pictures.drafting.sheets import Place, Sheet, draw_sheet, numbered, projected
 from rodwright.pictures.drafting.title_block import TitleBlock
 from rodwright.pictures.drafting.views import Dimension, Line, Note, View
 
@@ -88,6 +89,20 @@ def test_what_belongs_to_a_view_is_apart_from_the_next(front: View, above: View)
         assert view.extent.right <= sheet.frame.right
         assert view.extent.top >= sheet.frame.top
         assert view.extent.bottom <= sheet.frame.bottom
+
+
+def test_a_number_changes_the_title_block_alone() -> None:
+    sheet = draw_sheet((Place(_plain(800.0, 600.0)),), TitleBlock("A cupboard"))
+    second = numbered(sheet, "Sections", (2, 3))
+    assert {"2 of 3", "Sections"} <= {text.text for text in second.block.texts}
+    assert (second.views, second.paper, second.scale) == (sheet.views, sheet.paper, sheet.scale)
+
+
+def test_only_the_scales_asked_for_are_tried() -> None:
+    places = (Place(_plain(8000.0, 2000.0)),)
+    with pytest.raises(ValueError, match="no scale"):
+        draw_sheet(places, TitleBlock("A wall"), PAPERS["mm"], (10, 20))
+    assert draw_sheet(places, TitleBlock("A wall"), PAPERS["mm"], (20, 50)).scale == 50
 
 
 def _plain(width: float, height: float) -> View:
