@@ -8,7 +8,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from kit.overlaps import overlaps
+from kit.ink_on_ink import overlaps
 from rodwright.pictures.drafting.figures import PAPERS
 from rodwright.pictures.drafting.inked import draw
 from rodwright.pictures.drafting.sheets import Place, Sheet, draw_sheet, numbered, projected
@@ -69,7 +69,7 @@ def views(draw: st.DrawFn, most: int = 60) -> View:
 
 
 @given(views(), views(), st.sampled_from(["mm", "in"]))
-@settings(max_examples=25, suppress_health_check=list(HealthCheck))
+@settings(max_examples=15, suppress_health_check=list(HealthCheck))
 def test_no_text_meets_a_line_or_a_text(front: View, side: View, unit: str) -> None:
     block = TitleBlock("A cupboard", display_unit=unit)
     sheet = draw_sheet(projected(front, side, None, block), block)
@@ -77,7 +77,7 @@ def test_no_text_meets_a_line_or_a_text(front: View, side: View, unit: str) -> N
 
 
 @given(views(20), views(20))
-@settings(max_examples=10, suppress_health_check=list(HealthCheck))
+@settings(max_examples=6, suppress_health_check=list(HealthCheck))
 def test_what_belongs_to_a_view_is_apart_from_the_next(front: View, above: View) -> None:
     block = TitleBlock("A cupboard")
     sheet = draw_sheet((Place(front), Place(above, 0, 1, aligned=False)), block)

@@ -41,11 +41,16 @@ Option = tuple[float, Written, tuple[Line, ...]]
 """A place for a text, with its cost and its leader."""
 
 
-def draft_inside(dimensions: Sequence[Ends], room: Room) -> list[DraftedDimension]:
-    """Dimensions that stand within the view, each on the line of its points."""
+def lay_inside(dimensions: Sequence[Ends], room: Room) -> list[Bare]:
+    """Lines and arrowheads of dimensions within the view, each on the line of its points."""
     bare = _bare(dimensions)
     for _, lines, arrows in bare:
         room.draw((*lines, *outlines(arrows)))
+    return bare
+
+
+def draft_inside(bare: Sequence[Bare], room: Room) -> list[DraftedDimension]:
+    """Dimensions within the view, their lines being laid already."""
     found = []
     for (each, (start, end)), lines, arrows in bare:
         text, leader = _dimension_text(each, start, end, room)

@@ -20,7 +20,7 @@ from rodwright.pictures.drafting.drafted import (
     moved_line,
 )
 from rodwright.pictures.drafting.figures import CLEAR, LETTER
-from rodwright.pictures.drafting.inside import draft_inside, draft_notes
+from rodwright.pictures.drafting.inside import draft_inside, draft_notes, lay_inside
 from rodwright.pictures.drafting.letters import Rect, Written, around, written
 from rodwright.pictures.drafting.levels import Levels
 from rodwright.pictures.drafting.room import Room
@@ -118,6 +118,8 @@ def draft_view(view: View, scale: int) -> DraftedView:
     room = Room(lines)
     planes = [(letter, bare.line(line)) for letter, line in view.planes]
     room.draw(line for _, line in planes)
+    inside = [(each, *ends[each]) for each in view.dimensions if each.side == "inside"]
+    laid = lay_inside(inside, room)
     dimensions: list[DraftedDimension] = []
     edges = {"left": -box.left, "right": box.right, "above": -box.top, "below": box.bottom}
     for side in SIDES:
@@ -125,9 +127,7 @@ def draft_view(view: View, scale: int) -> DraftedView:
         there = [(each, *ends[each]) for each in view.dimensions if each.side == side]
         rays = [frame.own(end)[0] for _, line in planes if _crosses(line, frame) for end in line]
         dimensions += Levels(frame, edges[side], room, rays).place(levels_of(there, frame))
-    dimensions += draft_inside(
-        [(each, *ends[each]) for each in view.dimensions if each.side == "inside"], room
-    )
+    dimensions += draft_inside(laid, room)
     notes = draft_notes([(note, bare.page(note.at)) for note in view.notes], room)
     lines_drawn, plane_ends = _planes(planes, box, room)
     found = [box, *(each for each in (covered(dimensions), covered(notes)) if each)]
