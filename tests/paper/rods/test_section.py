@@ -41,7 +41,7 @@ def test_no_text_of_a_reduced_rod_lies_on_another_or_on_a_line(name: str) -> Non
     unit = model(name)
     for rod in rods_of(unit):
         for page in reduced(rod, unit.display_unit):
-            assert overlaps(page, edge=0.0) == [], (name, page.title)
+            assert list(overlaps(page)) == [], (name, page.title)
             assert page.width <= 170.0
             assert page.height <= 205.001
 
