@@ -18,7 +18,7 @@ from pypdf import PdfReader
 from kit.panels import unit_of
 from kit.samples import PLYWOOD, X, Y, bookcase
 from kit.strategies import shapes
-from rodwright.paper.part_sheets.drawing import HEIGHTS, WIDTHS, drawings
+from rodwright.paper.part_sheets.drawing import LYING, MARGINS, drawings
 from rodwright.paper.part_sheets.room import spread
 from rodwright.paper.part_sheets.section import part_sheet_files, part_sheets_section
 from rodwright.paper.part_sheets.sheets import Laid, laid_sheets
@@ -70,11 +70,12 @@ def faults(drawing: Drawing) -> list[str]:
 
 
 def held(laid: Laid) -> None:
-    for shown in drawings(laid):
-        drawing, unit = shown.drawing, laid.sheet.unit
+    page = LYING[laid.sheet.unit]
+    for shown in drawings(laid, page):
+        drawing = shown.drawing
         assert faults(drawing) == [], drawing.title
-        assert drawing.width <= WIDTHS[unit] + 1
-        assert drawing.height <= HEIGHTS[unit]
+        assert drawing.width <= page[0] - MARGINS[0]
+        assert drawing.height <= page[1] - MARGINS[1]
 
 
 @pytest.mark.parametrize("model", MODELS, ids=lambda path: path.stem)
@@ -157,7 +158,7 @@ def test_the_pdf_has_every_figure_as_text(name: str, tmp_path: Path) -> None:
     section, files = part_sheets_section(unit), part_sheet_files(unit)
     assert files == part_sheet_files(unit)
     path = tmp_path / "sheets.pdf"
-    path.write_bytes(files["book/part-sheets.pdf"])
+    path.write_bytes(files["part-sheets.pdf"])
     text = plain(" ".join(page.extract_text() for page in PdfReader(path).pages))
     for sheet in section.data["sheets"]:
         for fact in sheet["facts"]:
@@ -172,13 +173,13 @@ def test_the_pdf_has_every_figure_as_text(name: str, tmp_path: Path) -> None:
 def test_names_in_any_letters_are_set(tmp_path: Path) -> None:
     unit = piece(((400.0, 120.0, 18.0), ()), name="Полка № 1 " + "длинная " * 49)
     path = tmp_path / "sheets.pdf"
-    path.write_bytes(part_sheet_files(unit)["book/part-sheets.pdf"])
+    path.write_bytes(part_sheet_files(unit)["part-sheets.pdf"])
     assert "Полка№1длинная" in plain(PdfReader(path).pages[0].extract_text())
 
 
 def test_a_bookcase_has_a_page_a_part_or_more(tmp_path: Path) -> None:
     path = tmp_path / "sheets.pdf"
-    path.write_bytes(part_sheet_files(bookcase())["book/part-sheets.pdf"])
+    path.write_bytes(part_sheet_files(bookcase())["part-sheets.pdf"])
     pages = [page.extract_text() for page in PdfReader(path).pages]
     sheets = laid_sheets(bookcase())
     assert len(pages) >= len(sheets)

@@ -43,7 +43,7 @@ def _what(entry: Entry) -> str:
     if "long" in figures:
         said.append(
             f"{figures['long']} long along {figures['runs along']}, {figures['wide']} wide, "
-            "round ends"
+            "round ends, by its middle"
         )
     elif "length" in figures:
         said.append(f"{figures['length']} x {figures['width']}")

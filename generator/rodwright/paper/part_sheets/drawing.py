@@ -11,6 +11,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from rodwright.lengths import LengthUnit
 from rodwright.paper.part_sheets.entries import Group
 from rodwright.paper.part_sheets.labels import SIZE, Label, dimensions, numbers
 from rodwright.paper.part_sheets.marks import Patch
@@ -23,20 +24,24 @@ from rodwright.unit import Bevel, Easing, Mitre, Surface
 from rodwright.unit.surfaces import HIGH, LOW
 
 SCALES = {
-    "mm": (1, 2, 5, 8, 10, 12, 15, 20, 25, 30, 50, 100, 200),
+    "mm": (1, 2, 5, 8, 10, 12, 15, 20, 25, 30, 40, 50, 100, 200),
     "in": (1, 2, 4, 6, 8, 10, 12, 16, 20, 24, 32, 48, 96),
 }
 """What one mm of paper stands for: those of ISO 5455 (from memory) or of inch rules, and some
 between, since nothing is measured off a sheet (common practice, no source)."""
-WIDTHS = {"mm": 265.0, "in": 247.0}
-"""mm that a drawing is wide: A4 or Letter lying, less its margins."""
-HEIGHTS = {"mm": 182.0, "in": 188.0}
-"""mm of a page between its margins."""
+LYING: dict[LengthUnit, tuple[float, float]] = {"mm": (297.0, 210.0), "in": (279.4, 215.9)}
+"""mm: A4 (ISO 216) and Letter (ASME Y14.1, size A, from memory), lying."""
+MARGINS = (32.0, 28.0)
+"""mm of a page's width and height that its margins take."""
 _MOST_HIGH, _FAIRLY_HIGH = 62.0, 36.0
 """mm of paper: no face is drawn higher, nor lower than the second to save a page."""
 _LEAST_HIGH = (9.0, 9.0, 14.0)
 """mm of paper that an end, an edge and a face are high at least: what would be lower is drawn
 higher than its scale, and says so."""
+_MANY = 12
+"""A view with more workings than that has its table on the next page."""
+_LONG_TEXT, _SHORT_TEXT = 31.0, 22.0
+"""mm of paper that the text at a number takes at most."""
 _SHORTEST = 60.0
 _RIGHT = 16.0
 _CAPTION = 5.0
@@ -55,14 +60,16 @@ class Shown:
     drawing: Drawing
 
 
-def drawings(laid: Laid) -> tuple[Shown, ...]:
-    """The face that is up, then whatever else is worked."""
+def drawings(laid: Laid, page: tuple[float, float]) -> tuple[Shown, ...]:
+    """The face that is up, then whatever else is worked; ``page`` is as wide and as high as it
+    lies, mm."""
+    room = page[0] - MARGINS[0], page[1] - MARGINS[1]
     by_surface: dict[Surface, list[Group]] = {Surface.FACE: []}
     for group in laid.groups:
         by_surface.setdefault(_shown_on(laid, group), []).append(group)
     order = (Surface.FACE, Surface.REVERSE, *(s for s in (*LOW, *HIGH) if s.axis != 2))
     return tuple(
-        Shown(each, tuple(by_surface[each]), _view(laid, each, tuple(by_surface[each])))
+        Shown(each, tuple(by_surface[each]), _view(laid, each, tuple(by_surface[each]), room))
         for each in order
         if each in by_surface
     )
@@ -82,17 +89,22 @@ def _shown_on(laid: Laid, group: Group) -> Surface:
     return Surface.FACE if surface.axis == 2 else surface
 
 
-def _view(laid: Laid, surface: Surface, groups: tuple[Group, ...]) -> Drawing:
-    datum, unit = laid.datum, laid.sheet.unit
+def _view(
+    laid: Laid, surface: Surface, groups: tuple[Group, ...], page: tuple[float, float]
+) -> Drawing:
+    datum = laid.datum
     facing = Facing.of(datum, surface)
     below, beside = (dimensions(laid, facing, groups, way) for way in (0, 1))
-    above = numbers(laid, facing, groups)
+    longest = _LONG_TEXT if surface.axis == 2 and len(groups) <= _MANY else _SHORT_TEXT
+    above = numbers(laid, facing, groups, longest)
     left = 6.0 + OUT + FAN + _longest(beside)
     head = _CAPTION + (_longest(above) + 2.0 + FAN if above else 2.0)
     foot = 2.5 + OUT + FAN + _longest(below)
-    room = WIDTHS[unit] - left - _RIGHT
-    high = HEIGHTS[unit] - _HEAD - head - foot - _LINE * (3 + 1.2 * len(groups))
-    scale = _scale(laid, room, min(max(high, _FAIRLY_HIGH), _MOST_HIGH))
+    room = page[0] - left - _RIGHT
+    high = page[1] - _HEAD - head - foot
+    if len(groups) <= _MANY:
+        high = min(max(high - _LINE * (3 + 1.2 * len(groups)), _FAIRLY_HIGH), _MOST_HIGH)
+    scale = _scale(laid, room, high)
     first, second = (datum.size[axis] / scale for axis in facing.across)
     least = _LEAST_HIGH[surface.axis]
     taller = math.ceil(least / second) if second < 0.8 * least else 1
@@ -114,7 +126,7 @@ def _longest(labels: Sequence[Label]) -> float:
 
 
 def _scale(laid: Laid, room: float, high: float) -> int:
-    """That of all the views of a part: the largest at which its face goes into the room."""
+    """The largest scale at which a part's face goes into the room; its edges have the same."""
     length, width, _ = laid.datum.size
     scales = SCALES[laid.sheet.unit]
     return next(

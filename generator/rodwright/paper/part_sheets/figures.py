@@ -53,8 +53,8 @@ class Entry:
 
     ``number`` is theirs on the sheet, ``kind`` the trade's word for one, ``count`` how many there
     are.  ``into`` are the surfaces that it is cut into, by name: one, or the two that meet in the
-    arris that it runs along.  ``figures`` are by name; docs/json.md says which each kind has.
-    ``purpose`` is what goes there.
+    arris that it runs along.  ``figures`` are by name; docs/part-sheets.md
+    says which each kind has.  ``purpose`` is what goes there.
     """
 
     number: int

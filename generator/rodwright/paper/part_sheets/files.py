@@ -8,6 +8,7 @@ from dataclasses import asdict
 from typing import Any
 
 from rodwright.paper.part_sheets.sheets import PartSheet
+from rodwright.unit import Unit
 
 
 def sheet_data(sheet: PartSheet) -> dict[str, Any]:
@@ -16,7 +17,12 @@ def sheet_data(sheet: PartSheet) -> dict[str, Any]:
     return plain
 
 
-def sheets_json(sheets: Sequence[PartSheet]) -> bytes:
+def sheets_json(unit: Unit, sheets: Sequence[PartSheet]) -> bytes:
     """All sheets of a unit as a JSON document; equal sheets give equal bytes."""
-    document = {"sheets": [asdict(each) for each in sheets]}
+    document = {
+        "schema_version": 1,
+        "title": unit.title,
+        "lengths": unit.display_unit,
+        "sheets": [asdict(each) for each in sheets],
+    }
     return (json.dumps(document, ensure_ascii=False, indent=2) + "\n").encode()

@@ -19,8 +19,6 @@ from rodwright.unit import Bevel, Mitre
 Spot = tuple[float, float]
 SIZE = 2.9
 """mm of type: 8 points and a little."""
-_LONGEST = 25.0
-"""mm of paper that the text at a number takes."""
 _LONG = 100.0
 """mm: what reaches farther up a view is pointed at near its upper end."""
 
@@ -88,27 +86,31 @@ def _reach(laid: Laid, facing: Facing, group: Group, way: int) -> float:
     return float(min(each.bounds[way] for each in shapes))
 
 
-def numbers(laid: Laid, facing: Facing, groups: Sequence[Group]) -> list[Label]:
-    """The numbers of the workings, each with what goes there and how deep, and a spot on it."""
+def numbers(laid: Laid, facing: Facing, groups: Sequence[Group], longest: float) -> list[Label]:
+    """The numbers of the workings, each with a spot on it, and with what goes there and how deep
+    as far as that is no longer (mm of paper)."""
     found = []
     for group in groups:
         spots = list(_spots(laid, facing, group))
         top = (min if facing.turned[1] else max)(y for _, y in spots)
         spot = min(each for each in spots if abs(each[1] - top) < TOUCH)
-        found.append(Label(*spot, _said(group)))
+        found.append(Label(*spot, _said(group, longest)))
     return found
 
 
-def _said(group: Group) -> str:
+def _said(group: Group, longest: float) -> str:
     """As much of what goes there and how deep it is as stands beside a drawing."""
     entry = group.entry
     figure = entry.figures.get("depth", "")
     depth = f", {figure}" + ("" if figure == "through" else " deep") if figure else ""
     short = entry.purpose.split(" and ")[0].removeprefix("row for ")
     brief = short.split(",")[0]
-    texts = (f"{short}{depth}", f"{brief}{depth}", brief, f"{entry.kind}{depth}", entry.kind)
-    wanted = (f"{entry.number}  {each}" for each in texts if each and each[0] != ",")
-    return next((each for each in wanted if text_width(each, SIZE) <= _LONGEST), str(entry.number))
+    ref = brief.rsplit(" to ", maxsplit=1)[-1]
+    texts = [f"{short}{depth}", f"{brief}{depth}", brief, f"{ref}{depth}", ref, entry.kind]
+    if not brief:
+        texts = [f"{entry.kind}{depth}", entry.kind]
+    wanted = (f"{entry.number}  {each}" for each in texts)
+    return next((each for each in wanted if text_width(each, SIZE) <= longest), str(entry.number))
 
 
 def _spots(laid: Laid, facing: Facing, group: Group) -> Iterator[Spot]:

@@ -10,7 +10,7 @@ from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.paper.part_sheets.datum import AXES, Datum
 from rodwright.paper.part_sheets.figures import Entry
 from rodwright.paper.part_sheets.purposes import named
-from rodwright.unit import Joint, JointKind, Part, Surface, Unit
+from rodwright.unit import Hole, Joint, JointKind, Mortise, Part, Surface, Unit
 
 _SET_AGAINST = (
     JointKind.SCREWED,
@@ -79,13 +79,17 @@ def _patch(piece: Part, other: Part, *, sliding: bool) -> Patch | None:
 
 
 def _cut_there(piece: Part, patch: Patch) -> bool:
-    """Whether something as large is cut into the face there, which says where it goes."""
+    """Whether something as large is cut into the face there, or something bored: it says where
+    what comes there goes."""
     size = piece.blank.size
     for each in piece.workings:
-        if each.worked_from(size) is patch.surface:
-            shared = each.bounds(size).intersection(patch.box)
-            if min(shared.size[:2]) > TOUCH and _area(shared) > _area(patch.box) / 2:
-                return True
+        shared = each.bounds(size).intersection(patch.box)
+        if min(shared.size[:2]) <= TOUCH:
+            continue
+        if isinstance(each, Hole | Mortise) and each.surface.axis == 2:
+            return True
+        if each.worked_from(size) is patch.surface and _area(shared) > _area(patch.box) / 2:
+            return True
     return False
 
 

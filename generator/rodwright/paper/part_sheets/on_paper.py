@@ -25,6 +25,8 @@ _CLEAR = 1.5
 _APART = 3.3
 """mm from the middle of one label to the next."""
 _WIDE, _NARROW, _FINE, _THICK = 0.5, 0.25, 0.13, 0.9
+_BAND = 1.8
+"""mm of paper: from an edge to the line beside it that marks its edging."""
 _ARROW, _BARB = 1.8, 0.35
 _DASHES = (2.0, 0.8)
 _WHITE = "#ffffff"
@@ -208,17 +210,17 @@ def _edging(
         upright = surface.axis == 0
         if upright:
             lines = beside if surface is Surface.NEAR_END else []
-            out = laying.left - 1.3 if surface is Surface.NEAR_END else laying.right + 1.3
+            out = laying.left - _BAND if surface is Surface.NEAR_END else laying.right + _BAND
             ends = laying.top, laying.bottom
         else:
             top = surface is laying.facing.top
             lines = above if top else below
-            out = laying.top - 1.3 if top else laying.bottom + 1.3
+            out = laying.top - _BAND if top else laying.bottom + _BAND
             ends = laying.left, laying.right
         at = _clearest(ends, [each.place for each in lines])
         line = ((out, ends[0]), (out, ends[1])) if upright else ((ends[0], out), (ends[1], out))
         x, y = (out, at) if upright else (at, out)
-        wide, tall = text_width(letter, SIZE) / 2 + 0.5, 1.4
+        wide, tall = text_width(letter, SIZE) / 2 + 0.3, 1.3
         white = (
             (x - wide, y - tall),
             (x + wide, y - tall),

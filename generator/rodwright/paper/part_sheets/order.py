@@ -98,15 +98,15 @@ def _before(unit: Unit, parts: Sequence[Part], datum: Datum) -> list[str]:
 
 
 def _edging(part: Part, datum: Datum) -> Iterator[str]:
+    size = " x ".join(map(datum.words.say, part.blank.size[:2]))
     alike: dict[tuple[str, float], list[Surface]] = {}
     for each in part.edged:
         alike.setdefault((each.called, each.thickness), []).append(each.surface)
     for (called, thickness), surfaces in alike.items():
         where = _places(surfaces, datum)
-        yield f"Edge {where} with {called}, {datum.words.say(thickness)} thick."
-    if part.edged:
-        size = " x ".join(map(datum.words.say, part.blank.size[:2]))
-        yield f"It is now {size}."
+        told = f"Edge {where} with {called}, {datum.words.say(thickness)} thick"
+        last = surfaces[-1] is part.edged[-1].surface
+        yield f"{told}: it is then {size}." if last else f"{told}."
 
 
 def _after(

@@ -30,7 +30,7 @@ _NAMED = 3
 _FOR = {
     "adjustable shelves": "row for loose shelves",
     "cam": "cam",
-    "cam bolt": "bolt of a cam",
+    "cam bolt": "cam bolt",
     "handle": "handle",
     "toe space": "toe space",
     "stopped housing": "round the end of a stopped housing",

@@ -7,9 +7,9 @@ from datetime import datetime
 from typing import Any
 
 from rodwright.paper.part_sheets.cells import cells
-from rodwright.paper.part_sheets.drawing import Shown, drawings
+from rodwright.paper.part_sheets.drawing import LYING, Shown, drawings
 from rodwright.paper.part_sheets.files import sheets_json
-from rodwright.paper.part_sheets.sheets import PartSheet, laid_sheets
+from rodwright.paper.part_sheets.sheets import PartSheet, Size, laid_sheets, part_sheets
 from rodwright.paper.sections import Section
 from rodwright.paper.typesetting import typeset
 from rodwright.pictures.svg import to_svg
@@ -17,36 +17,35 @@ from rodwright.unit import Unit
 
 _MEASURES = {"mm": "mm", "in": "inches"}
 _GRAIN = {"lengthwise": "along the length", "crosswise": "across the width"}
-_PAPERS = {"mm": "a4", "in": "us-letter"}
 
 
-def part_sheets_section(unit: Unit) -> Section:
-    """The part sheets as a section of the job book."""
-    laid = laid_sheets(unit)
+def part_sheets_section(unit: Unit, page: tuple[float, float] | None = None) -> Section:
+    """The part sheets as a section of the job book, on paper that is so wide and high as it lies
+    (mm): unless said A4, or for a maker in inches Letter."""
+    page = page or LYING[unit.display_unit]
     files: dict[str, bytes] = {}
-    pages = []
-    for number, each in enumerate(laid, 1):
+    sheets = []
+    for number, laid in enumerate(laid_sheets(unit), 1):
         views = []
-        for count, shown in enumerate(drawings(each), 1):
+        for count, shown in enumerate(drawings(laid, page), 1):
             name = f"part-sheets/{number}-{count}.svg"
             files[name] = to_svg(shown.drawing, words=True).encode()
-            views.append(_shown(each.sheet, shown, name))
-        pages.append(_page(each.sheet, views))
-    data = {
-        "title": unit.title,
-        "paper": _PAPERS[unit.display_unit],
-        "measure": _MEASURES[unit.display_unit],
-        "sheets": pages,
-    }
+            views.append(_shown(laid.sheet, shown, name))
+        sheets.append(_page(laid.sheet, views))
+    data = {"title": unit.title, "measure": _MEASURES[unit.display_unit], "sheets": sheets}
     return Section("part-sheets", "Part sheets", data, files)
 
 
-def part_sheet_files(unit: Unit, when: datetime | None = None) -> dict[str, bytes]:
-    """The part sheets as files of their own, a PDF and the data behind it, by their names."""
-    section = part_sheets_section(unit)
-    (pdf,) = typeset("part-sheets-alone", section.data, section.files, when=when)
-    sheets = tuple(each.sheet for each in laid_sheets(unit))
-    return {"book/part-sheets.pdf": pdf, "book/part-sheets.json": sheets_json(sheets)}
+def part_sheet_files(
+    unit: Unit, when: datetime | None = None, page: tuple[float, float] | None = None
+) -> dict[str, bytes]:
+    """The part sheets as files of their own, by their names below ``book/``: pages, and the data
+    behind them."""
+    section = part_sheets_section(unit, page)
+    width, height = page or LYING[unit.display_unit]
+    data = section.data | {"width": width, "height": height}
+    (pdf,) = typeset("part-sheets-alone", data, section.files, when=when)
+    return {"part-sheets.pdf": pdf, "part-sheets.json": sheets_json(unit, part_sheets(unit))}
 
 
 def _page(sheet: PartSheet, views: list[dict[str, Any]]) -> dict[str, Any]:
@@ -55,6 +54,8 @@ def _page(sheet: PartSheet, views: list[dict[str, Any]]) -> dict[str, Any]:
         "refs": list(sheet.refs),
         "name": sheet.name,
         "quantity": sheet.quantity,
+        "size": _size(sheet.finished),
+        "stock": sheet.stock,
         "facts": [list(fact) for fact in _facts(sheet)],
         "lie": "; ".join(sheet.lie),
         "work": list(sheet.work),
@@ -89,9 +90,7 @@ def _shown(sheet: PartSheet, shown: Shown, name: str) -> dict[str, Any]:
 
 def _facts(sheet: PartSheet) -> list[tuple[str, str]]:
     """What a maker looks up first, each with its name; what there is none of is left out."""
-    finished, cut = (
-        f"{each.length} x {each.width} x {each.thickness}" for each in (sheet.finished, sheet.cut)
-    )
+    finished, cut = _size(sheet.finished), _size(sheet.cut)
     edged: dict[str, list[str]] = {}
     for surface, called, thickness in sheet.edged:
         edged.setdefault(f"{called} {thickness}", []).append(surface)
@@ -115,6 +114,10 @@ def _facts(sheet: PartSheet) -> list[tuple[str, str]]:
         ),
     ]
     return [fact for fact in facts if fact[1]]
+
+
+def _size(size: Size) -> str:
+    return f"{size.length} x {size.width} x {size.thickness}"
 
 
 def _refs(refs: tuple[str, ...]) -> str:
