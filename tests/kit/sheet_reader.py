@@ -215,11 +215,13 @@ class Bench:
         self._agree(figures["width"], self._extent(second, figures["xyz"[second]]))
         for told in figures["xyz"[first]]:
             self._agree(figures["length"], self._extent(first, told))
-            yield self._box({
-                first: self._stretch(first, told),
-                second: self._stretch(second, figures["xyz"[second]]),
-                axis: self._depth(surface, figures["depth"]),
-            })  # fmt: skip
+            yield self._box(
+                {
+                    first: self._stretch(first, told),
+                    second: self._stretch(second, figures["xyz"[second]]),
+                    axis: self._depth(surface, figures["depth"]),
+                }
+            )
 
     def slot(self, entry: Figures) -> Iterator[Manifold]:
         (surface,), figures = entry["into"], entry["figures"]

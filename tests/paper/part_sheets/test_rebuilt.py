@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import copy
 from collections.abc import Iterator
+from dataclasses import replace
 from itertools import permutations, product
 from pathlib import Path
 from typing import Any
@@ -21,10 +22,14 @@ from manifold3d import Manifold, Mesh64
 from kit.panels import unit_of
 from kit.samples import PLYWOOD
 from kit.sheet_reader import STEP, Bench
+from kit.specs import unit_from
 from kit.strategies import shapes
+from kit.wishes import Wish, wishes
 from rodwright.geometry import Vector
+from rodwright.lengths import LengthUnit
 from rodwright.paper.part_sheets.files import sheet_data
 from rodwright.paper.part_sheets.sheets import Laid, laid_sheets
+from rodwright.problems import ProblemsError
 from rodwright.setout import set_out
 from rodwright.solids.meshes import LINEAR_TOLERANCE, mesh_of
 from rodwright.unit import (
@@ -129,6 +134,33 @@ def test_any_piece_is_made_of_its_sheet(
     except ValueError:  # cut to nothing, or into several
         assume(False)
     assert differs(real, sheet) < NOTHING
+
+
+@given(wish=wishes(), unit=st.sampled_from(["mm", "in"]))
+@settings(
+    max_examples=12,
+    suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow],
+)
+def test_parts_of_any_unit_are_made_of_their_sheets(wish: Wish, unit: LengthUnit) -> None:
+    try:
+        made = replace(unit_from("unit: mm\n", **wish), display_unit=unit)
+    except ProblemsError:
+        assume(False)
+    for real, each, sheet in sheets(made):
+        assert differs(real, sheet) < NOTHING, each.sheet.refs
+
+
+@pytest.mark.parametrize(("was", "is_"), [("near", "far"), ("far", "near")])
+def test_a_piece_laid_the_other_way_round_is_another_one(was: str, is_: str) -> None:
+    """A sheet that had its hand wrong would be found."""
+    path = next(each for each in MODELS if each.stem == "linen-cupboard")
+    handed = [each for each in laid_sheets(set_out(read_spec(path))) if each.sheet.hands.mirrored]
+    found = [each for each in handed if each.sheet.lies.edge_lies == was]
+    assert len(found) >= 1
+    for each in found:
+        sheet = sheet_data(each.sheet)
+        sheet["lies"]["edge_lies"] = is_
+        assert differs(solid(each.piece), sheet) > 1000.0
 
 
 def figures(found: Any, path: tuple[Any, ...] = ()) -> Iterator[tuple[Any, ...]]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from rodwright.geometry import TOUCH
 from rodwright.paper.part_sheets.entries import Group
@@ -29,6 +29,11 @@ _BAND = 1.8
 """mm of paper: from an edge to the line beside it that marks its edging."""
 _ARROW, _BARB = 1.8, 0.35
 _DASHES = (2.0, 0.8)
+_LOOP = (
+    (0.0, 0.0), (0.1, 1.8), (0.5, 3.4), (1.2, 4.6), (2.0, 5.0), (2.5, 4.5), (2.3, 3.7), (1.5, 3.3),
+    (0.5, 3.6), (-0.7, 4.4), (-1.8, 5.4),
+)  # fmt: skip
+"""The face mark, from its tail, mm of paper (as it is pencilled; common practice, no source)."""
 _WHITE = "#ffffff"
 _BESIDE = 90.0
 """mm of paper that figures beside a view take at most."""
@@ -100,7 +105,7 @@ def lay(
     middle = (laying.top + laying.bottom) / 2
     over = middle - tall / 2 - _CAPTION - 4.0
     if over < 0:
-        laying = _lower(laying, -over)
+        laying = replace(laying, top=laying.top - over)
         middle -= over
     half = max((laying.bottom - laying.top) / 2 + 2.0, tall / 2)
     ends = laying.left - 2.0, laying.left + laying.room
@@ -132,13 +137,6 @@ def _reach(marks: Sequence[Mark]) -> Spot:
             else:
                 far.append((x + (long if mark.anchor == "start" else 0.0), y))
     return max(x for x, _ in far), max(y for _, y in far)
-
-
-def _lower(laying: Laying, by: float) -> Laying:
-    return Laying(
-        laying.laid, laying.facing, laying.groups, laying.scale, laying.taller, laying.left,
-        laying.top + by, laying.room,
-    )  # fmt: skip
 
 
 def _fitted(labels: Sequence[Label], room: float) -> list[Label]:
@@ -345,7 +343,7 @@ def _captioned(laying: Laying) -> list[Mark]:
     text = ", ".join(said)
     marks: list[Mark] = [Lettering((0.0, _CAPTION), text, _CAPTION, "start")]
     if facing.surface.axis == 2:
-        marks += [*_grain(laying, text_width(text, _CAPTION) + 6.0), *_edge_sign(laying)]
+        marks += [*_grain(laying, text_width(text, _CAPTION) + 6.0), *_signs(laying)]
     return marks
 
 
@@ -367,9 +365,14 @@ def _grain(laying: Laying, left: float) -> list[Mark]:
     ]
 
 
-def _edge_sign(laying: Laying) -> list[Mark]:
-    """The trade's mark of the face edge, a V whose point is at it."""
-    y, x = laying.y(0.0), laying.right + 6.0
-    inward = -3.2 if y > (laying.top + laying.bottom) / 2 else 3.2
-    arms = ((x - 1.6, y + inward), (x, y), (x + 1.6, y + inward))
-    return [Stroke((arms,), 0.4), Stroke((((x - 3.5, y), (x + 3.5, y)),), _FINE)]
+def _signs(laying: Laying) -> list[Mark]:
+    """The trade's marks: of the face edge, a V whose point is at it; of the face side, a loop whose
+    tail runs out at the face edge."""
+    y, x = laying.y(0.0), laying.right + 5.0
+    inward = -1.0 if y > (laying.top + laying.bottom) / 2 else 1.0
+    arms = ((x - 1.6, y + 3.2 * inward), (x, y), (x + 1.6, y + 3.2 * inward))
+    lines: list[tuple[Spot, ...]] = [arms]
+    name = laying.laid.datum.words.name
+    if name(laying.facing.surface) == laying.laid.sheet.lies.face:
+        lines.append(tuple((x + 5.5 + over, y + inward * up) for over, up in _LOOP))
+    return [Stroke(tuple(lines), 0.4), Stroke((((x - 3.0, y), (x + 8.5, y)),), _FINE)]
