@@ -36,14 +36,40 @@ def test_a_unit_of_one_board_has_its_sheets() -> None:
     assert shown(unit)[:3] == ["Front", "From the left", "From above"]
 
 
-def test_a_unit_longer_than_ten_metres_still_comes_on_paper() -> None:
+def test_a_unit_longer_than_ten_metres_is_drawn_in_stretches_that_can_be_read() -> None:
     unit = unit_from(
-        "size: {width: 11000, height: 2400, depth: 400}\n"
+        "size: {width: 10400, height: 2000, depth: 400}\n"
         "stock:\n"
         "  ply: {kind: sheet, material: birch plywood, thickness: 18, size: [12000, 2500]}\n"
         "interior:\n"
-        "  columns:\n" + "    - {width: 1 share, shelves: {count: 4}}\n" * 14
+        "  columns:\n" + "    - {width: 1 share, shelves: {count: 1}}\n" * 8
     )
     drawn = drawn_sheets(unit, A4)
-    assert shown(unit) == [view.name for sheet in sheets_of(unit) for view in sheet.views]
-    assert max(each.sheet.scale for each in drawn) == 100
+    views = {view.view.name: each for each in drawn for view in each.sheet.views}
+    assert views["Front"].sheet.scale == 50
+    fronts = [name for name in views if name.startswith("Front, part")]
+    assert len(fronts) >= 4
+    assert all(views[name].sheet.scale <= 20 for name in fronts)
+    noted = [
+        note.text
+        for each in drawn
+        for view in each.sheet.views
+        if view.view.name in fronts
+        for note in view.view.notes
+    ]
+    # Every shelf is told once, every divider at which a stretch ends twice.
+    assert all(noted.count(f"SH{number}") == 1 for number in range(1, 9))
+    assert sorted(noted.count(f"DV{number}") for number in range(1, 8)) == [1] * (
+        8 - len(fronts)
+    ) + [2] * (len(fronts) - 1)
+    # What is clear between the uprights is the same in all of them.
+    widths = [
+        dimension.text
+        for each in drawn
+        for view in each.sheet.views
+        if view.view.name in fronts
+        for dimension in view.view.dimensions
+        if dimension.chain.startswith("columns") and dimension.text != "18"
+    ]
+    assert len(widths) == 8
+    assert {float(each) for each in widths} <= {1279.7, 1279.8}

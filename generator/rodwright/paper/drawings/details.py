@@ -6,20 +6,17 @@ Lengths in mm, in the frame of the section.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from itertools import pairwise
-
-from shapely import LineString, Polygon, box
-from shapely.geometry.base import BaseGeometry
 
 from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit
+from rodwright.paper.drawings.clipping import cuts_within, lines_within
 from rodwright.paper.drawings.cutting_planes import CuttingPlane
 from rodwright.paper.drawings.refs import cut_notes
 from rodwright.paper.drawings.section_views import Pieces, pieces_cut
 from rodwright.pictures.drafting.bands import Rectangle
 from rodwright.pictures.drafting.chains import Chain, Place, chain, dimensions_of
 from rodwright.pictures.drafting.seen import ViewName
-from rodwright.pictures.drafting.views import Cut, Line, Point, View
+from rodwright.pictures.drafting.views import Point, View
 from rodwright.unit import DRAWERS, FACE_FRAME, FRONTS, PANELS, Role, Unit
 
 SIDE = 130.0
@@ -82,11 +79,11 @@ def _from(corner: float, high: int) -> float:
 
 def _detail(unit: Unit, name: str, section: View, low: Point, cut: Pieces) -> View:
     say = unit.display_unit
-    window = box(*low, low[0] + SIDE, low[1] + SIDE)
-    cuts = tuple(piece for each in section.cuts for piece in _clipped(each, window))
+    window = (low, (low[0] + SIDE, low[1] + SIDE))
+    cuts = cuts_within(section.cuts, window)
     there = {each.ref for each in cuts}
     told = {part.ref for part in cut.parts if part.ref in there and part.role not in _BOXES}
-    lines = tuple(line for each in section.visible for line in _stretch(each, window))
+    lines = lines_within(section.visible, window)
     points = [point for each in cuts for ring in each.rings for point in ring]
     points += [point for line in lines for point in line]
     (left, right), (foot, head) = ((min(each), max(each)) for each in zip(*points, strict=True))
@@ -112,20 +109,3 @@ def _chains(
         if faces and max(faces) - min(faces) > TOUCH:
             place: Place = ("y", "left", corner[0]) if along else ("x", "below", corner[1])
             yield chain("detail", pieces, (min(faces), max(faces)), place, say)
-
-
-def _clipped(cut: Cut, window: Polygon) -> Iterator[Cut]:
-    inside = Polygon(cut.rings[0], cut.rings[1:]).intersection(window)
-    for piece in _pieces(inside, "Polygon"):
-        rings = (piece.exterior, *piece.interiors)
-        yield Cut(cut.ref, tuple(tuple(ring.coords[:-1]) for ring in rings), cut.kind)
-
-
-def _stretch(line: Line, window: Polygon) -> Iterator[Line]:
-    for piece in _pieces(LineString(line).intersection(window), "LineString"):
-        yield from pairwise(piece.coords)
-
-
-def _pieces(geometry: BaseGeometry, kind: str) -> list[BaseGeometry]:
-    each = list(getattr(geometry, "geoms", [geometry]))
-    return [piece for piece in each if piece.geom_type == kind and not piece.is_empty]

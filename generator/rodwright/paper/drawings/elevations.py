@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 from rodwright.geometry import Box
+from rodwright.paper.drawings.bays import Bay, clipped, in_bay
 from rodwright.paper.drawings.cutting_planes import CuttingPlane
 from rodwright.paper.drawings.lines import bodies, lines_seen, only, outlines_behind
 from rodwright.paper.drawings.refs import group_notes, panel_note, part_notes
@@ -57,23 +58,42 @@ def without_front(unit: Unit) -> Unit:
     )
 
 
-def front_view(unit: Unit, planes: Iterable[CuttingPlane]) -> View:
-    """The unit from the front, all shut."""
-    closed = is_closed(unit)
-    wanted = ("front", *_ROUND) if closed else (*_INSIDE, *_ROUND)
-    outside = [part for part in unit.parts if part.role in (*SURROUND, *BASE)]
-    notes = [*_front_notes(unit), *part_notes(_seen_first(outside), "front")]
+def front_view(unit: Unit, planes: Iterable[CuttingPlane], bay: Bay) -> View:
+    """A stretch of the unit from the front, all shut."""
+    closed, there = is_closed(unit), in_bay(unit, bay)
+    outside = [part for part in there.parts if part.role in (*SURROUND, *BASE)]
+    notes = [*_front_notes(there), *part_notes(_seen_first(outside), "front", there.envelope)]
     if not closed:
-        notes += _carcass_notes(unit)
-    notes += pitch_note(unit, "front")
-    return _view(unit, "Front", "front", wanted, notes, planes, triangles(unit))
+        notes += _carcass_notes(there)
+    told = ("front",) if closed else _INSIDE
+    return _in_bay(there, "Front", (told, notes), planes, bay)
 
 
-def carcass_view(unit: Unit, planes: Iterable[CuttingPlane]) -> View:
-    """The unit from the front without what closes and frames it."""
-    inner = without_front(unit)
-    notes = [*_carcass_notes(inner), *pitch_note(unit, "front")]
-    return _view(inner, "Carcass", "front", (*_INSIDE, *_ROUND), notes, planes)
+def carcass_view(unit: Unit, planes: Iterable[CuttingPlane], bay: Bay) -> View:
+    """A stretch of the unit from the front without what closes and frames it."""
+    there = in_bay(without_front(unit), bay)
+    return _in_bay(there, "Carcass", (_INSIDE, [*_carcass_notes(there)]), planes, bay)
+
+
+def overview(unit: Unit) -> View:
+    """The whole of a long unit from the front with its main sizes alone."""
+    return _view(unit, "Front", "front", _ROUND, pitch_note(unit, "front"), (), triangles(unit))
+
+
+def _in_bay(
+    unit: Unit,
+    name: str,
+    told: tuple[Iterable[str], list[Note]],
+    planes: Iterable[CuttingPlane],
+    bay: Bay,
+) -> View:
+    """The front of a stretch; a slope is told of whole units only."""
+    wanted, notes = told
+    slope = ("slope",) if bay.count == 1 else ()
+    pitch = pitch_note(unit, "front") if bay.count == 1 else ()
+    names = (*wanted, *slope, "overhangs", "storeys", "overall")
+    view = _view(unit, name, "front", names, (*notes, *pitch), planes, triangles(unit))
+    return clipped(view, bay)
 
 
 def side_view(unit: Unit) -> View:
@@ -88,7 +108,9 @@ def plan_view(unit: Unit) -> View:
     on_top = [part for part in top if part.role is not Role.TOP] or top
     moved = opened_in_plan(unit)
     told = [*_reach(unit, moved), *chains(unit, "plan")]
-    return view_of(unit, "From above", "plan", told, part_notes(on_top, "plan"), (), moved)
+    return view_of(
+        unit, "From above", "plan", told, part_notes(on_top, "plan", unit.envelope), (), moved
+    )
 
 
 def _reach(unit: Unit, moved: tuple[tuple[Point, ...], ...]) -> Iterator[Chain]:
@@ -176,15 +198,17 @@ def _front_notes(unit: Unit) -> Iterator[Note]:
     """Refs of the face frame and of fronts in one piece, and the names of framed doors."""
     framed = [part for part in unit.parts if part.role in DOORS and part.role is not Role.DOOR]
     single = (*FACE_FRAME, Role.DOOR, Role.DRAWER_FRONT)
-    yield from part_notes([part for part in unit.parts if part.role in single], "front")
+    yield from part_notes(
+        [part for part in unit.parts if part.role in single], "front", unit.envelope
+    )
     yield from group_notes(framed, "front")
 
 
 def _carcass_notes(unit: Unit) -> Iterator[Note]:
     """Refs of the panels, and of the backs in the largest field that is left of each."""
     panels = [part for part in unit.parts if part.role in (*UPRIGHTS, *LEVELS)]
-    yield from part_notes(panels, "front")
+    yield from part_notes(panels, "front", unit.envelope)
     before = rectangles(unit, (*UPRIGHTS, *LEVELS), "front")
     for part in unit.parts:
         if part.role is Role.BACK:
-            yield panel_note(part, before, "front")
+            yield panel_note(part, before, "front", unit.envelope)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from rodwright.paper.drawings.sheets import SheetOfViews, sheets_of
+from rodwright.paper.drawings.sheets import READABLE, SheetOfViews, sheets_of
 from rodwright.pictures.drafting.figures import PAPERS, SCALES, Paper
 from rodwright.pictures.drafting.sheets import Place, Sheet, draw_sheet, numbered, projected
 from rodwright.pictures.drafting.title_block import TitleBlock, title_block_of
@@ -30,8 +30,14 @@ def drawn_sheets(unit: Unit, papers: Sequence[Paper] | None = None) -> tuple[Dra
     home or round the corner, or larger where they need it."""
     papers = PAPERS[unit.display_unit] if papers is None else papers
     found: list[DrawnSheet] = []
-    for wanted in sheets_of(unit):
-        drawn = list(_spread(unit, wanted, papers))
+    block = title_block_of(unit, "Drawing")
+    scales = [each for each in SCALES[unit.display_unit] if each <= READABLE[unit.display_unit]]
+
+    def fits(view: View) -> bool:
+        return _may_draw([Place(view)], block, papers, scales) is not None
+
+    for wanted in sheets_of(unit, fits):
+        drawn = list(_spread(wanted, block, papers))
         for number, (views, sheet) in enumerate(drawn, 1):
             name = wanted.name if len(drawn) == 1 else f"{wanted.name}-{number}"
             title = wanted.title if len(drawn) == 1 else ", ".join(each.name for each in views)
@@ -44,23 +50,22 @@ def drawn_sheets(unit: Unit, papers: Sequence[Paper] | None = None) -> tuple[Dra
 
 
 def _spread(
-    unit: Unit, wanted: SheetOfViews, papers: Sequence[Paper]
+    wanted: SheetOfViews, block: TitleBlock, papers: Sequence[Paper]
 ) -> Iterator[tuple[tuple[View, ...], Sheet]]:
     """Views on as few sheets as hold them at a scale that is large enough, or at the scale of the
     one that comes out smallest alone."""
-    block = title_block_of(unit, "Drawing")
+    measure = block.display_unit
     alone = {view: _alone(view, block, papers) for view in wanted.views}
-    enough = max(wanted.scale[unit.display_unit], *(each.scale for each in alone.values()))
-    scales = [each for each in SCALES[unit.display_unit] if each <= enough]
     left = list(wanted.views)
     while left:
-        count, sheet = next(
-            (count, sheet)
-            for count in range(len(left), 0, -1)
-            if (sheet := _together(left[:count], wanted, block, (papers, scales))) is not None
-            or count == 1
-        )
-        yield tuple(left[:count]), sheet or alone[left[0]]
+        for count in range(len(left), 0, -1):
+            views = tuple(left[:count])
+            enough = max(wanted.scale[measure], *(alone[view].scale for view in views))
+            scales = [each for each in SCALES[measure] if each <= enough]
+            sheet = _together(views, wanted, block, (papers, scales))
+            if sheet is not None:
+                break
+        yield views, sheet or alone[left[0]]
         del left[:count]
 
 

@@ -8,17 +8,18 @@ from collections.abc import Iterable, Mapping, Sequence
 from shapely import Polygon
 from shapely.ops import unary_union
 
+from rodwright.geometry import Box
 from rodwright.pictures.drafting.bands import Rectangle, rectangle
 from rodwright.pictures.drafting.seen import AXES, ViewName
 from rodwright.pictures.drafting.views import Cut, Note, Point
 from rodwright.unit import Part, Role, Unit
 
 
-def part_notes(parts: Iterable[Part], view: ViewName) -> tuple[Note, ...]:
-    """The ref of each part in the middle of what it covers of a view; layers of one shelf share
-    theirs."""
+def part_notes(parts: Iterable[Part], view: ViewName, within: Box) -> tuple[Note, ...]:
+    """The ref of each part in the middle of what it covers of a view within a box (unit frame);
+    layers of one shelf share theirs."""
     boxes = {
-        part.ref: rectangle(part.bounds(), *AXES[view])
+        part.ref: rectangle(part.bounds().intersection(within), *AXES[view])
         for part in parts
         if part.role is not Role.LIPPING
     }
@@ -36,9 +37,9 @@ def group_notes(parts: Iterable[Part], view: ViewName) -> tuple[Note, ...]:
     return tuple(Note(_middle(around(boxes)), name) for name, boxes in groups.items())
 
 
-def panel_note(part: Part, taken: Sequence[Rectangle], view: ViewName) -> Note:
+def panel_note(part: Part, taken: Sequence[Rectangle], view: ViewName, within: Box) -> Note:
     """The ref of a panel that other parts stand before, in the largest field between them."""
-    own = rectangle(part.bounds(), *AXES[view])
+    own = rectangle(part.bounds().intersection(within), *AXES[view])
     field = _box(own).difference(unary_union([_box(each) for each in taken]))
     pieces = list(getattr(field, "geoms", [field]))
     largest = max(pieces, key=lambda each: each.area, default=field)

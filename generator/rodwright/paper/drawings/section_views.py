@@ -10,6 +10,8 @@ from dataclasses import dataclass
 
 from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit
+from rodwright.paper.drawings.bays import Bay, clipped, in_bay
+from rodwright.paper.drawings.clipping import cuts_within
 from rodwright.paper.drawings.cutting_planes import CuttingPlane, cut_through
 from rodwright.paper.drawings.elevations import corners
 from rodwright.paper.drawings.refs import around, cut_notes
@@ -80,30 +82,38 @@ class Pieces:
         return around(list(self.boxes.values()))
 
 
-def section_view(unit: Unit, plane: CuttingPlane) -> View:
-    """What a plane cuts of a unit, looked at from the left or from above.
+def section_view(unit: Unit, plane: CuttingPlane, bay: Bay | None = None) -> View:
+    """What a plane cuts of a unit, looked at from the left or from above; a level one of a stretch
+    of it, if that is given.
 
     Raises:
         ValueError: the plane cuts nothing.
     """
     kind: ViewName = "side" if plane.axis == 0 else "plan"
+    unit = unit if bay is None else in_bay(unit, bay)
     cuts, visible = cut_through(unit, plane)
     pieces = pieces_cut(unit, cuts, kind)
     box = pieces.around()
     if plane.axis == 0:
         # An upright section stands on the floor line.
         box = (box[0], (min(box[1][0], unit.envelope.low[2]), box[1][1]))
+    if bay is not None and bay.count > 1:
+        box = (bay.ends, box[1])
     low, high = corners(box, visible)
+    noted = (
+        cuts if bay is None else cuts_within(cuts, ((bay.ends[0], low[1]), (bay.ends[1], high[1])))
+    )
     told = _upright(unit, pieces, box) if plane.axis == 0 else _level(unit, pieces, box)
-    return View(
+    view = View(
         f"Section {plane.letter}-{plane.letter}",
         low,
         high,
         visible,
         cuts=cuts,
         dimensions=dimensions_of(each for each in told if each.dimensions),
-        notes=(*cut_notes(cuts, unit), *pitch_note(unit, kind)),
+        notes=(*cut_notes(noted, unit), *pitch_note(unit, kind)),
     )
+    return view if bay is None else clipped(view, bay)
 
 
 def pieces_cut(unit: Unit, cuts: Sequence[Cut], kind: ViewName) -> Pieces:
