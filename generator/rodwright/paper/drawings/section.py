@@ -7,6 +7,7 @@ from datetime import datetime
 from functools import partial
 from typing import Any
 
+from rodwright.handover.drawing_dxf import drawing_dxf
 from rodwright.lengths import format_length
 from rodwright.opening.closings import closing_text, closings
 from rodwright.paper.drawings.layout import DrawnSheet
@@ -43,7 +44,7 @@ def drawings_section(unit: Unit, drawn: Sequence[DrawnSheet]) -> Section:
 def drawing_files(
     unit: Unit, drawn: Sequence[DrawnSheet], when: datetime | None = None
 ) -> dict[str, bytes]:
-    """``book/drawings.pdf`` with every sheet, and each as SVG below ``book/drawings/``.
+    """``book/drawings.pdf`` with every sheet, and each as SVG and as DXF below ``book/drawings/``.
 
     ``when`` is the date that the PDF carries.
 
@@ -56,6 +57,7 @@ def drawing_files(
     for each in drawn:
         drawing = draw(each.sheet, _told(each))
         found[f"book/{_FOLDER}/{each.name}.svg"] = to_svg(drawing).encode()
+        found[f"book/{_FOLDER}/{each.name}.dxf"] = drawing_dxf(each.sheet)
     return found
 
 
