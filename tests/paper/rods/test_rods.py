@@ -365,10 +365,22 @@ def test_a_mitred_frame_has_its_long_and_short_points() -> None:
 def test_a_hung_unit_is_measured_from_its_lowest_point_and_one_on_feet_from_the_floor() -> None:
     text = "size: {width: 600, height: 800, depth: 300}\ninterior: {shelves: {count: 1}}\n"
     hung = rods_of(unit_from(text + "hung: true\nback: {stock: ply, fixing: rebated}\n"))[0]
-    assert hung.datum == "the lowest point of the unit (BT1, SD1, SD2)"
+    assert hung.datum == "the underside of the carcass (BT1, SD1, SD2)"
     feet = rods_of(unit_from(text + "base: {kind: levellers, height: 100}\n"))[0]
     assert feet.datum == "the floor, with the feet set to their height"
     assert min(line.at for track in feet.tracks for line in track.lines) == pytest.approx(100.0)
+
+
+def test_feet_and_fixings_to_the_wall_are_told_where_the_trade_has_them() -> None:
+    text = "size: {width: 600, height: 800, depth: 300}\ninterior: {shelves: {count: 1}}\n"
+    unit = unit_from(text + "base: {kind: levellers, height: 100}\n")
+    _, width, depth = map(texts, rods_of(unit))
+    for told, figures in ((width, ("60", "540")), (depth, ("60", "240"))):
+        assert all("outermost feet, middle" in told[figure] for figure in figures)
+    hung = unit_from(text + "hung: true\nback: {stock: ply, fixing: rebated}\n")
+    height, width, _ = map(texts, rods_of(hung))
+    assert "upper fixings to the wall, middle" in height["750"]
+    assert all("outermost fixings to the wall, middle" in width[at] for at in ("50", "550"))
 
 
 def test_a_unit_of_one_board_has_its_two_ends_on_each_rod() -> None:

@@ -51,9 +51,7 @@ def test_the_pages_tell_from_where_and_which_way_figures_run() -> None:
     text = " ".join(" ".join(page.extract_text().split()) for page in PdfReader(BytesIO(pdf)).pages)
     assert "0 is the floor; figures run up, to 1000 mm." in text
     assert "482 SH1 underside; housing, lower side 18 wide, 6 deep" in text
-    assert (
-        "0 is the foremost point of the unit (RL1, RL2, ST1, ST2); figures run to the rear" in text
-    )
+    assert "0 is the front of the face frame (RL1, RL2, ST1, ST2); figures run to the rear" in text
 
 
 def test_a_row_of_holes_is_told_whole_between_its_first_and_its_last() -> None:

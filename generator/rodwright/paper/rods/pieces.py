@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 from rodwright.handover.strength_list import subjects_text
 from rodwright.paper.rods.marks import Kind, Mark, along, own_marks
 from rodwright.paper.rods.meetings import Meetings, meetings_of
+from rodwright.paper.rods.standing import standing_marks
 from rodwright.unit import PANELS, TRAITS, Assembly, Part, Role, Surface, Unit
 from rodwright.unit.orientation import orientation_of
 from rodwright.unit.surfaces import HIGH, LOW
@@ -92,8 +93,12 @@ def _order(ref: str) -> tuple[str, str, int, str]:
 
 def _pieces(part: Part, axis: int, meetings: Meetings) -> Iterator[Piece]:
     """A part as one piece, or one for each face of a panel that is marked on both."""
-    unit = meetings.unit.display_unit
-    marks = [*own_marks(part, axis, meetings.guests(part), unit), *meetings.marks(part, axis)]
+    unit = meetings.unit
+    marks = [
+        *own_marks(part, axis, meetings.guests(part), unit.display_unit),
+        *meetings.marks(part, axis),
+        *standing_marks(unit, part, axis),
+    ]
     faces = [face for face in (HIGH[2], LOW[2]) if any(mark.face is face for mark in marks)]
     if part.role in PANELS and along(part, axis) != 2 and len(faces) == 2:
         yield _piece(part, [mark for mark in marks if mark.face is not faces[1]], faces[0])

@@ -11,17 +11,25 @@ from typing import Literal
 
 from rodwright.paper.rods.marks import KINDS, SAME, Kind, Mark
 from rodwright.paper.rods.pieces import SECTIONS, Piece, pieces_of, refs_text
-from rodwright.unit import Unit
+from rodwright.unit import TRAITS, Assembly, Unit
 from rodwright.unit.facts import is_on_feet
 
 RodName = Literal["height", "width", "depth"]
 _AXES: dict[RodName, int] = {"height": 2, "width": 0, "depth": 1}
 _ENDS: dict[RodName, tuple[str, str]] = {
-    "height": ("lowest", "up"),
-    "width": ("leftmost", "to the right, seen from the front"),
-    "depth": ("foremost", "to the rear"),
+    "height": ("underside", "up"),
+    "width": ("left end", "to the right, seen from the front"),
+    "depth": ("front", "to the rear"),
 }
-
+_WHOLES = {
+    Assembly.CARCASS: "the carcass",
+    Assembly.FACE_FRAME: "the face frame",
+    Assembly.DOOR: "the doors",
+    Assembly.DRAWER: "the drawers",
+    Assembly.BASE: "the base",
+    Assembly.SURROUND: "what is round the carcass",
+}
+"""What the outermost pieces belong to, the first of them that does."""
 _MOST_RUNS = 3
 """So many refs, or runs of them, are written beside a line."""
 
@@ -61,8 +69,10 @@ class Line:
 
     @property
     def detail(self) -> str:
-        """What else is told of it where there is room."""
-        return "; ".join(dict.fromkeys(mark.detail for mark in self.marks if mark.detail))
+        """What else is told of it where there is room; nothing twice."""
+        told = dict.fromkeys(mark.detail for mark in self.marks if mark.detail)
+        longer = (each for each in told if not any(each != one and each in one for one in told))
+        return "; ".join(longer)
 
     @property
     def kind(self) -> Kind:
@@ -113,13 +123,18 @@ def _rod(unit: Unit, name: RodName) -> Rod:
     if name == "height" and not unit.hung:
         start = min(start, 0.0)
     pieces = [_from(piece, start) for piece in pieces_of(unit, axis)]
-    outermost = [ref for ref, box in boxes.items() if box.low[axis] < start + SAME]
-    end, way = _ENDS[name]
-    datum = f"the {end} point of the unit ({refs_text(outermost)})"
-    if name == "height" and not unit.hung:
-        datum = "the floor" + (", with the feet set to their height" if is_on_feet(unit) else "")
+    datum = _datum(unit, name, [ref for ref, box in boxes.items() if box.low[axis] < start + SAME])
     length = max(box.high[axis] for box in boxes.values()) - start
-    return Rod(name, datum, way, length, tuple(_tracks(pieces)))
+    return Rod(name, datum, _ENDS[name][1], length, tuple(_tracks(pieces)))
+
+
+def _datum(unit: Unit, name: RodName, outermost: Sequence[str]) -> str:
+    """What 0 is: the floor, or the end of the outermost pieces."""
+    if name == "height" and not unit.hung:
+        return "the floor" + (", with the feet set to their height" if is_on_feet(unit) else "")
+    found = {TRAITS[unit.part(ref).role].of for ref in outermost}
+    whole = next(said for of, said in _WHOLES.items() if of in found)
+    return f"the {_ENDS[name][0]} of {whole} ({refs_text(outermost)})"
 
 
 def _from(piece: Piece, start: float) -> Piece:
