@@ -49,10 +49,14 @@ def test_the_book_has_its_sections_where_the_outline_says(made: Book) -> None:
     assert [each.title for each in titles] == [
         "Before any work: take care",
         "The parts",
+        "Drawings",
         "Will it hold?",
         "What to buy",
         "Cutting plan",
         "Lists for the bench",
+        "Rods",
+        "Part sheets",
+        "Putting it together",
     ]
     for each in titles:
         number = reader.get_destination_page_number(each)

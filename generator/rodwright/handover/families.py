@@ -13,7 +13,9 @@ from rodwright.handover.exports import BUILD_FILES
 
 __all__ = ["BOOK_FILES", "BUILD_FILES", "CNC_FILES", "CUT_FILES", "beside"]
 
-BOOK_FILES = re.compile(r"book\.pdf|book/(?:[a-z0-9-]+/)?[A-Za-z0-9-]+\.(?:pdf|svg|png|dxf|csv)")
+BOOK_FILES = re.compile(
+    r"book\.pdf|book/(?:[a-z0-9-]+/)?[A-Za-z0-9-]+\.(?:pdf|svg|png|dxf|csv|json)"
+)
 """The names that files of a job book have."""
 CNC_FILES = re.compile(r"cnc\.zip")
 """The names that files of a pack for a CNC shop have."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import datetime
+from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -22,6 +23,7 @@ from rodwright.unit.laid import laid_unit
 from rodwright.wishes import SpecFile
 
 if TYPE_CHECKING:
+    from rodwright.paper.drawings.layout import DrawnSheet
     from rodwright.paper.sections import Section
     from rodwright.trade.label_sheets import LabelSheet, Paper
 
@@ -41,7 +43,7 @@ class Book:
     lacking: str = ""
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class _Content:
     """What sections are made of."""
 
@@ -53,6 +55,14 @@ class _Content:
     labels: LabelSheet
     when: datetime
     progress: Callable[[str], object]
+
+    @cached_property
+    def drawn(self) -> tuple[DrawnSheet, ...]:
+        """The drawings, on the book's paper."""
+        from rodwright.paper.book.whole import drawing_papers
+        from rodwright.paper.drawings.layout import drawn_sheets
+
+        return drawn_sheets(self.unit, drawing_papers(self.paper))
 
 
 def book(
@@ -164,17 +174,24 @@ def _written(unit: Unit) -> str:
 
 def _sections(content: _Content) -> Iterator[Section]:
     """The sections in the order of the work."""
+    from rodwright.assembly.order import order_of
     from rodwright.paper.book.buying import buying_section
     from rodwright.paper.book.cautions import cautions_section
     from rodwright.paper.book.cutting import cutting_section, no_plan_section
     from rodwright.paper.book.parts import parts_section
     from rodwright.paper.book.strength import strength_section
-    from rodwright.paper.book.whole import lying
+    from rodwright.paper.book.whole import SIZES, lying
+    from rodwright.paper.drawings.section import drawings_section
     from rodwright.paper.lists.section import lists_section
+    from rodwright.paper.part_sheets.section import part_sheets_section
+    from rodwright.paper.rods.section import rods_section
+    from rodwright.paper.steps.section import steps_section
 
     unit, cutting = content.unit, content.cutting
     yield cautions_section(content.findings)
     yield parts_section(unit, _apart(content))
+    content.progress("drawing views, sections and details")
+    yield drawings_section(unit, content.drawn)
     if (strength := strength_section(unit)) is not None:
         yield strength
     yield buying_section(unit, cutting)
@@ -184,6 +201,14 @@ def _sections(content: _Content) -> Iterator[Section]:
     else:
         yield no_plan_section(content.no_plan)
     yield lists_section(unit, cutting)
+    content.progress("setting out rods")
+    yield rods_section(unit)
+    content.progress("drawing a sheet for each distinct part")
+    yield part_sheets_section(unit, SIZES[content.paper][::-1])
+    content.progress("looking for the order of assembly")
+    order = order_of(unit)
+    content.progress("drawing the steps of assembly")
+    yield steps_section(unit, order)
 
 
 def _apart(content: _Content) -> dict[str, bytes]:
@@ -208,12 +233,18 @@ def _apart(content: _Content) -> dict[str, bytes]:
 
 def _files(content: _Content) -> dict[str, bytes]:
     """The files beside the book, by their names."""
+    from rodwright.paper.book.whole import SIZES
+    from rodwright.paper.drawings.section import drawing_files
     from rodwright.paper.lists.labels import label_texts, labels_pdf
+    from rodwright.paper.part_sheets.section import part_sheet_files
     from rodwright.paper.rods.files import rod_files
 
     unit = content.unit
     content.progress("setting rods")
-    files = dict(rod_files(unit))
+    files = rod_files(unit, content.paper) | drawing_files(unit, content.drawn, content.when)
+    content.progress("setting part sheets")
+    alone = part_sheet_files(unit, content.when, SIZES[content.paper][::-1])
+    files |= {f"book/{name}": data for name, data in alone.items()}
     content.progress("setting labels")
     texts = label_texts(unit, unit.number, content.cutting)
     files["book/labels.pdf"] = labels_pdf(texts, content.labels, unit.title, content.when)

@@ -8,6 +8,8 @@ from typing import Any
 
 from rodwright.paper.sections import Section
 from rodwright.paper.typesetting import typeset
+from rodwright.pictures.drafting.figures import PAPERS
+from rodwright.pictures.drafting.figures import Paper as Sheet
 from rodwright.trade.label_sheets import Paper
 from rodwright.unit import Unit
 
@@ -27,6 +29,11 @@ def lying(paper: Paper) -> tuple[float, float]:
     and the edge that is bound."""
     short, long = SIZES[paper]
     return long - 20.0, short - 24.0
+
+
+def drawing_papers(paper: Paper) -> tuple[Sheet, ...]:
+    """What drawings of the book are drawn on: one size, so that they are printed with it."""
+    return PAPERS["mm" if paper == "a4" else "in"][:1]
 
 
 def book_pdf(
