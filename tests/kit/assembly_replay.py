@@ -225,9 +225,9 @@ def _closes_well(unit: Unit, joint: Joint, step: Step, solids: dict[str, Solid])
     elif joint.kind is JointKind.RESTING:
         assert towards[2] < _ALONG, step
     elif _is_let_in(joint):
-        assert abs(towards @ _meeting(joint, solids)) > _ALONG, (
-            f"comes across what is let in: {joint}"
-        )
+        normal = _meeting(joint, solids)
+        along = 1.0 if normal is None else abs(towards @ normal)
+        assert along > _ALONG, f"comes across what is let in: {joint}"
 
 
 def _is_let_in(joint: Joint) -> bool:
@@ -236,16 +236,18 @@ def _is_let_in(joint: Joint) -> bool:
     return (
         joint.kind in _LET_IN
         or "cam bolt" in bought
-        or (joint.kind is JointKind.MITRE and bool(bought & {"dowel", "biscuit"}))
+        or (joint.kind is JointKind.MITRE and bool(bought & {"dowel", "biscuit", "loose tenon"}))
     )
 
 
-def _meeting(joint: Joint, solids: dict[str, Solid]) -> Array:
-    """The normal of the plane on which two parts meet, next to where their joint is said to be."""
+def _meeting(joint: Joint, solids: dict[str, Solid]) -> Array | None:
+    """The normal of the plane on which two parts meet, next to where their joint is said to be;
+    None of parts that meet along a line at most."""
     one, other = (solids[ref].planes for ref in (joint.first, joint.second))
     facing = np.abs(one[:, None, :] + other[None, :, :]).max(axis=2) < 0.02
     which = one[np.flatnonzero(facing.any(axis=1))]
-    assert len(which), f"no faces meet: {joint}"
+    if not len(which):
+        return None
     away = np.abs(which[:, :3] @ np.array(joint.at) - which[:, 3])
     normal: Array = which[np.argmin(away), :3]
     return normal

@@ -19,6 +19,7 @@ Axes = tuple[Vector, ...]
 """Unit vectors: a joint closes along any of them, either way round as far as it goes by this."""
 
 _LET_IN = (JointKind.DOWEL, JointKind.LOOSE_TENON, JointKind.BISCUIT)
+_ACROSS_MITRES = {"dowel", "biscuit", "loose tenon", "loose tongue"}
 _NEAR = 1.0
 """mm.  Mouths of two bores this near each other belong together, as do a joint and a cut."""
 
@@ -39,16 +40,14 @@ def closes_along(unit: Unit, joint: Joint, sweeps: Sweeps) -> Axes | None:
             or None
         )
     first, second = unit.part(joint.first), unit.part(joint.second)
-    if joint.kind is JointKind.MITRE and joint.fixings:
+    bought = {fixing.name for fixing in joint.fixings}
+    if joint.kind is JointKind.MITRE and bought & _ACROSS_MITRES:
         square = _square_to_mitre(joint, first) or _square_to_mitre(joint, second)
         if square is None:
             return None
-        loose = any(fixing.name == "loose tongue" for fixing in joint.fixings)
+        loose = "loose tongue" in bought
         return (square, _along_mitre(first, second)) if loose else (square,)
-    bolted = joint.kind is JointKind.KNOCK_DOWN and any(
-        fixing.name == "cam bolt" for fixing in joint.fixings
-    )
-    if joint.kind in _LET_IN or bolted:
+    if joint.kind in _LET_IN or "cam bolt" in bought:
         return _axis_of_bores(first, second) or sweeps.square_to_meeting(
             joint.first, joint.second, joint.at
         )

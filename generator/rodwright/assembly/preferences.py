@@ -67,6 +67,7 @@ class Taste:
         self._hand = hand
         self._stages: dict[Piece, int] = {}
         self._way: Vector | None = None
+        self._now = 0
         self._kind: tuple[object, ...] = ()
 
     def __call__(self, standing: Standing, found: Sequence[Leaving]) -> Leaving:
@@ -83,16 +84,21 @@ class Taste:
             key=lambda each: (
                 len(each.pieces),
                 len(each.blocked),
-                -min(self._stage(piece) for piece in each.pieces),
+                *self._when(each),
                 any(piece in holding for piece in each.pieces),
                 chosen[each.pieces][0][0],
                 each.away != self._way,
                 *self._sorted(standing, each),
             ),
         )
-        self._way = leaving.away
+        self._way, self._now = leaving.away, self._when(leaving)[1]
         self._kind = self._like(leaving.pieces)
         return leaving
+
+    def _when(self, leaving: Leaving) -> tuple[bool, int]:
+        """The latest stage first; but the carcass once stripped, a stage that is begun is ended."""
+        at = -min(self._stage(piece) for piece in leaving.pieces)
+        return (self._now <= -FRAME and at != self._now, at)
 
     def _ease(self, standing: Standing, leaving: Leaving) -> tuple[float, ...]:
         """How hard a way is: not in or along another piece for long, and not far."""
