@@ -1,26 +1,52 @@
 """The sheet of three views, and the lines on it."""
 
+from collections.abc import Iterator
 from dataclasses import replace
+from pathlib import Path
 from xml.etree import ElementTree
 
 import pytest
 
 from kit import samples
+from kit.ink_on_ink import overlaps
+from rodwright import read_spec, set_out
+from rodwright.pictures.drafting.bands import Rectangle, rectangle
+from rodwright.pictures.drafting.chains import pitch_note
+from rodwright.pictures.drafting.figures import DASHES, NARROW, PAPERS, WIDE
+from rodwright.pictures.drafting.inked import draw
+from rodwright.pictures.drafting.seen import AXES, whole
+from rodwright.pictures.drafting.sheets import Sheet, draw_sheet, projected
+from rodwright.pictures.drafting.title_block import title_block_of
+from rodwright.pictures.drafting.views import View
 from rodwright.pictures.ink import Drawing, Lettering, Stroke
 from rodwright.pictures.linework import tidy
-from rodwright.pictures.sheet import DASHES, NARROW, WIDE, draw_views
+from rodwright.pictures.sheet import draw_views, lay_out, shown_dimensions
 from rodwright.pictures.svg import to_svg
+
+MODELS = sorted((Path(__file__).parents[2] / "models").glob("*.yaml"))
 
 
 def _texts(drawing: Drawing) -> list[Lettering]:
     return [mark for mark in drawing.marks if isinstance(mark, Lettering)]
 
 
-def test_overall_sizes_stand_on_the_sheet() -> None:
-    texts = {text.text: text for text in _texts(draw_views(samples.bookcase()))}
-    # 800 x 1000 x (22 + 300 + 6); only the height is written upwards.
-    assert {"800", "1000", "328"} <= texts.keys()
-    assert [text for text, mark in texts.items() if mark.upwards] == ["1000"]
+def _sheet(**changes: object) -> Sheet:
+    unit = replace(samples.bookcase(), **changes)
+    return lay_out(unit, title_block_of(unit, "Views"))
+
+
+def test_main_sizes_stand_on_the_sheet() -> None:
+    # 800 x 1000 x (22 + 300 + 6), a shelf in its middle, a frame of 45 x 22.
+    front, side, above = _sheet().views
+    said = [{each.dimension.text for each in view.dimensions} for view in (front, side, above)]
+    assert {"800", "1000", "764", "464", "482", "45", "710", "18", "500"} <= said[0]
+    assert {"328", "300", "22", "6"} == said[1]
+    assert {"800", "328"} <= said[2]
+    outermost = max(front.dimensions, key=lambda each: each.line[0][1])
+    assert outermost.dimension.text == "800"
+    for each in front.dimensions:
+        upright = each.line[0][0] == pytest.approx(each.line[1][0])
+        assert each.text.upwards == (upright and not each.dimension.running)
 
 
 def test_inches_are_written_as_fractions() -> None:
@@ -30,28 +56,26 @@ def test_inches_are_written_as_fractions() -> None:
 
 
 def test_first_angle_layout() -> None:
-    at = {text.text: text.at for text in _texts(draw_views(samples.bookcase()))}
-    front, left, above = at["Front"], at["From the left"], at["From above"]
-    assert left[0] > front[0]
-    assert left[1] == pytest.approx(front[1])
-    assert above[0] == pytest.approx(front[0])
-    assert above[1] > front[1]
+    front, left, above = (view.box for view in _sheet().views)
+    assert left.left > front.right
+    assert (left.top, left.bottom) == pytest.approx((front.top, front.bottom), abs=0.01)
+    assert (above.left, above.right) == pytest.approx((front.left, front.right), abs=0.01)
+    assert above.top > front.bottom
 
 
 def test_third_angle_layout_in_inches() -> None:
     """ISO 5456-2 and ASME Y14.3: in third-angle projection the view from the left stands to the
     left of the front view, the view from above on top of it."""
-    unit = replace(samples.bookcase(), display_unit="in")
-    drawing = draw_views(unit)
-    at = {text.text: text.at for text in _texts(drawing)}
-    front, left, above = at["Front"], at["From the left"], at["From above"]
-    assert left[0] < front[0]
-    assert left[1] == pytest.approx(front[1])
-    assert above[0] == pytest.approx(front[0])
-    assert above[1] < front[1]
+    views = _sheet(display_unit="in").views
+    front, left, above = (view.box for view in views)
+    assert left.right < front.left
+    assert (left.top, left.bottom) == pytest.approx((front.top, front.bottom), abs=0.01)
+    assert (above.left, above.right) == pytest.approx((front.left, front.right), abs=0.01)
+    assert above.bottom < front.top
     # The depth's dimension goes with the side view: 328 mm is 12.913 in, 12 29/32 or 58/64.
-    assert at["12 29/32"][0] == pytest.approx(left[0])
-    assert at["39 3/8"][0] < front[0]  # the height's, left of the front view
+    said = [{each.dimension.text for each in view.dimensions} for view in views]
+    assert "12 29/32" in said[1]
+    assert "39 3/8" in said[0]
 
 
 @pytest.mark.parametrize(("display", "angle"), [("mm", "first"), ("in", "third")])
@@ -59,7 +83,7 @@ def test_the_sheet_says_its_projection_and_bears_its_symbol(display: str, angle:
     """ISO 5456-2, figures of the graphical symbols: the frustum's small end points left; its
     end view stands right of it in first angle, left in third (from memory)."""
     drawing = draw_views(replace(samples.bookcase(), display_unit=display))
-    assert f"{angle}-angle projection" in [text.text for text in _texts(drawing)]
+    assert f"{angle.capitalize()} angle" in [text.text for text in _texts(drawing)]
     assert f"{angle}-angle projection" in drawing.description
     (symbol,) = (mark for mark in drawing.marks if isinstance(mark, Stroke) and mark.width == 0.35)
     side, *rings = symbol.lines
@@ -68,30 +92,58 @@ def test_the_sheet_says_its_projection_and_bears_its_symbol(display: str, angle:
         heights.setdefault(x, []).append(y)
     small, large = sorted(heights)
     spans = [max(heights[x]) - min(heights[x]) for x in (small, large)]
-    assert spans == [pytest.approx(5.0), pytest.approx(10.0)]
+    # The frustum's ends are as one to two, and the end view shows both.
+    assert spans[1] == pytest.approx(2 * spans[0])
+    across = [max(x for x, _ in ring) - min(x for x, _ in ring) for ring in rings]
+    assert across == pytest.approx(spans, rel=1e-3)
     middle = sum(x for x, _ in rings[0][:-1]) / len(rings[0][:-1])
     assert middle > large if angle == "first" else middle < small
 
 
-def test_sheets_in_inches_are_of_letter_size() -> None:
-    """Size A of ASME Y14.1 is 8 1/2 x 11 in (from memory)."""
+def test_sheets_in_inches_are_of_american_sizes() -> None:
+    """Sizes A and B of ASME Y14.1 are 8 1/2 x 11 and 11 x 17 in (from memory)."""
     drawing = draw_views(replace(samples.bookcase(), display_unit="in"))
-    assert sorted((drawing.width / 25.4, drawing.height / 25.4)) == [
-        pytest.approx(8.5),
-        pytest.approx(11.0),
-    ]
-    assert any("on Letter" in text.text for text in _texts(drawing))
+    assert sorted((drawing.width / 25.4, drawing.height / 25.4)) == pytest.approx([11.0, 17.0])
+    assert "1:8, Tabloid" in [text.text for text in _texts(drawing)]
+    letter = PAPERS["in"][0]
+    assert (letter.width / 25.4, letter.height / 25.4) == pytest.approx((8.5, 11.0))
     metric = draw_views(samples.bookcase())
     assert sorted((metric.width, metric.height)) == [210.0, 297.0]
 
 
 def test_largest_standard_scale_is_taken() -> None:
     # At 1:5 the views alone would need 1128 / 5 + 328 / 5 > 277 mm; at 1:10 they fit.
-    notes = [text.text for text in _texts(draw_views(samples.bookcase()))]
-    assert any("Scale 1:10 on A4" in note for note in notes)
+    assert "1:10, A4" in [text.text for text in _texts(draw_views(samples.bookcase()))]
     large = replace(samples.bookcase().envelope, high=(90_000.0, 306.0, 1000.0))
-    wide = replace(samples.bookcase(), envelope=large)
-    assert any("Scale 1:500" in text.text for text in _texts(draw_views(wide)))
+    assert _sheet(envelope=large).scale == 500
+
+
+@pytest.mark.parametrize("path", MODELS, ids=lambda path: path.stem)
+def test_no_text_of_a_models_views_lies_on_a_line(path: Path) -> None:
+    """The dimensions of every ready model, round its parts' boxes for lines."""
+    unit = set_out(read_spec(path))
+    views = []
+    for name, (across, up) in AXES.items():
+        boxes = [rectangle(part.bounds(), across, up) for part in unit.parts]
+        views.append(
+            View(
+                name,
+                *zip(*whole(unit, name), strict=True),
+                visible=tuple(line for box in boxes for line in _edges(box)),
+                dimensions=shown_dimensions(unit, name),
+                notes=pitch_note(unit, name),
+            )
+        )
+    block = title_block_of(unit, "Views")
+    sheet = draw_sheet(projected(*views, block), block)
+    assert not list(overlaps(draw(sheet, "")))
+    assert sheet.paper.name in {paper.name for paper in PAPERS[unit.display_unit]}
+
+
+def _edges(box: Rectangle) -> Iterator[tuple[tuple[float, float], tuple[float, float]]]:
+    (left, right), (foot, head) = box
+    corners = ((left, foot), (right, foot), (right, head), (left, head))
+    yield from zip(corners, (*corners[1:], corners[0]), strict=True)
 
 
 def test_lines_stay_on_the_sheet_and_visible_and_hidden_differ() -> None:
@@ -108,11 +160,10 @@ def test_lines_stay_on_the_sheet_and_visible_and_hidden_differ() -> None:
 
 def test_shelf_ends_are_hidden_in_the_front_view_at_the_right_place() -> None:
     drawing = draw_views(samples.bookcase())
-    front = next(text for text in _texts(drawing) if text.text == "Front")
-    left = front.at[0] - 40.0  # half of 800 mm at 1:10
+    left = _sheet().views[0].box.left
     hidden = next(m for m in drawing.marks if isinstance(m, Stroke) and m.dashes == DASHES)
     upright = {round(line[0][0] - left, 3) for line in hidden.lines if line[0][0] == line[1][0]}
-    # The shelf reaches 6 mm into sides of 18 mm: its ends lie at 12 and at 788 mm.
+    # The shelf reaches 6 mm into sides of 18 mm: its ends lie at 12 and at 788 mm, at 1:10.
     assert {1.2, 78.8} <= upright
 
 

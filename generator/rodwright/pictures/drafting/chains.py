@@ -69,7 +69,20 @@ def dimensions_of(chains: Iterable[Chain]) -> tuple[Dimension, ...]:
 def chains(unit: Unit, view: ViewName) -> tuple[Chain, ...]:
     """All chains of a view, the nearest to it first."""
     of = {"front": _front, "side": _side, "plan": _plan}[view]
-    return tuple(chain for chain in of(unit) if chain.dimensions)
+    found = [chain for chain in of(unit) if chain.dimensions]
+    return tuple(
+        chain
+        for number, chain in enumerate(found)
+        if not any(_says_the_same(chain, other) for other in found[number + 1 :])
+    )
+
+
+def _says_the_same(one: Chain, two: Chain) -> bool:
+    """Whether both are of one figure, and it is the same at the same side."""
+    if (len(one.dimensions), len(two.dimensions)) != (1, 1):
+        return False
+    (a,), (b,) = one.dimensions, two.dimensions
+    return (a.side, a.start, a.end, a.running) == (b.side, b.start, b.end, b.running)
 
 
 def pitch_note(unit: Unit, view: ViewName) -> tuple[Note, ...]:

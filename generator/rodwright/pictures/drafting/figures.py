@@ -98,5 +98,5 @@ TAIL = 5.0
 """Of a dimension line past its arrow where arrows stand outside, the arrow included."""
 CLEAR = 0.8
 """Between a text and lines or texts beside it."""
-BETWEEN = 8.0
+BETWEEN = 6.0
 """Between all that belongs to one view and all that belongs to the next."""

@@ -33,6 +33,9 @@ _LEAST = 45.0
 """Where nothing of the views is longer than this on paper, larger paper is taken instead of a
 smaller scale."""
 
+_INSIDE = 2.0
+"""Between views and the frame or the title block."""
+
 
 @dataclass(frozen=True, slots=True)
 class Place:
@@ -197,14 +200,14 @@ def _on_paper(
 ) -> tuple[DraftedView, ...] | None:
     """The views within the frame and clear of the title block, in the middle of what room there
     is; None where they don't fit."""
-    frame = _frame(paper).grown(-3.0)
+    frame = _frame(paper).grown(-_INSIDE)
     block = Rect(paper.width - BORDER - 180.0, paper.height - BORDER - title, paper.width, 1e9)
     whole = around([view.extent for view in views])
     wide, tall = whole.right - whole.left, whole.bottom - whole.top
     spare = frame.right - frame.left - wide
     if spare < 0:
         return None
-    above = block.top - 3.0 - frame.top - tall
+    above = block.top - _INSIDE - frame.top - tall
     under = frame.bottom - frame.top - tall
     tries = [(spare / 2, above / 2)] if above >= 0 else []
     if under >= 0:
@@ -214,6 +217,6 @@ def _on_paper(
         moved = tuple(
             view.moved(frame.left + x - whole.left, frame.top + y - whole.top) for view in views
         )
-        if not any(view.extent.grown(3.0).meets(block) for view in moved):
+        if not any(view.extent.grown(_INSIDE).meets(block) for view in moved):
             return moved
     return None

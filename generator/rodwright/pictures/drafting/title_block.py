@@ -158,6 +158,11 @@ def draft_block(block: TitleBlock, corner: Point, scale: str) -> DraftedBlock:
     )
 
 
+def fits_supplement(text: str) -> bool:
+    """Whether a supplementary title fits on its line."""
+    return _fitted(text, _MIDDLE - 2 * _PAD)[1] == text
+
+
 def _title(block: TitleBlock) -> tuple[float, list[str], float]:
     """The title's size of type, its lines, and how tall they are with their caption."""
     for size in _TITLES:
