@@ -27,9 +27,8 @@ _WHOLES = {
     Assembly.DOOR: "the doors",
     Assembly.DRAWER: "the drawers",
     Assembly.BASE: "the base",
-    Assembly.SURROUND: "what is round the carcass",
 }
-"""What the outermost pieces belong to, the first of them that does."""
+"""What the outermost pieces belong to; of two the first is said, of doors and drawers both."""
 _MOST_RUNS = 3
 """So many refs, or runs of them, are written beside a line."""
 
@@ -132,8 +131,12 @@ def _datum(unit: Unit, name: RodName, outermost: Sequence[str]) -> str:
     """What 0 is: the floor, or the end of the outermost pieces."""
     if name == "height" and not unit.hung:
         return "the floor" + (", with the feet set to their height" if is_on_feet(unit) else "")
-    found = {TRAITS[unit.part(ref).role].of for ref in outermost}
-    whole = next(said for of, said in _WHOLES.items() if of in found)
+    roles = [unit.part(ref).role for ref in outermost]
+    found = {TRAITS[role].of for role in roles}
+    # What is fitted round the carcass is told by what it is.
+    whole = next((said for of, said in _WHOLES.items() if of in found), f"the {roles[0]}")
+    if {Assembly.DOOR, Assembly.DRAWER} <= found and whole == _WHOLES[Assembly.DOOR]:
+        whole = "the doors and drawers"
     return f"the {_ENDS[name][0]} of {whole} ({refs_text(outermost)})"
 
 
