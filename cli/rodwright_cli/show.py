@@ -283,6 +283,18 @@ def booked(made: rodwright.Book) -> None:
     )
 
 
+def packed(made: rodwright.CncPack) -> None:
+    """What the pack for the CNC shop holds, what it lacks, and where it is."""
+    console = _console()
+    for why in made.no_plan:
+        console.print(f"[yellow]no nested sheets[/yellow] {escape(why)}")
+    sheets = f"{made.sheets} nested {'sheet' if made.sheets == 1 else 'sheets'}"
+    console.print(
+        f"{escape(str(made.folder / 'cnc.zip'))} is the pack for the CNC shop: "
+        f"{len(made.files)} files, {sheets}; read-me-first.pdf in it tells the shop all."
+    )
+
+
 @contextmanager
 def progress() -> Iterator[Callable[[str], None]]:
     """Show the step under way on the error stream, once it takes longer than a blink.

@@ -22,6 +22,8 @@ from rodwright.jobs.book import Book as Book
 from rodwright.jobs.book import book as book
 from rodwright.jobs.build import Build as Build
 from rodwright.jobs.build import build as build
+from rodwright.jobs.cnc import CncPack as CncPack
+from rodwright.jobs.cnc import cnc
 from rodwright.jobs.cut import cut as cut
 from rodwright.jobs.cut import write_cut as write_cut
 from rodwright.jobs.rack import read_rack as read_rack
@@ -60,3 +62,4 @@ from rodwright.wishes import spec_schema as spec_schema
 
 __version__: str
 check = check_parts
+cnc_pack = cnc

@@ -31,7 +31,7 @@ def nested(
     unit = rodwright.set_out(spec)
     drawn = {
         piece.ref: shapes
-        for shapes in (part_shapes(each, unit.display_unit) for each in products(unit, "cut"))
+        for shapes in (part_shapes(each) for each in products(unit, "cut"))
         for piece in shapes.product.shop.pieces
     }
     plan = rodwright.cut([spec], asked=Asked(free=True, kerf="6 mm"))

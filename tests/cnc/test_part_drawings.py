@@ -8,11 +8,10 @@ from pathlib import Path
 import pytest
 
 import rodwright
-from kit.machine_reader import outline, pockets, read, removed
+from kit.machine_reader import from_edges, outline, pockets, read, removed
 from rodwright.cnc.dxf import shapes_dxf
 from rodwright.cnc.layers import SAID, said
 from rodwright.cnc.part_shapes import PartShapes, layers_in, part_shapes
-from rodwright.geometry import TOUCH
 from rodwright.handover.products import products
 from rodwright.mass import mass_of
 from rodwright.unit import (
@@ -21,7 +20,6 @@ from rodwright.unit import (
     FingerPull,
     Hole,
     Mitre,
-    Mortise,
     Notch,
     PocketHole,
     Surface,
@@ -38,12 +36,12 @@ def unit(request: pytest.FixtureRequest) -> Unit:
 
 @pytest.fixture(scope="module")
 def drawn(unit: Unit) -> list[PartShapes]:
-    return [part_shapes(each, unit.display_unit) for each in products(unit, "cut")]
+    return [part_shapes(each) for each in products(unit, "cut")]
 
 
 def test_blanks_less_what_is_cut_from_faces_are_the_parts(drawn: list[PartShapes]) -> None:
-    """Volumes in mm3; what is cut in ends and edges or aslant is no pocket, so such parts are left
-    to the next test."""
+    """Volumes in mm3, by layers' names and areas alone; what is cut aslant or rounded is left
+    to the next tests."""
     seen = 0
     for each in drawn:
         part = each.product.part
@@ -51,7 +49,6 @@ def test_blanks_less_what_is_cut_from_faces_are_the_parts(drawn: list[PartShapes
         if any(
             isinstance(it, Easing | FingerPull | PocketHole)
             or (isinstance(it, Mitre | Bevel) and _leans(it))
-            or (not isinstance(it, Mitre | Bevel | Notch) and _in_an_edge(it, size))
             for it in part.workings
         ):
             continue
@@ -63,22 +60,18 @@ def test_blanks_less_what_is_cut_from_faces_are_the_parts(drawn: list[PartShapes
             back = read(shapes_dxf(each.reverse))
             assert outline(back).area == pytest.approx(shape.area)
             taken += removed([*pockets(back, "REVERSE")], outline(back), size[2])
-        left = shape.area * size[2] - taken
-        assert left == pytest.approx(mass_of(part.shape).volume, rel=2e-5), each.product.name
+        edges = from_edges(document)
+        left = shape.area * size[2] - taken - edges
+        # What is bored from an edge may run into what comes from a face, and slots have round ends.
+        within = 2e-3 if edges else 2e-5
+        assert left == pytest.approx(mass_of(part.shape).volume, rel=within), each.product.name
         seen += 1
-    assert seen or len(drawn) < 8
+    assert seen >= len(drawn) / 2
 
 
 def _leans(working: Mitre | Bevel) -> bool:
     both = (working.end, working.long) if isinstance(working, Mitre) else ()
     return any(it.axis == 2 for it in both or (working.surface, working.edge))  # type: ignore[union-attr]
-
-
-def _in_an_edge(working: object, size: tuple[float, float, float]) -> bool:
-    if isinstance(working, Mortise | Hole):
-        return working.surface.axis != 2
-    box = working.bounds(size)  # type: ignore[attr-defined]
-    return bool(box.low[2] > TOUCH and box.high[2] < size[2] - TOUCH)
 
 
 def test_every_hole_is_a_circle_where_it_is_bored(drawn: list[PartShapes]) -> None:
@@ -144,7 +137,7 @@ def test_the_same_part_gives_the_same_bytes(drawn: list[PartShapes]) -> None:
         ("THROUGH_HOLE_8", "right through: hole 8 mm"),
         (
             "NEAR_END_HOLE_8_DEEP_24_UP_9",
-            "from the near end: hole 8 mm, deep 24 mm, above the lower face by 9 mm",
+            "from the near end: hole 8 mm, deep 24 mm, its middle above the lower face by 9 mm",
         ),
         ("FACE_BEVEL_AT_22p5", "from the face: bevel at 22.5 degrees"),
         ("FACE_EASING_R_4", "from the face: easing radius 4 mm"),

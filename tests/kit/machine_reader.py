@@ -82,3 +82,18 @@ def removed(cut: Sequence[Pocket], within: Polygon, thickness: float) -> float:
         deeper = [each.area for each in cut if min(each.depth, thickness) > low]
         total += (high - low) * unary_union(deeper).intersection(within).area
     return total
+
+
+def from_edges(document: Any) -> float:
+    """What is cut from ends and edges (mm3): bored, or as high as the layer says it is wide."""
+    total = 0.0
+    for layer in document.layers:
+        name = layer.dxf.name
+        found = re.match("(?:NEAR_END|FAR_END|FACE_EDGE|BACK_EDGE)_([A-Z_]+)_([0-9p]+)_", name)
+        if found is None:
+            continue
+        size = float(found[2].replace("p", "."))
+        for each in areas(document, name):
+            # Of a bore the drawing shows diameter by depth.
+            total += each.area * size * (math.pi / 4 if found[1] == "HOLE" else 1.0)
+    return total

@@ -47,5 +47,7 @@ def _add(space: Any, shape: Shape) -> None:
             space.add_lwpolyline(points, format="xyb", close=shape.closed, dxfattribs=attributes)
         case Text():
             attributes["rotation"] = 90.0 if shape.upright else 0.0  # type: ignore[assignment]
-            text = space.add_text(shape.text, height=shape.height, dxfattribs=attributes)
+            text = space.add_text(
+                shape.text.replace("%%", "% %"), height=shape.height, dxfattribs=attributes
+            )
             text.set_placement(shape.at, align=TextEntityAlignment.MIDDLE_CENTER)

@@ -2,8 +2,8 @@
 
 A name is made of words with underscores between: the side from which the tool comes, what it
 makes, its diameter or width, and its depth, in mm with ``p`` for the decimal point:
-``FACE_HOLE_5_DEEP_12p5``, ``THROUGH_HOLE_8``, ``NEAR_END_HOLE_8_DEEP_24_UP_9`` (its axis 9 mm above
-the lower face).  Letters, digits and underscores only, so that any reader takes them.
+``FACE_HOLE_5_DEEP_12p5``, ``THROUGH_HOLE_8``, ``NEAR_END_HOLE_8_DEEP_24_UP_9`` (its middle 9 mm
+above the lower face).  Letters, digits and underscores only, as any reader takes them.
 """
 
 from __future__ import annotations
@@ -36,7 +36,7 @@ _SIDES = {
 @dataclass(frozen=True, slots=True)
 class Layer:
     """A working's layer: from which side (None: right through), its kind, its size over the
-    surface, its depth and how far its axis or floor is above the lower face; mm.
+    surface, its depth and, in an end or edge, how far its middle is above the lower face; mm.
 
     ``sign`` is what kind of size it is: empty, ``R`` (a radius) or ``AT`` (degrees).
     """
@@ -72,7 +72,7 @@ def said(name: str) -> str:
     if name in SAID:
         return SAID[name]
     side = next((each for each in _SIDES.values() if name.startswith(f"{each}_")), "THROUGH")
-    words = name[len(side) + 1 :].lower().replace("p", "p").split("_")
+    words = name[len(side) + 1 :].lower().split("_")
     where = "right through" if side == "THROUGH" else f"from the {side.lower().replace('_', ' ')}"
     return f"{where}: {_read(words)}"
 
@@ -91,7 +91,7 @@ def _read(words: list[str]) -> str:
             text.append("deep")
         elif word == "up":
             text[-1] += ","
-            text.append("above the lower face by")
+            text.append("its middle above the lower face by")
         else:
             text.append(word)
     return " ".join(text)

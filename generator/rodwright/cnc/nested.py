@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from rodwright.cnc.layers import OFFCUT, OUTLINE, SHEET, TEXT, USABLE
+from rodwright.cnc.layers import EDGING, GRAIN, OFFCUT, OUTLINE, SHEET, TEXT, USABLE
 from rodwright.cnc.part_shapes import PartShapes
 from rodwright.cnc.shapes import Move, Path, Shape, Text
 from rodwright.cutting.steps import LotSteps, SheetSteps
@@ -129,7 +129,9 @@ def _placed(contour: Contour, ref: str, drawn: PartShapes) -> Iterator[Shape]:
     turned = abs(along[0] - contour.length) > _NEAR or abs(along[1] - contour.width) > _NEAR
     move = Move(contour.x, contour.y, length, width, 3 * crosswise + turned)
     yield from map(move.shape, drawn.cut)
-    yield _named(ref, contour)
+    told = (each for each in drawn.texts if each.layer in (GRAIN, EDGING))
+    yield from map(move.shape, told)
+    yield _named(f"{ref}, turn over" if drawn.reverse else ref, contour)
 
 
 def _rectangle(layer: str, x: float, y: float, length: float, width: float) -> Shape:

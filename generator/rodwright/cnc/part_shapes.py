@@ -12,12 +12,12 @@ from rodwright.cnc.outlines import outline
 from rodwright.cnc.shapes import Path, Point, Shape, Text, mirrored
 from rodwright.cnc.workings import by_hand, shapes_of
 from rodwright.handover.products import Product
-from rodwright.lengths import LengthUnit, format_length
+from rodwright.lengths import format_length
 from rodwright.unit import Grain, Part, Surface, Working
 from rodwright.unit.orientation import orientation_of
 
 _EDGES = (Surface.NEAR_END, Surface.FAR_END, Surface.FACE_EDGE, Surface.BACK_EDGE)
-_TALLEST, _LEAST = 14.0, 3.0
+_TALLEST, _LEAST = 14.0, 1.5
 """Heights of text, mm."""
 
 
@@ -35,8 +35,8 @@ class PartShapes:
     by_hand: tuple[str, ...]
 
 
-def part_shapes(product: Product, unit: LengthUnit) -> PartShapes:
-    """The drawings of a distinct part, as cut.
+def part_shapes(product: Product) -> PartShapes:
+    """The drawings of a distinct part, as cut; what is written on them is in mm like all else.
 
     Raises:
         ValueError: its cuts leave no single piece.
@@ -55,9 +55,9 @@ def part_shapes(product: Product, unit: LengthUnit) -> PartShapes:
     if back:
         turned = (*_rings(OUTLINE, shape), *back)
         reverse = tuple(mirrored(each, size[1]) for each in turned)
-        reverse += tuple(_texts(product, unit, over=True))
+        reverse += tuple(_texts(product, over=True))
     notes = dict.fromkeys(filter(None, map(by_hand, part.workings)))
-    return PartShapes(product, tuple(face), tuple(_texts(product, unit)), reverse, tuple(notes))
+    return PartShapes(product, tuple(face), tuple(_texts(product)), reverse, tuple(notes))
 
 
 def _rings(layer: str, shape: Polygon) -> Iterator[Shape]:
@@ -66,7 +66,7 @@ def _rings(layer: str, shape: Polygon) -> Iterator[Shape]:
         yield Path(layer, points)
 
 
-def _texts(product: Product, unit: LengthUnit, *, over: bool = False) -> Iterator[Shape]:
+def _texts(product: Product, *, over: bool = False) -> Iterator[Shape]:
     """Refs, size and the face that is up, in the middle; grain and edged edges."""
     part, shop = product.part, product.shop
     length, width, _ = part.blank.size
@@ -74,11 +74,11 @@ def _texts(product: Product, unit: LengthUnit, *, over: bool = False) -> Iterato
     if over:
         up = orientation_of(shop.pieces).name(Surface.REVERSE)
     refs = ", ".join(each.ref for each in shop.pieces)
-    sizes = " x ".join(format_length(each, unit) for each in part.blank.size)
+    sizes = " x ".join(format_length(each, "mm") for each in part.blank.size)
     lines = (
         refs if len(refs) <= 40 else f"{shop.pieces[0].ref} and {len(shop.pieces) - 1} more",
         product.name.split(" ", 1)[-1][:40],
-        f"{len(shop.pieces)} off, {sizes} {unit}",
+        f"{len(shop.pieces)} off, {sizes} mm",
         f"{up} up",
     )
     yield from _written(lines, length, width)
@@ -94,7 +94,8 @@ def _written(lines: Sequence[str], length: float, width: float) -> Iterator[Shap
     upright = width > length
     along, across = max(length, width), min(length, width)
     longest = max(map(len, lines))
-    height = min(_TALLEST, across / (2.2 * len(lines) + 3), along / (longest + 4))
+    # The grain's arrow has the outermost tenth for itself.
+    height = min(_TALLEST, 0.7 * across / (1.7 * len(lines)), 0.8 * along / (longest + 2))
     height = max(_LEAST, height)
     for number, line in enumerate(lines):
         off = ((len(lines) - 1) / 2 - number) * 1.7 * height
@@ -103,11 +104,11 @@ def _written(lines: Sequence[str], length: float, width: float) -> Iterator[Shap
 
 
 def _grain(part: Part, length: float, width: float) -> Iterator[Shape]:
-    """A double arrow along the grain, a quarter of the way in."""
+    """A double arrow along the grain, beside the edge or end that it runs along."""
     lengthwise = part.blank.grain is Grain.LENGTHWISE
-    reach = min(length, width) / 3 if lengthwise else width / 3
-    head = reach / 8
-    middle = (length / 6, width / 2)
+    reach = min(length / 2, width) if lengthwise else min(width / 2, length)
+    head = min(reach / 8, 0.06 * (width if lengthwise else length))
+    middle = (0.55 * reach, 0.06 * width) if lengthwise else (0.06 * length, 0.55 * reach)
     ways: Sequence[tuple[float, float]] = ((1.0, 0.0), (0.0, 1.0))
     along, aside = ways if lengthwise else ways[::-1]
 

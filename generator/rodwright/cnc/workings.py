@@ -112,14 +112,14 @@ def _easing(easing: Easing, size: Vector) -> Shape:
 def _entered(
     box: Box, size: Vector, surface: Surface
 ) -> tuple[Surface | None, float | None, float | None]:
-    """From which side a channel is cut, how deep it is and, from an edge, how far its floor lies
+    """From which side a channel is cut, how deep it is and, from an edge, how far its middle lies
     above the lower face; no side and no depth of what goes right through."""
     low, high = box.low[2] <= TOUCH, box.high[2] >= size[2] - TOUCH
     if low and high:
         return None, None, None
     if high or low:
         return _FACES[high], box.size[2], None
-    return surface, box.size[surface.axis], box.low[2]
+    return surface, box.size[surface.axis], (box.low[2] + box.high[2]) / 2
 
 
 def _width(box: Box, size: Vector) -> float:

@@ -36,11 +36,18 @@ def new_document(version: str = "R2000") -> Drawing:
         document = ezdxf.new(version)
     document.units = InsertUnits(_MILLIMETRES)
     document.header["$MEASUREMENT"] = 1
+    # Else some programs print everything at one point.
+    document.header["$PSVPSCALE"] = 1.0
     return document
 
 
 def document_bytes(document: Drawing) -> bytes:
     """A document as a file."""
+    from ezdxf import bbox
+
+    box = bbox.extents(document.modelspace(), fast=True)
+    if box.has_data:
+        document.header["$EXTMIN"], document.header["$EXTMAX"] = box.extmin, box.extmax
     text = io.StringIO()
     with _fixed():
         document.write(text)

@@ -287,7 +287,7 @@ class LippingSpec(SpecModel):
 class UnitSpec(SpecModel):
     """A piece of furniture, as its maker wishes it."""
 
-    title: Annotated[Text, Field(max_length=80)]
+    title: Annotated[Text, Field(max_length=500)]
     """What the piece is called."""
     made_by: MadeBySpec = MadeBySpec()
     """Who made the design."""

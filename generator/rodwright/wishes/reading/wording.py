@@ -256,6 +256,8 @@ def _wrong_size(fault: Fault, name: str) -> Wording:
     key, words, each = _SIZES[fault.kind]
     if isinstance(fault.value, dict):
         each = "key"
+    elif isinstance(fault.value, str):
+        each = "character"
     limit = fault.context[key]
     count = f"{limit} {each}" if limit == 1 else f"{limit} {each}s"
     has = f"there are {fault.size}" if fault.size != 1 else "there is 1"
