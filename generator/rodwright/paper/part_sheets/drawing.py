@@ -14,8 +14,9 @@ from dataclasses import dataclass
 from rodwright.lengths import LengthUnit
 from rodwright.paper.part_sheets.entries import Group
 from rodwright.paper.part_sheets.labels import SIZE, Label, dimensions, numbers
+from rodwright.paper.part_sheets.laying import Laying
 from rodwright.paper.part_sheets.marks import Patch
-from rodwright.paper.part_sheets.on_paper import FAN, OUT, Laying, lay
+from rodwright.paper.part_sheets.on_paper import FAN, OUT, lay
 from rodwright.paper.part_sheets.seen import Facing
 from rodwright.paper.part_sheets.sheets import Laid
 from rodwright.pictures.glyphs import text_width
@@ -45,8 +46,11 @@ _LONG_TEXT, _SHORT_TEXT = 31.0, 22.0
 _SHORTEST = 60.0
 _RIGHT = 16.0
 _CAPTION = 5.0
-_HEAD = 36.0
-"""mm of a page that its title, sizes and order of work take (roughly)."""
+_TITLE, _FACTS, _TYPE, _LEADING = 17.0, 4, 3.0, 4.3
+"""Of a page, mm: its title and the space below its sizes (roughly); lines of sizes beside each
+other; their type, and from one line to the next."""
+_COLUMNS = 0.55, 0.4
+"""Part of the page's width that sizes take, and the order of work beside them."""
 _LINE = 4.6
 """mm of a line of its table (roughly)."""
 
@@ -101,7 +105,7 @@ def _view(
     head = _CAPTION + (_longest(above) + 2.0 + FAN if above else 2.0)
     foot = 2.5 + OUT + FAN + _longest(below)
     room = page[0] - left - _RIGHT
-    high = page[1] - _HEAD - head - foot
+    high = page[1] - _head(laid, page[0]) - head - foot
     if len(groups) <= _MANY:
         high = min(max(high - _LINE * (3 + 1.2 * len(groups)), _FAIRLY_HIGH), _MOST_HIGH)
     scale = _scale(laid, room, high)
@@ -119,6 +123,18 @@ def _view(
         marks,
         "mm",
     )
+
+
+def _head(laid: Laid, wide: float) -> float:
+    """mm of a page that its title, its sizes and the order of work take, roughly."""
+
+    def lines(texts: Sequence[str], share: float) -> int:
+        return sum(math.ceil(text_width(each, _TYPE) / (share * wide)) for each in texts)
+
+    sheet = laid.sheet
+    told = ["; ".join(sheet.lie), "; ".join(sheet.held_by)]
+    facts = _FACTS + lines(told, _COLUMNS[0]) + (1 if sheet.held_by else 0)
+    return _TITLE + _LEADING * max(facts, lines(sheet.work, _COLUMNS[1]))
 
 
 def _longest(labels: Sequence[Label]) -> float:

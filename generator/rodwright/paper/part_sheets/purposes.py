@@ -79,8 +79,10 @@ def purposes(unit: Unit, pieces: Sequence[Part]) -> dict[Working, str]:
 
 def _purpose(near: Sequence[Neighbours], working: Working) -> str:
     match working:
-        case Mitre() | Bevel() | Easing():
+        case Easing():
             return ""
+        case Mitre() | Bevel():
+            return named(_mitred(each, working) for each in near)
         case FingerPull():
             return "for fingers"
         case Hole() | Mortise() | PocketHole():
@@ -96,6 +98,19 @@ def _of_channel(near: Sequence[Neighbours], working: Channel | Notch) -> str:
     if working.use == "tongue":
         return "tongue"
     return named(meant) or named(found) or _FOR.get(working.use, working.use)
+
+
+def _mitred(near: Neighbours, cut: Mitre | Bevel) -> tuple[str, ...]:
+    """What a piece is mitred to at the end that a cut takes."""
+    part = near.part
+    end = cut.end if isinstance(cut, Mitre) else min(cut.surface, cut.edge, key=lambda s: s.axis)
+    found = []
+    for joint in near.unit.joints:
+        if joint.kind is JointKind.MITRE and part.ref in (joint.first, joint.second):
+            far = part.placement.to_part(joint.at)[0] > part.blank.length / 2
+            if end.axis == 0 and far is end.at_high:
+                found.append(joint.second if joint.first == part.ref else joint.first)
+    return tuple(found)
 
 
 def _of_bore(near: Sequence[Neighbours], working: Bore) -> str:

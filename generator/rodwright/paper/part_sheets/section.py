@@ -58,6 +58,7 @@ def _page(sheet: PartSheet, views: list[dict[str, Any]]) -> dict[str, Any]:
         "stock": sheet.stock,
         "facts": [list(fact) for fact in _facts(sheet)],
         "lie": "; ".join(sheet.lie),
+        "held_by": list(sheet.held_by),
         "work": list(sheet.work),
         "views": views,
         "axes": {

@@ -13,6 +13,7 @@ from rodwright.mass import weight
 from rodwright.paper.part_sheets.datum import Datum, datum_of
 from rodwright.paper.part_sheets.entries import Group, groups
 from rodwright.paper.part_sheets.figures import Entry, Operation
+from rodwright.paper.part_sheets.fixings import held_by
 from rodwright.paper.part_sheets.marks import Patch, marks
 from rodwright.paper.part_sheets.order import order_of_work
 from rodwright.paper.part_sheets.pairs import Hands, hands
@@ -73,8 +74,9 @@ class PartSheet:
     workings are measured on the finished piece.  ``shows`` are the surfaces that show,
     ``lipped`` the edges that carry a lipping, ``edged`` what is glued on which surface.
     ``lie`` says how each piece goes in the unit, ``hands`` which part is its mirror image.
-    ``operations`` are the workings in their order, ``marks`` what is only marked in pencil, and
-    ``work`` the whole order of work.
+    ``operations`` are the workings in their order, ``marks`` what is only marked in pencil,
+    ``held_by`` the fixings to other parts and what is drilled for them, and ``work`` the whole
+    order of work.
     """
 
     refs: tuple[str, ...]
@@ -95,6 +97,7 @@ class PartSheet:
     weight_each: str
     operations: tuple[Operation, ...]
     marks: tuple[Entry, ...]
+    held_by: tuple[str, ...]
     work: tuple[str, ...]
 
 
@@ -154,6 +157,7 @@ def _laid(unit: Unit, parts: Sequence[Part], pair: Hands) -> Laid:
         weight_each=format_weight(weight(first), unit.display_unit, 2),
         operations=made,
         marks=tuple(each.entry for each in marked),
+        held_by=held_by(unit, pieces),
         work=order_of_work(unit, pieces, datum, made, len(marked)),
     )
     return Laid(sheet, first, datum, (*numbered, *marked))
