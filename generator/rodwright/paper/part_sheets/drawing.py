@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from rodwright.lengths import LengthUnit
 from rodwright.paper.part_sheets.entries import Group
@@ -41,6 +41,10 @@ _LEAST_HIGH = (9.0, 9.0, 14.0)
 higher than its scale, and says so."""
 _MANY = 12
 """A view with more workings than that has its table on the next page."""
+_CROWD = 30
+"""In a view with more workings than that lines of figures end at its edge."""
+_OVER = 40.0
+"""mm of paper by which a row of labels is longer than the view at most."""
 _LONG_TEXT, _SHORT_TEXT = 31.0, 22.0
 """mm of paper that the text at a number takes at most."""
 _SHORTEST = 60.0
@@ -112,6 +116,9 @@ def _view(
     first, second = (datum.size[axis] / scale for axis in facing.across)
     least = _LEAST_HIGH[surface.axis]
     taller = math.ceil(least / second) if second < 0.8 * least else 1
+    if len(groups) > _CROWD:
+        below, beside = ([replace(each, into=0.0) for each in labels] for labels in (below, beside))
+    room = min(room, first + _OVER)
     laying = Laying(laid, facing, groups, scale, taller, left, head, room)
     marks, width, height = lay(laying, below, beside, above)
     name, ref = datum.words.name(surface), laid.sheet.refs[0]
