@@ -15,6 +15,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from pypdf import PdfReader
 
+from kit.overlaps import overlaps
 from kit.panels import unit_of
 from kit.samples import PLYWOOD, X, Y, bookcase
 from kit.strategies import shapes
@@ -22,7 +23,6 @@ from rodwright.paper.part_sheets.drawing import LYING, MARGINS, drawings
 from rodwright.paper.part_sheets.room import spread
 from rodwright.paper.part_sheets.section import part_sheet_files, part_sheets_section
 from rodwright.paper.part_sheets.sheets import Laid, laid_sheets
-from rodwright.pictures.glyphs import text_width
 from rodwright.pictures.ink import Drawing, Lettering, Stroke
 from rodwright.setout import set_out
 from rodwright.unit import Blank, Grain, Hole, Part, Placement, Role, ShapeKey, Surface, Unit
@@ -30,42 +30,17 @@ from rodwright.wishes import read_spec
 
 MODELS = sorted(Path(__file__).parents[3].glob("models/*.yaml"))
 EIGHT_POINTS = 8 * 25.4 / 72
-DESCENT, ASCENT = 0.05, 0.72
-"""Of figures and most letters, as a share of the size: what may touch its neighbour is a comma."""
-
-
-def rectangle(text: Lettering) -> shapely.Polygon:
-    """What a text covers of the page."""
-    long = text_width(text.text, text.size)
-    start = {"start": 0.0, "middle": -long / 2, "end": -long}[text.anchor]
-    x, y = text.at
-    low, high = DESCENT * text.size, -ASCENT * text.size
-    if text.upwards:
-        return shapely.box(x + high, y - start - long, x + low, y - start)
-    return shapely.box(x + start, y + high, x + start + long, y + low)
 
 
 def faults(drawing: Drawing) -> list[str]:
-    """Texts that overlap, are too small, or don't lie on the page; lines that don't."""
-    texts = [mark for mark in drawing.marks if isinstance(mark, Lettering)]
+    """Texts that overlap anything, are too small, or don't lie on the page; lines that don't."""
     page = shapely.box(0, 0, drawing.width, drawing.height)
-    places = [(text.text, rectangle(text)) for text in texts]
-    found = [f"{text.text} is too small" for text in texts if text.size < EIGHT_POINTS]
-    found += [f"{text} is cut off" for text, place in places if not page.covers(place)]
-    found += [
-        f"{one} overlaps {other}"
-        for (one, here), (other, there) in itertools.combinations(places, 2)
-        if here.intersects(there)
-    ]
+    found = list(overlaps(drawing))
     for mark in drawing.marks:
-        if isinstance(mark, Stroke):
-            lines = shapely.MultiLineString([line for line in mark.lines if len(line) > 1])
-            if not page.buffer(1e-3).covers(lines):
-                found.append(f"a line of {mark.width} is cut off")
-            # Dimension lines and edges are drawn as they are; texts stand clear of all of them.
-            crossed = [text for text, place in places if lines.crosses(place)]
-            if mark.width not in (0.9,):
-                found += [f"a line of {mark.width} runs through {text}" for text in crossed]
+        if isinstance(mark, Lettering) and mark.size < EIGHT_POINTS:
+            found.append(f"{mark.text} is too small")
+        if isinstance(mark, Stroke) and not page.covers(shapely.MultiLineString(mark.lines)):
+            found.append(f"a line {mark.width} wide is cut off")
     return found
 
 

@@ -17,7 +17,7 @@ from rodwright.paper.part_sheets.laying import (
     arrow,
 )
 from rodwright.pictures.glyphs import text_width
-from rodwright.pictures.ink import Fill, Lettering, Mark, Stroke
+from rodwright.pictures.ink import Lettering, Mark, Stroke
 from rodwright.unit import Grain, Surface
 from rodwright.unit.surfaces import HIGH, LOW
 
@@ -25,7 +25,6 @@ CAPTION = 3.2
 """mm of type, and of paper from the top of a drawing."""
 _BAND = 1.8
 """mm of paper: from an edge to the line beside it that marks its edging."""
-_WHITE = "#ffffff"
 _LOOP = (
     (0.0, 0.0), (0.1, 1.8), (0.5, 3.4), (1.2, 4.6), (2.0, 5.0), (2.5, 4.5), (2.3, 3.7), (1.5, 3.3),
     (0.5, 3.6), (-0.7, 4.4), (-1.8, 5.4),
@@ -59,20 +58,15 @@ def edging(
             out = laying.top - _BAND if top else laying.bottom + _BAND
             ends = laying.left, laying.right
         at = _clearest(ends, [each.place for each in lines])
-        line = ((out, ends[0]), (out, ends[1])) if upright else ((ends[0], out), (ends[1], out))
-        x, y = (out, at) if upright else (at, out)
-        wide, tall = text_width(letter, SIZE) / 2 + 0.3, 1.3
-        white = (
-            (x - wide, y - tall),
-            (x + wide, y - tall),
-            (x + wide, y + tall),
-            (x - wide, y + tall),
+        half = 1.4 if upright else text_width(letter, SIZE) / 2 + 0.4
+        pieces = ((ends[0], at - half), (at + half, ends[1]))
+        drawn = (
+            tuple((out, place) if upright else (place, out) for place in piece)
+            for piece in pieces
+            if piece[1] > piece[0]
         )
-        marks += [
-            Stroke((line,), THICK),
-            Fill((white,), _WHITE),
-            Lettering((x, y + RISE * SIZE), letter, SIZE),
-        ]
+        x, y = (out, at) if upright else (at, out)
+        marks += [Stroke(tuple(drawn), THICK), Lettering((x, y + RISE * SIZE), letter, SIZE)]
     return marks
 
 
