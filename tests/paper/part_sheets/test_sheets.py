@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
@@ -90,7 +91,7 @@ def test_a_door_is_cut_under_and_edged_before_it_is_bored(wall: Unit) -> None:
 
 
 def test_layers_are_glued_up_before_anything_else(alcove: Unit) -> None:
-    assert sheet(alcove, "SH1a").work[1].startswith("Glue it up with each other (SH1a to SH1b")
+    assert sheet(alcove, "SH1a").work[1].startswith("Glue it up in layers (SH1a to SH1b")
     lipping = sheet(alcove, "LP2").work
     assert lipping[1].startswith("Glue it to SH1a, SH1b, SH2a and 5 more, then trim it flush to ")
 
@@ -158,3 +159,33 @@ interior:
     door = next(each for each in part_sheets(unit) if each.name == "Door")
     cup = next(each for each in entries(door) if "cup" in each.purpose)
     assert cup.figures["diameter"] == "35 mm (1 3/8)"
+
+
+@pytest.mark.parametrize("model", sorted(MODELS.glob("*.yaml")), ids=lambda path: path.stem)
+def test_what_goes_there_is_joined_to_the_part(model: Path) -> None:
+    """The refs were found by where things lie; the joints say the same."""
+    unit = set_out(read_spec(model))
+    joined = {frozenset((joint.first, joint.second)) for joint in unit.joints}
+    told = 0
+    for found in part_sheets(unit):
+        for entry in (*entries(found), *found.marks):
+            if entry.kind not in ("mitre", "bevel", "eased arris"):
+                assert entry.purpose, (found.refs, entry)
+            for ref in re.findall(r"\b[A-Z]{2,3}[0-9]+[a-z]?\b", entry.purpose):
+                told += 1
+                if ref not in found.refs:
+                    pairs = [frozenset((ref, own)) for own in found.refs]
+                    assert joined.intersection(pairs), (found.refs, entry)
+    assert told > 0
+
+
+def test_every_fixing_of_a_part_is_told_on_its_sheet(wall: Unit) -> None:
+    for found in part_sheets(wall):
+        refs = set(found.refs)
+        names = {
+            fixing.name
+            for joint in wall.joints
+            if refs & {joint.first, joint.second}
+            for fixing in joint.fixings
+        }
+        assert {name for name in names if any(name in each for each in found.held_by)} == names

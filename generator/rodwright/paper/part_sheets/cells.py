@@ -13,7 +13,6 @@ _SIZES = {
     "radius": "{} radius",
     "cutter": "core-box bit {} dia.",
     "angle": "{}",
-    "screw": "screw hole {} dia.",
 }
 """How sizes that have a word of their own are told."""
 
@@ -50,8 +49,9 @@ def _what(entry: Entry) -> str:
     elif "width" in figures:
         said.append(f"{figures['width']} wide")
     if "leaves" in figures:
-        said.append(f"ending {figures['stops']} before the {entry.into[1]}, screw out of it")
-        said.append(f"{figures['leaves']} below the {entry.into[0]}")
+        said.append(f"ending {figures['stops']} before the {entry.into[1]}")
+        out = f"{figures['leaves']} below the {entry.into[0]}"
+        said.append(f"then {figures['screw']} dia. out of that {out}")
     return f"{said[0]} {', '.join(map(str, said[1:]))}".strip()
 
 

@@ -29,27 +29,29 @@ def _steps(
     unit: Unit, parts: Sequence[Part], datum: Datum, operations: Sequence[Operation], marks: int
 ) -> Iterator[str]:
     first = parts[0]
-    say, left_on = datum.words.say, trims(first)
+    left_on = trims(first)
     yield _cut(first, datum, left_on)
     before = _before(unit, parts, datum)
     yield from before
     yield from _edging(first, datum)
-    edge, end = datum.name(1), datum.name(0)
-    yield (
-        f"Pencil the face mark on the {datum.name(2)} and the edge mark on the {edge}; measure "
-        f"from the {edge} and the {end}"
-        + (
-            f", {say(left_on[datum.origin[0]])} in from the end as cut."
-            if datum.origin[0] in left_on and not before
-            else "."
-        )
-    )
+    if operations or marks:
+        yield _marking(datum, 0.0 if before else left_on.get(datum.origin[0], 0.0))
     for each in operations:
         yield f"{each.heading}{_lying(datum, each)}: {_numbers(each)}."
     if marks:
         made = sum(len(each.entries) for each in operations)
         yield f"Mark in pencil what is set against it: {_range(made + 1, made + marks)}."
     yield from _after(unit, parts, datum, left_on, trimmed=bool(before))
+
+
+def _marking(datum: Datum, over: float) -> str:
+    """Where figures run from, where the datum end is cut so much over."""
+    edge, end = datum.name(1), datum.name(0)
+    inward = f", {datum.words.say(over)} in from the end as cut" if over else ""
+    return (
+        f"Pencil the face mark on the {datum.name(2)} and the edge mark on the {edge}; measure "
+        f"from the {edge} and the {end}{inward}."
+    )
 
 
 def _lying(datum: Datum, operation: Operation) -> str:
@@ -94,6 +96,8 @@ def _before(unit: Unit, parts: Sequence[Part], datum: Datum) -> list[str]:
     if not glued_up(first):
         return []
     where = f" with {to}" if to else ""
+    if within := _within(unit, parts):
+        where = f" in layers ({within})"
     return [f"Glue it up{where}, show faces out, then trim them together to {finished}."]
 
 
@@ -136,12 +140,18 @@ def _partners(unit: Unit, parts: Sequence[Part], kind: JointKind, role: Role | N
             other = joint.second if joint.first in refs else joint.first
             if role is None or unit.part(other).role is role:
                 found.append(other)
-    within = [
+    return named([found])
+
+
+def _within(unit: Unit, parts: Sequence[Part]) -> str:
+    """Which of equal pieces are glued face to face with each other."""
+    refs = {part.ref for part in parts}
+    pairs = [
         f"{joint.first} to {joint.second}"
         for joint in unit.joints
-        if joint.kind is kind and joint.first in refs and joint.second in refs and role is None
+        if joint.kind is JointKind.FACE_GLUED and {joint.first, joint.second} <= refs
     ]
-    return named([found]) or (named([within]) and f"each other ({named([within])})")
+    return named([pairs])
 
 
 def _numbers(operation: Operation) -> str:
