@@ -26,7 +26,7 @@ STEP: dict[LengthUnit, float] = {"mm": 0.1, "in": 25.4 / 64}
 _AXES = {"x": 0, "y": 1, "z": 2}
 _FAR = 50.0
 """mm: how far a tool reaches past the piece where it runs out."""
-_SEGMENTS = 64
+_SEGMENTS = 48
 
 
 class Bench:
