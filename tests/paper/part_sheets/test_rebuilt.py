@@ -142,7 +142,7 @@ def test_any_piece_is_made_of_its_sheet(
 
 @given(wish=wishes(), unit=st.sampled_from(["mm", "in"]))
 @settings(
-    max_examples=8,
+    max_examples=6,
     suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow],
 )
 def test_parts_of_any_unit_are_made_of_their_sheets(wish: Wish, unit: LengthUnit) -> None:
