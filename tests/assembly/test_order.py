@@ -112,6 +112,23 @@ face_frame: {stock: ash, width: 45, thickness: 22, corners: butted}
     assert site[0].towards == (0.0, 1.0, 0.0)
 
 
+def test_legs_go_under_a_carcass_that_is_made_and_layers_of_a_top_are_glued_up_first() -> None:
+    unit = unit_from("""
+size: {width: 1200, height: 800, depth: 400}
+carcass: {stock: ply, corners: dowelled}
+interior: {columns: [{width: 1 share}, {width: 1 share}]}
+base: {kind: legs, height: 150, stock: ash}
+back: {stock: thin}
+worktop: {stock: oak, layers: 2}
+""")
+    order = order_of(unit)
+    come = [step.brings or step.refs[0] for step in order.steps if not step.within]
+    assert sorted(come[:6]) == ["BK1", "BT1", "DV1", "SD1", "SD2", "TP1"]
+    assert sorted(come[6:-1]) == [f"leg {number}" for number in range(1, 7)]
+    assert come[-1] == "worktop WT1a"
+    replay(unit, order)
+
+
 def test_loose_shelves_come_after_doors_that_open_clear_of_them() -> None:
     text = """
 size: {width: 600, height: 900, depth: 300}

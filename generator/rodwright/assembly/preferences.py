@@ -18,7 +18,7 @@ from rodwright.geometry import Box, Vector
 from rodwright.unit import TRAITS, Joint, JointKind, Part, Role, Slide, Unit
 from rodwright.unit.roles import Assembly
 
-BASE, CARCASS, APPLIED, BACK, FRAME, FRONT, SURROUND, DRAWERS, DOORS, LOOSE = range(10)
+BASE, CARCASS, APPLIED, BACK, UNDER, FRAME, FRONT, SURROUND, DRAWERS, DOORS, LOOSE = range(11)
 """The stages of a unit, from the first to the last."""
 
 
@@ -32,7 +32,8 @@ def stage(unit: Unit, piece: Piece, others: Set[str]) -> int:
             return DRAWERS if isinstance(motion, Slide) else DOORS
     if any(joint.kind is JointKind.RESTING for joint in joints):
         return LOOSE
-    if len(parts) > 1 and all(TRAITS[part.role].of is Assembly.BASE for part in parts):
+    bases = [part.ref for part in unit.parts if TRAITS[part.role].of is Assembly.BASE]
+    if len(parts) > 1 and own == set(bases):
         return BASE
     if any(joint.kind is JointKind.CLIPPED for joint in joints):
         return FRONT
@@ -45,8 +46,10 @@ def _stage(part: Part) -> int:
         return SURROUND
     if part.role in (Role.BACK, Role.DRAWER_BOTTOM):
         return BACK
-    if part.role is Role.LIPPING or traits.of is Assembly.BASE:
+    if part.role is Role.LIPPING:
         return APPLIED
+    if traits.of is Assembly.BASE:
+        return UNDER
     if traits.of is Assembly.FACE_FRAME:
         return FRAME
     if part.role is Role.DRAWER_FRONT:

@@ -31,6 +31,7 @@ def pieces_of(unit: Unit) -> tuple[Piece, ...]:
     """What a unit is put together from, in the order of its parts."""
     refs = [part.ref for part in unit.parts]
     found = [_motion(unit, motion.refs) for motion in unit.motions]
+    legs: list[Piece] = []
     taken = {ref for piece in found for ref in piece.refs}
     for assembly, name, by in (
         (Assembly.FACE_FRAME, "face frame", _makes_frame),
@@ -38,15 +39,21 @@ def pieces_of(unit: Unit) -> tuple[Piece, ...]:
     ):
         own = [part for part in unit.parts if TRAITS[part.role].of is assembly]
         groups = _joined_up(unit, [part for part in own if part.ref not in taken], by)
-        found += [_group(unit, group, name) for group in groups if len(group) > 1]
-    taken |= {ref for piece in found for ref in piece.refs}
+        made = [group for group in groups if len(group) > 1]
+        # Legs that nothing joins to each other stand by what they are fixed under.
+        if name != "base" or len(groups) == 1:
+            found += [_group(unit, group, name) for group in made]
+        else:
+            legs += [_group(unit, group, f"{unit.part(group[0]).role}") for group in made]
+    taken |= {ref for piece in (*found, *legs) for ref in piece.refs}
     left = [part for part in unit.parts if part.ref not in taken]
     carcass = [part for part in left if _of_carcass(unit, part)]
-    found += [Piece((part.ref,)) for part in left if part not in carcass]
+    found += _built_up(unit, [part for part in left if part not in carcass])
     built = _built_up(unit, carcass)
     loose = [piece for piece in built if any(_rests(unit, ref) for ref in piece.refs)]
+    stays = [*(each for each in built if each not in loose), *legs]
     apart = unit.opening is not None or any(piece.name.startswith("base") for piece in found)
-    found += [*loose, *_carcasses(unit, [each for each in built if each not in loose], apart)]
+    found += [*loose, *_carcasses(unit, list(_numbered(stays)), apart)]
     return _numbered(sorted(found, key=lambda piece: refs.index(piece.refs[0])))
 
 

@@ -16,6 +16,7 @@ from rodwright.assembly.preferences import (
     FRONT,
     LOOSE,
     SURROUND,
+    UNDER,
 )
 from rodwright.assembly.squareness import diagonals
 from rodwright.assembly.stages import Making, Stage
@@ -45,6 +46,7 @@ _OF_UNIT = {
     CARCASS: "Carcass",
     APPLIED: "What is fixed to the carcass",
     BACK: "Back",
+    UNDER: "What it stands on",
     FRAME: "Face frame",
     FRONT: "Fronts",
     SURROUND: "What is fitted round it",
