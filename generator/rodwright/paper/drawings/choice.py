@@ -21,8 +21,9 @@ _CLEAR = 3.0
 """A plane keeps this far (mm) off the faces of what it cuts, and off what it passes."""
 _NARROWEST = 40.0
 """Columns and spaces narrower than this are passed over."""
-_SHARES = (0.5, 0.4, 0.6, 0.3, 0.7, 0.25, 0.75, 0.2, 0.8)
-"""Where in a column or a space a plane may lie, the likeliest first."""
+_SHARES = (0.35, 0.4, 0.3, 0.65, 0.6, 0.7, 0.5, 0.25, 0.75, 0.2, 0.8)
+"""Where in a column or a space a plane may lie, the likeliest first: off the middle, where refs
+stand and double doors meet."""
 _MOST = {0: 4, 2: 3}
 """No more upright and level sections than these: what is left is alike."""
 _ALONG = 5

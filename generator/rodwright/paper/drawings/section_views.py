@@ -192,12 +192,13 @@ def _overall(box: Rectangle, say: LengthUnit) -> Iterator[Chain]:
 def _outside(
     name: str, pieces: Sequence[Interval], box: Rectangle, side: Side, say: LengthUnit
 ) -> Chain:
-    """A chain along the whole of a view's side; empty where there is nothing to tell."""
+    """A chain along the whole of a view's side; empty where the overall size tells as much."""
     along = 1 if side in ("left", "right") else 0
     where = box[1 - along][0 if side in ("left", "below") else 1]
     if not pieces:
         return Chain(name, main=False, dimensions=())
-    return chain(name, pieces, box[along], ("y" if along else "x", side, where), say)
+    told = chain(name, pieces, box[along], ("y" if along else "x", side, where), say)
+    return told if name == "overall" or len(told.dimensions) > 1 else Chain(name, False, ())
 
 
 def _one(pieces: Sequence[Interval]) -> list[Interval]:

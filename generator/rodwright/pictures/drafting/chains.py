@@ -67,7 +67,7 @@ def dimensions_of(chains: Iterable[Chain]) -> tuple[Dimension, ...]:
 
 
 def chains(unit: Unit, view: ViewName) -> tuple[Chain, ...]:
-    """All chains of a view, the nearest to it first."""
+    """All chains of a view, the nearest to it first, none twice."""
     of = {"front": _front, "side": _side, "plan": _plan}[view]
     found = [chain for chain in of(unit) if chain.dimensions]
     return tuple(
