@@ -17,8 +17,6 @@ from rodwright.unit import Unit
 
 PAST = 30.0
 """What runs on is drawn so far past a stretch, mm."""
-_TOUCH = 1.0
-"""Parts that reach less than this into a stretch only touch it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,12 +50,13 @@ def bays(unit: Unit, count: int) -> tuple[Bay, ...]:
 
 
 def in_bay(unit: Unit, bay: Bay) -> Unit:
-    """The parts of a stretch; those that run on do so whole, but the envelope ends with it."""
+    """The parts of a stretch: what runs on through it, whole, and what for the greater part lies in
+    it; the envelope ends with it."""
     low, high = bay.ends
     kept = []
     for part in unit.parts:
-        reach = part.bounds()
-        if reach.low[0] < high - _TOUCH and low + _TOUCH < reach.high[0]:
+        a, b = part.bounds().low[0], part.bounds().high[0]
+        if min(b, high) - max(a, low) > min(b - a, high - low) / 2:
             kept.append(part)
     refs = {part.ref for part in kept}
     motions = tuple(each for each in unit.motions if set(each.refs) <= refs)

@@ -57,8 +57,8 @@ def detail_views(unit: Unit, section: View, plane: CuttingPlane) -> tuple[View, 
         low = (_from(corner[0], across), _from(corner[1], up))
         called = f"{name}, {plane.letter}-{plane.letter}"
         view = _detail(unit, called, section, low, cut)
-        alike = tuple(sorted(each.text for each in view.dimensions))
-        if len(view.notes) > 1 and alike not in shown:
+        alike = tuple(sorted(each.text for each in view.dimensions)) if view else ()
+        if view is not None and alike not in shown:
             shown.add(alike)
             found.append(view)
     return tuple(found)
@@ -77,12 +77,15 @@ def _from(corner: float, high: int) -> float:
     return corner + _IN - SIDE if high else corner - _IN
 
 
-def _detail(unit: Unit, name: str, section: View, low: Point, cut: Pieces) -> View:
+def _detail(unit: Unit, name: str, section: View, low: Point, cut: Pieces) -> View | None:
+    """What a window shows of a section; None where two parts don't meet in it."""
     say = unit.display_unit
     window = (low, (low[0] + SIDE, low[1] + SIDE))
     cuts = cuts_within(section.cuts, window)
     there = {each.ref for each in cuts}
     told = {part.ref for part in cut.parts if part.ref in there and part.role not in _BOXES}
+    if len(told) < 2:
+        return None
     lines = lines_within(section.visible, window)
     points = [point for each in cuts for ring in each.rings for point in ring]
     points += [point for line in lines for point in line]
