@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+import math
+
+import pytest
+
 from kit.samples import bookcase
 from kit.specs import unit_from
 from rodwright.paper.drawings.sheets import sheets_of
@@ -86,3 +90,26 @@ def test_hidden_panels_are_dashed_where_no_line_shows() -> None:
     shelf = next(part for part in unit.parts if part.ref == "SH1").bounds()
     levels = {round(a[1], 3) for a, b in front.hidden if abs(a[1] - b[1]) < 1e-6}
     assert {round(shelf.low[2], 3), round(shelf.high[2], 3)} <= levels
+
+
+def test_layers_of_a_shelf_share_their_note() -> None:
+    unit = unit_from(
+        "size: {width: 800, height: 900, depth: 300}\n"
+        "interior: {shelves: {count: 1, layers: 2, fixed: true}}\n"
+    )
+    found = views(unit)
+    for name in ("Front", "Section A-A"):
+        refs = [note.text for note in found[name].notes]
+        assert "SH1a/b" in refs
+        assert not {"SH1a", "SH1b"} & set(refs)
+    # The section tells the layers as one board.
+    assert ["18", "414", "36", "414", "18"] in told(found["Section A-A"])
+
+
+def test_details_are_broken_off_where_boards_run_on() -> None:
+    detail = views(bookcase())["Left front, B-B"]
+    side = next(cut for cut in detail.cuts if cut.ref == "SD1")
+    # 18 mm across: the side runs on to the back; its other three sides are edges.
+    assert [math.dist(*line) for line in side.broken] == [pytest.approx(18.0)]
+    stile = next(cut for cut in detail.cuts if cut.ref == "ST1")
+    assert not stile.broken

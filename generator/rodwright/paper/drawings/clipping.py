@@ -12,6 +12,8 @@ from rodwright.pictures.drafting.views import Cut, Line, Point
 
 Window = tuple[Point, Point]
 """The lower left and the upper right corner."""
+_ON = 1e-6
+"""mm."""
 
 
 def lines_within(lines: Iterable[Line], window: Window) -> tuple[Line, ...]:
@@ -26,16 +28,25 @@ def lines_within(lines: Iterable[Line], window: Window) -> tuple[Line, ...]:
 
 
 def cuts_within(cuts: Iterable[Cut], window: Window) -> tuple[Cut, ...]:
-    """What a window leaves of what is cut."""
+    """What a window leaves of what is cut, broken off at its sides."""
     frame = _frame(window)
-    return tuple(
-        Cut(
-            cut.ref,
-            tuple(tuple(ring.coords[:-1]) for ring in (piece.exterior, *piece.interiors)),
-            cut.kind,
-        )
-        for cut in cuts
-        for piece in _pieces(Polygon(cut.rings[0], cut.rings[1:]).intersection(frame), "Polygon")
+    found = []
+    for cut in cuts:
+        inside = Polygon(cut.rings[0], cut.rings[1:]).intersection(frame)
+        for piece in _pieces(inside, "Polygon"):
+            rings = tuple(tuple(ring.coords[:-1]) for ring in (piece.exterior, *piece.interiors))
+            sides = [(a, b) for r in rings for a, b in zip(r, (*r[1:], r[0]), strict=True)]
+            broken = tuple(side for side in sides if _at_a_side(side, window))
+            found.append(Cut(cut.ref, rings, cut.kind, broken))
+    return tuple(found)
+
+
+def _at_a_side(line: Line, window: Window) -> bool:
+    """Whether a line lies on a side of the window."""
+    return any(
+        abs(line[0][axis] - corner[axis]) < _ON and abs(line[1][axis] - corner[axis]) < _ON
+        for corner in window
+        for axis in (0, 1)
     )
 
 

@@ -24,8 +24,7 @@ def part_notes(parts: Iterable[Part], view: ViewName, within: Box) -> tuple[Note
         if part.role is not Role.LIPPING
     }
     return tuple(
-        Note(_middle(around([boxes[ref] for ref in refs])), ", ".join(refs))
-        for refs in _shared(boxes)
+        Note(_middle(around([boxes[ref] for ref in refs])), _said(refs)) for refs in _shared(boxes)
     )
 
 
@@ -61,7 +60,7 @@ def cut_notes(cuts: Iterable[Cut], unit: Unit) -> tuple[Note, ...]:
             largest[cut.ref] = (shape.area, (at.x, at.y))
             a, c, b, d = shape.bounds
             boxes[cut.ref] = ((a, b), (c, d))
-    return tuple(Note(largest[refs[0]][1], ", ".join(refs)) for refs in _shared(boxes))
+    return tuple(Note(largest[refs[0]][1], _said(refs)) for refs in _shared(boxes))
 
 
 def around(boxes: Sequence[Rectangle]) -> Rectangle:
@@ -74,6 +73,12 @@ def around(boxes: Sequence[Rectangle]) -> Rectangle:
         (min(a for (a, _), _ in boxes), max(b for (_, b), _ in boxes)),
         (min(a for _, (a, _) in boxes), max(b for _, (_, b) in boxes)),
     )
+
+
+def _said(refs: Sequence[str]) -> str:
+    """Refs of layers as one: ``SH1a/b``."""
+    stem = refs[0].rstrip(string.ascii_lowercase)
+    return "/".join([refs[0], *(ref.removeprefix(stem) for ref in refs[1:])])
 
 
 def _shared(boxes: Mapping[str, Rectangle]) -> list[list[str]]:

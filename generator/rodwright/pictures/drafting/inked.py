@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise
 
@@ -22,10 +23,12 @@ from rodwright.pictures.drafting.letters import Rect
 from rodwright.pictures.drafting.on_paper import DraftedView
 from rodwright.pictures.drafting.room import Array, as_array, broken
 from rodwright.pictures.drafting.sheets import Sheet
-from rodwright.pictures.drafting.views import Line
+from rodwright.pictures.drafting.views import Line, Point
 from rodwright.pictures.ink import DARK, Drawing, Fill, Mark, Stroke
 from rodwright.pictures.pens import thinned
 
+_ZIGZAG = (1.6, 2.4)
+"""How far a zigzag stands out to either side, and how long it is."""
 LEAST_HIDDEN = 0.8
 """Shorter hidden stretches (mm on paper), such as the facets of a small hole, are left out."""
 
@@ -62,10 +65,31 @@ def view_marks(view: DraftedView) -> Iterator[Mark]:
         yield from patterned(tuple(map(view.page, line)), DOUBLE, NARROW, texts)
     for pen, pieces in thinned(as_array(shown), WIDE, FINEST).items():
         yield from _stroke(_as_lines(pieces), pen)
-    edges = [
+    off = {frozenset((view.page(a), view.page(b))) for cut, _ in cuts for a, b in cut.broken}
+    sides = [
         (a, b) for _, rings in cuts for r in rings for a, b in zip(r, (*r[1:], *r[:1]), strict=True)
     ]
-    yield from _stroke(broken(edges, texts), WIDE)
+    yield from _stroke(broken([e for e in sides if frozenset(e) not in off], texts), WIDE)
+    for side in sides:
+        if frozenset(side) in off:
+            yield from _stroke(broken(list(pairwise(_zigzag(*side))), texts), NARROW)
+
+
+def _zigzag(start: Point, end: Point) -> list[Point]:
+    """A line where something is broken off, with a zigzag in its middle (line type 01.1 with
+    zigzags, from memory); short ones are straight."""
+    length = math.dist(start, end)
+    if length < _ZIGZAG[1] * 3:
+        return [start, end]
+    x, y = (end[0] - start[0]) / length, (end[1] - start[1]) / length
+    high, long = _ZIGZAG
+    turns = ((-0.5, 0.0), (-0.2, high), (0.2, -high), (0.5, 0.0))
+    middle = ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)
+    bent = [
+        (middle[0] + x * long * at - y * off, middle[1] + y * long * at + x * off)
+        for at, off in turns
+    ]
+    return [start, *bent, end]
 
 
 def told_marks(view: DraftedView) -> Iterator[Mark]:

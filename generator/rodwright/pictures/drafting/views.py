@@ -49,11 +49,15 @@ class Note:
 @dataclass(frozen=True, slots=True)
 class Cut:
     """An area that a section cuts through: its rings (outer ones and holes, even-odd) and what is
-    cut, which decides how it is hatched."""
+    cut, which decides how it is hatched.
+
+    ``broken`` are sides of its rings that are no edges: it runs on there past what is shown.
+    """
 
     ref: str
     rings: tuple[tuple[Point, ...], ...]
     kind: Literal["along the grain", "end grain", "sheet", "other"]
+    broken: tuple[Line, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
