@@ -89,17 +89,28 @@ def _pieces(shape: ShapeKey) -> Body:
     """A shape's pieces in the part frame."""
     size, workings = shape
     planes = [plane for each in workings for plane in each.planes(size)]
-    boxes = _left(Box.of_size(size), [each.bounds(size) for each in workings if each.fills_bounds])
-    bodies = [body for box in boxes if (body := _cut(box, planes))]
-    if not bodies:
-        raise ValueError("the workings of a part leave nothing of it")
-    corners = [unlike_points(np.concatenate(body)) for body in bodies]
+    corners = [unlike_points(np.concatenate(body)) for body in convex_pieces(shape)]
     most = max(map(len, corners))
     padded = np.array([np.concatenate([c, np.repeat(c[-1:], most - len(c), 0)]) for c in corners])
     normals = unlike(np.concatenate([np.eye(3), np.array([n for _, n in planes]).reshape(-1, 3)]))
     edges = unlike(np.concatenate([np.cross(one, normals) for one in normals]))
     bounds = np.array([padded.min(axis=(0, 1)), padded.max(axis=(0, 1))])
     return Body(padded, normals, edges, bounds, False, False)
+
+
+def convex_pieces(shape: ShapeKey) -> list[Polyhedron]:
+    """What boxes and planes leave of a blank, as convex pieces that touch; part frame.
+
+    Raises:
+        ValueError: the workings leave nothing.
+    """
+    size, workings = shape
+    planes = [plane for each in workings for plane in each.planes(size)]
+    boxes = _left(Box.of_size(size), [each.bounds(size) for each in workings if each.fills_bounds])
+    bodies = [body for box in boxes if (body := _cut(box, planes))]
+    if not bodies:
+        raise ValueError("the workings of a part leave nothing of it")
+    return bodies
 
 
 def unlike_points(points: Array) -> Array:

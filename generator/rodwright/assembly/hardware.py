@@ -13,8 +13,9 @@ def fixings_by_step(unit: Unit, order: Order) -> tuple[tuple[Fixing, ...], ...]:
     """For each step of an order the fixings that go in at it, and at the end those that belong to
     no step.
 
-    Those of joints go in where the joint is closed; what is fitted to parts (handles, feet, sleeves
-    for pins) as soon as all the parts that it is said to go on stand together.
+    Those of joints go in where the joint is closed.  What is fitted to one part (a handle) goes on
+    when that is put into the unit, what is on several (sleeves for pins) as soon as they stand
+    together.
     """
     found: list[list[Fixing]] = [
         [fixing for joint in step.joints for fixing in joint.fixings] for step in order.steps
@@ -24,12 +25,15 @@ def fixings_by_step(unit: Unit, order: Order) -> tuple[tuple[Fixing, ...], ...]:
     refs = {part.ref for part in unit.parts}
     for fixing in unit.fixings:
         on = {word for word in re.findall(r"\w+", fixing.on) if word in refs}
-        at = _first_with(order.steps, on) if on else None
+        at = _step_for(order.steps, on) if on else None
         (rest if at is None else found[at]).append(fixing)
     return (*map(tuple, found), tuple(rest))
 
 
-def _first_with(steps: Sequence[Step], refs: set[str]) -> int | None:
+def _step_for(steps: Sequence[Step], refs: set[str]) -> int | None:
+    if len(refs) == 1:
+        with_it = (number for number, step in enumerate(steps) if refs <= set(step.refs))
+        return max(with_it, default=None)
     return next(
         (
             number

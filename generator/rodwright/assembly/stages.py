@@ -14,7 +14,7 @@ from rodwright.assembly.glue_lines import GlueUp, glue_up
 from rodwright.assembly.preferences import LOOSE, stage
 from rodwright.assembly.steps import Order, Step, Where
 from rodwright.assembly.sub_assemblies import Piece
-from rodwright.unit import Unit
+from rodwright.unit import JointKind, Unit
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,5 +148,10 @@ def moves(unit: Unit, making: Making) -> tuple[tuple[Step, ...], ...]:
 
 
 def _like(unit: Unit, step: Step) -> tuple[object, ...]:
-    pieces = tuple((unit.part(ref).role, unit.part(ref).blank.size) for ref in step.refs)
+    """What two steps share that are one move: equal pieces, or whatever comes made."""
+    loose = all(joint.kind is JointKind.RESTING for joint in step.joints) and bool(step.joints)
+    pieces = tuple(
+        (unit.part(ref).role, () if step.brings or loose else unit.part(ref).blank.size)
+        for ref in step.refs
+    )
     return (pieces, *_alike(unit, (step,)), bool(step.standing))

@@ -8,6 +8,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import ceil
 
+from rodwright.lengths import LengthUnit
+from rodwright.trade.materials import is_glass
+
 
 @dataclass(frozen=True, slots=True)
 class Coat:
@@ -83,16 +86,34 @@ GRITS = (120, 150, 180)
 """Abrasives in their order for planed wood, along the grain; veneered sheets begin at 150, for
 their face is soon through. Common practice, no source."""
 
-TINS = (0.25, 0.5, 0.75, 1.0, 2.5, 5.0)
-"""Tins that are usual, litres; common practice, no source."""
+
+@dataclass(frozen=True, slots=True)
+class Tins:
+    """How finishes are sold: the measure, what one of it is in litres, and the tins."""
+
+    symbol: str
+    litre: float
+    sizes: tuple[float, ...]
+
+    def buy(self, litres: float) -> float:
+        """The smallest tin that holds so much, or as many of the largest, in this measure."""
+        amount, largest = litres / self.litre, self.sizes[-1]
+        if amount > largest:
+            return ceil(amount / largest - 1e-9) * largest
+        return next(each for each in self.sizes if amount <= each + 1e-9)
 
 
-def tins(litres: float) -> float:
-    """What to buy, litres: the smallest tin that holds so much, or as many of the largest."""
-    largest = TINS[-1]
-    if litres > largest:
-        return ceil(litres / largest - 1e-9) * largest
-    return next(each for each in TINS if litres <= each + 1e-9)
+TINS: dict[LengthUnit, Tins] = {
+    "mm": Tins("l", 1.0, (0.25, 0.5, 0.75, 1.0, 2.5, 5.0)),
+    "in": Tins("qt", 0.946352946, (0.25, 0.5, 1.0, 4.0)),
+}
+"""Tins that are usual (common practice, no source); the US quart is 0.946352946 l (NIST Special
+Publication 811, appendix B.8, from memory)."""
+
+
+def takes_finish(material: str) -> bool:
+    """Whether a material is finished at all: not glass, nor what is faced with melamine."""
+    return not is_glass(material) and "melamine" not in material.casefold()
 
 
 CAUTIONS = (

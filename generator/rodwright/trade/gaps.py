@@ -30,3 +30,5 @@ TRIM_LENGTH, TRIM_WIDTH = 6.0, 2.0
 """Left on a lipping in length and in width, mm, planed flush once it is glued on."""
 GLUE_ROOM = 1.0
 """How much deeper than a dowel or a loose tenon reaches its hole or mortise is, for glue, mm."""
+FIXING_SPACING = 600.0
+"""From fixing point to fixing point to the wall, mm, where nothing else is said."""

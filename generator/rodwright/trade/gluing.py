@@ -1,4 +1,7 @@
-"""Glue and clamps: how long there is, how long it takes, how many; minutes and mm."""
+"""Glue and clamps: how long there is, how long it takes, how many; minutes and mm.
+
+Times of PVA glue are those of the guide at https://www.leevalley.com, Working with PVA glues.
+"""
 
 from __future__ import annotations
 
@@ -20,8 +23,7 @@ SLOW_TIME = Figure(20.0, "min", PRACTICE)
 """The same with a slow-setting glue (extended PVA, liquid hide, urea, epoxy); the tin comes first.
 Common practice, no source."""
 CLAMPED = (30.0, 90.0)
-"""Minutes in the clamps, PVA, least and most: the guide of :data:`OPEN_TIME` (https://www.leevalley
-.com, Working with PVA glues)."""
+"""Minutes in the clamps, PVA, least and most; that guide."""
 FULL_STRENGTH = Figure(24.0, "h", _GUIDE)
 """Before it is worked or loaded."""
 

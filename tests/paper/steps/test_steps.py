@@ -125,12 +125,53 @@ def test_words_of_ways() -> None:
     assert way_said(DOWN, 6.0, "mm") == "Put it on from above; it goes 6 mm in"
     assert way_said(FORWARD, 0.0, "mm") == "Put it against, from the back"
     assert way_said(X, 254.0, "in") == "Slide it in from the left, 10 in"
+    assert "on its back" in lie_said([X, LEFT, DOWN], None)
+    assert "Front down" in lie_said([FORWARD], None)
+    assert "Front up" in lie_said([Y], None)
     part = bookcase().parts[0]
-    assert "on its back" in lie_said([X, LEFT, DOWN], part)
-    assert "on its front" in lie_said([FORWARD], part)
+    assert lie_said([X, X], part) == f"Lay {part.ref} flat, the side up that takes the pieces."
 
 
 def test_refs_are_told_in_runs() -> None:
-    assert refs_said(["SH1", "SH2", "SH3", "SD1", "SH5"]) == "SH1 to SH3, SD1, SH5"
+    assert refs_said(["SH2", "SH1", "SH3", "SD1", "SH5"]) == "SD1, SH1 to SH3, SH5"
+    assert refs_said(["SH10b", "SH9b", "SH8b"]) == "SH8b to SH10b"
     assert refs_said(["SH1", "SH2"]) == "SH1, SH2"
     assert refs_said([f"A{i}" for i in range(0, 20, 2)], 3) == "A0, A2, A4 and 7 more"
+
+
+def test_what_is_drawn_together_at_once_is_drawn_apart_and_doors_that_stand_open_are_told() -> None:
+    whole = bookcase()
+    first, second = whole.parts[:2]
+    unit = replace(whole, parts=(first, second), joints=(), clearances=())
+    refs = (first.ref, second.ref)
+    at_once = Step(refs, (), (0.0, 0.0, 0.0), 0.0, (), drawn=((20.0, 0.0, 0.0), (-20.0, 0.0, 0.0)))
+    section = steps_section(unit, Order((at_once,)))
+    (move,) = section.data["stages"][0]["moves"]
+    assert move["way"].startswith("Draw all of it together at once")
+    assert move["pieces"].endswith("all together")
+    (picture,) = section.files.values()
+    together = steps_section(unit, Order((replace(at_once, drawn=()),)))
+    assert [picture] != list(together.files.values())
+    begun = Step((first.ref,), (), (0.0, 0.0, 0.0), 0.0, ())
+    later = Step((second.ref,), (first.ref,), Y, 20.0, (), opened=(first.ref,))
+    (stage,) = steps_section(unit, Order((begun, later))).data["stages"]
+    assert f"{first.ref} open meanwhile" in stage["moves"][0]["way"]
+
+
+def test_handles_go_on_with_the_door_that_is_hung() -> None:
+    section = _section("pottery-dresser")
+    doors = next(each for each in section.data["stages"] if each["title"] == "Doors")
+    hardware = [row for move in doors["moves"] for row in move["hardware"]]
+    assert any("knob" in row for row in hardware)
+
+
+def test_panels_that_are_caught_in_a_glue_up_stay_loose() -> None:
+    section = _section("linen-cupboard")
+    rows = {
+        each["title"]: {row["label"]: row["text"] for row in each["lead"]}
+        for each in section.data["stages"]
+    }
+    carcass = next(lead for title, lead in rows.items() if title.startswith("Carcass"))
+    assert carcass["No glue"].startswith("BK1: loose")
+    door = next(lead for title, lead in rows.items() if title.startswith("Door 1"))
+    assert door["No glue"].startswith("DOP1: loose")

@@ -39,6 +39,11 @@ _CLEAR = 1.15
 """And of its travel, if it lies between the two."""
 
 
+_LOOSE = 0.1
+"""Pieces that are drawn together at once stand at least so far apart, as a share of that
+diagonal."""
+
+
 @dataclass(frozen=True, eq=False, slots=True)
 class Scene:
     """A stage's camera, and what of the screen its pictures show: mm of the unit to a mm of paper,
@@ -84,7 +89,10 @@ def scene_of(unit: Unit, moves: Sequence[Sequence[Step]]) -> Scene:
     boxes = [unit.part(ref).bounds() for ref in refs]
     for step in steps:
         by = _drawn_out(step, diagonal)
-        boxes += [unit.part(ref).bounds().moved(by) for ref in step.refs]
+        boxes += [
+            unit.part(ref).bounds().moved(plus(by, apart))
+            for ref, apart in _apart(step, diagonal).items()
+        ]
     corners = np.array([corner for box in boxes for corner in box.corners()])
     screen = camera.screen(corners)[:, :2]
     low, high = screen.min(axis=0), screen.max(axis=0)
@@ -101,12 +109,18 @@ def scene_of(unit: Unit, moves: Sequence[Sequence[Step]]) -> Scene:
 
 
 def draw_move(scene: Scene, move: Sequence[Step], begun: Sequence[Step], title: str) -> Drawing:
-    """What comes, on its way to what stands; with the names of both where that has just begun."""
+    """What comes, on its way to what stands; with the names of both where that has just begun.
+    Doors that stand open meanwhile are left out."""
     by = _drawn_out(move[0], scene.diagonal)
     coming = [ref for step in move for ref in step.refs]
-    standing = [ref for ref in move[0].standing if ref not in coming]
+    open_meanwhile = {ref for step in move for ref in step.opened}
+    standing = [ref for ref in move[0].standing if ref not in {*coming, *open_meanwhile}]
     still = [scene.bodies[ref].placed_solid() for ref in standing]
-    moved = [_moved(scene.bodies[ref], by).placed_solid() for ref in coming]
+    moved = [
+        _moved(scene.bodies[ref], plus(by, apart)).placed_solid()
+        for step in move
+        for ref, apart in _apart(step, scene.diagonal).items()
+    ]
     found = visible_by_group([moved, still] if still else [moved], scene.camera)
     strong, *others = (scene.on_page(ends) for ends in found)
     light = others[0] if others else np.empty((0, 2, 2))
@@ -130,6 +144,16 @@ def _drawn_out(step: Step, diagonal: float) -> Vector:
     """By how much what comes is moved back along its way."""
     far = min(max(step.travel * _CLEAR, _LEAST * diagonal), _MOST * diagonal)
     return times(step.towards, -far)
+
+
+def _apart(step: Step, diagonal: float) -> dict[str, Vector]:
+    """How far each of what is drawn together at once stands off its place, far enough to be
+    seen."""
+    if not step.drawn:
+        return dict.fromkeys(step.refs, (0.0, 0.0, 0.0))
+    farthest = max(sum(each * each for each in way) ** 0.5 for way in step.drawn)
+    share = max(1.0, _LOOSE * diagonal / farthest) if farthest else 0.0
+    return {ref: times(way, -share) for ref, way in zip(step.refs, step.drawn, strict=True)}
 
 
 def _moved(body: Body, by: Vector) -> Body:
@@ -172,6 +196,8 @@ def _arrow(start: Point, end: Point) -> Iterator[Mark]:
 
 def _named(move: Sequence[Step]) -> list[tuple[str, Step]]:
     """What comes, by its first ref each."""
+    if len(move) == 1 and not any(move[0].towards):
+        return [(ref, move[0]) for ref in move[0].refs][:_TAGS]
     named = [(step.refs[0], step) for step in move]
     return named if len(named) <= _TAGS else [named[0], named[-1]]
 
@@ -179,7 +205,9 @@ def _named(move: Sequence[Step]) -> list[tuple[str, Step]]:
 def _anchors(scene: Scene, move: Sequence[Step], by: Vector) -> Iterator[Anchor]:
     """Each on the side of its first part that most faces the viewer."""
     for text, step in _named(move):
-        box = scene.unit.part(step.refs[0]).bounds().moved(by)
+        ref = text if text in step.refs else step.refs[0]
+        away = plus(by, _apart(step, scene.diagonal)[ref])
+        box = scene.unit.part(ref).bounds().moved(away)
         towards = scene.camera.towards
         areas = [box.size[(i + 1) % 3] * box.size[(i + 2) % 3] * abs(towards[i]) for i in range(3)]
         axis = areas.index(max(areas))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Any
 
+from rodwright.assembly.glue_lines import is_glued
 from rodwright.assembly.preferences import (
     APPLIED,
     BACK,
@@ -21,7 +22,9 @@ from rodwright.assembly.preferences import (
 from rodwright.assembly.squareness import diagonals
 from rodwright.assembly.stages import Making, Stage
 from rodwright.assembly.steps import Order, Step
+from rodwright.geometry import dot
 from rodwright.handover.lists import common_name
+from rodwright.mass import weight
 from rodwright.paper.sections import Section
 from rodwright.paper.steps.pictures import draw_move, scene_of
 from rodwright.paper.steps.plan import Move, PlannedStage, plan_of
@@ -38,7 +41,7 @@ from rodwright.paper.steps.words import (
     weight_said,
 )
 from rodwright.pictures.svg import to_svg
-from rodwright.unit import Unit
+from rodwright.unit import JointKind, Part, Unit
 from rodwright.unit.shop_part import shop_part
 
 _OF_UNIT = {
@@ -54,9 +57,11 @@ _OF_UNIT = {
     DOORS: "Doors",
     LOOSE: "Loose shelves",
 }
-_PART = {APPLIED: "what is fixed to it", BACK: "back or bottom", FRONT: "front"}
+_PART = {APPLIED: "what is fixed to it", BACK: "back", FRONT: "front"}
 _STANDING = (SURROUND, DRAWERS, DOORS, LOOSE)
 """What goes on or into a unit that stands."""
+_ALL = 999
+"""More refs than any unit has."""
 _AFTER = ("glue ", "trim it", "bores in")
 """How notes of the parts list begin that wait until after a glue-up."""
 
@@ -113,8 +118,9 @@ def picture_name(move: Move) -> str:
 def title_of(stage: Stage) -> str:
     """What a stage makes, and in which of how many glue-ups."""
     name = stage.name[:1].upper() + stage.name[1:] if stage.name else _OF_UNIT[stage.number]
-    if stage.name and stage.number in _PART and not stage.glued:
-        name = f"{name}: {_PART[stage.number]}"
+    if stage.name and stage.number in _PART and not stage.glued and _begun(stage):
+        drawer = stage.number == BACK and stage.name.startswith("drawer")
+        name = f"{name}: {'bottom' if drawer else _PART[stage.number]}"
     if len(stage.makings) > 1:
         name = f"{name}, and {len(stage.makings) - 1} more made alike"
     if stage.turns > 1:
@@ -122,17 +128,21 @@ def title_of(stage: Stage) -> str:
     return f"{name}, glued up" if stage.glued else name
 
 
+def _begun(stage: Stage) -> bool:
+    """Whether what it makes was begun in a stage before."""
+    return bool(stage.makings[0].steps[0].standing)
+
+
 def _lead(unit: Unit, stage: Stage) -> Iterator[tuple[str, str]]:
     """What is to be known before the first step of a stage."""
     measure, shown = unit.display_unit, stage.makings[0]
     if len(stage.makings) > 1:
-        yield "Made alike", "; ".join(refs_said(each.refs, 5) for each in stage.makings)
+        yield "Alike", _alike_said(unit, stage)
     steps = shown.steps
     if stage.number in _STANDING and not stage.name:
         yield "Lies", "It stands as it stands in use, and can't fall over."
     else:
-        lead = unit.part((steps[0].standing or steps[0].refs)[0])
-        yield "Lies", lie_said([step.towards for step in steps], lead)
+        yield "Lies", lie_said([step.towards for step in steps], _flat_on(unit, steps))
     largest = max(stage.makings, key=lambda each: each.glue.metres if each.glue else 0.0)
     if largest.glue is None:
         yield "Glue", "none"
@@ -150,6 +160,7 @@ def _lead(unit: Unit, stage: Stage) -> Iterator[tuple[str, str]]:
         )
         yield "Glue", glue_said(largest.glue, measure)
         yield "Clamps", clamps_said(largest.glue.clamps, measure)
+        yield "No glue", _dry(unit, shown)
         yield from _square(unit, stage, shown)
     if stage.number == BACK and not stage.name.startswith("drawer"):
         yield "Wait", "Measure the carcass when it is dry and true; only then cut the back to size."
@@ -159,10 +170,44 @@ def _lead(unit: Unit, stage: Stage) -> Iterator[tuple[str, str]]:
         yield "Weighs", f"{weight_said(unit, shown.refs)}, when this stage is done."
 
 
+def _flat_on(unit: Unit, steps: Sequence[Step]) -> Part | None:
+    """The panel that a stage begins with, if all that comes lies flat on it."""
+    first, *others = steps
+    if first.standing or len(first.refs) > 1:
+        return None
+    parts = [unit.part(ref) for step in steps for ref in step.refs]
+    along = [abs(dot(part.placement.thickness, step.towards)) for step in others for part in parts]
+    return parts[0] if along and min(along) > 1 - 1e-6 else None
+
+
+def _dry(unit: Unit, making: Making) -> str:
+    """What goes into grooves and rebates of a glue-up without glue."""
+    joints = [joint for step in making.steps for joint in step.joints]
+    fits_in = (JointKind.GROOVE, JointKind.REBATE, JointKind.FLOATING)
+    dry = [joint.second for joint in joints if joint.kind in fits_in and not is_glued(unit, joint)]
+    if not dry:
+        return ""
+    return (
+        f"{refs_said(dry)}: loose in the grooves, wax along the edges, so that no glue gets there."
+    )
+
+
 def _square(unit: Unit, stage: Stage, making: Making) -> Iterator[tuple[str, str]]:
     found = diagonals(unit, making.refs)
     if found is not None and (found.equal or stage.turn == stage.turns):
         yield "Square", diagonals_said(found, unit.display_unit)
+
+
+def _alike_said(unit: Unit, stage: Stage) -> str:
+    """What is made alike: of what is equal, what may be taken for what, else each by itself."""
+    groups: dict[object, list[Making]] = {}
+    for making in stage.makings:
+        blanks = tuple(unit.part(ref).shape for ref in making.refs)
+        groups.setdefault(blanks, []).append(making)
+    return "; ".join(
+        " with ".join(refs_said(rank, _ALL) for rank in zip(*refs, strict=True))
+        for refs in ([each.refs for each in makings] for makings in groups.values())
+    )
 
 
 def _own(making: Making) -> list[str]:
@@ -175,16 +220,18 @@ def move_data(unit: Unit, move: Move, stage: Stage) -> dict[str, Any]:
     joints = joints_said([j for step in move.steps for j in step.joints], move.refs)
     hardware = fixings_said(move.fixings)
     off = len(stage.makings)
-    weight = weight_said(unit, first.refs)
+    travel = max(step.travel for step in move.steps)
+    heaviest = max(move.steps, key=lambda step: sum(weight(unit.part(r)) for r in step.refs))
+    heavy = weight_said(unit, heaviest.refs)
     return {
         "number": move.number,
         "pieces": _pieces(unit, move.steps),
         "begin": f"Begin with {_pieces(unit, move.begun)}." if move.begun else "",
-        "way": way_said(first.towards, first.travel, unit.display_unit),
+        "way": _way(unit, move, travel),
         "joints": joints,
         "hardware": hardware,
         "hardware_for": f"for all {off}" if off > 1 and hardware else "",
-        "weight": weight if len(move.steps) == 1 else f"Each {weight}",
+        "weight": heavy if len(move.steps) == 1 else f"Each up to {heavy}",
         "trouble": ""
         if first.free
         else f"No straight way in was found: {first.why}. Try it dry; it may have to be sprung in, "
@@ -193,24 +240,43 @@ def move_data(unit: Unit, move: Move, stage: Stage) -> dict[str, Any]:
     }
 
 
+def _way(unit: Unit, move: Move, travel: float) -> str:
+    """Which way it comes, all at once or with which doors open."""
+    first = move.steps[0]
+    if first.drawn:
+        return "Draw all of it together at once, a little at each joint in turn"
+    said = way_said(first.towards, travel, unit.display_unit)
+    opened = dict.fromkeys(ref for step in move.steps for ref in step.opened)
+    return f"{said}; {refs_said(opened)} open meanwhile" if opened else said
+
+
 def _pieces(unit: Unit, steps: Sequence[Step]) -> str:
     """What comes: refs, and what they are called."""
     if len(steps) == 1 and steps[0].brings:
         return f"{steps[0].brings} ({refs_said(steps[0].refs, 5)})"
+    if len(steps) == 1 and len(steps[0].refs) > 1:
+        return f"{refs_said(steps[0].refs)}, all together"
     name = common_name([unit.part(step.refs[0]).name for step in steps])
     refs = refs_said(step.refs[0] for step in steps)
     more = f", {len(steps)} alike" if len(steps) > 1 else ""
-    return f"{refs} {name}{more}".rstrip()
+    return f"{refs} {name}".rstrip() + more
 
 
 def _after(unit: Unit, stage: Stage) -> list[str]:
     """What waits until the glue has set, as the parts list has it."""
     found: dict[str, list[str]] = {}
-    for ref in dict.fromkeys(ref for making in stage.makings for ref in _own(making)):
-        if len(stage.steps) > 1 and not stage.glued:
-            continue
-        if any(ref in (j.first, j.second) for step in stage.steps for j in step.joints):
-            for note in shop_part((unit.part(ref),), "cut", unit.display_unit).notes:
-                if note.startswith(_AFTER):
-                    found.setdefault(note, []).append(ref)
+    joints = [joint for step in stage.steps for joint in step.joints]
+    own = {ref for making in stage.makings for ref in _own(making)}
+    built_up = [
+        ref
+        for joint in joints
+        if joint.kind in (JointKind.FACE_GLUED, JointKind.EDGE_GLUED)
+        for ref in (joint.first, joint.second)
+        if joint.kind is JointKind.FACE_GLUED or ref == joint.second
+    ]
+    framed = list(own) if stage.number == FRAME else []
+    for ref in dict.fromkeys([*built_up, *framed]):
+        for note in shop_part((unit.part(ref),), "cut", unit.display_unit).notes:
+            if note.startswith(_AFTER):
+                found.setdefault(note, []).append(ref)
     return [f"{refs_said(refs)}: {note}." for note, refs in found.items()]

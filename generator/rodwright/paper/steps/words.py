@@ -13,7 +13,7 @@ from rodwright.lengths import LengthUnit, at_least, format_length
 from rodwright.strength.lifting import Hands
 from rodwright.strength.pieces import lifted
 from rodwright.trade.gluing import CLAMPED, FULL_STRENGTH, OPEN_TIME, SLOW_TIME
-from rodwright.trade.lifting import people
+from rodwright.trade.lifting import ROUND_IT, people
 from rodwright.unit import Fixing, Joint, JointKind, Part, Unit
 
 _FROM = (("left", "right"), ("front", "back"), ("below", "above"))
@@ -28,8 +28,9 @@ _SEVERAL = 8
 
 
 def refs_said(refs: Iterable[str], most: int = _SEVERAL) -> str:
-    """Refs with those that follow each other as a run: ``SH1 to SH4, SD2``."""
-    found = list(dict.fromkeys(refs))
+    """Refs in the order of their numbers, those that follow each other as a run: ``SD2, SH1 to
+    SH4``."""
+    found = sorted(dict.fromkeys(refs), key=_numbered)
     runs: list[list[str]] = []
     for ref in found:
         if runs and _next_to(runs[-1][-1]) == ref:
@@ -39,6 +40,12 @@ def refs_said(refs: Iterable[str], most: int = _SEVERAL) -> str:
     said = [text for run in runs for text in ([f"{run[0]} to {run[-1]}"] if len(run) > 2 else run)]
     more = len(said) - most
     return ", ".join(said) if more <= 0 else f"{', '.join(said[:most])} and {more} more"
+
+
+def _numbered(ref: str) -> tuple[str, int, str]:
+    found = re.fullmatch(r"(\D*)(\d*)(.*)", ref)
+    assert found is not None
+    return found[1], int(found[2] or 0), found[3]
 
 
 def _next_to(ref: str) -> str:
@@ -73,36 +80,31 @@ def way_said(towards: Vector, travel: float, unit: LengthUnit) -> str:
     return f"Put it against, {where}"
 
 
-def lie_said(ways: Sequence[Vector], leads: Part) -> str:
-    """Which way up the work lies, so that most of what comes is put down onto it."""
+_ON_ITS_BACK = "Lay the work on its back, on packers that clamps go under; all comes level."
+_LIES = {
+    (1, (True,)): "Front up: all is put down onto it.",
+    (1, (False,)): "Front down, on a blanket: all is put down onto it.",
+    (1, (False, True)): "Begin with the front down, then turn it over.",
+    (2, (False,)): "As it stands in use: all comes from above.",
+    (2, (True,)): "On its head: all is put down onto it.",
+}
+"""How the work lies if all comes along one axis, one way (True: along it) or both."""
+
+
+def lie_said(ways: Sequence[Vector], leads: Part | None) -> str:
+    """Which way up the work lies, so that most of what comes is put down onto it; ``leads`` is a
+    panel that it is all put flat on, where there is one."""
     axes = {axis for way in ways for axis in range(3) if abs(way[axis]) > _ASIDE}
     signs = {way[axis] > 0 for way in ways for axis in axes if abs(way[axis]) > _ASIDE}
-    if axes == {0, 2}:
-        return "Lay the work on its back, on packers that clamps go under; all comes level."
-    if axes == {1}:
-        if signs == {True}:
-            return "Lay the work on its back: all is put down onto it."
-        return (
-            "Lay the work on its front, on a blanket: all is put down onto it."
-            if signs == {False}
-            else "Begin with the work on its front, then turn it over."
-        )
-    if axes == {2}:
-        if signs == {False}:
-            return "Stand the work as it stands in use: all comes from above."
-        return (
-            "Lay the work on its back; all comes level."
-            if signs == {True, False}
-            else ("Stand the work on its head: all is put down onto it.")
-        )
-    if axes == {0}:
-        flat = abs(leads.placement.thickness[0]) > 1 - _ASIDE
-        if flat and len(signs) == 1:
+    if not axes:
+        return ""
+    if leads is not None and len(axes) == 1:
+        if len(signs) == 1:
             return f"Lay {leads.ref} flat, the side up that takes the pieces."
-        if flat:
-            return f"Lay {leads.ref} flat: one side first, then turn it over."
-        return "Lay the work on its back; all comes level."
-    return "Stand the work as it stands in use; turn it as the steps need." if axes else ""
+        return f"Lay {leads.ref} flat: one side first, then turn it over."
+    if len(axes) == 1:
+        return _LIES.get((axes.pop(), tuple(sorted(signs))), _ON_ITS_BACK)
+    return _ON_ITS_BACK if axes == {0, 2} else "As it stands in use; turn it as the steps need."
 
 
 _IN = {
@@ -160,9 +162,16 @@ def weight_said(unit: Unit, refs: Sequence[str]) -> str:
     hands = Hands.of(lifted([unit.part(ref) for ref in refs]))
     count = hands.people
     mass = format_weight(hands.piece.lot.mass, unit.display_unit)
+    if hands.piece.pane > 0:
+        mass += " with glass: gloves, suction lifters"
     if count == 1:
         return mass
-    return f"{mass}, {people(count)}" if count else f"{mass}, from a platform"
+    if count is None:
+        return f"{mass}, from a platform"
+    if count > ROUND_IT.value:
+        hands_on = people(round(ROUND_IT.value))
+        return f"{mass}, too much to carry: on skates or a sack truck, {hands_on} to steady it"
+    return f"{mass}, {people(count)}"
 
 
 def glue_said(glue: GlueUp, unit: LengthUnit) -> str:

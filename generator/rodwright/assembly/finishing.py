@@ -1,0 +1,94 @@
+"""How much there is to finish, by what it is made of; m2.
+
+Counted is what is left of each blank's six surfaces once it is worked, and what slants in their
+place; not the floors of housings and grooves, nor the walls of holes.  Where boards meet, both are
+counted: what is lost there is less than what a brush loses.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from rodwright.assembly.bodies import Array, convex_pieces
+from rodwright.geometry import TOUCH
+from rodwright.trade.finishes import takes_finish
+from rodwright.unit import Part, Surface, Unit
+from rodwright.unit.surfaces import HIGH, LOW
+
+_MM2 = 1e-6
+"""m2 in a mm2."""
+
+
+@dataclass(frozen=True, slots=True)
+class FinishArea:
+    """What there is to finish of one stock: of its ``faces`` and of its ``edges`` and ends, and how
+    much of both shows; m2."""
+
+    stock: str
+    material: str
+    faces: float
+    edges: float
+    shows: float
+
+    @property
+    def whole(self) -> float:
+        """Both faces and all edges."""
+        return self.faces + self.edges
+
+
+def finish_areas(unit: Unit) -> tuple[FinishArea, ...]:
+    """The areas of each stock that is finished, in the order in which they first occur.
+
+    Raises:
+        ValueError: the workings of a part leave nothing of it.
+    """
+    found: dict[tuple[str, str], list[float]] = {}
+    for part in unit.parts:
+        stock = part.blank.stock
+        if not takes_finish(stock.material):
+            continue
+        sums = found.setdefault((stock.name, stock.material), [0.0, 0.0, 0.0])
+        for surface, area in surface_areas(part).items():
+            sums[0 if surface.axis == 2 else 1] += area
+            if surface in part.blank.show_surfaces:
+                sums[2] += area
+    return tuple(FinishArea(*key, *sums) for key, sums in found.items())
+
+
+def surface_areas(part: Part) -> dict[Surface, float]:
+    """What is left of each surface of a part, m2; what slants counts to the surface that it most
+    faces.
+
+    Raises:
+        ValueError: its workings leave nothing of it.
+    """
+    size = np.array(part.blank.size)
+    planes = [
+        (np.array(at), np.array(normal))
+        for working in part.workings
+        for at, normal in working.planes(part.blank.size)
+    ]
+    areas = dict.fromkeys((*LOW, *HIGH), 0.0)
+    for piece in convex_pieces(part.shape):
+        for face in piece:
+            area, normal = _measured(face)
+            axis = int(np.abs(normal).argmax())
+            high = bool(normal[axis] > 0)
+            edge = size[axis] if high else 0.0
+            outer = bool((np.abs(face[:, axis] - edge) < TOUCH).all())
+            if outer or any(_lies_on(face, *plane) for plane in planes):
+                areas[Surface.at(axis, high)] += area * _MM2
+    return areas
+
+
+def _measured(face: Array) -> tuple[float, Array]:
+    """Area of a flat face, and the unit vector out of it."""
+    turned = np.cross(face[1:-1] - face[0], face[2:] - face[0]).sum(axis=0)
+    length = float(np.linalg.norm(turned))
+    return length / 2, turned / length if length else turned
+
+
+def _lies_on(face: Array, at: Array, normal: Array) -> bool:
+    return bool((np.abs((face - at) @ normal) < TOUCH).all())
