@@ -282,8 +282,10 @@ def test_a_chain_of_figures_adds_up(
     assert shown_adding_up(lengths, unit, kept) == shown
 
 
-@given(st.lists(st.tuples(st.floats(0.0, 3000.0), st.booleans()), min_size=1, max_size=20),
-       st.sampled_from(["mm", "in"]))  # fmt: skip
+@given(
+    st.lists(st.tuples(st.floats(0.0, 3000.0), st.booleans()), min_size=1, max_size=20),
+    st.sampled_from(["mm", "in"]),
+)
 def test_every_chain_of_figures_adds_up_and_none_is_more_than_a_step_off(
     pieces: list[tuple[float, bool]], unit: LengthUnit
 ) -> None:

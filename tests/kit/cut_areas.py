@@ -30,8 +30,9 @@ def by_arithmetic(part: Part, plane: CuttingPlane) -> float | None:
     let in there; None of a part whose workings there have other shapes."""
     size, placed = part.blank.size, part.placement
     across = next(at for at in range(3) if abs(placed.axes[at][plane.axis]) > 0.999)
-    at = placed.to_part(tuple(plane.at if axis == plane.axis else placed.origin[axis]
-                              for axis in range(3)))[across]  # type: ignore[arg-type]  # fmt: skip
+    at = placed.to_part(
+        tuple(plane.at if axis == plane.axis else placed.origin[axis] for axis in range(3))
+    )[across]  # type: ignore[arg-type]
     u, v = (axis for axis in range(3) if axis != across)
     taken = []
     for each in part.workings:

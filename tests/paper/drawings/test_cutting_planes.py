@@ -49,9 +49,13 @@ def test_a_bookcase_cut_across_by_hand() -> None:
         "RL2": pytest.approx(45 * 22 - 16 * (1 - 3.14159 / 4), abs=0.2),
     }
     assert {cut.ref: cut.kind for cut in cuts} == {
-        "BT1": "sheet", "SH1": "sheet", "TP1": "sheet", "BK1": "sheet",
-        "RL1": "end grain", "RL2": "end grain",
-    }  # fmt: skip
+        "BT1": "sheet",
+        "SH1": "sheet",
+        "TP1": "sheet",
+        "BK1": "sheet",
+        "RL1": "end grain",
+        "RL2": "end grain",
+    }
 
 
 def test_a_bookcase_cut_level_by_hand() -> None:

@@ -72,8 +72,9 @@ def clipped(view: View, bay: Bay) -> View:
     left, right = max(view.low[0], low - PAST), min(view.high[0], high + PAST)
     window = ((left, view.low[1] - PAST), (right, view.high[1] + PAST))
     upright = [each for each in view.planes if left < each[1][0][0] == each[1][1][0] < right]
-    level = [(letter, ((left, a[1]), (right, b[1]))) for letter, (a, b) in view.planes
-             if a[1] == b[1]]  # fmt: skip
+    level = [
+        (letter, ((left, a[1]), (right, b[1]))) for letter, (a, b) in view.planes if a[1] == b[1]
+    ]
     return replace(
         view,
         name=f"{view.name}{bay.called}",

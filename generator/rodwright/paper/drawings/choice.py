@@ -95,9 +95,16 @@ def _chosen(
     unit: Unit, boxes: dict[str, Box], axis: int, bands: Sequence[tuple[float, float]]
 ) -> list[float]:
     """The places to cut at along an axis, the most telling first."""
-    best = [max((_try(unit, boxes, axis, low + share * (high - low), rank)
-                 for rank, share in enumerate(_SHARES)), key=lambda each: each.worth)
-            for low, high in bands]  # fmt: skip
+    best = [
+        max(
+            (
+                _try(unit, boxes, axis, low + share * (high - low), rank)
+                for rank, share in enumerate(_SHARES)
+            ),
+            key=lambda each: each.worth,
+        )
+        for low, high in bands
+    ]
     best.sort(key=lambda each: (-round(each.worth, 6), each.at))
     kept: list[_Candidate] = []
     for candidate in best:

@@ -185,10 +185,12 @@ def _seen_first(parts: Iterable[Part]) -> Iterator[Part]:
         box = part.bounds()
         covers = (box.low[0], box.high[0], box.low[2], box.high[2])
         overlaps = any(
-            covers[0] < other[1] and other[0] < covers[1]
-            and covers[2] < other[3] and other[2] < covers[3]
+            covers[0] < other[1]
+            and other[0] < covers[1]
+            and covers[2] < other[3]
+            and other[2] < covers[3]
             for other in seen
-        )  # fmt: skip
+        )
         if not overlaps:
             seen.add(covers)
             yield part

@@ -54,8 +54,11 @@ def _inner(plane: OpeningPlane) -> tuple[Point, ...]:
             for each in plane.line(side)
         ]
         found += reversed(points) if side in ("top", "left") else points
-    return tuple(point for point, after in zip(found, (*found[1:], found[0]), strict=True)
-                 if math.dist(point, after) > TOUCH)  # fmt: skip
+    return tuple(
+        point
+        for point, after in zip(found, (*found[1:], found[0]), strict=True)
+        if math.dist(point, after) > TOUCH
+    )
 
 
 def _wall(inner: tuple[Point, ...]) -> Cut:

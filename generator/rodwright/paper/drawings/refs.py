@@ -86,8 +86,9 @@ def _shared(boxes: Mapping[str, Rectangle]) -> list[list[str]]:
     found: dict[tuple[object, ...], list[str]] = {}
     for ref in boxes:
         stem = ref.rstrip(string.ascii_lowercase)
-        layers = any(other != ref and other.rstrip(string.ascii_lowercase) == stem
-                     for other in boxes)  # fmt: skip
+        layers = any(
+            other != ref and other.rstrip(string.ascii_lowercase) == stem for other in boxes
+        )
         found.setdefault((stem,) if layers else (ref,), []).append(ref)
     return list(found.values())
 
