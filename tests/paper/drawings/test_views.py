@@ -113,3 +113,31 @@ def test_details_are_broken_off_where_boards_run_on() -> None:
     assert [math.dist(*line) for line in side.broken] == [pytest.approx(18.0)]
     stile = next(cut for cut in detail.cuts if cut.ref == "ST1")
     assert not stile.broken
+
+
+def test_what_is_cut_out_is_dimensioned_where_it_is_looked_into() -> None:
+    unit = unit_from(
+        "size: {width: 900, height: 1200, depth: 400}\n"
+        "interior: {shelves: {count: 1, fixed: true}}\n"
+        "back: {stock: thin, fixing: applied}\n"
+        "cutouts:\n"
+        "  - {kind: socket, at: [300, 200], width: 150, height: 90}\n"
+        "  - {kind: pipe, at: [100, 120], diameter: 40}\n"
+        "  - {kind: skirting, height: 100, depth: 18}\n"
+    )
+    found = views(unit)
+    # The socket's hole is 5 larger all round than its plate: 295 from the left, 195 up.
+    front = found["Front"]
+    assert "socket" in {note.text for note in front.notes}
+    assert ["295", "160"] in told(front)
+    assert ["195", "100"] in told(front)
+    # The pipe's is 5 larger all round than the pipe; its middle is 100 from the left, and 120 from
+    # the rear of the unit.
+    plan = found["Section B-B"]
+    assert "pipe" in {note.text for note in plan.notes}
+    assert ["75", "50"] in told(plan)
+    assert ["50", "95"] in told(plan)
+    # The skirting's notch is 3 more than the skirting; 6 of its 18 are taken by the back.
+    side = found["Section A-A"]
+    assert "skirting" in {note.text for note in side.notes}
+    assert ["103"] in told(side)

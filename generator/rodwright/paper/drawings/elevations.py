@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from rodwright.geometry import Box
 from rodwright.paper.drawings.bays import Bay, clipped, in_bay
+from rodwright.paper.drawings.cutouts import cutout_chains, cutout_notes
 from rodwright.paper.drawings.cutting_planes import CuttingPlane
 from rodwright.paper.drawings.lines import bodies, lines_seen, only, outlines_behind
 from rodwright.paper.drawings.refs import group_notes, panel_note, part_notes
@@ -92,7 +93,11 @@ def _in_bay(
     slope = ("slope",) if bay.count == 1 else ()
     pitch = pitch_note(unit, "front") if bay.count == 1 else ()
     names = (*wanted, *slope, "overhangs", "storeys", "overall")
-    view = _view(unit, name, "front", names, (*notes, *pitch), planes, triangles(unit))
+    chained = [each for each in chains(unit, "front") if each.name in names]
+    if set(_INSIDE) <= set(wanted):
+        chained = [*cutout_chains(unit, "front", whole(unit, "front")), *chained]
+        notes = [*notes, *cutout_notes(unit, "front")]
+    view = view_of(unit, name, "front", chained, (*notes, *pitch), planes, triangles(unit))
     return clipped(view, bay)
 
 

@@ -12,6 +12,7 @@ from rodwright.geometry import TOUCH
 from rodwright.lengths import LengthUnit
 from rodwright.paper.drawings.bays import Bay, clipped, in_bay
 from rodwright.paper.drawings.clipping import cuts_within
+from rodwright.paper.drawings.cutouts import cutout_chains, cutout_notes
 from rodwright.paper.drawings.cutting_planes import CuttingPlane, cut_through
 from rodwright.paper.drawings.elevations import corners
 from rodwright.paper.drawings.refs import around, cut_notes
@@ -82,9 +83,11 @@ class Pieces:
         return around(list(self.boxes.values()))
 
 
-def section_view(unit: Unit, plane: CuttingPlane, bay: Bay | None = None) -> View:
+def section_view(
+    unit: Unit, plane: CuttingPlane, bay: Bay | None = None, *, cut_round: bool = False
+) -> View:
     """What a plane cuts of a unit, looked at from the left or from above; a level one of a stretch
-    of it, if that is given.
+    of it, if that is given.  ``cut_round`` tells what is cut out round pipes and skirtings too.
 
     Raises:
         ValueError: the plane cuts nothing.
@@ -103,7 +106,11 @@ def section_view(unit: Unit, plane: CuttingPlane, bay: Bay | None = None) -> Vie
     noted = (
         cuts if bay is None else cuts_within(cuts, ((bay.ends[0], low[1]), (bay.ends[1], high[1])))
     )
-    told = _upright(unit, pieces, box) if plane.axis == 0 else _level(unit, pieces, box)
+    told = [*(_upright(unit, pieces, box) if plane.axis == 0 else _level(unit, pieces, box))]
+    notes = [*cut_notes(noted, unit), *pitch_note(unit, kind)]
+    if cut_round:
+        told[:0] = cutout_chains(unit, kind, box)
+        notes += cutout_notes(unit, kind)
     view = View(
         f"Section {plane.letter}-{plane.letter}",
         low,
@@ -111,7 +118,7 @@ def section_view(unit: Unit, plane: CuttingPlane, bay: Bay | None = None) -> Vie
         visible,
         cuts=cuts,
         dimensions=dimensions_of(each for each in told if each.dimensions),
-        notes=(*cut_notes(noted, unit), *pitch_note(unit, kind)),
+        notes=tuple(notes),
     )
     return view if bay is None else clipped(view, bay)
 

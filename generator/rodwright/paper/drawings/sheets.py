@@ -74,9 +74,13 @@ def _sheets(unit: Unit, fits: Fits) -> Iterator[SheetOfViews]:
     yield SheetOfViews("general", "Front, side and plan", general, projected=True)
     if len(fronts) > 1:
         yield SheetOfViews("front", "Front", fronts)
-    sections = {plane: section_view(unit, plane) for plane in planes}
+    first_of = {plane.axis: plane for plane in reversed(planes)}
+    sections = {
+        plane: section_view(unit, plane, cut_round=first_of[plane.axis] is plane)
+        for plane in planes
+    }
     upright = [view for plane, view in sections.items() if plane.axis == 0]
-    level = [_level(unit, plane, fits) for plane in planes if plane.axis == 2]
+    level = [_level(unit, plane, fits, first_of[2] is plane) for plane in planes if plane.axis == 2]
     first = [*upright[:1], *(level[0] if level else ())]
     if closed:
         make = partial(carcass_view, unit, planes)
@@ -94,8 +98,11 @@ def _sheets(unit: Unit, fits: Fits) -> Iterator[SheetOfViews]:
         yield SheetOfViews("opening", "In the opening", (opening,))
 
 
-def _level(unit: Unit, plane: CuttingPlane, fits: Fits) -> tuple[View, ...]:
-    return _in_stretches(unit, lambda bay: section_view(unit, plane, bay), fits, _LONGEST_PLAN)
+def _level(unit: Unit, plane: CuttingPlane, fits: Fits, first: bool) -> tuple[View, ...]:
+    def make(bay: Bay) -> View:
+        return section_view(unit, plane, bay, cut_round=first)
+
+    return _in_stretches(unit, make, fits, _LONGEST_PLAN)
 
 
 def _details(unit: Unit, sections: Mapping[CuttingPlane, View]) -> Iterator[SheetOfViews]:
