@@ -63,8 +63,13 @@ class Stage:
 def stages_of(unit: Unit, order: Order) -> tuple[Stage, ...]:
     """An order in its stages; each step is in one of them, once."""
     found: dict[object, list[Stage]] = {}
+    waiting: dict[str, tuple[Step, ...]] = {}
     for (within, where), run in groupby(order.steps, lambda step: (step.within, step.where)):
-        steps = tuple(run)
+        steps = (*waiting.pop(within, ()), *run)
+        if len(steps) == 1 and not steps[0].joints and steps[-1] is not order.steps[-1]:
+            # It stands and waits for what is made meanwhile.
+            waiting[within] = steps
+            continue
         stages = list(_of_run(unit, within, where, steps))
         alike = _alike(unit, steps) if within and not any(s.brings for s in steps) else object()
         if alike in found:

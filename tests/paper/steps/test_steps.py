@@ -16,7 +16,7 @@ from rodwright.assembly.steps import Order, Step
 from rodwright.paper.sections import Section
 from rodwright.paper.steps.pictures import HIGHEST, WIDTH
 from rodwright.paper.steps.plan import plan_of
-from rodwright.paper.steps.section import steps_section
+from rodwright.paper.steps.section import pictures, steps_section
 from rodwright.paper.steps.words import comes_from, lie_said, refs_said, way_said
 from rodwright.unit import Unit
 from rodwright.unit.directions import DOWN, FORWARD, LEFT, X, Y
@@ -122,7 +122,7 @@ def test_words_of_ways() -> None:
     assert comes_from(DOWN) == "from above"
     assert comes_from((-0.7071, 0.0, -0.7071)) == "aslant, from the right and above"
     assert way_said(Y, 305.0, "mm") == "Slide it in from the front, 305 mm"
-    assert way_said(DOWN, 6.0, "mm") == "Put it on from above; it goes 6 mm in"
+    assert way_said(DOWN, 6.0, "mm") == "Put it on from above; it goes in by 6 mm"
     assert way_said(FORWARD, 0.0, "mm") == "Put it against, from the back"
     assert way_said(X, 254.0, "in") == "Slide it in from the left, 10 in"
     assert "on its back" in lie_said([X, LEFT, DOWN], None)
@@ -175,3 +175,16 @@ def test_panels_that_are_caught_in_a_glue_up_stay_loose() -> None:
     assert carcass["No glue"].startswith("BK1: loose")
     door = next(lead for title, lead in rows.items() if title.startswith("Door 1"))
     assert door["No glue"].startswith("DOP1: loose")
+
+
+def test_every_model_has_pages_and_names_within_its_pictures() -> None:
+    for path in sorted(MODELS.glob("*.yaml")):
+        unit = set_out(read_spec(path))
+        order = order_of(unit)
+        plan = plan_of(unit, order)
+        moves = [move for each in plan.stages for move in each.moves]
+        assert [move.number for move in moves] == list(range(1, len(moves) + 1)), path.stem
+        for each in plan.stages:
+            # A stage of a few moves at most is drawn here: all that a picture needs room for.
+            if len(each.moves) < 4:
+                assert len(list(pictures(unit, each))) == len(each.moves)

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from rodwright.amounts import format_weight
 from rodwright.lengths import format_length
+from rodwright.mass import unit_weight
 from rodwright.opening.floor import floor_fall
 from rodwright.opening.gaps import Packing
 from rodwright.opening.sheet import FitSheet
@@ -48,14 +49,14 @@ def carrying(unit: Unit) -> Iterator[str]:
     """How heavy it is, whether it passes the way in, and what helps."""
     off = comes_off(unit)
     kept = [part.ref for part in unit.parts if part.ref not in off]
-    whole = weight_said(unit, [part.ref for part in unit.parts])
     if off and kept:
+        whole = format_weight(unit_weight(unit), unit.display_unit)
         yield (
-            f"Take off first, and mark where each goes: {_what_comes_off(unit)}. Without, it "
-            f"weighs {weight_said(unit, kept)}; with all of it {whole}."
+            f"Take off first, and mark where each goes: {_what_comes_off(unit)}. With all of it "
+            f"the unit weighs {whole}, without {weight_said(unit, kept)}."
         )
     else:
-        yield f"It weighs {whole}."
+        yield f"It weighs {weight_said(unit, [part.ref for part in unit.parts])}."
     yield (
         "Walk the way empty first. Nobody below the load on stairs. Blankets on floor and corners."
     )

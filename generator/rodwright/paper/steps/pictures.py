@@ -196,10 +196,15 @@ def _arrow(start: Point, end: Point) -> Iterator[Mark]:
 
 def _named(move: Sequence[Step]) -> list[tuple[str, Step]]:
     """What comes, by its first ref each."""
-    if len(move) == 1 and not any(move[0].towards):
+    if len(move) == 1 and move[0].drawn:
         return [(ref, move[0]) for ref in move[0].refs][:_TAGS]
-    named = [(step.refs[0], step) for step in move]
+    named = [(_name(step), step) for step in move]
     return named if len(named) <= _TAGS else [named[0], named[-1]]
+
+
+def _name(step: Step) -> str:
+    """A sub-assembly that has a name of its own by that, else the first ref."""
+    return step.brings if step.brings.islower() else step.refs[0]
 
 
 def _anchors(scene: Scene, move: Sequence[Step], by: Vector) -> Iterator[Anchor]:

@@ -122,7 +122,7 @@ def title_of(stage: Stage) -> str:
         drawer = stage.number == BACK and stage.name.startswith("drawer")
         name = f"{name}: {'bottom' if drawer else _PART[stage.number]}"
     if len(stage.makings) > 1:
-        name = f"{name}, and {len(stage.makings) - 1} more made alike"
+        name = f"{name}, and {len(stage.makings) - 1} more alike"
     if stage.turns > 1:
         return f"{name}, glue-up {stage.turn} of {stage.turns}"
     return f"{name}, glued up" if stage.glued else name
@@ -200,6 +200,8 @@ def _square(unit: Unit, stage: Stage, making: Making) -> Iterator[tuple[str, str
 
 def _alike_said(unit: Unit, stage: Stage) -> str:
     """What is made alike: of what is equal, what may be taken for what, else each by itself."""
+    if all(making.name.islower() for making in stage.makings):
+        return ", ".join(making.name for making in stage.makings)
     groups: dict[object, list[Making]] = {}
     for making in stage.makings:
         blanks = tuple(unit.part(ref).shape for ref in making.refs)
@@ -254,6 +256,8 @@ def _pieces(unit: Unit, steps: Sequence[Step]) -> str:
     """What comes: refs, and what they are called."""
     if len(steps) == 1 and steps[0].brings:
         return f"{steps[0].brings} ({refs_said(steps[0].refs, 5)})"
+    if all(step.brings.islower() for step in steps):
+        return f"{', '.join(step.brings for step in steps)}: {len(steps)} alike"
     if len(steps) == 1 and len(steps[0].refs) > 1:
         return f"{refs_said(steps[0].refs)}, all together"
     name = common_name([unit.part(step.refs[0]).name for step in steps])

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Sequence
+from math import ceil
 
 from rodwright.amounts import RUNS, format_weight
 from rodwright.assembly.glue_lines import Clamps, GlueUp
 from rodwright.assembly.squareness import Diagonals
 from rodwright.geometry import Vector
-from rodwright.lengths import LengthUnit, at_least, format_length
+from rodwright.lengths import LengthUnit, format_length
 from rodwright.strength.lifting import Hands
 from rodwright.strength.pieces import lifted
 from rodwright.trade.gluing import CLAMPED, FULL_STRENGTH, OPEN_TIME, SLOW_TIME
@@ -22,6 +23,8 @@ _ASIDE = 0.1
 """A way with less of an axis than this doesn't go along it."""
 _SLIDES = 100.0
 """A piece that goes farther than this (mm) past others slides in."""
+_CLAMPS: dict[LengthUnit, float] = {"mm": 10.0, "in": 25.4}
+"""Openings of clamps are told in steps of so much, mm."""
 _AXES = ("across", "front to back", "up and down")
 _SEVERAL = 8
 """Refs that are listed before the rest is counted."""
@@ -76,7 +79,7 @@ def way_said(towards: Vector, travel: float, unit: LengthUnit) -> str:
     if travel > _SLIDES:
         return f"Slide it in {where}, {length_said(travel, unit)}"
     if travel >= 1.0:
-        return f"Put it on {where}; it goes {length_said(travel, unit)} in"
+        return f"Put it on {where}; it goes in by {length_said(travel, unit)}"
     return f"Put it against, {where}"
 
 
@@ -211,7 +214,7 @@ def clamps_said(clamps: Sequence[Clamps], unit: LengthUnit) -> str:
         f"{each.count} at the mitres, or a band right round"
         if each.axis is None
         else f"{each.count} {_AXES[each.axis]}, opening at least "
-        f"{length_said(at_least(each.opening, unit), unit)}"
+        f"{length_said(ceil(each.opening / _CLAMPS[unit] - 1e-9) * _CLAMPS[unit], unit)}"
         for each in clamps
     ]
     return f"{'; '.join(said)}. A pad or a stiff caul under every jaw." if said else ""
