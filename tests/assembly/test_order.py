@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, assume, given, settings
+from hypothesis import strategies as st
 
 from kit.assembly_replay import made_in_order, replay
 from kit.blocks import block, unit_of_blocks
@@ -62,6 +63,13 @@ def test_shelves_stand_in_one_side_before_the_other_goes_on_and_the_back_comes_l
     order = order_of(unit_from(BOOKCASE))
     assert _told(order) == ["SD1 first", "BT1 -x", "SH1 -x", "SH2 -x", "TP1 -x", "SD2 -x", "BK1 -y"]
     assert {step.where for step in order.steps} == {"bench"}
+
+
+def test_a_top_that_lies_over_the_sides_comes_when_both_stand() -> None:
+    carcass = {"stock": "ply", "corners": "rebated", "top": "over"}
+    order = order_of(unit_from(BOOKCASE, carcass=carcass))
+    assert _told(order)[-3:] == ["SD2 -x", "TP1 -z", "BK1 -y"]
+    assert len(order.steps[-2].joints) == 2
 
 
 def test_a_back_in_grooves_is_slid_in_before_the_last_board_shuts_them() -> None:
@@ -266,8 +274,9 @@ def _unit(wish: Wish) -> Unit:
 
 
 @MANY
-@given(wishes())
-def test_any_unit_goes_together_and_its_mirror_image_in_a_mirror(wish: Wish) -> None:
+@given(wishes(), st.booleans())
+def test_any_unit_goes_together_and_its_mirror_image_in_a_mirror(wish: Wish, fit: bool) -> None:
+    wish = {"opening" if fit and key == "size" else key: each for key, each in wish.items()}
     unit, image = _unit(wish), _unit(mirrored(wish))
     order = order_of(unit)
     made_in_order(unit, order)

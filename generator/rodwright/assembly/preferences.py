@@ -46,7 +46,7 @@ def _stage(part: Part) -> int:
         return SURROUND
     if part.role in (Role.BACK, Role.DRAWER_BOTTOM):
         return BACK
-    if part.role is Role.LIPPING:
+    if part.role in (Role.LIPPING, Role.RUNNER, Role.PACKER):
         return APPLIED
     if traits.of is Assembly.BASE:
         return UNDER
@@ -118,8 +118,8 @@ class Taste:
         return self._stages[piece]
 
     def _sorted(self, standing: Standing, leaving: Leaving) -> tuple[object, ...]:
-        """Among those that are as good: in a frame by length, else by what it closes; then equal
-        ones after each other, the highest first."""
+        """Among those that are as good: in a frame by length, else by what it leaves and closes;
+        then equal ones after each other, the highest first."""
         box = Box.of_boxes(
             self._unit.part(ref).bounds() for piece in leaving.pieces for ref in piece.refs
         )
@@ -127,12 +127,13 @@ class Taste:
         in_frame = self._stage(first) == FRAME
         long = round(-max(box.size), 3) if in_frame and not first.members else 0.0
         own = {ref for piece in leaving.pieces for ref in piece.refs}
-        joints = 0 if in_frame else -len(_closed(standing, own))
+        closed = [] if in_frame else _closed(standing, own)
         across, deep, up = box.centre
         return (
             bool(first.members) if in_frame else False,
             long,
-            joints,
+            any(_leaves_hanging(standing, joint, own) for joint in closed),
+            -len(closed),
             self._like(leaving.pieces) != self._kind,
             round(-up, 3),
             round(-across * self._hand, 3),
@@ -155,6 +156,17 @@ def _closed(standing: Standing, own: Set[str]) -> list[Joint]:
         for joint in standing.hindrances.joints[ref]
         if (joint.second if joint.first == ref else joint.first) in others
     ]
+
+
+def _leaves_hanging(standing: Standing, joint: Joint, own: Set[str]) -> bool:
+    """Whether a board that lies over others (a top over its sides) is left lying on one alone."""
+    if joint.second not in own:
+        return False
+    carrier = standing.piece_of(joint.first)
+    lies_on = {
+        each.second for each in _closed(standing, set(carrier.refs)) if each.first in carrier.refs
+    }
+    return len(lies_on) == 2 == len(_closed(standing, set(carrier.refs)))
 
 
 def hand_of(unit: Unit) -> int:

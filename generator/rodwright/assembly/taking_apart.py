@@ -55,6 +55,14 @@ class Standing:
         for piece in pieces:
             self._look(piece)
 
+    def piece_of(self, ref: str) -> Piece:
+        """The piece that a part is in.
+
+        Raises:
+            KeyError: it doesn't stand.
+        """
+        return self._of[ref]
+
     def beside(self) -> dict[Piece, list[Piece]]:
         """Which pieces are joined."""
         return {piece: self.joined_to(piece) for piece in self.pieces}
