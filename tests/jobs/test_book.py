@@ -57,6 +57,8 @@ def test_the_book_has_its_sections_where_the_outline_says(made: Book) -> None:
         "Rods",
         "Part sheets",
         "Putting it together",
+        "Fitting on site",
+        "Finishing",
     ]
     for each in titles:
         number = reader.get_destination_page_number(each)

@@ -16,6 +16,8 @@ from rodwright.cutting.whole import Cutting
 from rodwright.handover.output import look_before, whole_or_nothing
 from rodwright.handover.stamp import time_stamp
 from rodwright.jobs.cut import cut
+from rodwright.jobs.survey import survey
+from rodwright.opening.sheet import SurveySheet
 from rodwright.problems import Problem, ProblemsError
 from rodwright.setout import set_out
 from rodwright.unit import Unit
@@ -23,6 +25,7 @@ from rodwright.unit.laid import laid_unit
 from rodwright.wishes import SpecFile
 
 if TYPE_CHECKING:
+    from rodwright.assembly.steps import Order
     from rodwright.paper.drawings.layout import DrawnSheet
     from rodwright.paper.sections import Section
     from rodwright.trade.label_sheets import LabelSheet, Paper
@@ -55,6 +58,21 @@ class _Content:
     labels: LabelSheet
     when: datetime
     progress: Callable[[str], object]
+    survey: SurveySheet | None
+
+    @cached_property
+    def order(self) -> Order:
+        """The order in which the unit goes together."""
+        from rodwright.assembly.order import order_of
+
+        return order_of(self.unit)
+
+    @cached_property
+    def assembly(self) -> tuple[Section, ...]:
+        """The steps at the bench, fitting and finishing."""
+        from rodwright.paper.steps.files import assembly_sections
+
+        return assembly_sections(self.unit, self.order, self.survey)
 
     @cached_property
     def drawn(self) -> tuple[DrawnSheet, ...]:
@@ -105,7 +123,8 @@ def book(
     findings = (*check_parts(unit), *check_solids(laid))
     progress("planning what is cut")
     cutting, no_plan = _planned(spec, rack)
-    content = _Content(laid, findings, cutting, no_plan, printed, sheet, when, progress)
+    surveyed = survey(spec) if unit.opening is not None else None
+    content = _Content(laid, findings, cutting, no_plan, printed, sheet, when, progress, surveyed)
     pdf, lacking = _pages(content)
     with whole_or_nothing(
         target, ours=BOOK_FILES, beside=others, again=BOOK_FILES.fullmatch
@@ -174,7 +193,6 @@ def _written(unit: Unit) -> str:
 
 def _sections(content: _Content) -> Iterator[Section]:
     """The sections in the order of the work."""
-    from rodwright.assembly.order import order_of
     from rodwright.paper.book.buying import buying_section
     from rodwright.paper.book.cautions import cautions_section
     from rodwright.paper.book.cutting import cutting_section, no_plan_section
@@ -185,7 +203,6 @@ def _sections(content: _Content) -> Iterator[Section]:
     from rodwright.paper.lists.section import lists_section
     from rodwright.paper.part_sheets.section import part_sheets_section
     from rodwright.paper.rods.section import rods_section
-    from rodwright.paper.steps.section import steps_section
 
     unit, cutting = content.unit, content.cutting
     yield cautions_section(content.findings)
@@ -205,10 +222,8 @@ def _sections(content: _Content) -> Iterator[Section]:
     yield rods_section(unit)
     content.progress("drawing a sheet for each distinct part")
     yield part_sheets_section(unit, SIZES[content.paper][::-1])
-    content.progress("looking for the order of assembly")
-    order = order_of(unit)
-    content.progress("drawing the steps of assembly")
-    yield steps_section(unit, order)
+    content.progress("looking for the order of assembly, and drawing its steps")
+    yield from content.assembly
 
 
 def _apart(content: _Content) -> dict[str, bytes]:
@@ -238,6 +253,7 @@ def _files(content: _Content) -> dict[str, bytes]:
     from rodwright.paper.lists.labels import label_texts, labels_pdf
     from rodwright.paper.part_sheets.section import part_sheet_files
     from rodwright.paper.rods.files import rod_files
+    from rodwright.paper.steps.files import assembly_files
 
     unit = content.unit
     content.progress("setting rods")
@@ -245,6 +261,8 @@ def _files(content: _Content) -> dict[str, bytes]:
     content.progress("setting part sheets")
     alone = part_sheet_files(unit, content.when, SIZES[content.paper][::-1])
     files |= {f"book/{name}": data for name, data in alone.items()}
+    content.progress("setting the steps of assembly")
+    files |= assembly_files(unit, content.order, content.assembly, content.paper)
     content.progress("setting labels")
     texts = label_texts(unit, unit.number, content.cutting)
     files["book/labels.pdf"] = labels_pdf(texts, content.labels, unit.title, content.when)
