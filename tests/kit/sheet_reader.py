@@ -1,10 +1,7 @@
 """A bench that makes parts of their sheets' words and figures alone, with manifold3d.
 
-It knows what the words of docs/part-sheets.md mean and nothing of workings, blanks or the kernel
-that cuts them.  Every figure is looked up by name, so that a sheet without it makes nothing; what
-is told twice has to agree.
-
-The bench: x to the right from the end at the left, y away from the maker, z up, mm.
+What is told twice has to agree.  The bench: x to the right from the end at the left, y away from
+the maker, z up, mm.
 """
 
 from __future__ import annotations
@@ -16,41 +13,11 @@ from typing import Any
 import numpy as np
 from manifold3d import Manifold, OpType
 
-from rodwright.lengths import LengthUnit, parse_length
-
-Sheet = dict[str, Any]
-Figures = dict[str, Any]
-Ends = tuple[float, float]
-STEP: dict[LengthUnit, float] = {"mm": 0.1, "in": 25.4 / 64}
-"""mm: to so much figures are rounded when they are printed."""
-_AXES = {"x": 0, "y": 1, "z": 2}
-_FAR = 50.0
-"""mm: how far a tool reaches past the piece where it runs out."""
-_SEGMENTS = 48
+from kit.sheet_frame import AXES, FAR, SEGMENTS, STEP, Figures, SheetFrame
 
 
-class Bench:
-    """A piece as its sheet tells it; ``slack`` (mm) is how much more every tool takes, and how much
-    less the blank is: below zero it is the most wood that the figures may mean."""
-
-    def __init__(self, sheet: Sheet, slack: float = 0.0) -> None:
-        self.sheet, self.slack = sheet, slack
-        self.unit: LengthUnit = sheet["unit"]
-        finished, lies = sheet["finished"], sheet["lies"]
-        self.size = tuple(self.length(finished[each]) for each in ("length", "width", "thickness"))
-        self.low = (lies["end"], lies["edge"], lies["face"])
-        self.high = tuple(lies["opposite"][name] for name in self.low)
-        assert len({*self.low, *self.high}) == 6
-
-    def length(self, text: str) -> float:
-        """A printed figure, mm; of ware that is told in both measures the one it is sold in."""
-        return parse_length(text.split(" (")[0], self.unit)
-
-    def axis(self, name: str) -> int:
-        return (self.low if name in self.low else self.high).index(name)
-
-    def is_far(self, name: str) -> bool:
-        return name not in self.low
+class Bench(SheetFrame):
+    """Where the piece is made."""
 
     def made(self) -> Manifold:
         """The finished piece, as it lies on the bench."""
@@ -76,51 +43,6 @@ class Bench:
             return piece.mirror((0, 0, 1)).translate((0, 0, self.size[2]))
         assert lies["opposite"][lies["up"]] == lies["face"]
         return piece
-
-    def _stretch(self, axis: int, told: dict[str, str]) -> Ends:
-        """Where a tool begins and ends, past the piece where it runs out."""
-        start, stop = told["start"], told["stop"]
-        return (
-            -_FAR if start == self.low[axis] else self.length(start) - self.slack,
-            self.size[axis] + _FAR if stop == self.high[axis] else self.length(stop) + self.slack,
-        )
-
-    def _extent(self, axis: int, told: dict[str, str]) -> float:
-        """How long a stretch is within the piece."""
-        start = 0.0 if told["start"] == self.low[axis] else self.length(told["start"])
-        stop = self.size[axis] if told["stop"] == self.high[axis] else self.length(told["stop"])
-        return stop - start
-
-    def _depth(self, surface: str, told: str) -> Ends:
-        """From outside a surface to the floor below it."""
-        axis = self.axis(surface)
-        deep = self.size[axis] + _FAR if told == "through" else self.length(told) + self.slack
-        return self._below(surface, -_FAR, deep)
-
-    def _below(self, surface: str, high: float, low: float) -> Ends:
-        axis = self.axis(surface)
-        if self.is_far(surface):
-            return self.size[axis] - low, self.size[axis] - high
-        return high, low
-
-    def _box(self, spans: dict[int, Ends]) -> Manifold:
-        low, high = zip(*(spans[axis] for axis in range(3)), strict=True)
-        if min(b - a for a, b in spans.values()) <= 0:
-            return Manifold()
-        return Manifold.cube(np.subtract(high, low)).translate(low)
-
-    def _agree(self, told: str, found: float) -> None:
-        assert abs(self.length(told) - found) <= 1.01 * STEP[self.unit] + 0.01, (told, found)
-
-    def places(self, told: list[Any]) -> Iterator[float]:
-        """Places along an axis, stepped off where they are told as a row."""
-        for each in told:
-            if isinstance(each, str):
-                yield self.length(each)
-                continue
-            first, pitch, last = (self.length(each[key]) for key in ("first", "pitch", "last"))
-            assert abs(first + pitch * (each["count"] - 1) - last) <= 0.21 + STEP[self.unit]
-            yield from (first + pitch * number for number in range(each["count"]))
 
     def _plane(self, entry: Figures) -> tuple[tuple[float, ...], float]:
         """The plane of a sloping cut: its normal towards the wood that stays, and its offset."""
@@ -152,7 +74,7 @@ class Bench:
         surface = told["on"]
         place = {
             self.axis(surface): self.size[self.axis(surface)] if self.is_far(surface) else 0.0,
-            _AXES[told["axis"]]: self.length(told["at"]),
+            AXES[told["axis"]]: self.length(told["at"]),
         }
         return place[axes[0]], place[axes[1]]
 
@@ -161,15 +83,6 @@ class Bench:
         angle = math.degrees(math.atan2(abs(normal[1]), abs(normal[0])))
         near = min(abs(float(told.removesuffix("°")) - each) for each in (angle, 90 - angle))
         assert near <= 0.06 + math.degrees(STEP[self.unit] / length), (told, angle)
-
-    def round_bar(self, axis: int, middle: dict[int, float], ends: Ends, radius: float) -> Manifold:
-        """A bar along an axis."""
-        if ends[1] <= ends[0] or radius <= 0:
-            return Manifold()
-        bar = Manifold.cylinder(ends[1] - ends[0], radius, circular_segments=_SEGMENTS)
-        turned = {0: (0, 90, 0), 1: (-90, 0, 0), 2: (0, 0, 0)}[axis]
-        at = [middle.get(each, ends[0]) for each in range(3)]
-        return bar.rotate(turned).translate(at)
 
     def hole(self, entry: Figures) -> Iterator[Manifold]:
         (surface,), figures = entry["into"], entry["figures"]
@@ -227,7 +140,7 @@ class Bench:
         (surface,), figures = entry["into"], entry["figures"]
         axis = self.axis(surface)
         first, second = (each for each in range(3) if each != axis)
-        runs = _AXES[figures["runs along"]]
+        runs = AXES[figures["runs along"]]
         long, wide = self.length(figures["long"]), self.length(figures["wide"])
         ends = self._depth(surface, figures["depth"])
         for a in self.places(figures["xyz"[first]]):
@@ -245,7 +158,7 @@ class Bench:
         radius = self.length(figures["radius"])
         run = 3 - self.axis(one) - self.axis(other)
         ends = self._stretch(run, figures["xyz"[run]])
-        spans = {self.axis(each): self._below(each, -_FAR, radius) for each in (one, other)}
+        spans = {self.axis(each): self._below(each, -FAR, radius) for each in (one, other)}
         middle = {self.axis(each): self._below(each, radius, radius)[0] for each in (one, other)}
         round_ = self.round_bar(run, middle, ends, max(radius - self.slack, 0.0))
         yield self._box(spans | {run: ends}) - round_
@@ -266,16 +179,7 @@ class Bench:
             way[self.axis(surface)] = math.sin(slope) * (1 if self.is_far(surface) else -1)
             far = 3 * math.hypot(*self.size)
             pocket = self._aslant(out + way * (stops - self.slack), way, far, figures["diameter"])
-            yield pocket + self._aslant(out - way * _FAR, way, stops + _FAR + 1, figures["screw"])
-
-    def _aslant(self, start: Any, way: Any, length: float, diameter: str) -> Manifold:
-        radius = self.length(diameter) / 2 + self.slack
-        side = np.cross(way, [0.0, 0.0, 1.0])
-        if np.linalg.norm(side) < 1e-9:
-            side = np.array([1.0, 0.0, 0.0])
-        side /= np.linalg.norm(side)
-        bar = Manifold.cylinder(length, radius, circular_segments=_SEGMENTS)
-        return bar.transform(np.column_stack([side, np.cross(way, side), way, start]))
+            yield pocket + self._aslant(out - way * FAR, way, stops + FAR + 1, figures["screw"])
 
     def finger_pull(self, entry: Figures) -> Iterator[Manifold]:
         surface, edge = entry["into"]
@@ -291,13 +195,13 @@ class Bench:
         told = figures["xyz"[run]]
         out = (told["start"] == self.low[run], told["stop"] == self.high[run])
         ends = (
-            -_FAR if out[0] else self.length(told["start"]) + reach,
-            self.size[run] + _FAR if out[1] else self.length(told["stop"]) - reach,
+            -FAR if out[0] else self.length(told["start"]) + reach,
+            self.size[run] + FAR if out[1] else self.length(told["stop"]) - reach,
         )
         tool = self.round_bar(
             run, middle, (ends[0], max(ends[1], ends[0] + 1e-6)), radius + self.slack
         )
-        ball = Manifold.sphere(radius + self.slack, circular_segments=_SEGMENTS)
+        ball = Manifold.sphere(radius + self.slack, circular_segments=SEGMENTS)
         for place, open_ in zip(ends, out, strict=True):
             if not open_:
                 tool += ball.translate([middle.get(each, place) for each in range(3)])

@@ -21,7 +21,8 @@ from manifold3d import Manifold, Mesh64
 
 from kit.panels import unit_of
 from kit.samples import PLYWOOD
-from kit.sheet_reader import STEP, Bench
+from kit.sheet_frame import STEP
+from kit.sheet_reader import Bench
 from kit.specs import unit_from
 from kit.strategies import shapes
 from kit.wishes import Wish, wishes
@@ -283,3 +284,14 @@ def test_a_figure_that_is_wrong_by_a_millimetre_is_found(kinds: list[Laid]) -> N
         except AssertionError:
             continue
         assert found > 1.0, (path, figure)
+
+
+@pytest.mark.parametrize("off", [0.0, 1e-4, -1e-4])
+def test_a_cut_through_a_corner_of_the_blank_is_told_by_two_points(off: float) -> None:
+    """It crosses three surfaces there, two of them in one place."""
+    cut = Bevel(Surface.BACK_EDGE, Surface.FAR_END, 200.0 + off, 100.0 + off)
+    shape = ((600.0, 100.0, 18.0), (cut,))
+    ((real, _, sheet),) = sheets(a_unit(shape, WAYS[0], Surface.FACE, "mm"))
+    ((entry,),) = (operation["entries"] for operation in sheet["operations"])
+    assert entry["figures"]["from"] != entry["figures"]["to"]
+    assert differs(real, sheet) < NOTHING

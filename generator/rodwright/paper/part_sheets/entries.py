@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Hashable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from typing import assert_never
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.handover.words import degrees
@@ -14,10 +15,11 @@ from rodwright.paper.part_sheets.marks import Patch
 from rodwright.paper.part_sheets.slants import leaves_box, slant_figures
 from rodwright.unit import (
     Bevel,
-    Channel,
     Easing,
     FingerPull,
+    Groove,
     Hole,
+    Housing,
     Mitre,
     Mortise,
     Notch,
@@ -91,8 +93,10 @@ def _entries(datum: Datum, members: Sequence[Working], purpose: str) -> Iterator
             figures, into = slant_figures(datum, first)
         case Easing():
             figures, into = _easing(datum, first), (first.surface, first.edge)
-        case _:
+        case Groove() | Housing():
             figures, into = _channel(datum, first), (first.surface,)
+        case _:
+            assert_never(first)
     yield Group(_entry(datum, first.called, 1, into, figures, purpose), (first,))
 
 
@@ -186,7 +190,7 @@ def _box(datum: Datum, box: Box, surface: Surface) -> Figures:
     return figures
 
 
-def _channel(datum: Datum, channel: Channel) -> Figures:
+def _channel(datum: Datum, channel: Groove | Housing) -> Figures:
     width = datum.words.say(channel.width)
     return {"width": width} | _box(datum, channel.bounds(datum.size), channel.surface)
 

@@ -98,7 +98,7 @@ def _facts(sheet: PartSheet) -> list[tuple[str, str]]:
     facts = [
         ("Finished size", finished),
         ("Cut size", cut if cut != finished else "the same"),
-        ("Out of", f"{sheet.stock}: {sheet.material}"),
+        ("Out of", ": ".join(dict.fromkeys((sheet.stock, sheet.material)))),
         (
             "Grain",
             {"lengthwise": "along the length", "crosswise": "across the width"}.get(

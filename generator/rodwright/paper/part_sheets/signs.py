@@ -93,6 +93,8 @@ def captioned(laying: Laying, *, whole: bool) -> list[Mark]:
         *(["shows"] if name in sheet.shows else []),
         f"scale 1:{laying.scale:g}",
     ]
+    if facing.surface.axis != 2:
+        said.insert(1, f"{laying.laid.datum.words.name(facing.top)} at the top")
     if laying.taller > 1:
         said.append(f"not to scale across: drawn {laying.taller:g} times as high")
     if not whole:

@@ -5,7 +5,9 @@ A saw is set by an angle, but what is marked out are two points and the line bet
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
+from itertools import combinations
 
 from rodwright.geometry import TOUCH
 from rodwright.handover.words import degrees
@@ -15,6 +17,8 @@ from rodwright.unit import Bevel, Mitre, Surface
 from rodwright.unit.workings.frames import plain
 
 Vector2 = tuple[float, float]
+_PARALLEL = 1e-12
+"""A part of a unit vector that is none."""
 
 
 def _axes(cut: Mitre | Bevel) -> tuple[Surface, Surface]:
@@ -27,29 +31,31 @@ def _axes(cut: Mitre | Bevel) -> tuple[Surface, Surface]:
 
 
 def crossings(size: Sequence[float], cut: Mitre | Bevel) -> tuple[tuple[Surface, float], ...]:
-    """Where the line of a cut, seen along it, crosses the outline of the blank: the surface that it
-    crosses, and how far along the other of its two axes; two of them, or fewer where it misses."""
+    """Where the line of a cut, seen along it, crosses the outline of the blank: the two surfaces
+    that it crosses, each with how far along the other of the two axes; none where it misses."""
     ((point, normal),) = cut.planes((size[0], size[1], size[2]))
-    first, second = sorted(each.axis for each in _axes(cut))
+    first, second = sorted(taken_axes(cut))
     constant = point[first] * normal[first] + point[second] * normal[second]
-    found: dict[Vector2, tuple[Surface, float]] = {}
+    found: list[tuple[Vector2, tuple[Surface, float]]] = []
     for axis, other in ((second, first), (first, second)):
         for high in (False, True):
             at = size[axis] if high else 0.0
-            if abs(normal[other]) < 1e-12:
+            if abs(normal[other]) < _PARALLEL:
                 continue
             along = (constant - normal[axis] * at) / normal[other]
             if -TOUCH <= along <= size[other] + TOUCH:
                 along = plain(min(max(along, 0.0), size[other]))
-                spot = (round(at, 3), round(along, 3))
-                key = spot if axis == first else (spot[1], spot[0])
-                found.setdefault(key, (Surface.at(axis, high), along))
-    return tuple(found.values())
+                spot = (at, along) if axis == first else (along, at)
+                found.append((spot, (Surface.at(axis, high), along)))
+    # At a corner it crosses two surfaces in one place.
+    pairs = [(math.dist(one[0], two[0]), (one[1], two[1])) for one, two in combinations(found, 2)]
+    apart, pair = max(pairs, key=lambda each: each[0], default=(0.0, ()))
+    return pair if apart > TOUCH else ()
 
 
 def leaves_box(size: Sequence[float], cut: Mitre | Bevel) -> bool:
     """Whether a cut takes anything off the blank to speak of."""
-    return len(crossings(size, cut)) == 2
+    return bool(crossings(size, cut))
 
 
 def slant_figures(
