@@ -8,7 +8,7 @@ from xml.etree import ElementTree
 import pytest
 
 from kit import samples
-from kit.ink_on_ink import overlaps
+from kit.overlaps import overlaps
 from rodwright import read_spec, set_out
 from rodwright.pictures.drafting.bands import Rectangle, rectangle
 from rodwright.pictures.drafting.chains import pitch_note

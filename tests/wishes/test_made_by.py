@@ -48,7 +48,7 @@ def test_a_document_from_before_is_read_as_nobodys(tmp_path: Path) -> None:
     assert read_unit(path).number == ""
 
 
-@pytest.mark.parametrize(("key", "most"), [("number", 40), ("revision", 12), ("approved_by", 80)])
+@pytest.mark.parametrize(("key", "most"), [("number", 24), ("revision", 12), ("approved_by", 80)])
 def test_what_goes_on_one_line_of_a_title_block_is_held_to_it(key: str, most: int) -> None:
     assert getattr(spec_from(f"{CASE}{key}: '{'a' * most}'"), key) == "a" * most
     for wish in ("a" * (most + 1), "", "a\tb"):

@@ -11,7 +11,7 @@ from rodwright.wishes.fields import SpecModel, Text
 
 Name = Annotated[Text, Field(max_length=80)]
 """A name that goes on one line."""
-Number = Annotated[Text, Field(max_length=40)]
+Number = Annotated[Text, Field(max_length=24)]
 """What a design is known by in a workshop: figures, letters, strokes."""
 Revision = Annotated[Text, Field(max_length=12)]
 """Which state of a design it is."""

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from kit.ink_on_ink import overlaps
+from kit.overlaps import overlaps
 from rodwright.pictures.drafting.figures import PAPERS
 from rodwright.pictures.drafting.inked import draw
 from rodwright.pictures.drafting.sheets import Place, Sheet, draw_sheet, numbered, projected

@@ -53,6 +53,8 @@ class Levels:
             inward = self.frame.inward and not level.running
             need = tall + 2 * CLEAR if inward else 2 * CLEAR
             self._line = max(self._line + SPACING, self._reach + need)
+            while not level.running and self._crosses_texts(level):
+                self._line += 1.0
             placed = (
                 place_running(level, self.frame, self._line, self.room, rays)
                 if level.running
@@ -61,6 +63,12 @@ class Levels:
             covers = [self.frame.own(corner) for each in placed for corner in _corners(each)]
             self._reach = max(v for _, v in covers)
             yield from placed
+
+    def _crosses_texts(self, level: Level) -> bool:
+        """Whether the level's line or a tail of it would run through a text of another side."""
+        members = level.members
+        ends = (ends_of(members, at, self.frame, self._line) for at in range(len(members)))
+        return any(self.room.texts_met((*lines, *outlines(rings))) for lines, rings in ends)
 
     @property
     def line(self) -> float:
