@@ -12,7 +12,7 @@ MODEL = Path(__file__).parents[1] / "models" / "reading-alcove.yaml"
 RACK = MODEL.parent / "racks" / "workshop.yaml"
 HEAVY = (
     "('cadquery', 'OCP', 'vtkmodules', 'trimesh', 'scipy', 'shapely', 'openpyxl', 'Pynite', "
-    "'highspy', 'ortools')"
+    "'highspy', 'ortools', 'typst', 'ezdxf', 'segno')"
 )
 SAY = f"import sys; print('HEAVY', [m for m in {HEAVY} if m in sys.modules])"
 
@@ -55,6 +55,7 @@ def _code(words: list[str]) -> str:
     [
         ["--help"],
         ["cut", "--help"],
+        ["book", "--help"],
         ["--version"],
         ["check", str(MODEL)],
         ["parts", str(MODEL)],

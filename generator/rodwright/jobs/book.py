@@ -206,7 +206,7 @@ def _sections(content: _Content) -> Iterator[Section]:
 
     unit, cutting = content.unit, content.cutting
     yield cautions_section(content.findings)
-    yield parts_section(unit, _apart(content))
+    yield parts_section(unit, *_pictures(content))
     content.progress("drawing views, sections and details")
     yield drawings_section(unit, content.drawn)
     if (strength := strength_section(unit)) is not None:
@@ -226,24 +226,24 @@ def _sections(content: _Content) -> Iterator[Section]:
     yield from content.assembly
 
 
-def _apart(content: _Content) -> dict[str, bytes]:
-    """Pictures of the unit open and taken apart, by what they show."""
+def _pictures(content: _Content) -> tuple[dict[str, bytes], dict[str, bytes]]:
+    """Pictures of the unit as it stands, open, and of it taken apart, by what they show."""
     from rodwright.pictures.all_views import detail_apart, open_view, taken_apart
     from rodwright.pictures.details import details
     from rodwright.pictures.raster import Raster
 
-    unit, found = content.unit, dict[str, bytes]()
+    unit, standing, apart = content.unit, dict[str, bytes](), dict[str, bytes]()
     with Raster() as raster:
         if unit.motions:
             content.progress("drawing the unit with its doors and drawers open")
-            found["Doors and drawers open"] = open_view(unit, raster).jpeg()
+            standing["Doors and drawers open"] = open_view(unit, raster).jpeg()
         content.progress("drawing the exploded view")
-        found["Taken apart"] = taken_apart(unit, raster).jpeg()
+        apart["Taken apart"] = taken_apart(unit, raster).jpeg()
         for detail in details(unit):
             content.progress(f"drawing {detail.about} taken apart")
             about = f"{detail.about[0].upper()}{detail.about[1:]}, taken apart"
-            found[about] = detail_apart(unit, detail, raster).jpeg()
-    return found
+            apart[about] = detail_apart(unit, detail, raster).jpeg()
+    return standing, apart
 
 
 def _files(content: _Content) -> dict[str, bytes]:

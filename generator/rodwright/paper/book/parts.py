@@ -11,14 +11,15 @@ from rodwright.paper.sections import Section
 from rodwright.unit import Unit
 
 
-def parts_section(unit: Unit, pictures: Mapping[str, bytes]) -> Section:
-    """The parts with their refs, finished sizes and weights, and ``pictures`` of them by what they
-    show."""
-    measure = unit.display_unit
-    names = {f"parts/{at}.jpg": title for at, title in enumerate(pictures)}
+def parts_section(unit: Unit, standing: Mapping[str, bytes], apart: Mapping[str, bytes]) -> Section:
+    """The parts with their refs, finished sizes and weights, pictures of the unit ``standing`` and
+    of it taken ``apart``, by what they show."""
+    measure, pictures = unit.display_unit, {**standing, **apart}
+    names = [[f"parts/{at}.jpg", title] for at, title in enumerate(pictures)]
     data = {
         "unit": measure,
-        "pictures": [[name, title] for name, title in names.items()],
+        "standing": names[: len(standing)],
+        "apart": names[len(standing) :],
         "rows": [
             {
                 "refs": ", ".join(row.refs),
@@ -31,7 +32,7 @@ def parts_section(unit: Unit, pictures: Mapping[str, bytes]) -> Section:
             for row in parts_list(unit)
         ],
     }
-    files = dict(zip(names, pictures.values(), strict=True))
+    files = {name: pictures[title] for name, title in names}
     return Section("parts", "The parts", data, files)
 
 

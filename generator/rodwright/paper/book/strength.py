@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from itertools import groupby
 from typing import Any
 
@@ -17,6 +17,7 @@ from rodwright.handover.strength_list import (
 from rodwright.lengths import LengthUnit
 from rodwright.paper.sections import Section
 from rodwright.strength import strength_of
+from rodwright.strength.ground import ON_FLOOR
 from rodwright.strength.results import Group
 from rodwright.unit import Unit
 
@@ -41,6 +42,21 @@ def _judged(row: StrengthRow) -> bool:
     return result.group is not Group.LIFTING and (result.limit is not None or bool(result.lacking))
 
 
+def _word(row: StrengthRow) -> str:
+    """What is said of a figure beyond its limit; a floor only asks for somebody who knows it."""
+    if row.result.holds:
+        return ""
+    return "Ask who knows the floor" if row.result.what == ON_FLOOR else "Doesn't hold"
+
+
+def _remedies(row: StrengthRow, unit: LengthUnit) -> Iterator[str]:
+    """What would help where something doesn't hold, and what wouldn't do."""
+    if not row.result.holds:
+        for each in row.result.remedies:
+            word = "Would do" if each.holds else "Not enough"
+            yield f"{word}: {remedy_text(each, row.result.measure, unit)}"
+
+
 def _told(rows: Sequence[StrengthRow], unit: LengthUnit) -> list[dict[str, Any]]:
     ordered = sorted(rows, key=lambda row: (row.result.holds, row.result.spare or 0.0))
     failing = sum(not row.result.holds for row in ordered)
@@ -51,11 +67,9 @@ def _told(rows: Sequence[StrengthRow], unit: LengthUnit) -> list[dict[str, Any]]
             "figure": told_figure(row.result, unit),
             "limit": limit_text(row.result, unit),
             "spare": spare_text(row.result),
-            "holds": row.result.holds,
+            "word": _word(row),
             "lacking": row.result.lacking,
-            "remedies": []
-            if row.result.holds
-            else [remedy_text(each, row.result.measure, unit) for each in row.result.remedies],
+            "remedies": list(_remedies(row, unit)),
             "memory": row.from_memory,
         }
         for row in ordered[: max(_MOST, failing)]

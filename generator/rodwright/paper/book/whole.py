@@ -10,13 +10,16 @@ from rodwright.paper.sections import Section
 from rodwright.paper.typesetting import typeset
 from rodwright.pictures.drafting.figures import PAPERS
 from rodwright.pictures.drafting.figures import Paper as Sheet
+from rodwright.pictures.glyphs import text_width
 from rodwright.trade.label_sheets import Paper
 from rodwright.unit import Unit
 
 SIZES: dict[Paper, tuple[float, float]] = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}
 """A4 (ISO 216) and Letter (ASME Y14.1, size A, from memory), standing, mm."""
-_LONGEST = 60
-"""Letters of a title in the line at the head of a page."""
+_SMALL = 8.0 * 25.4 / 72
+"""The type of the lines at head and foot, mm: 8 points."""
+_TITLE, _NUMBER, _FOOT = 110.0, 50.0, 130.0
+"""Room in these lines, mm: what a standing page of either paper has."""
 
 
 def usual_paper(unit: Unit) -> Paper:
@@ -60,10 +63,10 @@ def book_pdf(
     document = {
         "paper": "a4" if paper == "a4" else "us-letter",
         "title": unit.title,
-        "short": _short(unit.title),
+        "short": _short(unit.title, _TITLE),
         "author": ", ".join(filter(None, (unit.author, unit.organisation))),
         "date": unit.date,
-        "number": _short(_numbered(unit)),
+        "number": _short(_numbered(unit), _NUMBER),
         "foot": _foot(unit),
         "cover": dict(data),
         "sections": [
@@ -76,7 +79,7 @@ def book_pdf(
 
 def _foot(unit: Unit) -> str:
     """What stands at the foot of each page: whose it is, and of which day."""
-    return ", ".join(_short(each) for each in (unit.author, unit.organisation, unit.date) if each)
+    return _short(", ".join(filter(None, (unit.date, unit.author, unit.organisation))), _FOOT)
 
 
 def _numbered(unit: Unit) -> str:
@@ -85,5 +88,11 @@ def _numbered(unit: Unit) -> str:
     return ", ".join(filter(None, (unit.number, revision)))
 
 
-def _short(title: str) -> str:
-    return title if len(title) <= _LONGEST else f"{title[: _LONGEST - 1].rstrip()}…"
+def _short(text: str, room: float) -> str:
+    """A text that takes no more than ``room`` (mm) of the line at the head or the foot."""
+    if text_width(text, _SMALL) <= room:
+        return text
+    kept = next(
+        at for at in range(len(text), -1, -1) if text_width(f"{text[:at]}…", _SMALL) <= room
+    )
+    return f"{text[:kept].rstrip()}…"
