@@ -189,3 +189,22 @@ def test_every_fixing_of_a_part_is_told_on_its_sheet(wall: Unit) -> None:
             for fixing in joint.fixings
         }
         assert {name for name in names if any(name in each for each in found.held_by)} == names
+
+
+def test_pocket_screws_say_where_they_go() -> None:
+    unit = unit_from(
+        """
+size: {width: 900, height: 900, depth: 400}
+carcass: {stock: ply, corners: dowelled}
+back: {stock: thin, fixing: applied}
+interior:
+  columns:
+    - {width: 1 share, shelves: {count: 1, ends: pocket-screwed}}
+    - {width: 1 share, shelves: {count: 1, fixed: true}}
+"""
+    )
+    shelf = sheet(unit, "SH1")
+    assert [each.purpose for each in entries(shelf) if each.kind == "pocket hole"] == [
+        "pocket screw to SD1",
+        "pocket screw to DV1",
+    ]

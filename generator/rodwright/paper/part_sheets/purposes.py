@@ -41,7 +41,7 @@ _FOR = {
     "tongue": "tongue",
 }
 """What is said of a working by its use."""
-_TO = ("cam", "cam bolt", "dowel", "screw", "button", "loose tenon", "tongue")
+_TO = ("cam", "cam bolt", "dowel", "screw", "pocket screw", "button", "loose tenon", "tongue")
 """Uses by which something is held: what comes there is named."""
 
 
