@@ -175,6 +175,31 @@ face_frame: {stock: ash, width: 45, thickness: 22, corners: mitred, mid_stiles: 
     replay(unit, order)
 
 
+def test_a_dowelled_mitred_frame_of_four_comes_together_from_two_halves() -> None:
+    unit = unit_from("""
+size: {width: 1200, height: 900, depth: 300}
+face_frame: {stock: ash, width: 45, thickness: 22, corners: mitred}
+""")
+    order = order_of(unit)
+    halves = [step for step in order.steps if step.within == "face frame"][-1]
+    assert len(halves.refs) == 2
+    assert halves.brings == " and ".join(halves.refs)
+    assert len(halves.joints) == 2
+    assert abs(halves.towards[0]) == pytest.approx(math.sqrt(0.5))
+    replay(unit, order)
+
+
+def test_a_housed_shelf_is_driven_along_its_housings_only_where_nothing_else_is_left() -> None:
+    mitred = {"stock": "ply", "corners": {"joint": "mitred", "reinforced": "biscuits"}}
+    unit = unit_from(BOOKCASE, carcass=mitred)
+    order = order_of(unit)
+    shelves = [step for step in order.steps if unit.part(step.refs[0]).role is Role.SHELF]
+    # The case is closed corner by corner, slantwise, so that its sides can't come to the shelves.
+    assert [step.towards[1] for step in shelves] in ([1.0, 1.0], [-1.0, -1.0])
+    assert all(step.travel >= 294 for step in shelves)
+    replay(unit, order)
+
+
 def test_a_mitred_frame_that_is_only_glued_is_fitted_member_by_member_the_long_stiles_last() -> (
     None
 ):
