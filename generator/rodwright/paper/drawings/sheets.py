@@ -80,7 +80,9 @@ def _sheets(unit: Unit, fits: Fits) -> Iterator[SheetOfViews]:
         for plane in planes
     }
     upright = [view for plane, view in sections.items() if plane.axis == 0]
-    level = [_level(unit, plane, fits, first_of[2] is plane) for plane in planes if plane.axis == 2]
+    level = [
+        _level(unit, plane, section, fits) for plane, section in sections.items() if plane.axis == 2
+    ]
     first = [*upright[:1], *(level[0] if level else ())]
     if closed:
         make = partial(carcass_view, unit, planes)
@@ -98,9 +100,11 @@ def _sheets(unit: Unit, fits: Fits) -> Iterator[SheetOfViews]:
         yield SheetOfViews("opening", "In the opening", (opening,))
 
 
-def _level(unit: Unit, plane: CuttingPlane, fits: Fits, first: bool) -> tuple[View, ...]:
+def _level(unit: Unit, plane: CuttingPlane, whole: View, fits: Fits) -> tuple[View, ...]:
+    """A level section, whole or in stretches; what is cut out is told in the whole one alone."""
+
     def make(bay: Bay) -> View:
-        return section_view(unit, plane, bay, cut_round=first)
+        return whole if bay.count == 1 else section_view(unit, plane, bay)
 
     return _in_stretches(unit, make, fits, _LONGEST_PLAN)
 
