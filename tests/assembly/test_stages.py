@@ -8,14 +8,17 @@ from math import hypot
 from pathlib import Path
 
 import pytest
+from hypothesis import HealthCheck, assume, given, settings
 
 from kit.specs import unit_from
+from kit.wishes import Wish, wishes
 from rodwright import hardware_list, read_spec, set_out
 from rodwright.assembly.glue_lines import Clamps, glue_up, is_glued
 from rodwright.assembly.hardware import fixings_by_step
 from rodwright.assembly.order import order_of
 from rodwright.assembly.squareness import diagonals
 from rodwright.assembly.stages import moves, stages_of
+from rodwright.problems import ProblemsError
 from rodwright.trade.gluing import SLOW_TIME, GlueTime, clamps_along
 from rodwright.unit import JointKind, Role, Unit
 
@@ -36,7 +39,25 @@ back: {stock: thin}
 
 @pytest.mark.parametrize("path", MODELS, ids=lambda path: path.stem)
 def test_steps_have_all_the_hardware_of_the_list_and_each_is_in_one_stage(path: Path) -> None:
-    unit = set_out(read_spec(path))
+    _nothing_is_lost(set_out(read_spec(path)))
+
+
+@settings(
+    max_examples=25,
+    suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow],
+)
+@given(wishes())
+def test_nothing_of_random_units_is_lost_in_stages(wish: Wish) -> None:
+    try:
+        unit = unit_from("unit: mm\n", **wish)
+    except ProblemsError:
+        assume(False)
+        raise
+    _nothing_is_lost(unit)
+
+
+def _nothing_is_lost(unit: Unit) -> None:
+    """All hardware and every step is in the stages, once."""
     order = order_of(unit)
     found: Counter[tuple[str, str]] = Counter()
     for fixings in fixings_by_step(unit, order):

@@ -6,7 +6,7 @@ Ranges are those that makers of such finishes usually print, from memory; the ti
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import ceil
+from math import floor
 
 from rodwright.lengths import LengthUnit
 from rodwright.trade.materials import is_glass
@@ -96,11 +96,14 @@ class Tins:
     sizes: tuple[float, ...]
 
     def buy(self, litres: float) -> float:
-        """The smallest tin that holds so much, or as many of the largest, in this measure."""
+        """The smallest tin that holds so much, after as many of the largest as it fills, in this
+        measure."""
         amount, largest = litres / self.litre, self.sizes[-1]
-        if amount > largest:
-            return ceil(amount / largest - 1e-9) * largest
-        return next(each for each in self.sizes if amount <= each + 1e-9)
+        full = floor(amount / largest + 1e-9)
+        rest = amount - full * largest
+        if full and rest < 1e-9:
+            return full * largest
+        return full * largest + next(each for each in self.sizes if rest <= each + 1e-9)
 
 
 TINS: dict[LengthUnit, Tins] = {
