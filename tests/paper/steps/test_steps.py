@@ -13,8 +13,9 @@ from kit.samples import bookcase
 from rodwright import read_spec, set_out
 from rodwright.assembly.order import order_of
 from rodwright.assembly.steps import Order, Step
+from rodwright.geometry import Box
 from rodwright.paper.sections import Section
-from rodwright.paper.steps.pictures import HIGHEST, WIDTH
+from rodwright.paper.steps.pictures import HIGHEST, WIDTH, before
 from rodwright.paper.steps.plan import plan_of
 from rodwright.paper.steps.section import pictures, steps_section
 from rodwright.paper.steps.words import comes_from, lie_said, refs_said, way_said
@@ -188,3 +189,12 @@ def test_every_model_has_pages_and_names_within_its_pictures() -> None:
             # Stages of two moves at most are drawn here: all that a picture needs room for.
             if len(each.moves) < 3:
                 assert len(list(pictures(unit, each))) == len(each.moves)
+
+
+def test_a_name_points_at_what_shows() -> None:
+    """Behind a panel nothing is pointed at, beside it it is."""
+    panel = Box((0.0, 0.0, 0.0), (18.0, 400.0, 800.0))
+    towards = (0.5, -0.8, 0.33)
+    assert before(panel, (-30.0, 200.0, 300.0), towards)
+    assert not before(panel, (-30.0, -200.0, 300.0), towards)
+    assert not before(panel, (60.0, 200.0, 300.0), towards)

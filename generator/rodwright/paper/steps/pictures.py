@@ -22,7 +22,7 @@ from rodwright.pictures.pens import thinned
 from rodwright.pictures.tags import Anchor, Frame, Tag, place_tags, tag_width
 from rodwright.unit import Unit
 
-WIDTH, LOWEST, HIGHEST = 84.0, 34.0, 74.0
+WIDTH, LOWEST, HIGHEST = 84.0, 34.0, 64.0
 """Of a picture, mm on paper: as high as what it shows asks for."""
 _THICK, _THIN, _FINEST = 0.5, 0.2, 0.13
 _GREY = "#8a8a8a"
@@ -42,6 +42,13 @@ _CLEAR = 1.15
 _LOOSE = 0.1
 """Pieces that are drawn together at once stand at least so far apart, as a share of that
 diagonal."""
+
+
+_ALONG = (0.3, -0.3, 0.42, -0.42, 0.15, -0.15, 0.0)
+"""Where along a piece its name may point, from its middle, which arrows want, as shares of its
+length."""
+_OFF = 0.1
+"""What is before a point by less than this (mm) touches it."""
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -208,7 +215,9 @@ def _name(step: Step) -> str:
 
 
 def _anchors(scene: Scene, move: Sequence[Step], by: Vector) -> Iterator[Anchor]:
-    """Each on the side of its first part that most faces the viewer."""
+    """Each on the side of its first part that most faces the viewer, where nothing that stands is
+    before it."""
+    standing = [scene.unit.part(ref).bounds() for step in move[:1] for ref in step.standing]
     for text, step in _named(move):
         ref = text if text in step.refs else step.refs[0]
         away = plus(by, _apart(step, scene.diagonal)[ref])
@@ -218,10 +227,26 @@ def _anchors(scene: Scene, move: Sequence[Step], by: Vector) -> Iterator[Anchor]
         axis = areas.index(max(areas))
         reach = [0.0, 0.0, 0.0]
         reach[axis] = box.size[axis] / 2 * (1.0 if towards[axis] > 0 else -1.0)
-        # Off the middle, where the arrows are.
         along = max((i for i in range(3) if i != axis), key=lambda i: box.size[i])
-        reach[along] = 0.3 * box.size[along]
-        yield Anchor(text, scene.point(plus(box.centre, (reach[0], reach[1], reach[2]))))
+        places = []
+        for share in _ALONG:
+            reach[along] = share * box.size[along]
+            places.append(plus(box.centre, (reach[0], reach[1], reach[2])))
+        shown = (at for at in places if not any(before(each, at, towards) for each in standing))
+        yield Anchor(text, scene.point(next(shown, places[0])))
+
+
+def before(box: Box, at: Vector, towards: Vector) -> bool:
+    """Whether a box stands between a point and the viewer."""
+    near, far = _OFF, float("inf")
+    for axis in range(3):
+        if abs(towards[axis]) < 1e-9:
+            if not box.low[axis] < at[axis] < box.high[axis]:
+                return False
+            continue
+        ends = sorted((end - at[axis]) / towards[axis] for end in (box.low[axis], box.high[axis]))
+        near, far = max(near, ends[0]), min(far, ends[1])
+    return near < far
 
 
 def _tag_marks(tags: Sequence[Tag]) -> Iterator[Mark]:

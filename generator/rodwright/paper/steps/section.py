@@ -60,6 +60,8 @@ _OF_UNIT = {
 _PART = {APPLIED: "what is fixed to it", BACK: "back", FRONT: "front"}
 _STANDING = (SURROUND, DRAWERS, DOORS, LOOSE)
 """What goes on or into a unit that stands."""
+_LOW = 100.0
+"""What stands up no higher than this (mm) lies flat on a panel."""
 _ALL = 999
 """More refs than any unit has."""
 _AFTER = ("glue ", "trim it", "bores in")
@@ -175,9 +177,13 @@ def _flat_on(unit: Unit, steps: Sequence[Step]) -> Part | None:
     first, *others = steps
     if first.standing or len(first.refs) > 1:
         return None
-    parts = [unit.part(ref) for step in steps for ref in step.refs]
-    along = [abs(dot(part.placement.thickness, step.towards)) for step in others for part in parts]
-    return parts[0] if along and min(along) > 1 - 1e-6 else None
+    lead = unit.part(first.refs[0])
+    for step in others:
+        axis = max(range(3), key=lambda each: abs(step.towards[each]))
+        high = max(unit.part(ref).bounds().size[axis] for ref in step.refs)
+        if abs(dot(lead.placement.thickness, step.towards)) < 1 - 1e-6 or high > _LOW:
+            return None
+    return lead if others else None
 
 
 def _dry(unit: Unit, making: Making) -> str:

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterable, Sequence
 from math import ceil
 
-from rodwright.amounts import RUNS, format_weight
+from rodwright.amounts import RUNS, WEIGHTS, format_weight
 from rodwright.assembly.glue_lines import Clamps, GlueUp
 from rodwright.assembly.squareness import Diagonals
 from rodwright.geometry import Vector
@@ -159,12 +159,17 @@ def fixings_said(fixings: Iterable[Fixing]) -> list[str]:
     ]
 
 
+def mass_said(mass: float, unit: LengthUnit) -> str:
+    """A weight to a tenth; what weighs less counts as that."""
+    return format_weight(max(mass, WEIGHTS[unit].one / 10), unit)
+
+
 def weight_said(unit: Unit, refs: Sequence[str]) -> str:
     """What some parts weigh as one, and how many people lift them, if more than one, as `check` has
     it."""
     hands = Hands.of(lifted([unit.part(ref) for ref in refs]))
     count = hands.people
-    mass = format_weight(hands.piece.lot.mass, unit.display_unit)
+    mass = mass_said(hands.piece.lot.mass, unit.display_unit)
     if hands.piece.pane > 0:
         mass += " with glass: gloves, suction lifters"
     if count == 1:
