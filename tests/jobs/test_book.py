@@ -86,16 +86,41 @@ def test_the_same_spec_gives_the_same_bytes(made: Book, tmp_path: Path) -> None:
         assert (again.folder / name).read_bytes() == (made.folder / name).read_bytes(), name
 
 
-def test_build_cut_and_book_share_a_folder(tmp_path: Path) -> None:
-    wished = spec(tmp_path)
-    out = tmp_path / "out"
-    first = book(wished, out)
-    before = {name: (out / name).read_bytes() for name in first.files}
-    write_cut(cut([wished]), out)
-    built = build(first.unit, out, pictures=False)
-    assert {name: (out / name).read_bytes() for name in first.files} == before
-    book(wished, out)
-    assert (out / "cut.json").is_file() and all((out / name).is_file() for name in built.files)
+def test_build_cut_and_book_share_a_folder_and_ctrl_c_leaves_it_alone(tmp_path: Path) -> None:
+    wished, out = spec(tmp_path), tmp_path / "out"
+    made = book(wished, out)
+    cutting = cut([wished])
+    built = build(made.unit, out, pictures=False)
+    planned = write_cut(cutting, out)
+    names = {*made.files, *built.files, *planned}
+    before = {name: (out / name).read_bytes() for name in names}
+
+    def stop(step: str) -> None:
+        if step == "setting labels":
+            raise KeyboardInterrupt
+
+    with pytest.raises(KeyboardInterrupt):
+        book(wished, out, progress=stop)
+    assert {name: (out / name).read_bytes() for name in names} == before
+    assert {path.relative_to(out).as_posix() for path in out.rglob("*") if path.is_file()} == {
+        *names,
+        "manifest.json",
+    }
+
+
+def test_what_cant_be_made_is_refused_before_the_work(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def worked(step: str) -> None:
+        raise AssertionError(step)
+
+    with pytest.raises(ProblemsError, match="no sheet of labels called `round`") as caught:
+        book(spec(tmp_path), tmp_path / "out", labels="round", progress=worked)
+    assert "99.1 x 57" in str(caught.value)
+    monkeypatch.setattr("rodwright.paper.typesetting.find_spec", lambda _: None)
+    with pytest.raises(ProblemsError, match="pip install typst"):
+        book(spec(tmp_path), tmp_path / "out", progress=worked)
+    assert not (tmp_path / "out").exists()
 
 
 def test_what_isnt_ours_is_refused(tmp_path: Path) -> None:
@@ -107,18 +132,13 @@ def test_what_isnt_ours_is_refused(tmp_path: Path) -> None:
     assert [each.name for each in out.iterdir()] == ["book.pdf"]
 
 
-def test_a_unit_with_errors_is_told_across_its_cover(tmp_path: Path) -> None:
-    wrong = spec(tmp_path, more="loads: 600 kg/m")
-    made = book(wrong, tmp_path / "out")
-    assert "Not to be cut: " in pages(made.folder / "book.pdf")[0]
-
-
-def test_what_cant_be_cut_says_why(tmp_path: Path) -> None:
+def test_errors_are_told_across_the_cover_and_why_there_is_no_plan(tmp_path: Path) -> None:
     path = tmp_path / "spec.yaml"
-    text = SPEC.format(title="Long", more="").replace("[2440, 1220]", "[800, 400]")
-    path.write_text(text)
+    path.write_text(SPEC.format(title="Long", more="").replace("[2440, 1220]", "[800, 400]"))
     made = book(read_spec(path), tmp_path / "out")
-    assert made.no_plan
-    whole = " ".join(" ".join(pages(made.folder / "book.pdf")).split())
+    texts = pages(made.folder / "book.pdf")
+    assert "Not to be cut: 1 error" in texts[0]
+    whole = " ".join(" ".join(texts).split())
     assert "No cutting plan can be made" in whole
     assert made.no_plan[0].splitlines()[0].split(": ", 1)[1][:40] in whole
+    assert {"book/labels.pdf", "book/rods.pdf", "book/part-sheets.pdf"} <= set(made.files)

@@ -84,7 +84,7 @@ def assert_clean(pdf: Path) -> None:
 
 
 @pytest.mark.parametrize(
-    ("model", "paper"), [("hallway-bookcase", "letter"), ("pottery-dresser", "a4")]
+    ("model", "paper"), [("hallway-bookcase", "letter"), ("record-cabinet", "a4")]
 )
 def test_every_word_is_within_the_margins_and_alone(
     model: str, paper: Paper, tmp_path: Path

@@ -12,6 +12,7 @@ from rodwright.handover.strength_list import (
     remedy_text,
     spare_text,
     strength_rows,
+    subjects_text,
     told_figure,
 )
 from rodwright.lengths import LengthUnit
@@ -23,6 +24,8 @@ from rodwright.unit import Unit
 
 _MOST = 6
 """Rows of each group that are told, the least to spare first; what doesn't hold always is."""
+_SHOWN, _LONGEST = 6, 160
+"""So many of what is told alike are named, if naming all took more letters."""
 
 
 def strength_section(unit: Unit) -> Section | None:
@@ -40,6 +43,14 @@ def strength_section(unit: Unit) -> Section | None:
 def _judged(row: StrengthRow) -> bool:
     result = row.result
     return result.group is not Group.LIFTING and (result.limit is not None or bool(result.lacking))
+
+
+def _subject(row: StrengthRow) -> str:
+    """Of what a row is; of very many alike the first, and how many more."""
+    more = len(row.subjects) - _SHOWN
+    if more <= 0 or len(row.subject) <= _LONGEST:
+        return row.subject
+    return f"{subjects_text(row.subjects[:_SHOWN])} and {more} more"
 
 
 def _word(row: StrengthRow) -> str:
@@ -62,7 +73,7 @@ def _told(rows: Sequence[StrengthRow], unit: LengthUnit) -> list[dict[str, Any]]
     failing = sum(not row.result.holds for row in ordered)
     return [
         {
-            "subject": row.subject,
+            "subject": _subject(row),
             "what": row.result.what,
             "figure": told_figure(row.result, unit),
             "limit": limit_text(row.result, unit),
