@@ -28,6 +28,8 @@ from rodwright.unit import Unit
 
 READABLE: Mapping[LengthUnit, int] = MappingProxyType({"mm": 20, "in": 16})
 """Large enough to tell the two faces of a board, which are some 18 mm apart."""
+_OVERVIEW: Mapping[LengthUnit, int] = MappingProxyType({"mm": 50, "in": 48})
+"""Large enough for main sizes alone."""
 _CLEARER: Mapping[LengthUnit, int] = MappingProxyType({"mm": 10, "in": 8})
 """Large enough to tell the faces of a drawer's sides and of a back."""
 _LARGE: Mapping[LengthUnit, int] = MappingProxyType({"mm": 2, "in": 2})
@@ -69,9 +71,9 @@ def _sheets(unit: Unit, fits: Fits) -> Iterator[SheetOfViews]:
     fronts = _in_stretches(
         unit, lambda bay: front_view(unit, () if closed else planes, bay), fits, _LONGEST_FRONT
     )
-    front = fronts[0] if len(fronts) == 1 else overview(unit)
+    front, scale = (fronts[0], READABLE) if len(fronts) == 1 else (overview(unit), _OVERVIEW)
     general = (front, side_view(unit), plan_view(unit))
-    yield SheetOfViews("general", "Front, side and plan", general, projected=True)
+    yield SheetOfViews("general", "Front, side and plan", general, projected=True, scale=scale)
     if len(fronts) > 1:
         yield SheetOfViews("front", "Front", fronts)
     first_of = {plane.axis: plane for plane in reversed(planes)}
