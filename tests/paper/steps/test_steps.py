@@ -18,8 +18,8 @@ from rodwright.paper.sections import Section
 from rodwright.paper.steps.pictures import HIGHEST, WIDTH, before
 from rodwright.paper.steps.plan import plan_of
 from rodwright.paper.steps.section import pictures, steps_section
-from rodwright.paper.steps.words import comes_from, lie_said, refs_said, way_said
-from rodwright.unit import Unit
+from rodwright.paper.steps.words import comes_from, joints_said, lie_said, refs_said, way_said
+from rodwright.unit import Joint, JointKind, Unit
 from rodwright.unit.directions import DOWN, FORWARD, LEFT, X, Y
 
 MODELS = Path(__file__).parents[3] / "models"
@@ -198,3 +198,9 @@ def test_a_name_points_at_what_shows() -> None:
     assert before(panel, (-30.0, 200.0, 300.0), towards)
     assert not before(panel, (-30.0, -200.0, 300.0), towards)
     assert not before(panel, (60.0, 200.0, 300.0), towards)
+
+
+def test_every_kind_of_joint_has_its_words() -> None:
+    for kind in JointKind:
+        (said,) = joints_said([Joint(kind, "SD1", "SH1", (0.0, 0.0, 0.0))], ["SH1"])
+        assert said.endswith("SD1") and len(said.split()) > 1
