@@ -89,7 +89,7 @@ def _pieces(shape: ShapeKey) -> Body:
     """A shape's pieces in the part frame."""
     size, workings = shape
     planes = [plane for each in workings for plane in each.planes(size)]
-    corners = [unlike_points(np.concatenate(body)) for body in convex_pieces(shape)]
+    corners = [_unlike_points(np.concatenate(body)) for body in convex_pieces(shape)]
     most = max(map(len, corners))
     padded = np.array([np.concatenate([c, np.repeat(c[-1:], most - len(c), 0)]) for c in corners])
     normals = unlike(np.concatenate([np.eye(3), np.array([n for _, n in planes]).reshape(-1, 3)]))
@@ -113,7 +113,7 @@ def convex_pieces(shape: ShapeKey) -> list[Polyhedron]:
     return bodies
 
 
-def unlike_points(points: Array) -> Array:
+def _unlike_points(points: Array) -> Array:
     """Points (n, 3) without those that stand where another does."""
     _, first = np.unique(np.round(points, _SAME), axis=0, return_index=True)
     return points[np.sort(first)]
