@@ -70,9 +70,7 @@ class Page:
 
 def pages_of(pdf: Path) -> tuple[Page, ...]:
     """The pages of a file."""
-    done = subprocess.run(
-        ["pdftotext", "-bbox", str(pdf), "-"], capture_output=True, check=True, timeout=120
-    )
+    done = subprocess.run(["pdftotext", "-bbox", str(pdf), "-"], capture_output=True, check=True)
     return tuple(_pages(done.stdout.decode()))
 
 
