@@ -69,7 +69,7 @@ def views(draw: st.DrawFn, most: int = 60) -> View:
 
 
 @given(views(), views(), st.sampled_from(["mm", "in"]))
-@settings(max_examples=15, suppress_health_check=list(HealthCheck))
+@settings(max_examples=15, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
 def test_no_text_meets_a_line_or_a_text(front: View, side: View, unit: str) -> None:
     block = TitleBlock("A cupboard", display_unit=unit)
     sheet = draw_sheet(projected(front, side, None, block), block)
@@ -77,7 +77,7 @@ def test_no_text_meets_a_line_or_a_text(front: View, side: View, unit: str) -> N
 
 
 @given(views(20), views(20))
-@settings(max_examples=6, suppress_health_check=list(HealthCheck))
+@settings(max_examples=6, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
 def test_what_belongs_to_a_view_is_apart_from_the_next(front: View, above: View) -> None:
     block = TitleBlock("A cupboard")
     sheet = draw_sheet((Place(front), Place(above, 0, 1, aligned=False)), block)
