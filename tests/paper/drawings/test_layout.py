@@ -73,3 +73,16 @@ def test_a_unit_longer_than_ten_metres_is_drawn_in_stretches_that_can_be_read() 
     ]
     assert len(widths) == 8
     assert {float(each) for each in widths} <= {1279.7, 1279.8}
+
+
+def test_every_part_of_two_hundred_has_its_ref() -> None:
+    unit = unit_from(
+        "size: {width: 5400, height: 2600, depth: 300}\n"
+        "stock:\n"
+        "  ply: {kind: sheet, material: birch plywood, thickness: 18, size: [6000, 3000]}\n"
+        "interior:\n"
+        "  columns:\n" + "    - {width: 1 share, shelves: {count: 21}}\n" * 9
+    )
+    assert len(unit.parts) >= 200
+    noted = {note.text for each in sheets_of(unit) for v in each.views for note in v.notes}
+    assert {part.ref for part in unit.parts} <= noted
