@@ -136,6 +136,10 @@ def test_the_same_part_gives_the_same_bytes(drawn: list[PartShapes]) -> None:
         ("FACE_HOLE_5_DEEP_12p5", "from the face: hole 5 mm, deep 12.5 mm"),
         ("THROUGH_HOLE_8", "right through: hole 8 mm"),
         (
+            "FACE_EDGE_HOLE_5_DEEP_10_UP_11",
+            "from the face edge: hole 5 mm, deep 10 mm, its middle above the lower face by 11 mm",
+        ),
+        (
             "NEAR_END_HOLE_8_DEEP_24_UP_9",
             "from the near end: hole 8 mm, deep 24 mm, its middle above the lower face by 9 mm",
         ),

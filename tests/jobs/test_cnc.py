@@ -105,6 +105,8 @@ def test_the_page_tells_of_every_part_layer_and_sheet(
     made, archive = pack
     text = page_text(archive)
     assert "For the CNC shop: Tape drawers" in text
+    # Drawer bottoms and the back of 6 mm run in grooves or rebates as narrow as that.
+    assert "The narrowest channel is 6 mm wide" in " ".join(text.split())
     # Words too long for a column may be broken anywhere, at spaces of no width.
     flat = "".join(text.replace("\u200b", "").split())
     for row in like_parts(made.unit):

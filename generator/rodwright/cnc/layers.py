@@ -71,7 +71,8 @@ def said(name: str) -> str:
     """What a layer is, in words for the shop."""
     if name in SAID:
         return SAID[name]
-    side = next((each for each in _SIDES.values() if name.startswith(f"{each}_")), "THROUGH")
+    longest_first = sorted(_SIDES.values(), key=len, reverse=True)
+    side = next((each for each in longest_first if name.startswith(f"{each}_")), "THROUGH")
     words = name[len(side) + 1 :].lower().split("_")
     where = "right through" if side == "THROUGH" else f"from the {side.lower().replace('_', ' ')}"
     return f"{where}: {_read(words)}"

@@ -12,7 +12,6 @@ from rodwright.cnc.outlines import outline
 from rodwright.cnc.shapes import Path, Point, Shape, Text, mirrored
 from rodwright.cnc.workings import by_hand, shapes_of
 from rodwright.handover.products import Product
-from rodwright.lengths import format_length
 from rodwright.unit import Grain, Part, Surface, Working
 from rodwright.unit.orientation import orientation_of
 
@@ -74,7 +73,7 @@ def _texts(product: Product, *, over: bool = False) -> Iterator[Shape]:
     if over:
         up = orientation_of(shop.pieces).name(Surface.REVERSE)
     refs = ", ".join(each.ref for each in shop.pieces)
-    sizes = " x ".join(format_length(each, "mm") for each in part.blank.size)
+    sizes = " x ".join(f"{each:.2f}".rstrip("0").rstrip(".") for each in part.blank.size)
     lines = (
         refs if len(refs) <= 40 else f"{shop.pieces[0].ref} and {len(shop.pieces) - 1} more",
         product.name.split(" ", 1)[-1][:40],

@@ -13,9 +13,8 @@ from rodwright.cnc.part_shapes import PartShapes, layers_in, waiting
 from rodwright.handover.cut_words import lot_title
 from rodwright.handover.tables import Cell, Column, csv_bytes
 from rodwright.handover.working_names import working_names
-from rodwright.lengths import format_length
 from rodwright.trade.machining import TOLERANCES
-from rodwright.unit import Grain, Unit
+from rodwright.unit import Channel, Grain, Mortise, Unit
 from rodwright.unit.orientation import orientation_of
 
 _GRAIN = {Grain.LENGTHWISE: "along x", Grain.CROSSWISE: "along y", Grain.NONE: "either way"}
@@ -64,6 +63,7 @@ def page_data(contents: Contents, names: Sequence[str], paper: str) -> dict[str,
         "sheets": [_sheet(each, name) for each, name in zip(contents.sheets, names, strict=True)],
         "tool": f"{contents.tool:g}",
         "no_plan": list(contents.no_plan),
+        "narrowest": _narrowest(contents.drawn),
         "layers": [[name, said(name)] for name in sorted(layers)],
         "tolerances": [[what, text] for what, text in TOLERANCES],
     }
@@ -142,6 +142,18 @@ def _row(drawn: PartShapes) -> dict[str, Any]:
     }
 
 
+def _narrowest(drawn: Sequence[PartShapes]) -> str:
+    """Width (mm) of the narrowest channel from a face: no wider tool cuts it; empty if there is
+    none."""
+    widths = [
+        min(each.figures(part.blank.size).across)
+        for part in (shapes.product.part for shapes in drawn)
+        for each in part.workings
+        if isinstance(each, Channel | Mortise) and each.worked_from(part.blank.size) is not None
+    ]
+    return _mm(min(widths)) if widths else ""
+
+
 def _edged(drawn: PartShapes) -> Iterator[str]:
     shop = drawn.product.shop
     orientation = orientation_of(shop.pieces)
@@ -168,4 +180,5 @@ def _sheet(sheet: NestedSheet, name: str) -> dict[str, Any]:
 
 
 def _mm(length: float) -> str:
-    return format_length(length, "mm")
+    """To a hundredth: an inch's parts aren't whole tenths."""
+    return f"{length:.2f}".rstrip("0").rstrip(".")
