@@ -110,7 +110,7 @@ def _of_run(unit: Unit, within: str, where: Where, steps: tuple[Step, ...]) -> I
 
 def _numbered(unit: Unit, steps: Sequence[Step]) -> Iterator[tuple[int, list[Step]]]:
     """Steps by what they are for: a back that is caught between boards goes in with them."""
-    refs = {ref for step in steps for ref in step.refs}
+    refs = {ref for step in steps for ref in (*step.refs, *step.standing)}
     numbers: list[int] = []
     for step in reversed(steps):
         own = stage(unit, Piece(step.refs), refs)

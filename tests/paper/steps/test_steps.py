@@ -10,6 +10,7 @@ from xml.etree import ElementTree
 import pytest
 
 from kit.samples import bookcase
+from kit.specs import unit_from
 from rodwright import read_spec, set_out
 from rodwright.assembly.order import order_of
 from rodwright.assembly.steps import Order, Step
@@ -19,7 +20,7 @@ from rodwright.paper.steps.pictures import HIGHEST, WIDTH, before
 from rodwright.paper.steps.plan import plan_of
 from rodwright.paper.steps.section import pictures, steps_section
 from rodwright.paper.steps.words import comes_from, joints_said, lie_said, refs_said, way_said
-from rodwright.unit import Joint, JointKind, Unit
+from rodwright.unit import Joint, JointKind, Role, Unit
 from rodwright.unit.directions import DOWN, FORWARD, LEFT, X, Y
 
 MODELS = Path(__file__).parents[3] / "models"
@@ -204,3 +205,44 @@ def test_every_kind_of_joint_has_its_words() -> None:
     for kind in JointKind:
         (said,) = joints_said([Joint(kind, "SD1", "SH1", (0.0, 0.0, 0.0))], ["SH1"])
         assert said.endswith("SD1") and len(said.split()) > 1
+
+
+CABINET = """
+unit: in
+size: {width: 48, height: 34 1/2, depth: 15}
+stock:
+  ply: {kind: sheet, material: birch plywood, thickness: 3/4}
+  thin: {kind: sheet, material: birch plywood, thickness: 1/4}
+carcass: {stock: ply, corners: housed}
+interior:
+  columns:
+    - {width: 1 share, shelves: {count: 1, fixed: false}, doors: {hung: overlay, count: 1}}
+    - {width: 16, drawers: {count: 2, hung: overlay, stock: ply, bottom: {stock: thin}}}
+back: {stock: thin, fixing: grooved}
+"""
+
+
+def test_drawers_doors_and_loose_shelves_go_into_a_carcass_that_stands() -> None:
+    unit = unit_from(CABINET)
+    section = steps_section(unit, order_of(unit))
+    leads = {
+        each["title"]: {row["label"]: row["text"] for row in each["lead"]}
+        for each in section.data["stages"]
+    }
+    for title in ("Drawers", "Doors", "Loose shelves"):
+        assert leads[title]["Stands"].startswith("Stand it up where it is to stand")
+        assert "Lies" not in leads[title]
+    assert any("not below 50 F" in line for line in section.data["general"])
+
+
+def test_members_of_a_frame_are_trimmed_before_they_are_glued() -> None:
+    section = _section("library-wall")
+    (frame,) = (each for each in section.data["stages"] if each["title"].startswith("Face frame"))
+    labels = [row["label"] for row in frame["lead"]]
+    assert labels.index("Trim") < labels.index("Dry fit")
+    (told,) = (row["text"] for row in frame["lead"] if row["label"] == "Trim")
+    unit = _unit("library-wall")
+    for part in unit.parts:
+        if part.role in (Role.STILE, Role.RAIL):
+            assert f"to {part.blank.size[0]:g} long" in told
+    assert frame["after"] == []

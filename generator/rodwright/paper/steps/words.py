@@ -25,6 +25,8 @@ _SLIDES = 100.0
 """A piece that goes farther than this (mm) past others slides in."""
 _CLAMPS: dict[LengthUnit, float] = {"mm": 10.0, "in": 25.4}
 """Openings of clamps are told in steps of so much, mm."""
+_COLD: dict[LengthUnit, str] = {"mm": "10 C", "in": "50 F"}
+"""Below this PVA glue doesn't set (common practice, no source)."""
 _AXES = ("across", "front to back", "up and down")
 _SEVERAL = 8
 """Refs that are listed before the rest is counted."""
@@ -199,15 +201,15 @@ def glue_said(glue: GlueUp, unit: LengthUnit) -> str:
     return f"{joints} of glue line, {takes}: {with_what}."
 
 
-def general_said() -> list[str]:
+def general_said(unit: LengthUnit) -> list[str]:
     """What holds for every glue-up."""
     least, most = (f"{each:g}" for each in CLAMPED)
     return [
         "Dry fit first, always: joints close by hand and light taps, and the diagonals are right. "
         "What has to be forced dry won't go together wet.",
         f"Clamps stay on {least} to {most} min with PVA glue (its tin comes first; longer in the "
-        f"cold, and not below 10 C). Full strength after {FULL_STRENGTH.value:g} h: until then it "
-        "isn't planed, drilled or stood on.",
+        f"cold, and not below {_COLD[unit]}). Full strength after {FULL_STRENGTH.value:g} h: "
+        "until then it isn't planed, drilled or stood on.",
         "Glue that comes out is taken off when it is like rubber, from inside corners at once: it "
         "shows under any finish.",
     ]
