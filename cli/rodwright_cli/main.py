@@ -35,6 +35,7 @@ from rodwright_cli.console import (
     say,
     take_any_text,
 )
+from rodwright_cli.verb import Verb
 
 app = typer.Typer(
     no_args_is_help=True,
@@ -58,7 +59,7 @@ for verb in (
     rack.rack,
     gallery.gallery,
 ):
-    app.command()(verb)
+    app.command(cls=Verb)(verb)
 
 
 def _say_version(wanted: bool) -> None:

@@ -415,3 +415,10 @@ def test_a_bad_source_date_epoch_is_told_plainly(verb: str, tmp_path: Path) -> N
     assert "unset it" in done.stderr
     assert "Traceback" not in done.stderr
     assert [path.name for path in tmp_path.iterdir()] == ["spec.yaml"]
+
+
+def test_what_an_option_can_be_is_told_in_plain_words(maker: Maker) -> None:
+    said = maker.run("book", maker.write(SPEC), "--out", "made", "--paper", "legal")
+    assert (said.code, said.out) == (2, "")
+    assert "Invalid value for '--paper': 'legal' is not one of 'a4', 'letter'." in said.err
+    assert list(maker.files()) == ["niche.yaml"]
