@@ -110,6 +110,8 @@ def typeset(
             ignore_system_fonts=not lacking(text),
             format=form,
             ppi=ppi,
+            # Readers of today's Debian take fault with how Typst 0.15 writes its tags.
+            pdf_tags=False,
             timestamp=int((when or datetime(1970, 1, 1, tzinfo=UTC)).timestamp()),
         )
     return (made,) if isinstance(made, bytes) else tuple(made)

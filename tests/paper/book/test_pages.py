@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import io
+import re
 import shutil
+import subprocess
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -13,7 +15,8 @@ from pypdf import PdfReader
 
 from kit.pages import pages_of
 from rodwright.checks import check_parts
-from rodwright.checks.findings import Severity
+from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.rules import Rule
 from rodwright.jobs.cut import cut
 from rodwright.paper.book.buying import buying_section
 from rodwright.paper.book.cautions import cautions_section
@@ -75,12 +78,21 @@ def plain(folder: Path, title: str, name: str = "A. Joiner", stock: str = "ply")
     return read_spec(path)
 
 
+def in_quotes(text: str) -> str:
+    """As pages have words of the spec, which findings have in backticks."""
+    return re.sub("`([^`]+)`", r"“\1”", text)
+
+
 def assert_clean(pdf: Path) -> None:
-    """No page is empty, every word is 5 mm within the paper, and none runs into another."""
+    """No page is empty, every word is 5 mm within the paper, none runs into another, and what is
+    copied has no letters that aren't seen."""
     for number, page in enumerate(pages_of(pdf), 1):
         assert len(page.words) > 5, number
         assert page.outside(5 / POINT) == [], number
         assert page.overlapping() == [], number
+        assert "\u200b" not in page.text, number
+    told = subprocess.run(["pdfinfo", str(pdf)], capture_output=True, check=True)
+    assert told.stderr == b""
 
 
 @pytest.mark.parametrize(
@@ -121,8 +133,41 @@ def test_every_finding_is_told_before_any_work(tmp_path: Path) -> None:
     findings = check_parts(set_out(spec))
     assert any(each.severity is Severity.CAUTION for each in findings)
     for each in findings:
-        assert each.message[1:] in told and each.remedy in told, each.message
+        assert in_quotes(each.message[1:]) in told and in_quotes(each.remedy) in told, each.message
     assert "Saws and routers maim" in told
+
+
+def test_words_of_the_spec_are_in_quotes(tmp_path: Path) -> None:
+    spec, grey = plain(tmp_path, "Niche shelf"), picture()
+    finding = Finding(
+        Severity.WARNING,
+        Rule.SMALL_OPENING,
+        "at `left` there is too little room",
+        "Give `hinge.opens_to_where_it_is_stopped` less, or `middle` more.",
+    )
+    sections = [cautions_section([finding])]
+    cover = cover_data(set_out(spec), (), grey)
+    made = tmp_path / "book.pdf"
+    made.write_bytes(
+        book_pdf(set_out(spec), cover, sections, "a4", datetime(2026, 11, 20, tzinfo=UTC))
+    )
+    told = " ".join(page.text for page in pages_of(made))
+    for word in ("left", "hinge.opens_to_where_it_is_stopped", "middle"):
+        assert f"“{word}”" in told
+    assert "`" not in told
+
+
+def test_a_heading_stays_with_its_table(tmp_path: Path) -> None:
+    """Whatever room the pictures before it leave on their page."""
+    unit, grey = set_out(plain(tmp_path, "Niche shelf")), picture()
+    cover = cover_data(unit, (), grey)
+    for lines in range(0, 30, 2):
+        title = "The unit, open, " + "as it stands " * 9 * lines
+        section = parts_section(unit, {"Open": grey, title: grey}, {})
+        made = tmp_path / "book.pdf"
+        made.write_bytes(book_pdf(unit, cover, [section], "a4", datetime(2026, 11, 20, tzinfo=UTC)))
+        (page,) = [each for each in pages_of(made) if "Parts, finished" in each.text]
+        assert "SD1" in page.text, lines
 
 
 def test_fonts_are_embedded_and_ours(tmp_path: Path) -> None:
