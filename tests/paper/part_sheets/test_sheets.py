@@ -96,19 +96,48 @@ def test_layers_are_glued_up_before_anything_else(alcove: Unit) -> None:
     assert lipping[1].startswith("Glue it to SH1a, SH1b, SH2a and 5 more, then trim it flush to ")
 
 
-def test_a_drawer_is_marked_where_it_runs() -> None:
+def test_slides_have_their_lines_on_uprights_and_boxes() -> None:
     unit = set_out(read_spec(MODELS / "tape-drawers.yaml"))
-    found = sheet(unit, "SD1")
-    purposes = [each.purpose for each in found.marks]
-    assert [each for each in purposes if "drawer" in each] == [
-        f"box of drawer {number}, on slides" for number in (4, 3, 2, 1)
+    upright, box = sheet(unit, "SD1"), unit.part("DRS7")
+    lines = [each for each in upright.marks if each.kind == "line"]
+    assert [each.purpose for each in lines] == [
+        f"slide of drawer {number}, middle line, begins 2 before the front edge"
+        for number in (4, 3, 2, 1)
     ]
-    drawer = next(each for each in found.marks if "drawer 4" in each.purpose)
-    box = unit.part("DRS7").bounds()
-    assert (
-        drawer.figures["x"] == Stretch(f"{box.low[2] - 20:g}", f"{box.high[2] - 20:g}")
-        or (drawer.figures["x"])
-    )
+    low = unit.part("SD1").bounds().low
+    middle, first, last = box.bounds().centre[2], box.bounds().low[1], box.bounds().high[1]
+    assert first - low[1] == pytest.approx(-2)
+    assert lines[0].figures["x"] == (f"{middle - low[2]:g}",)
+    assert lines[0].figures["y"] == Stretch("front edge", f"{last - low[1]:g}")
+    (own,) = (each for each in sheet(unit, "DRS7").marks if each.kind == "line")
+    assert own.purpose == "slide, middle line"
+    assert own.into == ("left face",)
+    assert own.figures["y"] == (f"{middle - box.bounds().low[2]:g}",)
+    assert own.figures["x"] == Stretch("front end", "rear end")
+
+
+def test_holes_of_the_other_face_hide_no_slide() -> None:
+    wish = """
+title: Cabinet
+size: {width: 1200, height: 800, depth: 400}
+carcass: {stock: ply, corners: housed}
+stock:
+  ply: {kind: sheet, material: birch plywood, thickness: 18, size: [2440, 1220]}
+interior:
+  columns:
+    - {width: 1 share, shelves: {count: 1, fixed: false}}
+    - {width: 500, drawers: {count: 2, hung: overlay}}
+"""
+    unit = unit_from(wish)
+    upright = sheet(unit, "DV1")
+    assert any(each.purpose == "row for loose shelves" for each in entries(upright))
+    told = [each.purpose for each in upright.marks]
+    out = unit.part("DV1").bounds().low[1] - unit.part("DRS1").bounds().low[1]
+    assert out > 0
+    assert told == [
+        f"slide of drawer {number}, middle line, begins {out:g} before the front edge"
+        for number in (2, 1)
+    ]
 
 
 def test_what_is_measured_from_a_trimmed_end_says_how_far_in_that_is() -> None:

@@ -120,6 +120,25 @@ def test_slides_are_told_on_the_upright_and_on_the_box_with_their_lower_edge() -
             assert marks == {("middle line", middle), ("lower edge", middle - 20.0)}
 
 
+def test_the_depth_rod_has_both_ends_of_a_slide_that_begins_before_the_upright() -> None:
+    unit = model("tape-drawers")
+    upright, box = unit.part("SD1").bounds(), unit.part("DRS7").bounds()
+    assert box.low[1] < upright.low[1] - 1
+    depth = rods_of(unit)[2]
+    start = min(part.bounds().low[1] for part in unit.parts)
+    found = {
+        mark.where: mark.at
+        for track in depth.tracks
+        for piece in track.pieces
+        for mark in piece.marks
+        if "SD1" in piece.refs and mark.what == "slide" and "DRS7" in mark.of
+    }
+    assert found == {
+        "front end": pytest.approx(box.low[1] - start),
+        "rear end": pytest.approx(box.high[1] - start),
+    }
+
+
 @pytest.mark.parametrize(
     ("slides", "what"),
     [

@@ -15,8 +15,8 @@ from rodwright.lengths import LengthUnit
 from rodwright.paper.part_sheets.entries import Group
 from rodwright.paper.part_sheets.labels import SIZE, Label, dimensions, numbers
 from rodwright.paper.part_sheets.laying import Laying
-from rodwright.paper.part_sheets.marks import Patch
 from rodwright.paper.part_sheets.on_paper import FAN, OUT, lay
+from rodwright.paper.part_sheets.patches import Patch
 from rodwright.paper.part_sheets.seen import Facing
 from rodwright.paper.part_sheets.sheets import Laid
 from rodwright.pictures.glyphs import text_width

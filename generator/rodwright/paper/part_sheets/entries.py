@@ -11,7 +11,7 @@ from rodwright.handover.words import degrees
 from rodwright.paper.part_sheets.datum import AXES, Datum
 from rodwright.paper.part_sheets.figures import Entry, Figure
 from rodwright.paper.part_sheets.gathering import grids, told_places
-from rodwright.paper.part_sheets.marks import Patch
+from rodwright.paper.part_sheets.patches import Patch
 from rodwright.paper.part_sheets.slants import leaves_box, slant_figures
 from rodwright.unit import (
     Bevel,

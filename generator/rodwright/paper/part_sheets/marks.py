@@ -4,12 +4,14 @@ beside it, into which nothing is cut that would say where they go; mm."""
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 
-from rodwright.geometry import TOUCH, Box, Vector
+from rodwright.geometry import TOUCH, Box
+from rodwright.handover.slides import slides_of
 from rodwright.paper.part_sheets.datum import AXES, Datum
 from rodwright.paper.part_sheets.figures import Entry
+from rodwright.paper.part_sheets.patches import Patch
 from rodwright.paper.part_sheets.purposes import named
+from rodwright.paper.part_sheets.slide_lines import slide_lines
 from rodwright.unit import Hole, Joint, JointKind, Mortise, Part, Surface, Unit
 
 _SET_AGAINST = (
@@ -26,18 +28,6 @@ _NEAR = 80.0
 """mm: no slide or runner holds a drawer farther off."""
 
 
-@dataclass(frozen=True, slots=True)
-class Patch:
-    """A rectangle of a face, part frame: nothing is taken there."""
-
-    surface: Surface
-    box: Box
-
-    def bounds(self, size: Vector) -> Box:
-        """The rectangle, so much of it as lies on a piece of this size."""
-        return self.box.intersection(Box.of_size(size))
-
-
 def marks(unit: Unit, pieces: Sequence[Part], datum: Datum) -> Iterator[tuple[Entry, Patch]]:
     """What is marked on equal pieces, each place once, from the datum end on."""
     found: dict[tuple[Patch, JointKind], dict[str, list[str]]] = {}
@@ -50,11 +40,13 @@ def marks(unit: Unit, pieces: Sequence[Part], datum: Datum) -> Iterator[tuple[En
     refs = [piece.ref for piece in pieces]
     for patch, kind in sorted(found, key=lambda each: _place(datum, each[0])):
         yield _entry(datum, patch, _purpose(found[patch, kind], kind, refs)), patch
+    yield from slide_lines(unit, pieces, datum)
 
 
 def _met(unit: Unit, piece: Part) -> Iterator[tuple[Joint, Part]]:
+    lined = [ref for ref, each in slides_of(unit).items() if each.kind == "side"]
     for joint in unit.joints:
-        if joint.kind is JointKind.SLIDING and piece.ref == joint.second:
+        if joint.kind is JointKind.SLIDING and (piece.ref == joint.second or joint.second in lined):
             continue
         if joint.kind in _SET_AGAINST and piece.ref in (joint.first, joint.second):
             other = joint.second if joint.first == piece.ref else joint.first
@@ -74,8 +66,7 @@ def _patch(piece: Part, other: Part, *, sliding: bool) -> Patch | None:
         return None
     if _area(shared) > _ALL * size[0] * size[1]:
         return None
-    low, high = (tuple(round(each, 6) + 0.0 for each in end) for end in (shared.low, shared.high))
-    return Patch(surface, Box((low[0], low[1], low[2]), (high[0], high[1], high[2])))
+    return Patch.of(surface, shared)
 
 
 def _cut_there(piece: Part, patch: Patch) -> bool:
@@ -87,7 +78,10 @@ def _cut_there(piece: Part, patch: Patch) -> bool:
         if min(shared.size[:2]) <= TOUCH:
             continue
         if isinstance(each, Hole | Mortise) and each.surface.axis == 2:
-            return True
+            # What is bored into the other face and doesn't come through says nothing here.
+            if each.surface is patch.surface or shared.size[2] >= size[2] - TOUCH:
+                return True
+            continue
         if each.worked_from(size) is patch.surface and _area(shared) > _area(patch.box) / 2:
             return True
     return False

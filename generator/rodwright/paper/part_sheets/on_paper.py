@@ -18,7 +18,7 @@ from rodwright.paper.part_sheets.laying import (
     arrow,
     circle,
 )
-from rodwright.paper.part_sheets.marks import Patch
+from rodwright.paper.part_sheets.patches import Patch
 from rodwright.paper.part_sheets.room import spread
 from rodwright.paper.part_sheets.seen import rings, seen, shape
 from rodwright.paper.part_sheets.signs import CAPTION, captioned, edging

@@ -9,7 +9,7 @@ import shapely
 
 from rodwright.geometry import TOUCH
 from rodwright.paper.part_sheets.datum import Datum
-from rodwright.paper.part_sheets.marks import Patch
+from rodwright.paper.part_sheets.patches import Patch
 from rodwright.paper.part_sheets.slants import crossings, taken_axes
 from rodwright.unit import (
     Bevel,

@@ -14,9 +14,10 @@ from rodwright.paper.part_sheets.datum import Datum, datum_of
 from rodwright.paper.part_sheets.entries import Group, groups
 from rodwright.paper.part_sheets.figures import Entry, Operation
 from rodwright.paper.part_sheets.fixings import held_by
-from rodwright.paper.part_sheets.marks import Patch, marks
+from rodwright.paper.part_sheets.marks import marks
 from rodwright.paper.part_sheets.order import order_of_work
 from rodwright.paper.part_sheets.pairs import Hands, hands
+from rodwright.paper.part_sheets.patches import Patch
 from rodwright.paper.part_sheets.purposes import purposes
 from rodwright.paper.part_sheets.slants import whole_end
 from rodwright.unit import (

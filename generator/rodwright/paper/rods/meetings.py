@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 
 from rodwright.geometry import TOUCH
+from rodwright.handover.slides import Slides, slides_of
 from rodwright.paper.rods.marks import SAME, SIDES, Kind, Mark, along, ends
 from rodwright.unit import (
     TRAITS,
@@ -27,27 +28,10 @@ from rodwright.unit import (
 
 _NEAR = 0.5
 """mm: what is put into a hole lies no farther from its mouth."""
-_SLIDES = {
-    "pair of side-mounted drawer slides": "side",
-    "pair of under-mounted drawer slides": "under",
-}
-"""Kinds of slides by what the hardware list calls them."""
-
-
 _FOR_NO_PART = ("adjustable shelves", "handle")
 """Uses of holes that take something bought and nothing of the unit."""
 _TOLD_BY_THEMSELVES = {Role.BACK, Role.LIPPING}
 """What is made to fit the rest and marked out on nothing."""
-
-
-@dataclass(frozen=True, slots=True)
-class Slides:
-    """How a drawer's side runs: on slides at its ``side`` (``height`` mm high, where that is known)
-    or ``under`` it, which the parts ``carriers`` carry."""
-
-    kind: str
-    height: float | None
-    carriers: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +76,9 @@ class Meetings:
             return
         bounds = part.bounds()
         for mark in self._coming(part, axis):
-            if bounds.low[axis] - SAME < mark.at < bounds.high[axis] + SAME:
+            # A slide begins with its box, which may stand out before the front edge.
+            low = mark.at if mark.kind == "ware" and axis == 1 else bounds.low[axis]
+            if low - SAME < mark.at < bounds.high[axis] + SAME:
                 yield mark
 
     def _coming(self, part: Part, axis: int) -> Iterator[Mark]:
@@ -122,17 +108,9 @@ class Meetings:
 def meetings_of(unit: Unit) -> Meetings:
     """All that a unit's rods ask of its joints, clearances and fittings."""
     joints: dict[str, list[Joint]] = {}
-    slides: dict[str, Slides] = {}
     for joint in unit.joints:
         for ref in (joint.first, joint.second):
             joints.setdefault(ref, []).append(joint)
-        for each in joint.fixings:
-            if joint.kind is JointKind.SLIDING and each.name in _SLIDES:
-                for side in each.on.split(" and "):
-                    carriers = tuple(
-                        apart.first for apart in unit.clearances if apart.second == side
-                    )
-                    slides[side] = Slides(_SLIDES[each.name], each.width, carriers)
     knuckles: dict[str, list[tuple[float, float]]] = {}
     pins = {
         ref: each.hinge for each in unit.motions if isinstance(each, Swing) for ref in each.refs
@@ -140,7 +118,7 @@ def meetings_of(unit: Unit) -> Meetings:
     for fitting in unit.fittings:
         if place := _knuckle(unit, fitting, pins.get(fitting.ref)):
             knuckles.setdefault(fitting.ref, []).append(place)
-    return Meetings(unit, joints, slides, knuckles)
+    return Meetings(unit, joints, slides_of(unit), knuckles)
 
 
 def facing(part: Part, other: Part) -> Surface | None:
