@@ -12,15 +12,17 @@ import pytest
 from kit.samples import bookcase
 from kit.specs import unit_from
 from rodwright import read_spec, set_out
+from rodwright.assembly.depths import depth_of
 from rodwright.assembly.order import order_of
 from rodwright.assembly.steps import Order, Step
 from rodwright.geometry import Box
 from rodwright.paper.sections import Section
+from rodwright.paper.steps.joint_words import joints_said
 from rodwright.paper.steps.pictures import HIGHEST, WIDTH, before
 from rodwright.paper.steps.plan import plan_of
 from rodwright.paper.steps.section import pictures, steps_section
-from rodwright.paper.steps.words import comes_from, joints_said, lie_said, refs_said, way_said
-from rodwright.unit import Joint, JointKind, Role, Unit
+from rodwright.paper.steps.words import comes_from, lie_said, refs_said, way_said
+from rodwright.unit import Housing, Joint, JointKind, Rebate, Role, Unit
 from rodwright.unit.directions import DOWN, FORWARD, LEFT, X, Y
 
 MODELS = Path(__file__).parents[3] / "models"
@@ -123,10 +125,13 @@ def test_words_of_ways() -> None:
     assert comes_from(X) == "from the left"
     assert comes_from(DOWN) == "from above"
     assert comes_from((-0.7071, 0.0, -0.7071)) == "aslant, from the right and above"
-    assert way_said(Y, 305.0, "mm") == "Slide it in from the front, 305 mm"
-    assert way_said(DOWN, 6.0, "mm") == "Put it on from above; it goes in by 6 mm"
-    assert way_said(FORWARD, 0.0, "mm") == "Put it against, from the back"
-    assert way_said(X, 254.0, "in") == "Slide it in from the left, 10 in"
+    assert way_said(Y, 305.0, 300.0, "mm") == "Slide it in from the front, 300 mm"
+    assert way_said(Y, 305.0, 0.0, "mm") == "Slide it in from the front"
+    assert way_said(DOWN, 33.0, 6.0, "mm") == "Put it on from above; it goes in by 6 mm"
+    assert way_said(LEFT, 700.0, 6.0, "mm") == "Bring it in from the right; it goes in by 6 mm"
+    assert way_said(FORWARD, 18.0, 0.0, "mm") == "Put it against, from the back"
+    assert way_said(X, 300.0, 254.0, "in") == "Slide it in from the left, 10 in"
+    assert way_said((0.0, 0.0, 0.0), 0.0, 0.0, "mm") == "It comes first"
     assert "on its back" in lie_said([X, LEFT, DOWN], None)
     assert "Front down" in lie_said([FORWARD], None)
     assert "Front up" in lie_said([Y], None)
@@ -203,8 +208,57 @@ def test_a_name_points_at_what_shows() -> None:
 
 def test_every_kind_of_joint_has_its_words() -> None:
     for kind in JointKind:
-        (said,) = joints_said([Joint(kind, "SD1", "SH1", (0.0, 0.0, 0.0))], ["SH1"])
-        assert said.endswith("SD1") and len(said.split()) > 1
+        joint = Joint(kind, "SD1", "SH1", (0.0, 0.0, 0.0))
+        for own, other in (("SH1", "SD1"), ("SD1", "SH1")):
+            (said,) = joints_said([joint], [own])
+            assert other in said and own not in said and len(said.split()) > 1
+
+
+def test_the_part_with_the_housing_takes_the_other() -> None:
+    at = (0.0, 0.0, 0.0)
+    joints = [
+        Joint(JointKind.HOUSING, "TP1", "DV1", at),
+        Joint(JointKind.HOUSING, "TP1", "DV2", at),
+        Joint(JointKind.GROOVE, "TP1", "BK1", at),
+        Joint(JointKind.REBATE, "SD1", "TP1", at),
+    ]
+    assert joints_said(joints, ["TP1"]) == [
+        "in a rebate of SD1",
+        "DV1, DV2 go into its housings",
+        "BK1 goes into its groove",
+    ]
+    assert joints_said(joints[:1], ["DV1"]) == ["in a housing of TP1"]
+
+
+def test_no_member_of_a_frame_is_joined_to_itself() -> None:
+    at = (0.0, 0.0, 0.0)
+    joints = [
+        *(Joint(JointKind.MITRE, st, rl, at) for st in ("ST1", "ST2") for rl in ("RL1", "RL2")),
+        *(Joint(JointKind.DOWEL, rl, "ST3", at) for rl in ("RL1", "RL2")),
+        *(Joint(JointKind.DOWEL, st, "RL3", at) for st in ("ST1", "ST3")),
+    ]
+    assert joints_said(joints, ["ST1", "ST2", "ST3", "RL1", "RL2", "RL3"]) == [
+        "RL1, RL2 mitred to ST1, ST2",
+        "ST3 dowelled to RL1, RL2",
+        "RL3 dowelled to ST1, ST3",
+    ]
+
+
+def test_a_side_with_packers_goes_as_deep_as_its_joints() -> None:
+    unit = unit_from("""
+size: {width: 1000, height: 900, depth: 340}
+carcass: {stock: ply, corners: housed}
+interior: {drawers: {count: 2, hung: inset, bottom: {stock: thin}}}
+face_frame: {stock: ash, width: 45}
+""")
+    side = unit.part("SD2")
+    (step,) = (
+        each for each in order_of(unit).steps if "SD2" in each.refs and each.within != "side SD2"
+    )
+    assert len(step.refs) > 1
+    (housing,) = {each.depth for each in side.workings if isinstance(each, Rebate | Housing)}
+    assert depth_of(unit, step) == pytest.approx(housing)
+    assert step.travel > housing
 
 
 CABINET = """

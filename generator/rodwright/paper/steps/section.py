@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Any
 
+from rodwright.assembly.depths import depth_of
 from rodwright.assembly.preferences import (
     APPLIED,
     BACK,
@@ -23,13 +24,13 @@ from rodwright.assembly.steps import Order, Step
 from rodwright.handover.lists import common_name
 from rodwright.mass import weight
 from rodwright.paper.sections import Section
+from rodwright.paper.steps.joint_words import joints_said
 from rodwright.paper.steps.leads import after_said, begun, lead_said
 from rodwright.paper.steps.pictures import draw_move, scene_of
 from rodwright.paper.steps.plan import Move, PlannedStage, plan_of
 from rodwright.paper.steps.words import (
     fixings_said,
     general_said,
-    joints_said,
     refs_said,
     way_said,
     weight_said,
@@ -122,14 +123,13 @@ def move_data(unit: Unit, move: Move, stage: Stage) -> dict[str, Any]:
     joints = joints_said([j for step in move.steps for j in step.joints], move.refs)
     hardware = fixings_said(move.fixings)
     off = len(stage.makings)
-    travel = max(step.travel for step in move.steps)
     heaviest = max(move.steps, key=lambda step: sum(weight(unit.part(r)) for r in step.refs))
     heavy = weight_said(unit, heaviest.refs)
     return {
         "number": move.number,
         "pieces": _pieces(unit, move.steps),
         "begin": f"Begin with {_pieces(unit, move.begun)}." if move.begun else "",
-        "way": _way(unit, move, travel),
+        "way": _way(unit, move),
         "joints": joints,
         "hardware": hardware,
         "hardware_for": f"for all {off}" if off > 1 and hardware else "",
@@ -142,12 +142,14 @@ def move_data(unit: Unit, move: Move, stage: Stage) -> dict[str, Any]:
     }
 
 
-def _way(unit: Unit, move: Move, travel: float) -> str:
+def _way(unit: Unit, move: Move) -> str:
     """Which way it comes, all at once or with which doors open."""
     first = move.steps[0]
     if first.drawn:
         return "Draw all of it together at once, a little at each joint in turn"
-    said = way_said(first.towards, travel, unit.display_unit)
+    travel = max(step.travel for step in move.steps)
+    depth = max(depth_of(unit, step) for step in move.steps)
+    said = way_said(first.towards, travel, depth, unit.display_unit)
     opened = dict.fromkeys(ref for step in move.steps for ref in step.opened)
     return f"{said}; {refs_said(opened)} open meanwhile" if opened else said
 

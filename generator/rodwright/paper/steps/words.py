@@ -15,7 +15,7 @@ from rodwright.strength.lifting import Hands
 from rodwright.strength.pieces import lifted
 from rodwright.trade.gluing import CLAMPED, FULL_STRENGTH, OPEN_TIME, SLOW_TIME
 from rodwright.trade.lifting import ROUND_IT, people
-from rodwright.unit import Fixing, Joint, JointKind, Part, Unit
+from rodwright.unit import Fixing, Part, Unit
 
 _FROM = (("left", "right"), ("front", "back"), ("below", "above"))
 """Where a piece comes from that goes along +x or -x, +y or -y, +z or -z."""
@@ -23,6 +23,8 @@ _ASIDE = 0.1
 """A way with less of an axis than this doesn't go along it."""
 _SLIDES = 100.0
 """A piece that goes farther than this (mm) past others slides in."""
+_INTO = 0.5
+"""A piece that goes less than this (mm) into a joint is put against."""
 _CLAMPS: dict[LengthUnit, float] = {"mm": 10.0, "in": 25.4}
 """Openings of clamps are told in steps of so much, mm."""
 _COLD: dict[LengthUnit, str] = {"mm": "10 C", "in": "50 F"}
@@ -73,16 +75,18 @@ def comes_from(towards: Vector) -> str:
     return f"{aslant}from {' and '.join(named)}"
 
 
-def way_said(towards: Vector, travel: float, unit: LengthUnit) -> str:
-    """Which way a piece goes in, and how far."""
+def way_said(towards: Vector, travel: float, depth: float, unit: LengthUnit) -> str:
+    """Which way a piece goes in, and how deep into its joints; ``travel`` is all its way."""
     where = comes_from(towards)
     if not where:
-        return ""
-    if travel > _SLIDES:
-        return f"Slide it in {where}, {length_said(travel, unit)}"
-    if travel >= 1.0:
-        return f"Put it on {where}; it goes in by {length_said(travel, unit)}"
-    return f"Put it against, {where}"
+        return "It comes first"
+    far = travel > _SLIDES
+    if depth > _SLIDES:
+        return f"Slide it in {where}, {length_said(depth, unit)}"
+    if depth >= _INTO:
+        verb = "Bring it in" if far else "Put it on"
+        return f"{verb} {where}; it goes in by {length_said(depth, unit)}"
+    return f"Slide it in {where}" if far else f"Put it against, {where}"
 
 
 _ON_ITS_BACK = "Lay the work on its back, on packers that clamps go under; all comes level."
@@ -110,43 +114,6 @@ def lie_said(ways: Sequence[Vector], leads: Part | None) -> str:
     if len(axes) == 1:
         return _LIES.get((axes.pop(), tuple(sorted(signs))), _ON_ITS_BACK)
     return _ON_ITS_BACK if axes == {0, 2} else "As it stands in use; turn it as the steps need."
-
-
-_IN = {
-    JointKind.HOUSING: "in a housing of",
-    JointKind.REBATE: "in a rebate with",
-    JointKind.GROOVE: "in a groove of",
-    JointKind.MITRE: "mitred to",
-    JointKind.FACE_GLUED: "glued face to face with",
-    JointKind.EDGE_GLUED: "glued to the edge of",
-    JointKind.RESTING: "rests on pins in",
-    JointKind.SCREWED: "screwed to",
-    JointKind.PINNED: "pinned to",
-    JointKind.TONGUE: "tongue and groove with",
-    JointKind.DOWEL: "dowelled to",
-    JointKind.BISCUIT: "biscuits into",
-    JointKind.LOOSE_TENON: "loose tenons into",
-    JointKind.POCKET_SCREW: "pocket screws into",
-    JointKind.KNOCK_DOWN: "knock-down fittings into",
-    JointKind.HINGED: "hinges on",
-    JointKind.SLIDING: "slides on",
-    JointKind.FLOATING: "floats, without glue, in",
-    JointKind.BUTTONED: "held so that it can move on",
-    JointKind.CLIPPED: "clipped to",
-    JointKind.STANDING: "stands on",
-    JointKind.BUTT: "against",
-}
-
-
-def joints_said(joints: Sequence[Joint], refs: Iterable[str]) -> list[str]:
-    """What a piece meets, and how."""
-    own = set(refs)
-    found: dict[JointKind, list[str]] = {}
-    for joint in joints:
-        found.setdefault(joint.kind, []).append(
-            joint.first if joint.second in own else joint.second
-        )
-    return [f"{_IN[kind]} {refs_said(others)}" for kind, others in found.items()]
 
 
 def fixings_said(fixings: Iterable[Fixing]) -> list[str]:
