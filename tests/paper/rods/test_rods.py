@@ -24,7 +24,7 @@ from rodwright.paper.rods.rods import Rod, rods_of
 from rodwright.problems import ProblemsError
 from rodwright.setout import set_out
 from rodwright.solids.meshes import placed_mesh
-from rodwright.unit import UPRIGHTS, JointKind, Part, Unit
+from rodwright.unit import UPRIGHTS, Hole, JointKind, Part, Unit
 from rodwright.wishes import read_spec
 
 
@@ -151,6 +151,37 @@ def test_what_drawers_run_on_is_on_the_upright(slides: str, what: str) -> None:
     on = [track for track in height.tracks if any("SD1" in each.refs for each in track.pieces)]
     told = [line.text for track in on for line in track.lines]
     assert any(what in each for each in told), told
+
+
+def test_rows_beside_each_other_that_differ_are_told_each_by_itself() -> None:
+    """Hinge plates take the place of holes in the front row only."""
+    wish = """
+size: {width: 1200, height: 876, depth: 381}
+carcass: {stock: ply, corners: housed}
+interior:
+  columns:
+    - width: 1 share
+      shelves: {count: 1, fixed: false}
+      doors: {hung: overlay, count: 1, hinges: left}
+    - {width: 1 share}
+"""
+    unit = unit_from(wish)
+    side = unit.part("SD1")
+    front = side.bounds().low[1]
+    rows: dict[float, list[float]] = {}
+    for each in side.workings:
+        if isinstance(each, Hole) and each.use == "adjustable shelves":
+            x, y = each.position
+            there = side.placement.to_unit((x, y, 0.0))
+            rows.setdefault(round(there[1] - front, 3), []).append(there[2])
+    assert len({len(row) for row in rows.values()}) == 2
+    told = texts(rods_of(unit)[0])
+    runs = [(aside, run) for aside, row in rows.items() for run in rows_of(sorted(row))[0]]
+    assert len(runs) >= 2
+    for aside, row in runs:
+        for at, which in ((min(row), "first"), (max(row), "last")):
+            text = f"{which} of {len(row)}, {format_length(aside, 'mm')} from the front edge"
+            assert any(text in each for each in told[format_length(at, "mm")]), text
 
 
 def test_hinges_are_told_by_their_cups_plates_leaves_and_knuckles() -> None:

@@ -84,7 +84,7 @@ def own_marks(
     placed = tuple(ends(part, axis))
     yield from placed
     local, low, high = along(part, axis), placed[0].at, placed[-1].at
-    rows: dict[tuple[Working, str, tuple[str, ...]], list[float]] = {}
+    rows: dict[tuple[Hole, str, tuple[str, ...]], list[Hole]] = {}
     for each in part.workings if local is not None else ():
         of = guests.get(each, ())
         match each:
@@ -92,7 +92,7 @@ def own_marks(
                 continue
             case Hole() if each.surface.axis != local:
                 kind = (replace(each, position=(0.0, 0.0)), each.use, of)
-                rows.setdefault(kind, []).append(_mouth(part, each)[axis])
+                rows.setdefault(kind, []).append(each)
             case Hole():
                 continue
             case PocketHole():
@@ -103,10 +103,10 @@ def own_marks(
                 for mark in _sides(part, axis, each, of, unit):
                     if low + SAME < mark.at < high - SAME:
                         yield mark
-    for (hole, use, of), places in rows.items():
-        assert isinstance(hole, Hole)
+    for (hole, use, of), alike in rows.items():
         named = Mark(0.0, of, _hole_name(use), face=hole.surface, kind="hole")
-        yield from _holes(named, places, size_of(hole, part, unit), unit)
+        for which, places in _by_rows(part, axis, alike, unit):
+            yield from _holes(named, places, size_of(hole, part, unit), unit, which)
 
 
 def corners(part: Part) -> Sequence[Vector]:
@@ -165,8 +165,39 @@ def _sides(
         yield Mark(at, of, working.called, where, detail, face, "cut")
 
 
-def _holes(named: Mark, places: Sequence[float], size: str, unit: LengthUnit) -> Iterator[Mark]:
-    """Equal holes by their middles, those in equal steps as rows."""
+def _by_rows(
+    part: Part, axis: int, holes: Sequence[Hole], unit: LengthUnit
+) -> Iterator[tuple[str, list[float]]]:
+    """The places of equal holes along an axis; where rows beside each other differ, those of each
+    row by themselves, with which it is."""
+    (side,) = (own for own in holes[0].surface.across if own != along(part, axis))
+    across = next((way for way in range(3) if along(part, way) == side), None)
+    mouths = [_mouth(part, each) for each in holes]
+    if across is None:
+        yield "", [mouth[axis] for mouth in mouths]
+        return
+    beside: dict[float, list[float]] = {}
+    for mouth in mouths:
+        beside.setdefault(round(mouth[across], 2), []).append(mouth[axis])
+    alike: dict[tuple[float, ...], list[float]] = {}
+    for aside, places in sorted(beside.items()):
+        alike.setdefault(tuple(round(at, 2) for at in sorted(places)), []).append(aside)
+    if len(alike) == 1 or not any(rows_of(places)[0] for places in alike):
+        yield "", [mouth[axis] for mouth in mouths]
+        return
+    low = part.bounds().low[across]
+    turned = part.placement.axes[side][across] < 0
+    edge = orientation_of((part,)).name((HIGH if turned else LOW)[side])
+    for asides in alike.values():
+        told = " and ".join(format_length(aside - low, unit) for aside in asides)
+        yield f"{told} from the {edge}", [at for aside in asides for at in beside[aside]]
+
+
+def _holes(
+    named: Mark, places: Sequence[float], size: str, unit: LengthUnit, which: str
+) -> Iterator[Mark]:
+    """Equal holes by their middles, those in equal steps as rows; ``which`` row it is, if others
+    beside it differ."""
     there = distinct(places)
     count = Counter(min(there, key=lambda each, at=at: abs(each - at)) for at in places)  # type: ignore[misc]
     rows, others = rows_of(there)
@@ -181,9 +212,10 @@ def _holes(named: Mark, places: Sequence[float], size: str, unit: LengthUnit) ->
         pitch = f"{format_length((row[-1] - row[0]) / last, unit)} apart"
         for number, at in enumerate(row):
             place = {0: f"first of {last + 1}", last: f"last of {last + 1}"}.get(number, "")
-            yield mark(at, place=place, pitch=pitch, minor=not place)
+            told = ", ".join(filter(None, (place, which))) if place else ""
+            yield mark(at, place=told, pitch=pitch, minor=not place)
     for at in others:
-        yield mark(at)
+        yield mark(at, place=which)
 
 
 def _hole_name(use: str) -> str:

@@ -53,7 +53,11 @@ class Line:
     def _told(self, most: int | None) -> str:
         boards: dict[str, dict[str, None]] = {}
         others: dict[tuple[str, str], dict[str, None]] = {}
+        named = {mark.what for mark in self.marks if not mark.minor}
         for mark in self.marks:
+            # A hole within one row beside the first or the last of another.
+            if mark.minor and mark.what in named:
+                continue
             if mark.kind in {"end", "board", "edge"}:
                 boards.setdefault(mark.what, {}).update(dict.fromkeys(mark.of))
             else:
