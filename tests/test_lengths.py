@@ -273,11 +273,13 @@ def test_a_length_past_its_limit_never_reads_like_it(
         # 1/3 in is 21 1/3 sixty-fourths: three of them are an inch.
         ([25.4 / 3] * 3, "in", [False] * 3, ("21/64", "21/64", "11/32")),
         ([100.06, 200.06], "mm", [True, True], ("100.1", "200")),
+        # What is kept more gives way last.
+        ([100.04, 3.04, 100.04], "mm", [1, 2, 1], ("100", "3", "100.1")),
         ([], "mm", [], ()),
     ],
 )  # fmt: skip
 def test_a_chain_of_figures_adds_up(
-    lengths: list[float], unit: LengthUnit, kept: list[bool], shown: tuple[str, ...]
+    lengths: list[float], unit: LengthUnit, kept: list[int], shown: tuple[str, ...]
 ) -> None:
     assert shown_adding_up(lengths, unit, kept) == shown
 

@@ -130,13 +130,13 @@ def as_shown(mm: float, unit: LengthUnit) -> float:
 
 
 def shown_adding_up(
-    lengths: Sequence[float], unit: LengthUnit, kept: Sequence[bool]
+    lengths: Sequence[float], unit: LengthUnit, kept: Sequence[int]
 ) -> tuple[str, ...]:
     """Lengths in mm as text in ``unit`` that add up, as they are read, to their sum as it is read.
 
     Each is as :func:`format_length` has it, or one step (0.1 mm, 1/64 in) off, none below 0: first
-    those that aren't ``kept``, and of them the ones that rounding took farthest the other way (the
-    largest remainders); of equal ones the later first.
+    those that are least ``kept``, and of them the ones that rounding took farthest the other way
+    (the largest remainders); of equal ones the later first.
     """
     steps = [_steps(each, unit) for each in lengths]
     lack = _steps(math.fsum(lengths), unit) - sum(steps)

@@ -10,7 +10,7 @@ import pytest
 from kit.samples import bookcase
 from kit.specs import unit_from
 from rodwright import read_spec, set_out
-from rodwright.lengths import as_shown, parse_length
+from rodwright.lengths import as_shown, format_length, parse_length
 from rodwright.pictures.drafting.chains import Chain, chains, dimensions_of, pitch_note
 from rodwright.pictures.drafting.seen import ViewName
 from rodwright.unit import Unit
@@ -94,6 +94,22 @@ def test_chains_add_up_and_start_where_the_last_one_ends(path: Path) -> None:
         for chain in chains(unit, view):
             if chain.name != "levels":
                 adds_up(unit, chain)
+
+
+def test_a_gap_reads_the_same_in_every_chain() -> None:
+    """Three fronts and two gaps, which in 64ths of an inch don't add up by themselves."""
+    unit = unit_from(
+        "unit: in\n"
+        "size: {width: 20, height: 30 1/2, depth: 15}\n"
+        "stock:\n"
+        "  ply: {kind: sheet, material: birch plywood, thickness: 3/4}\n"
+        "interior: {drawers: {count: 3, hung: overlay, stock: ply, bottom: {stock: ply}}}\n"
+    )
+    fronts = next(each for each in chains(unit, "front") if each.dimensions[0].side == "right")
+    adds_up(unit, fronts)
+    gaps = [each for each in fronts.dimensions if each.end[1] - each.start[1] < 6]
+    plain = [format_length(each.end[1] - each.start[1], "in") for each in gaps]
+    assert len(gaps) == 2 and [each.text for each in gaps] == plain
 
 
 def adds_up(unit: Unit, chain: Chain) -> None:

@@ -4,7 +4,8 @@ Everything is worked out from the parts, never from drawn lines.  Lengths in mm;
 that of its camera (:mod:`rodwright.pictures.camera`): front x and z, from the left -y and z, plan
 x and y of the unit.  The figures of a chain are in the unit's measure and add up, as they are
 read, to what the whole chain reads (:func:`rodwright.lengths.shown_adding_up`): thicknesses of
-boards are shown as they are, of clear spaces some may be a step (0.1 mm, 1/64 in) off.
+boards and gaps are shown as they are, of clear spaces some may be a step (0.1 mm, 1/64 in) off, or
+where there are none, of what is long.
 """
 
 from __future__ import annotations
@@ -35,6 +36,9 @@ Place = tuple[Literal["x", "y"], Side, float]
 points are."""
 _MANY = 14
 """Heights from one datum are told of no more levels than this: more crowd each other."""
+_GAP, _LONG = 6.0, 50.0
+"""Clear spaces under this are gaps, which read the same wherever they are told; and on a board so
+long a step is little."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,7 +130,7 @@ def chain(
     """A chain from end to end, each board and each space between two of them a figure."""
     along, side, where = place
     found = stretches(boards, ends)
-    texts = shown_adding_up([b - a for a, b, _ in found], unit, [kept for *_, kept in found])
+    texts = shown_adding_up([b - a for a, b, _ in found], unit, [_kept(*each) for each in found])
 
     def at(length: float) -> tuple[float, float]:
         return (where, length) if along == "y" else (length, where)
@@ -134,6 +138,13 @@ def chain(
     pairs = zip(found, texts, strict=True)
     shown = (Dimension(at(a), at(b), text, along, side, name) for (a, b, _), text in pairs)
     return Chain(name, main, tuple(shown))
+
+
+def _kept(start: float, end: float, filled: bool) -> int:
+    """How much a figure is to be shown as it is, where others of its chain can give way."""
+    if filled:
+        return 1 if end - start >= _LONG else 3
+    return 2 if end - start < _GAP else 0
 
 
 def _front(unit: Unit) -> Iterator[Chain]:

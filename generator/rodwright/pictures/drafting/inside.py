@@ -23,8 +23,9 @@ from rodwright.pictures.drafting.room import Room, broken
 from rodwright.pictures.drafting.sides import SHORT, Frame, Member, ends_of
 from rodwright.pictures.drafting.views import Dimension, Line, Note, Point
 
-_SOFT = 5.0
-"""A text on one of the view's lines costs as much as being so far (mm) from where it belongs."""
+_SOFT = 12.0
+"""A text on one of the view's lines costs as much as being so far (mm) from where it belongs: a
+leader near by is the better."""
 _LEADER = 4.0
 """So does a text that needs a leader."""
 _THROUGH = 40.0
