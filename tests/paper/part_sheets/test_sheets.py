@@ -237,3 +237,15 @@ interior:
         "pocket screw to SD1",
         "pocket screw to DV1",
     ]
+
+
+@pytest.mark.parametrize(("stopped", "squared"), [(0, False), (20, True)])
+def test_stopped_ends_that_take_a_square_piece_are_squared(stopped: int, squared: bool) -> None:
+    unit = unit_from(
+        "size: {width: 600, height: 800, depth: 300}\n"
+        f"interior: {{shelves: {{count: 1, ends: housed, stopped: {stopped}}}}}\n"
+    )
+    found = sheet(unit, "SD1")
+    (number,) = (each.number for each in entries(found) if each.purpose == "SH1")
+    said = [each for each in found.work if each.startswith("Square the stopped ends")]
+    assert any(f" {number} " in each for each in said) is squared

@@ -18,15 +18,25 @@ _GRAIN = {
 
 
 def order_of_work(
-    unit: Unit, parts: Sequence[Part], datum: Datum, operations: Sequence[Operation], marks: int
+    unit: Unit,
+    parts: Sequence[Part],
+    datum: Datum,
+    operations: Sequence[Operation],
+    marks: int,
+    square: Sequence[int],
 ) -> tuple[str, ...]:
-    """What is done to a part one after the other, with so many places that are only marked;
-    lengths in the unit's measure."""
-    return tuple(_steps(unit, parts, datum, operations, marks))
+    """What is done to a part one after the other, with so many places that are only marked, and
+    the numbers of what is to be ``square`` at its ends; lengths in the unit's measure."""
+    return tuple(_steps(unit, parts, datum, operations, marks, square))
 
 
 def _steps(
-    unit: Unit, parts: Sequence[Part], datum: Datum, operations: Sequence[Operation], marks: int
+    unit: Unit,
+    parts: Sequence[Part],
+    datum: Datum,
+    operations: Sequence[Operation],
+    marks: int,
+    square: Sequence[int],
 ) -> Iterator[str]:
     first = parts[0]
     left_on = trims(first)
@@ -38,6 +48,9 @@ def _steps(
         yield _marking(datum, 0.0 if before else left_on.get(datum.origin[0], 0.0))
     for each in operations:
         yield f"{each.heading}{_lying(datum, each)}: {_numbers(each)}."
+    if square:
+        numbers = f"no{'s' * (len(square) > 1)}. {_listed([str(each) for each in square])}"
+        yield f"Square the stopped ends of {numbers} with a chisel if a router left them round."
     if marks:
         made = sum(len(each.entries) for each in operations)
         yield f"Mark in pencil what is set against it: {_range(made + 1, made + marks)}."

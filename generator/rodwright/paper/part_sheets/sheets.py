@@ -20,6 +20,7 @@ from rodwright.paper.part_sheets.pairs import Hands, hands
 from rodwright.paper.part_sheets.patches import Patch
 from rodwright.paper.part_sheets.purposes import purposes
 from rodwright.paper.part_sheets.slants import whole_end
+from rodwright.paper.part_sheets.square_ends import square_ends
 from rodwright.unit import (
     Bevel,
     Easing,
@@ -159,7 +160,9 @@ def _laid(unit: Unit, parts: Sequence[Part], pair: Hands) -> Laid:
         operations=made,
         marks=tuple(each.entry for each in marked),
         held_by=held_by(unit, pieces),
-        work=order_of_work(unit, pieces, datum, made, len(marked)),
+        work=order_of_work(
+            unit, pieces, datum, made, len(marked), square_ends(unit, pieces, numbered)
+        ),
     )
     return Laid(sheet, first, datum, (*numbered, *marked))
 
