@@ -286,6 +286,16 @@ def test_drawers_doors_and_loose_shelves_go_into_a_carcass_that_stands() -> None
     for title in ("Drawers", "Doors", "Loose shelves"):
         assert leads[title]["Stands"].startswith("Stand it up where it is to stand")
         assert "Lies" not in leads[title]
+    carcass = next(lead for title, lead in leads.items() if title.startswith("Carcass"))
+    assert "DV1, SD2 before the work is closed" in carcass["Slides"]
+    assert [title for title, lead in leads.items() if lead.get("Slides")] == ["Carcass, glued up"]
+    (hung,) = (
+        move
+        for each in section.data["stages"]
+        if each["title"] == "Drawers"
+        for move in each["moves"]
+    )
+    assert hung["joints"][-1].endswith("before it is hung")
     assert any("not below 50 F" in line for line in section.data["general"])
 
 

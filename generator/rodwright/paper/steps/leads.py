@@ -18,7 +18,7 @@ from rodwright.paper.steps.words import (
     refs_said,
     weight_said,
 )
-from rodwright.unit import JointKind, Part, Unit
+from rodwright.unit import Joint, JointKind, Part, Role, Unit
 from rodwright.unit.shop_part import shop_part
 
 _HUNG = (DRAWERS, DOORS, LOOSE)
@@ -44,6 +44,7 @@ def lead_said(unit: Unit, stage: Stage) -> Iterator[tuple[str, str]]:
     else:
         ways = [way for step in steps for way in (step.towards, *step.drawn)]
         yield "Lies", lie_said(ways, _flat_on(unit, steps))
+    yield "Slides", _slides_said(unit, stage)
     if stage.number == FRAME:
         yield "Trim", _trimmed_said(unit, stage)
     largest = max(stage.makings, key=lambda each: each.glue.metres if each.glue else 0.0)
@@ -82,6 +83,26 @@ def _stands(stage: Stage) -> bool:
     if not stage.name:
         return stage.number in (SURROUND, *_HUNG)
     return stage.number in _HUNG and begun(stage) and not stage.glued
+
+
+def on_slides(joint: Joint) -> bool:
+    """Whether a drawer runs there on bought slides: wooden runners need no screws of their own."""
+    return joint.kind is JointKind.SLIDING and bool(joint.fixings)
+
+
+def _slides_said(unit: Unit, stage: Stage) -> str:
+    """Where slides are screwed on while one can still reach; no sub-assembly that comes made."""
+    own = {ref for step in stage.steps if not step.brings for ref in step.refs}
+    carriers = [joint.first for joint in unit.joints if on_slides(joint) and joint.first in own]
+    # A joint names the first of several packers, all of which carry.
+    names = {unit.part(ref).name for ref in carriers if unit.part(ref).role is Role.PACKER}
+    carriers += [ref for ref in own if unit.part(ref).name in names]
+    if not carriers:
+        return ""
+    return (
+        f"Screw the slides' members for the carcass to {refs_said(carriers)} before the work is "
+        "closed: later a driver hardly gets in."
+    )
 
 
 def _trimmed_said(unit: Unit, stage: Stage) -> str:

@@ -25,7 +25,7 @@ from rodwright.handover.lists import common_name
 from rodwright.mass import weight
 from rodwright.paper.sections import Section
 from rodwright.paper.steps.joint_words import joints_said
-from rodwright.paper.steps.leads import after_said, begun, lead_said
+from rodwright.paper.steps.leads import after_said, begun, lead_said, on_slides
 from rodwright.paper.steps.pictures import draw_move, scene_of
 from rodwright.paper.steps.plan import Move, PlannedStage, plan_of
 from rodwright.paper.steps.words import (
@@ -121,6 +121,8 @@ def move_data(unit: Unit, move: Move, stage: Stage) -> dict[str, Any]:
     """A move for its template."""
     first = move.steps[0]
     joints = joints_said([j for step in move.steps for j in step.joints], move.refs)
+    if any(on_slides(joint) for step in move.steps for joint in step.joints):
+        joints.append("the slides' members are screwed to carcass and box before it is hung")
     hardware = fixings_said(move.fixings)
     off = len(stage.makings)
     heaviest = max(move.steps, key=lambda step: sum(weight(unit.part(r)) for r in step.refs))
