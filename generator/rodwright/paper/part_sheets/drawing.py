@@ -34,7 +34,7 @@ LYING: dict[LengthUnit, tuple[float, float]] = {"mm": (297.0, 210.0), "in": (279
 """mm: A4 (ISO 216) and Letter (ASME Y14.1, size A, from memory), lying."""
 MARGINS = (32.0, 28.0)
 """mm of a page's width and height that its margins take."""
-_MOST_HIGH, _FAIRLY_HIGH = 62.0, 36.0
+_MOST_HIGH, _FAIRLY_HIGH = 62.0, 48.0
 """mm of paper: no face is drawn higher, nor lower than the second to save a page."""
 _LEAST_HIGH = (9.0, 9.0, 14.0)
 """mm of paper that an end, an edge and a face are high at least: what would be lower is drawn
