@@ -26,6 +26,7 @@ from rodwright.paper.book.parts import parts_section
 from rodwright.paper.book.strength import strength_section
 from rodwright.paper.book.whole import SIZES, book_pdf, lying
 from rodwright.paper.lists.section import lists_section
+from rodwright.paper.sections import Section
 from rodwright.setout import set_out
 from rodwright.trade.label_sheets import Paper
 from rodwright.wishes import SpecFile, read_spec
@@ -155,6 +156,31 @@ def test_words_of_the_spec_are_in_quotes(tmp_path: Path) -> None:
     for word in ("left", "hinge.opens_to_where_it_is_stopped", "middle"):
         assert f"“{word}”" in told
     assert "`" not in told
+
+
+def test_what_would_help_stays_with_what_fails(tmp_path: Path) -> None:
+    row = {
+        **{"subject": "plinth", "what": "sag after 10 years", "figure": "9 mm", "spare": "none"},
+        **{"limit": "at most 3 mm", "word": "Doesn't hold", "lacking": "", "memory": True},
+        "remedies": ["Would do: a thicker one", "Would do: another " * 6, "Not enough: a third"],
+    }
+    data = {"groups": [{"title": "Bases", "rows": [row] * 40}]}
+    unit, grey = set_out(plain(tmp_path, "Niche shelf")), picture()
+    sections, when = (
+        [Section("strength", "Will it hold?", data)],
+        datetime(2026, 11, 20, tzinfo=UTC),
+    )
+    made = tmp_path / "book.pdf"
+    made.write_bytes(book_pdf(unit, cover_data(unit, (), grey), sections, "a4", when))
+    counts = [
+        [page.text.count(word) for word in ("plinth", "Doesn", "third")]
+        for page in pages_of(made)[1:]
+    ]
+    assert len(counts) > 2 and sum(each[0] for each in counts) == 40
+    assert all(one == two == three for one, two, three in counts)
+    told = next(iter(pages_of(made)[1:])).words
+    at = next(number for number, word in enumerate(told) if word.text == "plinth")
+    assert len({round(word.top) for word in told[at : at + 5]}) == 1, "what fails is on one line"
 
 
 def test_a_heading_stays_with_its_table(tmp_path: Path) -> None:
