@@ -249,3 +249,15 @@ def test_stopped_ends_that_take_a_square_piece_are_squared(stopped: int, squared
     (number,) = (each.number for each in entries(found) if each.purpose == "SH1")
     said = [each for each in found.work if each.startswith("Square the stopped ends")]
     assert any(f" {number} " in each for each in said) is squared
+
+
+def test_screws_without_bored_places_are_marked_from_the_pieces_in_place() -> None:
+    unit = unit_from(
+        "size: {width: 900, height: 800, depth: 380}\nbase: {kind: plinth, height: 90}\n"
+        "interior: {drawers: {count: 2, hung: overlay}}\n"
+    )
+    (bottom,) = (each for each in sheet(unit, "BT1").held_by if "PL1" in each)
+    assert "clearance" in bottom
+    assert bottom.endswith(", marked from the pieces in place")
+    (front,) = (each for each in sheet(unit, "DRE1").held_by if "DRF1" in each)
+    assert "in place" not in front
