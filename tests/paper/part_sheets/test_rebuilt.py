@@ -59,6 +59,8 @@ from rodwright.wishes import read_spec
 MODELS = sorted(Path(__file__).parents[3].glob("models/*.yaml"))
 NOTHING = 0.01
 """mm3 that rounding of coordinates leaves."""
+SLIVER = 1.0
+"""mm3: what a hundredth of a millimetre is over the wall of a bore, 5 mm wide and 12 deep."""
 WAYS: list[tuple[Vector, Vector]] = [
     (first, second)
     for first, second in permutations(
@@ -152,7 +154,7 @@ def test_parts_of_any_unit_are_made_of_their_sheets(wish: Wish, unit: LengthUnit
     except ProblemsError:
         assume(False)
     for real, each, sheet in sheets(random):
-        assert differs(real, sheet) < NOTHING, each.sheet.refs
+        assert differs(real, sheet) < SLIVER, each.sheet.refs
 
 
 @pytest.mark.parametrize(("was", "is_"), [("near", "far"), ("far", "near")])
