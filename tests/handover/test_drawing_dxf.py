@@ -11,7 +11,8 @@ from pathlib import Path
 import ezdxf
 import pytest
 
-from rodwright.handover.drawing_dxf import drawing_dxf, plain_text
+from rodwright.handover.drawing_dxf import drawing_dxf
+from rodwright.handover.dxf import plain_text
 from rodwright.pictures.drafting.sheets import Sheet, draw_sheet, projected
 from rodwright.pictures.drafting.title_block import TitleBlock
 from rodwright.pictures.drafting.views import Cut, Dimension, Note, View

@@ -8,7 +8,7 @@ from typing import Any
 
 from rodwright.cnc.layers import OUTLINE
 from rodwright.cnc.shapes import Circle, Path, Shape, Text
-from rodwright.handover.dxf import document_bytes, new_document
+from rodwright.handover.dxf import document_bytes, new_document, plain_text
 
 _COLOURS = {"FACE": 5, "REVERSE": 3, "THROUGH": 1, "NEAR": 6, "FAR": 6, "BACK": 6}
 """Colour numbers by what a layer's name begins with; the name tells it all without."""
@@ -48,6 +48,6 @@ def _add(space: Any, shape: Shape) -> None:
         case Text():
             attributes["rotation"] = 90.0 if shape.upright else 0.0  # type: ignore[assignment]
             text = space.add_text(
-                shape.text.replace("%%", "% %"), height=shape.height, dxfattribs=attributes
+                plain_text(shape.text), height=shape.height, dxfattribs=attributes
             )
             text.set_placement(shape.at, align=TextEntityAlignment.MIDDLE_CENTER)

@@ -64,7 +64,12 @@ class Layer:
 
 def figure(mm: float) -> str:
     """A figure to a hundredth, as it stands in a layer's name."""
-    return f"{mm:.2f}".rstrip("0").rstrip(".").replace(".", "p")
+    return hundredths(mm).replace(".", "p")
+
+
+def hundredths(mm: float) -> str:
+    """A figure to a hundredth of a mm: an inch's parts aren't whole tenths."""
+    return f"{mm:.2f}".rstrip("0").rstrip(".")
 
 
 def said(name: str) -> str:

@@ -17,6 +17,7 @@ from rodwright.cnc.shop_page import Contents, page_data, parts_csv
 from rodwright.handover.json_text import json_text
 from rodwright.handover.names import slug
 from rodwright.handover.step import write_step_part
+from rodwright.paper.book.whole import usual_paper
 from rodwright.paper.typesetting import typeset
 from rodwright.unit import Unit
 
@@ -41,8 +42,7 @@ def pack_files(contents: Contents, when: datetime) -> dict[str, bytes]:
     names = _sheet_names(contents.sheets)
     for sheet, name in zip(contents.sheets, names, strict=True):
         files[name] = shapes_dxf(sheet.shapes)
-    paper = "letter" if contents.unit.display_unit == "in" else "a4"
-    data = page_data(contents, names, paper)
+    data = page_data(contents, names, usual_paper(contents.unit))
     (files[PAGE],) = typeset("shop-page", data, {}, when=when)
     files["parts.csv"] = parts_csv(contents)
     return files

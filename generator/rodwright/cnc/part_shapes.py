@@ -7,12 +7,12 @@ from dataclasses import dataclass
 
 from shapely.geometry import Polygon
 
-from rodwright.cnc.layers import EDGING, GRAIN, OUTLINE, TEXT, Layer
+from rodwright.cnc.layers import EDGING, GRAIN, OUTLINE, TEXT, Layer, hundredths
 from rodwright.cnc.outlines import outline
 from rodwright.cnc.shapes import Path, Point, Shape, Text, mirrored
 from rodwright.cnc.workings import by_hand, shapes_of
 from rodwright.handover.products import Product
-from rodwright.unit import Grain, Part, Surface, Working
+from rodwright.unit import Grain, Part, Surface
 from rodwright.unit.orientation import orientation_of
 
 _EDGES = (Surface.NEAR_END, Surface.FAR_END, Surface.FACE_EDGE, Surface.BACK_EDGE)
@@ -73,7 +73,7 @@ def _texts(product: Product, *, over: bool = False) -> Iterator[Shape]:
     if over:
         up = orientation_of(shop.pieces).name(Surface.REVERSE)
     refs = ", ".join(each.ref for each in shop.pieces)
-    sizes = " x ".join(f"{each:.2f}".rstrip("0").rstrip(".") for each in part.blank.size)
+    sizes = " x ".join(hundredths(each) for each in part.blank.size)
     lines = (
         refs if len(refs) <= 40 else f"{shop.pieces[0].ref} and {len(shop.pieces) - 1} more",
         product.name.split(" ", 1)[-1][:40],
@@ -136,8 +136,3 @@ def _edge(surface: Surface, length: float, width: float) -> tuple[Point, Point]:
 def layers_in(shapes: Sequence[Shape]) -> tuple[str, ...]:
     """The layers of some shapes, in the order in which they first occur."""
     return tuple(dict.fromkeys(each.layer for each in shapes))
-
-
-def waiting(product: Product) -> tuple[Working, ...]:
-    """What can only be made once the piece is trimmed and edged: on no drawing."""
-    return product.shop.later

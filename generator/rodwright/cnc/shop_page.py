@@ -7,12 +7,14 @@ from dataclasses import dataclass
 from typing import Any
 
 from rodwright.checks.findings import Finding, Severity
-from rodwright.cnc.layers import said
+from rodwright.cnc.layers import hundredths, said
 from rodwright.cnc.nested import NestedSheet
-from rodwright.cnc.part_shapes import PartShapes, layers_in, waiting
+from rodwright.cnc.part_shapes import PartShapes, layers_in
 from rodwright.handover.cut_words import lot_title
 from rodwright.handover.tables import Cell, Column, csv_bytes
 from rodwright.handover.working_names import working_names
+from rodwright.paper.typesetting import paper_name
+from rodwright.trade.label_sheets import Paper
 from rodwright.trade.machining import TOLERANCES
 from rodwright.unit import Channel, Grain, Mortise, Unit
 from rodwright.unit.orientation import orientation_of
@@ -34,7 +36,7 @@ class Contents:
     findings: tuple[Finding, ...]
 
 
-def page_data(contents: Contents, names: Sequence[str], paper: str) -> dict[str, Any]:
+def page_data(contents: Contents, names: Sequence[str], paper: Paper) -> dict[str, Any]:
     """The page as data for its template; ``names`` are those of the sheets' files."""
     unit = contents.unit
     layers = dict.fromkeys(
@@ -44,7 +46,7 @@ def page_data(contents: Contents, names: Sequence[str], paper: str) -> dict[str,
     )
     layers |= dict.fromkeys(name for each in contents.sheets for name in layers_in(each.shapes))
     return {
-        "paper": "us-letter" if paper == "letter" else "a4",
+        "paper": paper_name(paper),
         "title": unit.title,
         "about": [
             [what, text]
@@ -118,7 +120,7 @@ def _stocks(contents: Contents) -> Iterator[dict[str, Any]]:
         thickness = drawn[0].product.part.blank.thickness
         yield {
             "folder": f"parts/{folder}",
-            "what": f"{stock.described}, {_mm(thickness)} mm thick",
+            "what": f"{stock.described}, {hundredths(thickness)} mm thick",
             "sawn": stock.kind == "board",
             "rows": [_row(each) for each in drawn],
         }
@@ -132,7 +134,7 @@ def _row(drawn: PartShapes) -> dict[str, Any]:
         "quantity": len(product.shop.pieces),
         "refs": ", ".join(each.ref for each in product.shop.pieces),
         "name": product.name.split(" ", 1)[-1],
-        "size": f"{_mm(length)} x {_mm(width)}",
+        "size": f"{hundredths(length)} x {hundredths(width)}",
         "grain": _GRAIN[part.blank.grain],
         "up": product.shop.up,
         "second": bool(drawn.reverse),
@@ -151,20 +153,20 @@ def _narrowest(drawn: Sequence[PartShapes]) -> str:
         for each in part.workings
         if isinstance(each, Channel | Mortise) and each.worked_from(part.blank.size) is not None
     ]
-    return _mm(min(widths)) if widths else ""
+    return hundredths(min(widths)) if widths else ""
 
 
 def _edged(drawn: PartShapes) -> Iterator[str]:
     shop = drawn.product.shop
     orientation = orientation_of(shop.pieces)
     for each in shop.edged:
-        yield f"{orientation.name(each.surface)}: {each.called} {_mm(each.thickness)} mm"
+        yield f"{orientation.name(each.surface)}: {each.called} {hundredths(each.thickness)} mm"
 
 
 def _left(drawn: PartShapes) -> Iterator[str]:
     yield from drawn.by_hand
     size = drawn.product.part.blank.size
-    for name in dict.fromkeys(working_names(waiting(drawn.product), size, "mm")):
+    for name in dict.fromkeys(working_names(drawn.product.shop.later, size, "mm")):
         yield f"{name}: once it is trimmed and edged"
 
 
@@ -172,13 +174,8 @@ def _sheet(sheet: NestedSheet, name: str) -> dict[str, Any]:
     return {
         "file": name,
         "what": lot_title(sheet.lot, "mm"),
-        "size": f"{_mm(sheet.length)} x {_mm(sheet.width)}",
+        "size": f"{hundredths(sheet.length)} x {hundredths(sheet.width)}",
         "refs": list(sheet.refs),
         "turn_over": list(sheet.turn_over),
         "bare": list(sheet.bare),
     }
-
-
-def _mm(length: float) -> str:
-    """To a hundredth: an inch's parts aren't whole tenths."""
-    return f"{length:.2f}".rstrip("0").rstrip(".")

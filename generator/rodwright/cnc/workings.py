@@ -69,7 +69,10 @@ def _hole(hole: Hole, size: Vector) -> Shape:
     through = hole.depth is None or hole.depth >= size[surface.axis] - TOUCH
     if surface.axis == 2:
         layer = Layer(
-            None if through else surface, hole.called, hole.diameter, _deep(hole, through)
+            None if through else surface,
+            hole.called,
+            hole.diameter,
+            None if through else hole.depth,
         )
         return Circle(layer.name, hole.position, hole.diameter)
     up = hole.position[1]
@@ -77,10 +80,6 @@ def _hole(hole: Hole, size: Vector) -> Shape:
         surface, hole.called, hole.diameter, size[surface.axis] if through else hole.depth, up
     )
     return Path(layer.name, _rectangle(hole.bounds(size)))
-
-
-def _deep(hole: Hole, through: bool) -> float | None:
-    return None if through else hole.depth
 
 
 def _mortise(mortise: Mortise, size: Vector) -> Shape:

@@ -12,7 +12,7 @@ from collections.abc import Callable, Iterable, Sequence
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from rodwright.handover.dxf import document_bytes, new_document
+from rodwright.handover.dxf import document_bytes, new_document, plain_text
 from rodwright.pictures.drafting.drafted import DraftedDimension, Ring
 from rodwright.pictures.drafting.figures import (
     ARROW,
@@ -215,13 +215,6 @@ def _titles(space: Modelspace, sheet: Sheet, to_model: ToModel) -> None:
         start = (text.rect.left, text.base[1])
         entity = _text(space, text, to_model, sheet.scale, "title block")
         entity.set_placement(to_model(start), align=TextEntityAlignment.LEFT)
-
-
-def plain_text(text: str) -> str:
-    """A text as a TEXT entity has to hold it, so that none of it is taken for a code."""
-    if "%%" in text:
-        text = text.replace("%", "%%%")
-    return text.replace("^", "^ ")
 
 
 def _lines(space: BaseLayout, lines: Iterable[Line], to_model: ToModel, layer: str) -> None:

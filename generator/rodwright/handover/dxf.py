@@ -53,3 +53,10 @@ def document_bytes(document: Drawing) -> bytes:
         document.write(text)
     data: bytes = document.encode(text.getvalue())
     return data
+
+
+def plain_text(text: str) -> str:
+    """A text as a TEXT entity has to hold it, so that none of it is taken for a code."""
+    if "%%" in text:
+        text = text.replace("%", "%%%")
+    return text.replace("^", "^ ")

@@ -125,13 +125,19 @@ def hardware_list(unit: Unit) -> tuple[HardwareRow, ...]:
 
     An article has one row, wherever it goes and however its name is written.
     """
+    return tuple(_hardware_row(*kind, pieces) for kind, pieces in articles(unit).items())
+
+
+def articles(unit: Unit) -> dict[tuple[str, str], list[tuple[Fixing, Joint | None]]]:
+    """All that is bought in by its name and size, in their order, each with the joint that needs it
+    (None: it belongs to none)."""
     gathered: dict[tuple[str, str], list[tuple[Fixing, Joint | None]]] = {}
     names: dict[str, str] = {}
     needed = [(fixing, joint) for joint in unit.joints for fixing in joint.fixings]
     for fixing, joint in [*needed, *((fixing, None) for fixing in unit.fixings)]:
         name = names.setdefault(fixing.name.casefold(), fixing.name)
         gathered.setdefault((name, fixing.size), []).append((fixing, joint))
-    return tuple(_hardware_row(*kind, gathered[kind]) for kind in sorted(gathered))
+    return {kind: gathered[kind] for kind in sorted(gathered)}
 
 
 def _hardware_row(name: str, size: str, pieces: list[tuple[Fixing, Joint | None]]) -> HardwareRow:

@@ -17,8 +17,14 @@ from typing import Any, Literal
 
 from rodwright.pictures.glyphs import font_files, lacking
 from rodwright.problems import Problem, ProblemsError
+from rodwright.trade.label_sheets import Paper
 
 _TEMPLATES = "templates"
+
+
+def paper_name(paper: Paper) -> str:
+    """What Typst calls a paper."""
+    return "a4" if paper == "a4" else "us-letter"
 
 
 def refuse_without_typst() -> None:

@@ -142,7 +142,7 @@ def _notes(
             *(["edged"] if part.edged else []),
         ]
         if before:
-            yield f"sizes and places as they are once it is {_listed(before)}"
+            yield f"sizes and places as they are once it is {listed(before)}"
         return
     for amount, surfaces in _by_amount(left_on).items():
         yield f"cut {format_length(amount, unit)} over at {_places(surfaces, orientation)}"
@@ -200,8 +200,9 @@ def _places(surfaces: Sequence[Surface], orientation: Orientation) -> str:
     for axis, both in ((0, "both ends"), (1, "both edges")):
         there = [each for each in surfaces if each.axis == axis]
         said += [both] if len(there) == 2 else [f"the {orientation.name(each)}" for each in there]
-    return _listed(said)
+    return listed(said)
 
 
-def _listed(words: Sequence[str]) -> str:
+def listed(words: Sequence[str]) -> str:
+    """Words one after the other, the last after an and."""
     return " and ".join(filter(None, (", ".join(words[:-1]), words[-1])))

@@ -7,7 +7,7 @@ from datetime import datetime
 from typing import Any
 
 from rodwright.paper.sections import Section
-from rodwright.paper.typesetting import typeset
+from rodwright.paper.typesetting import paper_name, typeset
 from rodwright.pictures.drafting.figures import PAPERS
 from rodwright.pictures.drafting.figures import Paper as Sheet
 from rodwright.pictures.glyphs import text_width
@@ -61,7 +61,7 @@ def book_pdf(
             if gathered.setdefault(name, content) != content:
                 raise ValueError(f"two sections have a picture called {name}")
     document = {
-        "paper": "a4" if paper == "a4" else "us-letter",
+        "paper": paper_name(paper),
         "title": unit.title,
         "short": _short(unit.title, _TITLE),
         "author": ", ".join(filter(None, (unit.author, unit.organisation))),

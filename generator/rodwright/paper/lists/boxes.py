@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from math import ceil
 
+from rodwright.handover.lists import articles
 from rodwright.trade.spare import SPARE, has_spares
 from rodwright.unit import TRAITS, Assembly, Fixing, Joint, Unit
 
@@ -48,22 +49,15 @@ def boxes_of(unit: Unit) -> Boxes:
     What holds a joint is in the box of the part that comes to it, as it is then that it is put in:
     a door's hinges are in the doors' box, not in the carcass's.
     """
-    needed: list[tuple[Fixing, Joint | None]] = [
-        (fixing, joint) for joint in unit.joints for fixing in joint.fixings
-    ]
-    needed += [(fixing, None) for fixing in unit.fixings]
     gathered: dict[tuple[str, str], dict[str, int]] = {}
-    names: dict[str, str] = {}
-    for fixing, joint in needed:
-        name = names.setdefault(fixing.name.casefold(), fixing.name)
-        counts = gathered.setdefault((name, fixing.size), {})
-        box = _box(unit, fixing, joint)
-        counts[box] = counts.get(box, 0) + fixing.count
+    for kind, pieces in articles(unit).items():
+        counts = gathered.setdefault(kind, {})
+        for fixing, joint in pieces:
+            box = _box(unit, fixing, joint)
+            counts[box] = counts.get(box, 0) + fixing.count
     used = tuple(box for box in _ORDER if any(box in counts for counts in gathered.values()))
-    articles = (
-        _article(*kind, [gathered[kind].get(box, 0) for box in used]) for kind in sorted(gathered)
-    )
-    return Boxes(tuple(map(str, used)), tuple(articles))
+    rows = (_article(*kind, [gathered[kind].get(box, 0) for box in used]) for kind in gathered)
+    return Boxes(tuple(map(str, used)), tuple(rows))
 
 
 def boxes_data(boxes: Boxes) -> dict[str, object]:

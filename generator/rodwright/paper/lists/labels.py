@@ -13,7 +13,7 @@ from rodwright.cutting.whole import Cutting
 from rodwright.cutting.work import Label, Lot
 from rodwright.handover.cut_tables import label_rows, labels_of
 from rodwright.lengths import LengthUnit, format_length
-from rodwright.paper.typesetting import typeset
+from rodwright.paper.typesetting import paper_name, typeset
 from rodwright.trade.label_sheets import LabelSheet
 from rodwright.unit import Grain, Unit
 
@@ -73,7 +73,7 @@ def labels_data(
     codes = {f"qr/{number}.svg": _qr(each.code) for number, each in enumerate(texts)}
     data = {
         "title": title,
-        "paper": "a4" if sheet.paper == "a4" else "us-letter",
+        "paper": paper_name(sheet.paper),
         "sheet": {
             "across": sheet.across,
             "count": sheet.count,

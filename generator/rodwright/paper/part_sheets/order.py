@@ -9,6 +9,7 @@ from rodwright.paper.part_sheets.figures import Operation
 from rodwright.paper.part_sheets.purposes import named
 from rodwright.unit import Grain, JointKind, Part, Role, Surface, Unit
 from rodwright.unit.cut_edges import glued_up, trims
+from rodwright.unit.shop_part import listed
 
 _GRAIN = {
     Grain.LENGTHWISE: ", grain along the length",
@@ -49,7 +50,7 @@ def _steps(
     for each in operations:
         yield f"{each.heading}{_lying(datum, each)}: {_numbers(each)}."
     if square:
-        numbers = f"no{'s' * (len(square) > 1)}. {_listed([str(each) for each in square])}"
+        numbers = f"no{'s' * (len(square) > 1)}. {listed([str(each) for each in square])}"
         yield f"Square the stopped ends of {numbers} with a chisel if a router left them round."
     if marks:
         made = sum(len(each.entries) for each in operations)
@@ -86,7 +87,7 @@ def _cut(part: Part, datum: Datum, left_on: dict[Surface, float]) -> str:
         f"{say(amount)} under at {where} for the edging" for amount, where in _amounts(under, datum)
     ]
     text = f"Cut {size} out of {part.blank.stock.name}{_GRAIN[part.blank.grain]}"
-    text += f": {_listed(over)}." if over else "."
+    text += f": {listed(over)}." if over else "."
     if part.grain_run:
         text += (
             f" Its grain runs on through its neighbours (run {part.grain_run}): cut them in their "
@@ -141,7 +142,7 @@ def _after(
     if first.lipped:
         lippings = _partners(unit, parts, JointKind.EDGE_GLUED, Role.LIPPING)
         strip = f" ({lippings})" if lippings else ""
-        yield f"Its lipping{strip} is glued on at the {_listed(first.lipped)}."
+        yield f"Its lipping{strip} is glued on at the {listed(first.lipped)}."
 
 
 def _partners(unit: Unit, parts: Sequence[Part], kind: JointKind, role: Role | None = None) -> str:
@@ -192,8 +193,4 @@ def _places(surfaces: Sequence[Surface], datum: Datum) -> str:
             said.append(both)
         else:
             said += [f"the {datum.words.name(each)}" for each in there]
-    return _listed(said)
-
-
-def _listed(words: Sequence[str]) -> str:
-    return " and ".join(filter(None, (", ".join(words[:-1]), words[-1])))
+    return listed(said)

@@ -19,7 +19,7 @@ from rodwright.paper.steps.finishing import finishing_section
 from rodwright.paper.steps.fitting import fitting_section
 from rodwright.paper.steps.plan import Move, PlannedStage, plan_of
 from rodwright.paper.steps.section import steps_section, title_of
-from rodwright.paper.typesetting import typeset
+from rodwright.paper.typesetting import paper_name, typeset
 from rodwright.strength.lifting import Hands
 from rodwright.strength.pieces import lifted
 from rodwright.trade.label_sheets import Paper
@@ -57,7 +57,7 @@ def assembly_files(
 
 def _pdf(unit: Unit, sections: Sequence[Section], paper: Paper) -> bytes:
     data = {
-        "paper": "a4" if paper == "a4" else "us-letter",
+        "paper": paper_name(paper),
         "title": f"{_short(unit.title)}: assembly",
         "sections": [
             {"name": each.name, "title": each.title, "data": each.data} for each in sections
