@@ -12,7 +12,7 @@ MODEL = Path(__file__).parents[1] / "models" / "reading-alcove.yaml"
 RACK = MODEL.parent / "racks" / "workshop.yaml"
 HEAVY = (
     "('cadquery', 'OCP', 'vtkmodules', 'trimesh', 'scipy', 'shapely', 'openpyxl', 'Pynite', "
-    "'highspy', 'ortools', 'typst', 'ezdxf', 'segno')"
+    "'highspy', 'ortools', 'typst', 'ezdxf', 'segno', 'mitsuba', 'pyoidn')"
 )
 SAY = f"import sys; print('HEAVY', [m for m in {HEAVY} if m in sys.modules])"
 

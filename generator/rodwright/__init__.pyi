@@ -28,6 +28,8 @@ from rodwright.jobs.cut import cut as cut
 from rodwright.jobs.cut import write_cut as write_cut
 from rodwright.jobs.rack import read_rack as read_rack
 from rodwright.jobs.rack import take_from_rack as take_from_rack
+from rodwright.jobs.render import Rendered as Rendered
+from rodwright.jobs.render import render as render
 from rodwright.jobs.rule import meaning_of as meaning_of
 from rodwright.jobs.span import span as span
 from rodwright.jobs.survey import survey as survey

@@ -11,7 +11,15 @@ import re
 from rodwright.handover.cut_files import CUT_FILES
 from rodwright.handover.exports import BUILD_FILES
 
-__all__ = ["BOOK_FILES", "BUILD_FILES", "CNC_FILES", "CUT_FILES", "beside"]
+__all__ = [
+    "BOOK_FILES",
+    "BUILD_FILES",
+    "CNC_FILES",
+    "CUT_FILES",
+    "PHOTOGRAPHS",
+    "QUOTE_FILES",
+    "beside",
+]
 
 BOOK_FILES = re.compile(
     r"book\.pdf|book/(?:[a-z0-9-]+/)?[A-Za-z0-9-]+\.(?:pdf|svg|png|dxf|csv|json)"
@@ -19,7 +27,11 @@ BOOK_FILES = re.compile(
 """The names that files of a job book have."""
 CNC_FILES = re.compile(r"cnc\.zip")
 """The names that files of a pack for a CNC shop have."""
-_ALL = (BUILD_FILES, CUT_FILES, BOOK_FILES, CNC_FILES)
+PHOTOGRAPHS = re.compile(r"photographs/[a-z0-9-]+\.(?:jpg|webp)")
+"""The names that photographs and moving pictures have."""
+QUOTE_FILES = re.compile(r"quote\.(?:pdf|json)|costing\.xlsx")
+"""The names that files of a quote have."""
+_ALL = (BUILD_FILES, CUT_FILES, BOOK_FILES, CNC_FILES, PHOTOGRAPHS, QUOTE_FILES)
 
 
 def beside(ours: re.Pattern[str]) -> re.Pattern[str]:

@@ -9,6 +9,7 @@ from typing import Annotated
 from rodwright.geometry.boxes import Box
 from rodwright.geometry.halfspaces import box_planes, vertices
 from rodwright.geometry.vectors import Matrix, Vector, cross, dot, minus, vector
+from rodwright.unit.finish import Finish
 from rodwright.unit.kinds import ByKind
 from rodwright.unit.roles import Role
 from rodwright.unit.stock import Blank, Edging
@@ -78,6 +79,7 @@ class Part:
     (unit frame) in which the piece comes off the unit when it is taken apart, the reverse of
     how it goes on; a zero vector for pieces that everything else is taken off.  Fronts with the
     same ``grain_run`` are cut in their order from one piece: the grain runs on through them.
+    ``finish`` is None where nothing was said of it.
     """
 
     ref: str
@@ -91,6 +93,7 @@ class Part:
     withdraw: Vector = (0.0, 0.0, 0.0)
     edged: tuple[Edging, ...] = ()
     grain_run: str = ""
+    finish: Finish | None = None
 
     @property
     def rough_size(self) -> Vector:

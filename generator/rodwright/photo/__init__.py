@@ -1,0 +1,1 @@
+"""Photographs of a unit in a room: scenes as plain data, path traced."""
