@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 from cadquery import Location
-from hypothesis import HealthCheck, assume, given, settings
+from hypothesis import HealthCheck, assume, example, given, settings
 
 from kit.specs import unit_from
 from kit.told_places import EDGED, misplaced
@@ -54,6 +54,14 @@ def test_a_list_a_millimetre_out_would_be_found(wrong: float) -> None:
     suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow],
 )
 @given(wishes())
+@example(
+    {
+        "size": {"width": 700, "height": 700, "depth": 269},
+        "carcass": {"stock": "ply", "top": "between", "bottom": "between"},
+        "interior": {},
+        "slope": {"falls": "front", "low": 500, "pitch": 53},
+    }
+)
 def test_random_units_are_listed_as_they_are_made(wish: Wish) -> None:
     """However they are laid, the checks find the same."""
     try:

@@ -239,7 +239,10 @@ def _pocket_holes(frame: Frame, found: re.Match[str]) -> Iterator[Probe]:
 def _long(
     frame: Frame, found: re.Match[str], across: int, low: float, high: float
 ) -> Iterator[Probe]:
-    """A channel or a rebate: both its walls, at three places of its run."""
+    """A channel or a rebate: both its walls, at three places of its run.
+
+    A slope may have taken what was beside it at some of them, but not at all.
+    """
     into = frame.axis(found["on"])
     run = 3 - across - into
     start, stop = 0.0, frame.size[run]
@@ -252,12 +255,16 @@ def _long(
     else:
         assert found["rest"] == ""
     depth = frame.into(found["on"], float(found["deep"]) / 2)
+    floor = frame.into(found["on"], float(found["deep"]) + JUST)
+    cut_away: list[Point] = []
+    wood: list[Point] = []
     for share in (0.25, 0.5, 0.75):
         along = start + share * (stop - start)
         places = {run: along, into: depth, across: (low + high) / 2}
         empty, beside = _walls(places, {across: (high - low) / 2})
-        floor = frame.into(found["on"], float(found["deep"]) + JUST)
-        yield empty, [*beside, _point({**places, into: floor})]
+        cut_away += empty
+        wood += [*beside, _point({**places, into: floor})]
+    yield cut_away, wood
 
 
 def _notch(frame: Frame, found: re.Match[str]) -> Iterator[Probe]:
