@@ -16,6 +16,20 @@ class Deposit:
 
 
 @dataclass(frozen=True, slots=True)
+class Workshop:
+    """Whose rates they are, for the head of a quote; what nobody said is empty.
+
+    ``address`` is lines; ``tax_number`` is what the workshop is registered under for tax.
+    """
+
+    name: str = ""
+    address: tuple[str, ...] = ()
+    telephone: str = ""
+    email: str = ""
+    tax_number: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Rates:
     """What a workshop asks.
 
@@ -40,3 +54,4 @@ class Rates:
     valid: int
     hours_a_day: Decimal
     fitters: int
+    workshop: Workshop = Workshop()

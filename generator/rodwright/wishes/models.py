@@ -38,6 +38,7 @@ from rodwright.wishes.loads import (
 from rodwright.wishes.made_by import Date, MadeBySpec, Name, Number, Revision
 from rodwright.wishes.moisture import MoistureSpec
 from rodwright.wishes.opening import FitSpec, OpeningSpec
+from rodwright.wishes.quote import QuoteSpec
 from rodwright.wishes.scribes import ScribesSpec
 from rodwright.wishes.shelf_holes import ShelfHolesSpec
 from rodwright.wishes.slope import SlopeSpec
@@ -297,6 +298,8 @@ class UnitSpec(SpecModel):
     """Revision of the design, for the title blocks of drawings (`B`)."""
     approved_by: Name | None = None
     """Who approved the design, for the title blocks of drawings."""
+    quote: QuoteSpec = QuoteSpec()
+    """What `rodwright quote` says beside the price."""
     date: Date | None = None
     """Day of the design (`2026-05-31`), as the time stamp in STEP files; without it they bear the
     environment's SOURCE_DATE_EPOCH, or else 1970-01-01, so that they change only as the spec
