@@ -1,0 +1,180 @@
+"""Pictures of all the patches of a part on one sheet, and where each point lies in it.
+
+All lengths in mm, part frame.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from rodwright.photo.bodies.easing import Patch
+from rodwright.photo.bodies.outlines import Array, Indices, across
+from rodwright.photo.scene import Texture
+
+Reflectance = Callable[[Array, Array], NDArray[np.float32]]
+"""Reflectance (n, 3), linear, at points and normals (n, 3)."""
+
+_BORDER = 1
+"""Pixels round each picture that show what lies beyond it, so that no seam shows."""
+_STEPS = 4096
+"""Steps of linear reflectance that are turned into the curve of sRGB."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Picture:
+    """What a texture has of a piece of surface: the triangles (``points`` of ``patch``), the frame
+    it is seen in (columns: to the right, up, out), the lowest place there and the size in pixels
+    of ``texel`` mm."""
+
+    patch: Patch
+    triangles: Indices
+    frame: Array
+    low: Array
+    size: tuple[int, int]
+    texel: float
+
+
+def textured(
+    patches: Sequence[tuple[Patch, float]], reflectance: Reflectance
+) -> tuple[Array, Array, Indices, Array, Texture]:
+    """One mesh of patches, each with the size of its texels: points, normals, triangles and places
+    in the texture, and the texture."""
+    pictures = [each for patch, texel in patches for each in _pictures(patch, texel)]
+    corners, width, height = _packed([each.size for each in pictures])
+    pixels = np.zeros((height, width, 3), np.uint8)
+    spots = [_spots(each) for each in pictures]
+    shown = encoded(
+        reflectance(
+            np.concatenate([points for points, _ in spots]),
+            np.concatenate([normals for _, normals in spots]),
+        )
+    )
+    points, normals, triangles, places = [], [], [], []
+    before = done = 0
+    for picture, (left, top) in zip(pictures, corners, strict=True):
+        wide, high = picture.size
+        pixels[top : top + high, left : left + wide] = shown[done : done + wide * high].reshape(
+            high, wide, 3
+        )
+        done += wide * high
+        used, own = np.unique(picture.triangles, return_inverse=True)
+        at = picture.patch.points[used]
+        points.append(at)
+        normals.append(picture.patch.normals[used])
+        triangles.append(own.reshape(-1, 3) + before)
+        before += len(used)
+        within = (at @ picture.frame[:, :2] - picture.low) / picture.texel + _BORDER + 0.5
+        # Rows are from the top, places from the bottom.
+        corner = np.array([left, height - top - high])
+        places.append((within + corner) / np.array([width, height]))
+    return (
+        np.concatenate(points),
+        np.concatenate(normals),
+        np.concatenate(triangles),
+        np.concatenate(places),
+        Texture(pixels),
+    )
+
+
+def encoded(linear: NDArray[np.float32]) -> NDArray[np.uint8]:
+    """Linear reflectance in the tone curve of sRGB (IEC 61966-2-1), 0 to 255."""
+    values = np.linspace(0.0, 1.0, _STEPS)
+    curved = np.where(values <= 0.0031308, 12.92 * values, 1.055 * values ** (1 / 2.4) - 0.055)
+    table = np.round(curved * 255).astype(np.uint8)
+    steps = np.clip(linear, 0.0, 1.0) * (_STEPS - 1) + 0.5
+    return table[steps.astype(np.int16)]
+
+
+def _pictures(patch: Patch, texel: float) -> Iterator[Picture]:
+    if patch.flat is not None:
+        yield _picture(patch, patch.triangles, patch.flat, texel)
+        return
+    corners = patch.points[patch.triangles]
+    out = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
+    axis = np.abs(out).argmax(axis=1)
+    way = np.take_along_axis(out, axis[:, None], axis=1)[:, 0] > 0.0
+    for which in range(3):
+        for ahead in (False, True):
+            those = (axis == which) & (way == ahead)
+            if those.any():
+                normal = np.zeros(3)
+                normal[which] = 1.0 if ahead else -1.0
+                yield _picture(patch, patch.triangles[those], normal, texel)
+
+
+def _picture(patch: Patch, triangles: Indices, out: Array, texel: float) -> Picture:
+    right, up = across(out)
+    frame = np.column_stack([right, up, out])
+    places = patch.points[np.unique(triangles)] @ frame[:, :2]
+    low = places.min(axis=0)
+    wide, high = np.ceil((places.max(axis=0) - low) / texel - 1e-9).astype(int) + 1 + 2 * _BORDER
+    return Picture(patch, triangles, frame, low, (int(wide), int(high)), texel)
+
+
+def _spots(picture: Picture) -> tuple[Array, Array]:
+    """The point of the surface that each pixel shows, row by row from the top, and the normals."""
+    wide, high = picture.size
+    across_ = picture.low[0] + (np.arange(wide) - _BORDER) * picture.texel
+    upwards = picture.low[1] + (np.arange(high)[::-1] - _BORDER) * picture.texel
+    used = np.unique(picture.triangles)
+    points = picture.patch.points[used]
+    if picture.patch.flat is None:
+        level = _heights(picture, across_, upwards).reshape(-1)
+        out = picture.patch.normals[used].sum(axis=0)
+        out /= np.linalg.norm(out)
+    else:
+        # The eased edges lie lower, by less than anything that is seen in wood.
+        level = np.full(wide * high, (points @ picture.frame[:, 2]).max())
+        out = picture.frame[:, 2]
+    grid = np.column_stack([np.tile(across_, high), np.repeat(upwards, wide), level])
+    return grid @ picture.frame.T, np.broadcast_to(out, (wide * high, 3))
+
+
+def _heights(picture: Picture, across_: Array, upwards: Array) -> Array:
+    """How far out a round surface lies at each pixel: by its triangles, and by their middle
+    height where none is."""
+    corners = picture.patch.points[picture.triangles] @ picture.frame
+    found = np.full((len(upwards), len(across_)), corners[:, :, 2].mean())
+    if np.ptp(corners[:, :, 2]) < picture.texel:
+        return found
+    for a, b, c in corners:
+        low, high = np.minimum(np.minimum(a, b), c), np.maximum(np.maximum(a, b), c)
+        columns = np.flatnonzero(
+            (across_ > low[0] - picture.texel) & (across_ < high[0] + picture.texel)
+        )
+        rows = np.flatnonzero(
+            (upwards > low[1] - picture.texel) & (upwards < high[1] + picture.texel)
+        )
+        area = (b[0] - a[0]) * (c[1] - a[1]) - (c[0] - a[0]) * (b[1] - a[1])
+        x, y = across_[columns][None] - a[0], upwards[rows][:, None] - a[1]
+        one = (x * (c[1] - a[1]) - (c[0] - a[0]) * y) / area
+        two = ((b[0] - a[0]) * y - x * (b[1] - a[1])) / area
+        slack = 1e-6 + picture.texel / max(abs(area) ** 0.5, picture.texel)
+        inside = (one > -slack) & (two > -slack) & (one + two < 1.0 + slack)
+        height = np.clip(
+            a[2] + one * (b[2] - a[2]) + two * (c[2] - a[2]),
+            low[2] - picture.texel,
+            high[2] + picture.texel,
+        )
+        there = np.ix_(rows, columns)
+        found[there] = np.where(inside, height, found[there])
+    return found
+
+
+def _packed(sizes: Sequence[tuple[int, int]]) -> tuple[list[tuple[int, int]], int, int]:
+    """Left and top of each rectangle on a sheet, laid in rows, and the sheet's width and height."""
+    width = max(wide for wide, _ in sizes)
+    width = max(width, int(np.sqrt(sum(wide * high for wide, high in sizes))))
+    corners = [(0, 0)] * len(sizes)
+    left = top = row = 0
+    for number in sorted(range(len(sizes)), key=lambda each: -sizes[each][1]):
+        wide, high = sizes[number]
+        if left + wide > width:
+            left, top, row = 0, top + row, 0
+        corners[number] = (left, top)
+        left, row = left + wide, max(row, high)
+    return corners, width, top + row
