@@ -9,6 +9,7 @@ from rodwright.geometry import Vector
 from rodwright.handover.workings import describe_workings
 from rodwright.mass import weight
 from rodwright.unit import Blank, Edging, Fixing, Grain, Joint, Part, Role, Unit, Working
+from rodwright.unit.finish import Finish
 from rodwright.unit.orientation import describe_orientation, describe_shows, orientation_of
 from rodwright.unit.shop_part import PartsKind, shop_part
 
@@ -91,7 +92,15 @@ class HardwareRow:
     uses: tuple[str, ...]
 
 
-_SameKey = tuple[Role, str, Blank, tuple[Working, ...], tuple[str, ...], tuple[Edging, ...]]
+_SameKey = tuple[
+    Role,
+    str,
+    Blank,
+    tuple[Working, ...],
+    tuple[str, ...],
+    tuple[Edging, ...],
+    Finish | None,
+]
 _MOST_REFS = 8
 """Refs named for one use before the others are only counted."""
 _MOST_HOLES = 4
@@ -103,7 +112,7 @@ def parts_list(unit: Unit, kind: PartsKind = "cut") -> tuple[PartsRow, ...]:
 
     Pieces are equal when nothing at the bench tells them apart: the same role and kind (the
     last word of the name), blank (size, stock, grain, trim, show surfaces), workings, lipped
-    edges and edging.  A left and a right side that are cut alike are one row, named by the
+    edges, edging and finish.  A left and a right side that are cut alike are one row, named by the
     words their names share at the end (``Side``); handed sides are two.  ``kind`` says
     whether workings are measured on the blank as cut or on the finished one.
     """
@@ -115,7 +124,7 @@ def like_parts(unit: Unit) -> tuple[tuple[Part, ...], ...]:
     gathered: dict[_SameKey, list[Part]] = {}
     for part in unit.parts:
         kind = part.name.split()[-1].casefold() if part.name.split() else ""
-        key = (part.role, kind, part.blank, part.workings, part.lipped, part.edged)
+        key = (part.role, kind, part.blank, part.workings, part.lipped, part.edged, part.finish)
         gathered.setdefault(key, []).append(part)
     return tuple(tuple(parts) for parts in gathered.values())
 

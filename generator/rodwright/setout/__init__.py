@@ -16,7 +16,7 @@ from rodwright.setout.passes import run
 from rodwright.setout.rod.main_lines import draw_rod
 from rodwright.setout.setting import Setting
 from rodwright.trade.sizes import trade_sizes
-from rodwright.unit import Unit
+from rodwright.unit import Part, Unit
 from rodwright.unit.laid import laid_unit
 from rodwright.way.readings import read_way
 from rodwright.wishes.models import UnitSpec
@@ -100,7 +100,8 @@ def _set_out(spec: UnitSpec, survey: Survey | None = None) -> Unit:
     way_in = read_way(spec.way_in, rod.opening, problems) if spec.way_in else None
     problems.raise_if_any()
     _refuse_nothing(bench, problems)
-    parts = bench.finished()
+    parts = _finished(bench.finished(), setting)
+    problems.raise_if_any()
     return Unit(
         title=spec.title,
         envelope=Box.of_boxes(part.bounds() for part in parts).spanning(2, low=0.0),
@@ -128,6 +129,15 @@ def _set_out(spec: UnitSpec, survey: Survey | None = None) -> Unit:
             dict.fromkeys(wish.kind for wish in spec.cutouts if wish.kind != "skirting")
         ),
     )
+
+
+def _finished(parts: tuple[Part, ...], setting: Setting) -> tuple[Part, ...]:
+    """The parts with what they are finished with, where something is said of that."""
+    if setting.spec.finish is None:
+        return parts
+    from rodwright.setout.finishes import with_finishes
+
+    return with_finishes(parts, setting)
 
 
 def _refuse_nothing(bench: Bench, problems: Problems) -> None:

@@ -17,3 +17,10 @@ class Finish:
     kind: FinishKind
     colour: str = ""
     sheen: Sheen = "satin"
+
+    @property
+    def described(self) -> str:
+        """Kind, colour and sheen as a list says them: `paint #f3f0e6, satin`."""
+        over = " under lacquer" if self.kind == "stain" else ""
+        colour = f" {self.colour}" if self.colour else ""
+        return f"{self.kind}{colour}{over}, {self.sheen}"

@@ -77,6 +77,7 @@ def in_inches(model: ModelT) -> ModelT:
         else:
             changes[name] = _inside(value)
     said = {type(model).model_fields[name].alias or name: changes[name] for name in changes}
+    said |= {key: _inside(value) for key, value in (model.model_extra or {}).items()}
     return type(model).model_construct(model.model_fields_set, **said)
 
 

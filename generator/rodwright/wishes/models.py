@@ -25,6 +25,7 @@ from rodwright.wishes.fields import (
     default,
     in_inches,
 )
+from rodwright.wishes.finish import FinishField
 from rodwright.wishes.joints import JointField
 from rodwright.wishes.loads import (
     FloorField,
@@ -352,6 +353,9 @@ class UnitSpec(SpecModel):
     """A sloping ceiling that the unit is cut to."""
     cutouts: Annotated[tuple[CutoutSpec, ...], Field(max_length=50, strict=False)] = ()
     """What stays where it is, and the unit is cut out round."""
+    finish: FinishField | None = None
+    """What its surfaces are finished with: one finish for everything, or keys: places, and the
+    names of stocks."""
     way_in: WaySpec | None = None
     """The way in, if it is known: doorways, corners, ceiling, and what narrows the opening."""
     clearance: LengthOrZero = 0.0
