@@ -31,8 +31,6 @@ def test_what_was_written_is_what_is_read(amount: Decimal) -> None:
     "written",
     [
         "38,50",
-        "-1",
-        -1,
         "$38",
         "38 EUR",
         "1e3",
@@ -47,6 +45,12 @@ def test_what_was_written_is_what_is_read(amount: Decimal) -> None:
 )
 def test_what_is_no_amount(written: object) -> None:
     with pytest.raises(ValidationError, match="can't be read as an amount of money"):
+        read(written)
+
+
+@pytest.mark.parametrize("written", ["-1", -1, "-0.5", -38.5])
+def test_what_is_less_than_nothing(written: object) -> None:
+    with pytest.raises(ValidationError, match="is less than nothing"):
         read(written)
 
 

@@ -30,7 +30,8 @@ class Material:
     """Something that is bought: ``count`` of ``per``, at ``price`` each (None: nobody said one).
 
     ``key`` is what a rates file calls it where its price can be said there; ``basis`` is how the
-    count was come by, in a maker's words (`cutting plan`, `area and 15 % waste`).
+    count was come by, in a maker's words (`cutting plan`, `area`).  ``wasted`` says that the count
+    is net, and that the waste of the rates comes on top when it is priced.
     """
 
     kind: MaterialKind
@@ -40,6 +41,7 @@ class Material:
     per: str
     price: Decimal | None
     basis: str = ""
+    wasted: bool = False
 
 
 @dataclass(frozen=True, slots=True)

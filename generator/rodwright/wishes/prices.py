@@ -3,19 +3,21 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from dataclasses import dataclass
+from decimal import Decimal
 from math import isfinite
 from typing import Annotated, Any
 
 from pydantic_core import CoreSchema, PydanticCustomError, core_schema
 
-_FOOT = 304.8
-_PER: dict[str, tuple[float, int]] = {
-    **dict.fromkeys(("m", "metre", "meter", "lm"), (1000.0, 1)),
+_METRE, _FOOT = Decimal(1000), Decimal("304.8")
+_PER: dict[str, tuple[Decimal, int]] = {
+    **dict.fromkeys(("m", "metre", "meter", "lm"), (_METRE, 1)),
     **dict.fromkeys(("ft", "foot", "lf"), (_FOOT, 1)),
-    **dict.fromkeys(("m2", "m²", "square metre", "square meter"), (1000.0**2, 2)),
+    **dict.fromkeys(("m2", "m²", "square metre", "square meter"), (_METRE**2, 2)),
     **dict.fromkeys(("sq ft", "ft2", "ft²", "square foot"), (_FOOT**2, 2)),
-    **dict.fromkeys(("m3", "m³", "cubic metre", "cubic meter"), (1000.0**3, 3)),
+    **dict.fromkeys(("m3", "m³", "cubic metre", "cubic meter"), (_METRE**3, 3)),
     **dict.fromkeys(("cu ft", "ft3", "ft³", "cubic foot"), (_FOOT**3, 3)),
     **dict.fromkeys(("board ft", "board foot", "bf"), (_FOOT**3 / 12, 3)),
 }
@@ -39,7 +41,21 @@ class Price:
         return self.number * size / self.of
 
 
+@dataclass(frozen=True, slots=True)
+class ExactPrice:
+    """A price in decimals, as it was written: for one (``power`` 0), or ``of`` mm, mm2 or mm3."""
+
+    number: Decimal
+    of: Decimal = Decimal(1)
+    power: int = 0
+
+
 def _price(value: Any) -> Price:
+    exact = _exact_price(value)
+    return Price(float(exact.number), float(exact.of), exact.power)
+
+
+def _exact_price(value: Any) -> ExactPrice:
     text = str(value)
     found = None
     if isinstance(value, int | float | str) and not isinstance(value, bool):
@@ -55,9 +71,9 @@ def _price(value: Any) -> Price:
                 else _EXAMPLES,
             },
         )
-    number = float(found["number"])
+    number = Decimal(found["number"])
     if found["per"] is None:
-        return Price(number)
+        return ExactPrice(number)
     per = " ".join(found["per"].replace(".", "").split())
     if per not in _PER:
         raise PydanticCustomError(
@@ -65,12 +81,15 @@ def _price(value: Any) -> Price:
             "`{value}`: it isn't known what `{per}` is",
             {"value": text, "per": per, "remedy": _EXAMPLES},
         )
-    return Price(number, *_PER[per])
+    return ExactPrice(number, *_PER[per])
 
 
 class _Read:
+    def __init__(self, function: Callable[[Any], Price | ExactPrice]) -> None:
+        self._function = function
+
     def __get_pydantic_core_schema__(self, *_: Any) -> CoreSchema:
-        return core_schema.no_info_plain_validator_function(_price)
+        return core_schema.no_info_plain_validator_function(self._function)
 
     def __get_pydantic_json_schema__(self, *_: Any) -> dict[str, Any]:
         return {
@@ -79,5 +98,7 @@ class _Read:
         }
 
 
-PriceField = Annotated[Price, _Read()]
+PriceField = Annotated[Price, _Read(_price)]
 """What one costs, or so much of it: `14.50`, `6.20/m`, `38/m2`, `1850/m3`, `7.50/board ft`."""
+ExactPriceField = Annotated[ExactPrice, _Read(_exact_price)]
+"""The same in decimals, for what is summed up to the cent."""
