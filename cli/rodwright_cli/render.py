@@ -25,7 +25,11 @@ def render(
 
     with show.progress() as step:
         made = rodwright.render(
-            rodwright.read_spec(spec), out, draft=draft, seed=seed, progress=step
+            rodwright.read_spec(spec),
+            out,
+            grade="draft" if draft else "usual",
+            seed=seed,
+            progress=step,
         )
     if json:
         from rodwright.handover.verbs_json import build_json

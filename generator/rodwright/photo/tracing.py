@@ -1,11 +1,11 @@
 """Scenes path traced by Mitsuba and denoised by Open Image Denoise.
 
-The only module that imports either.
+Beside `reflecting.py` the only module that imports either.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from importlib.util import find_spec
 from typing import Any
@@ -13,7 +13,8 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from rodwright.photo.scene import Body, Camera, Colour, Lamp, Scene, Surface, Texture
+from rodwright.photo.reflecting import described
+from rodwright.photo.scene import Body, Camera, Colour, Lamp, Scene, Texture
 from rodwright.problems import Problem, ProblemsError
 
 Radiance = NDArray[np.float32]
@@ -22,11 +23,21 @@ Radiance = NDArray[np.float32]
 
 @dataclass(frozen=True, slots=True)
 class Quality:
-    """How many paths a pixel has, in passes of ``each``, and how often a path is reflected."""
+    """How large a picture is (pixels along its longer side), how many paths of light a pixel has,
+    and how often a path is reflected at most."""
 
+    size: int
     samples: int
-    each: int = 8
-    bounces: int = 8
+    bounces: int = 12
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Traced:
+    """The light that reaches each pixel, denoised, and the reflectance of what it shows (0 where
+    that is a lamp, or nothing)."""
+
+    radiance: Radiance
+    reflectance: Radiance
 
 
 def refuse_without_mitsuba() -> None:
@@ -54,44 +65,93 @@ def trace(
     *,
     seed: int = 0,
     progress: Callable[[float], object] = lambda _: None,
-) -> Radiance:
-    """The light that reaches each pixel of the camera, denoised; equal calls give equal pixels on
-    one machine.
+) -> Traced:
+    """The light that reaches each pixel of the camera; equal calls give equal pixels on one
+    machine.
 
     ``progress`` is told the share that is done, after each pass.
 
     Raises:
         ProblemsError: Mitsuba or Open Image Denoise isn't installed.
     """
+    (made,) = trace_from(scene, [scene.camera], quality, seed=seed, progress=progress)
+    return made
+
+
+def trace_from(
+    scene: Scene,
+    cameras: Sequence[Camera],
+    quality: Quality,
+    *,
+    seed: int = 0,
+    progress: Callable[[float], object] = lambda _: None,
+) -> Iterator[Traced]:
+    """The same from one camera after the other; ``progress`` is told the share of them all.
+
+    Raises:
+        ProblemsError: as :func:`trace`.
+    """
     refuse_without_mitsuba()
     import mitsuba
 
     mitsuba.set_variant("scalar_rgb")
-    loaded: Any = mitsuba.load_dict(_scene(scene, quality))
-    passes = max(1, quality.samples // quality.each)
-    total: NDArray[np.float64] | None = None
+    mitsuba.set_log_level(mitsuba.LogLevel.Error)  # it warns of Ctrl-C, which we tell ourselves
+    lit = mitsuba.load_dict(_scene(scene, quality))
+    reflectances = mitsuba.load_dict(_shown(scene, _reflectance))
+    directions = mitsuba.load_dict(_shown(scene, _direction))
+    for number, camera in enumerate(cameras):
+        sensor = mitsuba.load_dict(_sensor(camera))
+
+        def told(share: float, before: int = number) -> None:
+            progress((before + share) / len(cameras))
+
+        colour = _passes(lit, sensor, quality, seed, told)
+        reflectance = np.array(_guide(reflectances, sensor))
+        direction = 2 * np.array(_guide(directions, sensor)) - 1
+        yield Traced(_denoised(colour, reflectance, direction), reflectance)
+
+
+_PATHS_A_PASS = 1_500_000
+"""About a second's work, so that progress is seen and Ctrl-C heard where Mitsuba doesn't hear it
+itself (it does on Linux and macOS)."""
+_FIREFLY = 4.0
+"""A pass's pixel is held to this many times what nine tenths of the pixels keep below: such specks
+are single paths that met a lamp by a rare way, and the denoiser would spread them.  A pixel as
+bright as that is white in the picture anyway."""
+
+
+def _passes(
+    lit: Any, sensor: Any, quality: Quality, seed: int, progress: Callable[[float], object]
+) -> NDArray[np.float32]:
+    import mitsuba
+
+    width, height = sensor.film().size()
+    each = min(quality.samples, max(1, round(_PATHS_A_PASS / (width * height))))
+    passes = -(-quality.samples // each)
+    total = np.zeros((height, width, 3))
+    most = np.inf
     for number in range(passes):
-        # Each pass is short, so that Ctrl-C is heard between two.
-        made = np.array(mitsuba.render(loaded, spp=quality.each, seed=seed * 65_537 + number))
-        total = made.astype(np.float64) if total is None else total + made
+        own = (seed * 65_537 + number) % 2**32
+        made = np.array(mitsuba.render(lit, sensor=sensor, spp=each, seed=own))
+        if number == 0:
+            most = _FIREFLY * float(np.quantile(made.max(axis=2), 0.9))
+        total += np.minimum(made, most)
         progress((number + 1) / passes)
-    assert total is not None
-    colour = (total / passes).astype(np.float32)
-    return _denoised(colour, _shown(scene, _albedo), 2 * _shown(scene, _direction) - 1)
+    mean: NDArray[np.float32] = (total / passes).astype(np.float32)
+    return mean
 
 
 def _scene(scene: Scene, quality: Quality) -> dict[str, Any]:
     made: dict[str, Any] = {
         "type": "scene",
         "integrator": {"type": "path", "max_depth": quality.bounces},
-        "sensor": _sensor(scene.camera),
     }
     if any(scene.sky):
         made["sky"] = {"type": "constant", "radiance": _rgb(scene.sky)}
     for number, lamp in enumerate(scene.lamps):
         made[f"lamp{number}"] = _lamp(lamp)
     for number, body in enumerate(scene.bodies):
-        made[f"body{number}"] = _mesh(body, {"bsdf": _bsdf(body.surface)})
+        made[f"body{number}"] = _mesh(body, {"bsdf": described(body.surface, _colour)})
     return made
 
 
@@ -100,28 +160,28 @@ _GUIDE_SAMPLES = 16
 nothing."""
 
 
-def _shown(scene: Scene, shown: Callable[[Body], dict[str, Any]]) -> NDArray[np.float32]:
-    """What each pixel sees of a property of the bodies, told as light that they give off.
-
-    Mitsuba's own integrator for that takes a hundred times as long in its scalar variants.
-    """
+def _guide(shown: Any, sensor: Any) -> Any:
     import mitsuba
 
-    made: dict[str, Any] = {
-        "type": "scene",
-        "integrator": {"type": "path", "max_depth": 1},
-        "sensor": _sensor(scene.camera),
-    }
+    return mitsuba.render(shown, sensor=sensor, spp=_GUIDE_SAMPLES, seed=0)
+
+
+def _shown(scene: Scene, shown: Callable[[Body], dict[str, Any]]) -> dict[str, Any]:
+    """A scene that gives off a property of the bodies as light.
+
+    Mitsuba's own integrator for that takes fifteen times as long in its scalar variants.
+    """
+    made: dict[str, Any] = {"type": "scene", "integrator": {"type": "path", "max_depth": 1}}
     black = {"type": "diffuse", "reflectance": _rgb((0.0, 0.0, 0.0))}
     for number, body in enumerate(scene.bodies):
         if not body.surface.clear:
             made[f"body{number}"] = _mesh(
                 body, {"bsdf": black, "emitter": {"type": "area", "radiance": shown(body)}}
             )
-    return np.array(mitsuba.render(mitsuba.load_dict(made), spp=_GUIDE_SAMPLES, seed=0))
+    return made
 
 
-def _albedo(body: Body) -> dict[str, Any]:
+def _reflectance(body: Body) -> dict[str, Any]:
     return _colour(body.surface.colour)
 
 
@@ -215,21 +275,6 @@ def _colour(colour: Colour | Texture) -> dict[str, Any]:
         bitmap = mitsuba.Bitmap(colour.pixels, mitsuba.Bitmap.PixelFormat.RGB)
         return {"type": "bitmap", "bitmap": bitmap, "wrap_mode": "clamp"}
     return _rgb(colour)
-
-
-def _bsdf(surface: Surface) -> dict[str, Any]:
-    if surface.clear:
-        return {"type": "thindielectric", "int_ior": 1.5}
-    inside = {
-        "type": "principled",
-        "base_color": _colour(surface.colour),
-        "roughness": surface.roughness,
-        "specular": surface.gloss,
-        "metallic": 1.0 if surface.metal else 0.0,
-        "clearcoat": surface.coat,
-        "clearcoat_gloss": 1.0 - surface.coat_roughness,
-    }
-    return {"type": "twosided", "bsdf": inside}
 
 
 def _denoised(

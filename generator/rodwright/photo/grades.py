@@ -1,0 +1,19 @@
+"""How good photographs are: sizes and samples."""
+
+from __future__ import annotations
+
+from typing import Literal, get_args
+
+from rodwright.photo.tracing import Quality
+
+Grade = Literal["draft", "usual", "fine"]
+"""What a maker asks for."""
+GRADES: tuple[Grade, ...] = get_args(Grade)
+QUALITIES: dict[Grade, Quality] = {
+    "draft": Quality(480, 8),
+    "usual": Quality(1280, 32),
+    "fine": Quality(2000, 96),
+}
+"""What that comes to."""
+FILM = Quality(480, 12)
+"""Of each picture of a moving one."""
