@@ -1,0 +1,76 @@
+"""What a unit takes besides its stock: edging, hardware, finishes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from decimal import Decimal
+
+from rodwright.amounts import RUNS
+from rodwright.handover.edge_list import edge_list
+from rodwright.handover.lists import hardware_list
+from rodwright.lengths import format_length
+from rodwright.quote.counted import Material
+from rodwright.quote.from_surfaces import coated
+from rodwright.quote.prices import price_for
+from rodwright.quote.rates import Rates
+from rodwright.quote.tally import exact
+from rodwright.trade.finishes import TINS
+from rodwright.unit import Unit
+
+
+def edgings(unit: Unit, rates: Rates) -> Iterator[Material]:
+    """Edging by material and section, as long as it is to be got: a tenth more than its edges."""
+    run = RUNS[rates.unit]
+    for row in edge_list(unit):
+        if row.kind == "lipping":
+            continue
+        key = f"{row.material} edging"
+        found = price_for(rates, (key, f"{row.material.partition(',')[0]} edging"))
+        price = None
+        if found is not None:
+            key, said = found
+            size = (run.one * 1000, row.width, row.thickness)
+            price = said.each(*size) if said.power else said.amount
+        sides = " x ".join(
+            format_length(each, unit.display_unit) for each in (row.width, row.thickness)
+        )
+        name = f"{row.material} edging, {sides} {unit.display_unit}"
+        count = exact(row.run_to_get(run))
+        yield Material("edging", key, name, count, run.symbol, price, "edges and a tenth")
+
+
+def hardware(unit: Unit, rates: Rates) -> Iterator[Material]:
+    """The hardware list, article by article, by its name and size or by its name alone."""
+    for row in hardware_list(unit):
+        name = f"{row.name}, {row.size}" if row.size else row.name
+        found = price_for(rates, (name, row.name))
+        key, price = (row.name, None) if found is None else (found[0], found[1].amount)
+        yield Material("hardware", key, name, exact(row.quantity), "piece", price, "hardware list")
+
+
+def finishes(unit: Unit, rates: Rates) -> Iterator[Material]:
+    """What every coat takes at the most that its tin says; by the litre, or the quart.
+
+    Raises:
+        ValueError: the workings of a part leave nothing of it.
+    """
+    tin = TINS[rates.unit]
+    for each in coated(unit):
+        for coat in each.coats:
+            found = price_for(rates, (coat.what,))
+            price: Decimal | None = None if found is None else found[1].amount
+            litres = coat.litres(each.area)[1]
+            yield Material(
+                "finish",
+                coat.what,
+                _called(coat.what, each.finish.kind, each.finish.colour),
+                exact(litres / tin.litre),
+                tin.symbol,
+                price,
+                f"{coat.coats} {'coat' if coat.coats == 1 else 'coats'}",
+            )
+
+
+def _called(what: str, kind: str, colour: str) -> str:
+    """What a coat is of: the coloured one by its colour."""
+    return f"{what} {colour}" if colour and what == kind else what

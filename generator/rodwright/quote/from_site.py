@@ -1,0 +1,85 @@
+"""Operations of fitting: what is carried, stood, fixed, scribed and adjusted."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from rodwright.assembly.sub_assemblies import pieces_of
+from rodwright.geometry import Box
+from rodwright.mass import unit_weight
+from rodwright.opening.gaps import fixing_points
+from rodwright.quote.from_joints import carcasses
+from rodwright.quote.tally import Count
+from rodwright.strength.hanging import hanging
+from rodwright.strength.hanging_fixings import IN_MASONRY as HUNG_IN_MASONRY
+from rodwright.strength.restraint import IN_MASONRY
+from rodwright.strength.tipping import tipping
+from rodwright.trade.gaps import FIXING_SPACING
+from rodwright.trade.sizes import trade_sizes
+from rodwright.unit import TRAITS, JointKind, Role, Unit
+from rodwright.unit.facts import carcass_size, frame_reach, is_scribed
+from rodwright.unit.roles import FACE_FRAME, SURROUND, Assembly
+
+_METRE = 1e3
+
+
+def fitted(unit: Unit) -> Iterator[Count]:
+    """What is done on the way to the site and there."""
+    yield "packing", _carried(unit)
+    yield "loading", unit_weight(unit)
+    yield "settling_in", 1
+    yield "standing", carcasses(unit)
+    yield "fixing_point", wall_fixings(unit)
+    yield "scribing", _scribed(unit) / _METRE
+    if unit.opening is not None:
+        yield "frame_member", _frame_members(unit)
+    fitted_round = (part.role in SURROUND and part.role is not Role.SCRIBE for part in unit.parts)
+    yield "surround", sum(fitted_round)
+    yield "adjusting", len(unit.motions)
+    yield "clearing", 1
+
+
+def _carried(unit: Unit) -> int:
+    """Pieces that are carried: what is made as one, loose shelves, what is fitted on site; and what
+    is left of each carcass as one."""
+    resting = {each.second for each in unit.joints if each.kind is JointKind.RESTING}
+    apart = sum(
+        TRAITS[unit.part(piece.refs[0]).role].of is not Assembly.CARCASS
+        or not resting.isdisjoint(piece.refs)
+        for piece in pieces_of(unit)
+    )
+    return carcasses(unit) + apart
+
+
+def wall_fixings(unit: Unit) -> int:
+    """Fixings to the wall.
+
+    In an opening a point near both ends of each side and between them as often as usual, in each
+    plane that was measured; of what hangs or could tip, the plugs in masonry that it needs.
+    """
+    if unit.hung or unit.opening is None:
+        results = (*(hanging(unit) if unit.hung else tipping(unit)),)
+        what = HUNG_IN_MASONRY if unit.hung else IN_MASONRY
+        return round(sum(each.figure or 0.0 for each in results if each.what == what))
+    shape = unit.opening.shape
+    planes = 1 if shape is None else len(shape.planes)
+    spacing = trade_sizes(unit.display_unit).usual(FIXING_SPACING)
+    return 2 * planes * len(fixing_points(carcass_size(unit)[1], spacing))
+
+
+def _scribed(unit: Unit) -> float:
+    """Length (mm) of what is scribed: scribes, and the edges of a face frame that reaches past the
+    gaps."""
+    length = sum(part.blank.length for part in unit.parts if part.role is Role.SCRIBE)
+    if is_scribed(unit):
+        frame = Box.of_boxes(part.bounds() for part in unit.parts if part.role in FACE_FRAME)
+        wide, _, high = frame.size
+        along = {"left": high, "right": high, "top": wide}
+        length += sum(along[side] for side, by in frame_reach(unit).items() if by > 0)
+    return length
+
+
+def _frame_members(unit: Unit) -> int:
+    """Face frames that are fitted as one, and members that are fitted one by one."""
+    roles = (unit.part(piece.refs[0]).role for piece in pieces_of(unit))
+    return sum(role in FACE_FRAME for role in roles)

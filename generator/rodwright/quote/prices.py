@@ -1,0 +1,56 @@
+"""Prices of a rates file by the words of specs and lists."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from decimal import ROUND_HALF_UP, Decimal
+
+from rodwright.cutting.offer import plain_material
+from rodwright.lengths import format_length
+from rodwright.quote.rates import Price, Rates
+from rodwright.unit import Stock
+
+_TEN_THOUSANDTH = Decimal("0.0001")
+
+
+@dataclass(frozen=True, slots=True)
+class Priced:
+    """What a rates file calls something, and the price of one of what it is counted in (None:
+    nobody said it)."""
+
+    key: str
+    price: Decimal | None
+
+
+def price_for(rates: Rates, keys: Iterable[str]) -> tuple[str, Price] | None:
+    """The first of some keys that the rates have a price for, as they write it, and that price.
+
+    Capitals, commas, hyphens and how many blanks there are make no difference; neither does by
+    which of its names a material is called.
+    """
+    said = {_plain(key): (key, price) for key, price in rates.prices.items()}
+    return next((said[plain] for key in keys if (plain := _plain(key)) in said), None)
+
+
+def _plain(key: str) -> str:
+    """A key as it is compared: its material by its one name, and the sizes that follow."""
+    words = key.lower().replace(",", " ").split()
+    cut = next((at for at, word in enumerate(words) if word[0].isdigit()), len(words))
+    named = plain_material(" ".join(words[:cut]))
+    return " ".join([named, *words[cut:]]).replace("-", " ").strip()
+
+
+def stock_keys(stock: Stock, rates: Rates) -> tuple[str, ...]:
+    """What a rates file calls a stock: `birch plywood 18 mm`; boards also by their material alone,
+    since those of any thickness are sold by volume."""
+    thick = f"{stock.described} {format_length(stock.thickness, rates.unit)} {rates.unit}"
+    return (thick,) if stock.kind == "sheet" else (thick, stock.described)
+
+
+def money(amount: float) -> Decimal:
+    """A price of a spec or a rack as a decimal: to four decimals, halves up.
+
+    Those prices are floats, and this is the one door where they become decimals.
+    """
+    return Decimal(repr(float(amount))).quantize(_TEN_THOUSANDTH, ROUND_HALF_UP)
