@@ -44,6 +44,7 @@ from rodwright.pictures.all_views import write_pictures as write_pictures
 from rodwright.problems import Problem as Problem
 from rodwright.problems import ProblemsError as ProblemsError
 from rodwright.setout import set_out as set_out
+from rodwright.setout import set_out_options as set_out_options
 from rodwright.solids import solid_of as solid_of
 from rodwright.solids.meshes import mesh_of as mesh_of
 from rodwright.solids.meshes import placed_mesh as placed_mesh

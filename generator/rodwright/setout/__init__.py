@@ -22,7 +22,7 @@ from rodwright.way.readings import read_way
 from rodwright.wishes.models import UnitSpec
 from rodwright.wishes.reading.files import SpecFile
 
-__all__ = ["begin", "set_out", "set_out_unit"]
+__all__ = ["begin", "set_out", "set_out_options", "set_out_unit"]
 
 
 def set_out(spec: SpecFile | UnitSpec) -> Unit:
@@ -38,6 +38,26 @@ def set_out(spec: SpecFile | UnitSpec) -> Unit:
         return laid_unit(set_out_unit(spec))
     with spec.located():
         return laid_unit(set_out_unit(spec.spec))
+
+
+def set_out_options(spec: SpecFile) -> tuple[tuple[str, Unit], ...]:
+    """The spec's unit under its title, then each option's under its name; as :func:`set_out`.
+
+    Raises:
+        ProblemsError: the spec or an option of it makes no unit, with all that is wrong in each.
+    """
+    from rodwright.wishes.reading.options import option_specs
+
+    made: list[tuple[str, Unit]] = []
+    problems: list[Problem] = []
+    for name, each in option_specs(spec):
+        try:
+            made.append((name, set_out(each)))
+        except ProblemsError as error:
+            problems += error.problems
+    if problems:
+        raise ProblemsError(problems)
+    return tuple(made)
 
 
 def set_out_unit(spec: UnitSpec, survey: Survey | None = None) -> Unit:

@@ -39,6 +39,7 @@ from rodwright.wishes.loads import (
 from rodwright.wishes.made_by import Date, MadeBySpec, Name, Number, Revision
 from rodwright.wishes.moisture import MoistureSpec
 from rodwright.wishes.opening import FitSpec, OpeningSpec
+from rodwright.wishes.options import OptionsField
 from rodwright.wishes.quote import QuoteSpec
 from rodwright.wishes.scribes import ScribesSpec
 from rodwright.wishes.shelf_holes import ShelfHolesSpec
@@ -356,6 +357,8 @@ class UnitSpec(SpecModel):
     finish: FinishField | None = None
     """What its surfaces are finished with: one finish for everything, or keys: places, and the
     names of stocks."""
+    options: OptionsField = ()
+    """The same unit otherwise, in other woods or colours say: shown and quoted beside it."""
     way_in: WaySpec | None = None
     """The way in, if it is known: doorways, corners, ceiling, and what narrows the opening."""
     clearance: LengthOrZero = 0.0

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from pathlib import Path
@@ -12,7 +12,7 @@ from rodwright.problems import KeyPath, Problem, ProblemsError
 from rodwright.wishes.fields import SpecModel
 from rodwright.wishes.limits import beyond_limits
 from rodwright.wishes.models import UnitSpec
-from rodwright.wishes.reading.documents import read_document, read_text
+from rodwright.wishes.reading.documents import Data, Document, read_document, read_text
 from rodwright.wishes.reading.file_kinds import SPEC, FileKind
 from rodwright.wishes.reading.places import Places
 from rodwright.wishes.reading.validation import in_file_order, validate
@@ -25,11 +25,17 @@ ModelT = TypeVar("ModelT", bound=SpecModel)
 
 @dataclass(frozen=True, slots=True)
 class SpecFile:
-    """A spec and where it was read from."""
+    """A spec and where it was read from.
+
+    ``data`` is what was written, before anything was made of it.  Of an option of a spec
+    ``of_option`` is the name, and its places are those of what it changes.
+    """
 
     path: Path
     spec: UnitSpec
     places: Places
+    data: Mapping[str, Data]
+    of_option: str = ""
 
     @contextmanager
     def located(self) -> Iterator[None]:
@@ -40,7 +46,16 @@ class SpecFile:
                 a value that isn't written in the file is that of the group it belongs to.
         """
         with located(self.path, self.places):
-            yield
+            try:
+                yield
+            except ProblemsError as error:
+                if not self.of_option:
+                    raise
+                of = f"option `{self.of_option}`: "
+                raise ProblemsError(
+                    replace(each, message=of + each.message.removeprefix(of))
+                    for each in error.problems
+                ) from None
 
 
 def read_spec(path: str | Path) -> SpecFile:
@@ -59,8 +74,13 @@ def parse_spec(text: str, path: str | Path) -> SpecFile:
     Raises:
         ProblemsError: as for ``read_spec``.
     """
-    spec, places = parse(UnitSpec, text, Path(path), SPEC, beyond_limits)
-    return SpecFile(Path(path), spec, places)
+    spec, document = _parsed(UnitSpec, text, Path(path), SPEC, beyond_limits)
+    read = SpecFile(Path(path), spec, document.places, document.data)
+    if spec.options:
+        from rodwright.wishes.reading.options import option_specs
+
+        option_specs(read)
+    return read
 
 
 def parse(
@@ -77,6 +97,17 @@ def parse(
     Raises:
         ProblemsError: with every problem found, each with its place.
     """
+    read, document = _parsed(model, text, path, kind, look_closer)
+    return read, document.places
+
+
+def _parsed(
+    model: type[ModelT],
+    text: str,
+    path: Path,
+    kind: FileKind,
+    look_closer: Callable[[ModelT], Iterable[Problem]],
+) -> tuple[ModelT, Document]:
     document = read_document(text, str(path), kind)
     problems = list(document.problems)
     try:
@@ -88,7 +119,7 @@ def parse(
             if not problems and (found := tuple(look_closer(read))):
                 raise ProblemsError(found)
         if not problems:
-            return read, document.places
+            return read, document
     raise ProblemsError(_cut_short(in_file_order(problems)))
 
 
