@@ -7,9 +7,10 @@ from collections.abc import Callable, Mapping
 from rodwright.geometry.boxes import Box
 from rodwright.geometry.vectors import Vector
 from rodwright.photo.bodies import unit_bodies
-from rodwright.photo.framing import framed
-from rodwright.photo.room import room_round
-from rodwright.photo.scene import Scene
+from rodwright.photo.contents import contents_of
+from rodwright.photo.framing import format_for, framed, side_of
+from rodwright.photo.room import Room, floor_under, plain_room, room_round
+from rodwright.photo.scene import Body, Camera, Scene
 from rodwright.pictures.explode import explode
 from rodwright.pictures.opened import opened
 from rodwright.unit import Unit
@@ -25,20 +26,24 @@ def closed(unit: Unit, size: int, *, seed: int = 0, contents: bool = False) -> S
     Raises:
         ValueError: a part's workings leave no single solid.
     """
-    del seed, contents
-    return _in_room(unit, {}, unit.envelope, size)
+    return _in_room(unit, unit.envelope, size, seed, contents)
 
 
 def open_view(unit: Unit, size: int, *, seed: int = 0, contents: bool = False) -> Scene:
     """The unit with its doors and drawers open; as :func:`closed` otherwise."""
-    return closed(opened(unit), size, seed=seed, contents=contents)
+    stands = opened(unit)
+    shown = Box.of_boxes([unit.envelope, *(part.bounds() for part in stands.parts)])
+    return _in_room(stands, shown, size, seed, contents)
 
 
 def apart(unit: Unit, size: int, *, seed: int = 0, contents: bool = False) -> Scene:
     """The parts moved apart, without contents; as :func:`closed` otherwise."""
-    del seed, contents
+    del contents
     moves = explode(unit)
-    return _in_room(unit, moves, _moved_box(unit, moves), size)
+    box = _moved_box(unit, moves)
+    width, height = format_for(box, size)
+    camera = framed(box, width, height, floor=box.low[2], side=side_of(unit))
+    return _scene(unit_bodies(unit, moves, texel=TEXEL), plain_room(box, camera, seed=seed), camera)
 
 
 SHOTS: dict[str, Callable[..., Scene]] = {"closed": closed, "open": open_view, "apart": apart}
@@ -50,17 +55,17 @@ def shots_of(unit: Unit) -> tuple[str, ...]:
     return tuple(name for name in SHOTS if name != "open" or unit.motions)
 
 
-def _in_room(unit: Unit, moves: Mapping[str, Vector], box: Box, size: int) -> Scene:
-    room = room_round(unit)
-    width, height = _format(box, size)
-    bodies = (*unit_bodies(unit, moves, texel=TEXEL), *room.bodies)
-    return Scene(bodies, room.lamps, framed(box, width, height), room.sky, room.exposure)
+def _in_room(unit: Unit, box: Box, size: int, seed: int, contents: bool) -> Scene:
+    width, height = format_for(box, size)
+    camera = framed(box, width, height, floor=floor_under(unit), side=side_of(unit))
+    bodies = unit_bodies(unit, {}, texel=TEXEL)
+    if contents:
+        bodies += contents_of(unit, seed)
+    return _scene(bodies, room_round(unit, camera, seed=seed), camera)
 
 
-def _format(box: Box, size: int) -> tuple[int, int]:
-    if box.size[0] > box.size[2]:
-        return size, round(size * 0.75)
-    return round(size * 0.75), size
+def _scene(bodies: tuple[Body, ...], room: Room, camera: Camera) -> Scene:
+    return Scene((*bodies, *room.bodies), room.lamps, camera, room.sky, room.exposure)
 
 
 def _moved_box(unit: Unit, moves: Mapping[str, Vector]) -> Box:

@@ -10,6 +10,7 @@ from rodwright.geometry import TOUCH, Box
 from rodwright.opening.slips import small_sizes
 from rodwright.opening.survey import Survey
 from rodwright.problems import Problem, Problems, ProblemsError
+from rodwright.setout.around.surroundings import surroundings_of
 from rodwright.setout.bench import Bench
 from rodwright.setout.carried.loads import set_out_loads
 from rodwright.setout.passes import run
@@ -139,6 +140,7 @@ def _set_out(spec: UnitSpec, survey: Survey | None = None) -> Unit:
         moisture=spec.moisture.range,
         hung=spec.hung,
         loading=loading,
+        surroundings=surroundings_of(setting),
         author=spec.made_by.name or "",
         organisation=spec.made_by.organisation or "",
         date=spec.date or "",

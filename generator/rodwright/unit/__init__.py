@@ -51,6 +51,7 @@ from rodwright.unit.roles import (
 )
 from rodwright.unit.stock import Blank, Edging, Piece, Stock
 from rodwright.unit.surfaces import Grain, Surface
+from rodwright.unit.surroundings import Obstacle, Surroundings
 from rodwright.unit.whole import Unit
 from rodwright.unit.workings import (
     Bevel,
@@ -110,6 +111,7 @@ __all__ = [
     "Mortise",
     "Motion",
     "Notch",
+    "Obstacle",
     "Opening",
     "OpeningPlane",
     "OpeningReadings",
@@ -132,6 +134,7 @@ __all__ = [
     "Stock",
     "Stretch",
     "Surface",
+    "Surroundings",
     "Swing",
     "TRAITS",
     "Traits",

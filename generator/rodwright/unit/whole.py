@@ -14,6 +14,7 @@ from rodwright.unit.loading import Loading
 from rodwright.unit.motions import Motion
 from rodwright.unit.opening import Opening
 from rodwright.unit.parts import Part, ShapeKey
+from rodwright.unit.surroundings import Surroundings
 from rodwright.unit.way import WayIn
 
 
@@ -33,7 +34,8 @@ class Unit:
     in %, of its solid wood in use; ``services`` are what it is cut out round, such as a socket or
     a pipe. ``author`` and ``organisation`` are who designed it, ``date`` the day (ISO 8601), each
     empty where it isn't known; so are its ``number``, ``revision`` and who has ``approved_by``,
-    for title blocks (ISO 7200).  ``loading`` is what it is to carry.
+    for title blocks (ISO 7200).  ``loading`` is what it is to carry, ``surroundings`` what stays
+    round it in its room.
     """
 
     title: str
@@ -59,6 +61,7 @@ class Unit:
     revision: str = ""
     approved_by: str = ""
     loading: Loading = field(default_factory=Loading)
+    surroundings: Surroundings = field(default_factory=Surroundings)
     _by_ref: dict[str, Part] = field(init=False, repr=False, compare=False, hash=False)
 
     def __post_init__(self) -> None:

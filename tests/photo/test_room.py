@@ -1,0 +1,140 @@
+"""The room round a unit: the opening as measured, light, and a place for the camera."""
+
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from rodwright.geometry.boxes import Box
+from rodwright.photo.framing import framed, side_of
+from rodwright.photo.planes import cut_off, faces, sides_of
+from rodwright.photo.room import floor_under, moulded, plain_room, room_round
+from rodwright.photo.scene import Body, Camera, Surface
+from rodwright.setout import set_out
+from rodwright.unit import Unit
+from rodwright.wishes import read_spec
+
+MODELS = sorted(Path(__file__).parents[2].glob("models/*.yaml"))
+GREY = Surface((0.5, 0.5, 0.5))
+
+
+def unit_of(name: str) -> Unit:
+    return set_out(read_spec(next(each for each in MODELS if each.stem == name)))
+
+
+def before(unit: Unit) -> Camera:
+    return framed(unit.envelope, 300, 400, floor=floor_under(unit), side=side_of(unit))
+
+
+def named(bodies: tuple[Body, ...], name: str) -> Body:
+    return next(body for body in bodies if body.name == name)
+
+
+def volume(body: Body) -> float:
+    """By the divergence theorem; above nothing only where faces look outwards."""
+    a, b, c = (body.points[body.triangles[:, i]] for i in range(3))
+    return float(np.einsum("ij,ij->i", a, np.cross(b, c)).sum()) / 6
+
+
+@pytest.mark.parametrize("path", MODELS, ids=lambda path: path.stem)
+def test_every_model_stands_in_a_room_that_holds_its_camera(path: Path) -> None:
+    unit = set_out(read_spec(path))
+    camera = before(unit)
+    room = room_round(unit, camera)
+    points = np.concatenate([body.points for body in room.bodies])
+    eye = np.array(camera.eye)
+    assert (points.min(axis=0) < eye - 300).all()
+    assert eye[0] < points[:, 0].max() - 300
+    assert eye[2] < points[:, 2].max() - 300
+    assert (points.max(axis=0)[1:] >= np.array(unit.envelope.high)[1:] - 0.5).all()
+    for body in room.bodies:
+        assert np.linalg.norm(body.normals, axis=1) == pytest.approx(1.0)
+        assert body.triangles.max() < len(body.points)
+    assert room.exposure > 0
+
+
+@pytest.mark.parametrize("path", MODELS, ids=lambda path: path.stem)
+def test_walls_look_into_the_room(path: Path) -> None:
+    """What looks the other way is dark to the denoiser."""
+    unit = set_out(read_spec(path))
+    room = room_round(unit, before(unit))
+    eye = np.array(before(unit).eye)
+    walls = named(room.bodies, "walls")
+    for triangle in walls.triangles:
+        corners = walls.points[triangle]
+        facing = np.cross(corners[1] - corners[0], corners[2] - corners[0])
+        assert facing @ walls.normals[triangle[0]] > 0
+    front = walls.normals[:, 1] < -0.99
+    assert front.any()
+    assert ((eye - walls.points)[front] * walls.normals[front]).sum(axis=1).min() > 0
+
+
+def test_the_opening_is_as_it_was_measured() -> None:
+    unit = unit_of("reading-alcove")
+    assert unit.opening
+    assert unit.opening.shape
+    assert unit.opening.front is not None
+    assert unit.opening.depth is not None
+    walls = named(room_round(unit, before(unit)).bodies, "walls").points
+    at_front = walls[np.isclose(walls[:, 1], unit.opening.front)]
+    at_rear = walls[np.isclose(walls[:, 1], unit.opening.front + unit.opening.depth)]
+    for x, z in unit.opening.shape.front.corners[2:]:
+        for plane in (at_front, at_rear):
+            assert np.linalg.norm(plane[:, [0, 2]] - (x, z), axis=1).min() < 1e-3
+    (left, _), (right, _) = unit.opening.shape.front.corners[:2]
+    inside = (at_front[:, 0] > left + 5) & (at_front[:, 0] < right - 5) & (at_front[:, 2] < 2000)
+    assert not inside.any()
+
+
+def test_skirtings_stop_at_the_opening() -> None:
+    unit = unit_of("reading-alcove")
+    assert unit.opening
+    assert unit.opening.shape
+    (left, _), (right, _) = unit.opening.shape.front.corners[:2]
+    skirtings = named(room_round(unit, before(unit)).bodies, "skirtings").points
+    assert not ((skirtings[:, 0] > left + 1e-6) & (skirtings[:, 0] < right - 1e-6)).any()
+    assert skirtings[:, 0].min() < left - 1000
+    assert skirtings[:, 0].max() > right + 1000
+
+
+def test_a_sloping_ceiling_clears_the_unit_and_is_cut_to() -> None:
+    unit = unit_of("hostel-eaves")
+    assert unit.surroundings.ceiling is not None
+    at, normal = map(np.array, unit.surroundings.ceiling)
+    assert normal == pytest.approx([np.sqrt(0.5), 0.0, np.sqrt(0.5)])
+    room = room_round(unit, before(unit))
+    for name in ("walls", "ceiling"):
+        assert ((named(room.bodies, name).points - at) @ normal).max() < 1e-6
+    for part in unit.parts:
+        corners = np.array([part.placement.to_unit(each) for each in [(0.0, 0.0, 0.0)]])
+        assert ((corners - at) @ normal).max() < 1e-6
+
+
+def test_what_a_plane_cuts_off() -> None:
+    square = ((0.0, 0.0, 0.0), (2.0, 0.0, 0.0), (2.0, 2.0, 0.0), (0.0, 2.0, 0.0))
+    left = cut_off(square, ((1.0, 0.0, 0.0), (1.0, 0.0, 0.0)))
+    assert sorted(left) == [(0.0, 0.0, 0.0), (0.0, 2.0, 0.0), (1.0, 0.0, 0.0), (1.0, 2.0, 0.0)]
+    assert cut_off(square, ((-1.0, 0.0, 0.0), (1.0, 0.0, 0.0))) == []
+    assert cut_off(square, ((3.0, 0.0, 0.0), (1.0, 0.0, 0.0))) == list(square)
+
+
+def test_closed_bodies_look_outwards() -> None:
+    box = Box((1.0, 2.0, 3.0), (11.0, 22.0, 33.0))
+    body = faces("box", sides_of(box), GREY)
+    assert body
+    assert volume(body) == pytest.approx(10 * 20 * 30)
+    board = faces("board", moulded(Box((0.0, 0.0, 0.0), (100.0, 16.0, 120.0))), GREY)
+    assert board
+    # Less the bevel's triangle, 5 by 5.
+    assert volume(board) == pytest.approx(100 * (16 * 120 - 5 * 5 / 2))
+
+
+def test_a_plain_room_lies_round_what_is_taken_apart() -> None:
+    shown = Box((-500.0, -900.0, -700.0), (2000.0, 900.0, 2600.0))
+    points = np.concatenate(
+        [body.points for body in plain_room(shown, framed(shown, 300, 300)).bodies]
+    )
+    assert points[:, 2].min() < shown.low[2]
+    assert points[:, 2].max() > shown.high[2]
+    assert points[:, 1].max() > shown.high[1]
+    assert np.isclose(points[:, 2], shown.low[2] - 2.0).any()
