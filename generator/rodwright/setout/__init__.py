@@ -10,12 +10,12 @@ from rodwright.geometry import TOUCH, Box
 from rodwright.opening.slips import small_sizes
 from rodwright.opening.survey import Survey
 from rodwright.problems import Problem, Problems, ProblemsError
-from rodwright.setout.around.surroundings import surroundings_of
 from rodwright.setout.bench import Bench
 from rodwright.setout.carried.loads import set_out_loads
 from rodwright.setout.passes import run
 from rodwright.setout.rod.main_lines import draw_rod
 from rodwright.setout.setting import Setting
+from rodwright.setout.surroundings import surroundings_of
 from rodwright.trade.sizes import trade_sizes
 from rodwright.unit import Part, Unit
 from rodwright.unit.laid import laid_unit
