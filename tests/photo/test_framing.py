@@ -24,9 +24,9 @@ BOXES = st.builds(
 )
 
 
-@given(box=BOXES, pixels=st.integers(10_000, 2_000_000), side=st.sampled_from([-1, 1]))
-def test_all_of_it_is_in_the_picture_and_fills_it(box: Box, pixels: int, side) -> None:
-    width, height = format_for(box, pixels)
+@given(box=BOXES, size=st.integers(100, 2000), side=st.sampled_from([-1, 1]))
+def test_all_of_it_is_in_the_picture_and_fills_it(box: Box, size: int, side) -> None:
+    width, height = format_for(box, size)
     camera = framed(box, width, height, floor=box.low[2], side=side)
     places = on_picture(camera, box.corners())
     (left, bottom), (right, top) = places.min(axis=0), places.max(axis=0)
@@ -75,9 +75,7 @@ def test_from_the_right_the_left_side_runs_away() -> None:
     ],
 )
 def test_the_format_goes_by_the_unit(size: tuple[float, float, float], shape: float) -> None:
-    width, height = format_for(Box.of_size(size), 600_000)
+    width, height = format_for(Box.of_size(size), 900)
     assert width / height == pytest.approx(shape, rel=0.01)
-    assert width * height == pytest.approx(600_000, rel=0.01)
-    assert not width % 2
-    assert not height % 2
+    assert max(width, height) == 900
     assert sorted(FORMATS) == list(FORMATS)

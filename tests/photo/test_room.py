@@ -50,7 +50,6 @@ def test_every_model_stands_in_a_room_that_holds_its_camera(path: Path) -> None:
     for body in room.bodies:
         assert np.linalg.norm(body.normals, axis=1) == pytest.approx(1.0)
         assert body.triangles.max() < len(body.points)
-    assert room.exposure > 0
 
 
 @pytest.mark.parametrize("path", MODELS, ids=lambda path: path.stem)

@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 
 from rodwright.photo.planes import faces, level
 from rodwright.photo.scene import Body, Surface, Texture
+from rodwright.photo.srgb import encoded
 
 _WIDE, _SHORT, _LONG = 170.0, 1400.0, 2400.0
 """Width of floor boards, and between which lengths they are (common practice, no source)."""
@@ -107,6 +108,5 @@ def _figure(random: np.random.Generator) -> NDArray[np.uint8]:
     tone = 1.0 + float(random.normal(0, 0.07)) - 0.10 * late + 0.018 * pores
     warm = np.array([1.0, 1.0 - 0.02 * float(random.normal()), 1.0 - 0.05 * float(random.normal())])
     linear = np.clip(tone[:, :, None] * np.array(_PALE) * warm, 0.0, 1.0)
-    curved = np.where(linear <= 0.0031308, 12.92 * linear, 1.055 * linear ** (1 / 2.4) - 0.055)
-    pixels: NDArray[np.uint8] = np.round(curved * 255).astype(np.uint8)
+    pixels: NDArray[np.uint8] = np.round(encoded(linear) * 255).astype(np.uint8)
     return pixels

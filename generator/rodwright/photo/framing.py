@@ -50,14 +50,13 @@ def side_of(unit: Unit) -> Side:
     return 1 if at_left >= 0 else -1
 
 
-def format_for(box: Box, pixels: int) -> tuple[int, int]:
-    """Width and height, in pixels, of a picture of about so many pixels that suits a box seen from
-    the front: even numbers, upright, square or lying."""
+def format_for(box: Box, size: int) -> tuple[int, int]:
+    """Width and height, in pixels, of a picture that suits a box seen from the front: upright,
+    square or lying, its longer side ``size`` pixels."""
     across = box.size[0] * math.cos(math.radians(TURN)) + box.size[1] * math.sin(math.radians(TURN))
     shape = across / max(box.size[2], 1.0)
     suits = min(FORMATS, key=lambda each: abs(math.log(each / shape)))
-    width = math.sqrt(pixels * suits)
-    return 2 * round(width / 2), 2 * round(width / suits / 2)
+    return (size, round(size / suits)) if suits > 1 else (round(size * suits), size)
 
 
 def framed(

@@ -25,8 +25,6 @@ CEILING = Surface((0.78, 0.77, 0.75), 0.9, 0.2)
 """White emulsion (a choice)."""
 WOODWORK = Surface((0.74, 0.73, 0.70), 0.35, 0.45)
 """Skirtings in a white satin paint (a choice)."""
-REFLECTED = 0.5
-"""The share of light that such a room throws back on average: floor, walls and ceiling by area."""
 USUAL_CEILING = 2450.0
 """Height of a room where nothing says it, mm (common practice, no source)."""
 UP_TO_CEILING = 2200.0
@@ -78,8 +76,8 @@ def room_round(unit: Unit, camera: Camera, *, seed: int = 0) -> Room:
         window = side
     made = [*_floor(unit, box, recess, seed), *_walls(unit, box, recess, wall)]
     made += [*_skirtings(unit, box, recess, wall), *obstacle_bodies(unit, box, recess)]
-    light = light_in(box, unit.envelope, window, REFLECTED)
-    return Room(tuple(made), light.lamps, (0.0, 0.0, 0.0), light.exposure)
+    lamps = light_in(box, unit.envelope, window)
+    return Room(tuple(made), lamps, (0.0, 0.0, 0.0), 1.0)
 
 
 def plain_room(shown: Box, camera: Camera, *, seed: int = 0) -> Room:
@@ -90,8 +88,8 @@ def plain_room(shown: Box, camera: Camera, *, seed: int = 0) -> Room:
     box = _round(shown, wall, floor, top, camera)
     low, high = box.low[:2], box.high[:2]
     made = [*boards(low, high, floor, seed), *_bodies(_plain_walls(box), None)]
-    light = light_in(box, shown, -_side_of(camera), REFLECTED)
-    return Room(tuple(made), light.lamps, (0.0, 0.0, 0.0), light.exposure)
+    lamps = light_in(box, shown, -_side_of(camera))
+    return Room(tuple(made), lamps, (0.0, 0.0, 0.0), 1.0)
 
 
 def _wall_behind(unit: Unit) -> float:
