@@ -1,0 +1,66 @@
+"""Operations of fitting, counted by hand."""
+
+from __future__ import annotations
+
+import pytest
+
+from kit.specs import unit_from
+from rodwright.quote.from_site import fitted, wall_fixings
+from rodwright.unit import Role, Unit
+
+OPENING = "opening: {width: 806, height: 1906, depth: 320}\n"
+
+
+def counted(unit: Unit) -> dict[str, float]:
+    return {key: amount for key, amount in fitted(unit) if amount}
+
+
+def test_an_opening_is_packed_and_fixed_at_both_sides() -> None:
+    """1900 high: near both ends and no more than 600 apart, 4 points a side."""
+    assert wall_fixings(unit_from(OPENING)) == 2 * 4
+
+
+def test_a_face_frame_is_fitted_as_it_comes_to_site() -> None:
+    """Dowelled it comes in one; mitred with nothing let in, its two stiles and two rails come one
+    by one."""
+    frame = "face_frame: {stock: ash, width: 45, joint: "
+    assert counted(unit_from(OPENING + frame + "dowels}\n"))["frame_member"] == 1
+    assert counted(unit_from(OPENING + frame + "glue}\n"))["frame_member"] == 4
+
+
+def test_what_stands_free_has_its_frame_fitted_at_the_bench() -> None:
+    unit = unit_from(
+        "size: {width: 800, height: 900, depth: 300}\nface_frame: {stock: ash, width: 45}\n"
+    )
+    assert "frame_member" not in counted(unit)
+
+
+def test_scribes_are_scribed_as_long_as_they_are() -> None:
+    unit = unit_from(OPENING + "fit: {sides: 40}\nscribes: {stock: ash, edges: [left]}\n")
+    scribes = [part.blank.length for part in unit.parts if part.role is Role.SCRIBE]
+    assert len(scribes) == 1
+    assert counted(unit)["scribing"] == pytest.approx(scribes[0] / 1000)
+
+
+def test_loose_shelves_doors_and_drawers_are_carried_one_by_one() -> None:
+    unit = unit_from(
+        "size: {width: 800, height: 1200, depth: 300}\n"
+        "interior: {rows: [{height: 1 share, shelves: {count: 2, fixed: false}, "
+        "doors: {stock: ply, hung: overlay}}, {height: 200, drawers: {count: 1, hung: overlay, "
+        "front_stock: ply, stock: ply, bottom: {stock: thin}}}]}\n"
+    )
+    found = counted(unit)
+    # The carcass, two shelves, a door, a drawer.
+    assert found["packing"] == 5
+    assert found["adjusting"] == len(unit.motions) == 2
+
+
+def test_what_hangs_is_fixed_by_the_plugs_that_it_needs() -> None:
+    unit = unit_from(
+        "size: {width: 800, height: 600, depth: 250}\nhung: true\n"
+        "back: {stock: thick, fixing: rebated}\n"
+        "stock:\n  thick: {kind: sheet, material: birch plywood, thickness: 12}\n"
+        "  ply: {kind: sheet, material: birch plywood, thickness: 18}\n"
+    )
+    assert unit.hung
+    assert wall_fixings(unit) >= 2

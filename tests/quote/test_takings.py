@@ -1,0 +1,146 @@
+"""What a unit takes, counted by hand."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from decimal import Decimal
+
+import pytest
+
+from kit.cuttings import cutting
+from kit.specs import unit_from
+from kit.takings import counts, material, rates_in
+from rodwright.quote.rates import Travel
+from rodwright.quote.takings import takings_of
+from rodwright.unit import Unit
+
+
+@pytest.fixture(scope="module")
+def bookcase() -> Unit:
+    """Two sides, a top, a bottom, a fixed shelf, a back."""
+    return unit_from(
+        "size: {width: 800, height: 900, depth: 300}\n"
+        "carcass: {stock: ply, corners: housed}\n"
+        "interior: {shelves: {count: 1, fixed: true}}\n"
+        "back: {stock: thin, fixing: rebated}\n"
+        "finish: oil\n"
+    )
+
+
+def test_a_bookcase_line_by_line(bookcase: Unit) -> None:
+    """Sides 900 x 300, top and bottom 776 x 300, shelf 776 x 294, of 18 mm; back 880 x 780 of 6 mm.
+
+    Rebates: at the back of each side 882 mm (from 9 to 891) and at both its ends 300 mm each;
+    along top and bottom 776 mm: 2 x (882 + 300 + 300) + 2 x 776 = 4516 mm.
+
+    Faces and edges, mm2.  A side: outside 270000; inside 270000 less a housing of 294 x 18 = 5292,
+    end rebates of 2 x 18 x 300 = 10800 and the back's 864 x 6 = 5184 between them: 248724; front
+    edge 16200 less 3 x 18 x 6 = 324: 15876; back edge 16200 less 882 x 9 = 7938 and 2 x 9 x 6 =
+    108: 8154; ends 2 x 12 x 300 = 7200: together 549954.  Top or bottom: 232800 and
+    776 x 294 = 228144; edges 776 x 18 = 13968 and 776 x 9 = 6984; ends 2 x (5400 - 6 x 9) = 10692:
+    492588.  Shelf: 2 x 228144 + 2 x 13968 + 2 x 294 x 18 = 494808.  Back: 2 x 686400 +
+    2 x 6 x (880 + 780) = 1392720.  In all 2 x 549954 + 2 x 492588 + 494808 + 1392720 = 3972612.
+
+    Volume, mm3: sides 2 x (4860000 - 294 x 18 x 6 - 2 x 18 x 300 x 6 - 882 x 6 x 9 + 2 x 9 x 6 x 6)
+    = 9432936; top and bottom 2 x (4190400 - 776 x 6 x 9) = 8296992; shelf 4106592; back 4118400:
+    25954920, at 680 kg/m3 17.649 kg.
+    """
+    found = takings_of(bookcase, None, rates_in())
+    assert counts(found) == {
+        "job": 1,
+        # The two sides are a pair: no two parts are alike.
+        "shape": 6,
+        # One sheet of each thickness holds its parts; each part takes a cut along and one across.
+        "sheet": 2,
+        "rip": 6,
+        "crosscut": 6,
+        "housing": 2,
+        "rebate": Decimal("4.516"),
+        # Two at each side for top and bottom, and the shelf's two; the back is pinned dry.
+        "glued_joint": 6,
+        "carcass": 1,
+        "back": 1,
+        # Nine up each side of the back, eight along top and bottom.
+        "pin": 2 * 9 + 2 * 8,
+        "sanding": Decimal("3.973"),
+        # Two coats.
+        "oil": Decimal("7.945"),
+        "packing": 1,
+        "loading": Decimal("17.649"),
+        "settling_in": 1,
+        "standing": 1,
+        # Plugs that keep it from tipping, one near each side at least.
+        "fixing_point": 2,
+        "clearing": 1,
+    }
+
+
+def test_its_materials_line_by_line(bookcase: Unit) -> None:
+    """18 mm: 2 x 900 x 300 + 2 x 776 x 300 + 776 x 294 = 1233744 mm2 of sheets of 2440 x 1220 =
+    2976800 mm2; 6 mm: 880 x 780 = 686400 mm2.  Oil: 2 x 3.972612 m2 at 20 m2 a litre, the least
+    that it covers."""
+    found = takings_of(bookcase, None, rates_in())
+    assert [each.kind for each in found.materials] == ["stock", "stock", "hardware", "finish"]
+    thick, thin = material(found, "birch plywood 18 mm"), material(found, "birch plywood 6 mm")
+    assert (thick.count, thin.count, thick.per) == (Decimal("0.414"), Decimal("0.231"), "sheet")
+    assert thick.name == "birch plywood, 18 mm, 2440 x 1220"
+    assert all((each.wasted, each.basis) == (True, "by area") for each in (thick, thin))
+    pins = material(found, "panel pin")
+    assert (pins.count, pins.name, pins.wasted) == (34, "panel pin, 1.25 x 25 mm", False)
+    oil = material(found, "oil")
+    assert (oil.count, oil.per, oil.basis) == (Decimal("0.397"), "l", "2 coats")
+    assert all(each.price is None for each in found.materials)
+
+
+def test_what_is_counted_in_inches_goes_by_feet_and_pounds(bookcase: Unit) -> None:
+    """4.516 m are 14.816 ft of 0.3048 m; 3.972612 m2 are 42.761 sq ft of 0.09290304 m2; 17.649346
+    kg are 38.910 lb of 0.45359237 kg; 0.397261 l are 0.420 qt of 0.946352946 l."""
+    found = takings_of(bookcase, None, rates_in("in"))
+    counted = counts(found)
+    assert counted["rebate"] == Decimal("14.816")
+    assert counted["sanding"] == Decimal("42.761")
+    assert counted["loading"] == Decimal("38.91")
+    assert {each.per for each in found.operations} >= {"ft", "sq ft", "lb"}
+    oil = material(found, "oil")
+    assert (oil.count, oil.per) == (Decimal("0.42"), "qt")
+
+
+def test_the_way_is_driven_by_every_fitter_for_each_day(bookcase: Unit) -> None:
+    """No opening was measured, and one day does: two fitters, an hour and a half each."""
+    travel = Travel(0, Decimal("1.5"), Decimal(25))
+    found = takings_of(bookcase, None, rates_in(travel=travel))
+    last = found.operations[-1]
+    assert (last.key, last.count, last.per) == ("driving", 3, "h")
+    way = material(found, "travel")
+    assert (way.count, way.price, way.kind) == (1, 25, "bought in")
+
+
+def test_an_opening_is_measured_on_a_visit_of_its_own() -> None:
+    unit = unit_from("opening: {width: 806, height: 906, depth: 320}\n")
+    found = takings_of(unit, None, rates_in(travel=Travel(0, Decimal(1), Decimal(25))))
+    assert counts(found)["survey"] == 1
+    # One fitter to measure, then two for a day.
+    assert counts(found)["driving"] == 3
+    assert material(found, "travel").count == 2
+
+
+def test_visits_that_the_rates_state_are_driven_as_stated() -> None:
+    unit = unit_from("opening: {width: 806, height: 906, depth: 320}\n")
+    found = takings_of(unit, None, rates_in(travel=Travel(3, Decimal(1), Decimal(25))))
+    assert counts(found)["driving"] == 6
+    assert material(found, "travel").count == 3
+
+
+def test_a_plan_of_other_units_too_is_refused(bookcase: Unit) -> None:
+    plan = cutting()
+    both = replace(plan, jobs=(*plan.jobs, *plan.jobs))
+    with pytest.raises(ValueError, match="whole plan of its own"):
+        takings_of(bookcase, both, rates_in())
+
+
+def test_a_plan_that_leaves_pieces_is_refused(bookcase: Unit) -> None:
+    plan = cutting()
+    first = plan.lots[0]
+    left = replace(first, plan=replace(first.plan, left=first.lot.pieces[:1]))
+    with pytest.raises(ValueError, match="whole plan of its own"):
+        takings_of(bookcase, replace(plan, lots=(left,)), rates_in())
