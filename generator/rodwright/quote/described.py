@@ -1,0 +1,227 @@
+"""A unit in a client's words: how large it is, what of, how finished, what is in it."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+
+from rodwright.amounts import format_weight
+from rodwright.lengths import format_length
+from rodwright.mass import unit_weight
+from rodwright.trade.colours import COLOUR_WORDS
+from rodwright.trade.materials import is_glass
+from rodwright.unit import JointKind, Load, Part, Role, Slide, Swing, Unit
+from rodwright.unit.finish import Finish
+
+_PLACES: Mapping[Role, str] = MappingProxyType(
+    {
+        Role.SIDE: "carcass",
+        Role.TOP: "carcass",
+        Role.BOTTOM: "carcass",
+        Role.DIVIDER: "carcass",
+        Role.CARCASS_RAIL: "carcass",
+        Role.SHELF: "shelves",
+        Role.BACK: "back",
+        Role.LIPPING: "front edges",
+        Role.STILE: "face frame",
+        Role.RAIL: "face frame",
+        Role.DOOR: "doors",
+        Role.DOOR_STILE: "doors",
+        Role.DOOR_RAIL: "doors",
+        Role.DOOR_PANEL: "door panels",
+        Role.DRAWER_FRONT: "drawer fronts",
+        Role.DRAWER_SIDE: "drawer boxes",
+        Role.DRAWER_END: "drawer boxes",
+        Role.DRAWER_BOTTOM: "drawer boxes",
+        Role.WORKTOP: "worktop",
+        Role.CORNICE: "cornice",
+        Role.PLINTH: "base",
+        Role.LEG: "legs",
+        Role.SCRIBE: "scribed strips",
+    }
+)
+"""What a client calls the places of parts; what isn't here is out of sight."""
+_FINISHED = {"oil": "oiled", "lacquer": "lacquered", "paint": "painted", "stain": "stained"}
+_SPELT = {
+    "american": "American",
+    "baltic": "Baltic",
+    "douglas": "Douglas",
+    "european": "European",
+    "hdf": "HDF",
+    "mdf": "MDF",
+    "osb": "OSB",
+    "scots": "Scots",
+}
+_CAPITALS = re.compile(rf"\b(?:{'|'.join(_SPELT)})\b", re.IGNORECASE)
+_WORDS_OF = {colour: word for word, colour in COLOUR_WORDS.items()}
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """A line of what is told; ``colour`` (``#rrggbb``) is shown beside it where there is one."""
+
+    said: str
+    colour: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Fact:
+    """What is told of a unit under one word."""
+
+    word: str
+    lines: tuple[Line, ...]
+
+
+def facts_of(unit: Unit) -> tuple[Fact, ...]:
+    """All that a client is told of a unit, what there is nothing to tell of left out."""
+    told = (
+        ("Size", _size(unit)),
+        ("Made of", _materials(unit)),
+        ("Finish", finishes(unit)),
+        ("It has", _counted(unit)),
+        ("To carry", _carried(unit)),
+        ("Weight", (Line(f"about {format_weight(unit_weight(unit), unit.display_unit, 0)}"),)),
+    )
+    return tuple(Fact(word, tuple(lines)) for word, lines in told if lines)
+
+
+def is_finished(unit: Unit) -> bool:
+    """Whether anything of it has a finish."""
+    return any(part.finish is not None for part in unit.parts)
+
+
+def _size(unit: Unit) -> tuple[Line, ...]:
+    sizes = zip(unit.size, ("wide", "high", "deep"), strict=True)
+    return (Line(", ".join(f"{_length(unit, each)} {word}" for each, word in sizes)),)
+
+
+def _length(unit: Unit, length: float) -> str:
+    """A length with its unit, which stays on its line."""
+    return f"{format_length(length, unit.display_unit)}\u00a0{unit.display_unit}"
+
+
+def _materials(unit: Unit) -> tuple[Line, ...]:
+    """Each material and thickness, and where it is seen."""
+    places: dict[tuple[str, float], dict[str, None]] = {}
+    edges: dict[str, None] = {}
+    for part in unit.parts:
+        if (place := _PLACES.get(part.role)) is not None:
+            stock = part.blank.stock
+            places.setdefault((stock.described, stock.thickness), {})[place] = None
+            edges |= dict.fromkeys(edging.called for edging in part.edged)
+    lines = [
+        Line(f"{_capital(_joined(where))}: {_spelt(what)}, {_length(unit, thick)}")
+        for (what, thick), where in places.items()
+    ]
+    if edges:
+        lines.append(Line(f"Edges: {_spelt(_joined(edges))}"))
+    return tuple(lines)
+
+
+def finishes(unit: Unit) -> tuple[Line, ...]:
+    """Each finish and where it is; what comes finished, as glass does, is left out."""
+    places: dict[Finish | None, dict[str, None]] = {}
+    for part in unit.parts:
+        place = _PLACES.get(part.role)
+        bare_for_good = part.finish is None and is_glass(part.blank.stock.material)
+        if place is not None and not bare_for_good:
+            places.setdefault(part.finish, {})[place] = None
+    if list(places) == [None]:
+        return (Line("None: the wood is left bare"),)
+    found = list(places.items())
+    if len(found) == 1:
+        return (_finish(found[0][0], ()),)
+    return tuple(_finish(finish, where) for finish, where in found if finish is not None)
+
+
+def _finish(finish: Finish | None, where: Iterable[str]) -> Line:
+    """A finish in words: `painted seagreen (#2e8b57), satin`."""
+    if finish is None:
+        raise ValueError("what is bare has no finish")
+    said = _FINISHED[finish.kind]
+    if finish.colour:
+        word = _WORDS_OF.get(finish.colour)
+        said += f" {word} ({finish.colour})" if word else f" {finish.colour}"
+    said += " and lacquered" if finish.kind == "stain" else ""
+    places = _joined(where)
+    told = f"{places}: {said}" if places else said
+    return Line(f"{_capital(told)}, {finish.sheen}", finish.colour)
+
+
+def _counted(unit: Unit) -> tuple[Line, ...]:
+    """Doors, drawers and shelves."""
+    resting = {joint.second for joint in unit.joints if joint.kind is JointKind.RESTING}
+    shelves = _shelves(unit)
+    loose = sum(any(ref in resting for ref in refs) for refs in shelves)
+    counts = (
+        (sum(isinstance(each, Swing) for each in unit.motions), "door"),
+        (sum(isinstance(each, Slide) for each in unit.motions), "drawer"),
+        (len(shelves) - loose, "fixed shel{f|ves}"),
+        (loose, "adjustable shel{f|ves}"),
+    )
+    said = [_number(count, name) for count, name in counts if count]
+    return (Line(_joined(said)),) if said else ()
+
+
+def _shelves(unit: Unit) -> list[set[str]]:
+    """The refs of each shelf: layers that are glued together are one."""
+    found = [{part.ref} for part in unit.parts if part.role is Role.SHELF]
+    for joint in unit.joints:
+        if joint.kind is JointKind.FACE_GLUED:
+            meet = [refs for refs in found if refs & {joint.first, joint.second}]
+            if len(meet) == 2:
+                found.remove(meet[1])
+                meet[0].update(meet[1])
+    return found
+
+
+def _carried(unit: Unit) -> tuple[Line, ...]:
+    """What it was said to carry, each kind with how much that is in all."""
+    said: dict[str, list[Load]] = {}
+    for load in unit.loading.loads:
+        if not load.assumed:
+            said.setdefault(load.said, []).append(load)
+    return tuple(_load(what, _mass(unit, loads)) for what, loads in said.items())
+
+
+def _load(what: str, mass: str) -> Line:
+    return Line(_capital(what) if what == mass else f"{_capital(what)}, {mass} in all")
+
+
+def _mass(unit: Unit, loads: Iterable[Load]) -> str:
+    return format_weight(sum(load.mass for load in loads), unit.display_unit, 0)
+
+
+def _number(count: int, name: str) -> str:
+    """`1 door`, `2 doors`; `{f|ves}` has the ends of both."""
+    if "{" not in name:
+        return f"{count} {name}{'' if count == 1 else 's'}"
+    stem, _, ends = name.partition("{")
+    one, _, many = ends.rstrip("}").partition("|")
+    return f"{count} {stem}{one if count == 1 else many}"
+
+
+def _joined(words: Iterable[str]) -> str:
+    """`a`, `a and b`, `a, b and c`."""
+    *first, last = list(words) or [""]
+    return f"{', '.join(first)} and {last}" if first else last
+
+
+def _spelt(material: str) -> str:
+    """A material with the capitals of a letter: names of materials have none."""
+    return _CAPITALS.sub(lambda found: _SPELT[found[0].lower()], material)
+
+
+def _capital(text: str) -> str:
+    return text[:1].upper() + text[1:]
+
+
+def solid_wood(unit: Unit) -> tuple[Part, ...]:
+    """The parts of solid wood."""
+    return tuple(
+        part
+        for part in unit.parts
+        if part.blank.stock.kind == "board" and not is_glass(part.blank.stock.material)
+    )

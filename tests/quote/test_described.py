@@ -1,0 +1,95 @@
+"""A unit in a client's words."""
+
+from __future__ import annotations
+
+from kit.specs import unit_from
+from rodwright.quote.described import facts_of
+
+STOCK = """
+stock:
+  ply: {kind: sheet, material: birch plywood, thickness: 18, size: [2440, 1220]}
+  thin: {kind: sheet, material: mdf, thickness: 6, size: [2440, 1220]}
+  oak: {kind: board, material: european oak, thickness: 22}
+"""
+PLAIN = f"size: {{width: 800, height: 900, depth: 300}}\n{STOCK}"
+
+
+def _told(spec: str) -> dict[str, list[str]]:
+    return {fact.word: [line.said for line in fact.lines] for fact in facts_of(unit_from(spec))}
+
+
+def test_what_it_is_in_words() -> None:
+    told = _told(
+        f"""{PLAIN}
+back: {{stock: thin}}
+face_frame: {{stock: oak, width: 40, mid_rails: 30, corners: butted}}
+loads: books
+interior:
+  rows:
+    - {{height: 1 share, shelves: {{count: 2, fixed: false}}}}
+    - {{height: 300, doors: 2}}
+finish: {{carcass: {{kind: paint, colour: seagreen}}, back: none, face_frame: oil}}
+"""
+    )
+    assert told["Size"] == ["800\u00a0mm wide, 900\u00a0mm high, 300\u00a0mm deep"]
+    assert told["Made of"] == [
+        "Carcass, shelves and doors: birch plywood, 18\u00a0mm",
+        "Back: MDF, 6\u00a0mm",
+        "Face frame: European oak, 22\u00a0mm",
+    ]
+    assert told["Finish"] == [
+        "Carcass and shelves: painted seagreen (#2e8b57), satin",
+        "Face frame: oiled, matt",
+    ]
+    assert told["It has"] == ["2 doors, 1 fixed shelf and 2 adjustable shelves"]
+
+
+def test_colours_are_shown_beside_their_line() -> None:
+    spec = f'{PLAIN}finish: {{kind: paint, colour: "#a1b2c3", sheen: gloss}}'
+    (fact,) = [fact for fact in facts_of(unit_from(spec)) if fact.word == "Finish"]
+    assert [(each.said, each.colour) for each in fact.lines] == [
+        ("Painted #a1b2c3, gloss", "#a1b2c3")
+    ]
+
+
+def test_bare_wood_is_said() -> None:
+    assert _told(PLAIN)["Finish"] == ["None: the wood is left bare"]
+
+
+def test_a_stain_is_lacquered() -> None:
+    told = _told(f'{PLAIN}finish: {{kind: stain, colour: "#5f4026"}}')
+    assert told["Finish"] == ["Stained #5f4026 and lacquered, satin"]
+
+
+def test_layers_of_a_shelf_are_one_shelf() -> None:
+    told = _told(f"{PLAIN}interior: {{shelves: {{count: 3, layers: 2}}}}")
+    assert told["It has"] == ["3 fixed shelves"]
+
+
+def test_what_it_carries_in_all() -> None:
+    """One shelf and the bottom, 12 kg each; nothing lies on top."""
+    told = _told(
+        f"""{PLAIN}
+carcass: {{stock: ply, corners: butted, top_load: 0 kg}}
+loads: 12 kg
+interior: {{shelves: 1}}
+"""
+    )
+    assert "12 kg, 24 kg in all" in told["To carry"]
+
+
+def test_what_nobody_said_it_carries_isnt_told() -> None:
+    assert "To carry" not in _told(f"{PLAIN}interior: {{shelves: 1}}")
+
+
+def test_weight_and_size_in_inches() -> None:
+    told = _told(
+        """
+unit: in
+size: {width: 36, height: 48, depth: 12}
+stock:
+  ply: {kind: sheet, material: birch plywood, thickness: 3/4, size: [96, 48]}
+"""
+    )
+    assert told["Size"] == ["36\u00a0in wide, 48\u00a0in high, 12\u00a0in deep"]
+    assert told["Weight"][0].endswith("lb")
