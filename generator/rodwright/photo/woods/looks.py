@@ -2,19 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
 from rodwright.photo.scene import Colour
-from rodwright.photo.woods.colour import linear_of
+from rodwright.photo.woods.boards import Field, solid
+from rodwright.photo.woods.chance import Numbers
+from rodwright.photo.woods.chips import even
+from rodwright.photo.woods.colours import colour_of
+from rodwright.photo.woods.edging import edged
+from rodwright.photo.woods.figures import figure_of
+from rodwright.photo.woods.grain import grain_frame, key_of
+from rodwright.photo.woods.sheets import sheet
 from rodwright.trade.materials import is_glass
 from rodwright.unit import Part
 
-Field = Callable[[NDArray[np.float32], NDArray[np.float32], float], NDArray[np.float32]]
-"""Reflectance (n, 3) at points and normals (n, 3) of the part frame, for so large a texel, mm."""
+_AT_ONCE = 32_768
+"""Points that are worked out together: what a processor's cache holds."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -27,26 +33,38 @@ class Looks:
     clear: bool = False
 
     def reflectance(
-        self, points: NDArray[np.float64], normals: NDArray[np.float64], texel: float = 1.0
-    ) -> NDArray[np.float32]:
+        self,
+        points: NDArray[np.floating],
+        normals: NDArray[np.floating],
+        texel: float = 1.0,
+    ) -> Numbers:
         """The reflectance of the bare material, (n, 3), linear with the primaries of sRGB.
 
         ``points`` (n, 3) are mm in the part frame, ``normals`` (n, 3) the outward unit normals
         there; what is finer than a ``texel`` (mm) is told by its mean.
         """
-        return self.field(points.astype(np.float32), normals.astype(np.float32), texel)
+        near, outward = points.astype(np.float32), normals.astype(np.float32)
+        found = np.empty((len(near), 3), np.float32)
+        for start in range(0, len(near), _AT_ONCE):
+            here = slice(start, start + _AT_ONCE)
+            found[here] = self.field(near[here], outward[here], texel)
+        return np.clip(found, 0.0, 1.0)
 
 
 def looks_of(part: Part, seed: int) -> Looks:
-    """How a part looks: the same for one ``seed`` and ref on every run, and for no two refs."""
-    del seed
+    """How a part looks: the same for one ``seed`` and ref on every run, and for no two refs but
+    fronts through which the grain runs on."""
     stock = part.blank.stock
-    even = linear_of(stock.colour)
+    colour = colour_of(stock.material, stock.colour)
+    if is_glass(stock.material):
+        return Looks(even(colour), colour, clear=True)
+    frame, key = grain_frame(part), key_of(part, seed)
+    if stock.kind == "board":
+        inner = solid(stock, figure_of(stock.material), colour, frame.size, key)
+    else:
+        inner = sheet(stock, part.blank.thickness, key)
 
-    def field(
-        points: NDArray[np.float32], normals: NDArray[np.float32], texel: float
-    ) -> NDArray[np.float32]:
-        del normals, texel
-        return np.tile(np.array(even, np.float32), (len(points), 1))
+    def field(points: Numbers, normals: Numbers, texel: float) -> Numbers:
+        return inner(frame.places(points), frame.directions(normals), texel)
 
-    return Looks(field, even, clear=is_glass(stock.material))
+    return Looks(edged(part, field, (seed, part.ref)))
