@@ -25,7 +25,7 @@ def check(
     import rodwright
     from rodwright_cli import show
 
-    unit = rodwright.set_out(rodwright.read_spec(spec))
+    (_, unit), *_ = rodwright.set_out_options(rodwright.read_spec(spec))
     if not json:
         show.sizes(unit)
     findings = rodwright.check(unit)

@@ -142,6 +142,7 @@ def parts(unit: Unit) -> None:
         "length x width x thickness."
     )
     _totals(unit)
+    _finishes(rows)
     _hardware(unit)
     _edges(unit)
 
@@ -184,6 +185,20 @@ def _totals(unit: Unit) -> None:
         )
     table.show()
     _console().print("\nStock as first cut, without saw cuts and offcuts; weights finished.")
+
+
+def _finishes(rows: Sequence[rodwright.PartsRow]) -> None:
+    """What parts are finished with, where anything is said of it."""
+    refs: dict[str, list[str]] = {}
+    for row in rows:
+        refs.setdefault(row.finish or "none", []).extend(row.refs)
+    if list(refs) == ["none"]:
+        return
+    table = ShownList("Finish")
+    table.texts("finish", "parts")
+    for finish, on in refs.items():
+        table.row(escape(finish), escape(", ".join(on)))
+    table.show()
 
 
 def _hardware(unit: Unit) -> None:

@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from math import pi
 from pathlib import Path
+from typing import get_args
 
 import pytest
 
 from kit.specs import unit_from
 from rodwright import read_spec, set_out, solid_of
-from rodwright.assembly.finishing import finish_areas, surface_areas
-from rodwright.trade.finishes import FINISHES, TINS, takes_finish
+from rodwright.assembly.finishing import finish_areas, finished_areas, surface_areas
+from rodwright.trade.finishes import FINISHES, OF_KIND, TINS, takes_finish
 from rodwright.unit import Bore, Part, Surface
+from rodwright.unit.finish import Finish, FinishKind
 
 MODELS = Path(__file__).parents[2] / "models"
 BOARD = """
@@ -70,6 +72,28 @@ def test_all_six_surfaces_of_a_plain_board_are_counted() -> None:
     assert row.faces == pytest.approx(faces, rel=0.02)
     assert row.edges == pytest.approx(edges, rel=0.02)
     assert 0 < row.shows <= row.whole
+
+
+def test_areas_by_what_was_chosen() -> None:
+    """The back is a plain board, so its two faces and four edges are known."""
+    unit = unit_from(BOARD + "back: {stock: thin}\nfinish: {back: oil, ply: lacquer}\n")
+    areas = finished_areas(unit)
+    assert list(areas) == [Finish("lacquer"), Finish("oil", "", "matt")]
+    (oiled,) = areas[Finish("oil", "", "matt")]
+    assert (oiled.stock, oiled.finish) == ("thin", Finish("oil", "", "matt"))
+    length, width, thick = 1000.0, 500.0, 6.0
+    assert oiled.faces == pytest.approx(2 * length * width / 1e6, rel=0.01)
+    assert oiled.edges == pytest.approx(2 * (length + width) * thick / 1e6, rel=0.01)
+    everything = sum(each.whole for each in finish_areas(unit))
+    assert everything == pytest.approx(
+        sum(each.whole for of_it in areas.values() for each in of_it)
+    )
+    assert finished_areas(unit_from(BOARD)) == {}
+
+
+def test_every_kind_is_done_with_something() -> None:
+    assert set(OF_KIND) == set(get_args(FinishKind))
+    assert [coat.what for coat in OF_KIND["stain"].coats] == ["stain", "lacquer"]
 
 
 def test_glass_and_melamine_take_no_finish() -> None:

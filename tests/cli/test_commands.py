@@ -158,6 +158,14 @@ def test_check_leaves_with_1_when_the_unit_is_larger_than_its_opening(maker: Mak
     assert said.err == ""
 
 
+def test_check_refuses_options_that_make_no_unit(maker: Maker) -> None:
+    name = maker.write(SPEC + "options:\n- {name: Oiled, change: {finish: {doors: oil}}}\n")
+    said = maker.run("check", name)
+    assert said.code == 2
+    assert said.out == ""
+    assert "option `Oiled`: this unit has no doors to be finished" in " ".join(said.err.split())
+
+
 def test_plasterboard_alone_is_refused(maker: Maker) -> None:
     said = maker.run("check", maker.write(SPEC + "hung: true\nwall: plasterboard\n"))
     assert said.code == 1
@@ -372,7 +380,7 @@ def test_own_faults_are_owned_up_to(maker: Maker, monkeypatch: pytest.MonkeyPatc
     def fail(_: object) -> None:
         raise RuntimeError("nobody thought of this")
 
-    monkeypatch.setattr("rodwright.set_out", fail)
+    monkeypatch.setattr("rodwright.set_out_options", fail)
     monkeypatch.delenv("RODWRIGHT_DEBUG", raising=False)
     said = maker.run("check", maker.write(SPEC))
     assert said.code == 70

@@ -10,11 +10,13 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from kit.samples import ASH, bookcase
+from kit.specs import unit_from
 from rodwright.handover.lists import HardwareRow, common_name, hardware_list, parts_list
 from rodwright.jobs.new import model_names, model_path
 from rodwright.mass import unit_weight
 from rodwright.setout import set_out
-from rodwright.unit import Edging, Fixing, Joint, JointKind, Part, Surface, Unit
+from rodwright.unit import Edging, Fixing, Joint, JointKind, Part, Role, Surface, Unit
+from rodwright.unit.finish import Finish
 from rodwright.wishes import read_spec
 
 
@@ -165,3 +167,28 @@ def test_edging_makes_the_blank_smaller_and_is_named_by_place() -> None:
 def test_everything_bought_says_what_it_is_for(name: str) -> None:
     unit = set_out(read_spec(model_path(name)))
     assert [row.name for row in hardware_list(unit) if not row.uses] == []
+
+
+def test_pieces_of_two_finishes_are_two_rows() -> None:
+    text = (
+        "size: {width: 800, height: 900, depth: 300}\n"
+        "stock:\n"
+        "  ply: {kind: sheet, material: birch plywood, thickness: 18}\n"
+        "  front: {kind: sheet, material: birch plywood, thickness: 18}\n"
+        "interior: {rows: [{height: 1 share, shelves: 1}, {height: 1 share, shelves: 1}]}\n"
+    )
+    unit = unit_from(text)
+    (row,) = [row for row in parts_list(unit) if row.role is Role.SHELF]
+    assert row.finish == ""
+    painted = replace(
+        unit,
+        parts=tuple(
+            replace(part, finish=Finish("paint", "#2e8b57")) if part.ref == row.refs[0] else part
+            for part in unit.parts
+        ),
+    )
+    rows = [row for row in parts_list(painted) if row.role is Role.SHELF]
+    assert [(each.refs, each.finish) for each in rows] == [
+        (row.refs[:1], "paint #2e8b57, satin"),
+        (row.refs[1:], ""),
+    ]

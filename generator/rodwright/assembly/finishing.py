@@ -15,6 +15,7 @@ from rodwright.assembly.bodies import Array, convex_pieces
 from rodwright.geometry import TOUCH
 from rodwright.trade.finishes import takes_finish
 from rodwright.unit import Part, Surface, Unit
+from rodwright.unit.finish import Finish
 from rodwright.unit.surfaces import HIGH, LOW
 
 _MM2 = 1e-6
@@ -23,14 +24,15 @@ _MM2 = 1e-6
 
 @dataclass(frozen=True, slots=True)
 class FinishArea:
-    """What there is to finish of one stock: of its ``faces`` and of its ``edges`` and ends, and how
-    much of both shows; m2."""
+    """What there is to finish of one stock with one finish (None: none was chosen): of its
+    ``faces`` and of its ``edges`` and ends, and how much of both shows; m2."""
 
     stock: str
     material: str
     faces: float
     edges: float
     shows: float
+    finish: Finish | None = None
 
     @property
     def whole(self) -> float:
@@ -39,22 +41,36 @@ class FinishArea:
 
 
 def finish_areas(unit: Unit) -> tuple[FinishArea, ...]:
-    """The areas of each stock that is finished, in the order in which they first occur.
+    """The areas of each stock that takes a finish, by what it gets, in the order in which they
+    first occur.
 
     Raises:
         ValueError: the workings of a part leave nothing of it.
     """
-    found: dict[tuple[str, str], list[float]] = {}
+    found: dict[tuple[str, str, Finish | None], list[float]] = {}
     for part in unit.parts:
         stock = part.blank.stock
         if not takes_finish(stock.material):
             continue
-        sums = found.setdefault((stock.name, stock.material), [0.0, 0.0, 0.0])
+        sums = found.setdefault((stock.name, stock.material, part.finish), [0.0, 0.0, 0.0])
         for surface, area in surface_areas(part).items():
             sums[0 if surface.axis == 2 else 1] += area
             if surface in part.blank.show_surfaces:
                 sums[2] += area
-    return tuple(FinishArea(*key, *sums) for key, sums in found.items())
+    return tuple(
+        FinishArea(name, material, faces, edges, shows, finish)
+        for (name, material, finish), (faces, edges, shows) in found.items()
+    )
+
+
+def finished_areas(unit: Unit) -> dict[Finish, tuple[FinishArea, ...]]:
+    """By each finish that was chosen the areas of the stocks that get it; raises as
+    :func:`finish_areas`."""
+    found: dict[Finish, list[FinishArea]] = {}
+    for each in finish_areas(unit):
+        if each.finish is not None:
+            found.setdefault(each.finish, []).append(each)
+    return {finish: tuple(areas) for finish, areas in found.items()}
 
 
 def surface_areas(part: Part) -> dict[Surface, float]:

@@ -37,17 +37,19 @@ from rodwright.unit.shop_part import PartsKind
 
 def parts_csv(unit: Unit, kind: PartsKind = "cut") -> bytes:
     """The parts list as CSV, with a record for each row of the list."""
-    columns = (*_cutting_columns(unit.display_unit), *_FURTHER_COLUMNS)
+    rows = parts_list(unit, kind)
+    finish = _has_finish(rows)
+    columns = (*_cutting_columns(unit.display_unit, finish), *_FURTHER_COLUMNS)
     return csv_bytes(
         columns,
         (
             [
-                *_cutting_cells(row, unit.display_unit),
+                *_cutting_cells(row, unit.display_unit, finish),
                 row.measured,
                 "\n".join(row.workings),
                 "\n".join((*row.set_up, *row.lie)),
             ]
-            for row in parts_list(unit, kind)
+            for row in rows
         ),
     )
 
@@ -72,7 +74,8 @@ def lists_xlsx(unit: Unit, kind: PartsKind = "cut") -> bytes:
     shown = unit.display_unit
     book = new_workbook(unit.title)
     rows = parts_list(unit, kind)
-    columns = _cutting_columns(shown)
+    finish = _has_finish(rows)
+    columns = _cutting_columns(shown, finish)
     total: dict[str, Cell] = {
         "name": "total",
         "quantity": len(unit.parts),
@@ -84,7 +87,7 @@ def lists_xlsx(unit: Unit, kind: PartsKind = "cut") -> bytes:
         "Parts",
         columns,
         [
-            *(_cutting_cells(row, shown) for row in rows),
+            *(_cutting_cells(row, shown, finish) for row in rows),
             [total.get(column.heading, "") for column in columns],
         ],
         shown,
@@ -128,7 +131,12 @@ _HARDWARE_COLUMNS = (
 )
 
 
-def _cutting_columns(unit: LengthUnit) -> tuple[Column, ...]:
+def _has_finish(rows: Iterable[PartsRow]) -> bool:
+    """Whether anything is said of what parts are finished with: else there is no column for it."""
+    return any(row.finish for row in rows)
+
+
+def _cutting_columns(unit: LengthUnit, finish: bool) -> tuple[Column, ...]:
     return (
         Column("refs"),
         Column("name"),
@@ -144,12 +152,13 @@ def _cutting_columns(unit: LengthUnit) -> tuple[Column, ...]:
         Column("shows"),
         Column("edges lipped"),
         Column("edging on"),
+        *([Column("finish", widest=24)] if finish else []),
         Column(f"{WEIGHTS[unit].symbol} each", 3),
         Column(f"{WEIGHTS[unit].symbol} all", 3),
     )
 
 
-def _cutting_cells(row: PartsRow, unit: LengthUnit) -> list[Cell]:
+def _cutting_cells(row: PartsRow, unit: LengthUnit, finish: bool) -> list[Cell]:
     return [
         ", ".join(row.refs),
         row.name,
@@ -165,6 +174,7 @@ def _cutting_cells(row: PartsRow, unit: LengthUnit) -> list[Cell]:
         ", ".join(row.shows),
         ", ".join(row.lipped),
         ", ".join(row.edged),
+        *([row.finish] if finish else []),
         _weight(row.weight_each, unit),
         _weight(row.weight, unit),
     ]

@@ -28,7 +28,8 @@ class PartsRow:
     the piece is turned over (empty where it needn't be), ``notes`` what is done before or
     after.  ``lie`` says which way the pieces go in the unit, with the refs first where they
     go more than one way.  Surfaces are named by where they lie in the unit as far as the
-    pieces agree.  ``weight_each`` in kg.
+    pieces agree.  ``weight_each`` in kg.  ``finish`` is what they are finished with, empty where
+    nothing is said of it.
     """
 
     refs: tuple[str, ...]
@@ -53,6 +54,7 @@ class PartsRow:
     notes: tuple[str, ...]
     lie: tuple[str, ...]
     weight_each: float
+    finish: str
 
     @property
     def quantity(self) -> int:
@@ -212,4 +214,5 @@ def _row(parts: tuple[Part, ...], unit: Unit, kind: PartsKind) -> PartsRow:
         notes=shop.notes,
         lie=describe_orientation(shop.pieces),
         weight_each=weight(first),
+        finish=first.finish.described if first.finish is not None else "",
     )

@@ -5,8 +5,10 @@ Ranges are those that makers of such finishes usually print, from memory; the ti
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from math import floor
+from types import MappingProxyType
 
 from rodwright.lengths import LengthUnit
 from rodwright.trade.materials import is_glass
@@ -38,18 +40,17 @@ class Finish:
     notes: tuple[str, ...] = ()
 
 
+_LACQUER = Coat(
+    "lacquer",
+    3,
+    (8.0, 12.0),
+    "2 to 4 hours; 320 by hand after the first coat, which raises the grain",
+)
 FINISHES = (
     Finish(
         "Water-based lacquer",
         180,
-        (
-            Coat(
-                "lacquer",
-                3,
-                (8.0, 12.0),
-                "2 to 4 hours; 320 by hand after the first coat, which raises the grain",
-            ),
-        ),
+        (_LACQUER,),
         ("Stir it, don't shake; above 15 C; no steel wool: what stays in rusts.",),
     ),
     Finish(
@@ -81,6 +82,23 @@ FINISHES = (
     ),
 )
 """Usual kinds for furniture indoors; from memory."""
+_STAINED = Finish(
+    "Stain under water-based lacquer",
+    180,
+    (
+        Coat("stain", 1, (10.0, 15.0), "as the tin says; wiped even, dry before it is lacquered"),
+        _LACQUER,
+    ),
+    (
+        "What glue is left on the wood takes no stain: scrape it off first. End grain drinks more: "
+        "damp it before.",
+    ),
+)
+"""Wood that is coloured and shows its grain; from memory."""
+OF_KIND: Mapping[str, Finish] = MappingProxyType(
+    dict(zip(("lacquer", "oil", "paint"), FINISHES, strict=True)) | {"stain": _STAINED}
+)
+"""What each kind of finish that a spec may ask for is done with."""
 
 GRITS = (120, 150, 180)
 """Abrasives in their order for planed wood, along the grain; veneered sheets begin at 150, for

@@ -95,12 +95,42 @@ def test_a_way_in_that_is_too_tight_says_what_does() -> None:
     assert any(line.startswith(("What does:", "None of the remedies")) for line in lines)
 
 
-@pytest.mark.parametrize(("name", "measure"), [("pottery-dresser", "m2"), ("market-shelves", "m2")])
-def test_finishing_says_areas_amounts_and_what_burns(name: str, measure: str) -> None:
+@pytest.mark.parametrize(
+    ("name", "chosen"),
+    [
+        (
+            "pottery-dresser",
+            [
+                "Lacquer, satin: water-based lacquer",
+                "Paint #6f8288, satin: primer and paint",
+                "Oil, matt: hardwax oil",
+            ],
+        ),
+        ("market-shelves", ["Lacquer, matt: water-based lacquer"]),
+    ],
+)
+def test_finishing_says_areas_amounts_and_what_burns(name: str, chosen: list[str]) -> None:
     data = finishing_section(set_out(read_spec(MODELS / f"{name}.yaml"))).data
-    assert data["whole"].endswith(measure)
-    assert len(data["finishes"]) == 3
+    assert data["whole"].endswith("m2")
+    assert [finish["name"] for finish in data["finishes"]] == chosen
     assert any("catch fire by themselves" in line for line in data["cautions"])
+
+
+def test_what_stays_bare_is_told_and_not_counted() -> None:
+    data = finishing_section(set_out(read_spec(MODELS / "drying-rack.yaml"))).data
+    assert [(row["finish"], row["stock"]) for row in data["areas"]] == [
+        ("lacquer, satin", "ply"),
+        ("stays bare", "pine"),
+    ]
+    assert data["whole"] == data["areas"][0]["whole"]
+
+
+def test_where_nothing_was_chosen_three_usual_kinds_are_told() -> None:
+    unit = set_out(read_spec(MODELS / "market-shelves.yaml"))
+    bare = replace(unit, parts=tuple(replace(part, finish=None) for part in unit.parts))
+    data = finishing_section(bare).data
+    assert not data["chosen"]
+    assert len(data["finishes"]) == 3
 
 
 def test_finishing_is_in_the_makers_measures() -> None:

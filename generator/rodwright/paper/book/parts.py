@@ -26,7 +26,7 @@ def parts_section(unit: Unit, standing: Mapping[str, bytes], apart: Mapping[str,
                 "name": row.name,
                 "quantity": row.quantity,
                 "size": _size((row.length, row.width, row.thickness), unit),
-                "material": row.material,
+                "material": "; ".join(filter(None, (row.material, row.finish))),
                 "weight": format_weight(row.weight_each, measure),
             }
             for row in parts_list(unit)

@@ -108,6 +108,7 @@ def _facts(sheet: PartSheet) -> list[tuple[str, str]]:
         ("Shows", ", ".join(sheet.shows) or "nothing"),
         ("Lipped (L)", ", ".join(sheet.lipped)),
         ("Edged (E)", "; ".join(f"{', '.join(on)}: {what}" for what, on in edged.items())),
+        ("Finish", sheet.finish),
         ("Weight", f"{sheet.weight_each} each"),
         (
             "Hand",

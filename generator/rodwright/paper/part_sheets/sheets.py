@@ -74,7 +74,8 @@ class PartSheet:
 
     ``cut`` is the size to cut, ``finished`` what it is once it is trimmed and edged: all
     workings are measured on the finished piece.  ``shows`` are the surfaces that show,
-    ``lipped`` the edges that carry a lipping, ``edged`` what is glued on which surface.
+    ``lipped`` the edges that carry a lipping, ``edged`` what is glued on which surface, ``finish``
+    what it is finished with (empty where nothing is said of it).
     ``lie`` says how each piece goes in the unit, ``hands`` which part is its mirror image.
     ``operations`` are the workings in their order, ``marks`` what is only marked in pencil,
     ``held_by`` the fixings to other parts and what is drilled for them, and ``work`` the whole
@@ -94,6 +95,7 @@ class PartSheet:
     shows: tuple[str, ...]
     lipped: tuple[str, ...]
     edged: tuple[tuple[str, str, str], ...]
+    finish: str
     lie: tuple[str, ...]
     hands: Hands
     weight_each: str
@@ -154,6 +156,7 @@ def _laid(unit: Unit, parts: Sequence[Part], pair: Hands) -> Laid:
             (datum.words.name(each.surface), each.called, say(each.thickness))
             for each in first.edged
         ),
+        finish=first.finish.described if first.finish is not None else "",
         lie=describe_orientation(pieces),
         hands=pair,
         weight_each=format_weight(weight(first), unit.display_unit, 2),

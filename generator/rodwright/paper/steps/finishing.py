@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from typing import Any
 
 from rodwright.amounts import AREAS
-from rodwright.assembly.finishing import finish_areas
+from rodwright.assembly.finishing import FinishArea, finish_areas, finished_areas
 from rodwright.lengths import LengthUnit
 from rodwright.paper.sections import Section
-from rodwright.trade.finishes import CAUTIONS, FINISHES, GRITS, TINS, Coat
+from rodwright.trade import finishes
+from rodwright.trade.finishes import CAUTIONS, FINISHES, GRITS, OF_KIND, TINS, Coat
 from rodwright.unit import Unit
+from rodwright.unit.finish import Finish
 
 _RULES = (
     "Both faces get the same coats, backs and undersides too: wood that is sealed on one face "
@@ -24,13 +27,17 @@ _RULES = (
 
 
 def finishing_section(unit: Unit) -> Section:
-    """What there is to finish, with what, and how much of it."""
+    """What there is to finish, with what, and how much of it: of the finishes that were chosen, or
+    of the usual ones where none was."""
     areas, measure = finish_areas(unit), unit.display_unit
     said = AREAS[measure].said
-    whole, shows = sum(each.whole for each in areas), sum(each.shows for each in areas)
+    chosen = finished_areas(unit)
+    counted = [each for each in areas if each.finish is not None] if chosen else areas
     data = {
+        "chosen": bool(chosen),
         "areas": [
             {
+                "finish": each.finish.described if each.finish is not None else "stays bare",
                 "stock": each.stock,
                 "material": each.material,
                 "shows": said(each.shows),
@@ -38,24 +45,49 @@ def finishing_section(unit: Unit) -> Section:
                 "edges": said(each.edges),
                 "whole": said(each.whole),
             }
-            for each in areas
+            for each in sorted(areas, key=lambda each: _place(each.finish, chosen))
         ],
-        "whole": said(whole),
-        "shows": said(shows),
+        "whole": said(sum(each.whole for each in counted)),
+        "shows": said(sum(each.shows for each in counted)),
         "sanding": _sanding(unit),
         "rules": list(_RULES),
         "finishes": [
-            {
-                "name": finish.name,
-                "last": finish.last_grit,
-                "notes": list(finish.notes),
-                "coats": [_coat(coat, shows, whole, measure) for coat in finish.coats],
-            }
-            for finish in FINISHES
-        ],
+            _told(
+                f"{_capital(finish.described)}: {OF_KIND[finish.kind].name.lower()}",
+                OF_KIND[finish.kind],
+                of_it,
+                measure,
+            )
+            for finish, of_it in chosen.items()
+        ]
+        or [_told(usual.name, usual, areas, measure) for usual in FINISHES],
         "cautions": list(CAUTIONS),
     }
     return Section("finishing", "Finishing", data)
+
+
+def _place(finish: Finish | None, chosen: Iterable[Finish]) -> int:
+    """Where a finish comes among those that were chosen: what stays bare last."""
+    order = list(chosen)
+    return order.index(finish) if finish is not None else len(order)
+
+
+def _told(
+    name: str, finish: finishes.Finish, areas: Iterable[FinishArea], measure: LengthUnit
+) -> dict[str, Any]:
+    """A finish under a name, with what its coats take of these areas."""
+    areas = list(areas)
+    shows, whole = sum(each.shows for each in areas), sum(each.whole for each in areas)
+    return {
+        "name": name,
+        "last": finish.last_grit,
+        "notes": list(finish.notes),
+        "coats": [_coat(coat, shows, whole, measure) for coat in finish.coats],
+    }
+
+
+def _capital(text: str) -> str:
+    return text[:1].upper() + text[1:]
 
 
 def _sanding(unit: Unit) -> list[str]:
