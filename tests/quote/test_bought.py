@@ -67,6 +67,15 @@ def test_hardware_goes_by_name_and_size_or_by_name() -> None:
     assert (short.per, short.basis, short.kind) == ("piece", "hardware list", "hardware")
 
 
+def test_a_price_by_length_or_area_is_none_for_pieces_and_litres() -> None:
+    by_area = Price(D(5), D(10) ** 6, 2)
+    first, _ = hardware(SCREWED, rates_in(prices={"wood screw": by_area}))
+    assert (first.price, first.name) == (None, "wood screw, 4 x 30 mm, by the piece")
+    unit = unit_of(replace(panel(), finish=Finish("oil")))
+    (oil,) = finishes(unit, rates_in(prices={"oil": by_area}))
+    assert (oil.price, oil.name) == (None, "oil, by the l")
+
+
 def test_hardware_without_a_price_is_named_once_for_all_its_sizes() -> None:
     found = [*hardware(SCREWED, rates_in())]
     assert [(each.key, each.price) for each in found] == [("wood screw", None)] * 2

@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 
 from kit.specs import unit_from
+from rodwright import read_spec
+from rodwright.jobs.survey import survey
 from rodwright.quote.from_site import fitted, wall_fixings
+from rodwright.setout import set_out
 from rodwright.unit import Role, Unit
 
 OPENING = "opening: {width: 806, height: 1906, depth: 320}\n"
@@ -17,7 +22,19 @@ def counted(unit: Unit) -> dict[str, float]:
 
 def test_an_opening_is_packed_and_fixed_at_both_sides() -> None:
     """1900 high: near both ends and no more than 600 apart, 4 points a side."""
-    assert wall_fixings(unit_from(OPENING)) == 2 * 4
+    unit = unit_from(OPENING)
+    assert wall_fixings(unit) == 2 * 4
+    # No more than 400 apart: 6 points.
+    assert wall_fixings(unit, 400.0) == 2 * 6
+
+
+def test_fixings_are_those_of_the_survey() -> None:
+    """Both planes of an alcove that was measured at the front and at the rear."""
+    spec = read_spec(Path(__file__).parents[2] / "models" / "reading-alcove.yaml")
+    unit, sheet = set_out(spec), survey(spec)
+    assert sheet.fit is not None
+    sides = [each for each in sheet.fit.packing if each.gap.side in ("left", "right")]
+    assert wall_fixings(unit, spec.spec.fit.fixing_spacing) == len(sides) > 0
 
 
 def test_a_face_frame_is_fitted_as_it_comes_to_site() -> None:

@@ -98,6 +98,27 @@ def test_a_price_that_nobody_said_is_none_and_is_named() -> None:
     assert (legs.name, legs.per) == ("beech, 45 x 45 mm, 2000", "length")
 
 
+def test_boards_of_a_plan_aren_t_priced_by_the_piece() -> None:
+    """Whole boards come in many sizes: a price for one, or by the metre, says too little."""
+    board = offer("oak 2400 x 150", 2400.0, 150.0, kind="board", thickness=22.0)
+    plan = sheet_plan()
+    lot = replace(
+        sheet_lot(replace(board, material="european oak")),
+        kind="board",
+        material="european oak",
+        thickness=22.0,
+    )
+    layout = replace(plan.plan.layouts[0], stock="oak 2400 x 150")
+    whole = cutting(replace(plan, lot=lot, plan=replace(plan.plan, layouts=(layout,))))
+    (said,) = planned(whole, rates_in(prices={"european oak": Price(D(3000), D(10) ** 9, 3)}), OAK)
+    # 2.4 x 0.15 x 0.022 m3 at 3000.
+    assert said.price == D("23.76")
+    for price in (each_for("30"), Price(D(9), D(1000), 1)):
+        (found,) = planned(whole, rates_in(prices={"european oak": price}), OAK)
+        assert (found.price, found.key) == (None, "european oak")
+        assert found.name == "european oak, 22 mm, 2400 x 150, by the m2 or m3"
+
+
 def test_a_plan_of_what_no_part_is_of_is_refused() -> None:
     with pytest.raises(ValueError, match="no part of this unit is of beech"):
         planned(cutting(length_plan()), rates_in())
@@ -147,6 +168,7 @@ def test_boards_by_the_rates(price: Price, sawn: float | None, each: str | None)
     rates = rates_in(prices={"european oak": price})
     found = area(replace(OAK, sawn_thickness=sawn), rates)
     assert found.price == (None if each is None else D(each))
+    assert found.name == "european oak, 22 mm" + ("" if each else ", by the m2 or m3")
 
 
 def test_lengths_by_the_metre_or_the_foot() -> None:

@@ -4,12 +4,17 @@ from __future__ import annotations
 
 from dataclasses import replace
 from decimal import Decimal
+from typing import Any
 
 import pytest
+from hypothesis import HealthCheck, given, settings
 
 from kit.cuttings import cutting
 from kit.specs import unit_from
 from kit.takings import counts, material, rates_in
+from kit.wishes import wishes
+from rodwright.handover.lists import hardware_list
+from rodwright.problems import ProblemsError
 from rodwright.quote.rates import Travel
 from rodwright.quote.takings import takings_of
 from rodwright.unit import Unit
@@ -103,6 +108,23 @@ def test_what_is_counted_in_inches_goes_by_feet_and_pounds(bookcase: Unit) -> No
     assert {each.per for each in found.operations} >= {"ft", "sq ft", "lb"}
     oil = material(found, "oil")
     assert (oil.count, oil.per) == (Decimal("0.42"), "qt")
+
+
+@settings(max_examples=25, suppress_health_check=[HealthCheck.too_slow])
+@given(wishes())
+def test_any_unit_is_counted(wish: dict[str, Any]) -> None:
+    """Whatever is asked for: nothing less than nothing, every price and count a decimal, and as
+    much of everything where it is counted again."""
+    try:
+        unit = unit_from("title: Any\n", **wish)
+    except ProblemsError:
+        return
+    found = takings_of(unit, None, rates_in())
+    assert all(each.count > 0 for each in found.operations)
+    assert all(each.count > 0 for each in found.materials if each.kind == "hardware")
+    screws = sum(row.quantity for row in hardware_list(unit) if row.name.endswith("screw"))
+    assert counts(found).get("screw", 0) == screws
+    assert takings_of(unit, None, rates_in()) == found
 
 
 def test_the_way_is_driven_by_every_fitter_for_each_day(bookcase: Unit) -> None:

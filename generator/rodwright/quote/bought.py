@@ -12,7 +12,7 @@ from rodwright.lengths import format_length
 from rodwright.quote.counted import Material
 from rodwright.quote.from_surfaces import coated
 from rodwright.quote.prices import price_for
-from rodwright.quote.rates import Rates
+from rodwright.quote.rates import Price, Rates
 from rodwright.quote.tally import exact
 from rodwright.trade.finishes import TINS
 from rodwright.unit import Unit
@@ -44,8 +44,10 @@ def hardware(unit: Unit, rates: Rates) -> Iterator[Material]:
     for row in hardware_list(unit):
         name = f"{row.name}, {row.size}" if row.size else row.name
         found = price_for(rates, (name, row.name))
-        key, price = (row.name, None) if found is None else (found[0], found[1].amount)
-        yield Material("hardware", key, name, exact(row.quantity), "piece", price, "hardware list")
+        key, price, lacks = _for_one(row.name, found, "piece")
+        yield Material(
+            "hardware", key, name + lacks, exact(row.quantity), "piece", price, "hardware list"
+        )
 
 
 def finishes(unit: Unit, rates: Rates) -> Iterator[Material]:
@@ -57,18 +59,29 @@ def finishes(unit: Unit, rates: Rates) -> Iterator[Material]:
     tin = TINS[rates.unit]
     for each in coated(unit):
         for coat in each.coats:
-            found = price_for(rates, (coat.what,))
-            price: Decimal | None = None if found is None else found[1].amount
+            key, price, lacks = _for_one(coat.what, price_for(rates, (coat.what,)), tin.symbol)
             litres = coat.litres(each.area)[1]
             yield Material(
                 "finish",
-                coat.what,
-                _called(coat.what, each.finish.kind, each.finish.colour),
+                key,
+                _called(coat.what, each.finish.kind, each.finish.colour) + lacks,
                 exact(litres / tin.litre),
                 tin.symbol,
                 price,
                 f"{coat.coats} {'coat' if coat.coats == 1 else 'coats'}",
             )
+
+
+def _for_one(
+    key: str, found: tuple[str, Price] | None, per: str
+) -> tuple[str, Decimal | None, str]:
+    """What the rates call something that is priced one by one, and what one costs; a price by
+    length, area or volume says nothing of it, and what it is to be said by comes last."""
+    if found is None:
+        return key, None, ""
+    if found[1].power:
+        return found[0], None, f", by the {per}"
+    return found[0], found[1].amount, ""
 
 
 def _called(what: str, kind: str, colour: str) -> str:

@@ -23,13 +23,14 @@ from rodwright.unit.roles import FACE_FRAME, SURROUND, Assembly
 _METRE = 1e3
 
 
-def fitted(unit: Unit) -> Iterator[Count]:
-    """What is done on the way to the site and there."""
+def fitted(unit: Unit, spacing: float | None = None) -> Iterator[Count]:
+    """What is done on the way to the site and there; fixings to the sides of an opening stand
+    ``spacing`` mm apart at most (None: as usual)."""
     yield "packing", _carried(unit)
     yield "loading", unit_weight(unit)
     yield "settling_in", 1
     yield "standing", carcasses(unit)
-    yield "fixing_point", wall_fixings(unit)
+    yield "fixing_point", wall_fixings(unit, spacing)
     yield "scribing", _scribed(unit) / _METRE
     if unit.opening is not None:
         yield "frame_member", _frame_members(unit)
@@ -51,11 +52,12 @@ def _carried(unit: Unit) -> int:
     return carcasses(unit) + apart
 
 
-def wall_fixings(unit: Unit) -> int:
+def wall_fixings(unit: Unit, spacing: float | None = None) -> int:
     """Fixings to the wall.
 
-    In an opening a point near both ends of each side and between them as often as usual, in each
-    plane that was measured; of what hangs or could tip, the plugs in masonry that it needs.
+    In an opening a point near both ends of each side and between them no more than ``spacing`` mm
+    apart (None: as usual), in each plane that was measured, as the survey has them; of what hangs
+    or could tip, the plugs in masonry that it needs.
     """
     if unit.hung or unit.opening is None:
         results = (*(hanging(unit) if unit.hung else tipping(unit)),)
@@ -63,8 +65,8 @@ def wall_fixings(unit: Unit) -> int:
         return round(sum(each.figure or 0.0 for each in results if each.what == what))
     shape = unit.opening.shape
     planes = 1 if shape is None else len(shape.planes)
-    spacing = trade_sizes(unit.display_unit).usual(FIXING_SPACING)
-    return 2 * planes * len(fixing_points(carcass_size(unit)[1], spacing))
+    apart = spacing or trade_sizes(unit.display_unit).usual(FIXING_SPACING)
+    return 2 * planes * len(fixing_points(carcass_size(unit)[1], apart))
 
 
 def _scribed(unit: Unit) -> float:

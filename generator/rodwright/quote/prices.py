@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from decimal import ROUND_HALF_UP, Decimal
 
 from rodwright.cutting.offer import plain_material
@@ -12,15 +11,6 @@ from rodwright.quote.rates import Price, Rates
 from rodwright.unit import Stock
 
 _TEN_THOUSANDTH = Decimal("0.0001")
-
-
-@dataclass(frozen=True, slots=True)
-class Priced:
-    """What a rates file calls something, and the price of one of what it is counted in (None:
-    nobody said it)."""
-
-    key: str
-    price: Decimal | None
 
 
 def price_for(rates: Rates, keys: Iterable[str]) -> tuple[str, Price] | None:

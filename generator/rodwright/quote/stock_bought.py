@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
 from decimal import Decimal
 
-from rodwright.amounts import AREAS, RUNS
+from rodwright.amounts import AREAS, RUNS, VOLUMES, Measure
 from rodwright.cutting.offer import Offer, lot_kind, plain_material, same_size
 from rodwright.cutting.pricing import amount
+from rodwright.cutting.rack import RackKind
 from rodwright.cutting.shopping import shopping_rows
 from rodwright.cutting.whole import Cutting
 from rodwright.cutting.work import Lot
@@ -17,7 +19,7 @@ from rodwright.handover.totals import StockTotal, stock_totals
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.quote.counted import Material
 from rodwright.quote.from_cuts import usual_size
-from rodwright.quote.prices import Priced, money, price_for, stock_keys
+from rodwright.quote.prices import money, price_for, stock_keys
 from rodwright.quote.rates import Rates
 from rodwright.quote.tally import exact
 from rodwright.unit import Stock, Unit
@@ -36,18 +38,14 @@ def by_plan(unit: Unit, cutting: Cutting, rates: Rates) -> Iterator[Material]:
     for row in shopping_rows(cutting):
         lot, offer = cutting.lots[row.lot].lot, row.offer
         stock, supply = _stock_of(unit, lot), offer.supply
-        size = size_said(lot, supply.length, supply.width, unit.display_unit)
         said = _price_in_plan(offer, lot, stock)
-        keys = stock_keys(stock, rates)
-        priced = (
-            _by_rates(rates, keys, (supply.length, supply.width or offer.section, offer.lies))
-            if said is None
-            else Priced(keys[0], money(said))
-        )
+        size = (supply.length, supply.width or offer.section, offer.lies)
+        priced = _priced(rates, stock, said, size, _PIECES[lot.kind])
+        shown = size_said(lot, supply.length, supply.width, unit.display_unit)
         yield Material(
             "stock",
             priced.key,
-            f"{offer_title(lot, offer, unit.display_unit)}, {size}",
+            f"{offer_title(lot, offer, unit.display_unit)}, {shown}{priced.lacks}",
             exact(row.count),
             lot.kind,
             priced.price,
@@ -99,58 +97,72 @@ def _price_in_plan(offer: Offer, lot: Lot, stock: Stock) -> float | None:
     )
 
 
-def _by_rates(rates: Rates, keys: tuple[str, ...], size: tuple[float, float, float]) -> Priced:
-    """The price of one piece of a size (mm) by the rates; where they have none, what to call it."""
+_Size = tuple[float, float, float]
+_PIECES: dict[RackKind, tuple[int, ...]] = {
+    "sheet": (0, 2, 3),
+    "board": (2, 3),
+    "length": (0, 1, 2, 3),
+}
+"""Powers of a length that a price may be for where whole pieces are bought: by the piece or by the
+metre says nothing of boards, which are sold in widths and lengths as they come."""
+_BY_MEASURE: dict[int, Mapping[LengthUnit, Measure]] = {1: RUNS, 2: AREAS, 3: VOLUMES}
+
+
+@dataclass(frozen=True, slots=True)
+class _Priced:
+    """What the rates call a stock, and the price of one of what it is counted in; where there is
+    none ``lacks`` says by what it is to be said, unless that is plain."""
+
+    key: str
+    price: Decimal | None
+    lacks: str = ""
+
+
+def _priced(
+    rates: Rates, stock: Stock, said: float | None, size: _Size, powers: tuple[int, ...]
+) -> _Priced:
+    """The price of a piece of a size (mm): what spec or rack have ``said``, else by the rates, as
+    far as theirs is for what ``powers`` allow."""
+    keys = stock_keys(stock, rates)
+    if said is not None:
+        return _Priced(keys[0], money(said))
     found = price_for(rates, keys)
-    return Priced(keys[0], None) if found is None else Priced(found[0], found[1].each(*size))
+    if found is not None and found[1].power in powers:
+        return _Priced(found[0], found[1].each(*size))
+    measures = [_BY_MEASURE[power][rates.unit].symbol for power in powers if power]
+    lacks = "" if 0 in powers else f", by the {' or '.join(measures)}"
+    return _Priced(keys[0] if found is None else found[0], None, lacks)
 
 
 def by_area(unit: Unit, rates: Rates) -> Iterator[Material]:
     """Stock by the net size of its parts as first cut: sheets by their area in sheets, boards by
     theirs, what is bought in its section by its length.  Waste is still to be added."""
+    count_of = {"sheet": _sheets, "board": _boards, "length": _lengths}
     for total in stock_totals(unit):
-        kind = lot_kind(total.stock)
-        if kind == "sheet":
-            yield _sheets(total, unit.display_unit, rates)
-        elif kind == "board":
-            yield _boards(total, unit.display_unit, rates)
-        else:
-            yield _lengths(total, unit.display_unit, rates)
+        yield count_of[lot_kind(total.stock)](total, unit.display_unit, rates)
 
 
 def _sheets(total: StockTotal, unit: LengthUnit, rates: Rates) -> Material:
     stock = total.stock
     long, wide = usual_size(stock, unit)
-    area = long * wide
-    said = stock.price
-    if said is None:
-        rated = (
-            each.price * area / (each.length * each.width)
-            for each in stock.sold
-            if each.price is not None
-        )
-        said = next(rated, None)
-    keys = stock_keys(stock, rates)
-    priced = (
-        _by_rates(rates, keys, (long, wide, stock.thickness))
-        if said is None
-        else Priced(keys[0], money(said))
+    rated = (
+        each.price * (long * wide) / (each.length * each.width)
+        for each in stock.sold
+        if each.price is not None
     )
+    said = next(rated, None) if stock.price is None else stock.price
+    priced = _priced(rates, stock, said, (long, wide, stock.thickness), _PIECES["sheet"])
     size = " x ".join(format_length(each, unit) for each in (long, wide))
-    count = exact(total.area * _M2 / area)
+    count = exact(total.area * _M2 / (long * wide))
     return _net(stock, unit, f", {size}", priced, count, "sheet")
 
 
 def _boards(total: StockTotal, unit: LengthUnit, rates: Rates) -> Material:
     stock, area = total.stock, AREAS[rates.unit]
-    keys = stock_keys(stock, rates)
-    said = _board_rate(stock)
-    if said is not None:
-        priced = Priced(keys[0], money(said * area.one))
-    else:
-        side = RUNS[rates.unit].one * _METRE
-        thick = stock.sawn_thickness or stock.thickness
-        priced = _measured(rates, keys, (side, side, thick), least=2)
+    rate, side = _board_rate(stock), RUNS[rates.unit].one * _METRE
+    size = (side, side, stock.sawn_thickness or stock.thickness)
+    said = None if rate is None else rate * area.one
+    priced = _priced(rates, stock, said, size, _PIECES["board"])
     return _net(stock, unit, "", priced, exact(area.of(total.area)), area.symbol)
 
 
@@ -167,32 +179,18 @@ def _board_rate(stock: Stock) -> float | None:
 
 def _lengths(total: StockTotal, unit: LengthUnit, rates: Rates) -> Material:
     stock, run = total.stock, RUNS[rates.unit]
-    keys = stock_keys(stock, rates)
     by_metre = (each.price * _METRE / each.length for each in stock.sold if each.price is not None)
-    said = next(by_metre, stock.price)
-    if said is not None:
-        priced = Priced(keys[0], money(said * run.one))
-    else:
-        size = (run.one * _METRE, stock.section or 0.0, stock.thickness)
-        priced = _measured(rates, keys, size, least=1)
+    rate = next(by_metre, stock.price)
+    size = (run.one * _METRE, stock.section or 0.0, stock.thickness)
+    said = None if rate is None else rate * run.one
+    priced = _priced(rates, stock, said, size, (1, 2, 3))
     return _net(stock, unit, "", priced, exact(run.of(total.metres)), run.symbol)
 
 
-def _measured(
-    rates: Rates, keys: tuple[str, ...], size: tuple[float, float, float], *, least: int
-) -> Priced:
-    """The price of a measure by the rates; none where theirs is for whole pieces or for so little
-    of a size that it says nothing of it."""
-    found = price_for(rates, keys)
-    if found is None or found[1].power < least:
-        return Priced(keys[0], None)
-    return Priced(found[0], found[1].each(*size))
-
-
 def _net(
-    stock: Stock, unit: LengthUnit, size: str, priced: Priced, count: Decimal, per: str
+    stock: Stock, unit: LengthUnit, size: str, priced: _Priced, count: Decimal, per: str
 ) -> Material:
     sides = [stock.thickness] if stock.section is None else [stock.section, stock.thickness]
     thick = " x ".join(format_length(each, unit) for each in sides)
-    name = f"{stock.described}, {thick} {unit}{size}"
+    name = f"{stock.described}, {thick} {unit}{size}{priced.lacks}"
     return Material("stock", priced.key, name, count, per, priced.price, "by area", wasted=True)

@@ -22,12 +22,15 @@ from rodwright.quote.tally import Count, operations_of
 from rodwright.unit import Unit
 
 
-def takings_of(unit: Unit, cutting: Cutting | None, rates: Rates) -> Takings:
+def takings_of(
+    unit: Unit, cutting: Cutting | None, rates: Rates, *, fixing_spacing: float | None = None
+) -> Takings:
     """All that a unit takes: what is bought for it, and what is done.
 
     ``cutting`` is the plan of this unit alone; without one its stock is counted by area and its
-    cuts by pieces.  Of the rates only measures, prices and the way to the site are asked, and
-    minutes for how many days that way is driven.  No solid is built.
+    cuts by pieces.  ``fixing_spacing`` is how far apart, in mm, fixings to the sides of an opening
+    stand at most (None: as usual).  Of the rates only measures, prices and the way to the site are
+    asked, and minutes for how many days that way is driven.  No solid is built.
 
     Raises:
         ValueError: the plan is of other units too, or leaves pieces without a place; or the
@@ -37,7 +40,7 @@ def takings_of(unit: Unit, cutting: Cutting | None, rates: Rates) -> Takings:
         raise ValueError("a unit is costed by a whole plan of its own")
     counted = Takings(
         tuple(_materials(unit, cutting, rates)),
-        operations_of(_counts(unit, cutting), rates.unit),
+        operations_of(_counts(unit, cutting, fixing_spacing), rates.unit),
     )
     return _with_driving(counted, unit, rates)
 
@@ -49,7 +52,7 @@ def _materials(unit: Unit, cutting: Cutting | None, rates: Rates) -> Iterator[Ma
     yield from finishes(unit, rates)
 
 
-def _counts(unit: Unit, cutting: Cutting | None) -> Iterator[Count]:
+def _counts(unit: Unit, cutting: Cutting | None, spacing: float | None) -> Iterator[Count]:
     yield "job", 1
     yield "survey", int(_is_measured(unit))
     yield "shape", len(like_parts(unit))
@@ -57,7 +60,7 @@ def _counts(unit: Unit, cutting: Cutting | None) -> Iterator[Count]:
     yield from machined(unit)
     yield from put_together(unit)
     yield from finished(unit)
-    yield from fitted(unit)
+    yield from fitted(unit, spacing)
 
 
 def _is_measured(unit: Unit) -> bool:
