@@ -15,11 +15,13 @@ from rodwright.photo.bodies.easing import Patch
 from rodwright.photo.bodies.outlines import Array, Indices, across
 from rodwright.photo.scene import Texture
 
-Reflectance = Callable[[Array, Array], NDArray[np.float32]]
+Reflectance = Callable[[Array, Array], NDArray[np.floating]]
 """Reflectance (n, 3), linear, at points and normals (n, 3)."""
 
 _BORDER = 1
 """Pixels round each picture that show what lies beyond it, so that no seam shows."""
+_AT_ONCE = 200_000
+"""Points that are asked for at once, at most twice as many."""
 _STEPS = 4096
 """Steps of linear reflectance that are turned into the curve of sRGB."""
 
@@ -46,21 +48,10 @@ def textured(
     pictures = [each for patch, texel in patches for each in _pictures(patch, texel)]
     corners, width, height = _packed([each.size for each in pictures])
     pixels = np.zeros((height, width, 3), np.uint8)
-    spots = [_spots(each) for each in pictures]
-    shown = encoded(
-        reflectance(
-            np.concatenate([points for points, _ in spots]),
-            np.concatenate([normals for _, normals in spots]),
-        )
-    )
+    _paint(pixels, pictures, corners, reflectance)
     points, normals, triangles, places = [], [], [], []
-    before = done = 0
+    before = 0
     for picture, (left, top) in zip(pictures, corners, strict=True):
-        wide, high = picture.size
-        pixels[top : top + high, left : left + wide] = shown[done : done + wide * high].reshape(
-            high, wide, 3
-        )
-        done += wide * high
         used, own = np.unique(picture.triangles, return_inverse=True)
         at = picture.patch.points[used]
         points.append(at)
@@ -69,7 +60,7 @@ def textured(
         before += len(used)
         within = (at @ picture.frame[:, :2] - picture.low) / picture.texel + _BORDER + 0.5
         # Rows are from the top, places from the bottom.
-        corner = np.array([left, height - top - high])
+        corner = np.array([left, height - top - picture.size[1]])
         places.append((within + corner) / np.array([width, height]))
     return (
         np.concatenate(points),
@@ -80,13 +71,49 @@ def textured(
     )
 
 
-def encoded(linear: NDArray[np.float32]) -> NDArray[np.uint8]:
+def _paint(
+    pixels: NDArray[np.uint8],
+    pictures: Sequence[Picture],
+    corners: Sequence[tuple[int, int]],
+    reflectance: Reflectance,
+) -> None:
+    """Put the pictures where they belong; few calls, since small ones are many, and none of them
+    large, to keep memory low."""
+    waiting: list[tuple[Array, Array]] = []
+    places: list[tuple[slice, slice]] = []
+
+    def flush() -> None:
+        spots, out = (np.concatenate(each) for each in zip(*waiting, strict=True))
+        shown, done = encoded(reflectance(spots, out)), 0
+        for rows, columns in places:
+            high, wide = rows.stop - rows.start, columns.stop - columns.start
+            pixels[rows, columns] = shown[done : done + wide * high].reshape(high, wide, 3)
+            done += wide * high
+        waiting.clear()
+        places.clear()
+
+    for picture, (left, top) in zip(pictures, corners, strict=True):
+        spots, out = _spots(picture)
+        wide, high = picture.size
+        step = max(1, _AT_ONCE // wide)
+        for row in range(0, high, step):
+            those = slice(row * wide, min(row + step, high) * wide)
+            waiting.append((spots[those], out[those]))
+            places.append((slice(top + row, top + min(row + step, high)), slice(left, left + wide)))
+            if sum(len(each) for each, _ in waiting) > _AT_ONCE:
+                flush()
+    if waiting:
+        flush()
+
+
+def encoded(linear: NDArray[np.floating]) -> NDArray[np.uint8]:
     """Linear reflectance in the tone curve of sRGB (IEC 61966-2-1), 0 to 255."""
     values = np.linspace(0.0, 1.0, _STEPS)
     curved = np.where(values <= 0.0031308, 12.92 * values, 1.055 * values ** (1 / 2.4) - 0.055)
     table = np.round(curved * 255).astype(np.uint8)
     steps = np.clip(linear, 0.0, 1.0) * (_STEPS - 1) + 0.5
-    return table[steps.astype(np.int16)]
+    made: NDArray[np.uint8] = table[steps.astype(np.int16)]
+    return made
 
 
 def _pictures(patch: Patch, texel: float) -> Iterator[Picture]:

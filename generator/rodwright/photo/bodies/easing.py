@@ -5,7 +5,7 @@ All lengths in mm, part frame.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
@@ -27,6 +27,9 @@ _SAME = 6
 """Digits, of mm, in which points that are one agree."""
 _ENDS = 1.5
 """At the ends of an edge its round goes over into the corner's, along so many widths of it."""
+_LEAST = 0.5
+"""Cosine of the most that a flat face's normal turns at its outline where more than two faces meet:
+a box's corner turns it to 0.58."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -52,6 +55,18 @@ def eased(shape: ShapeKey, width: float) -> tuple[Patch, ...]:
         ValueError: the shape's workings leave no single solid.
     """
     return tuple(_Easing(shape, width).patches())
+
+
+def whole(patches: Sequence[Patch]) -> tuple[Array, Array, Indices]:
+    """Points, normals and triangles of patches as one."""
+    starts = np.cumsum([0, *(len(each.points) for each in patches)])
+    return (
+        np.concatenate([each.points for each in patches]),
+        np.concatenate([each.normals for each in patches]),
+        np.concatenate(
+            [each.triangles + start for each, start in zip(patches, starts, strict=False)]
+        ),
+    )
 
 
 @dataclass(slots=True, eq=False)
@@ -268,8 +283,10 @@ class _Easing:
                 others[other] = others.get(other, 0.0) + self._normal(other, side[::-1])
         if not others:
             return flat
-        made: Array = flat + sum(each / np.linalg.norm(each) for each in others.values())
-        return made / np.linalg.norm(made)
+        beyond = sum((_length_one(each) for each in others.values()), np.zeros(3))
+        made = _length_one(flat + beyond)
+        # Several faces beyond together mustn't turn it away from its own.
+        return made if made @ flat > _LEAST else _length_one(flat + _length_one(beyond))
 
 
 def _face(points: Array, triangles: Indices) -> _Face:
@@ -289,6 +306,11 @@ def _face(points: Array, triangles: Indices) -> _Face:
         if np.abs(off).max() < _FLAT and rings_of(sides) is not None:
             flat = normal
     return _Face(triangles, _unit(areas), flat, sides, sides_of)
+
+
+def _length_one(vector: Array) -> Array:
+    made: Array = vector / max(float(np.linalg.norm(vector)), 1e-30)
+    return made
 
 
 def _unit(vectors: Array) -> Array:

@@ -7,15 +7,16 @@ from dataclasses import replace
 from functools import lru_cache
 
 import numpy as np
-from numpy.typing import NDArray
 
 from rodwright.geometry.vectors import Vector
 from rodwright.photo.bodies.atlas import textured
-from rodwright.photo.bodies.easing import eased
+from rodwright.photo.bodies.easing import eased, whole
 from rodwright.photo.bodies.outlines import Array
-from rodwright.photo.scene import Body, Surface
-from rodwright.photo.woods import looks_of
+from rodwright.photo.finished import finished_colour, finished_surface
+from rodwright.photo.scene import Body, Colour
+from rodwright.photo.woods import Looks, looks_of
 from rodwright.unit import Part, Unit
+from rodwright.unit.finish import Finish
 
 _EASED = {"board": 1.2, "sheet": 0.7}
 """How far the arrises of boards and of sheets are rounded, mm: by hand, with a block (common
@@ -51,23 +52,28 @@ def _placed(body: Body, part: Part, move: Vector) -> Body:
 def _part_body(part: Part, texel: float, seed: int) -> Body:
     """A part in its own frame."""
     patches = eased(part.shape, _EASED[part.blank.stock.kind])
-    looks = looks_of(part, seed)
+    looks, material = looks_of(part, seed), part.blank.stock.material
+    even = _even(looks, part.finish)
+    if even is not None:
+        surface = replace(finished_surface(even, material, part.finish), clear=looks.clear)
+        return Body(part.ref, *whole(patches), surface)
 
-    def reflectance(points: Array, normals: Array) -> NDArray[np.float32]:
-        return looks.reflectance(points, normals, texel)
-
-    if looks.even is None:
-        points, normals, triangles, places, texture = textured(
-            [(patch, texel) for patch in patches], reflectance
+    def reflectance(points: Array, normals: Array) -> Array:
+        return finished_colour(
+            looks.reflectance(points, normals, texel).astype(np.float64), part.finish
         )
-        return Body(part.ref, points, normals, triangles, Surface(texture), places)
-    starts = np.cumsum([0, *(len(patch.points) for patch in patches)])
-    return Body(
-        part.ref,
-        np.concatenate([patch.points for patch in patches]),
-        np.concatenate([patch.normals for patch in patches]),
-        np.concatenate(
-            [patch.triangles + start for patch, start in zip(patches, starts, strict=False)]
-        ),
-        Surface(looks.even, clear=looks.clear),
+
+    points, normals, triangles, places, texture = textured(
+        [(patch, texel) for patch in patches], reflectance
     )
+    surface = finished_surface(texture, material, part.finish)
+    return Body(part.ref, points, normals, triangles, surface, places)
+
+
+def _even(looks: Looks, finish: Finish | None) -> Colour | None:
+    """The one colour that a part has; None where it varies."""
+    covered = finish is not None and finish.kind == "paint"
+    if looks.even is None and not covered:
+        return None
+    red, green, blue = finished_colour(np.array(looks.even or (0.5, 0.5, 0.5)), finish).tolist()
+    return red, green, blue
