@@ -95,7 +95,7 @@ _PART_ORDER = (
     "ref", "name", "role", "group", "blank", "rough_size", "as_cut", "workings", "lipped",
     "edged", "withdraw",
 )  # fmt: skip
-_FITTING_ORDER = ("ref", "inner")
+_FITTING_ORDER = ("ref", "ware", "inner", "fine")
 """Keys that come first, as a reader looks for them; the others follow as the fields do."""
 
 

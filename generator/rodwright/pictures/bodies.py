@@ -21,7 +21,7 @@ from rodwright.pictures.camera import Array, Camera
 from rodwright.pictures.facets import Facets, as_one, facets_of, mouth, place
 from rodwright.solids import solid_of
 from rodwright.solids.meshes import mesh_of
-from rodwright.unit import Block, Grain, Hole, Part, Rod, ShapeKey, Unit
+from rodwright.unit import Block, Grain, Hole, Knob, Part, Rod, ShapeKey, Unit
 
 SMALL_HOLE = 15.0
 """Holes up to this diameter (mm) are pictured by their mouths alone: hundreds of drilled
@@ -54,16 +54,20 @@ class Body:
 
 def bodies_of(unit: Unit, moves: Mapping[str, Vector], *, inner: bool = False) -> tuple[Body, ...]:
     """A unit's parts, in their order, each moved if ``moves`` says so; then its fittings, the
-    inner ones if asked for."""
+    inner ones if asked for, without the fine ones."""
     found = []
     for part in unit.parts:
         solid, facets = pictured(part.shape)
         matrix = _matrix(part, moves)
         found.append(Body(solid, facets, matrix, part.blank.stock.colour, part.blank.grain))
     for fitting in unit.fittings:
-        if inner or not fitting.inner:
+        if (inner or not fitting.inner) and not fitting.fine:
             matrix = _matrix(unit.part(fitting.ref), moves)
-            found += [Body(*_bought(shape), matrix, STEEL, Grain.NONE) for shape in fitting.shapes]
+            found += [
+                Body(*_bought(plain), matrix, STEEL, Grain.NONE)
+                for shape in fitting.shapes
+                for plain in (shape.rods if isinstance(shape, Knob) else (shape,))
+            ]
     return tuple(found)
 
 

@@ -19,7 +19,6 @@ from rodwright.setout.recut import Recut, Workpiece
 from rodwright.trade.sizes import METRIC, TradeSizes
 from rodwright.unit import (
     TRAITS,
-    Block,
     Clearance,
     Edging,
     Fitting,
@@ -28,8 +27,9 @@ from rodwright.unit import (
     JointKind,
     Motion,
     Part,
-    Rod,
     Role,
+    Shape,
+    Ware,
     Working,
 )
 
@@ -247,9 +247,16 @@ class Bench:
         """Note the strips glued on a part's edges, in place of any noted before."""
         self._parts[ref] = replace(self.parts[ref], edged=edged)
 
-    def show(self, ref: str, *shapes: Block | Rod, inner: bool = False) -> None:
+    def show(
+        self,
+        ref: str,
+        *shapes: Shape,
+        inner: bool = False,
+        fine: bool = False,
+        ware: Ware = "steel",
+    ) -> None:
         """Note how a bought-in piece on a part looks, unit frame, with all closed."""
-        self._shown.append(Fitting(ref, shapes, inner))
+        self._shown.append(Fitting(ref, shapes, inner, fine, ware))
 
     def fittings(self, parts: Iterable[Part]) -> tuple[Fitting, ...]:
         """How bought-in pieces look, each in the frame of its part among the finished ones."""

@@ -15,7 +15,7 @@ Units
     Millimetres, kilograms, degrees, kilograms per cubic metre.
 """
 
-from rodwright.unit.fittings import Block, Fitting, Rod
+from rodwright.unit.fittings import Block, Fitting, Knob, Rod, Shape, Ware
 from rodwright.unit.joints import Clearance, Fixing, Joint, JointKind
 from rodwright.unit.loading import Load, Loading, Lump, Stretch
 from rodwright.unit.motions import Motion, Slide, Swing
@@ -102,6 +102,7 @@ __all__ = [
     "Housing",
     "Joint",
     "JointKind",
+    "Knob",
     "LEVELS",
     "LinePoint",
     "Load",
@@ -128,6 +129,7 @@ __all__ = [
     "Role",
     "STANDS_OUT",
     "SURROUND",
+    "Shape",
     "ShapeKey",
     "Slant",
     "Slide",
@@ -141,5 +143,6 @@ __all__ = [
     "UPRIGHTS",
     "Turn",
     "Unit",
+    "Ware",
     "Working",
 ]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Annotated, Literal
 
 from rodwright.geometry.boxes import Box
@@ -37,16 +37,47 @@ class Block:
 
 
 @dataclass(frozen=True, slots=True)
+class Knob:
+    """A turned knob of ``diameter`` mm from ``start``, where it is fixed, to ``end``, on a ``stem``
+    of a smaller diameter."""
+
+    kind: Literal["knob"] = field(default="knob", init=False, repr=False, compare=False)
+    start: Vector
+    end: Vector
+    diameter: float
+    stem: float
+
+    @property
+    def rods(self) -> tuple[Rod, Rod]:
+        """Its stem and its head as plain round bars, as drawings have it."""
+        x, y, z = (a + NECK * (b - a) for a, b in zip(self.start, self.end, strict=True))
+        return Rod(self.start, (x, y, z), self.stem), Rod((x, y, z), self.end, self.diameter)
+
+
+NECK = 0.45
+"""How much of a knob's height its stem has."""
+
+Shape = Block | Rod | Knob
+"""What bought-in pieces are shown as."""
+Ware = Literal["steel", "brass", "black", "wood", "plastic"]
+"""What bought-in pieces are made of, as far as they show it: bright steel, brass, black metal,
+wood, grey plastic."""
+
+
+@dataclass(frozen=True, slots=True)
 class Fitting:
     """How a bought-in piece looks: ``shapes`` in the frame of the part (``ref``) it is fixed to.
 
     It is there for pictures alone: no part, weighed, checked and exported nowhere.  ``inner``
-    pieces are seen only where doors and drawers stand open.
+    pieces are seen only where doors and drawers stand open, ``fine`` ones only in photographs:
+    drawings do without them.
     """
 
     ref: str
-    shapes: tuple[Annotated[Block | Rod, ByKind()], ...]
+    shapes: tuple[Annotated[Shape, ByKind()], ...]
     inner: bool = False
+    fine: bool = False
+    ware: Ware = "steel"
 
     def moved(self, before: Placement | None, after: Placement) -> Fitting:
         """The same where it stands, its part's frame (None: the unit frame) being another one.
@@ -57,10 +88,9 @@ class Fitting:
         def turned(point: Vector) -> Vector:
             return after.to_part(before.to_unit(point) if before else point)
 
-        shapes = (
-            Rod(turned(shape.start), turned(shape.end), shape.diameter)
-            if isinstance(shape, Rod)
-            else Block.between(turned(shape.low), turned(shape.high))
-            for shape in self.shapes
-        )
-        return Fitting(self.ref, tuple(shapes), self.inner)
+        def placed(shape: Shape) -> Shape:
+            if isinstance(shape, Block):
+                return Block.between(turned(shape.low), turned(shape.high))
+            return replace(shape, start=turned(shape.start), end=turned(shape.end))
+
+        return replace(self, shapes=tuple(map(placed, self.shapes)))

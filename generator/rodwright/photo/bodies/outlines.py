@@ -15,6 +15,8 @@ Indices = NDArray[np.int64]
 _SPIKE = 0.05
 """Outlines that turn back on themselves by more than this (1 and the cosine of the turn) aren't
 drawn inwards."""
+_ROOM = 1.2
+"""So many times what is drawn inwards there is room for."""
 
 
 def across(normal: Array) -> tuple[Array, Array]:
@@ -49,6 +51,13 @@ def rings_of(sides: Sequence[tuple[int, int]]) -> list[list[int]] | None:
 def inset(rings: Sequence[Array], width: float) -> list[Array] | None:
     """Rings (n, 2), the outer one anticlockwise and openings clockwise, each side drawn inwards by
     ``width``; None where there is no room for that."""
+    # With some more room points never come together.
+    if _drawn_in(rings, _ROOM * width) is None:
+        return None
+    return _drawn_in(rings, width)
+
+
+def _drawn_in(rings: Sequence[Array], width: float) -> list[Array] | None:
     made = []
     for ring in rings:
         sides = np.roll(ring, -1, axis=0) - ring

@@ -4,12 +4,20 @@ from __future__ import annotations
 
 from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.spacing import spread_between
+from rodwright.setout import looks
 from rodwright.setout.around.legs import set_out_legs
 from rodwright.setout.boards import Board, carry, lay_board, screw_on
 from rodwright.setout.fixings import screws
-from rodwright.setout.rod.sizes import feet_across
+from rodwright.setout.rod.sizes import feet_across, feet_places
 from rodwright.setout.setting import Setting
-from rodwright.trade.feet import CLIPPED_BOARD_ROOM, FOOT, FOOT_RANGE, FOOT_SCREW, FOOT_SCREWS
+from rodwright.trade.feet import (
+    CLIPPED_BOARD_ROOM,
+    FOOT,
+    FOOT_INSET,
+    FOOT_RANGE,
+    FOOT_SCREW,
+    FOOT_SCREWS,
+)
 from rodwright.trade.sizes import TradeSizes
 from rodwright.unit import Fixing, JointKind, Role, Stock, Surface
 from rodwright.unit.directions import DOWN, FORWARD, LEFT, X, Y
@@ -193,6 +201,7 @@ def _levellers(setting: Setting, wish: LevellersSpec) -> None:
         feet_across(size, wish.spacing) for size in (rod.outside.width, rod.outside.depth)
     )
     count, sizes = across * deep, bench.sizes
+    _show_feet(setting, wish, deep)
     reach = f"{say(least)} to {say(most)} high"
     under = " and ".join(bench.refs_of(Role.BOTTOM))
     bench.buy(Fixing(FOOT, count, reach, on=under))
@@ -230,6 +239,20 @@ def _levellers(setting: Setting, wish: LevellersSpec) -> None:
         at = (rod.outside.width / 2, front + t / 2, rod.outside.base)
         bench.join(JointKind.CLIPPED, ref, board.ref, at, Fixing("plinth clip", across))
         bench.keep_apart(ref, board.ref, room)
+
+
+def _show_feet(setting: Setting, wish: LevellersSpec, deep: int) -> None:
+    """Show the feet, each on the bottom that stands over it."""
+    rod, bench = setting.rod, setting.bench
+    step = (rod.outside.depth - 2 * FOOT_INSET) / (deep - 1)
+    bottoms = {ref: bench.bounds(ref) for ref in bench.refs_of(Role.BOTTOM)}
+    for x in feet_places(wish, rod.outside.width):
+        over = next((ref for ref, box in bottoms.items() if box.low[0] <= x <= box.high[0]), None)
+        if over is None:
+            continue
+        for number in range(deep):
+            shapes = looks.foot(x, FOOT_INSET + number * step, rod.outside.base)
+            bench.show(over, *shapes, fine=True, ware="plastic")
 
 
 def _range(wish: LevellersSpec, usual: float) -> tuple[float, float]:

@@ -13,6 +13,7 @@ from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.halfspaces import Plane, beyond
 from rodwright.lengths import LengthUnit
 from rodwright.problems import KeyPath
+from rodwright.setout import looks
 from rodwright.setout.bench import Bench
 from rodwright.setout.carcass.shelf_rows import PIN_USE, PLATE_USE, hole_diameter
 from rodwright.setout.inside import Upright
@@ -165,12 +166,25 @@ def _drill(setting: Setting, each: ShelfRows, shared: frozenset[tuple[str, KeyPa
             for hole in row.holes:
                 pin_hole = Hole(row.face.surface, hole, wide, deep, PIN_USE)
                 bench.work(row.face.part.ref, pin_hole)
+            _show_pins(bench, each, row, deep)
     if wish.sleeves:
         for deep, count in drilled.items():
             across = f"{sizes.say(wish.diameter)} inside, {sizes.say(wide)} outside"
             drill = f"{sizes.say(wide)}, {sizes.say(deep)} deep"
             on = " and ".join(bored[deep])
             bench.buy(Fixing("sleeve for a shelf pin", count, across, drill, on))
+
+
+def _show_pins(bench: Bench, each: ShelfRows, row: _Row, deep: float) -> None:
+    """Show the pins that shelves rest on."""
+    part = row.face.part
+    depth = part.blank.thickness if row.face.surface is Surface.FACE else 0.0
+    inward = 1.0 if part.ref == each.space.left.ref else -1.0
+    for hole in row.holes:
+        x, y, z = part.placement.to_unit((*hole, depth))
+        if any(abs(z - bearing) < TOUCH for bearing in each.bearing):
+            pin = looks.pin(x, inward, y, z, (each.wish.diameter, deep))
+            bench.show(part.ref, pin, fine=True)
 
 
 def _face(bench: Bench, each: ShelfRows, upright: Upright) -> _Face:

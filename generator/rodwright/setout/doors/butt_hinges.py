@@ -63,9 +63,26 @@ def butts(hinge: Hinge, count: int) -> Made | None:
     x = (hinge.edge + hinge.surround) / 2
     for z in heights:
         pin = looks.knuckle(x, outline.front - wish.knuckle / 2, z, wish.length, wish.knuckle)
-        hinge.bench.show(hinge.hung.near, pin)
+        hinge.bench.show(hinge.hung.near, pin, ware="brass")
+        _show_leaves(hinge, carriers, x, z)
     at = (hinge.surround, outline.front + wish.leaf / 2, (outline.low + outline.high) / 2)
     return carriers[0], (x, outline.front - wish.knuckle / 2), at, fixings
+
+
+def _show_leaves(hinge: Hinge, carriers: tuple[str, ...], x: float, z: float) -> None:
+    """Show the leaves of one hinge, which meet in the middle of the gap at ``x``, and what closes
+    its knuckle."""
+    wish, front, bench = hinge.wish.hinge, hinge.hung.outline.front, hinge.bench
+    pin = front - wish.knuckle / 2
+    ends = looks.finials(x, pin, z, wish.length, wish.knuckle)
+    bench.show(hinge.hung.near, *ends, fine=True, ware="brass")
+    bounds = {ref: bench.bounds(ref) for ref in carriers}
+    beside = next((ref for ref, box in bounds.items() if box.low[2] <= z <= box.high[2]), None)
+    for ref, way in ((hinge.hung.near, 1.0), (beside, -1.0)):
+        if ref is not None:
+            reach = way * hinge.inwards * wish.leaf_thickness
+            leaf = looks.leaf(x, reach, (pin, front + wish.leaf), z, wish.length)
+            bench.show(ref, leaf, inner=True, fine=True, ware="brass")
 
 
 def _leaf(hinge: Hinge, x: float, reach: float, z: float) -> Box:

@@ -40,6 +40,7 @@ def cups(hinge: Hinge, count: int) -> Made | None:
             hinge.hung.near, (x, outline.rear, z), FORWARD, wish.cup, wish.cup_depth, "hinge cup"
         )
         hinge.bench.show(hinge.hung.near, looks.cup(x, outline.rear, z, wish.cup), inner=True)
+        hinge.bench.show(hinge.hung.near, looks.wings(x, outline.rear, z), inner=True, fine=True)
         hinge.bench.show(under, *looks.arm(face, inward, outline.rear, plate, z), inner=True)
         for half in (-PLATE_PITCH / 2, PLATE_PITCH / 2):
             into = LEFT if inward > 0 else X

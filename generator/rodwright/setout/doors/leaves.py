@@ -234,7 +234,9 @@ def _handle(setting: Setting, handle: HandleSpec, wish: DoorsSpec, hung: Hung) -
     places = [z] if handle.spacing == 0 else [z - handle.spacing / 2, z + handle.spacing / 2]
     for at in places:
         bench.drill(hung.far, (x, outline.front, at), Y, handle.hole, None, "handle")
-    bench.show(hung.far, *looks.handle(tuple((x, at) for at in places), outline.front))
+    over = tuple((x, at) for at in places)
+    shapes = looks.handle(handle.name, over, outline.front, upright=True)
+    bench.show(hung.far, *shapes, ware=looks.ware_of(handle.name))
     through = bench.parts[hung.far].blank.thickness
     for fixing in handle_fixings(bench.sizes, handle, [through] * len(places), hung.far):
         bench.buy(fixing)

@@ -84,7 +84,9 @@ class FrontFixing:
             holes = 1 if self.handle.spacing == 0 else 2
             face, out = bench.bounds(front).low[1], self.handle.projection
             for first in range(0, len(handles), holes):
-                bench.show(front, *looks.handle(tuple(handles[first : first + holes]), face, out))
+                over = tuple(handles[first : first + holes])
+                shapes = looks.handle(self.handle.name, over, face, out)
+                bench.show(front, *shapes, ware=looks.ware_of(self.handle.name))
         for x, z in handles:
             self._drill_for_handle(x, z, abs(z - rows[0]))
         through, into = (bench.parts[ref].blank.thickness for ref in (end, front))

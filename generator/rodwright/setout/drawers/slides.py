@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from math import floor
 
 from rodwright.geometry import TOUCH, Box
+from rodwright.setout import looks
 from rodwright.setout.boards import Board, lay_board, screw_on
 from rodwright.setout.fixings import screws
 from rodwright.setout.inside import Space, Upright
@@ -203,6 +204,7 @@ def lay_slides(
         carriers = packed or (upright.ref,)
         for carrier in carriers:
             bench.keep_apart(carrier, side, run.clearance)
+        _show_slide(chest, carriers[0], side)
         length = sizes.longest_screw(min(thick, sizes.usual(SLIDE_SCREW)))
         drilled = sizes.pilot_hole(sizes.screw, bench.parts[side].blank.stock.grip)
         held = screws(sizes, SLIDE_SCREWS, length, drilled)
@@ -211,6 +213,24 @@ def lay_slides(
         bench.join(
             JointKind.SLIDING, carriers[0], side, bench.parts[side].bounds().centre, *fixings
         )
+
+
+def _show_slide(chest: Chest, carrier: str, side: str) -> None:
+    """Show the slide between a drawer's side and what it is screwed to."""
+    run, bench = chest.run, chest.setting.bench
+    box, held = bench.bounds(side), bench.bounds(carrier)
+    y = (box.low[1], box.low[1] + run.length)
+    left = held.high[0] < box.high[0]
+    outer = held.high[0] if left else held.low[0]
+    near, far = (box.low[0], box.high[0]) if left else (box.high[0], box.low[0])
+    if run.kind == "side":
+        height = run.height if run.height is not None else min(looks.SLIDE, box.size[2])
+        fixed, moving = looks.side_slide((outer, near), y, box.centre[2], height)
+    else:
+        one, other = looks.under_slide((outer, far), y, box.low[2])
+        fixed, moving = (one,), (other,)
+    bench.show(carrier, *fixed, inner=True, fine=True)
+    bench.show(side, *moving, inner=True, fine=True)
 
 
 def _bear(chest: Chest, place: Stand, side: str, upright: Upright) -> None:
