@@ -95,14 +95,15 @@ def page_data(quotation: Quotation) -> dict[str, Any]:
         "client": [each for each in (letter.client, *letter.address) if each],
         "site": list(letter.site),
         "about": [[word, said] for word, said in _about(letter, rates) if said],
-        "picture": {"file": _picture(0), "wide": _is_wide(first.picture)},
+        "picture": {"file": _picture(0), "aspect": _aspect(first.picture)},
         "photograph": quotation.photograph,
         "facts": [_fact(each) for each in facts_of(unit)],
         "holds": holds(letter, rates.valid),
         "prices": _prices(quotation),
         "payments": _payments(quotation),
         "options": [
-            {"name": each.costing.option, "note": each.note, "picture": _picture(at)}
+            {"name": each.costing.option, "note": each.note}
+            | {"picture": {"file": _picture(at), "aspect": _aspect(each.picture)}}
             | {"total": _said(each.costing, each.costing.total), "facts": facts}
             for at, (each, facts) in enumerate(told)
         ]
@@ -169,16 +170,17 @@ def _prices(quotation: Quotation) -> dict[str, Any]:
 
 
 def _payments(quotation: Quotation) -> dict[str, Any]:
-    """Payments with the amount of each option; none where there is but one, or no price."""
-    offered = quotation.offered
-    names = [when for when, _ in offered[0].costing.payments]
-    if len(names) < 2 or any(each.costing.total is None for each in offered):
-        return {"options": [], "rows": []}
-    rows = [
-        [name, *(_said(each.costing, each.costing.payments[at][1]) for each in offered)]
-        for at, name in enumerate(names)
-    ]
-    return {"options": [each.costing.option for each in offered], "rows": rows}
+    """What is paid when: a row a payment, or with options a row an option and a column a payment;
+    nothing where there is but one payment, or no price."""
+    costings = [each.costing for each in quotation.offered]
+    names = [when for when, _ in costings[0].payments]
+    if len(names) < 2 or any(each.total is None for each in costings):
+        return {"heads": [], "rows": []}
+    if len(costings) == 1:
+        (only,) = costings
+        return {"heads": [], "rows": [[when, _said(only, part)] for when, part in only.payments]}
+    rows = [[one.option, *(_said(one, part) for _, part in one.payments)] for one in costings]
+    return {"heads": names, "rows": rows}
 
 
 def _said(costing: Costing, amount: Decimal | None) -> str:
@@ -193,7 +195,8 @@ def _picture(at: int) -> str:
     return f"quote/picture-{at}.jpg"
 
 
-def _is_wide(picture: bytes) -> bool:
+def _aspect(picture: bytes) -> float:
+    """How many times as wide as high it is."""
     with Image.open(BytesIO(picture)) as image:
         width, height = image.size
-    return width > height
+    return float(width / height)
