@@ -10,7 +10,7 @@ import pytest
 
 from kit.scenes import ball, before, block
 from rodwright.photo import tracing
-from rodwright.photo.scene import Lamp, Scene, Surface
+from rodwright.photo.scene import Body, Camera, Lamp, Scene, Surface, Texture
 from rodwright.photo.tracing import Quality, trace, trace_from
 from rodwright.problems import ProblemsError
 
@@ -39,6 +39,25 @@ def test_an_integrating_sphere() -> None:
     below = replace(before(), eye=(0.0, -300.0, -300.0), focal=3.0)
     shown = trace(Scene((hollow,), (lamp,), below), Quality(16, 512, 64)).radiance
     assert shown.mean() == pytest.approx(reflectance / np.pi * falls, rel=0.01)
+
+
+def test_a_texture_stands_upright() -> None:
+    """Its first row is at the top of the wall, and its first column at the left."""
+    pixels = np.full((32, 32, 3), 255, np.uint8)
+    pixels[:16, :16], pixels[16:, 16:] = (255, 0, 0), (0, 0, 255)
+    corners = np.array([[-50.0, 0, -50], [50, 0, -50], [50, 0, 50], [-50, 0, 50]])
+    wall = Body(
+        "wall",
+        corners,
+        np.tile([0.0, -1.0, 0.0], (4, 1)),
+        np.array([[0, 1, 2], [0, 2, 3]]),
+        Surface(Texture(pixels), gloss=0.0),
+        corners[:, [0, 2]] / 100 + 0.5,
+    )
+    camera = Camera((0.0, -400.0, 0.0), 0.0, 16, 16, 5.0)
+    shown = trace(Scene((wall,), (), camera, sky=(1.0, 1.0, 1.0)), Quality(16, 16)).radiance
+    for row, column, colour in ((3, 3, (1, 0, 0)), (12, 12, (0, 0, 1)), (3, 12, (1, 1, 1))):
+        assert shown[row, column] == pytest.approx(colour, abs=0.1)
 
 
 def test_one_seed_gives_equal_pixels_and_another_other_noise() -> None:

@@ -259,7 +259,9 @@ def _mesh(body: Body, properties: dict[str, dict[str, Any]]) -> Any:
     parameters["vertex_normals"] = np.float32(body.normals).ravel()
     parameters["faces"] = np.uint32(body.triangles).ravel()
     if body.places is not None:
-        parameters["vertex_texcoords"] = np.float32(body.places).ravel()
+        # Mitsuba counts the rows of a picture from the top.
+        upside = body.places * [1.0, -1.0] + [0.0, 1.0]
+        parameters["vertex_texcoords"] = np.float32(upside).ravel()
     parameters.update()
     return mesh
 
