@@ -113,10 +113,27 @@ def test_boards_of_a_plan_aren_t_priced_by_the_piece() -> None:
     (said,) = planned(whole, rates_in(prices={"european oak": Price(D(3000), D(10) ** 9, 3)}), OAK)
     # 2.4 x 0.15 x 0.022 m3 at 3000.
     assert said.price == D("23.76")
+    own = {"european oak 22 mm, 2400 x 150": each_for("30")}
+    (said,) = planned(whole, rates_in(prices=own), OAK)
+    assert said.price == 30
     for price in (each_for("30"), Price(D(9), D(1000), 1)):
         (found,) = planned(whole, rates_in(prices={"european oak": price}), OAK)
         assert (found.price, found.key) == (None, "european oak")
         assert found.name == "european oak, 22 mm, 2400 x 150, by the m2 or m3"
+
+
+@pytest.mark.parametrize("size", ["2440 x 1220", "1220 x 2440"])
+def test_a_price_of_the_very_size_comes_first(size: str) -> None:
+    plan = sheet_plan()
+    lot = sheet_lot(offer("ply 2440 x 1220", 2440.0, 1220.0), plan.lot.offers[1])
+    prices = {
+        "birch plywood 18 mm": Price(D(25), D(10) ** 6, 2),
+        f"birch plywood 18 mm, {size}": each_for("70"),
+    }
+    bought, _ = planned(cutting(replace(plan, lot=lot)), rates_in(prices=prices))
+    assert (bought.price, bought.key) == (70, f"birch plywood 18 mm, {size}")
+    sheet = replace(PLY, size=(2440.0, 1220.0))
+    assert area(sheet, rates_in(prices=prices)).price == 70
 
 
 def test_a_plan_of_what_no_part_is_of_is_refused() -> None:

@@ -38,6 +38,13 @@ def stock_keys(stock: Stock, rates: Rates) -> tuple[str, ...]:
     return (thick,) if stock.kind == "sheet" else (thick, stock.described)
 
 
+def sized_keys(key: str, size: tuple[float, float], rates: Rates) -> tuple[str, str]:
+    """What a rates file calls a stock's piece of a length and width (mm), said either way round:
+    `birch plywood 18 mm, 2440 x 1220`."""
+    long, wide = (format_length(each, rates.unit) for each in size)
+    return f"{key}, {long} x {wide}", f"{key}, {wide} x {long}"
+
+
 def money(amount: float) -> Decimal:
     """A price of a spec or a rack as a decimal: to four decimals, halves up.
 

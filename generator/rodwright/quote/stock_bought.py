@@ -19,7 +19,7 @@ from rodwright.handover.totals import StockTotal, stock_totals
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.quote.counted import Material
 from rodwright.quote.from_cuts import usual_size
-from rodwright.quote.prices import money, price_for, stock_keys
+from rodwright.quote.prices import money, price_for, sized_keys, stock_keys
 from rodwright.quote.rates import Rates
 from rodwright.quote.tally import exact
 from rodwright.unit import Stock, Unit
@@ -122,10 +122,13 @@ def _priced(
     rates: Rates, stock: Stock, said: float | None, size: _Size, powers: tuple[int, ...]
 ) -> _Priced:
     """The price of a piece of a size (mm): what spec or rack have ``said``, else by the rates, as
-    far as theirs is for what ``powers`` allow."""
+    far as theirs is for what ``powers`` allow; one for that very size may be by the piece."""
     keys = stock_keys(stock, rates)
     if said is not None:
         return _Priced(keys[0], money(said))
+    own = price_for(rates, sized_keys(keys[0], size[:2], rates))
+    if own is not None:
+        return _Priced(own[0], own[1].each(*size))
     found = price_for(rates, keys)
     if found is not None and found[1].power in powers:
         return _Priced(found[0], found[1].each(*size))
