@@ -8,6 +8,7 @@ from typing import get_args
 
 from rodwright.quote.counted import Stage
 from rodwright.quote.operations import BY_KEY, OPERATIONS, operations_in
+from rodwright.trade.finishes import OF_KIND
 
 
 def test_keys_are_said_once_and_are_plain_words() -> None:
@@ -21,6 +22,11 @@ def test_stages_follow_each_other_in_the_order_of_the_work() -> None:
     found = [stages.index(each.stage) for each in OPERATIONS]
     assert found == sorted(found)
     assert set(found) == set(range(len(stages)))
+
+
+def test_every_coat_that_there_is_has_its_operation() -> None:
+    coats = {coat.what for finish in OF_KIND.values() for coat in finish.coats}
+    assert {BY_KEY[each].stage for each in coats} == {"finishing"}
 
 
 def test_all_minutes_are_more_than_nothing() -> None:

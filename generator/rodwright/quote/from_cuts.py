@@ -62,8 +62,8 @@ def cut_by_pieces(unit: Unit) -> Iterator[Count]:
     """The same where there is no plan.
 
     Every piece is freed by a cut along and a cut across; what is bought in its section by one
-    across.  As many sheets and boards are handled as the pieces fill (waste left aside); boards
-    that are bought sawn are planed as long as their pieces are.
+    across.  As many sheets and boards are handled as the pieces fill (waste left aside), and boards
+    that are bought sawn are planed as far as they fill them.
     """
     by_stock: dict[Stock, list[Part]] = {}
     for part in unit.parts:
@@ -77,7 +77,7 @@ def cut_by_pieces(unit: Unit) -> Iterator[Count]:
         long, wide = usual_size(stock, unit.display_unit)
         yield ("sheet" if stock.kind == "sheet" else "board"), ceil(area / (long * wide) - 1e-9)
         if stock.sawn_thickness is not None:
-            yield "planing", sum(length for length, _, _ in sizes) / _METRE
+            yield "planing", area / wide / _METRE
         if lot_kind(stock) == "board":
             strips = (max(1, ceil(width / wide - 1e-9)) for _, width, _ in sizes)
             lines = zip(strips, sizes, strict=True)

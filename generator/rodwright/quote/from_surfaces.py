@@ -1,4 +1,4 @@
-"""Operations of finishing, and what they use: from the areas of parts."""
+"""Operations of finishing, and the coats that they are of: from the areas of parts."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ from rodwright.unit.finish import Finish
 
 @dataclass(frozen=True, slots=True)
 class Coated:
-    """So many m2 of one finish, and its coats in their order."""
+    """So many m2 of one finish, both faces and all edges, and its coats in their order."""
 
     finish: Finish
     area: float
@@ -22,7 +22,7 @@ class Coated:
 
 
 def coated(unit: Unit) -> tuple[Coated, ...]:
-    """What is finished, by the finish that was chosen: both faces and all edges of its parts.
+    """What is finished, by the finish that was chosen.
 
     Raises:
         ValueError: the workings of a part leave nothing of it.
@@ -34,7 +34,8 @@ def coated(unit: Unit) -> tuple[Coated, ...]:
 
 
 def finished(unit: Unit) -> Iterator[Count]:
-    """Sanding of all that takes a finish, and every coat of what gets one."""
+    """Sanding of all that takes a finish, whether it gets one or stays bare, and every coat of
+    what gets one."""
     yield "sanding", sum(each.whole for each in finish_areas(unit))
     for each in coated(unit):
         for coat in each.coats:
