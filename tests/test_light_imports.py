@@ -66,6 +66,7 @@ def _code(words: list[str]) -> str:
         ["schema"],
         ["schema", "unit"],
         ["schema", "rack"],
+        ["schema", "rates"],
         ["rack", "show", str(RACK)],
         ["rack", "show", str(RACK), "--json"],
         ["new"],
@@ -76,6 +77,10 @@ def _code(words: list[str]) -> str:
 )
 def test_command(words: list[str]) -> None:
     assert _loaded(_code(words)) == "HEAVY []"
+
+
+def test_rates(tmp_path: Path) -> None:
+    assert _loaded(_code(["rates", "new", str(tmp_path / "rates.yaml")])) == "HEAVY []"
 
 
 def test_what_a_spec_doesnt_use_isnt_loaded() -> None:

@@ -7,12 +7,14 @@ from pathlib import Path
 
 import pytest
 
+from kit.rates_page import with_operations
 from kit.specs import unit_from
 from rodwright.checks import check_parts
 from rodwright.checks.findings import Severity
 from rodwright.jobs.new import model_names
 from rodwright.wishes import UnitSpec
 from rodwright.wishes.rack import RackSpec
+from rodwright.wishes.rates import RatesSpec
 from rodwright.wishes.reading.reference import with_table
 
 ROOT = Path(__file__).parents[1]
@@ -29,6 +31,14 @@ def test_the_table_of_a_rack_files_keys_is_current() -> None:
     """If not: python -m rodwright.wishes.reading.reference docs/rack.md rack."""
     page = (ROOT / "docs" / "rack.md").read_text(encoding="utf-8")
     assert with_table(page, RackSpec) == page
+
+
+def test_the_tables_of_a_rates_file_are_current() -> None:
+    """If not: python -m rodwright.wishes.reading.reference docs/rates.md rates, or
+    python tests/kit/rates_page.py docs/rates.md."""
+    page = (ROOT / "docs" / "rates.md").read_text(encoding="utf-8")
+    assert with_table(page, RatesSpec) == page
+    assert with_operations(page) == page
 
 
 def test_every_ready_model_is_listed() -> None:

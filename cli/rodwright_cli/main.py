@@ -21,6 +21,7 @@ from rodwright_cli import (
     new,
     parts,
     rack,
+    rates,
     render,
     rule,
     schema,
@@ -59,6 +60,7 @@ for verb in (
     survey.survey,
     way_in.way_in,
     rack.rack,
+    rates.rates,
     gallery.gallery,
 ):
     app.command(cls=Verb)(verb)

@@ -1,4 +1,4 @@
-"""`rodwright schema`: what a spec, a rack file or `unit.json` looks like, as a JSON Schema."""
+"""`rodwright schema`: what a maker's files and `unit.json` look like, as a JSON Schema."""
 
 from __future__ import annotations
 
@@ -16,15 +16,16 @@ class Document(StrEnum):
     SPEC = "spec"
     UNIT = "unit"
     RACK = "rack"
+    RATES = "rates"
 
 
 def schema(
     of: Annotated[
-        Document, typer.Argument(help="A spec file, a rack file, or the `unit.json` of a build.")
+        Document, typer.Argument(help="A spec, rack or rates file, or the `unit.json` of a build.")
     ] = Document.SPEC,
 ) -> None:
-    """Print the JSON Schema of a spec or rack file, for editors that complete and check as you
-    type, or of `unit.json`, for programs that read it."""
+    """Print the JSON Schema of a spec, rack or rates file, for editors that complete and check as
+    you type, or of `unit.json`, for programs that read it."""
     import json
 
     import rodwright
@@ -33,5 +34,6 @@ def schema(
         Document.SPEC: rodwright.spec_schema,
         Document.UNIT: rodwright.unit_schema,
         Document.RACK: rodwright.rack_schema,
+        Document.RATES: rodwright.rates_schema,
     }
     say(json.dumps(schemas[of](), indent=2, ensure_ascii=False))

@@ -28,6 +28,7 @@ from rodwright.jobs.cut import cut as cut
 from rodwright.jobs.cut import write_cut as write_cut
 from rodwright.jobs.rack import read_rack as read_rack
 from rodwright.jobs.rack import take_from_rack as take_from_rack
+from rodwright.jobs.rates import read_rates as read_rates
 from rodwright.jobs.render import Rendered as Rendered
 from rodwright.jobs.render import render as render
 from rodwright.jobs.rule import meaning_of as meaning_of
@@ -60,6 +61,7 @@ from rodwright.way.answer import WayInAnswer as WayInAnswer
 from rodwright.wishes import SpecFile as SpecFile
 from rodwright.wishes import UnitSpec as UnitSpec
 from rodwright.wishes import rack_schema as rack_schema
+from rodwright.wishes import rates_schema as rates_schema
 from rodwright.wishes import read_spec as read_spec
 from rodwright.wishes import spec_schema as spec_schema
 

@@ -64,7 +64,8 @@ class Rack:
     (longer and shorter side), ``keep_board`` that of boards and bought lengths (length and width),
     in mm.  ``first_cut`` is how sheets are cut first (None: as it comes).  ``spacing`` is the least
     distance between pieces that a router cuts, mm (None: its tool).  ``taken`` are the plans that
-    were taken out of it already.
+    were taken out of it already.  ``currency`` is what its prices are in, by its code in ISO 4217
+    (empty: nobody said).
     """
 
     file: str
@@ -77,6 +78,7 @@ class Rack:
     first_cut: Literal["along", "across"] | None = None
     spacing: float | None = None
     taken: tuple[str, ...] = ()
+    currency: str = ""
 
     def entry(self, name: str) -> Entry | None:
         """The entry of this name."""

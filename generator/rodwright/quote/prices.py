@@ -19,12 +19,12 @@ def price_for(rates: Rates, keys: Iterable[str]) -> tuple[str, Price] | None:
     Capitals, commas, hyphens and how many blanks there are make no difference; neither does by
     which of its names a material is called.
     """
-    said = {_plain(key): (key, price) for key, price in rates.prices.items()}
-    return next((said[plain] for key in keys if (plain := _plain(key)) in said), None)
+    said = {plain(key): (key, price) for key, price in rates.prices.items()}
+    return next((said[word] for key in keys if (word := plain(key)) in said), None)
 
 
-def _plain(key: str) -> str:
-    """A key as it is compared: its material by its one name, and the sizes that follow."""
+def plain(key: str) -> str:
+    """A price's key as it is compared: its material by its one name, and the sizes that follow."""
     words = key.lower().replace(",", " ").split()
     cut = next((at for at, word in enumerate(words) if word[0].isdigit()), len(words))
     named = plain_material(" ".join(words[:cut]))

@@ -38,6 +38,7 @@ from rodwright.wishes.loads import (
 )
 from rodwright.wishes.made_by import Date, MadeBySpec, Name, Number, Revision
 from rodwright.wishes.moisture import MoistureSpec
+from rodwright.wishes.money import Currency
 from rodwright.wishes.opening import FitSpec, OpeningSpec
 from rodwright.wishes.options import OptionsField
 from rodwright.wishes.quote import QuoteSpec
@@ -300,6 +301,9 @@ class UnitSpec(SpecModel):
     """Revision of the design, for the title blocks of drawings (`B`)."""
     approved_by: Name | None = None
     """Who approved the design, for the title blocks of drawings."""
+    currency: Currency | None = None
+    """Currency of the prices here, three capital letters by ISO 4217 (`EUR`): a quote isn't made at
+    rates in another, since nothing is converted.  That of the rates unless said."""
     quote: QuoteSpec = QuoteSpec()
     """What `rodwright quote` says beside the price."""
     date: Date | None = None

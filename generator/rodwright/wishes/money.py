@@ -6,6 +6,7 @@ import re
 from decimal import Decimal
 from typing import Annotated, Any
 
+from pydantic import Field
 from pydantic_core import CoreSchema, PydanticCustomError, core_schema
 
 _WRITTEN = re.compile(r"\s*(?P<number>[0-9]+(?:\.[0-9]*)?|\.[0-9]+)\s*")
@@ -75,3 +76,5 @@ Figure = Annotated[
     Decimal, _Read("a figure", "Write a number like `12` or `2.5`: a decimal point, no comma.")
 ]
 """Any other decimal, 0 or more."""
+Currency = Annotated[str, Field(pattern="^[A-Z]{3}$")]
+"""A currency by its code of ISO 4217: three capital letters."""

@@ -19,6 +19,7 @@ from rodwright.wishes.fields import (
     in_inches,
 )
 from rodwright.wishes.loads import Weight
+from rodwright.wishes.money import Currency
 from rodwright.wishes.prices import PriceField
 from rodwright.wishes.stock import (
     BadEndsField,
@@ -159,6 +160,9 @@ class RackSpec(SpecModel):
 
     unit: Literal["mm", "in"] = "mm"
     """Unit of every length written as a bare number."""
+    currency: Currency | None = None
+    """Currency of the prices here, three capital letters by ISO 4217 (`EUR`): a quote isn't made at
+    rates in another, since nothing is converted.  That of the rates unless said."""
     saws: Annotated[tuple[SawSpec, ...], Field(max_length=20, strict=False)] = ()
     """The saws; the first is used where no other is asked for.  A table saw unless said."""
     router: RouterSpec | None = None

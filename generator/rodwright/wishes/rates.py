@@ -15,17 +15,8 @@ from pydantic_core import CoreSchema, PydanticCustomError, core_schema
 
 from rodwright.wishes.fields import InShort, SpecModel, Text
 from rodwright.wishes.made_by import Name
-from rodwright.wishes.money import Figure, Money
+from rodwright.wishes.money import Currency, Figure, Money
 from rodwright.wishes.prices import ExactPrice, ExactPriceField
-
-Currency = Annotated[
-    str,
-    Field(
-        pattern="^[A-Z]{3}$",
-        description="Three capital letters, the currency's code by ISO 4217: `EUR`, `USD`.",
-    ),
-]
-"""A currency by its code."""
 
 
 class _Percent:
@@ -186,8 +177,8 @@ class RatesSpec(SpecModel):
     """What runs, areas and weights are in that minutes and prices are for: with `mm` metres, m2 and
     kg, with `in` feet, square feet and pounds."""
     currency: Currency
-    """What every amount here is in, by its code in ISO 4217: `EUR`, `USD`.  Nothing is ever
-    converted; a spec or rack that says another is refused."""
+    """Currency of every amount here, three capital letters by ISO 4217: `EUR`, `USD`.  Nothing is
+    ever converted; a spec or rack that says another is refused."""
     workshop: WorkshopSpec = WorkshopSpec()
     """Whose rates they are, for the head of the quote."""
     hour: Annotated[HourSpec, InShort(Money, "any")]

@@ -79,6 +79,7 @@ def parse_rack(text: str, path: str | Path) -> RackFile:
         spec.first_cut,
         spec.router.spacing if spec.router else None,
         spec.taken,
+        spec.currency or "",
     )
     return RackFile(rack, places)
 

@@ -172,8 +172,10 @@ if __name__ == "__main__":
 
     from rodwright.wishes.models import UnitSpec
     from rodwright.wishes.rack import RackSpec
+    from rodwright.wishes.rates import RatesSpec
 
     page, *of = sys.argv[1:]
     file = Path(page)
-    model = RackSpec if of == ["rack"] else UnitSpec
+    models: dict[str, type[BaseModel]] = {"rack": RackSpec, "rates": RatesSpec}
+    model = models.get("".join(of), UnitSpec)
     file.write_text(with_table(file.read_text(encoding="utf-8"), model), encoding="utf-8")
