@@ -78,9 +78,11 @@ def _boards(
         near, wide = slip + (start - x) / _LONG, slip + (end - x) / _LONG
         u, w = (1 - near, 1 - wide) if turned else (near, wide)
         points += [
-            (start + half, y + half, at), (end - half, y + half, at),
-            (end - half, far - half, at), (start + half, far - half, at),
-        ]  # fmt: skip
+            (start + half, y + half, at),
+            (end - half, y + half, at),
+            (end - half, far - half, at),
+            (start + half, far - half, at),
+        ]
         where += [(u, 0.01), (w, 0.01), (w, 0.99), (u, 0.99)]
         triangles += [(4 * number, 4 * number + 1, 4 * number + 2)]
         triangles += [(4 * number, 4 * number + 2, 4 * number + 3)]

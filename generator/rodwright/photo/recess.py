@@ -84,10 +84,14 @@ def recess_of(unit: Unit, foot: float) -> Recess | None:
     rear = max(front + opening.depth if opening.depth else high[1] + _DEEPER, high[1])
     if opening.shape is None:
         spare = (opening.width - unit.size[0]) / 2
-        near = far = OpeningPlane.straight((
-            (low[0] - spare, 0.0), (high[0] + spare, 0.0),
-            (high[0] + spare, opening.height), (low[0] - spare, opening.height),
-        ))  # fmt: skip
+        near = far = OpeningPlane.straight(
+            (
+                (low[0] - spare, 0.0),
+                (high[0] + spare, 0.0),
+                (high[0] + spare, opening.height),
+                (low[0] - spare, opening.height),
+            )
+        )
     else:
         near = opening.shape.front
         far = opening.shape.rear or near

@@ -214,9 +214,10 @@ def _skirtings(unit: Unit, box: Box, recess: Recess | None, wall: float) -> Iter
         polygon
         for a, x in ((left, stop), (start, right))
         if x - a > _TIGHT
-        for polygon in moulded(Box((a, wall - SKIRTING_DEPTH, box.low[2]),
-                                   (x, wall, box.low[2] + SKIRTING_HEIGHT)))
-    ]  # fmt: skip
+        for polygon in moulded(
+            Box((a, wall - SKIRTING_DEPTH, box.low[2]), (x, wall, box.low[2] + SKIRTING_HEIGHT))
+        )
+    ]
     body = faces("skirtings", polygons, WOODWORK)
     if body is not None:
         yield body
