@@ -56,6 +56,7 @@ def _code(words: list[str]) -> str:
         ["--help"],
         ["cut", "--help"],
         ["book", "--help"],
+        ["quote", "--help"],
         ["--version"],
         ["check", str(MODEL)],
         ["parts", str(MODEL)],

@@ -26,6 +26,8 @@ from rodwright.jobs.cnc import CncPack as CncPack
 from rodwright.jobs.cnc import cnc
 from rodwright.jobs.cut import cut as cut
 from rodwright.jobs.cut import write_cut as write_cut
+from rodwright.jobs.quote import Quoted as Quoted
+from rodwright.jobs.quote import quote
 from rodwright.jobs.rack import read_rack as read_rack
 from rodwright.jobs.rack import take_from_rack as take_from_rack
 from rodwright.jobs.rates import read_rates as read_rates
@@ -68,3 +70,4 @@ from rodwright.wishes import spec_schema as spec_schema
 __version__: str
 check = check_parts
 cnc_pack = cnc
+quote_for = quote

@@ -18,7 +18,7 @@ from rodwright.paper.typesetting import paper_name, typeset
 from rodwright.pictures.svg import to_svg
 from rodwright.quote.conditions import day_said, holds, included, not_included, to_know
 from rodwright.quote.costing import Costing
-from rodwright.quote.described import Fact, facts_of
+from rodwright.quote.described import Fact, facts_of, is_finished
 from rodwright.quote.elevation import elevation
 from rodwright.quote.letter import Letter
 from rodwright.quote.rates import Rates
@@ -96,7 +96,7 @@ def page_data(quotation: Quotation) -> dict[str, Any]:
         "site": list(letter.site),
         "about": [[word, said] for word, said in _about(letter, rates) if said],
         "picture": {"file": _picture(0), "aspect": _aspect(first.picture)},
-        "photograph": quotation.photograph,
+        "picture_note": _picture_note(quotation),
         "facts": [_fact(each) for each in facts_of(unit)],
         "holds": holds(letter, rates.valid),
         "prices": _prices(quotation),
@@ -128,10 +128,18 @@ def _banner(quotation: Quotation) -> str:
     return f"Draft: {', and '.join(found)}" if found else ""
 
 
+def _picture_note(quotation: Quotation) -> str:
+    """What the picture is."""
+    if quotation.photograph:
+        return "The picture is worked out from the design."
+    finished = any(is_finished(each.unit) for each in quotation.offered)
+    return f"Drawn from the design{'; finishes are not shown' if finished else ''}."
+
+
 def _head(rates: Rates, unit: Unit) -> dict[str, Any]:
     """Who asks the price."""
     shop = rates.workshop
-    tax = f"{rates.tax_name} number {shop.tax_number}" if shop.tax_number else ""
+    tax = f"{rates.tax_name or 'Tax'} number {shop.tax_number}" if shop.tax_number else ""
     lines = (", ".join(shop.address), "  ".join(filter(None, (shop.telephone, shop.email))), tax)
     name = shop.name or unit.organisation or unit.author
     return {"name": name, "lines": [each for each in lines if each]}

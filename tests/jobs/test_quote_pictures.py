@@ -1,0 +1,52 @@
+"""Which picture a quote takes."""
+
+from __future__ import annotations
+
+from io import BytesIO
+from pathlib import Path
+
+import pytest
+from PIL import Image
+
+from kit.specs import unit_from
+from rodwright.jobs.quote.pictures import photographs_of, shown
+from rodwright.photo.stamp import stamp_of
+from rodwright.problems import Problem, ProblemsError
+from rodwright.unit import Unit
+from rodwright.unit.laid import laid_unit
+
+UNIT = laid_unit(unit_from("size: {width: 800, height: 900, depth: 300}"))
+OTHER = laid_unit(unit_from("size: {width: 700, height: 900, depth: 300}"))
+
+
+def _photograph(unit: Unit, shade: int) -> bytes:
+    file = BytesIO()
+    image = Image.new("RGB", (8, 12), (shade,) * 3)
+    image.save(file, format="JPEG", comment=stamp_of(unit, "closed"))
+    return file.getvalue()
+
+
+def _put(folder: Path, **files: bytes) -> None:
+    (folder / "photographs").mkdir()
+    for name, data in files.items():
+        (folder / "photographs" / f"{name}.jpg").write_bytes(data)
+
+
+def test_photographs_of_the_very_units_are_taken_whatever_they_are_called(tmp_path: Path) -> None:
+    one, two = _photograph(UNIT, 10), _photograph(OTHER, 200)
+    _put(tmp_path, closed=two, white=one, broken=b"")
+    assert photographs_of([UNIT, OTHER], tmp_path, lambda _: None) == (one, two)
+
+
+def test_one_of_the_unit_as_it_was_is_not(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """It would be made anew; without Mitsuba the unit is drawn, and that is told."""
+
+    def refuse() -> None:
+        raise ProblemsError([Problem("Mitsuba isn't installed", "Install it.")])
+
+    monkeypatch.setattr("rodwright.photo.tracing.refuse_without_mitsuba", refuse)
+    _put(tmp_path, closed=_photograph(OTHER, 10))
+    (drawn,), why = shown([UNIT], tmp_path, "photographs", lambda _: None)
+    assert why == "Mitsuba isn't installed"
+    with Image.open(BytesIO(drawn)) as image:
+        assert image.size[0] > 1000
