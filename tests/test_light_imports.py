@@ -97,6 +97,19 @@ def test_package() -> None:
     assert _loaded("import rodwright") == "HEAVY []"
 
 
+def test_what_a_job_takes_is_counted_without_a_kernel() -> None:
+    """Tables are made with openpyxl, and what tells the cuts in their order knows of tables."""
+    code = (
+        "import rodwright\n"
+        "from rodwright.quote.rates import Rates\n"
+        "from rodwright.quote.takings import takings_of\n"
+        f"unit = rodwright.set_out(rodwright.read_spec({str(MODEL)!r}))\n"
+        "rates = Rates('EUR', {}, {}, {}, 0, 0, 0, 0, '', (), 30, 8, 2)\n"
+        "assert takings_of(unit, None, rates).operations"
+    )
+    assert _loaded(code) == "HEAVY ['openpyxl']"
+
+
 def test_a_build_is_refused_before_a_kernel_is_loaded(tmp_path: Path) -> None:
     (tmp_path / "manifest.json").write_text("mine")
     words = ["build", str(MODEL), "-o", str(tmp_path), "--no-pictures"]

@@ -25,10 +25,14 @@ TAKINGS = Takings(
 RATES = replace(
     rates_in(),
     minutes={
-        "job": D(100), "rebate": D(3), "housing": D("4.5"), "packing": D(8), "standing": D(60),
+        "job": D(100),
+        "rebate": D(3),
+        "housing": D("4.5"),
+        "packing": D(8),
+        "standing": D(60),
         "fixing_point": D("12.5"),
     },
-)  # fmt: skip
+)
 
 
 def test_hours_of_every_stage() -> None:

@@ -67,8 +67,10 @@ def test_boards_at_hand_count_at_their_price_by_the_metre() -> None:
     plan = sheet_plan()
     lot = replace(
         sheet_lot(replace(there, material="european oak"), plan.lot.offers[1]),
-        kind="board", material="european oak", thickness=22.0,
-    )  # fmt: skip
+        kind="board",
+        material="european oak",
+        thickness=22.0,
+    )
     layout = replace(plan.plan.layouts[0], stock="oak at hand")
     whole = replace(plan, lot=lot, plan=replace(plan.plan, layouts=(layout,)))
     (found,) = planned(cutting(whole), rates_in(), board)

@@ -16,6 +16,7 @@ from rodwright.assembly.finishing import finish_areas
 from rodwright.handover.edge_list import edge_list
 from rodwright.handover.lists import hardware_list, parts_list
 from rodwright.handover.totals import stock_totals
+from rodwright.jobs.cut import cut
 from rodwright.mass import unit_weight
 from rodwright.quote.counted import Takings
 from rodwright.quote.takings import takings_of
@@ -127,6 +128,23 @@ def test_counts_are_alike_in_either_measure(path: Path) -> None:
     for each in taken(path).operations:
         wanted = float(each.count) * per.get(each.per, 1.0)
         assert float(inches[each.key]) == pytest.approx(wanted, abs=6e-3 if each.per in per else 0)
+
+
+def test_a_plan_gives_the_sheets_that_it_cuts() -> None:
+    """The sides and the shelves of the niche come off one sheet; the rest is as without a plan."""
+    path = next(each for each in MODELS if each.stem == "niche-shelf")
+    plan = cut([read_spec(path)])
+    found = takings_of(unit_of(path), plan, rates_in())
+    (sheets,) = (each for each in found.materials if each.kind == "stock")
+    (lot,) = plan.lots
+    assert sheets.count == len(lot.plan.layouts) == counts(found)["sheet"] == 1
+    # No piece is freed by less than a cut, nor by more than four.
+    pieces = len(unit_of(path).parts)
+    cuts = counts(found)["rip"] + counts(found)["crosscut"]
+    assert pieces <= cuts <= 4 * pieces
+    saw = {"sheet", "rip", "crosscut"}
+    same = [each for each in found.operations if each.key not in saw]
+    assert same == [each for each in taken(path).operations if each.key not in saw]
 
 
 def test_costs_of_all_that_is_bought_are_decimals() -> None:
