@@ -25,10 +25,11 @@ def check(
     import rodwright
     from rodwright_cli import show
 
-    (_, unit), *_ = rodwright.set_out_options(rodwright.read_spec(spec))
+    units = rodwright.set_out_options(rodwright.read_spec(spec))
+    unit = units[0][1]
     if not json:
         show.sizes(unit)
-    findings = rodwright.check(unit)
+    findings, options = rodwright.check(unit), rodwright.check_options(units)
     if solids:
         with show.progress() as step:
             step(f"building {len(unit.shapes)} solids and looking for collisions")
@@ -36,11 +37,14 @@ def check(
     if json:
         from rodwright.handover.verbs_json import check_json
 
-        say_json(check_json(unit, findings, solids=solids))
+        say_json(check_json(unit, findings, options, solids=solids))
     else:
         show.findings(findings, in_full=notes)
         if solids:
             say("Every pair of parts was looked at for collisions.")
         else:
             say("Collisions are looked for when solids are built: add --solids, or build.")
-    raise typer.Exit(show.exit_code(findings))
+        for name, found in options.items():
+            say(f"\nOption {name}, besides:")
+            show.findings(found, in_full=notes)
+    raise typer.Exit(max(map(show.exit_code, (findings, *options.values()))))

@@ -6,6 +6,7 @@ from rodwright.checks import check_solids as check_solids
 from rodwright.checks.findings import Finding as Finding
 from rodwright.checks.findings import Severity as Severity
 from rodwright.checks.meanings import Meaning as Meaning
+from rodwright.checks.options import check_options as check_options
 from rodwright.checks.rules import Rule as Rule
 from rodwright.handover.cut_json import read_cut as read_cut
 from rodwright.handover.edge_list import EdgeRow as EdgeRow

@@ -158,6 +158,17 @@ def test_check_leaves_with_1_when_the_unit_is_larger_than_its_opening(maker: Mak
     assert said.err == ""
 
 
+def test_check_tells_what_an_option_has_besides(maker: Maker) -> None:
+    narrow = "- {name: Narrow, change: {opening: {width: 790, height: 910, depth: 260}}}\n"
+    name = maker.write(SPEC + f"options:\n- {{name: Oiled, change: {{finish: oil}}}}\n{narrow}")
+    said = maker.run("check", name)
+    assert said.code == 1
+    unit, oiled, narrow = re.split(r"Option \w+, besides:", said.out)
+    assert "error" not in unit
+    assert oiled.strip() == "Findings: none."
+    assert re.search(r"Findings: \d+ error", narrow)
+
+
 def test_check_refuses_options_that_make_no_unit(maker: Maker) -> None:
     name = maker.write(SPEC + "options:\n- {name: Oiled, change: {finish: {doors: oil}}}\n")
     said = maker.run("check", name)

@@ -20,10 +20,17 @@ MEASURES = {"length": "mm", "mass": "kg"}
 """What the figures are in; those of a finding say it themselves."""
 
 
-def check_json(unit: Unit, findings: Sequence[Finding], *, solids: bool) -> bytes:
-    """Overall size (width, height, depth), weight, opening and findings, and whether collisions
-    were looked for (``solids``)."""
-    return json_text(_sizes(unit) | {"solids": solids} | _found(findings))
+def check_json(
+    unit: Unit,
+    findings: Sequence[Finding],
+    options: Mapping[str, Sequence[Finding]],
+    *,
+    solids: bool,
+) -> bytes:
+    """Overall size (width, height, depth), weight, opening and findings, whether collisions were
+    looked for (``solids``), and what is found besides in each of its options."""
+    besides = [{"name": name} | _found(found) for name, found in options.items()]
+    return json_text(_sizes(unit) | {"solids": solids} | _found(findings) | {"options": besides})
 
 
 def build_json(
