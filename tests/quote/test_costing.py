@@ -158,16 +158,17 @@ def test_without_a_price_there_is_no_total_and_it_says_which() -> None:
         job,
         materials=(
             *job.materials,
-            material("hardware", "hinge", "4", None),
+            replace(material("hardware", "wood screw, 4 x 40", "4", None), key="wood screw"),
+            replace(material("hardware", "wood screw, 4 x 50", "4", None), key="wood screw"),
             material("bought in", "an electrician", "1", None),
         ),
         operations=(*job.operations, operation("hinge", "assembly", "4")),
     )
     found = cost(lacking, rates_of())
     assert found.missing == (
-        "the price of hinge (`hinge:` under `prices:`)",
-        "the price of an electrician (of `bought_in:` in the spec)",
-        "the minutes of hinge (`hinge:` under `minutes:`)",
+        "the price of `wood screw` under `prices:`",
+        "the price of `an electrician` under `bought_in:` of the spec",
+        "the minutes of `hinge` under `minutes:`",
     )
     asked = (found.overhead, found.margin, found.net, found.tax, found.total, found.earned_an_hour)
     assert asked == (None,) * 6

@@ -46,4 +46,4 @@ def test_what_nobody_said_is_null() -> None:
     (option,) = quote_document("Alcove", [costing], {}, rates_of())["options"]
     assert option["total"] is option["materials"][0]["amount"] is None
     assert (option["materials"][0]["count"], option["cost"]) == ("0.001", "0.00")
-    assert option["missing"] == ["the price of ash (`ash:` under `prices:`)"]
+    assert option["missing"] == ["the price of `ash` under `prices:`"]

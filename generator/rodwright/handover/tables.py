@@ -178,6 +178,12 @@ def fill_sheet(
     for at, count in enumerate(lines, start=1):
         sheet.row_dimensions[at].height = LINE_HEIGHT * count
     sheet.freeze_panes = "A2"
+    print_on(sheet, unit)
+
+
+def print_on(sheet: Worksheet, unit: LengthUnit) -> None:
+    """Have a sheet printed on A4, or on Letter for a maker in inches, as wide as the paper and with
+    its first row on every page."""
     sheet.print_title_rows = "1:1"
     sheet.page_setup.orientation = "landscape"
     sheet.page_setup.paperSize = sheet.PAPERSIZE_A4 if unit == "mm" else sheet.PAPERSIZE_LETTER
@@ -198,11 +204,7 @@ def _put(cell: Any, value: Cell, column: Column) -> None:
     if value == "":
         return
     if isinstance(value, str):
-        cell.value = xml_text(value)
-        cell.data_type = "s"
-        # So that it stays text when somebody edits the cell.
-        cell.quotePrefix = _FORMULA.match(value) is not None
-        cell.alignment = Alignment(horizontal="left", indent=1, wrap_text=True, vertical="top")
+        text_cell(cell, value)
         return
     cell.alignment = Alignment(horizontal="right", indent=1, vertical="top")
     if isinstance(value, Inches):
@@ -213,6 +215,15 @@ def _put(cell: Any, value: Cell, column: Column) -> None:
     decimals = column.decimals or 0
     whole = decimals == 0 or (column.decimals == 1 and value == int(value))
     cell.number_format = "0" if whole else f"0.{'0' * decimals}"
+
+
+def text_cell(cell: Any, text: str) -> None:
+    """Put text into a cell as text, whatever it begins with."""
+    cell.value = xml_text(text)
+    cell.data_type = "s"
+    # So that it stays text when somebody edits the cell.
+    cell.quotePrefix = _FORMULA.match(text) is not None
+    cell.alignment = Alignment(horizontal="left", indent=1, wrap_text=True, vertical="top")
 
 
 def xml_text(text: str) -> str:

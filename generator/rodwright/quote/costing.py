@@ -148,17 +148,16 @@ def _labour(operation: Operation, rates: Rates, decimals: int) -> LabourLine:
 def _without_price(lines: Iterable[MaterialLine]) -> Iterator[str]:
     for each in lines:
         if each.amount is None:
-            key, name = each.material.key, each.material.name
-            bought_in = each.material.kind == "bought in"
-            where = "of `bought_in:` in the spec" if bought_in else f"`{key}:` under `prices:`"
-            yield f"the price of {name} ({where})"
+            if each.material.kind == "bought in":
+                yield f"the price of `{each.material.name}` under `bought_in:` of the spec"
+            else:
+                yield f"the price of `{each.material.key}` under `prices:`"
 
 
 def _without_minutes(lines: Iterable[LabourLine]) -> Iterator[str]:
     for each in lines:
         if each.amount is None:
-            key = each.operation.key
-            yield f"the minutes of {each.operation.name} (`{key}:` under `minutes:`)"
+            yield f"the minutes of `{each.operation.key}` under `minutes:`"
 
 
 def _minutes(lines: Iterable[LabourLine]) -> Fraction:

@@ -41,8 +41,13 @@ def days_on_site(takings: Takings, rates: Rates) -> Decimal:
     return (minutes / day).quantize(_HUNDREDTH, ROUND_HALF_UP)
 
 
+def is_on_site(operation: Operation) -> bool:
+    """Whether it is done at the client's."""
+    return operation.key in BY_KEY and BY_KEY[operation.key].on_site
+
+
 def _on_site(takings: Takings) -> list[Operation]:
-    return [each for each in takings.operations if each.key in BY_KEY and BY_KEY[each.key].on_site]
+    return [each for each in takings.operations if is_on_site(each)]
 
 
 def _hours(minutes: Decimal) -> Decimal:
