@@ -26,14 +26,14 @@ def closed(unit: Unit, size: int, *, seed: int = 0, contents: bool = False) -> S
     Raises:
         ValueError: a part's workings leave no single solid.
     """
-    return _in_room(unit, unit.envelope, size, seed, contents)
+    return _in_room(unit, unit, unit.envelope, size, seed, contents)
 
 
 def open_view(unit: Unit, size: int, *, seed: int = 0, contents: bool = False) -> Scene:
     """The unit with its doors and drawers open; as :func:`closed` otherwise."""
     stands = opened(unit)
     shown = Box.of_boxes([unit.envelope, *(part.bounds() for part in stands.parts)])
-    return _in_room(stands, shown, size, seed, contents)
+    return _in_room(unit, stands, shown, size, seed, contents)
 
 
 def apart(unit: Unit, size: int, *, seed: int = 0, contents: bool = False) -> Scene:
@@ -43,7 +43,9 @@ def apart(unit: Unit, size: int, *, seed: int = 0, contents: bool = False) -> Sc
     box = _moved_box(unit, moves)
     width, height = format_for(box, size)
     camera = framed(box, width, height, floor=box.low[2], side=side_of(unit))
-    return _scene(unit_bodies(unit, moves, texel=TEXEL), plain_room(box, camera, seed=seed), camera)
+    return _scene(
+        unit_bodies(unit, moves, texel=TEXEL, seed=seed), plain_room(box, camera, seed=seed), camera
+    )
 
 
 SHOTS: dict[str, Callable[..., Scene]] = {"closed": closed, "open": open_view, "apart": apart}
@@ -55,13 +57,13 @@ def shots_of(unit: Unit) -> tuple[str, ...]:
     return tuple(name for name in SHOTS if name != "open" or unit.motions)
 
 
-def _in_room(unit: Unit, box: Box, size: int, seed: int, contents: bool) -> Scene:
+def _in_room(unit: Unit, stands: Unit, box: Box, size: int, seed: int, contents: bool) -> Scene:
     width, height = format_for(box, size)
-    camera = framed(box, width, height, floor=floor_under(unit), side=side_of(unit))
-    bodies = unit_bodies(unit, {}, texel=TEXEL)
+    camera = framed(box, width, height, floor=floor_under(stands), side=side_of(stands))
+    bodies = unit_bodies(unit, {}, texel=TEXEL, seed=seed, stands=stands)
     if contents:
-        bodies += contents_of(unit, seed)
-    return _scene(bodies, room_round(unit, camera, seed=seed), camera)
+        bodies += contents_of(stands, seed)
+    return _scene(bodies, room_round(stands, camera, seed=seed), camera)
 
 
 def _scene(bodies: tuple[Body, ...], room: Room, camera: Camera) -> Scene:

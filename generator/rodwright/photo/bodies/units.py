@@ -12,10 +12,12 @@ from rodwright.geometry.vectors import Vector
 from rodwright.photo.bodies.atlas import textured
 from rodwright.photo.bodies.easing import eased, whole
 from rodwright.photo.bodies.outlines import Array
+from rodwright.photo.bodies.ware import SURFACES, gathered, ware_body
 from rodwright.photo.finished import finished_colour, finished_surface
-from rodwright.photo.scene import Body, Colour
+from rodwright.photo.scene import Body, Colour, Surface
 from rodwright.photo.woods import Looks, looks_of
-from rodwright.unit import Part, Unit
+from rodwright.photo.woods.colour import linear_of
+from rodwright.unit import Part, Unit, Ware
 from rodwright.unit.finish import Finish
 
 _EASED = {"board": 1.2, "sheet": 0.7}
@@ -24,19 +26,41 @@ practice, no source)."""
 
 
 def unit_bodies(
-    unit: Unit, moves: Mapping[str, Vector], *, texel: float, seed: int = 0
+    unit: Unit,
+    moves: Mapping[str, Vector],
+    *,
+    texel: float,
+    seed: int = 0,
+    stands: Unit | None = None,
 ) -> tuple[Body, ...]:
     """Every part of a unit, each moved by ``moves`` (mm, by ref), and what is bought in with it.
 
-    ``texel`` is how fine textures are, mm a pixel; equal seeds give equal figure.
+    ``texel`` is how fine textures are, mm a pixel; equal seeds give equal figure.  ``stands`` is
+    the same unit with its doors and drawers as they stand, if they are open.
 
     Raises:
         ValueError: a part's workings leave no single solid.
     """
-    return tuple(
-        _placed(_part_body(part, texel, seed), part, moves.get(part.ref, (0.0, 0.0, 0.0)))
-        for part in unit.parts
-    )
+
+    def placed(body: Body, ref: str) -> Body:
+        part = (stands or unit).part(ref)
+        return _placed(body, part, moves.get(ref, (0.0, 0.0, 0.0)))
+
+    parts = [placed(_part_body(part, texel, seed), part.ref) for part in unit.parts]
+    ware = [
+        placed(ware_body(those, _ware_surface(unit.part(ref), of)), ref)
+        for (ref, of), those in gathered(unit.fittings).items()
+    ]
+    return (*parts, *ware)
+
+
+def _ware_surface(part: Part, ware: Ware) -> Surface:
+    """What a bought-in piece is of; a wooden one has the colour and the finish of its part."""
+    if ware != "wood":
+        return SURFACES[ware]
+    bare = np.array(linear_of(part.blank.stock.colour))
+    red, green, blue = finished_colour(bare, part.finish).tolist()
+    return finished_surface((red, green, blue), part.blank.stock.material, part.finish)
 
 
 def _placed(body: Body, part: Part, move: Vector) -> Body:
