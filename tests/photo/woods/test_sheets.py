@@ -63,25 +63,31 @@ def test_the_two_faces_of_a_sheet_differ() -> None:
     assert abs(np.corrcoef(face.ravel(), reverse.ravel())[0, 1]) < 0.6
 
 
-def front(ref: str, low: float, *, turned: bool, **more: object) -> Part:
-    """A drawer front 400 wide and 180 high whose lower edge is at a height, grain upright."""
+def front(
+    ref: str,
+    material: str,
+    kind: Literal["board", "sheet"],
+    low: float,
+    high: float,
+    *,
+    turned: bool,
+) -> Part:
+    """A drawer front 400 wide between two heights, its grain upright or turned over with it."""
+    tall = high - low
     if turned:
-        placement = Placement((400.0, 0.0, low + 180.0), (0, 0, -1), (-1, 0, 0))
+        placement = Placement((400.0, 0.0, high), (0, 0, -1), (-1, 0, 0))
     else:
         placement = Placement((0.0, 0.0, low), (0, 0, 1), (1, 0, 0))
     return part_of(
-        "oak-veneered mdf",
-        (180.0, 400.0, 19.0),
-        kind="sheet",
-        ref=ref,
-        placement=placement,
-        grain_run="run",
-        **more,
+        material, (tall, 400.0, 19.0), kind=kind, ref=ref, placement=placement, grain_run="run"
     )
 
 
-def test_the_figure_runs_on_from_front_to_front() -> None:
-    one, other = front("D1", 0.0, turned=False), front("D2", 183.0, turned=True)
+@pytest.mark.parametrize("material", ["oak-veneered mdf", "birch plywood", "oak"])
+def test_the_figure_runs_on_from_front_to_front(material: str) -> None:
+    kind: Literal["board", "sheet"] = "board" if material == "oak" else "sheet"
+    one = front("D1", material, kind, 0.0, 180.0, turned=False)
+    other = front("D2", material, kind, 183.0, 450.0, turned=True)
     x = np.linspace(5, 395, 200)
     shown = []
     for part in (one, other):

@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from rodwright.photo.scene import Colour
+from rodwright.photo.srgb import decoded
 
 _WHITE = (0.95047, 1.0, 1.08883)
 """X, Y, Z of D65 (IEC 61966-2-1)."""
@@ -21,8 +22,8 @@ _BEND = 6 / 29
 
 def linear_of(code: str) -> Colour:
     """The reflectance that ``#rrggbb`` stands for (tone curve of IEC 61966-2-1)."""
-    red, green, blue = (_linear(int(code[at : at + 2], 16) / 255) for at in (1, 3, 5))
-    return red, green, blue
+    red, green, blue = decoded(np.array([int(code[at : at + 2], 16) / 255 for at in (1, 3, 5)]))
+    return float(red), float(green), float(blue)
 
 
 def linear_of_lab(lightness: float, red: float, yellow: float) -> Colour:
@@ -37,7 +38,3 @@ def linear_of_lab(lightness: float, red: float, yellow: float) -> Colour:
 
 def _unbent(value: float) -> float:
     return value**3 if value > _BEND else 3 * _BEND**2 * (value - 4 / 29)
-
-
-def _linear(shown: float) -> float:
-    return shown / 12.92 if shown <= 0.04045 else float(((shown + 0.055) / 1.055) ** 2.4)

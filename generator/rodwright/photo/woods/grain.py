@@ -18,7 +18,8 @@ from rodwright.unit import Grain, Part
 class GrainFrame:
     """Which axis of the part each axis of the grain's frame is, with its sign, and what is added.
 
-    ``size`` is the part's along the grain, across it and through.
+    ``size`` is the part's along the grain, across it and through; across, of fronts that the grain
+    runs through, that of any panel they may be cut from.
     """
 
     axes: tuple[int, int, int]
@@ -34,6 +35,10 @@ class GrainFrame:
         """Directions of the part frame in the grain's."""
         turned: Numbers = normals[:, list(self.axes)] * np.array(self.signs, np.float32)
         return turned
+
+
+_RUN = 1800.0
+"""mm: fronts of one run may have several widths, and are glued up as one panel."""
 
 
 def grain_frame(part: Part) -> GrainFrame:
@@ -52,7 +57,9 @@ def grain_frame(part: Part) -> GrainFrame:
         shift.append(start)
     # Through the thickness each front has its own plies: from 0, whichever way it is turned.
     shift[2] = 0.0 if signs[2] > 0 else through
-    return GrainFrame(axes, (signs[0], signs[1], signs[2]), (shift[0], shift[1], shift[2]), size)
+    return GrainFrame(
+        axes, (signs[0], signs[1], signs[2]), (shift[0], shift[1], shift[2]), (along, _RUN, through)
+    )
 
 
 def key_of(part: Part, seed: int) -> tuple[object, ...]:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
+from os import cpu_count
 
 import numpy as np
 from numpy.typing import NDArray
@@ -45,10 +47,19 @@ class Looks:
         """
         near, outward = points.astype(np.float32), normals.astype(np.float32)
         found = np.empty((len(near), 3), np.float32)
-        for start in range(0, len(near), _AT_ONCE):
+
+        def work(start: int) -> None:
             here = slice(start, start + _AT_ONCE)
-            found[here] = self.field(near[here], outward[here], texel)
-        return np.clip(found, 0.0, 1.0)
+            found[here] = np.clip(self.field(near[here], outward[here], texel), 0.0, 1.0)
+
+        starts = range(0, len(near), _AT_ONCE)
+        if len(starts) == 1:
+            work(0)
+            return found
+        # numpy lets go of the interpreter, so that threads do share the work.
+        with ThreadPoolExecutor(cpu_count()) as pool:
+            list(pool.map(work, starts))
+        return found
 
 
 def looks_of(part: Part, seed: int) -> Looks:
