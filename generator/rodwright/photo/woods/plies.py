@@ -47,7 +47,7 @@ def peeled(figure: Figure, colour: Colour, key: tuple[object, ...], *, hardwood:
     fast = Waves(rng, 0.6 * ring, (350, 1400), (70, 240), 5)
     across_shift, along_shift = rng.uniform(0, 1200), rng.uniform(0, 2400)
     own = int(rng.integers(1, 1 << 20))
-    depth = 1.0 if hardwood else 0.75
+    depth = 1.0 if hardwood else 0.6
     base = (np.array(colour) * np.exp(-rng.normal(0, 0.6 * figure.boards))).astype(np.float32)
 
     def field(points: Numbers, normals: Numbers, texel: float) -> Numbers:
