@@ -9,7 +9,7 @@ import pytest
 
 from kit.samples import PLYWOOD
 from kit.takings import each_for, rates_in
-from rodwright.quote.prices import money, price_for, stock_keys
+from rodwright.quote.prices import money, price_for, sized_keys, stock_keys
 from rodwright.unit import Grain
 from rodwright.unit.stock import Stock
 
@@ -43,12 +43,26 @@ def test_the_more_particular_key_comes_first() -> None:
 
 
 def test_sheets_go_by_thickness_and_boards_by_material_too() -> None:
-    assert stock_keys(PLYWOOD, rates_in()) == ("birch plywood 18 mm",)
-    assert stock_keys(OAK, rates_in()) == ("european oak 22 mm", "european oak")
-    assert stock_keys(replace(OAK, thickness=19.05), rates_in("in")) == (
+    thick = replace(OAK, thickness=19.05)
+    assert stock_keys(replace(PLYWOOD, thickness=12.7), "in") == (
+        "birch plywood 1/2 in",
+        "birch plywood 12.7 mm",
+    )
+    assert stock_keys(thick, "in") == (
         "european oak 3/4 in",
+        "european oak 19.1 mm",
         "european oak",
     )
+    assert stock_keys(thick, "mm")[0] == "european oak 19.1 mm"
+
+
+def test_one_of_a_size_goes_by_it_either_way_round() -> None:
+    assert [*sized_keys(replace(PLYWOOD, thickness=12.7), (2438.4, 1219.2), "in")] == [
+        "birch plywood 1/2 in, 96 x 48",
+        "birch plywood 1/2 in, 48 x 96",
+        "birch plywood 12.7 mm, 2438.4 x 1219.2",
+        "birch plywood 12.7 mm, 1219.2 x 2438.4",
+    ]
 
 
 @pytest.mark.parametrize(("amount", "said"), [(0.1, "0.1000"), (36.86405, "36.8641"), (9, "9")])

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from decimal import ROUND_HALF_UP, Decimal
 
 from rodwright.cutting.offer import plain_material
-from rodwright.lengths import format_length
+from rodwright.lengths import LengthUnit, format_length
 from rodwright.quote.rates import Price, Rates
 from rodwright.unit import Stock
 
@@ -31,18 +31,29 @@ def plain(key: str) -> str:
     return " ".join([named, *words[cut:]]).replace("-", " ").strip()
 
 
-def stock_keys(stock: Stock, rates: Rates) -> tuple[str, ...]:
-    """What a rates file calls a stock: `birch plywood 18 mm`; boards also by their material alone,
-    since those of any thickness are sold by volume."""
-    thick = f"{stock.described} {format_length(stock.thickness, rates.unit)} {rates.unit}"
-    return (thick,) if stock.kind == "sheet" else (thick, stock.described)
+def stock_keys(stock: Stock, unit: LengthUnit) -> tuple[str, ...]:
+    """What a rates file may call a stock: `birch plywood 18 mm`, its thickness in ``unit`` or in
+    the other one; boards also by their material alone, since those of any thickness are sold by
+    volume.  The first is what it is called where it has no price."""
+    thick = tuple(_thick(stock, each) for each in _units(unit))
+    return thick if stock.kind == "sheet" else (*thick, stock.described)
 
 
-def sized_keys(key: str, size: tuple[float, float], rates: Rates) -> tuple[str, str]:
-    """What a rates file calls a stock's piece of a length and width (mm), said either way round:
+def sized_keys(stock: Stock, size: tuple[float, float], unit: LengthUnit) -> Iterator[str]:
+    """What it may call one of a length and width (mm), said either way round and in either unit:
     `birch plywood 18 mm, 2440 x 1220`."""
-    long, wide = (format_length(each, rates.unit) for each in size)
-    return f"{key}, {long} x {wide}", f"{key}, {wide} x {long}"
+    for each in _units(unit):
+        long, wide = (format_length(length, each) for length in size)
+        yield f"{_thick(stock, each)}, {long} x {wide}"
+        yield f"{_thick(stock, each)}, {wide} x {long}"
+
+
+def _units(first: LengthUnit) -> tuple[LengthUnit, LengthUnit]:
+    return ("mm", "in") if first == "mm" else ("in", "mm")
+
+
+def _thick(stock: Stock, unit: LengthUnit) -> str:
+    return f"{stock.described} {format_length(stock.thickness, unit)} {unit}"
 
 
 def money(amount: float) -> Decimal:

@@ -40,7 +40,7 @@ def by_plan(unit: Unit, cutting: Cutting, rates: Rates) -> Iterator[Material]:
         stock, supply = _stock_of(unit, lot), offer.supply
         said = _price_in_plan(offer, lot, stock)
         size = (supply.length, supply.width or offer.section, offer.lies)
-        priced = _priced(rates, stock, said, size, _PIECES[lot.kind])
+        priced = _priced(rates, unit.display_unit, stock, said, size, _PIECES[lot.kind])
         shown = size_said(lot, supply.length, supply.width, unit.display_unit)
         yield Material(
             "stock",
@@ -119,14 +119,19 @@ class _Priced:
 
 
 def _priced(
-    rates: Rates, stock: Stock, said: float | None, size: _Size, powers: tuple[int, ...]
+    rates: Rates,
+    unit: LengthUnit,
+    stock: Stock,
+    said: float | None,
+    size: _Size,
+    powers: tuple[int, ...],
 ) -> _Priced:
     """The price of a piece of a size (mm): what spec or rack have ``said``, else by the rates, as
     far as theirs is for what ``powers`` allow; one for that very size may be by the piece."""
-    keys = stock_keys(stock, rates)
+    keys = stock_keys(stock, unit)
     if said is not None:
         return _Priced(keys[0], money(said))
-    own = price_for(rates, sized_keys(keys[0], size[:2], rates))
+    own = price_for(rates, sized_keys(stock, size[:2], unit))
     if own is not None:
         return _Priced(own[0], own[1].each(*size))
     found = price_for(rates, keys)
@@ -154,7 +159,7 @@ def _sheets(total: StockTotal, unit: LengthUnit, rates: Rates) -> Material:
         if each.price is not None
     )
     said = next(rated, None) if stock.price is None else stock.price
-    priced = _priced(rates, stock, said, (long, wide, stock.thickness), _PIECES["sheet"])
+    priced = _priced(rates, unit, stock, said, (long, wide, stock.thickness), _PIECES["sheet"])
     size = " x ".join(format_length(each, unit) for each in (long, wide))
     count = exact(total.area * _M2 / (long * wide))
     return _net(stock, unit, f", {size}", priced, count, "sheet")
@@ -165,7 +170,7 @@ def _boards(total: StockTotal, unit: LengthUnit, rates: Rates) -> Material:
     rate, side = _board_rate(stock), RUNS[rates.unit].one * _METRE
     size = (side, side, stock.sawn_thickness or stock.thickness)
     said = None if rate is None else rate * area.one
-    priced = _priced(rates, stock, said, size, _PIECES["board"])
+    priced = _priced(rates, unit, stock, said, size, _PIECES["board"])
     return _net(stock, unit, "", priced, exact(area.of(total.area)), area.symbol)
 
 
@@ -186,7 +191,7 @@ def _lengths(total: StockTotal, unit: LengthUnit, rates: Rates) -> Material:
     rate = next(by_metre, stock.price)
     size = (run.one * _METRE, stock.section or 0.0, stock.thickness)
     said = None if rate is None else rate * run.one
-    priced = _priced(rates, stock, said, size, (1, 2, 3))
+    priced = _priced(rates, unit, stock, said, size, (1, 2, 3))
     return _net(stock, unit, "", priced, exact(run.of(total.metres)), run.symbol)
 
 
