@@ -11,6 +11,7 @@ from pathlib import Path
 import pytest
 
 from kit.quotes import rates_of
+from rodwright.checks.findings import Severity
 from rodwright.jobs.quote import Quoted, quote, quoted_json
 from rodwright.jobs.quote.ways import Way, ways_of
 from rodwright.jobs.rates import parse_rates
@@ -156,3 +157,13 @@ def test_an_option_that_makes_no_unit_is_told_at_its_place() -> None:
         refused.value.problems[0].line
         == text.splitlines().index("  - {name: Thin, change: {size: {width: 30}}}") + 1
     )
+
+
+def test_a_unit_with_errors_is_quoted_as_a_draft(tmp_path: Path) -> None:
+    """Six hundred kilograms a metre on shelves of 2.3 m break them."""
+    text = SPEC.replace("width: 800", "width: 2300") + "loads: 600 kg/m\n"
+    made = _quoted(text, _rates(text), tmp_path)
+    errors = sum(each.severity is Severity.ERROR for each in made.findings)
+    assert errors
+    assert made.costings[0].total is not None
+    assert f"Draft: its design has {errors} fault" in _pdf_text(tmp_path)

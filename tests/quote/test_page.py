@@ -88,7 +88,7 @@ def test_the_price_and_all_beside_it(tmp_path: Path) -> None:
     text = _lines(tmp_path)
     for said in (
         "Hillford Joinery",
-        "VAT number GB 12",
+        "Tax number GB 12",
         "Anna Berg",
         "quote Q-17",
         "31 May 2026",
@@ -147,6 +147,13 @@ def test_options_stand_side_by_side_with_what_differs(tmp_path: Path) -> None:
     # 60.00 more is 67.20 with overhead: (368.93 + 67.20) / 0.8 = 545.1625; tax 114.48.
     assert "Oiled EUR 461.16 EUR 96.84 EUR 558.00" in text
     assert "Painted EUR 545.16 EUR 114.48 EUR 659.64" in text
+
+
+def test_what_is_to_know_of_an_option_is_told() -> None:
+    lacquered = laid_unit(unit_from(SPEC.replace("oil", "lacquer")))
+    told = page_data(_quotation(_offered("Lacquered", unit=lacquered), _offered("Oiled")))
+    assert sum("catch fire by themselves" in each for each in told["to_know"]) == 1
+    assert len(set(told["to_know"])) == len(told["to_know"])
 
 
 HOSTILE = "=cmd|'x'!A0 #set page(paper: \"a0\") *b* _i_ $y$ `raw` <x> @ref \\ " + "W" * 60

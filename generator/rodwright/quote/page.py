@@ -30,6 +30,8 @@ NOT_PRICED = "not priced yet"
 """What stands where a price would, while any of what it is made up of is missing."""
 _DRAWING = (172.0, 118.0)
 """Room for the elevation, mm."""
+_BESIDE_OPTIONS = (172.0, 98.0)
+"""And where there are options on its page."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +67,8 @@ def quote_pdf(quotation: Quotation, paper: Paper, when: datetime | None = None) 
         ValueError: a part's workings leave no single solid.
     """
     first = quotation.offered[0].unit
-    drawing = elevation(first, *_DRAWING).drawing
+    room = _DRAWING if len(quotation.offered) == 1 else _BESIDE_OPTIONS
+    drawing = elevation(first, *room).drawing
     files = {"quote/elevation.svg": to_svg(drawing, words=True).encode()}
     files |= {_picture(at): each.picture for at, each in enumerate(quotation.offered)}
     data = page_data(quotation) | {
@@ -111,7 +114,7 @@ def page_data(quotation: Quotation) -> dict[str, Any]:
         else [],
         "included": list(included(unit, letter, first.costing)),
         "not_included": list(not_included(unit, letter, first.costing)),
-        "to_know": list(to_know(unit, quotation.way)),
+        "to_know": _to_know(quotation),
         "terms": list(letter.terms),
         "measure": "millimetres" if unit.display_unit == "mm" else "inches",
     }
@@ -139,7 +142,7 @@ def _picture_note(quotation: Quotation) -> str:
 def _head(rates: Rates, unit: Unit) -> dict[str, Any]:
     """Who asks the price."""
     shop = rates.workshop
-    tax = f"{rates.tax_name or 'Tax'} number {shop.tax_number}" if shop.tax_number else ""
+    tax = f"Tax number {shop.tax_number}" if shop.tax_number else ""
     lines = (", ".join(shop.address), "  ".join(filter(None, (shop.telephone, shop.email))), tax)
     name = shop.name or unit.organisation or unit.author
     return {"name": name, "lines": [each for each in lines if each]}
@@ -167,14 +170,20 @@ def _prices(quotation: Quotation) -> dict[str, Any]:
     """Price before tax, tax and total of each option, all of it as text."""
     rates = quotation.rates
     taxed = rates.tax > 0
-    tax = f"{rates.tax_name} {_percent(rates.tax)}"
+    tax = f"{rates.tax_name[:1].upper()}{rates.tax_name[1:]} {_percent(rates.tax)}"
     heads = ["Price before tax", tax, "Total"] if taxed else ["Total"]
     rows = []
     for each in quotation.offered:
         asked = each.costing
         sums = (asked.net, asked.tax, asked.total) if taxed else (asked.total,)
         rows.append({"name": asked.option, "sums": [_said(asked, amount) for amount in sums]})
-    return {"heads": heads, "rows": rows, "with": f"with {tax}" if taxed else ""}
+    return {"heads": heads, "rows": rows}
+
+
+def _to_know(quotation: Quotation) -> list[str]:
+    """What is to be known of any of the options, each thing once."""
+    units = (each.unit for each in quotation.offered)
+    return list(dict.fromkeys(said for unit in units for said in to_know(unit, quotation.way)))
 
 
 def _payments(quotation: Quotation) -> dict[str, Any]:
