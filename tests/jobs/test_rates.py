@@ -42,7 +42,7 @@ hour: 4500
 waste: 0
 overhead: 10 %
 margin: 10 %
-tax: none
+tax: 0
 hours_a_day: 8
 fitters: 1
 """
@@ -77,7 +77,7 @@ def test_what_a_workshop_asks() -> None:
 
 def test_what_may_be_left_out() -> None:
     rates = parse_rates(SHORT, "rates.yaml")
-    assert (rates.tax, rates.tax_name, rates.waste) == (0, "", 0)
+    assert (rates.tax, rates.tax_name, rates.waste) == (0, "tax", 0)
     assert rates.deposits == (Deposit("when it is done", Decimal(1)),)
     assert (rates.minutes, rates.prices, rates.round_up_to) == ({}, {}, None)
 
@@ -126,6 +126,18 @@ def test_what_may_be_left_out() -> None:
             ("rate: 21 %", "rate: 200 %"),
             "rates.yaml:11:24: `rate`: `200 %` can't be: 60 % of the price before tax is the most "
             "that is taken\n  Check the figure, and what it is a share of.",
+        ),
+        (
+            ("{name: VAT, rate: 21 %}", "21"),
+            "rates.yaml:11:6: `tax`: `21` doesn't say whether it is per cent\n"
+            "  Write it in per cent of the price before tax, with the sign and a decimal point: "
+            "`15 %`, `7.5 %`.",
+        ),
+        (
+            ("any: 48.50", "any: -48.50"),
+            "rates.yaml:3:13: `any`: `-48.5` is less than nothing\n"
+            "  Write a number like `120` or `38.50`: a decimal point, no comma, no sign of a "
+            "currency.",
         ),
         (
             ("margin: 20 %", "margin: 0.2"),

@@ -37,7 +37,7 @@ def test_what_is_written_is_read_exactly() -> None:
     rates = read(prices={"oak": "7.505/board ft", "hinge": 3.1}, minutes={"rip": 1.5})
     assert rates.hour.any == Decimal("48.5")
     assert (rates.waste, rates.overhead) == (Decimal("0.15"), Decimal("0.125"))
-    assert rates.tax != "none" and rates.tax.rate == Decimal("0.21")
+    assert rates.tax.rate == Decimal("0.21")
     # A foot is 304.8 mm exactly, a board foot 2,359,737.216 mm3.
     oak = rates.prices["oak"]
     assert (oak.number, oak.of, oak.power) == (Decimal("7.505"), Decimal("2359737.216"), 3)
@@ -71,10 +71,16 @@ def test_nothing_is_nothing_per_cent() -> None:
     assert read(waste=0).waste == 0
 
 
+def test_a_tax_may_be_its_rate_alone() -> None:
+    tax = read(tax="7.25 %").tax
+    assert (tax.name, tax.rate) == ("tax", Decimal("0.0725"))
+    assert read(tax=0).tax.rate == 0
+
+
 def test_limits() -> None:
     assert read(margin="90 %").margin == Decimal("0.9")
     assert "is the most that is taken" in told(margin="90.1 %")
-    assert read(tax={"name": "VAT", "rate": "60 %"}).tax != "none"
+    assert read(tax={"name": "VAT", "rate": "60 %"}).tax.rate == Decimal("0.6")
     with pytest.raises(ValidationError, match="60 % of the price before tax is the most"):
         read(tax={"name": "VAT", "rate": "200 %"})
     assert read(minutes={"rip": 10_000}).minutes["rip"] == 10_000

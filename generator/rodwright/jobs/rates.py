@@ -18,7 +18,7 @@ from rodwright.quote.rates import Deposit, Price, Rates, Travel, Workshop
 from rodwright.quote.starter import starter_rates
 from rodwright.trade.currencies import decimals_of
 from rodwright.wishes import SpecFile
-from rodwright.wishes.rates import HourSpec, RatesSpec, TaxSpec, WorkshopSpec
+from rodwright.wishes.rates import HourSpec, RatesSpec, WorkshopSpec
 from rodwright.wishes.reading.documents import read_text
 from rodwright.wishes.reading.file_kinds import RATES
 from rodwright.wishes.reading.files import parse
@@ -44,7 +44,6 @@ def parse_rates(text: str, path: str | Path) -> Rates:
         ProblemsError: as for :func:`read_rates`.
     """
     spec, _ = parse(RatesSpec, text, Path(path), RATES, _looked_closer)
-    tax = spec.tax if isinstance(spec.tax, TaxSpec) else None
     return Rates(
         currency=spec.currency,
         hour=_hours(spec.hour),
@@ -53,8 +52,8 @@ def parse_rates(text: str, path: str | Path) -> Rates:
         waste=spec.waste,
         overhead=spec.overhead,
         margin=spec.margin,
-        tax=Decimal(0) if tax is None else tax.rate,
-        tax_name="" if tax is None else tax.name,
+        tax=spec.tax.rate,
+        tax_name=spec.tax.name,
         deposits=tuple(Deposit(each.when, each.share) for each in spec.payments) or _IN_FULL,
         valid=spec.valid_days,
         hours_a_day=spec.hours_a_day,

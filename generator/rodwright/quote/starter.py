@@ -34,7 +34,7 @@ hour: 45.00
 waste: 15 %      # of the net area, only where there is no cutting plan
 overhead: 15 %
 margin: 20 %
-tax: {{name: {tax}, rate: 20 %}}  # or: tax: none
+tax: {{name: {tax}, rate: 20 %}}  # `tax: 0` if you owe none
 # round_up_to: 10
 
 # When it is paid; the shares add up to 100 %.  Invented.
@@ -63,13 +63,21 @@ _STAGE = "  # {stage}\n"
 
 _SHEETS: dict[LengthUnit, tuple[tuple[str, str], ...]] = {
     "mm": (
+        ("birch plywood 4 mm", "9/m2"),
         ("birch plywood 6 mm", "11/m2"),
+        ("birch plywood 6.5 mm", "11/m2"),
         ("birch plywood 9 mm", "15/m2"),
         ("birch plywood 12 mm", "19/m2"),
+        ("birch plywood 15 mm", "22/m2"),
         ("birch plywood 18 mm", "26/m2"),
+        ("birch plywood 24 mm", "35/m2"),
+        ("softwood plywood 12 mm", "11/m2"),
         ("softwood plywood 18 mm", "16/m2"),
+        ("softwood plywood 21 mm", "19/m2"),
         ("mdf 6 mm", "5.50/m2"),
+        ("mdf 12 mm", "8/m2"),
         ("mdf 18 mm", "11/m2"),
+        ("mdf 22 mm", "14/m2"),
         ("oak-veneered mdf 19 mm", "34/m2"),
     ),
     "in": (
@@ -77,7 +85,10 @@ _SHEETS: dict[LengthUnit, tuple[tuple[str, str], ...]] = {
         ("birch plywood 1/2 in", "1.90/sq ft"),
         ("birch plywood 3/4 in", "2.60/sq ft"),
         ("softwood plywood 1/4 in", "0.80/sq ft"),
+        ("softwood plywood 1/2 in", "1.10/sq ft"),
+        ("softwood plywood 3/4 in", "1.50/sq ft"),
         ("mdf 1/4 in", "0.60/sq ft"),
+        ("mdf 1/2 in", "0.85/sq ft"),
         ("mdf 3/4 in", "1.10/sq ft"),
     ),
 }
@@ -100,6 +111,7 @@ _HARDWARE = (
     ("dowel", "0.04"),
     ("biscuit", "0.06"),
     ("loose tenon", "0.35"),
+    ("loose tongue", "0.20"),
     ("plug", "0.05"),
     ("cam", "0.30"),
     ("cam bolt", "0.25"),

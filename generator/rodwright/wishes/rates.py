@@ -28,6 +28,8 @@ class _Percent:
     def _read(self, value: Any) -> Decimal:
         text = str(value)
         number = isinstance(value, int | float) and not isinstance(value, bool)
+        if isinstance(value, Decimal):  # read before, as the one value of a group of keys
+            return value
         if number and value == 0:
             return Decimal(0)
         found = _PERCENT.fullmatch(text) if isinstance(value, str) else None
@@ -141,12 +143,15 @@ class HourSpec(SpecModel):
     """Loading, driving, work on site."""
 
 
+_TaxRate = Annotated[Decimal, _Percent(60, "the price before tax")]
+
+
 class TaxSpec(SpecModel):
     """The tax that the client pays on top of the price."""
 
-    name: Name
+    name: Name = "tax"
     """What it is called on a quote: `VAT`, `sales tax`."""
-    rate: Annotated[Decimal, _Percent(60, "the price before tax")]
+    rate: _TaxRate
     """Its rate, of the price before tax; what is due in your case an accountant knows."""
 
 
@@ -200,8 +205,8 @@ class RatesSpec(SpecModel):
     cost of 80 asks for 100, which is a markup of 25 % on the cost."""
     round_up_to: Annotated[Money, Field(gt=0)] | None = None
     """What the price before tax is rounded up to a multiple of: `10`; to the cent unless said."""
-    tax: Literal["none"] | TaxSpec
-    """The tax on top, or `none`."""
+    tax: Annotated[TaxSpec, InShort(_TaxRate, "rate")]
+    """The tax on top: its rate (`21 %`; `0` for none), or keys."""
     payments: Annotated[tuple[PaymentSpec, ...], Field(max_length=12, strict=False)] = ()
     """When it is paid, in shares that add up to 100 %; all of it when it is done unless said."""
     valid_days: Annotated[int, Field(ge=1, le=3650)] = 30
