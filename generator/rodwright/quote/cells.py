@@ -4,17 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from decimal import Decimal
+from math import ceil
 from typing import Any
 
 from openpyxl.styles import Alignment, Border, Font, PatternFill, Side
 from openpyxl.utils import get_column_letter
 from openpyxl.worksheet.worksheet import Worksheet
 
-from rodwright.handover.tables import text_cell
+from rodwright.handover.tables import LINE_HEIGHT, text_cell
 
 _HEADING = PatternFill("solid", fgColor="E8E8E8")
 _BOXED = Border(*(Side("medium") for _ in range(4)))
 _RULED = Border(top=Side("thin"))
+_BESIDE = 6
+"""Characters of a column that bold text, its indent and broken words leave empty."""
 _PERCENT = "0.####\\ %"
 
 
@@ -24,15 +27,18 @@ def money_format(decimals: int) -> str:
 
 
 def heading(sheet: Worksheet, row: int, texts: Sequence[str], *, figures: int = 99) -> None:
-    """A row of headings; those from the column ``figures`` on stand to the right."""
+    """A row of headings, as high as they need; those from the column ``figures`` on stand to the
+    right.  Columns have their widths before."""
+    lines = 1
     for column, text in enumerate(texts, start=1):
         cell = sheet.cell(row, column)
         text_cell(cell, text)
+        wide = sheet.column_dimensions[get_column_letter(column)].width - _BESIDE
+        lines = max(lines, ceil(len(text) / wide))
         cell.font, cell.fill = Font(bold=True), _HEADING
-        if column >= figures:
-            cell.alignment = Alignment(
-                horizontal="right", indent=1, wrap_text=True, vertical="bottom"
-            )
+        side = "right" if column >= figures else "left"
+        cell.alignment = Alignment(horizontal=side, indent=1, wrap_text=True, vertical="bottom")
+    sheet.row_dimensions[row].height = LINE_HEIGHT * lines
 
 
 def text(sheet: Worksheet, row: int, column: int, said: str, *, bold: bool = False) -> None:

@@ -57,8 +57,8 @@ def costing_workbook(
 def _materials(sheet: Worksheet, costing: Costing, at: Addresses, decimals: int) -> int:
     """Fill a sheet with an option's materials; its last row."""
     titles = ("Kind", "What", "How counted", "Count", "For each", "Waste", "Price", "Amount")
-    cells.heading(sheet, 1, _in(titles, costing), figures=4)
     cells.widths(sheet, (12, 48, 26, 12, 10, 10, 12, 14))
+    cells.heading(sheet, 1, _in(titles, costing), figures=4)
     for row, line in enumerate(costing.materials, start=2):
         each, price = line.material, at.prices[price_key(line.material)]
         cells.text(sheet, row, 1, each.kind)
@@ -77,8 +77,8 @@ def _materials(sheet: Worksheet, costing: Costing, at: Addresses, decimals: int)
 def _labour(sheet: Worksheet, costing: Costing, at: Addresses, decimals: int) -> int:
     """Fill a sheet with an option's labour; its last row."""
     titles = ("Stage", "What", "On site", "Count", "For each", "Minutes", "All min", "Amount")
-    cells.heading(sheet, 1, _in(titles, costing), figures=4)
     cells.widths(sheet, (14, 48, 10, 12, 16, 12, 12, 14))
+    cells.heading(sheet, 1, _in(titles, costing), figures=4)
     for row, line in enumerate(costing.labour, start=2):
         each = line.operation
         minutes, hour = at.minutes.get(each.key), at.hour[each.stage]
@@ -97,7 +97,10 @@ def _labour(sheet: Worksheet, costing: Costing, at: Addresses, decimals: int) ->
 
 
 def _in(titles: tuple[str, ...], costing: Costing) -> tuple[str, ...]:
-    return (*titles[:-1], f"{titles[-1]}, {costing.currency}")
+    """Headings that say which option it is, and in which currency."""
+    first, what, *others, amount = titles
+    of = f": {costing.option}" if costing.option else ""
+    return (first, f"{what}{of}", *others, f"{amount}, {costing.currency}")
 
 
 def _levers(
@@ -107,8 +110,8 @@ def _levers(
     rates: Rates,
 ) -> None:
     more = f"Total changes by, {rates.currency}"
-    cells.heading(sheet, 1, ("Option", "What", "Changed", more), figures=4)
     cells.widths(sheet, (28, 48, 28, 20))
+    cells.heading(sheet, 1, ("Option", "What", "Changed", more), figures=4)
     row = 1
     for costing in costings:
         for each in levers.get(costing.option, ()):
