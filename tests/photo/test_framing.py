@@ -79,3 +79,19 @@ def test_the_format_goes_by_the_unit(size: tuple[float, float, float], shape: fl
     assert width / height == pytest.approx(shape, rel=0.01)
     assert max(width, height) == 900
     assert sorted(FORMATS) == list(FORMATS)
+
+
+def test_what_stands_out_at_one_place_takes_no_room_at_others() -> None:
+    """A door that stands open at the left: the box round all reaches far out at the right too."""
+    case = Box((0.0, 0.0, 0.0), (1600.0, 450.0, 900.0))
+    door = Box((0.0, -550.0, 100.0), (20.0, 0.0, 800.0))
+    both = case.union(door)
+    camera = framed(both, 900, 600, showing=(case, door))
+    places = on_picture(camera, [*case.corners(), *door.corners()])
+    assert places.min() >= MARGIN - 1e-6
+    assert places.max() <= 1 - MARGIN + 1e-6
+    away = [
+        np.hypot(*np.subtract(each.eye[:2], both.centre[:2]))
+        for each in (camera, framed(both, 900, 600))
+    ]
+    assert away[0] < away[1] - 50

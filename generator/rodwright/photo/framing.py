@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from typing import Literal
 
 import numpy as np
@@ -60,9 +60,17 @@ def format_for(box: Box, size: int) -> tuple[int, int]:
 
 
 def framed(
-    box: Box, width: int, height: int, *, floor: float = 0.0, side: Side = 1, turn: float = TURN
+    box: Box,
+    width: int,
+    height: int,
+    *,
+    showing: Sequence[Box] = (),
+    floor: float = 0.0,
+    side: Side = 1,
+    turn: float = TURN,
 ) -> Camera:
-    """A level camera that shows all of a box (unit frame, mm), as large as the margins let it.
+    """A level camera that shows all of a box (unit frame, mm), as large as the margins let it; or
+    all of the boxes that it is ``showing``, which ``box`` lies round.
 
     It stands ``turn`` degrees to a ``side`` of the box's middle, at eye height over the ``floor``
     (z, mm), and looks towards the middle.  What is free above and below lies mostly above.
@@ -72,7 +80,7 @@ def framed(
     lens = min(max(lens, SHORTEST), LONGEST)
     focal = lens / _LONG_SIDE * longer / width
     angle = math.radians(side * turn)
-    corners = box.corners()
+    corners = [corner for each in showing or (box,) for corner in each.corners()]
 
     def standing(away: float) -> Camera:
         middle = box.centre
