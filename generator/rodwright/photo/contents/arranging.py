@@ -18,7 +18,7 @@ from rodwright.unit import Load, Role, Unit
 
 ASSUMED, ON_TOP = 0.5, 0.12
 """The share of its load that is shown where nothing was said of it, and where it stands on top of
-the unit: there a few things look better (a choice)."""
+the unit: there a few things look better, though the first may weigh all of it (a choice)."""
 _OPEN_ABOVE = 500.0
 """A top with so much free above it is on top."""
 _MOST_HIGH = 700.0
@@ -37,7 +37,8 @@ _GARMENT_MASS, _GARMENT_WIDE, _GARMENT_LONG = 1.4, 62.0, 980.0
 @dataclass(frozen=True, slots=True)
 class Bed:
     """What things stand on: a part, from ``left`` to ``right`` (x), from ``front`` to ``rear`` (y),
-    at a height, with ``high`` free above; at the most ``mass`` kg of what is ``said``."""
+    at a height, with ``high`` free above; at the most ``mass`` kg of what is ``said``, of which
+    little is shown ``on_top``."""
 
     ref: str
     said: str
@@ -48,7 +49,7 @@ class Bed:
     at: float
     high: float
     mass: float
-    sparse: bool
+    on_top: bool
 
 
 def things_in(unit: Unit, seed: int) -> tuple[Thing, ...]:
@@ -79,9 +80,9 @@ def _beds(unit: Unit, load: Load, free: FreeRoom) -> Iterator[Bed]:
             continue
         front, rear, high = bed
         top = part.role in (Role.TOP, Role.WORKTOP) and high >= _OPEN_ABOVE
-        share = ON_TOP if top else ASSUMED if load.assumed else 1.0
+        shown = mass * ASSUMED if load.assumed else mass
         at = box.high[2]
-        yield Bed(load.ref, load.said, left, right, front, rear, at, high, mass * share, top)
+        yield Bed(load.ref, load.said, left, right, front, rear, at, high, shown, top)
 
 
 def _bed(box: Box, reach: tuple[float, float], free: FreeRoom) -> tuple[float, float, float] | None:
@@ -128,7 +129,7 @@ def _filled(bed: Bed, free: FreeRoom, random: np.random.Generator) -> Iterator[T
             left -= thing.mass
             deepest = max(deepest, thing.box.size[1])
             yield thing
-        if not deepest or bed.sparse:
+        if not deepest or bed.on_top:
             return
         y += deepest + _BETWEEN_RANKS
 
@@ -141,27 +142,24 @@ def _rank(
     candidates: Candidates,
     random: np.random.Generator,
 ) -> Iterator[Thing]:
-    x = bed.left + 2.0 + (float(random.uniform(0.06, 0.5)) * (bed.right - bed.left)) * bed.sparse
+    x, least = bed.left + 2.0, mass
+    if bed.on_top:
+        x += float(random.uniform(0.06, 0.5)) * (bed.right - bed.left)
+        least = mass * (1 - ON_TOP)
     while x < bed.right - 3.0:
-        found = None
         for each in islice(candidates, _MISSES):
-            wide, deep, high = each.size
-            box = Box((x, y, bed.at), (x + wide, y + deep, bed.at + high))
-            if (
-                each.mass <= mass
-                and box.high[0] <= bed.right - 1.0
-                and y + deep <= bed.rear
-                and (free.is_clear(box))
-            ):
-                found = Thing(bed.ref, box, each.mass, each.bodies(box))
+            box = Box.of_size(each.size).moved((x, y, bed.at))
+            fits = box.high[0] <= bed.right - 1.0 and box.high[1] <= bed.rear
+            if each.mass <= mass + 1e-9 and fits and free.is_clear(box):
                 free.take(box)
+                yield Thing(bed.ref, box, each.mass, each.bodies(box))
                 mass -= each.mass
-                x += wide + each.gap
+                x = box.high[0] + each.gap
                 break
-        if found is None:
-            x += _STEP
         else:
-            yield found
+            x += _STEP
+        if bed.on_top and mass <= least:
+            return
 
 
 @dataclass(frozen=True, slots=True)

@@ -24,7 +24,7 @@ class FreeRoom:
     normals: NDArray[np.float64]
     lows: NDArray[np.float64]
     highs: NDArray[np.float64]
-    placed: list[Box] = field(default_factory=list)
+    placed: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 2, 3)))
 
     @classmethod
     def of(cls, unit: Unit) -> FreeRoom:
@@ -51,7 +51,7 @@ class FreeRoom:
         may be called taken where it slips past an edge of a bevelled part.
         """
         low, high = np.array(box.low) + TOUCHES, np.array(box.high) - TOUCHES
-        if any(box.grown(-TOUCHES).penetration(other) > 0 for other in self.placed):
+        if ((self.placed[:, 0] < high) & (self.placed[:, 1] > low)).all(axis=1).any():
             return False
         near = np.flatnonzero((self.lows < high).all(axis=1) & (self.highs > low).all(axis=1))
         if not len(near):
@@ -75,7 +75,7 @@ class FreeRoom:
 
     def take(self, box: Box) -> None:
         """Note that something stands there."""
-        self.placed.append(box)
+        self.placed = np.concatenate([self.placed, [[box.low, box.high]]])
 
 
 def _planes(part: Part) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
