@@ -222,3 +222,17 @@ def test_every_use_has_things_that_fit(use, deep: float, high: float) -> None:
         low, high_point = span(each.bodies(Box.of_size(each.size)))
         assert (low >= -0.5).all()
         assert (high_point <= np.array(each.size) + 0.5).all()
+
+
+def test_what_the_unit_is_cut_out_round_is_in_no_ones_way() -> None:
+    wish = {"kind": "pipe", "runs": "upright", "at": [400, 150], "diameter": 60}
+    unit = unit_from(
+        "size: {width: 800, height: 1000, depth: 300}\nloads: books\n"
+        "interior: {shelves: {count: 2}}\n",
+        cutouts=[wish],
+    )
+    (pipe,) = unit.surroundings.obstacles
+    things = things_in(unit, 0)
+    assert any(thing.box.high[0] < pipe.box.low[0] for thing in things)
+    assert any(thing.box.low[0] > pipe.box.high[0] for thing in things)
+    assert not any(thing.box.intersects(pipe.box) for thing in things)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
@@ -24,11 +24,12 @@ class FreeRoom:
     normals: NDArray[np.float64]
     lows: NDArray[np.float64]
     highs: NDArray[np.float64]
-    placed: NDArray[np.float64] = field(default_factory=lambda: np.empty((0, 2, 3)))
+    placed: NDArray[np.float64]
 
     @classmethod
     def of(cls, unit: Unit) -> FreeRoom:
-        """All of the room that the parts of a unit, and a ceiling that slopes over it, leave."""
+        """All of the room that the parts of a unit leave, what it is cut out round, and a ceiling
+        that slopes over it."""
         bodies = [_planes(part) for part in unit.parts]
         boxes = [part.bounds() for part in unit.parts]
         most = max(len(points) for points, _ in bodies)
@@ -42,7 +43,8 @@ class FreeRoom:
             boxes.append(Box((-1e6, -1e6, -1e6), (1e6, 1e6, 1e6)))
         lows = np.array([box.low for box in boxes])
         highs = np.array([box.high for box in boxes])
-        return cls(points, normals, lows, highs)
+        obstacles = [[each.box.low, each.box.high] for each in unit.surroundings.obstacles]
+        return cls(points, normals, lows, highs, np.array(obstacles).reshape(-1, 2, 3))
 
     def is_clear(self, box: Box) -> bool:
         """Whether a box meets nothing.
