@@ -101,8 +101,8 @@ def test_a_way_in_that_is_too_tight_says_what_does() -> None:
         (
             "pottery-dresser",
             [
-                "Lacquer, satin: water-based lacquer",
                 "Paint #6f8288, satin: primer and paint",
+                "Lacquer, satin: water-based lacquer",
                 "Oil, matt: hardwax oil",
             ],
         ),
