@@ -10,8 +10,8 @@ import pytest
 
 from kit.scenes import ball, before, block
 from rodwright.photo import tracing
-from rodwright.photo.scene import Body, Camera, Lamp, Scene, Surface, Texture
-from rodwright.photo.tracing import Quality, trace, trace_from
+from rodwright.photo.scene import Lamp, Scene, Surface, Texture
+from rodwright.photo.tracing import Quality, Tracer, trace
 from rodwright.problems import ProblemsError
 
 _GREY = Surface((0.5, 0.5, 0.5), gloss=0.0)
@@ -41,25 +41,6 @@ def test_an_integrating_sphere() -> None:
     assert shown.mean() == pytest.approx(reflectance / np.pi * falls, rel=0.01)
 
 
-def test_a_texture_stands_upright() -> None:
-    """Its first row is at the top of the wall, and its first column at the left."""
-    pixels = np.full((32, 32, 3), 255, np.uint8)
-    pixels[:16, :16], pixels[16:, 16:] = (255, 0, 0), (0, 0, 255)
-    corners = np.array([[-50.0, 0, -50], [50, 0, -50], [50, 0, 50], [-50, 0, 50]])
-    wall = Body(
-        "wall",
-        corners,
-        np.tile([0.0, -1.0, 0.0], (4, 1)),
-        np.array([[0, 1, 2], [0, 2, 3]]),
-        Surface(Texture(pixels), gloss=0.0),
-        corners[:, [0, 2]] / 100 + 0.5,
-    )
-    camera = Camera((0.0, -400.0, 0.0), 0.0, 16, 16, 5.0)
-    shown = trace(Scene((wall,), (), camera, sky=(1.0, 1.0, 1.0)), Quality(16, 16)).radiance
-    for row, column, colour in ((3, 3, (1, 0, 0)), (12, 12, (0, 0, 1)), (3, 12, (1, 1, 1))):
-        assert shown[row, column] == pytest.approx(colour, abs=0.1)
-
-
 def test_one_seed_gives_equal_pixels_and_another_other_noise() -> None:
     scene = Scene((_ROOM,), (_LAMP,), before(400.0, 32, 24, 1.0))
     first, again, other = (
@@ -74,7 +55,7 @@ def test_cameras_of_one_scene_see_what_each_sees_alone() -> None:
     scene = Scene((_ROOM, block(_GREY)), (_LAMP,), before(450.0, 32, 24, 1.0))
     cameras = [scene.camera, replace(scene.camera, eye=(60.0, -400.0, 50.0), turn=-9.0)]
     shares: list[float] = []
-    together = list(trace_from(scene, cameras, Quality(32, 4), progress=shares.append))
+    together = list(Tracer().trace_from(scene, cameras, Quality(32, 4), progress=shares.append))
     for camera, made in zip(cameras, together, strict=True):
         alone = trace(replace(scene, camera=camera), Quality(32, 4))
         assert made.radiance.tobytes() == alone.radiance.tobytes()
@@ -104,6 +85,38 @@ def test_what_guides_the_denoiser_is_the_colour() -> None:
     blue = Surface((0.1, 0.2, 0.6))
     traced = trace(Scene((block(blue),), (), before(focal=5.5), (1.0, 1.0, 1.0)), Quality(16, 4))
     assert traced.reflectance[8, 8] == pytest.approx([0.1, 0.2, 0.6], abs=1e-4)
+
+
+def test_textures_are_the_right_way_up() -> None:
+    """Rows go from the top, places from the bottom left."""
+    pixels = np.zeros((8, 8, 3), dtype=np.uint8)
+    pixels[:4, :, 0], pixels[4:, :, 2], pixels[:, :4, 1] = 255, 255, 255
+    body = block(Surface(Texture(pixels), gloss=0.0))
+    places = (body.points[:, [0, 2]] + 100.0) / 200.0  # as seen from the front
+    scene = Scene((replace(body, places=places),), (), before(), (1.0, 1.0, 1.0))
+    seen = trace(scene, Quality(16, 4)).reflectance
+    assert seen[4, 4].tolist() == [1.0, 1.0, 0.0]
+    assert seen[4, 11].tolist() == [1.0, 0.0, 0.0]
+    assert seen[11, 4].tolist() == [0.0, 1.0, 1.0]
+    assert seen[11, 11].tolist() == [0.0, 0.0, 1.0]
+
+
+def test_a_camera_shows_places_where_it_says() -> None:
+    """By hand: 90 mm to the right of the axis and 40 above it at 1000 mm, with a focal length of
+    twice the picture's width (32 pixels), is 5.76 to the right and 2.56 up; the shift moves it by
+    3.2 to the left and 4.8 down."""
+    camera = replace(before(1000.0, 32, 24, 2.0), turn=0.0, shift=(0.1, 0.2))
+    spot = block(Surface((0.9, 0.9, 0.9)), (75, -2, 25), (105, 2, 55))
+    turned = np.radians(10.0)
+    for angle in (0.0, turned):
+        eye = (-1000.0 * float(np.sin(angle)), -1000.0 * float(np.cos(angle)), 0.0)
+        aside = replace(camera, eye=eye, turn=float(np.degrees(angle)))
+        across = 90.0 * np.cos(angle)
+        away = 1000.0 + 90.0 * np.sin(angle)
+        seen = trace(Scene((spot,), (), aside, (1.0, 1.0, 1.0)), Quality(32, 4)).reflectance
+        rows, columns = np.nonzero(seen[..., 0] > 0.2)
+        assert np.mean(columns) + 0.5 == pytest.approx(16 + across / away * 64 - 3.2, abs=0.6)
+        assert np.mean(rows) + 0.5 == pytest.approx(12 - 40 / away * 64 + 4.8, abs=0.6)
 
 
 @pytest.mark.parametrize("missing", ["mitsuba", "pyoidn"])

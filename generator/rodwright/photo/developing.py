@@ -11,17 +11,22 @@ from PIL import Image
 
 from rodwright.photo.scene import Colour
 from rodwright.photo.srgb import encoded
+from rodwright.photo.stamp import described
 from rodwright.photo.tracing import Traced
 
 _QUALITY = 90
 """Of JPEG files, in %."""
-_WHITE_SHOWN = 0.8
-"""What a white surface (reflectance 1) in the middle of the light is shown as, linear: a wall of
-0.8 comes to sRGB 211, as a photographer would expose it; common practice, no source."""
+_WHITE_SHOWN = 1.05
+"""What a white surface (reflectance 1) in the middle of the light is shown as, linear, before it is
+eased: a white wall of 0.75 comes to sRGB 225, as lively as interiors are photographed for clients;
+common practice, no source."""
 _SHOULDER = 0.7
 """Linear; what is brighter is eased towards white, so that windows don't end in a hard rim."""
 _REFLECTS = 0.1
 """Only what reflects this much tells of the light: in the dark the highlights do."""
+_NEUTRAL, _ENOUGH = 0.85, 0.02
+"""What reflects its least colour at least this much as well as its most tells of the light, if
+there is this share of the picture of it: a unit of oak lights itself in oak's colour."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,19 +38,30 @@ class Meter:
 
 
 def metered(traced: Traced) -> Meter:
-    """Exposure and white balance by the light that falls on what is seen: radiance over
-    reflectance, the median of it."""
-    seen = traced.reflectance.min(axis=2) > _REFLECTS
+    """Exposure and white balance by the light that falls on what is grey or white (radiance over
+    reflectance, the median of it); exposure alone, by all that is seen, where nothing is."""
+    least, most = traced.reflectance.min(axis=2), traced.reflectance.max(axis=2)
+    seen = least > _REFLECTS
     if not seen.any():
         return Meter((1.0, 1.0, 1.0))
-    light = np.median(traced.radiance[seen] / traced.reflectance[seen], axis=0)
-    red, green, blue = (_WHITE_SHOWN / max(float(each), 1e-6) for each in light)
+    neutral = seen & (least >= _NEUTRAL * most)
+    if neutral.mean() > _ENOUGH:
+        light = _light(traced, neutral)
+    else:
+        light = np.full(3, _light(traced, seen).mean())
+    red, green, blue = map(float, _WHITE_SHOWN / np.maximum(light, 1e-6))
     return Meter((red, green, blue))
 
 
-def developed(traced: Traced, exposure: float = 1.0, meter: Meter | None = None) -> Image.Image:
-    """The picture as the meter has it (its own, where none is given), times ``exposure``."""
-    gains = np.array((meter or metered(traced)).gains) * exposure
+def _light(traced: Traced, where: NDArray[np.bool_]) -> NDArray[np.float64]:
+    light = traced.radiance[where] / traced.reflectance[where]
+    middle: NDArray[np.float64] = np.median(light.astype(np.float64), axis=0)
+    return middle
+
+
+def developed(traced: Traced, meter: Meter) -> Image.Image:
+    """The picture as a meter has it."""
+    gains = np.array(meter.gains)
     shown = encoded(_eased(np.maximum(traced.radiance, 0.0) * gains))
     return Image.fromarray(np.round(shown * 255).astype(np.uint8))
 
@@ -60,14 +76,14 @@ def _eased(linear: NDArray[np.float64]) -> NDArray[np.float64]:
     return shown
 
 
-def jpeg(image: Image.Image, comment: str = "") -> bytes:
-    """A picture as a JPEG file, with a comment in it that isn't shown."""
+def jpeg(image: Image.Image, stamp: str) -> bytes:
+    """A picture as a JPEG file with its stamp."""
     file = BytesIO()
-    image.save(file, format="JPEG", quality=_QUALITY, comment=comment)
+    image.save(file, format="JPEG", quality=_QUALITY, comment=stamp)
     return file.getvalue()
 
 
-def webp(frames: list[Image.Image], milliseconds: list[int]) -> bytes:
+def webp(frames: list[Image.Image], milliseconds: list[int], stamp: str) -> bytes:
     """Pictures as a WebP file that moves, over and over; each is shown for its milliseconds."""
     file = BytesIO()
     frames[0].save(
@@ -79,5 +95,6 @@ def webp(frames: list[Image.Image], milliseconds: list[int]) -> bytes:
         loop=0,
         quality=80,
         method=4,
+        exif=described(stamp),
     )
     return file.getvalue()

@@ -12,8 +12,12 @@ GRADES: tuple[Grade, ...] = get_args(Grade)
 QUALITIES: dict[Grade, Quality] = {
     "draft": Quality(480, 8),
     "usual": Quality(1280, 32),
-    "fine": Quality(2000, 96),
+    "fine": Quality(1600, 64),
 }
 """What that comes to."""
-FILM = Quality(480, 12)
+FILMS: dict[Grade, Quality] = {
+    "draft": Quality(320, 6),
+    "usual": Quality(480, 12),
+    "fine": Quality(640, 32),
+}
 """Of each picture of a moving one."""

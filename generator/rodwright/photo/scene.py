@@ -87,11 +87,9 @@ class Camera:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Scene:
-    """What is photographed.  ``sky`` is the radiance that comes from where nothing stands;
-    ``exposure`` what radiance is multiplied by to be shown, 1 being white."""
+    """What is photographed.  ``sky`` is the radiance that comes from where nothing stands."""
 
     bodies: tuple[Body, ...]
     lamps: tuple[Lamp, ...]
     camera: Camera
     sky: Colour = (0.0, 0.0, 0.0)
-    exposure: float = 1.0

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 
-from rodwright.photo.developing import developed, jpeg
-from rodwright.photo.tracing import Quality, trace
+from rodwright.photo.developing import Meter, developed, jpeg, metered
+from rodwright.photo.stamp import Shot, stamp_of
+from rodwright.photo.tracing import Quality, Tracer
 from rodwright.photo.views import SHOTS
 from rodwright.unit import Unit
 
@@ -13,36 +15,50 @@ Progress = Callable[[str, float], object]
 """Is told what is being made, and the share of it that is done."""
 
 
-def _nothing(_what: str, _share: float) -> None:
-    return
+def untold(_what: str, _share: float) -> None:
+    """Nobody is told."""
 
 
 def photographs(
     unit: Unit,
-    shots: Sequence[str],
+    shots: Sequence[Shot],
     quality: Quality,
     *,
     seed: int = 0,
     contents: bool = False,
-    comment: str = "",
-    progress: Progress = _nothing,
-) -> dict[str, bytes]:
+    progress: Progress = untold,
+) -> dict[Shot, bytes]:
     """JPEG files of a unit, by the names of the shots (of :func:`views.shots_of`).
 
-    ``comment`` is put into each file.
+    Each bears the stamp of the unit and the shot, so the unit should be laid as its files are.
 
     Raises:
         ProblemsError: Mitsuba or Open Image Denoise isn't installed.
         ValueError: a part's workings leave no single solid.
     """
-    made = {}
+    made: dict[Shot, bytes] = {}
+    tracer = Tracer()  # the shots share their surfaces
     for name in shots:
 
         def told(share: float, name: str = name) -> None:
             progress(name, share)
 
         told(0.0)
+        meter = meter_of(unit, "apart" if name == "apart" else "closed", quality.size, seed, tracer)
         scene = SHOTS[name](unit, quality.size, seed=seed, contents=contents)
-        traced = trace(scene, quality, seed=seed, progress=told)
-        made[name] = jpeg(developed(traced, scene.exposure), comment)
+        traced = tracer.trace(scene, quality, seed=seed, progress=told)
+        made[name] = jpeg(developed(traced, meter), stamp_of(unit, name))
     return made
+
+
+_METERED = Quality(96, 32)
+"""Of the picture that the light is metered on."""
+
+
+def meter_of(unit: Unit, shot: Shot, size: int, seed: int, tracer: Tracer) -> Meter:
+    """What a unit is exposed by: a small picture of it, empty, so that its photographs of any size
+    are as light as each other, open or closed, with contents or without."""
+    scene = SHOTS[shot](unit, size, seed=seed)
+    camera, share = scene.camera, _METERED.size / max(scene.camera.width, scene.camera.height)
+    small = replace(camera, width=round(camera.width * share), height=round(camera.height * share))
+    return metered(tracer.trace(replace(scene, camera=small), _METERED))

@@ -1,6 +1,6 @@
 """Scenes path traced by Mitsuba and denoised by Open Image Denoise.
 
-Beside `reflecting.py` the only module that imports either.
+Beside `describing.py` and `reflecting.py` the only module that imports either.
 """
 
 from __future__ import annotations
@@ -13,8 +13,9 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from rodwright.photo.describing import colour_of, direction_of, lamp_of, mesh_of, rgb, sensor_of
 from rodwright.photo.reflecting import described
-from rodwright.photo.scene import Body, Camera, Colour, Lamp, Scene, Texture
+from rodwright.photo.scene import Body, Camera, Scene, Surface
 from rodwright.problems import Problem, ProblemsError
 
 Radiance = NDArray[np.float32]
@@ -74,41 +75,106 @@ def trace(
     Raises:
         ProblemsError: Mitsuba or Open Image Denoise isn't installed.
     """
-    (made,) = trace_from(scene, [scene.camera], quality, seed=seed, progress=progress)
-    return made
+    return Tracer().trace(scene, quality, seed=seed, progress=progress)
 
 
-def trace_from(
-    scene: Scene,
-    cameras: Sequence[Camera],
-    quality: Quality,
-    *,
-    seed: int = 0,
-    progress: Callable[[float], object] = lambda _: None,
-) -> Iterator[Traced]:
-    """The same from one camera after the other; ``progress`` is told the share of them all.
+class Tracer:
+    """Traces one scene after the other, and prepares surfaces that they share once.
 
     Raises:
-        ProblemsError: as :func:`trace`.
+        ProblemsError: Mitsuba or Open Image Denoise isn't installed.
     """
-    refuse_without_mitsuba()
-    import mitsuba
 
-    mitsuba.set_variant("scalar_rgb")
-    mitsuba.set_log_level(mitsuba.LogLevel.Error)  # it warns of Ctrl-C, which we tell ourselves
-    lit = mitsuba.load_dict(_scene(scene, quality))
-    reflectances = mitsuba.load_dict(_shown(scene, _reflectance))
-    directions = mitsuba.load_dict(_shown(scene, _direction))
-    for number, camera in enumerate(cameras):
-        sensor = mitsuba.load_dict(_sensor(camera))
+    def __init__(self) -> None:
+        refuse_without_mitsuba()
+        import mitsuba
 
-        def told(share: float, before: int = number) -> None:
-            progress((before + share) / len(cameras))
+        mitsuba.set_variant("scalar_rgb")
+        # It warns of Ctrl-C, which is told elsewhere.
+        mitsuba.set_log_level(mitsuba.LogLevel.Error)
+        self._surfaces: dict[Surface, Any] = {}
+        self._reflectances: dict[Surface, Any] = {}
 
-        colour = _passes(lit, sensor, quality, seed, told)
-        reflectance = np.array(_guide(reflectances, sensor))
-        direction = 2 * np.array(_guide(directions, sensor)) - 1
-        yield Traced(_denoised(colour, reflectance, direction), reflectance)
+    def trace(
+        self,
+        scene: Scene,
+        quality: Quality,
+        *,
+        seed: int = 0,
+        progress: Callable[[float], object] = lambda _: None,
+    ) -> Traced:
+        """As :func:`trace`."""
+        (made,) = self.trace_from(scene, [scene.camera], quality, seed=seed, progress=progress)
+        return made
+
+    def trace_from(
+        self,
+        scene: Scene,
+        cameras: Sequence[Camera],
+        quality: Quality,
+        *,
+        seed: int = 0,
+        progress: Callable[[float], object] = lambda _: None,
+    ) -> Iterator[Traced]:
+        """The same from one camera after the other; ``progress`` is told the share of them all."""
+        import mitsuba
+
+        lit = mitsuba.load_dict(self._lit(scene, quality))
+        reflectances = mitsuba.load_dict(self._shown(scene, self._reflectance))
+        directions = mitsuba.load_dict(self._shown(scene, direction_of))
+        for number, camera in enumerate(cameras):
+            sensor = mitsuba.load_dict(sensor_of(camera))
+
+            def told(share: float, before: int = number) -> None:
+                progress((before + share) / len(cameras))
+
+            colour = _passes(lit, sensor, quality, seed, told)
+            guides = [
+                np.array(mitsuba.render(each, sensor=sensor, spp=_GUIDING, seed=0))
+                for each in (reflectances, directions)
+            ]
+            yield Traced(_denoised(colour, guides[0], 2 * guides[1] - 1), guides[0])
+
+    def _lit(self, scene: Scene, quality: Quality) -> dict[str, Any]:
+        made: dict[str, Any] = {
+            "type": "scene",
+            "integrator": {"type": "path", "max_depth": quality.bounces},
+        }
+        if any(scene.sky):
+            made["sky"] = {"type": "constant", "radiance": rgb(scene.sky)}
+        for number, lamp in enumerate(scene.lamps):
+            made[f"lamp{number}"] = lamp_of(lamp)
+        for number, body in enumerate(scene.bodies):
+            made[f"body{number}"] = mesh_of(body, {"bsdf": self._surface(body.surface)})
+        return made
+
+    def _surface(self, surface: Surface) -> Any:
+        import mitsuba
+
+        if surface not in self._surfaces:
+            self._surfaces[surface] = mitsuba.load_dict(described(surface, colour_of))
+        return self._surfaces[surface]
+
+    def _shown(self, scene: Scene, shown: Callable[[Body], Any]) -> dict[str, Any]:
+        """A scene that gives off a property of the bodies as light.
+
+        Mitsuba's own integrator for that takes fifteen times as long in its scalar variants.
+        """
+        import mitsuba
+
+        made: dict[str, Any] = {"type": "scene", "integrator": {"type": "path", "max_depth": 1}}
+        black = mitsuba.load_dict({"type": "diffuse", "reflectance": rgb((0.0, 0.0, 0.0))})
+        for number, body in enumerate(scene.bodies):
+            if not body.surface.clear:
+                light = mitsuba.load_dict({"type": "area", "radiance": shown(body)})
+                made[f"body{number}"] = mesh_of(body, {"bsdf": black, "emitter": light})
+        return made
+
+    def _reflectance(self, body: Body) -> Any:
+        surface = body.surface
+        if surface not in self._reflectances:
+            self._reflectances[surface] = colour_of(surface.colour)
+        return self._reflectances[surface]
 
 
 _PATHS_A_PASS = 1_500_000
@@ -141,142 +207,9 @@ def _passes(
     return mean
 
 
-def _scene(scene: Scene, quality: Quality) -> dict[str, Any]:
-    made: dict[str, Any] = {
-        "type": "scene",
-        "integrator": {"type": "path", "max_depth": quality.bounces},
-    }
-    if any(scene.sky):
-        made["sky"] = {"type": "constant", "radiance": _rgb(scene.sky)}
-    for number, lamp in enumerate(scene.lamps):
-        made[f"lamp{number}"] = _lamp(lamp)
-    for number, body in enumerate(scene.bodies):
-        made[f"body{number}"] = _mesh(body, {"bsdf": described(body.surface, _colour)})
-    return made
-
-
-_GUIDE_SAMPLES = 16
-"""Paths a pixel of what guides the denoiser: they end where they begin, so they cost next to
-nothing."""
-
-
-def _guide(shown: Any, sensor: Any) -> Any:
-    import mitsuba
-
-    return mitsuba.render(shown, sensor=sensor, spp=_GUIDE_SAMPLES, seed=0)
-
-
-def _shown(scene: Scene, shown: Callable[[Body], dict[str, Any]]) -> dict[str, Any]:
-    """A scene that gives off a property of the bodies as light.
-
-    Mitsuba's own integrator for that takes fifteen times as long in its scalar variants.
-    """
-    made: dict[str, Any] = {"type": "scene", "integrator": {"type": "path", "max_depth": 1}}
-    black = {"type": "diffuse", "reflectance": _rgb((0.0, 0.0, 0.0))}
-    for number, body in enumerate(scene.bodies):
-        if not body.surface.clear:
-            made[f"body{number}"] = _mesh(
-                body, {"bsdf": black, "emitter": {"type": "area", "radiance": shown(body)}}
-            )
-    return made
-
-
-def _reflectance(body: Body) -> dict[str, Any]:
-    return _colour(body.surface.colour)
-
-
-def _direction(_: Body) -> dict[str, Any]:
-    return {"type": "mesh_attribute", "name": _DIRECTIONS}
-
-
-def _sensor(camera: Camera) -> dict[str, Any]:
-    import mitsuba
-
-    turn = np.radians(camera.turn)
-    eye = np.array(camera.eye)
-    target = eye + np.array([np.sin(turn), np.cos(turn), 0.0])
-    to_world = mitsuba.ScalarTransform4f().look_at(list(eye), list(target), [0, 0, 1])
-    return {
-        "type": "perspective",
-        "to_world": to_world,
-        "fov": float(np.degrees(2 * np.arctan(0.5 / camera.focal))),
-        "fov_axis": "x",
-        "near_clip": 10.0,
-        "far_clip": 100_000.0,
-        "principal_point_offset_x": -camera.shift[0],
-        "principal_point_offset_y": -camera.shift[1],
-        "film": {
-            "type": "hdrfilm",
-            "width": camera.width,
-            "height": camera.height,
-            # Wider filters reach over the borders of blocks, whose order is the threads' own.
-            "rfilter": {"type": "box"},
-            "component_format": "float32",
-            "pixel_format": "rgb",
-        },
-        "sampler": {"type": "independent"},
-    }
-
-
-def _lamp(lamp: Lamp) -> dict[str, Any]:
-    import mitsuba
-
-    corner, (one, other) = np.array(lamp.corner), map(np.array, lamp.edges)
-    out = np.cross(one, other)
-    out /= np.linalg.norm(out)
-    matrix = np.eye(4, dtype=np.float32)
-    matrix[:3, 0], matrix[:3, 1], matrix[:3, 2] = one / 2, other / 2, out
-    matrix[:3, 3] = corner + one / 2 + other / 2
-    return {
-        "type": "rectangle",
-        "to_world": mitsuba.ScalarTransform4f(matrix),
-        "emitter": {"type": "area", "radiance": _rgb(lamp.radiance)},
-    }
-
-
-_DIRECTIONS = "vertex_directions"
-"""The attribute of meshes that holds normals, each number from -1..1 to 0..1."""
-
-
-def _mesh(body: Body, properties: dict[str, dict[str, Any]]) -> Any:
-    import mitsuba
-
-    given = mitsuba.Properties()
-    for name, description in properties.items():
-        given[name] = mitsuba.load_dict(description)
-    mesh: Any = mitsuba.Mesh(
-        body.name,
-        len(body.points),
-        len(body.triangles),
-        given,
-        has_vertex_normals=True,
-        has_vertex_texcoords=body.places is not None,
-    )
-    if "emitter" in properties:
-        mesh.add_attribute(_DIRECTIONS, 3, np.float32(body.normals * 0.5 + 0.5).ravel())
-    parameters = mitsuba.traverse(mesh)
-    parameters["vertex_positions"] = np.float32(body.points).ravel()
-    parameters["vertex_normals"] = np.float32(body.normals).ravel()
-    parameters["faces"] = np.uint32(body.triangles).ravel()
-    if body.places is not None:
-        # Mitsuba counts the rows of a picture from the top.
-        upside = body.places * [1.0, -1.0] + [0.0, 1.0]
-        parameters["vertex_texcoords"] = np.float32(upside).ravel()
-    parameters.update()
-    return mesh
-
-
-def _rgb(colour: Colour) -> dict[str, Any]:
-    return {"type": "rgb", "value": list(colour)}
-
-
-def _colour(colour: Colour | Texture) -> dict[str, Any]:
-    import mitsuba
-
-    if isinstance(colour, Texture):
-        bitmap = mitsuba.Bitmap(colour.pixels, mitsuba.Bitmap.PixelFormat.RGB)
-        return {"type": "bitmap", "bitmap": bitmap, "wrap_mode": "clamp"}
-    return _rgb(colour)
+_GUIDING = 16
+"""Paths a pixel of what guides the denoiser.  They end where they begin, so they cost little; with
+fewer, edges come out ragged."""
 
 
 def _denoised(

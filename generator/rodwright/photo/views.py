@@ -11,29 +11,40 @@ from rodwright.photo.contents import contents_of
 from rodwright.photo.framing import format_for, framed, side_of
 from rodwright.photo.room import Room, floor_under, plain_room, room_round
 from rodwright.photo.scene import Body, Camera, Scene
+from rodwright.photo.stamp import Shot
 from rodwright.pictures.explode import explode
 from rodwright.pictures.opened import opened
 from rodwright.unit import Unit
 
-TEXEL = 1.0
-"""Size of a texture's pixel, mm."""
+_TEXELS = 0.75
+"""Size of a texture's pixel, in pixels of the picture where the unit fills it."""
+_FINEST, _COARSEST = 0.5, 4.0
+"""Sizes of a texture's pixel, mm."""
 
 
-def closed(unit: Unit, size: int, *, seed: int = 0, contents: bool = False) -> Scene:
+def closed(
+    unit: Unit,
+    size: int,
+    *,
+    seed: int = 0,
+    contents: bool = False,
+    camera: Camera | None = None,
+) -> Scene:
     """The unit as it stands, with what it carries if ``contents``; the picture's longer side has
-    ``size`` pixels.
+    ``size`` pixels.  ``camera`` takes it, if not one that is framed for the unit.
 
     Raises:
         ValueError: a part's workings leave no single solid.
     """
-    return _in_room(unit, unit, unit.envelope, size, seed, contents)
+    camera = camera or camera_of(unit, unit.envelope, size)
+    return _in_room(unit, unit, camera, size, seed, contents)
 
 
 def open_view(unit: Unit, size: int, *, seed: int = 0, contents: bool = False) -> Scene:
     """The unit with its doors and drawers open; as :func:`closed` otherwise."""
     stands = opened(unit)
     shown = Box.of_boxes([unit.envelope, *(part.bounds() for part in stands.parts)])
-    return _in_room(unit, stands, shown, size, seed, contents)
+    return _in_room(unit, stands, camera_of(stands, shown, size), size, seed, contents)
 
 
 def apart(unit: Unit, size: int, *, seed: int = 0, contents: bool = False) -> Scene:
@@ -43,31 +54,43 @@ def apart(unit: Unit, size: int, *, seed: int = 0, contents: bool = False) -> Sc
     box = _moved_box(unit, moves)
     width, height = format_for(box, size)
     camera = framed(box, width, height, floor=box.low[2], side=side_of(unit))
-    return _scene(
-        unit_bodies(unit, moves, texel=TEXEL, seed=seed), plain_room(box, camera, seed=seed), camera
-    )
+    bodies = unit_bodies(unit, moves, texel=texel_of(unit, size), seed=seed)
+    return _scene(bodies, plain_room(box, camera, seed=seed), camera)
 
 
-SHOTS: dict[str, Callable[..., Scene]] = {"closed": closed, "open": open_view, "apart": apart}
+SHOTS: dict[Shot, Callable[..., Scene]] = {"closed": closed, "open": open_view, "apart": apart}
 """By the names of their files."""
 
 
-def shots_of(unit: Unit) -> tuple[str, ...]:
+def shots_of(unit: Unit) -> tuple[Shot, ...]:
     """The names of the shots that there are of a unit: ``open`` only where something opens."""
     return tuple(name for name in SHOTS if name != "open" or unit.motions)
 
 
-def _in_room(unit: Unit, stands: Unit, box: Box, size: int, seed: int, contents: bool) -> Scene:
-    width, height = format_for(box, size)
-    camera = framed(box, width, height, floor=floor_under(stands), side=side_of(stands))
-    bodies = unit_bodies(unit, {}, texel=TEXEL, seed=seed, stands=stands)
+def camera_of(unit: Unit, shown: Box, size: int) -> Camera:
+    """The camera before a unit that shows all of a box (unit frame, mm)."""
+    width, height = format_for(shown, size)
+    return framed(shown, width, height, floor=floor_under(unit), side=side_of(unit))
+
+
+def texel_of(unit: Unit, size: int) -> float:
+    """How fine textures have to be, mm a pixel, for a picture of a unit of this size in pixels."""
+    wanted = _TEXELS * max(unit.size) / size
+    # In steps, so that pictures of nearly one size share their textures.
+    return min(max(0.25 * round(wanted / 0.25), _FINEST), _COARSEST)
+
+
+def _in_room(
+    unit: Unit, stands: Unit, camera: Camera, size: int, seed: int, contents: bool
+) -> Scene:
+    bodies = unit_bodies(unit, {}, texel=texel_of(unit, size), seed=seed, stands=stands)
     if contents:
         bodies += contents_of(stands, seed)
     return _scene(bodies, room_round(stands, camera, seed=seed), camera)
 
 
 def _scene(bodies: tuple[Body, ...], room: Room, camera: Camera) -> Scene:
-    return Scene((*bodies, *room.bodies), room.lamps, camera, room.sky, room.exposure)
+    return Scene((*bodies, *room.bodies), room.lamps, camera, room.sky)
 
 
 def _moved_box(unit: Unit, moves: Mapping[str, Vector]) -> Box:

@@ -1,0 +1,53 @@
+"""Options side by side."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+from PIL import Image
+
+from rodwright.photo.abreast import lettered, side_by_side
+from rodwright.photo.tracing import Quality
+
+_NAMES = [
+    "In oak",
+    "Painted sage",
+    "x" * 90,
+    "A name of many words that takes a second line",
+]
+
+
+def _pictures(count: int) -> list[tuple[str, Image.Image]]:
+    return [
+        (_NAMES[number % 4], Image.new("RGB", (180, 240), (200, number * 10, 0)))
+        for number in range(count)
+    ]
+
+
+@pytest.mark.parametrize(
+    ("count", "across", "down"), [(1, 1, 1), (2, 2, 1), (3, 3, 1), (4, 4, 1), (5, 3, 2), (9, 3, 3)]
+)
+def test_pictures_stand_in_even_rows_whole(count: int, across: int, down: int) -> None:
+    sheet = np.asarray(lettered(_pictures(count))).astype(int)
+    assert across * 180 < sheet.shape[1] < across * 195 + 20
+    assert sheet.shape[0] > down * 240
+    for number in range(count):
+        whole = (sheet == np.array([200, number * 10, 0])).all(axis=2)
+        assert whole.sum() == 180 * 240
+
+
+def test_names_stand_below_their_pictures_and_keep_to_them() -> None:
+    """Every name leaves ink below its own picture, and none in the gutters between."""
+    sheet = np.asarray(lettered(_pictures(4)).convert("L")).astype(int)
+    gap = 180 // 24
+    for number in range(4):
+        left = gap + number * (180 + gap)
+        below = sheet[gap + 240 :, left : left + 180]
+        assert (below < 120).any()
+        assert below[-2:].min() > 200  # nothing is cut off
+        assert sheet[:, left - gap : left].min() > 200
+
+
+def test_there_has_to_be_one() -> None:
+    with pytest.raises(ValueError, match="no options"):
+        side_by_side([], Quality(32, 1))
