@@ -36,7 +36,7 @@ _BY_WOOD: dict[str, Figure] = {
     "hickory": Figure(ANATOMIES["hickory"], 0.11, 0.35, bands=0.06),
     "robinia": Figure(ANATOMIES["robinia"], 0.16, 0.35, bands=0.04),
     "teak": Figure(ANATOMIES["teak"], 0.13, 0.35, bands=0.08, fibre=0.03),
-    "beech": Figure(ANATOMIES["beech"], 0.035, 0.06, 0.3, 0.025, 0.018, 0.025),
+    "beech": Figure(ANATOMIES["beech"], 0.04, 0.06, 0.14, 0.03, 0.022, 0.025),
     "maple": Figure(ANATOMIES["maple"], 0.05, 0.04, 0.05, 0.015, 0.012, 0.025),
     "sycamore": Figure(ANATOMIES["sycamore"], 0.035, 0.04, 0.08, 0.012, 0.01, 0.02),
     "birch": Figure(ANATOMIES["birch"], 0.05, 0.07, 0.0, 0.018, 0.014, 0.025),

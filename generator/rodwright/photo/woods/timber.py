@@ -132,14 +132,14 @@ def timber(
     shift = np.exp(-rng.normal(0, figure.boards) * _TINT)
     hue = np.exp(rng.normal(0, 0.008) * np.array([1.0, 0.0, -1.6]))
     base = (np.array(colour) * shift * hue).astype(np.float32)
-    height = figure.anatomy.ray[0] or 20.0
+    height, wide, reach = figure.anatomy.ray if any(figure.anatomy.ray) else (20.0, 0.0, 20.0)
     return Timber(
         figure,
         log,
         rings,
         knots_of(figure, log, size, rng),
         Waves(rng, 0.012, (500, 3000), (60, 400)),
-        Waves(rng, 2.2 * figure.anatomy.ray[1], (2 * height, 6 * height), (60, 160), 5),
+        Waves(rng, 1.1 * wide, (0.9 * height, 4 * height), (2 * reach, 7 * reach), 6),
         base,
         int(rng.integers(1, 1 << 20)),
     )
