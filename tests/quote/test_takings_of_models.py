@@ -21,7 +21,7 @@ from rodwright.mass import unit_weight
 from rodwright.quote.counted import Takings
 from rodwright.quote.takings import takings_of
 from rodwright.setout import set_out
-from rodwright.unit import Hole, Mortise, Slide, Swing, Unit
+from rodwright.unit import Hole, JointKind, Mortise, Slide, Swing, Unit
 
 MODELS = sorted(Path(__file__).parents[2].joinpath("models").glob("*.yaml"))
 
@@ -106,6 +106,8 @@ def test_parts_edges_weights_areas_and_motions_are_those_of_the_lists(path: Path
         net = sum(row.net for row in edge_list(unit) if row.kind == kind)
         assert float(found.get(kind, 0)) == pytest.approx(net, abs=5e-4)
     assert found.get("adjusting", 0) == len(unit.motions)
+    on_pins = {each.second for each in unit.joints if each.kind is JointKind.RESTING}
+    assert found.get("loose_shelf", 0) == len(on_pins)
     drawers = sum(isinstance(each, Slide) for each in unit.motions)
     assert found.get("drawer", 0) == drawers
     doors = sum(isinstance(each, Swing) for each in unit.motions)

@@ -26,7 +26,7 @@ _METRE = 1e3
 def fitted(unit: Unit, spacing: float | None = None) -> Iterator[Count]:
     """What is done on the way to the site and there; fixings to the sides of an opening stand
     ``spacing`` mm apart at most (None: as usual)."""
-    yield "packing", _carried(unit)
+    yield from _carried(unit)
     yield "loading", unit_weight(unit)
     yield "settling_in", 1
     yield "standing", carcasses(unit)
@@ -40,16 +40,15 @@ def fitted(unit: Unit, spacing: float | None = None) -> Iterator[Count]:
     yield "clearing", 1
 
 
-def _carried(unit: Unit) -> int:
-    """Pieces that are carried: what is made as one, loose shelves, what is fitted on site; and what
-    is left of each carcass as one."""
+def _carried(unit: Unit) -> Iterator[Count]:
+    """Loose shelves, other pieces that are carried as one, and what is left of each carcass."""
     resting = {each.second for each in unit.joints if each.kind is JointKind.RESTING}
-    apart = sum(
-        TRAITS[unit.part(piece.refs[0]).role].of is not Assembly.CARCASS
-        or not resting.isdisjoint(piece.refs)
-        for piece in pieces_of(unit)
-    )
-    return carcasses(unit) + apart
+    for piece in pieces_of(unit):
+        if not resting.isdisjoint(piece.refs):
+            yield "loose_shelf", 1
+        elif TRAITS[unit.part(piece.refs[0]).role].of is not Assembly.CARCASS:
+            yield "packing", 1
+    yield "packing", carcasses(unit)
 
 
 def wall_fixings(unit: Unit, spacing: float | None = None) -> int:

@@ -153,7 +153,9 @@ _FINISHING = (
 )  # fmt: skip
 _FITTING = (
     _kind("packing", "wrapping for the road", "fitting", "piece", "8",
-          "what is carried as one: carcass, frame, door, drawer, loose shelf"),
+          "what is carried as one: carcass, frame, door, drawer; not loose shelves"),
+    _kind("loose_shelf", "wrapping and laying in a loose shelf", "fitting", "shelf", "2",
+          "one that lies on its pins, with what is glued on it"),
     _kind("loading", "loading and carrying in", "fitting", "kg", "0.3",
           "the weight of the unit"),
     _kind("settling_in", "setting up on site", "fitting", "job", "40",
