@@ -10,6 +10,7 @@ from pathlib import Path
 
 import pytest
 
+from kit.office import WITHOUT_OFFICE, reckoned
 from kit.quotes import rates_of
 from rodwright.checks.findings import Severity
 from rodwright.jobs.quote import Quoted, quote, quoted_json
@@ -79,17 +80,35 @@ def _pdf_text(folder: Path) -> str:
     return " ".join(done.stdout.decode().split())
 
 
-@pytest.mark.parametrize(("text", "currency"), [(SPEC, "EUR"), (IN_INCHES, "USD")])
-def test_the_total_is_the_same_everywhere(text: str, currency: str, tmp_path: Path) -> None:
-    made = _quoted(text, _rates(text, currency), tmp_path)
+@pytest.fixture(scope="module", params=[(SPEC, "EUR"), (IN_INCHES, "USD")], ids=["EUR", "USD"])
+def written(
+    request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory
+) -> tuple[Quoted, str]:
+    """A quote in mm and one in inches, with all prices."""
+    text, currency = request.param
+    folder = tmp_path_factory.mktemp("quote")
+    return _quoted(text, _rates(text, currency), folder), currency
+
+
+def test_the_total_is_the_same_on_paper_and_in_json(written: tuple[Quoted, str]) -> None:
+    made, currency = written
     (costing,) = made.costings
     assert costing.total is not None
     assert made.missing == ()
-    assert f"Total {currency} {costing.total:,}" in _pdf_text(tmp_path)
-    document = json.loads((tmp_path / "quote.json").read_text(encoding="utf-8"))
+    assert f"Total {currency} {costing.total:,}" in _pdf_text(made.folder)
+    document = json.loads((made.folder / "quote.json").read_text(encoding="utf-8"))
     assert Decimal(document["options"][0]["total"]) == costing.total
-    assert set(made.files) <= {each.name for each in tmp_path.iterdir()}
+    assert set(made.files) <= {each.name for each in made.folder.iterdir()}
     assert json.loads(quoted_json(made))["options"] == document["options"]
+
+
+@WITHOUT_OFFICE
+def test_the_total_is_the_same_in_the_workbook(written: tuple[Quoted, str], tmp_path: Path) -> None:
+    """As another program reckons it."""
+    made, _ = written
+    summary = reckoned(made.folder / "costing.xlsx", tmp_path)["Summary"]
+    totals = [row[1].value for row in summary.iter_rows() if row[0].value == "total"]
+    assert [Decimal(repr(each)) for each in totals] == [made.costings[0].total]
 
 
 def test_options_are_costed_each_and_share_a_plan_where_they_are_cut_alike() -> None:
@@ -139,6 +158,9 @@ def test_where_nothing_can_be_planned_stock_goes_by_area() -> None:
 def test_another_currency_is_refused_before_the_work(tmp_path: Path) -> None:
     with pytest.raises(ProblemsError, match="USD"):
         _quoted(f"currency: USD\n{SPEC}", _rates(SPEC), tmp_path)
+    option = "options: [{name: Abroad, change: {currency: USD}}]"
+    with pytest.raises(ProblemsError, match="USD"):
+        _quoted(f"currency: EUR\n{SPEC}{option}\n", _rates(SPEC), tmp_path)
     assert not list(tmp_path.iterdir())
 
 

@@ -24,11 +24,12 @@ from rodwright.quote.rates import Rates
 from rodwright.unit import Unit
 from rodwright.way.answer import WayInAnswer
 from rodwright.wishes import SpecFile
+from rodwright.wishes.reading.options import option_specs
 
 if TYPE_CHECKING:
     from rodwright.trade.label_sheets import Paper
 
-_PDF, _JSON = "quote.pdf", "quote.json"
+_PDF, _XLSX, _JSON = "quote.pdf", "costing.xlsx", "quote.json"
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,11 +85,13 @@ def quote(
     from rodwright.paper.typesetting import refuse_without_typst
     from rodwright.quote.page import Offered, Quotation, quote_pdf
     from rodwright.quote.quote_json import quote_document
+    from rodwright.quote.workbook import costing_workbook
 
     target, others = Path(folder), beside(QUOTE_FILES)
     # Refuse before the work rather than after it.
     refuse_without_typst()
-    refuse_other_currency(spec, rack, rates)
+    for _, each in option_specs(spec):
+        refuse_other_currency(each, rack, rates)
     look_before(target, ours=QUOTE_FILES, beside=others, again=QUOTE_FILES.fullmatch)
     progress("planning what is cut, and counting what is done")
     ways = ways_of(spec, rates, rack)
@@ -116,12 +119,14 @@ def quote(
     ) as staging:
         pdf = quote_pdf(quotation, paper or usual_paper(unit), when)
         (staging / _PDF).write_bytes(pdf)
+        book = costing_workbook(unit.title, costings, levers, rates, unit.display_unit)
+        (staging / _XLSX).write_bytes(book)
         document = quote_document(unit.title, costings, levers, rates)
         (staging / _JSON).write_bytes(json_text(document))
     return Quoted(
         unit,
         target,
-        (_JSON, _PDF),
+        (_XLSX, _JSON, _PDF),
         findings,
         costings,
         levers,
