@@ -184,9 +184,10 @@ def test_one_to_start_from_has_every_operation(tmp_path: Path, unit: LengthUnit)
         new_rates(file, "GBP")
 
 
-def test_a_currency_that_is_none_writes_nothing(tmp_path: Path) -> None:
-    with pytest.raises(ProblemsError, match="currency"):
-        new_rates(tmp_path / "rates.yaml", "pounds")
+@pytest.mark.parametrize("code", ["pounds", "gbp", "£", "", "EUR\nhour: 1"])
+def test_a_currency_that_is_none_writes_nothing(tmp_path: Path, code: str) -> None:
+    with pytest.raises(ProblemsError, match="isn't the code of a currency"):
+        new_rates(tmp_path / "rates.yaml", code)
     assert not list(tmp_path.iterdir())
 
 

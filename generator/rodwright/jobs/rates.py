@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping
 from decimal import Decimal
 from difflib import get_close_matches
@@ -72,9 +73,16 @@ def new_rates(target: Path, currency: str = "EUR", *, inches: bool = False) -> N
         ProblemsError: the currency isn't a code, the file is there already, or it can't be
             written.
     """
-    text = starter_rates(currency, "in" if inches else "mm")
-    parse_rates(text, target)
-    write_new(text, target)
+    if not re.fullmatch("[A-Z]{3}", currency):
+        raise ProblemsError(
+            [
+                Problem(
+                    f"`{currency}` isn't the code of a currency",
+                    "Write its three capital letters by ISO 4217: `EUR`, `USD`.",
+                )
+            ]
+        )
+    write_new(starter_rates(currency, "in" if inches else "mm"), target)
 
 
 def refuse_other_currency(spec: SpecFile, rack: Rack | None, rates: Rates) -> None:
