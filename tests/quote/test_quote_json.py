@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import json
+import re
 from decimal import Decimal
+from pathlib import Path
 from typing import Any
 
 from hypothesis import given
 
-from kit.quotes import material, rates_of, some_rates, takings
+from kit.quotes import KINDS, STAGES, material, operation, rates_of, some_rates, takings
 from rodwright.quote.costing import cost
 from rodwright.quote.counted import Takings
 from rodwright.quote.levers import levers_of
@@ -47,3 +49,22 @@ def test_what_nobody_said_is_null() -> None:
     assert option["total"] is option["materials"][0]["amount"] is None
     assert (option["materials"][0]["count"], option["cost"]) == ("0.001", "0.00")
     assert option["missing"] == ["the price of `ash` under `prices:`"]
+
+
+def keys(value: Any) -> set[str]:
+    """All keys but those that are kinds of material or stages."""
+    if isinstance(value, dict):
+        named = {key for key in value if key not in (*KINDS, *STAGES)}
+        return named.union(*map(keys, value.values()))
+    return set().union(*map(keys, value)) if isinstance(value, list) else set()
+
+
+def test_the_page_tells_of_every_key() -> None:
+    job = Takings(
+        (material("stock", "ash", "2", "20.00"),), (operation("rip", "cutting", "7", "cut"),)
+    )
+    rates = rates_of()
+    document = quote_document("Alcove", [cost(job, rates)], {"": levers_of(job, rates)}, rates)
+    page = (Path(__file__).parents[2] / "docs" / "json.md").read_text(encoding="utf-8")
+    assert keys(document) - set(re.findall(r"`(\w+)`", page)) == set()
+    assert {"amount", "change", "minutes"} <= keys(document)
