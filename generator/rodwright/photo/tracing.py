@@ -6,7 +6,7 @@ Beside `describing.py` and `reflecting.py` the only module that imports either.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from importlib.util import find_spec
 from typing import Any
 
@@ -92,8 +92,8 @@ class Tracer:
         mitsuba.set_variant("scalar_rgb")
         # It warns of Ctrl-C, which is told elsewhere.
         mitsuba.set_log_level(mitsuba.LogLevel.Error)
-        self._surfaces: dict[Surface, Any] = {}
-        self._reflectances: dict[Surface, Any] = {}
+        self._surfaces: dict[object, Any] = {}
+        self._reflectances: dict[object, Any] = {}
 
     def trace(
         self,
@@ -151,9 +151,10 @@ class Tracer:
     def _surface(self, surface: Surface) -> Any:
         import mitsuba
 
-        if surface not in self._surfaces:
-            self._surfaces[surface] = mitsuba.load_dict(described(surface, colour_of))
-        return self._surfaces[surface]
+        same = _alike(surface)
+        if same not in self._surfaces:
+            self._surfaces[same] = mitsuba.load_dict(described(surface, colour_of))
+        return self._surfaces[same]
 
     def _shown(self, scene: Scene, shown: Callable[[Body], Any]) -> dict[str, Any]:
         """A scene that gives off a property of the bodies as light.
@@ -171,10 +172,16 @@ class Tracer:
         return made
 
     def _reflectance(self, body: Body) -> Any:
-        surface = body.surface
-        if surface not in self._reflectances:
-            self._reflectances[surface] = colour_of(surface.colour)
-        return self._reflectances[surface]
+        colour = body.surface.colour
+        if colour not in self._reflectances:
+            self._reflectances[colour] = colour_of(colour)
+        return self._reflectances[colour]
+
+
+def _alike(surface: Surface) -> object:
+    """What surfaces that are the same to Mitsuba have in common; textures are told apart by being
+    others."""
+    return tuple(getattr(surface, each.name) for each in fields(surface))
 
 
 _PATHS_A_PASS = 1_500_000
