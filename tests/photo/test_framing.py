@@ -4,6 +4,7 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from tests.kit.specs import unit_from
 
 from rodwright.geometry.boxes import Box
 from rodwright.photo.framing import (
@@ -13,8 +14,11 @@ from rodwright.photo.framing import (
     format_for,
     framed,
     on_picture,
+    side_of,
 )
 from rodwright.photo.scene import Camera
+from rodwright.pictures.opened import opened
+from rodwright.unit import Role
 
 SIZES = st.floats(100.0, 5000.0)
 BOXES = st.builds(
@@ -95,3 +99,16 @@ def test_what_stands_out_at_one_place_takes_no_room_at_others() -> None:
         for each in (camera, framed(both, 900, 600))
     ]
     assert away[0] < away[1] - 50
+
+
+@pytest.mark.parametrize(("hinge", "side"), [("left", 1), ("right", -1)])
+def test_open_doors_stand_away_from_the_camera(hinge: str, side: int) -> None:
+    unit = unit_from(
+        "size: {width: 500, height: 900, depth: 300}\n",
+        interior={"doors": {"count": 1, "hinges": hinge}},
+    )
+    assert side_of(unit) == side
+    assert side_of(opened(unit)) == side
+    (door,) = (part for part in opened(unit).parts if part.role is Role.DOOR)
+    middle = unit.envelope.centre[0]
+    assert (door.bounds().centre[0] - middle) * side < 0

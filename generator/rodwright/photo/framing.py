@@ -19,7 +19,7 @@ EYE_HEIGHT = 1500.0
 TURN = 14.0
 """How far to one side the camera stands, degrees about the unit's middle; common practice, no
 source."""
-MARGIN = 0.09
+MARGIN = 0.08
 """Left free at either side of what is photographed, where it is tight: a share of the picture."""
 SHORTEST, LONGEST = 35.0, 50.0
 """Focal lengths in mm, for a picture whose longer side is 36 mm; common practice, no source."""
@@ -42,12 +42,9 @@ def side_of(unit: Unit) -> Side:
     ceiling = unit.surroundings.ceiling
     if ceiling and abs(ceiling[1][0]) > abs(ceiling[1][1]):
         return -1 if ceiling[1][0] > 0 else 1
-    at_left = 0
-    for motion in unit.motions:
-        if isinstance(motion, Swing):
-            middle = Box.of_boxes(unit.part(ref).bounds() for ref in motion.refs).centre[0]
-            at_left += 1 if motion.hinge[0] < middle else -1
-    return 1 if at_left >= 0 else -1
+    # Hinged at its left, a door opens clockwise seen from above, and then stands at its left.
+    swings = [motion.angle for motion in unit.motions if isinstance(motion, Swing)]
+    return 1 if sum(angle < 0 for angle in swings) * 2 >= len(swings) else -1
 
 
 def format_for(box: Box, size: int) -> tuple[int, int]:
