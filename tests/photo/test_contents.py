@@ -9,12 +9,11 @@ import pytest
 from tests.kit.specs import unit_from
 
 from rodwright.geometry.boxes import Box
-from rodwright.photo.contents import contents_of
-from rodwright.photo.contents.arranging import ON_TOP, things_in
+from rodwright.photo.contents import Thing, bodies_of, things_in
+from rodwright.photo.contents.arranging import ON_TOP
 from rodwright.photo.contents.free import FreeRoom
 from rodwright.photo.contents.kinds import kind_of
 from rodwright.photo.contents.shapes import book, folded, leant_size, loft
-from rodwright.photo.contents.things import Thing
 from rodwright.photo.scene import Body, Surface
 from rodwright.pictures.opened import opened
 from rodwright.setout import set_out
@@ -147,7 +146,7 @@ def test_coats_hang_from_their_rail_between_its_uprights() -> None:
 
 def test_equal_seeds_give_equal_things_and_others_others() -> None:
     unit = unit_of("niche-shelf")
-    one, again, other = contents_of(unit, 3), contents_of(unit, 3), contents_of(unit, 4)
+    one, again, other = (bodies_of(things_in(unit, seed)) for seed in (3, 3, 4))
     assert len(one) == len(again)
     for body, same in zip(one, again, strict=True):
         assert np.array_equal(body.points, same.points)

@@ -46,7 +46,7 @@ def side_by_side(
     if not options:
         raise ValueError("no options to show")
     box = Box.of_boxes(unit.envelope for _, unit in options)
-    camera = camera_of(options[0][1], box, quality.size)
+    camera = camera_of(options[0][1], [box], quality.size)
     tracer, pictures = Tracer(), []
     # One exposure for all, so that dark wood is darker than white paint.
     meter = meter_of(options[0][1], "closed", quality.size, seed, tracer)

@@ -44,12 +44,11 @@ _TIGHT = 2.0
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Room:
-    """A room's bodies and lamps, and what its light asks of the exposure."""
+    """A room's bodies and lamps, and the light from where nothing stands."""
 
     bodies: tuple[Body, ...]
     lamps: tuple[Lamp, ...]
     sky: Colour
-    exposure: float
 
 
 def floor_under(unit: Unit) -> float:
@@ -77,7 +76,7 @@ def room_round(unit: Unit, camera: Camera, *, seed: int = 0) -> Room:
     made = [*_floor(unit, box, recess, seed), *_walls(unit, box, recess, wall)]
     made += [*_skirtings(unit, box, recess, wall), *obstacle_bodies(unit, box, recess)]
     lamps = light_in(box, unit.envelope, window)
-    return Room(tuple(made), lamps, (0.0, 0.0, 0.0), 1.0)
+    return Room(tuple(made), lamps, (0.0, 0.0, 0.0))
 
 
 def plain_room(shown: Box, camera: Camera, *, seed: int = 0) -> Room:
@@ -89,7 +88,7 @@ def plain_room(shown: Box, camera: Camera, *, seed: int = 0) -> Room:
     low, high = box.low[:2], box.high[:2]
     made = [*boards(low, high, floor, seed), *_bodies(_plain_walls(box), None)]
     lamps = light_in(box, shown, -_side_of(camera))
-    return Room(tuple(made), lamps, (0.0, 0.0, 0.0), 1.0)
+    return Room(tuple(made), lamps, (0.0, 0.0, 0.0))
 
 
 def _wall_behind(unit: Unit) -> float:

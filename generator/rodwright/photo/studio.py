@@ -37,7 +37,7 @@ def studio_round(box: Box, floor: float) -> Room:
         np.array(box.centre),
         side,
     )
-    return Room((_cove(large, (x, y, floor)),), (lamp,), _SKY, 1.0)
+    return Room((_cove(large, (x, y, floor)),), (lamp,), _SKY)
 
 
 def _cove(large: float, middle: tuple[float, float, float]) -> Body:

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Sequence
 
 from rodwright.geometry.boxes import Box
-from rodwright.geometry.vectors import Vector
 from rodwright.photo.bodies import unit_bodies
-from rodwright.photo.contents import contents_of
+from rodwright.photo.contents import bodies_of, things_in
 from rodwright.photo.framing import format_for, framed, side_of
 from rodwright.photo.room import Room, floor_under, plain_room, room_round
 from rodwright.photo.scene import Body, Camera, Scene
@@ -36,24 +35,23 @@ def closed(
     Raises:
         ValueError: a part's workings leave no single solid.
     """
-    camera = camera or camera_of(unit, unit.envelope, size)
-    return _in_room(unit, unit, camera, size, seed, contents)
+    return _in_room(unit, unit, size, seed, contents, camera)
 
 
 def open_view(unit: Unit, size: int, *, seed: int = 0, contents: bool = False) -> Scene:
     """The unit with its doors and drawers open; as :func:`closed` otherwise."""
-    stands = opened(unit)
-    shown = Box.of_boxes([unit.envelope, *(part.bounds() for part in stands.parts)])
-    return _in_room(unit, stands, camera_of(stands, shown, size), size, seed, contents)
+    return _in_room(unit, opened(unit), size, seed, contents, None)
 
 
 def apart(unit: Unit, size: int, *, seed: int = 0, contents: bool = False) -> Scene:
     """The parts moved apart, without contents; as :func:`closed` otherwise."""
     del contents
     moves = explode(unit)
-    box = _moved_box(unit, moves)
+    shown = [part.bounds().moved(moves[part.ref]) for part in unit.parts]
+    box = Box.of_boxes(shown)
     width, height = format_for(box, size)
-    camera = framed(box, width, height, floor=box.low[2], side=side_of(unit))
+    side = side_of(unit)
+    camera = framed(box, width, height, showing=shown, floor=box.low[2], side=side)
     bodies = unit_bodies(unit, moves, texel=texel_of(unit, size), seed=seed)
     return _scene(bodies, plain_room(box, camera, seed=seed), camera)
 
@@ -67,10 +65,12 @@ def shots_of(unit: Unit) -> tuple[Shot, ...]:
     return tuple(name for name in SHOTS if name != "open" or unit.motions)
 
 
-def camera_of(unit: Unit, shown: Box, size: int) -> Camera:
-    """The camera before a unit that shows all of a box (unit frame, mm)."""
-    width, height = format_for(shown, size)
-    return framed(shown, width, height, floor=floor_under(unit), side=side_of(unit))
+def camera_of(unit: Unit, shown: Sequence[Box], size: int) -> Camera:
+    """The camera before a unit that shows all of some boxes (unit frame, mm)."""
+    box = Box.of_boxes(shown)
+    width, height = format_for(box, size)
+    floor, side = floor_under(unit), side_of(unit)
+    return framed(box, width, height, showing=shown, floor=floor, side=side)
 
 
 def texel_of(unit: Unit, size: int) -> float:
@@ -81,24 +81,17 @@ def texel_of(unit: Unit, size: int) -> float:
 
 
 def _in_room(
-    unit: Unit, stands: Unit, camera: Camera, size: int, seed: int, contents: bool
+    unit: Unit, stands: Unit, size: int, seed: int, contents: bool, camera: Camera | None
 ) -> Scene:
     bodies = unit_bodies(unit, {}, texel=texel_of(unit, size), seed=seed, stands=stands)
+    shown = [part.bounds() for part in stands.parts]
     if contents:
-        bodies += contents_of(stands, seed)
+        things = things_in(stands, seed)
+        bodies += bodies_of(things)
+        shown += [thing.box for thing in things]
+    camera = camera or camera_of(stands, shown, size)
     return _scene(bodies, room_round(stands, camera, seed=seed), camera)
 
 
 def _scene(bodies: tuple[Body, ...], room: Room, camera: Camera) -> Scene:
     return Scene((*bodies, *room.bodies), room.lamps, camera, room.sky)
-
-
-def _moved_box(unit: Unit, moves: Mapping[str, Vector]) -> Box:
-    points = []
-    for part in unit.parts:
-        box, move = part.bounds(), moves[part.ref]
-        points += [
-            (corner[0] + move[0], corner[1] + move[1], corner[2] + move[2])
-            for corner in (box.low, box.high)
-        ]
-    return Box.of_points(points)

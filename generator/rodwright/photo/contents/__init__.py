@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from rodwright.photo.contents.arranging import things_in
 from rodwright.photo.contents.shapes import joined
+from rodwright.photo.contents.things import Thing
 from rodwright.photo.scene import Body
-from rodwright.unit import Unit
 
-__all__ = ["contents_of"]
+__all__ = ["Thing", "bodies_of", "things_in"]
 
 
-def contents_of(unit: Unit, seed: int) -> tuple[Body, ...]:
-    """Things on the shelves of a unit, at most as heavy as what it is said to carry; equal seeds
-    give equal things.  A unit that stands open has them where its parts are then."""
-    return joined(body for thing in things_in(unit, seed) for body in thing.bodies)
+def bodies_of(things: Iterable[Thing]) -> tuple[Body, ...]:
+    """Things as bodies of a scene, those of one surface in one."""
+    return joined(body for thing in things for body in thing.bodies)

@@ -53,7 +53,9 @@ class Bed:
 
 
 def things_in(unit: Unit, seed: int) -> tuple[Thing, ...]:
-    """All that is shown in and on a unit."""
+    """What is shown on the shelves, in the drawers and on the rails of a unit, at most as heavy as
+    what it is said to carry; equal seeds give equal things.  In a unit that stands open things are
+    where its parts are then."""
     free = FreeRoom.of(unit)
     things: list[Thing] = []
     for number, load in enumerate(unit.loading.loads):
