@@ -1,9 +1,11 @@
 """The room round a unit: the opening as measured, light, and a place for the camera."""
 
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
 import pytest
+from tests.kit.specs import unit_from
 
 from rodwright.geometry.boxes import Box
 from rodwright.photo.framing import framed, side_of
@@ -137,3 +139,72 @@ def test_a_plain_room_lies_round_what_is_taken_apart() -> None:
     assert points[:, 2].max() > shown.high[2]
     assert points[:, 1].max() > shown.high[1]
     assert np.isclose(points[:, 2], shown.low[2] - 2.0).any()
+
+
+SIZE = "size: {width: 800, height: 2000, depth: 300}\n"
+
+
+def test_a_hung_unit_has_its_floor_below_and_the_wall_behind() -> None:
+    unit = unit_from("size: {width: 800, height: 700, depth: 300}\nhung: true\n")
+    floor = floor_under(unit)
+    # In reach: its underside at 1350, its top at 2050.
+    assert floor == -1350.0
+    room = room_round(unit, before(unit))
+    points = np.concatenate([body.points for body in room.bodies])
+    assert points[:, 2].min() == pytest.approx(floor - 2.0)
+    assert named(room.bodies, "walls").points[:, 1].max() == pytest.approx(300.0)
+    assert floor_under(unit_from("size: {width: 800, height: 2000, depth: 300}\nhung: true\n")) == (
+        -300.0
+    )
+    assert floor_under(unit_from(SIZE)) == 0.0
+
+
+def test_a_unit_keeps_off_the_wall_by_its_skirting_unless_it_is_fixed_there() -> None:
+    walls = {
+        wall: named(room_round(unit, before(unit)).bodies, "walls").points[:, 1].max()
+        for wall in (None, "masonry")
+        for unit in [unit_from(SIZE, **({"wall": wall} if wall else {}))]
+    }
+    assert walls[None] == pytest.approx(318.0)
+    assert walls["masonry"] == pytest.approx(300.0)
+
+
+def test_what_it_is_cut_round_runs_on_past_the_unit() -> None:
+    wishes = [
+        {"kind": "skirting", "height": 140, "depth": 18},
+        {"kind": "pipe", "runs": "upright", "at": [400, 60], "diameter": 22},
+    ]
+    unit = unit_from(SIZE, back={"stock": "thin"}, cutouts=wishes)
+    bodies = room_round(unit, before(unit)).bodies
+    skirting, pipe = named(bodies, "skirting 0").points, named(bodies, "pipe 1").points
+    assert skirting[:, 0].min() < -1000
+    assert skirting[:, 0].max() > 1800
+    assert skirting[:, 1].min() == pytest.approx(282.0)
+    assert pipe[:, 2].min() == pytest.approx(0.0)
+    assert pipe[:, 2].max() == pytest.approx(named(bodies, "ceiling").points[:, 2].max())
+    middle = (400.0, 300.0 - 60.0)
+    assert np.hypot(*(pipe[:, :2] - middle).T) == pytest.approx(11.0)
+    assert not any(body.name == "skirtings" for body in bodies)
+
+
+def test_an_opening_of_which_little_is_known_is_square_round_the_unit() -> None:
+    unit = unit_of("niche-shelf")
+    assert unit.opening
+    bare = replace(unit, opening=replace(unit.opening, shape=None, front=None, depth=None))
+    walls = named(room_round(bare, before(bare)).bodies, "walls").points
+    low, high = bare.envelope.low, bare.envelope.high
+    at_front = walls[np.isclose(walls[:, 1], low[1])]
+    spare = (bare.opening.width - bare.size[0]) / 2  # type: ignore[union-attr]
+    for x in (low[0] - spare, high[0] + spare):
+        assert np.isclose(at_front[:, 0], x).any()
+    assert walls[:, 1].max() > high[1]
+
+
+def test_a_carpet_is_no_boards() -> None:
+    names = [
+        {body.name for body in room_round(unit, before(unit)).bodies}
+        for unit in (unit_from(SIZE), unit_from(SIZE, floor="carpet"))
+    ]
+    assert "boards 0" in names[0]
+    assert "boards 0" not in names[1]
+    assert "carpet" in names[1]
