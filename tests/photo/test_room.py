@@ -13,7 +13,7 @@ from rodwright.photo.planes import cut_off, faces, sides_of
 from rodwright.photo.room import floor_under, moulded, plain_room, room_round
 from rodwright.photo.scene import Body, Camera, Surface
 from rodwright.setout import set_out
-from rodwright.unit import Unit
+from rodwright.unit import LinePoint, OpeningPlane, Unit
 from rodwright.wishes import read_spec
 
 MODELS = sorted(Path(__file__).parents[2].glob("models/*.yaml"))
@@ -208,3 +208,22 @@ def test_a_carpet_is_no_boards() -> None:
     assert "boards 0" in names[0]
     assert "boards 0" not in names[1]
     assert "carpet" in names[1]
+
+
+def test_an_opening_that_narrows_to_the_rear_has_its_reveals_look_inwards() -> None:
+    unit = unit_of("reading-alcove")
+    assert unit.opening
+    assert unit.opening.shape
+    corners = ((-30.0, -4.0), (1190.0, 2.0), (1195.0, 2015.0), (-20.0, 2040.0))
+    bellied = (LinePoint(-4.0, -30.0), LinePoint(900.0, -15.0), LinePoint(2040.0, -20.0))
+    rear = replace(OpeningPlane.straight(corners), left=bellied)
+    opening = replace(unit.opening, shape=replace(unit.opening.shape, rear=rear))
+    walls = named(room_round(replace(unit, opening=opening), before(unit)).bodies, "walls")
+    at_rear = walls.points[np.isclose(walls.points[:, 1], walls.points[:, 1].max())][:, [0, 2]]
+    for corner in (*corners[2:], (-15.0, 900.0), (-30.0, 0.0), (1190.0, 0.0)):
+        assert np.linalg.norm(at_rear - corner, axis=1).min() < 1e-6
+    middles = walls.points[walls.triangles].mean(axis=1)
+    assert unit.opening.front is not None
+    reveals = middles[:, 1] > unit.opening.front + 1
+    inwards = np.array([600.0, 100.0, 1000.0]) - middles[reveals]
+    assert (np.einsum("ij,ij->i", inwards, walls.normals[walls.triangles[reveals, 0]]) > 0).all()
