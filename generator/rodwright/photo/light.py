@@ -16,7 +16,7 @@ _WINDOW_RADIANCE, _FILL_RADIANCE = 10.0, 1.15
 """How strongly each shines (a choice: the side away from the window keeps its drawing)."""
 _SILL, _HEAD, _WIDE = 800.0, 2250.0, 1900.0
 """Heights of a window above the floor, and its width, mm (common practice, no source)."""
-_BEFORE = 500.0
+_BEFORE = 700.0
 """How far before the unit it begins, mm (a choice): its light falls on the front aslant."""
 _OFF = 20.0
 

@@ -36,7 +36,7 @@ practice, no source)."""
 SKIRTING_HEIGHT, SKIRTING_DEPTH = 120.0, 16.0
 """mm (common practice, no source)."""
 _EASED = 5.0
-_BESIDE, _BEHIND_CAMERA, _AHEAD = 1500.0, 900.0, 4200.0
+_BESIDE, _BEHIND_CAMERA, _AHEAD = 2100.0, 900.0, 4200.0
 """Room at either side of the unit, behind the camera and, at least, before the unit, mm (a
 choice)."""
 _TIGHT = 2.0
