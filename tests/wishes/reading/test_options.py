@@ -8,9 +8,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from rodwright.checks import check_parts
+from rodwright.checks.findings import Severity
+from rodwright.jobs.new import model_names, model_path
 from rodwright.problems import ProblemsError
 from rodwright.setout import set_out, set_out_options
-from rodwright.wishes.reading.files import parse_spec
+from rodwright.unit import Role
+from rodwright.wishes.reading.files import parse_spec, read_spec
 from rodwright.wishes.reading.options import laid_over, option_specs
 
 PLAIN = """title: Box
@@ -176,3 +180,11 @@ def test_a_key_written_twice_in_an_option_is_told() -> None:
     assert told("  - {name: A, change: {finish: oil, finish: paint}}\n") == [
         (10, 37, "`finish` is written twice: here and in line 10, column 24")
     ]
+
+
+@pytest.mark.parametrize("name", model_names())
+def test_options_of_ready_models_are_sound(name: str) -> None:
+    _, *options = set_out_options(read_spec(model_path(name)))
+    for _, unit in options:
+        assert all(part.finish is not None for part in unit.parts if part.role is not Role.RUNNER)
+        assert all(each.severity is not Severity.ERROR for each in check_parts(unit))
