@@ -48,7 +48,10 @@ def render(
     ] = 0,
     json: Json = False,
 ) -> None:
-    """Photograph the unit in a room: closed, open, taken apart; its options; moving pictures."""
+    """Photograph the unit in a room: closed, open, taken apart; its options; moving pictures.
+
+    Leaves with 1 on an error finding.
+    """
     import rodwright
     from rodwright_cli import show
 
@@ -73,3 +76,4 @@ def render(
         show.errors(made.findings)
         for name in made.files:
             say(str(made.folder / name))
+    raise typer.Exit(show.exit_code(made.findings))

@@ -50,11 +50,12 @@ def refuse_without_mitsuba() -> None:
     missing = [each for each in ("mitsuba", "pyoidn") if find_spec(each) is None]
     if missing:
         words = " and ".join(missing)
+        lacking, them = ("aren't", "them") if len(missing) > 1 else ("isn't", "it")
         raise ProblemsError(
             [
                 Problem(
-                    f"{words}, which photographs are made with, isn't installed",
-                    f"Install it: `pip install {' '.join(missing)}`.",
+                    f"{words}, which photographs are made with, {lacking} installed",
+                    f"Install {them}: `pip install {' '.join(missing)}`.",
                 )
             ]
         )
