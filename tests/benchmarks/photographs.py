@@ -33,8 +33,8 @@ def main() -> None:
     spec = rodwright.read_spec(Path(__file__).parents[2] / "models" / f"{_MODEL}.yaml")
     unit = laid_unit(rodwright.set_out(spec))
     tracer = Tracer()
-    meter = meter_of(unit, "closed", _SIZE, 0, tracer)
     scene = closed(unit, _SIZE)
+    meter = meter_of(scene, tracer)
 
     def picture(samples: int, seed: int) -> tuple[np.ndarray, float]:
         begun = time.process_time()

@@ -49,7 +49,8 @@ def side_by_side(
     camera = camera_of(options[0][1], [box], quality.size)
     tracer, pictures = Tracer(), []
     # One exposure for all, so that dark wood is darker than white paint.
-    meter = meter_of(options[0][1], "closed", quality.size, seed, tracer)
+    empty = closed(options[0][1], quality.size, seed=seed, camera=camera)
+    meter = meter_of(empty, tracer)
     for name, unit in options:
 
         def told(share: float, name: str = name) -> None:

@@ -6,9 +6,10 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from rodwright.photo.developing import Meter, developed, jpeg, metered
+from rodwright.photo.scene import Scene
 from rodwright.photo.stamp import Shot, stamp_of
 from rodwright.photo.tracing import Quality, Tracer
-from rodwright.photo.views import SHOTS
+from rodwright.photo.views import SHOTS, closed
 from rodwright.unit import Unit
 
 Progress = Callable[[str, float], object]
@@ -44,8 +45,9 @@ def photographs(
             progress(name, share)
 
         told(0.0)
-        meter = meter_of(unit, "apart" if name == "apart" else "closed", quality.size, seed, tracer)
         scene = SHOTS[name](unit, quality.size, seed=seed, contents=contents)
+        empty = name == "apart" or (name == "closed" and not contents)
+        meter = meter_of(scene if empty else closed(unit, quality.size, seed=seed), tracer)
         traced = tracer.trace(scene, quality, seed=seed, progress=told)
         made[name] = jpeg(developed(traced, meter), stamp_of(unit, name))
     return made
@@ -55,10 +57,9 @@ _METERED = Quality(96, 32)
 """Of the picture that the light is metered on."""
 
 
-def meter_of(unit: Unit, shot: Shot, size: int, seed: int, tracer: Tracer) -> Meter:
-    """What a unit is exposed by: a small picture of it, empty, so that its photographs of any size
-    are as light as each other, open or closed, with contents or without."""
-    scene = SHOTS[shot](unit, size, seed=seed)
+def meter_of(scene: Scene, tracer: Tracer) -> Meter:
+    """What the photographs of a unit are exposed by: a small one of it closed and empty, so that
+    they are as light as each other at any size, open or closed, with contents or without."""
     camera, share = scene.camera, _METERED.size / max(scene.camera.width, scene.camera.height)
     small = replace(camera, width=round(camera.width * share), height=round(camera.height * share))
     return metered(tracer.trace(replace(scene, camera=small), _METERED))
