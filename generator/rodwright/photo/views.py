@@ -52,7 +52,7 @@ def apart(unit: Unit, size: int, *, seed: int = 0, contents: bool = False) -> Sc
     width, height = format_for(box, size)
     side = side_of(unit)
     camera = framed(box, width, height, showing=shown, floor=box.low[2], side=side)
-    bodies = unit_bodies(unit, moves, texel=texel_of(unit, size), seed=seed)
+    bodies = unit_bodies(unit, moves, texel=texel_of(unit, size), seed=seed, eye=camera.eye)
     return _scene(bodies, plain_room(box, camera, seed=seed), camera)
 
 
@@ -83,13 +83,13 @@ def texel_of(unit: Unit, size: int) -> float:
 def _in_room(
     unit: Unit, stands: Unit, size: int, seed: int, contents: bool, camera: Camera | None
 ) -> Scene:
-    bodies = unit_bodies(unit, {}, texel=texel_of(unit, size), seed=seed, stands=stands)
     shown = [part.bounds() for part in stands.parts]
-    if contents:
-        things = things_in(stands, seed)
-        bodies += bodies_of(things)
-        shown += [thing.box for thing in things]
+    things = things_in(stands, seed) if contents else ()
+    shown += [thing.box for thing in things]
     camera = camera or camera_of(stands, shown, size)
+    texel = texel_of(unit, size)
+    bodies = unit_bodies(unit, {}, texel=texel, seed=seed, stands=stands, eye=camera.eye)
+    bodies += bodies_of(things)
     return _scene(bodies, room_round(stands, camera, seed=seed), camera)
 
 

@@ -15,11 +15,16 @@ from rodwright.photo.bodies.easing import Patch
 from rodwright.photo.bodies.outlines import Array, Indices, across
 from rodwright.photo.scene import Texture
 
-Reflectance = Callable[[Array, Array], NDArray[np.floating]]
-"""Reflectance (n, 3), linear, at points and normals (n, 3)."""
+Reflectance = Callable[[Array, Array, float], NDArray[np.floating]]
+"""Reflectance (n, 3), linear, at points and normals (n, 3), for texels of so many mm."""
 
 _BORDER = 1
 """Pixels round each picture that show what lies beyond it, so that no seam shows."""
+_NARROW = 45.0
+"""Faces narrower than this (mm) are the edges of boards: plies and end grain need texels half as
+large."""
+_ONE_COLOUR = 1000.0
+"""Texels (mm) of small patches, which lie within one."""
 _AT_ONCE = 200_000
 """Points that are asked for at once, at most twice as many."""
 _STEPS = 4096
@@ -82,9 +87,9 @@ def _paint(
     waiting: list[tuple[Array, Array]] = []
     places: list[tuple[slice, slice]] = []
 
-    def flush() -> None:
+    def flush(texel: float) -> None:
         spots, out = (np.concatenate(each) for each in zip(*waiting, strict=True))
-        shown, done = encoded(reflectance(spots, out)), 0
+        shown, done = encoded(reflectance(spots, out, texel)), 0
         for rows, columns in places:
             high, wide = rows.stop - rows.start, columns.stop - columns.start
             pixels[rows, columns] = shown[done : done + wide * high].reshape(high, wide, 3)
@@ -92,18 +97,21 @@ def _paint(
         waiting.clear()
         places.clear()
 
-    for picture, (left, top) in zip(pictures, corners, strict=True):
-        spots, out = _spots(picture)
-        wide, high = picture.size
-        step = max(1, _AT_ONCE // wide)
-        for row in range(0, high, step):
-            those = slice(row * wide, min(row + step, high) * wide)
-            waiting.append((spots[those], out[those]))
-            places.append((slice(top + row, top + min(row + step, high)), slice(left, left + wide)))
-            if sum(len(each) for each, _ in waiting) > _AT_ONCE:
-                flush()
-    if waiting:
-        flush()
+    for texel in sorted({each.texel for each in pictures}):
+        for picture, (left, top) in zip(pictures, corners, strict=True):
+            if picture.texel != texel:
+                continue
+            spots, out = _spots(picture)
+            wide, high = picture.size
+            step = max(1, _AT_ONCE // wide)
+            for row in range(0, high, step):
+                last = min(row + step, high)
+                waiting.append((spots[row * wide : last * wide], out[row * wide : last * wide]))
+                places.append((slice(top + row, top + last), slice(left, left + wide)))
+                if sum(len(each) for each, _ in waiting) > _AT_ONCE:
+                    flush(texel)
+        if waiting:
+            flush(texel)
 
 
 def encoded(linear: NDArray[np.floating]) -> NDArray[np.uint8]:
@@ -117,8 +125,13 @@ def encoded(linear: NDArray[np.floating]) -> NDArray[np.uint8]:
 
 
 def _pictures(patch: Patch, texel: float) -> Iterator[Picture]:
+    if patch.is_small:
+        yield _picture(patch, patch.triangles, _any_way(patch), _ONE_COLOUR)
+        return
     if patch.flat is not None:
-        yield _picture(patch, patch.triangles, patch.flat, texel)
+        made = _picture(patch, patch.triangles, patch.flat, texel)
+        narrow = min(made.size) < _NARROW / texel
+        yield _picture(patch, patch.triangles, patch.flat, texel / 2) if narrow else made
         return
     corners = patch.points[patch.triangles]
     out = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
@@ -131,6 +144,11 @@ def _pictures(patch: Patch, texel: float) -> Iterator[Picture]:
                 normal = np.zeros(3)
                 normal[which] = 1.0 if ahead else -1.0
                 yield _picture(patch, patch.triangles[those], normal, texel)
+
+
+def _any_way(patch: Patch) -> Array:
+    """The way a small patch faces; of the wall of a hole, that of one of its triangles."""
+    return patch.normals[patch.triangles[0, 0]] if patch.flat is None else patch.flat
 
 
 def _picture(patch: Patch, triangles: Indices, out: Array, texel: float) -> Picture:
@@ -150,15 +168,17 @@ def _spots(picture: Picture) -> tuple[Array, Array]:
     used = np.unique(picture.triangles)
     points = picture.patch.points[used]
     if picture.patch.flat is None:
-        level = _heights(picture, across_, upwards).reshape(-1)
+        level = _heights(picture, across_, upwards)
         out = picture.patch.normals[used].sum(axis=0)
-        out /= np.linalg.norm(out)
+        out = out / np.linalg.norm(out) if np.linalg.norm(out) > 1e-6 else picture.frame[:, 2]
     else:
         # The eased edges lie lower, by less than anything that is seen in wood.
-        level = np.full(wide * high, (points @ picture.frame[:, 2]).max())
+        level = np.full((high, wide), (points @ picture.frame[:, 2]).max())
         out = picture.frame[:, 2]
-    grid = np.column_stack([np.tile(across_, high), np.repeat(upwards, wide), level])
-    return grid @ picture.frame.T, np.broadcast_to(out, (wide * high, 3))
+    right, up, ahead = picture.frame.T
+    # A product of matrices would wake threads, for more time than it takes.
+    grid = across_[None, :, None] * right + upwards[:, None, None] * up + level[:, :, None] * ahead
+    return grid.reshape(-1, 3), np.broadcast_to(out, (wide * high, 3))
 
 
 def _heights(picture: Picture, across_: Array, upwards: Array) -> Array:

@@ -25,6 +25,8 @@ _FLAT = 1e-4
 """How far (mm) the points of a flat face may lie off its plane."""
 _SAME = 6
 """Digits, of mm, in which points that are one agree."""
+_SMALL = 15.0
+"""Most extent (mm) of what has one colour."""
 _ENDS = 1.5
 """At the ends of an edge its round goes over into the corner's, along so many widths of it."""
 _LEAST = 0.5
@@ -42,6 +44,11 @@ class Patch:
     normals: Array
     triangles: Indices
     flat: Array | None
+
+    @property
+    def is_small(self) -> bool:
+        """Whether it is too small for wood to vary on it: the walls and floors of small holes."""
+        return bool(np.ptp(self.points, axis=0).max() < _SMALL)
 
 
 @lru_cache(maxsize=4096)

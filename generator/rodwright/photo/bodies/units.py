@@ -12,6 +12,7 @@ from rodwright.geometry.vectors import Vector
 from rodwright.photo.bodies.atlas import textured
 from rodwright.photo.bodies.easing import eased, whole
 from rodwright.photo.bodies.outlines import Array
+from rodwright.photo.bodies.seen import Standing, seen
 from rodwright.photo.bodies.ware import SURFACES, gathered, ware_body
 from rodwright.photo.finished import finished_colour, finished_surface
 from rodwright.photo.scene import Body, Colour, Surface
@@ -23,6 +24,11 @@ from rodwright.unit.finish import Finish
 _EASED = {"board": 1.2, "sheet": 0.7}
 """How far the arrises of boards and of sheets are rounded, mm: by hand, with a block (common
 practice, no source)."""
+_UNSEEN, _COARSE = 6.0, 8.0
+"""Texels of what is seen at most in reflections: so many times as large, and at least so many
+mm."""
+_WOOD, _WAXED = "#d2ab7c", Finish("lacquer")
+"""Wooden knobs: beech, lacquered; by eye, no source."""
 
 
 def unit_bodies(
@@ -32,49 +38,66 @@ def unit_bodies(
     texel: float,
     seed: int = 0,
     stands: Unit | None = None,
+    eye: Vector | None = None,
 ) -> tuple[Body, ...]:
     """Every part of a unit, each moved by ``moves`` (mm, by ref), and what is bought in with it.
 
     ``texel`` is how fine textures are, mm a pixel; equal seeds give equal figure.  ``stands`` is
-    the same unit with its doors and drawers as they stand, if they are open.
+    the same unit with its doors and drawers as they stand, if they are open.  What an ``eye`` there
+    doesn't see has coarse textures; where many pictures are taken from many places, leave it out:
+    textures are kept, and made anew only for what wasn't seen before.
 
     Raises:
         ValueError: a part's workings leave no single solid.
     """
-
-    def placed(body: Body, ref: str) -> Body:
-        part = (stands or unit).part(ref)
-        return _placed(body, part, moves.get(ref, (0.0, 0.0, 0.0)))
-
-    parts = [placed(_part_body(part, texel, seed), part.ref) for part in unit.parts]
+    matrices = {
+        part.ref: _matrix(part, moves.get(part.ref, (0.0, 0.0, 0.0)))
+        for part in (stands or unit).parts
+    }
+    patches = [eased(part.shape, _EASED[part.blank.stock.kind]) for part in unit.parts]
+    shown: list[tuple[bool, ...]] = [(True,) * len(each) for each in patches]
+    if eye is not None:
+        standing = [
+            Standing(each, part.blank.size, matrices[part.ref], looks_of(part, seed).clear)
+            for part, each in zip(unit.parts, patches, strict=True)
+        ]
+        shown = seen(eye, standing)
+    parts = [
+        _placed(_part_body(part, fine, texel, seed), matrices[part.ref])
+        for part, fine in zip(unit.parts, shown, strict=True)
+    ]
     ware = [
-        placed(ware_body(those, _ware_surface(unit.part(ref), of)), ref)
+        _placed(ware_body(those, _ware_surface(of)), matrices[ref])
         for (ref, of), those in gathered(unit.fittings).items()
     ]
     return (*parts, *ware)
 
 
-def _ware_surface(part: Part, ware: Ware) -> Surface:
-    """What a bought-in piece is of; a wooden one has the colour and the finish of its part."""
+def _ware_surface(ware: Ware) -> Surface:
+    """What a bought-in piece is of."""
     if ware != "wood":
         return SURFACES[ware]
-    bare = np.array(linear_of(part.blank.stock.colour))
-    red, green, blue = finished_colour(bare, part.finish).tolist()
-    return finished_surface((red, green, blue), part.blank.stock.material, part.finish)
+    red, green, blue = finished_colour(np.array(linear_of(_WOOD)), _WAXED).tolist()
+    return finished_surface((red, green, blue), "beech", _WAXED)
 
 
-def _placed(body: Body, part: Part, move: Vector) -> Body:
+def _matrix(part: Part, move: Vector) -> Array:
     matrix = np.array(part.placement.matrix())
+    matrix[:3, 3] += move
+    return matrix
+
+
+def _placed(body: Body, matrix: Array) -> Body:
     return replace(
         body,
-        points=body.points @ matrix[:3, :3].T + matrix[:3, 3] + np.array(move),
+        points=body.points @ matrix[:3, :3].T + matrix[:3, 3],
         normals=body.normals @ matrix[:3, :3].T,
     )
 
 
 @lru_cache(maxsize=1024)
-def _part_body(part: Part, texel: float, seed: int) -> Body:
-    """A part in its own frame."""
+def _part_body(part: Part, shown: tuple[bool, ...], texel: float, seed: int) -> Body:
+    """A part in its own frame, the patches that are seen in texels so fine."""
     patches = eased(part.shape, _EASED[part.blank.stock.kind])
     looks, material = looks_of(part, seed), part.blank.stock.material
     even = _even(looks, part.finish)
@@ -82,13 +105,14 @@ def _part_body(part: Part, texel: float, seed: int) -> Body:
         surface = replace(finished_surface(even, material, part.finish), clear=looks.clear)
         return Body(part.ref, *whole(patches), surface)
 
-    def reflectance(points: Array, normals: Array) -> Array:
-        return finished_colour(
-            looks.reflectance(points, normals, texel).astype(np.float64), part.finish
-        )
+    def reflectance(points: Array, normals: Array, fine: float) -> Array:
+        bare = looks.reflectance(points, normals, fine)
+        return finished_colour(bare.astype(np.float64), part.finish)
 
+    coarse = max(_UNSEEN * texel, _COARSE)
+    texels = [texel if fine else coarse for fine in shown]
     points, normals, triangles, places, texture = textured(
-        [(patch, texel) for patch in patches], reflectance
+        list(zip(patches, texels, strict=True)), reflectance
     )
     surface = finished_surface(texture, material, part.finish)
     return Body(part.ref, points, normals, triangles, surface, places)
