@@ -235,3 +235,10 @@ def test_what_the_unit_is_cut_out_round_is_in_no_ones_way() -> None:
     assert any(thing.box.high[0] < pipe.box.low[0] for thing in things)
     assert any(thing.box.low[0] > pipe.box.high[0] for thing in things)
     assert not any(thing.box.intersects(pipe.box) for thing in things)
+
+
+def test_books_on_top_lie() -> None:
+    found = [thing for thing in things_of("hallway-bookcase") if thing.on == "TP1"]
+    assert found
+    for thing in found:
+        assert thing.box.size[0] > thing.box.size[2]

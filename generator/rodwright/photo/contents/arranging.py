@@ -123,7 +123,7 @@ def _filled(bed: Bed, free: FreeRoom, random: np.random.Generator) -> Iterator[T
     deep = bed.rear - bed.front - _SETBACK
     if deep < _LEAST_DEEP or bed.high < _LEAST_HIGH:
         return
-    candidates = kind_of(bed.said)(random, deep, bed.high)
+    candidates = kind_of(bed.said, on_top=bed.on_top)(random, deep, bed.high)
     left, y = bed.mass, bed.front + _SETBACK
     while bed.rear - y >= _LEAST_DEEP and left > 0:
         deepest = 0.0

@@ -7,7 +7,7 @@ import re
 from rodwright.photo.contents.candidates import Kind
 from rodwright.photo.contents.cloths import boots, linen
 from rodwright.photo.contents.devices import television, turntable
-from rodwright.photo.contents.papers import books, boxes, cartons, files, reams, records
+from rodwright.photo.contents.papers import books, boxes, cartons, files, piles, reams, records
 from rodwright.photo.contents.pots import CLAY, GLAZE, pots
 
 _KINDS: tuple[tuple[str, Kind], ...] = (
@@ -36,7 +36,15 @@ _KINDS: tuple[tuple[str, Kind], ...] = (
 """The first whose words are among a load's."""
 
 
-def kind_of(said: str) -> Kind:
-    """What a load is, by its maker's words; boxes where they say nothing that is known."""
+_BOOKS = re.compile(r"\b(?:books?|hardbacks?|paperbacks?|novels?|textbooks)\b")
+
+
+def kind_of(said: str, *, on_top: bool = False) -> Kind:
+    """What a load is, by its maker's words; boxes where they say nothing that is known.
+
+    Books that stand ``on_top`` would have nothing to hold them: there they lie.
+    """
     plain = said.casefold()
+    if on_top and _BOOKS.search(plain):
+        return piles((18.0, 46.0), (200.0, 290.0))
     return next((kind for words, kind in _KINDS if re.search(rf"\b(?:{words})\b", plain)), boxes)

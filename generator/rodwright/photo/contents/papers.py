@@ -72,6 +72,16 @@ def books(thick: tuple[float, float], tall: tuple[float, float]) -> Kind:
     return candidates
 
 
+def piles(thick: tuple[float, float], tall: tuple[float, float]) -> Kind:
+    """Books of two ranges of sizes that lie upon each other, a few in a pile."""
+
+    def candidates(random: np.random.Generator, deep: float, high: float) -> Candidates:
+        while True:
+            yield from _lying(random, deep, high, thick, float(random.uniform(*tall)))
+
+    return candidates
+
+
 def _lying(
     random: np.random.Generator, deep: float, high: float, thick: tuple[float, float], long: float
 ) -> Candidates:
