@@ -79,6 +79,7 @@ _SHEETS: dict[LengthUnit, tuple[tuple[str, str], ...]] = {
         ("mdf 18 mm", "11/m2"),
         ("mdf 22 mm", "14/m2"),
         ("oak-veneered mdf 19 mm", "34/m2"),
+        ("walnut-veneered mdf 19 mm", "46/m2"),
     ),
     "in": (
         ("birch plywood 1/4 in", "1.20/sq ft"),
@@ -101,6 +102,7 @@ _BOARDS: dict[LengthUnit, tuple[tuple[str, str], ...]] = {
     ),
     "in": (("oak", "9.50/board ft"), ("walnut", "14/board ft"), ("pine", "4.20/board ft")),
 }
+_VENEERS = ("oak", "ash", "walnut")
 _EDGING: dict[LengthUnit, str] = {"mm": "0.90/m", "in": "0.30/ft"}
 _HARDWARE = (
     ("wood screw", "0.05"),
@@ -167,7 +169,7 @@ def _prices(unit: LengthUnit) -> Iterator[str]:
     for heading, rows in (
         ("sheets", _SHEETS[unit]),
         ("boards", _BOARDS[unit]),
-        ("edging", (("oak veneer edging", _EDGING[unit]),)),
+        ("edging", tuple((f"{wood} veneer edging", _EDGING[unit]) for wood in _VENEERS)),
         ("hardware, for one", _HARDWARE),
         (f"finish, for a {liquid}", _FINISHES[unit]),
     ):
