@@ -13,7 +13,7 @@ from rodwright.photo.planes import cut_off, faces, sides_of
 from rodwright.photo.room import floor_under, moulded, plain_room, room_round
 from rodwright.photo.scene import Body, Camera, Surface
 from rodwright.setout import set_out
-from rodwright.unit import LinePoint, OpeningPlane, Unit
+from rodwright.unit import Block, LinePoint, OpeningPlane, Unit
 from rodwright.wishes import read_spec
 
 MODELS = sorted(Path(__file__).parents[2].glob("models/*.yaml"))
@@ -227,3 +227,50 @@ def test_an_opening_that_narrows_to_the_rear_has_its_reveals_look_inwards() -> N
     reveals = middles[:, 1] > unit.opening.front + 1
     inwards = np.array([600.0, 100.0, 1000.0]) - middles[reveals]
     assert (np.einsum("ij,ij->i", inwards, walls.normals[walls.triangles[reveals, 0]]) > 0).all()
+
+
+@pytest.mark.parametrize(
+    "base",
+    [
+        "base: {kind: plinth, height: 70, levelling: 5}",
+        "base: {kind: toe_board, height: 80}",
+        "base: {kind: levellers, height: 100, board: {toe_space: 40}}",
+        "base: {kind: legs, height: 120, stock: oak}",
+        "",
+    ],
+)
+def test_a_unit_stands_on_the_floor_whatever_it_stands_on(base: str) -> None:
+    unit = unit_from(f"{SIZE}{base}\n")
+    feet = [part.bounds().low[2] for part in unit.parts]
+    for fitting in unit.fittings:
+        part = next(each for each in unit.parts if each.ref == fitting.ref)
+        for shape in fitting.shapes:
+            ends = (shape.low, shape.high) if isinstance(shape, Block) else (shape.start, shape.end)
+            feet += [part.placement.to_unit(end)[2] for end in ends]
+    assert min(feet) == pytest.approx(floor_under(unit), abs=1e-6)
+
+
+@pytest.mark.parametrize("floor", ["boards", "carpet"])
+def test_the_floor_of_the_room_runs_on_under_a_unit_in_its_opening(floor: str) -> None:
+    """Where a plinth stands back, it shows before that: another one there is a strip of light."""
+    unit = unit_from(
+        "opening: {width: 1430, height: 2350, depth: 340}\n"
+        "base: {kind: plinth, height: 70, levelling: 5}\n",
+        **({"floor": "carpet"} if floor == "carpet" else {}),
+    )
+    bodies = room_round(unit, before(unit)).bodies
+    level = {
+        body.name
+        for body in bodies
+        if body.name != "skirtings"
+        for triangle in body.triangles
+        if (np.abs(body.points[triangle][:, 2]) < 1e-6).all()
+    }
+    assert level
+    assert all(name.startswith(floor) for name in level)
+    walls, laid = (
+        np.concatenate([body.points for body in bodies if body.name.startswith(name)])
+        for name in ("walls", floor)
+    )
+    # The joints are half a millimetre or so from the wall.
+    assert laid[:, 1].max() == pytest.approx(walls[:, 1].max(), abs=1.0)

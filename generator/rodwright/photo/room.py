@@ -132,18 +132,13 @@ def _round(shown: Box, wall: float, floor: float, top: float, camera: Camera) ->
 
 
 def _floor(unit: Unit, box: Box, recess: Recess | None, seed: int) -> Iterator[Body]:
-    low, high = box.low[:2], box.high[:2]
+    """The floor; it runs on into the opening, where it shows before a plinth that is set back."""
+    low, high = box.low[:2], (box.high[0], recess.rear if recess else box.high[1])
     at = box.low[2]
     if unit.loading.floor == "carpet":
         yield from carpet(low, high, at)
     else:
         yield from boards(low, high, at, seed)
-    if recess is not None:
-        left, right = recess.reach
-        inside = level((left - _BESIDE / 10, recess.front), (right + _BESIDE / 10, recess.rear), at)
-        body = faces("floor of the opening", [inside], WOODWORK)
-        if body is not None:
-            yield body
 
 
 def _walls(unit: Unit, box: Box, recess: Recess | None, wall: float) -> Iterator[Body]:
