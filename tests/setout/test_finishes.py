@@ -90,6 +90,13 @@ finish:
     assert found[Role.DOOR_PANEL] == Finish("paint", PAINT)
 
 
+def test_a_colour_may_have_a_name() -> None:
+    text = 'finish: {kind: stain, colour: {shown: seagreen, name: "sea, 12"}}'
+    (found,) = set(finishes(unit_from(UNIT + text)).values()) - {None}
+    assert found == Finish("stain", "#2e8b57", "satin", "sea, 12")
+    assert found.described == "stain sea, 12 under lacquer, satin"
+
+
 def test_a_stock_that_is_called_as_a_place_is_called_is_the_place() -> None:
     """The door panels are cut from `back` too."""
     found = finishes(unit_from(UNIT + "finish: {back: oil}\n"))

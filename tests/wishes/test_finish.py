@@ -81,6 +81,13 @@ WRONG = [
         "Write `#rrggbb` in quotes, or a colour word of CSS such as `seagreen`.",
     ),
     (
+        "finish: {kind: paint, colour: {shown: whte, name: sage}}",
+        39,
+        "`shown`: `whte` isn't a colour that is known here",
+        "Did you mean `white`? Write `#rrggbb` in quotes, or a colour word of CSS such as "
+        "`seagreen`.",
+    ),
+    (
         "finish: {kind: paint, colr: red}",
         23,
         "`colr` isn't a key of `finish`; did you mean `colour`?",

@@ -64,7 +64,8 @@ def finishes(unit: Unit, rates: Rates) -> Iterator[Material]:
             yield Material(
                 "finish",
                 key,
-                _called(coat.what, each.finish.kind, each.finish.colour) + lacks,
+                _called(coat.what, each.finish.kind, each.finish.name or each.finish.colour)
+                + lacks,
                 exact(litres / tin.litre),
                 tin.symbol,
                 price,

@@ -141,7 +141,9 @@ def _finish(finish: Finish | None, where: Iterable[str]) -> Line:
     if finish is None:
         raise ValueError("what is bare has no finish")
     said = _FINISHED[finish.kind]
-    if finish.colour:
+    if finish.name:
+        said += f" {finish.name}"
+    elif finish.colour:
         word = _WORDS_OF.get(finish.colour)
         said += f" {word} ({finish.colour})" if word else f" {finish.colour}"
     said += " and lacquered" if finish.kind == "stain" else ""

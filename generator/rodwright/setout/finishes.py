@@ -12,7 +12,7 @@ from rodwright.trade.finishes import takes_finish
 from rodwright.unit import Part, Role
 from rodwright.unit.finish import Finish, FinishKind, Sheen
 from rodwright.unit.roles import BASE, DOORS, DRAWERS, FACE_FRAME, PANELS
-from rodwright.wishes.finish import CoatSpec, FinishSpec
+from rodwright.wishes.finish import CoatSpec, ColourSpec, FinishSpec
 
 _BOXES = (Role.DRAWER_SIDE, Role.DRAWER_END, Role.DRAWER_BOTTOM)
 PLACES: Mapping[str, tuple[Role, ...]] = MappingProxyType(
@@ -73,8 +73,10 @@ def _finish_of(part: Part, said: Mapping[str, CoatSpec]) -> Finish | None:
 def _finish(coat: CoatSpec) -> Finish | None:
     if coat.kind == "none":
         return None
-    colour = coat.colour or _COLOURS.get(coat.kind, "")
-    return Finish(coat.kind, colour, coat.sheen or _SHEENS[coat.kind])
+    sheen = coat.sheen or _SHEENS[coat.kind]
+    if isinstance(coat.colour, ColourSpec):
+        return Finish(coat.kind, coat.colour.shown, sheen, coat.colour.name)
+    return Finish(coat.kind, coat.colour or _COLOURS.get(coat.kind, ""), sheen)
 
 
 def _refuse_unknown(said: Mapping[str, CoatSpec], parts: tuple[Part, ...], here: Setting) -> None:

@@ -9,6 +9,7 @@ from pydantic_core import CoreSchema, PydanticCustomError, core_schema
 
 from rodwright.trade.colours import COLOUR_WORDS
 from rodwright.wishes.fields import InShort, SpecModel
+from rodwright.wishes.made_by import Name
 
 FinishWord = Literal["oil", "lacquer", "paint", "stain", "none"]
 """What a surface is finished with, in a word."""
@@ -56,20 +57,32 @@ def _unread(key: str, kind: str, remedy: str) -> PydanticCustomError:
     )
 
 
+class ColourSpec(SpecModel):
+    """A colour, and what it is called where it is mixed or bought."""
+
+    shown: ColourOrWord
+    """What it looks like, for pictures: `#rrggbb` in quotes or a colour word of CSS."""
+    name: Name
+    """Its name or number in lists and on the quote, in quotes: `"sage, RAL 7033"`."""
+
+
 class CoatSpec(SpecModel):
     """What some surfaces are finished with."""
 
     kind: FinishWord
     """What it is; a stain is lacquered over."""
-    colour: ColourOrWord | None = None
+    colour: ColourOrWord | ColourSpec | None = None
     """Paint and stain: its colour, `#rrggbb` in quotes or a colour word of CSS (`ivory`,
-    `seagreen`).  Unless said, paint is off-white (`#f3f0e6`) and stain mid-brown (`#5f4026`)."""
+    `seagreen`), or keys, which give it a name or number of your own.  Unless said, paint is
+    off-white (`#f3f0e6`) and stain mid-brown (`#5f4026`)."""
     sheen: Literal["matt", "satin", "gloss"] | None = None
     """How it shines; oil is matt and all else satin unless said."""
 
     @field_validator("colour")
     @classmethod
-    def _of_a_colour(cls, value: str | None, info: ValidationInfo) -> str | None:
+    def _of_a_colour(
+        cls, value: str | ColourSpec | None, info: ValidationInfo
+    ) -> str | ColourSpec | None:
         if value is None:
             raise PydanticCustomError(
                 "finish",
