@@ -44,6 +44,35 @@ finish: {{carcass: {{kind: paint, colour: seagreen}}, back: none, face_frame: oi
     assert told["It has"] == ["2 doors, 1 fixed shelf and 2 adjustable shelves"]
 
 
+FRAMED = f"""{STOCK}
+opening: {{width: {{bottom: 1434, middle: 1430, top: 1427}}, height: 2350, depth: 340}}
+fit: {{overlap: 5}}
+face_frame: {{stock: oak, width: 45, corners: butted, overhang: {{sides: 13, top: 13}}}}
+"""
+
+
+def test_what_is_cut_to_the_walls_is_not_sold_as_larger_than_the_opening() -> None:
+    """By hand: 1427 and 2350 less gaps of 7; the frame is 13 wider all round but below."""
+    told = _told(FRAMED)["Size"]
+    assert told[0].startswith("1420\u00a0mm wide, 2343\u00a0mm high")
+    assert "1427\u00a0mm wide and 2350\u00a0mm high" in told[1]
+    assert "face frame" in told[2]
+    assert len(told) == 3
+
+
+def test_edges_have_their_own_thickness() -> None:
+    told = _told(
+        f"{PLAIN}lipping: {{stock: oak, thickness: 6, edges: [shelves]}}\ninterior: {{shelves: 1}}"
+    )
+    assert "Front edges: European oak, 6\u00a0mm" in told["Made of"]
+
+
+def test_hardware_is_told_in_a_clients_words() -> None:
+    told = _told(f"{PLAIN}interior: {{doors: {{count: 2, handle: {{name: turned knob}}}}}}")
+    assert told["Hardware"] == ["Turned knob: 2", "Doors on concealed hinges"]
+    assert "Hardware" not in _told(PLAIN)
+
+
 def test_colours_are_shown_beside_their_line() -> None:
     spec = f'{PLAIN}finish: {{kind: paint, colour: "#a1b2c3", sheen: gloss}}'
     (fact,) = [fact for fact in facts_of(unit_from(spec)) if fact.word == "Finish"]

@@ -3,16 +3,19 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
 from rodwright.amounts import format_weight
+from rodwright.geometry import Box
+from rodwright.geometry.vectors import Vector
 from rodwright.lengths import format_length
 from rodwright.mass import unit_weight
 from rodwright.trade.colours import COLOUR_WORDS
 from rodwright.trade.materials import is_glass
-from rodwright.unit import JointKind, Load, Part, Role, Slide, Swing, Unit
+from rodwright.unit import FACE_FRAME, JointKind, Load, Part, Role, Slide, Swing, Unit
+from rodwright.unit.facts import is_scribed, scribes
 from rodwright.unit.finish import Finish
 
 _PLACES: Mapping[Role, str] = MappingProxyType(
@@ -55,6 +58,8 @@ _SPELT = {
     "scots": "Scots",
 }
 _CAPITALS = re.compile(rf"\b(?:{'|'.join(_SPELT)})\b", re.IGNORECASE)
+_HOLES = re.compile(r"\d+ holes?\b")
+_MOVES = re.compile(r"hinge\b(?! plate)|slides\b")
 _WORDS_OF = {colour: word for word, colour in COLOUR_WORDS.items()}
 
 
@@ -81,6 +86,7 @@ def facts_of(unit: Unit) -> tuple[Fact, ...]:
         ("Made of", _materials(unit)),
         ("Finish", finishes(unit)),
         ("It has", _counted(unit)),
+        ("Hardware", _hardware(unit)),
         ("To carry", _carried(unit)),
         ("Weight", (Line(f"about {format_weight(unit_weight(unit), unit.display_unit, 0)}"),)),
     )
@@ -93,8 +99,27 @@ def is_finished(unit: Unit) -> bool:
 
 
 def _size(unit: Unit) -> tuple[Line, ...]:
-    sizes = zip(unit.size, ("wide", "high", "deep"), strict=True)
-    return (Line(", ".join(f"{_length(unit, each)} {word}" for each, word in sizes)),)
+    sizes = zip(_without_allowance(unit), ("wide", "high", "deep"), strict=True)
+    lines = [Line(", ".join(f"{_length(unit, each)} {word}" for each, word in sizes))]
+    if unit.opening is not None:
+        wide, high = (_length(unit, each) for each in unit.opening.as_read[:2])
+        lines.append(Line(f"For an opening {wide} wide and {high} high where it is smallest"))
+    return (*lines, *(Line(each) for each in cut_on_site(unit)))
+
+
+def cut_on_site(unit: Unit) -> Iterator[str]:
+    """What is made too large, and cut to the walls where it stands."""
+    if is_scribed(unit):
+        yield "Its face frame is made larger than the opening, and cut to it on site"
+    if scribes(unit):
+        yield "The strips beside it are made larger than the gaps, and cut to them on site"
+
+
+def _without_allowance(unit: Unit) -> Vector:
+    """Width, height and depth without what is made too large and cut to the walls on site."""
+    too_large = (Role.SCRIBE, *(FACE_FRAME if is_scribed(unit) else ()))
+    box = Box.of_boxes(part.bounds() for part in unit.parts if part.role not in too_large)
+    return box.size[0], box.high[2] - unit.envelope.low[2], unit.size[2]
 
 
 def _length(unit: Unit, length: float) -> str:
@@ -108,8 +133,8 @@ def _materials(unit: Unit) -> tuple[Line, ...]:
     edges: dict[str, None] = {}
     for part in unit.parts:
         if (place := _PLACES.get(part.role)) is not None:
-            stock = part.blank.stock
-            places.setdefault((stock.described, stock.thickness), {})[place] = None
+            of = (part.blank.stock.described, part.blank.thickness)
+            places.setdefault(of, {})[place] = None
             edges |= dict.fromkeys(edging.called for edging in part.edged)
     lines = [
         Line(f"{_capital(_joined(where))}: {_spelt(what)}, {_length(unit, thick)}")
@@ -165,6 +190,33 @@ def _counted(unit: Unit) -> tuple[Line, ...]:
     )
     said = [_number(count, name) for count, name in counts if count]
     return (Line(_joined(said)),) if said else ()
+
+
+def _hardware(unit: Unit) -> tuple[Line, ...]:
+    """Knobs and handles, and what doors and drawers hang and run on."""
+    handles: dict[str, int] = {}
+    for fixing in unit.fixings:
+        # Whatever a maker calls a handle, what it is sold by is its holes.
+        if _HOLES.match(fixing.size):
+            handles[fixing.name] = handles.get(fixing.name, 0) + fixing.count
+    said = [_capital(f"{name}: {count}") for name, count in handles.items()]
+    for kind, what in ((JointKind.HINGED, "doors on"), (JointKind.SLIDING, "drawers on")):
+        names = {
+            _plural(fixing.name): None
+            for joint in unit.joints
+            if joint.kind is kind
+            for fixing in joint.fixings
+            if _MOVES.search(fixing.name)
+        }
+        if names:
+            said.append(_capital(f"{what} {_joined(names)}"))
+    return tuple(map(Line, said))
+
+
+def _plural(name: str) -> str:
+    """`concealed hinge, 35 mm cup` as `concealed hinges`; slides are named as a drawer's pair."""
+    kind = name.partition(",")[0].removeprefix("pair of ").replace("drawer slides", "slides")
+    return kind if kind.endswith("s") else f"{kind}s"
 
 
 def _shelves(unit: Unit) -> list[set[str]]:

@@ -143,7 +143,7 @@ def _head(rates: Rates, unit: Unit) -> dict[str, Any]:
     """Who asks the price."""
     shop = rates.workshop
     tax = f"Tax number {shop.tax_number}" if shop.tax_number else ""
-    lines = (", ".join(shop.address), "  ".join(filter(None, (shop.telephone, shop.email))), tax)
+    lines = (", ".join(shop.address), shop.telephone, shop.email, tax)
     name = shop.name or unit.organisation or unit.author
     return {"name": name, "lines": [each for each in lines if each]}
 
