@@ -1,15 +1,19 @@
 """A list as a table on the terminal, folded where the terminal is narrow, and never cut off.
 
 Figures are never broken.  Where the columns don't fit side by side, texts go below the text to
-their left; as a last resort words are broken, and lines run past the terminal's edge.
+their left, then what stands over figures is wrapped; as a last resort words are broken, and lines
+run past the terminal's edge.
 """
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
+from typing import Literal, get_args
 
 from rich.box import SIMPLE_HEAD
 from rich.table import Table
+from rich.text import Text
 
 from rodwright_cli.console import PlainConsole
 
@@ -18,6 +22,10 @@ _GAP = 2
 _LEAST = 8
 """Characters that words are broken to, where nothing else helps."""
 
+_Squeezed = Literal["folded", "wrapped", "broken"]
+"""What is done to columns that don't fit: texts below others, what stands over figures wrapped, and
+words broken."""
+
 
 @dataclass(slots=True)
 class _Column:
@@ -25,6 +33,11 @@ class _Column:
     figures: bool
     whole: bool
     cells: list[str] = field(default_factory=list)
+
+    @property
+    def texts(self) -> list[str]:
+        """The heading and all below it."""
+        return [self.heading, *self.cells]
 
     def below(self, other: _Column) -> _Column:
         """This column with another's texts below its own."""
@@ -70,7 +83,7 @@ class ShownList:
         while _needed(console, columns) > console.width and (at := _last_foldable(columns)):
             left = max(i for i in range(at) if not columns[i].whole)
             columns[left] = columns[left].below(columns.pop(at))
-        console.width = max(console.width, _needed(console, columns, broken=True))
+        console.width = max(console.width, _needed(console, columns, "broken"))
         console.print()
         console.print(self._table(console, columns))
 
@@ -85,8 +98,9 @@ class ShownList:
         )
         widths = _widths(console, columns)
         for column, width in zip(columns, widths, strict=True):
+            heading = console.render_str(column.heading)
             table.add_column(
-                column.heading,
+                Text("\n").join(heading.wrap(console, width)) if column.whole else heading,
                 justify="right" if column.figures else "left",
                 no_wrap=column.whole,
                 overflow="fold",
@@ -103,17 +117,18 @@ def _last_foldable(columns: list[_Column]) -> int:
     return texts[-1] if len(texts) > 1 else 0
 
 
-def _needed(console: PlainConsole, columns: list[_Column], *, broken: bool = False) -> int:
+def _needed(console: PlainConsole, columns: list[_Column], how: _Squeezed = "folded") -> int:
     """Characters across the columns at their narrowest."""
-    widths = [_least(console, column, broken=broken) for column in columns]
+    widths = [_least(console, column, how) for column in columns]
     return sum(widths) + _GAP * (len(widths) - 1)
 
 
 def _widths(console: PlainConsole, columns: list[_Column]) -> list[int]:
     """Characters for each column: all it would take, less what the widest ones can spare."""
-    broken = _needed(console, columns) > console.width
-    least = [_least(console, column, broken=broken) for column in columns]
-    widths = [max(_lengths(console, column)) for column in columns]
+    fits = (how for how in get_args(_Squeezed) if _needed(console, columns, how) <= console.width)
+    how: _Squeezed = next(fits, "broken")
+    least = [_least(console, column, how) for column in columns]
+    widths = [max(_lengths(console, column.texts)) for column in columns]
     over = sum(widths) + _GAP * (len(widths) - 1) - console.width
     for _ in range(over):
         spare = [at for at in range(len(widths)) if widths[at] > least[at]]
@@ -121,21 +136,20 @@ def _widths(console: PlainConsole, columns: list[_Column]) -> list[int]:
     return widths
 
 
-def _least(console: PlainConsole, column: _Column, *, broken: bool) -> int:
+def _least(console: PlainConsole, column: _Column, how: _Squeezed) -> int:
     """Characters that a column has to have: its lines, its words, or little where these may be
-    broken."""
-    if column.whole:
-        return max(_lengths(console, column))
-    words = max(_lengths(console, column, by_words=True))
-    return min(words, _LEAST) if broken else words
+    broken; over figures its lines, or its words where these may be wrapped."""
+    words = max(_lengths(console, column.texts, by_words=True))
+    if not column.whole:
+        return min(words, _LEAST) if how == "broken" else words
+    heading = _lengths(console, [column.heading], by_words=how != "folded")
+    return max(*heading, *_lengths(console, column.cells))
 
 
-def _lengths(console: PlainConsole, column: _Column, *, by_words: bool = False) -> list[int]:
-    """Characters of every line of a column, or of every word."""
+def _lengths(console: PlainConsole, texts: Sequence[str], *, by_words: bool = False) -> list[int]:
+    """Characters of every line of some texts, or of every word."""
     lines = [
-        line
-        for text in (column.heading, *column.cells)
-        for line in console.render_str(text).split("\n", allow_blank=True)
+        line for text in texts for line in console.render_str(text).split("\n", allow_blank=True)
     ]
     if by_words:
         return [word.cell_len for line in lines for word in line.split(" ", allow_blank=True)]

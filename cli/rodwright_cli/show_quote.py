@@ -52,7 +52,7 @@ def _prices(made: Quoted) -> None:
         ("price before tax", lambda each: _money(each.net)),
         ("tax", lambda each: _money(each.tax)),
         ("[bold]total[/bold]", lambda each: f"[bold]{_money(each.total)}[/bold]"),
-        ("hours", lambda each: str(sum(hours for _, hours in each.hours))),
+        ("hours", lambda each: str(each.all_hours)),
         ("days on site", lambda each: str(each.days_on_site)),
         ("you have for an hour", lambda each: _money(each.earned_an_hour)),
     )

@@ -128,7 +128,7 @@ def tables(lines: list[str]) -> list[tuple[str, list[str]]]:
 
 
 def figures(lines: list[str]) -> list[list[str]]:
-    """Sizes and figures of the tables that end in a column of figures."""
+    """Sizes and figures of tables that end in a column of figures (`to get ft` may be wrapped)."""
     return [
         [
             cell
@@ -137,7 +137,7 @@ def figures(lines: list[str]) -> list[list[str]]:
             if re.fullmatch(r"(?:cut )?[0-9 /.]+(?: x [0-9 /.]+)*", cell)
         ]
         for heading, rows in tables(lines)
-        if re.search(r"(?:all|to get \w+)$", heading)
+        if re.search(r"(?:all|to get \w+|  (?:m|ft))$", heading)
     ]
 
 

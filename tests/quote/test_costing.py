@@ -116,6 +116,8 @@ def test_a_quote_worked_by_hand() -> None:
         ("finishing", "0.51"),
         ("fitting", "3.08"),
     ]
+    # 0.51 + 0.57 + 0.48 + 0.51 + 3.08
+    assert str(found.all_hours) == "5.15"
     # On site 35 min of a day of two fitters with 7.5 h each: 35 / 900 = 0.0389 days
     assert str(found.days_on_site) == "0.04"
     # 247.34 + 133.41 = 380.75 for 309.175 min: x 60 / 309.175 = 73.8902... an hour

@@ -17,7 +17,7 @@ from rodwright.handover.lists import hardware_list
 from rodwright.problems import ProblemsError
 from rodwright.quote.rates import Travel
 from rodwright.quote.takings import takings_of
-from rodwright.unit import Unit
+from rodwright.unit import Role, Unit
 
 
 @pytest.fixture(scope="module")
@@ -78,6 +78,16 @@ def test_a_bookcase_line_by_line(bookcase: Unit) -> None:
         "fixing_point": 2,
         "clearing": 1,
     }
+
+
+def test_what_stays_bare_isnt_sanded(bookcase: Unit) -> None:
+    bare = tuple(replace(part, finish=None) for part in bookcase.parts)
+    found = counts(takings_of(replace(bookcase, parts=bare), None, rates_in()))
+    assert "sanding" not in found
+    # Of all that is oiled 1392720 mm2 are the back's.
+    parts = tuple(replace(p, finish=None) if p.role is Role.BACK else p for p in bookcase.parts)
+    found = counts(takings_of(replace(bookcase, parts=parts), None, rates_in()))
+    assert found["sanding"] == Decimal("2.58")
 
 
 def test_its_materials_line_by_line(bookcase: Unit) -> None:

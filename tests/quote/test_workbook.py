@@ -178,6 +178,7 @@ def test_every_figure_is_the_costings(reckoned: dict[str, Any], book: str, rates
             ("margin in it", costing.margin),
             ("VAT", costing.tax),
             ("total", costing.total),
+            ("all hours", costing.all_hours),
             ("days on site", costing.days_on_site),
             ("labour and margin for each hour", costing.earned_an_hour),
         ):

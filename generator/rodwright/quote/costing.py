@@ -89,6 +89,11 @@ class Costing:
         return _sum(self, (each.amount for each in self.labour))
 
     @property
+    def all_hours(self) -> Decimal:
+        """The hours of all stages, as each is rounded."""
+        return sum((hours for _, hours in self.hours), Decimal(0))
+
+    @property
     def earned_an_hour(self) -> Decimal | None:
         """What the maker has for an hour of the work once materials and overhead are paid: labour
         and margin by the hours they take (None: no total, or no hours)."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from rodwright.assembly.finishing import finish_areas, finished_areas
+from rodwright.assembly.finishing import finished_areas
 from rodwright.quote.tally import Count
 from rodwright.trade.finishes import OF_KIND, Coat
 from rodwright.unit import Unit
@@ -34,9 +34,9 @@ def coated(unit: Unit) -> tuple[Coated, ...]:
 
 
 def finished(unit: Unit) -> Iterator[Count]:
-    """Sanding of all that takes a finish, whether it gets one or stays bare, and every coat of
-    what gets one."""
-    yield "sanding", sum(each.whole for each in finish_areas(unit))
-    for each in coated(unit):
+    """Sanding of all that gets a finish, and every coat of it; what stays bare isn't sanded."""
+    finishes = coated(unit)
+    yield "sanding", sum(each.area for each in finishes)
+    for each in finishes:
         for coat in each.coats:
             yield coat.what, each.area * coat.coats

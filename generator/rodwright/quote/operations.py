@@ -140,7 +140,8 @@ _ASSEMBLY = (
 )  # fmt: skip
 _FINISHING = (
     _kind("sanding", "sanding", "finishing", "m2", "9",
-          "all grits: the area of all that takes a finish, both faces and edges"),
+          "all grits: the area of all that gets a finish, both faces and edges; not of what "
+          "stays bare"),
     _kind("oil", "oiling", "finishing", "m2", "5", "a coat: its area times its coats"),
     _kind("lacquer", "lacquering", "finishing", "m2", "5",
           "a coat, rubbed down: its area times its coats"),

@@ -84,6 +84,7 @@ def _option(costing: Costing, levers: Sequence[Lever]) -> dict[str, Any]:
         "spent_on": {kind: _said(costing.spent_on(kind)) for kind in kinds},
         "worked_at": {stage: _said(costing.worked_at(stage)) for stage, _ in costing.hours},
         "hours": {stage: _said(hours) for stage, hours in costing.hours},
+        "all_hours": _said(costing.all_hours),
         "days_on_site": _said(costing.days_on_site),
         "earned_an_hour": _said(costing.earned_an_hour),
         "levers": [

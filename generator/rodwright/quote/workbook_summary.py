@@ -175,11 +175,15 @@ def _in_column(formula: str) -> Callable[[str], str]:
     return lambda column: formula.format(c=column)
 
 
-def _time(table: _Table, at: Addresses, decimals: int, rows: _Cost, margin: int) -> None:
+def _time(table: _Table, at: Addresses, decimals: int, costs: _Cost, margin: int) -> None:
     table.headed("Time", "h")
-    for stage in get_args(Stage):
-        table.add(f"hours of {stage}", _hours_of(stage), "0.00")
-    table.add("all hours", lambda c: f"ROUND(SUM({c.labour('G')})/60,2)", "0.00", bold=True)
+    rows = [table.add(f"hours of {stage}", _hours_of(stage), "0.00") for stage in get_args(Stage)]
+    table.add(
+        "all hours",
+        lambda c: f"ROUND(SUM({c.letter}{rows[0]}:{c.letter}{rows[-1]}),2)",
+        "0.00",
+        bold=True,
+    )
     table.add(
         "days on site",
         lambda c: (
@@ -191,7 +195,7 @@ def _time(table: _Table, at: Addresses, decimals: int, rows: _Cost, margin: int)
     table.add(
         "labour and margin for each hour",
         lambda c: (
-            f'IF(OR({c.letter}{rows.missing}>0,SUM({c.labour("G")})=0),"",'
-            f"ROUND(({c.letter}{rows.labour}+{c.letter}{margin})*60/SUM({c.labour('G')}),{decimals}))"
+            f'IF(OR({c.letter}{costs.missing}>0,SUM({c.labour("G")})=0),"",'
+            f"ROUND(({c.letter}{costs.labour}+{c.letter}{margin})*60/SUM({c.labour('G')}),{decimals}))"
         ),
     )
