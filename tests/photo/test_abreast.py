@@ -6,7 +6,12 @@ import numpy as np
 import pytest
 from PIL import Image
 
+from kit.specs import unit_from
+from rodwright.photo import abreast
 from rodwright.photo.abreast import lettered, side_by_side
+from rodwright.photo.contents import things_in
+from rodwright.photo.framing import on_picture
+from rodwright.photo.scene import Camera
 from rodwright.photo.tracing import Quality
 
 _NAMES = [
@@ -51,3 +56,22 @@ def test_names_stand_below_their_pictures_and_keep_to_them() -> None:
 def test_there_has_to_be_one() -> None:
     with pytest.raises(ValueError, match="no options"):
         side_by_side([], Quality(32, 1))
+
+
+def test_what_stands_on_top_is_in_the_picture(monkeypatch: pytest.MonkeyPatch) -> None:
+    unit = unit_from("size: {width: 900, height: 800, depth: 300}\nloads: books\n")
+    things = things_in(unit, 0)
+    assert max(thing.box.high[2] for thing in things) > unit.envelope.high[2] + 50
+    cameras = []
+
+    def seen(*_: object, camera: Camera, **__: object) -> None:
+        cameras.append(camera)
+        raise RuntimeError("seen")
+
+    monkeypatch.setattr(abreast, "closed", seen)
+    with pytest.raises(RuntimeError, match="seen"):
+        side_by_side([("One", unit)], Quality(200, 1), contents=True)
+    corners = [corner for thing in things for corner in thing.box.corners()]
+    places = on_picture(cameras[0], corners)
+    assert places.min() > 0.02
+    assert places.max() < 0.98

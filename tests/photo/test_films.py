@@ -12,7 +12,7 @@ from kit.specs import unit_from
 from rodwright.assembly.order import order_of
 from rodwright.geometry import Box
 from rodwright.jobs.new import model_path
-from rodwright.photo.films import flights_of, frames_of
+from rodwright.photo.films import flights_of, frames_of, lifted
 from rodwright.photo.framing import on_picture
 from rodwright.photo.studio import round_it, studio_round
 from rodwright.setout import set_out
@@ -52,6 +52,27 @@ def test_a_build_up_ends_with_the_whole_unit_in_its_place(name: str) -> None:
         assert before.keys() <= after.keys()
         for ref, move in before.items():
             assert np.linalg.norm(after[ref]) <= np.linalg.norm(move) + 1e-9
+
+
+@pytest.mark.parametrize("name", ["boot-room", "reading-alcove", "tape-drawers"])
+def test_a_unit_is_lifted_for_what_comes_from_below_and_set_down_again(name: str) -> None:
+    unit = _unit(name)
+    frames = frames_of(flights_of(unit))
+    shown = lifted(unit, frames)
+    first = next(iter(frames[0]))
+    ups = [moves[first][2] for moves in shown]
+    assert shown[-1] == frames[-1]
+    low = {part.ref: part.bounds().low[2] for part in unit.parts}
+    for moves in shown:
+        assert min(low[ref] + move[2] for ref, move in moves.items()) > unit.envelope.low[2] - 1e-6
+    # In no picture by more than a fair share of the way.
+    assert max(abs(b - a) for a, b in pairwise(ups)) <= max(ups) * 0.45
+    comes_from_below = any(
+        low[ref] + off[2] < unit.envelope.low[2] - 1
+        for flight in flights_of(unit)
+        for ref, off in flight.off.items()
+    )
+    assert (max(ups) > 1) == comes_from_below
 
 
 def test_one_part_alone_stands_there() -> None:

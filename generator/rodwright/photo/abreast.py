@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from PIL import Image, ImageDraw
 
-from rodwright.geometry.boxes import Box
+from rodwright.photo.contents import things_in
 from rodwright.photo.developing import developed, jpeg
 from rodwright.photo.shots import Progress, meter_of, untold
 from rodwright.photo.stamp import stamp_of
@@ -45,8 +45,10 @@ def side_by_side(
     """
     if not options:
         raise ValueError("no options to show")
-    box = Box.of_boxes(unit.envelope for _, unit in options)
-    camera = camera_of(options[0][1], [box], quality.size)
+    shown = [unit.envelope for _, unit in options]
+    if contents:
+        shown += [thing.box for _, unit in options for thing in things_in(unit, seed)]
+    camera = camera_of(options[0][1], shown, quality.size)
     tracer, pictures = Tracer(), []
     # One exposure for all, so that dark wood is darker than white paint.
     empty = closed(options[0][1], quality.size, seed=seed, camera=camera)

@@ -32,6 +32,9 @@ _MOST = 120
 them has arrived."""
 _STILL = 3000
 """How long the finished unit is shown, milliseconds."""
+_LIFTING = 4
+"""So many pictures before parts come in from below, and after it, the unit is lifted and set down
+in."""
 _LEAST_WAY = 0.22
 """The least way that a part comes, as a share of the unit's longest side."""
 _TURNED = 28.0
@@ -78,10 +81,9 @@ def build_up(unit: Unit, quality: Quality, *, seed: int = 0, progress: Progress 
         progress("build-up", share)
 
     told(0.0)
-    all_moves = frames_of(flights_of(unit))
-    floor = _floor(unit, all_moves)
-    studio = studio_round(unit.envelope, floor)
-    camera = _camera(unit, quality.size, floor)
+    all_moves = lifted(unit, frames_of(flights_of(unit)))
+    studio = studio_round(unit.envelope, unit.envelope.low[2])
+    camera = _camera(unit, quality.size, all_moves)
     texel = texel_of(unit, quality.size)
 
     def scene(moves: dict[str, Vector]) -> Scene:
@@ -160,18 +162,32 @@ def frames_of(flights: Sequence[Flight]) -> list[dict[str, Vector]]:
     return frames
 
 
-def _floor(unit: Unit, frames: Sequence[dict[str, Vector]]) -> float:
-    """Where the floor lies: below whatever comes from below."""
-    low = unit.envelope.low[2]
-    for moves in frames:
-        for ref, move in moves.items():
-            low = min(low, unit.part(ref).bounds().low[2] + move[2])
-    return low
+def lifted(unit: Unit, frames: Sequence[dict[str, Vector]]) -> list[dict[str, Vector]]:
+    """The same pictures with all that is there lifted off the floor for as long as parts come in
+    from below, and set down on it again at the end."""
+    low = {part.ref: part.bounds().low[2] for part in unit.parts}
+    floor = unit.envelope.low[2]
+    below = [
+        max(floor - min(low[ref] + move[2] for ref, move in moves.items()), 0.0) for moves in frames
+    ]
+    late = 2 * _LIFTING + 1 if any(below[-2 * _LIFTING - 1 :]) else 0
+    frames, below = [*frames, *[frames[-1]] * late], [*below, *[0.0] * late]
+    # As high as it has to be a little before and after, and the mean of that: never jerky, and
+    # never too low.
+    steps = range(len(frames))
+    high = [max(below[max(0, at - _LIFTING) : at + _LIFTING + 1]) for at in steps]
+    ups = [float(np.mean(high[max(0, at - _LIFTING) : at + _LIFTING + 1])) for at in steps]
+    return [
+        {ref: (x, y, z + up) for ref, (x, y, z) in moves.items()}
+        for moves, up in zip(frames, ups, strict=True)
+    ]
 
 
-def _camera(unit: Unit, size: int, floor: float) -> Camera:
+def _camera(unit: Unit, size: int, frames: Sequence[dict[str, Vector]]) -> Camera:
     low, high = unit.envelope.low, unit.envelope.high
+    first = next(iter(frames[0]))
+    lift = max(moves[first][2] for moves in frames)
     room = 0.12 * max(unit.size)  # so that what comes in is seen coming
-    box = Box((low[0] - room, low[1], low[2]), (high[0] + room, high[1], high[2] + room))
-    (camera,) = round_it(box, [-_TURNED], size, floor)
+    box = Box((low[0] - room, low[1], low[2]), (high[0] + room, high[1], high[2] + room + lift))
+    (camera,) = round_it(box, [-_TURNED], size, low[2])
     return camera
