@@ -9,10 +9,10 @@ import pytest
 from PIL import Image
 
 from kit.specs import unit_from
-from rodwright.jobs.quote.pictures import photographs_of, shown
+from rodwright.jobs.quote.pictures import as_finished, drawings_of, photographs_of, shown
 from rodwright.photo.stamp import stamp_of
 from rodwright.problems import Problem, ProblemsError
-from rodwright.unit import Unit
+from rodwright.unit import Role, Unit
 from rodwright.unit.laid import laid_unit
 
 UNIT = laid_unit(unit_from("size: {width: 800, height: 900, depth: 300}"))
@@ -49,4 +49,24 @@ def test_one_of_the_unit_as_it_was_is_not(tmp_path: Path, monkeypatch: pytest.Mo
     (drawn,), why = shown([UNIT], tmp_path, "photographs", lambda _: None)
     assert why == "Mitsuba isn't installed"
     with Image.open(BytesIO(drawn)) as image:
-        assert image.size[0] > 1000
+        assert image.size[0] > 500
+
+
+def test_a_drawing_has_the_colours_of_paint_and_darker_wood_under_oil() -> None:
+    spec = """size: {width: 800, height: 900, depth: 300}
+finish: {everything: oil, carcass: {kind: paint, colour: "#8a9a8c"}}
+interior: {shelves: 1}"""
+    unit = unit_from(spec)
+    colours = {part.role: part.blank.stock.colour for part in as_finished(unit).parts}
+    bare = {part.role: part.blank.stock.colour for part in unit.parts}
+    assert colours[Role.SIDE] == "#8a9a8c"
+    assert colours[Role.SHELF] < bare[Role.SHELF]
+    assert as_finished(UNIT) == UNIT
+
+
+def test_a_drawing_is_cut_to_the_unit() -> None:
+    """A unit as high as it is wide is about as large a picture: not the page it was drawn on."""
+    (drawn,) = drawings_of([OTHER], lambda _: None)
+    with Image.open(BytesIO(drawn)) as image:
+        assert image.width < 1.4 * image.height
+        assert min(image.convert("L").crop((0, 0, image.width, 5)).getextrema()) > 235

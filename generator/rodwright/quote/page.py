@@ -18,7 +18,7 @@ from rodwright.paper.typesetting import paper_name, typeset
 from rodwright.pictures.svg import to_svg
 from rodwright.quote.conditions import day_said, holds, included, not_included, to_know
 from rodwright.quote.costing import Costing
-from rodwright.quote.described import Fact, facts_of, is_finished
+from rodwright.quote.described import Fact, facts_of
 from rodwright.quote.elevation import elevation
 from rodwright.quote.letter import Letter
 from rodwright.quote.rates import Rates
@@ -135,8 +135,7 @@ def _picture_note(quotation: Quotation) -> str:
     """What the picture is."""
     if quotation.photograph:
         return "The picture is worked out from the design."
-    finished = any(is_finished(each.unit) for each in quotation.offered)
-    return f"Drawn from the design{'; finishes are not shown' if finished else ''}."
+    return "Drawn from the design; colours are only near what they will be."
 
 
 def _head(rates: Rates, unit: Unit) -> dict[str, Any]:

@@ -3,14 +3,23 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
+from io import BytesIO
 from pathlib import Path
 from typing import Literal
 
+import numpy as np
+from numpy.typing import NDArray
+from PIL import Image
+
 from rodwright.problems import ProblemsError
-from rodwright.unit import Unit
+from rodwright.unit import Grain, Part, Unit
 
 Pictures = Literal["photographs", "drawings"]
 """What a quote shows the unit by."""
+_PAPER, _ROUND, _QUALITY = 244, 30, 88
+"""From what brightness (0 to 255) on a drawing's paper is bare, how many pixels of it are left
+round the unit, and the quality (%) it is kept in."""
 _LARGE, _SMALL = (1000, 20), (560, 12)
 """Longer side in pixels and samples of the photograph of the unit, and of each of its options."""
 
@@ -48,7 +57,7 @@ def photographs_of(
 
 
 def drawings_of(units: Sequence[Unit], progress: Callable[[str], object]) -> tuple[bytes, ...]:
-    """Each unit drawn as it stands.
+    """Each unit drawn as it stands, in the colours of its finishes, without the paper round it.
 
     Raises:
         ValueError: the workings of a part leave no single solid.
@@ -58,7 +67,52 @@ def drawings_of(units: Sequence[Unit], progress: Callable[[str], object]) -> tup
 
     progress("drawing it assembled")
     with Raster() as raster:
-        return tuple(assembled(unit, raster).jpeg() for unit in units)
+        return tuple(_trimmed(assembled(as_finished(unit), raster).jpeg()) for unit in units)
+
+
+def as_finished(unit: Unit) -> Unit:
+    """The unit for a drawing of it: its stocks have the colours of the finishes that are on them,
+    and paint hides the grain."""
+    return replace(unit, parts=tuple(_as_finished(part) for part in unit.parts))
+
+
+def _as_finished(part: Part) -> Part:
+    from rodwright.photo.finished import finished_colour
+    from rodwright.photo.woods.colour import linear_of
+
+    if part.finish is None:
+        return part
+    blank = part.blank
+    colour = _hex(finished_colour(np.array(linear_of(blank.stock.colour)), part.finish))
+    grain = Grain.NONE if part.finish.kind == "paint" else blank.grain
+    stock = replace(blank.stock, colour=colour)
+    return replace(part, blank=replace(blank, stock=stock, grain=grain))
+
+
+def _hex(linear: NDArray[np.float64]) -> str:
+    """Linear light, 0 to 1, as ``#rrggbb`` (IEC 61966-2-1, sRGB)."""
+    from rodwright.photo.srgb import encoded
+
+    shares = np.clip(encoded(linear), 0, 1).tolist()
+    return "#" + "".join(f"{round(255 * each):02x}" for each in shares)
+
+
+def _trimmed(picture: bytes) -> bytes:
+    """A drawing (a JPEG file) cut to what is drawn, shadows but their last breath included."""
+    image = Image.open(BytesIO(picture)).convert("RGB")
+    inked = image.convert("L").point(lambda value: 255 if value < _PAPER else 0).getbbox()
+    if inked is None:
+        return picture
+    left, top, right, bottom = inked
+    box = (
+        max(0, left - _ROUND),
+        max(0, top - _ROUND),
+        min(image.width, right + _ROUND),
+        min(image.height, bottom + _ROUND),
+    )
+    file = BytesIO()
+    image.crop(box).save(file, format="JPEG", quality=_QUALITY)
+    return file.getvalue()
 
 
 def shown(
