@@ -40,7 +40,7 @@ from rodwright.wishes.made_by import Date, MadeBySpec, Name, Number, Revision
 from rodwright.wishes.moisture import MoistureSpec
 from rodwright.wishes.money import Currency
 from rodwright.wishes.opening import FitSpec, OpeningSpec
-from rodwright.wishes.options import OptionsField
+from rodwright.wishes.options import FirstOptionField, OptionsField
 from rodwright.wishes.quote import QuoteSpec
 from rodwright.wishes.scribes import ScribesSpec
 from rodwright.wishes.shelf_holes import ShelfHolesSpec
@@ -363,6 +363,9 @@ class UnitSpec(SpecModel):
     names of stocks."""
     options: OptionsField = ()
     """The same unit otherwise, in other woods or colours say: shown and quoted beside it."""
+    first_option: FirstOptionField | None = None
+    """With `options`: what the unit is called as the spec has it, where it stands beside them: its
+    name, or keys; the title unless said."""
     way_in: WaySpec | None = None
     """The way in, if it is known: doorways, corners, ceiling, and what narrows the opening."""
     clearance: LengthOrZero = 0.0

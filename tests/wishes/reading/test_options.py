@@ -145,12 +145,44 @@ def test_null_takes_a_key_out(whole: dict[str, Any]) -> None:
             ],
         ),
         (
-            "  - {name: A, change: {}}\n  - {name: ' a', change: {}}\n"
-            "  - {name: BOX, change: {}}\n",
+            "  - {name: A, change: {hung: true}}\n"
+            "  - {name: ' a', change: {carcass: {stock: oak}}}\n"
+            "  - {name: BOX, change: {finish: oil}}\n",
             [
                 (11, 12, "` a` is the name of option 1 too"),
                 (12, 12, "`BOX` is the name of the title too"),
             ],
+        ),
+        (
+            "  - {name: A, change: {title: Other, interior: {shelves: {count: 2}}}}\n"
+            "  - {name: B, change: {carcass: {stock: oak}}}\n"
+            "  - {name: C, change: {carcass: {stock: oak, corners: housed}}}\n",
+            [
+                (10, 15, "option `A`: what it makes is the same as `Box`"),
+                (12, 15, "option `C`: what it makes is the same as `B`"),
+            ],
+        ),
+        (
+            "  - {name: A, change: {interior: {shelfs: 3}}}\n",
+            [
+                (
+                    10,
+                    35,
+                    "option `A`: `shelfs` isn't a key of `interior`; did you mean `shelves`, which "
+                    "is said too?",
+                )
+            ],
+        ),
+        (
+            "  - {name: Plain, change: {hung: true, first_option: B}}\nfirst_option: plain\n",
+            [
+                (10, 12, "`Plain` is the name of `first_option` too"),
+                (10, 54, "option `Plain`: an option doesn't change `first_option`"),
+            ],
+        ),
+        (
+            "  []\nfirst_option: Plain\n",
+            [(11, 15, "`first_option` says nothing where there are no `options`")],
         ),
         (
             "  - {nam: A, change: {}}\n",
@@ -174,6 +206,31 @@ def test_what_stays_of_the_spec_can_be_taken_out() -> None:
     (problem,) = error.value.problems
     assert problem.message == "option `A`: `colour`: `colour` says nothing about `kind: oil`"
     assert problem.remedy.endswith("In an option `colour: null` takes the spec's own out.")
+
+
+def test_what_the_spec_itself_is_called() -> None:
+    text = PLAIN + "  - {name: Box, change: {carcass: {stock: oak}}}\n"
+    spec = parse_spec(text + "first_option: {name: In ply, note: As drawn.}\n", "box.yaml")
+    assert [name for name, _ in option_specs(spec)] == ["In ply", "Box"]
+
+
+def test_what_of_the_spec_doesnt_go_with_an_option_is_taken_out_there() -> None:
+    """Framed doors have no edges to be edged: the spec's own edging is what the option is to do
+    without, and the spec stays as it is."""
+    doors = "doors: {kind: framed, stock: oak, panel: {stock: thin}}"
+    text = (
+        PLAIN.replace("shelves: 2", "doors: 1").replace(
+            "  oak:", "  thin: {kind: sheet, material: mdf, thickness: 6}\n  oak:"
+        )
+        + f"  - {{name: A, change: {{interior: {{{doors}}}}}}}\n"
+        + "edging: {material: birch veneer, thickness: 0.6, edges: [doors]}\n"
+    )
+    with pytest.raises(ProblemsError) as error:
+        set_out_options(parse_spec(text, "box.yaml"))
+    (problem,) = error.value.problems
+    assert (problem.line, problem.where[0]) == (11, "edging")
+    assert problem.remedy.endswith("In an option `edging: null` takes the spec's own out.")
+    assert problem.remedy.count("In an option") == 1
 
 
 def test_a_key_written_twice_in_an_option_is_told() -> None:

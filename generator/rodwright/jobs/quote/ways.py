@@ -42,7 +42,8 @@ def ways_of(spec: SpecFile, rates: Rates, rack: Rack | None) -> tuple[Way, ...]:
     """
     named = option_specs(spec)
     bought = tuple(_bought_in(each) for each in letter_of(spec).bought_in)
-    notes = ("", *(each.note or "" for each in spec.spec.options))
+    said = (spec.spec.first_option, *spec.spec.options)
+    notes = (each.note or "" if each else "" for each in said)
     plans: dict[Unit, tuple[Cutting | None, tuple[str, ...]]] = {}
     ways = []
     for (name, made), note in zip(named, notes, strict=True):

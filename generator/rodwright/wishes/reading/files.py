@@ -53,9 +53,32 @@ class SpecFile:
                     raise
                 of = f"option `{self.of_option}`: "
                 raise ProblemsError(
-                    replace(each, message=of + each.message.removeprefix(of))
+                    replace(
+                        each,
+                        message=of + each.message.removeprefix(of),
+                        remedy=self._in_option(each),
+                    )
                     for each in error.problems
                 ) from None
+
+    def _in_option(self, problem: Problem) -> str:
+        """What to do about a problem in an option; with a key of the spec that the option left as
+        it is, how to take it out there."""
+        ways = (problem.where[:end] for end in range(1, len(problem.where) + 1))
+        way = next((each for each in ways if each not in self.places.values), ())
+        if not _is_key(way, self.data) or UnitSpec.model_fields[str(way[0])].is_required():
+            return problem.remedy
+        hint = f" In an option `{way[-1]}: null` takes the spec's own out."
+        return problem.remedy.removesuffix(hint) + hint
+
+
+def _is_key(way: KeyPath, data: object) -> bool:
+    """Whether a way through data leads to a key that is written there."""
+    for step in way:
+        if not isinstance(data, dict) or step not in data:
+            return False
+        data = data[step]
+    return bool(way)
 
 
 def read_spec(path: str | Path) -> SpecFile:
@@ -76,7 +99,7 @@ def parse_spec(text: str, path: str | Path) -> SpecFile:
     """
     spec, document = _parsed(UnitSpec, text, Path(path), SPEC, beyond_limits)
     read = SpecFile(Path(path), spec, document.places, document.data)
-    if spec.options:
+    if spec.options or spec.first_option:
         from rodwright.wishes.reading.options import option_specs
 
         option_specs(read)

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import replace
+from collections.abc import Iterable, Mapping
 
 from rodwright.problems import KeyPath, Problem, Problems, ProblemsError
 from rodwright.wishes.limits import beyond_limits
@@ -15,18 +14,20 @@ from rodwright.wishes.reading.validation import in_file_order, validate
 
 
 def option_specs(spec: SpecFile) -> tuple[tuple[str, SpecFile], ...]:
-    """The spec itself under its title, then each of its options: its name, and the whole spec that
+    """The spec itself under its name, then each of its options: its name, and the whole spec that
     it makes.
 
     Raises:
-        ProblemsError: an option makes no spec, or has the name of another; every problem is told
-            at the option's own lines, and says which option it is of.
+        ProblemsError: an option makes no spec, nothing else than another, or has the name of
+            another; every problem is told at the option's own lines, and says which option it is
+            of.
     """
-    made = [(spec.spec.title, spec)]
+    first = spec.spec.first_option
+    made = [(first.name if first else spec.spec.title, spec)]
     problems = _of_names(spec)
     for number, option in enumerate(spec.spec.options):
         try:
-            made.append((option.name, _option(spec, number)))
+            made.append((option.name, _option(spec, number, made)))
         except ProblemsError as error:
             problems += error.problems
     if problems:
@@ -36,7 +37,15 @@ def option_specs(spec: SpecFile) -> tuple[tuple[str, SpecFile], ...]:
 
 def _of_names(spec: SpecFile) -> list[Problem]:
     """What is wrong with the options' names."""
-    problems, seen = Problems(), {_bare(spec.spec.title): "the title"}
+    first = spec.spec.first_option
+    own = {_bare(first.name): "`first_option`"} if first else {_bare(spec.spec.title): "the title"}
+    problems, seen = Problems(), own
+    if first and not spec.spec.options:
+        problems.add(
+            ("first_option",),
+            "`first_option` says nothing where there are no `options`",
+            "Take it out, or give the spec `options`.",
+        )
     for number, option in enumerate(spec.spec.options):
         name = _bare(option.name)
         if name in seen:
@@ -58,36 +67,43 @@ def _bare(name: str) -> str:
     return " ".join(name.casefold().split())
 
 
-def _option(spec: SpecFile, number: int) -> SpecFile:
+def _option(spec: SpecFile, number: int, others: Iterable[tuple[str, SpecFile]]) -> SpecFile:
+    """One option as a whole spec, that makes something else than each of ``others``."""
     option, where = spec.spec.options[number], ("options", number)
     change: dict[str, Data] = option.change
     own = _own_places(spec.places, (*where, "change"))
     made = SpecFile(spec.path, spec.spec, own, spec.data, option.name)
     with made.located():
         problems = Problems(spec.spec.unit)
-        for key in ("options", "unit"):
+        for key in ("options", "first_option", "unit"):
             if key in change:
                 problems.add((key,), f"an option doesn't change `{key}`", "Take it out.")
         problems.raise_if_any()
-        whole = laid_over(spec.data, {**change, "options": None})
-        try:
-            read = validate(UnitSpec, whole, own, str(spec.path))
-        except ProblemsError as error:
-            raise ProblemsError(_hinted(each, own) for each in error.problems) from None
-        found = beyond_limits(read)
-        if found:
+        whole = laid_over(spec.data, {**change, "options": None, "first_option": None})
+        read = validate(UnitSpec, whole, own, str(spec.path))
+        if found := beyond_limits(read):
             raise ProblemsError(found)
+        for name, other in others:
+            if _made(read) == _made(other.spec):
+                problems.add(
+                    (),
+                    f"what it makes is the same as `{name}`",
+                    "Change something that is made, not words alone, or take the option out.",
+                )
+        problems.raise_if_any()
     return SpecFile(spec.path, read, own, whole, option.name)
 
 
-def _hinted(problem: Problem, own: Places) -> Problem:
-    """A problem with a key of the spec that the option left as it is: how to take it out."""
-    key = problem.where[-1] if problem.where else ""
-    if problem.where in own.values or not isinstance(key, str):
-        return problem
-    return replace(
-        problem, remedy=f"{problem.remedy} In an option `{key}: null` takes the spec's own out."
-    )
+_WORDS = (
+    *("title", "made_by", "number", "revision", "approved_by", "currency", "quote", "date"),
+    *("options", "first_option"),
+)
+"""Keys that say something of a unit, and change nothing that is made."""
+
+
+def _made(spec: UnitSpec) -> dict[str, object]:
+    """What of a spec is made."""
+    return {key: value for key, value in spec if key not in _WORDS}
 
 
 def laid_over(whole: Mapping[str, Data], change: Mapping[str, Data]) -> dict[str, Data]:

@@ -83,7 +83,14 @@ class Fault:
         """For a key that isn't known: the one of those known here that was probably meant."""
         key = str(self.path[-1])
         written = self.holder if isinstance(self.holder, dict) else {}
-        unused = [each for each in self.known_keys if each not in written]
+        return self._near(key, [each for each in self.known_keys if each not in written])
+
+    @property
+    def beside(self) -> str | None:
+        """For a key that isn't known: the one that was probably meant, and is written too."""
+        return self._near(str(self.path[-1]), self.known_keys)
+
+    def _near(self, key: str, unused: list[str]) -> str | None:
         words = self.file.has_trade_words
         if words and (word := key_for(key, unused)) is not None and word.name in unused:
             return word.name
@@ -194,6 +201,11 @@ def _unknown_key(fault: Fault) -> Wording:
         return Wording(f"{message}; it is called `{shown}` here", f"Write `{shown}`{place}.")
     if fault.meant:
         return Wording(f"{message}; did you mean `{fault.meant}`?", f"Write `{fault.meant}:`.")
+    if fault.beside:
+        return Wording(
+            f"{message}; did you mean `{fault.beside}`, which is said too?",
+            f"Say it under `{fault.beside}:`, once.",
+        )
     if fault.goes_with:
         with_it = f"it goes with {fault.goes_with}"
         return Wording(
