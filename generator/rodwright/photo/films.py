@@ -10,7 +10,7 @@ import numpy as np
 from rodwright.assembly.order import order_of
 from rodwright.assembly.steps import Step
 from rodwright.geometry import Box, Vector, times
-from rodwright.photo.bodies import unit_bodies
+from rodwright.photo.bodies import flush_in, unit_bodies
 from rodwright.photo.developing import developed, metered, webp
 from rodwright.photo.scene import Camera, Scene
 from rodwright.photo.shots import Progress, untold
@@ -84,7 +84,7 @@ def build_up(unit: Unit, quality: Quality, *, seed: int = 0, progress: Progress 
     all_moves = lifted(unit, frames_of(flights_of(unit)))
     studio = studio_round(unit.envelope, unit.envelope.low[2])
     camera = _camera(unit, quality.size, all_moves)
-    texel = texel_of(unit, quality.size)
+    texel, flush = texel_of(unit, quality.size), flush_in(unit)
 
     def scene(moves: dict[str, Vector]) -> Scene:
         there = replace(
@@ -92,7 +92,7 @@ def build_up(unit: Unit, quality: Quality, *, seed: int = 0, progress: Progress 
             parts=tuple(part for part in unit.parts if part.ref in moves),
             fittings=tuple(each for each in unit.fittings if each.ref in moves),
         )
-        bodies = unit_bodies(there, moves, texel=texel, seed=seed)
+        bodies = unit_bodies(there, moves, texel=texel, seed=seed, flush=flush)
         return Scene((*bodies, *studio.bodies), studio.lamps, camera, studio.sky)
 
     tracer = Tracer()

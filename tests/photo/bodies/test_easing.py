@@ -10,6 +10,7 @@ from hypothesis import HealthCheck, given, reject, settings
 from kit.samples import worked_part
 from kit.strategies import shapes
 from rodwright.photo.bodies.easing import Patch, eased
+from rodwright.photo.bodies.stretches import stretches
 from rodwright.solids.meshes import mesh_of
 from rodwright.unit import Hole, ShapeKey, Surface
 
@@ -102,3 +103,39 @@ def test_what_is_too_thin_to_be_eased_keeps_its_edges() -> None:
     thin = ((100.0, 50.0, 0.3), ())
     held(thin)
     assert whole(eased(thin, WIDTH)).volume == pytest.approx(100 * 50 * 0.3, rel=0.02)
+
+
+def test_an_edge_that_is_flush_stays_sharp_there_and_only_there() -> None:
+    flush = (((100.0, 0.0, 20.0), (180.0, 0.0, 20.0)),)
+    made = whole(eased(BOX, WIDTH, flush))
+    assert made.is_watertight
+    assert made.is_winding_consistent
+    assert made.bounds == pytest.approx(np.array([[0.0, 0.0, 0.0], BOX[0]]))
+    on_edge = made.vertices[(made.vertices[:, 1] < 1e-9) & (made.vertices[:, 2] > 20 - 1e-9)]
+    assert on_edge[:, 0].min() == pytest.approx(100.0)
+    assert on_edge[:, 0].max() == pytest.approx(180.0)
+    # What the round would have taken of 80 mm, and half of it over the ends it runs out in.
+    deep, more = WIDTH * (1 - np.sqrt(0.5)), made.volume - whole(eased(BOX, WIDTH)).volume
+    assert 80 * WIDTH * deep < more < (80 + 4 * WIDTH) * WIDTH * deep
+
+
+def test_a_whole_edge_that_is_flush_stays_sharp() -> None:
+    flush = (((0.0, 0.0, 20.0), (300.0, 0.0, 20.0)),)
+    more = whole(eased(BOX, WIDTH, flush)).volume - whole(eased(BOX, WIDTH)).volume
+    assert more == pytest.approx(300 * WIDTH * WIDTH * (1 - np.sqrt(0.5)), rel=0.02)
+
+
+def test_stretches_of_an_edge_follow_each_other_and_none_is_short() -> None:
+    start, along = np.array([0.0, 5.0, 0.0]), np.array([1.0, 0.0, 0.0])
+
+    def line(a: float, b: float, y: float = 5.0) -> list[tuple[float, float, float]]:
+        return [(a, y, 0.0), (b, y, 0.0)]
+
+    flush = np.array([line(60.0, 40.0), line(1.0, 20.0), line(70.0, 71.0), line(80.0, 90.0, 6.0)])
+    made = list(stretches(start, along, 100.0, flush, 3.0))
+    assert made == [
+        (0.0, 20.0, True),
+        (20.0, 40.0, False),
+        (40.0, 60.0, True),
+        (60.0, 100.0, False),
+    ]

@@ -13,6 +13,7 @@ from itertools import pairwise
 import numpy as np
 
 from rodwright.photo.bodies.outlines import Array, Indices, across, filled, inset, rings_of
+from rodwright.photo.bodies.stretches import Stretch, stretches
 from rodwright.solids.meshes import facets_of
 from rodwright.unit import ShapeKey
 
@@ -52,16 +53,30 @@ class Patch:
 
 
 @lru_cache(maxsize=4096)
-def eased(shape: ShapeKey, width: float) -> tuple[Patch, ...]:
+def eased(shape: ShapeKey, width: float, flush: tuple[Stretch, ...] = ()) -> tuple[Patch, ...]:
     """The surface of a shape's solid, a patch a face, sharp edges between flat faces rounded.
 
-    ``width`` is how far a round goes into each face; less where there is no room for it.  Patches
-    meet in the very same points, so that the surface has no gaps.
+    ``width`` is how far a round goes into each face; less where there is no room for it.  Edges
+    stay sharp along the stretches where they are ``flush`` with another part.  Patches meet in the
+    very same points, so that the surface has no gaps.
 
     Raises:
         ValueError: the shape's workings leave no single solid.
     """
-    return tuple(_Easing(shape, width).patches())
+    easing = _Easing(shape)
+    easing.ease(width, flush)
+    return tuple(easing.patches())
+
+
+@lru_cache(maxsize=4096)
+def arrises_of(shape: ShapeKey) -> tuple[Array, Array]:
+    """The sharp edges between flat faces that stand out: their ends (n, 2, 3) and the normals of
+    their faces (n, 2, 3).
+
+    Raises:
+        ValueError: the shape's workings leave no single solid.
+    """
+    return _Easing(shape).arrises()
 
 
 def whole(patches: Sequence[Patch]) -> tuple[Array, Array, Indices]:
@@ -98,13 +113,13 @@ class _Edge:
 class _Easing:
     """One solid on its way to patches."""
 
-    def __init__(self, shape: ShapeKey, width: float) -> None:
+    def __init__(self, shape: ShapeKey) -> None:
         found = facets_of(shape)
         every = np.concatenate([points for points, _ in found])
         _, first, number = np.unique(
             np.round(every, _SAME), axis=0, return_index=True, return_inverse=True
         )
-        self.width = width
+        self.width = 0.0
         self.points: list[Array] = list(every[first])
         self.faces: list[_Face] = []
         before = 0
@@ -114,7 +129,20 @@ class _Easing:
             self.faces.append(_face(every[first], ids[facets]))
         self.of = {side: at for at, face in enumerate(self.faces) for side in face.sides}
         self.edges = dict(self._edges())
-        self._divide()
+
+    def arrises(self) -> tuple[Array, Array]:
+        sides = [
+            (side, edge.faces)
+            for side, edge in self.edges.items()
+            if side[0] < side[1] and self._both_flat(edge)
+        ]
+        ends = [[self.points[point] for point in side] for side, _ in sides]
+        normals = [[self._normal(at, (0, 0)) for at in faces] for _, faces in sides]
+        return np.array(ends).reshape(-1, 2, 3), np.array(normals).reshape(-1, 2, 3)
+
+    def ease(self, width: float, flush: Sequence[Stretch]) -> None:
+        self.width = width
+        self._divide(np.array(flush).reshape(-1, 2, 3))
         self.sharp_at = self._gathered()
         self._draw_inwards()
 
@@ -139,31 +167,37 @@ class _Easing:
     def _both_flat(self, edge: _Edge) -> bool:
         return all(self.faces[at].flat is not None for at in edge.faces)
 
-    def _divide(self) -> None:
+    def _divide(self, flush: Array) -> None:
         """Give the edges that are eased points near their ends, so that what the corners do to
-        them doesn't reach along all of them."""
+        them doesn't reach along all of them; and where they become flush, and sharp."""
         for (a, b), edge in [each for each in self.edges.items() if each[0][0] < each[0][1]]:
-            along = self.points[b] - self.points[a]
-            length, reach = float(np.linalg.norm(along)), _ENDS * self.width
-            if not self._both_flat(edge) or length < 3 * reach:
+            if not self._both_flat(edge):
                 continue
-            new = len(self.points)
-            self.points += [
-                self.points[a] + along * reach / length,
-                self.points[b] - along * reach / length,
-            ]
-            chain = [a, new, new + 1, b]
-            for way, at in ((chain, edge.faces[0]), (chain[::-1], edge.faces[1])):
-                self._replace(way, at, _Edge((at, sum(edge.faces) - at), edge.turn))
+            start, along = self.points[a], self.points[b] - self.points[a]
+            length, reach = float(np.linalg.norm(along)), _ENDS * self.width
+            marks, sharp = [0.0], []
+            for near, far, is_flush in stretches(start, along / length, length, flush, 2 * reach):
+                inner = [near + reach, far - reach] if far - near >= 3 * reach else []
+                marks += [*inner, far]
+                sharp += [is_flush] * (len(inner) + 1)
+            chain = [a, *range(len(self.points), len(self.points) + len(marks) - 2), b]
+            self.points += [start + along * mark / length for mark in marks[1:-1]]
+            for way, at, flags in (
+                (chain, edge.faces[0], sharp),
+                (chain[::-1], edge.faces[1], sharp[::-1]),
+            ):
+                self._replace(way, at, _Edge((at, sum(edge.faces) - at), edge.turn), flags)
 
-    def _replace(self, way: list[int], at: int, edge: _Edge) -> None:
+    def _replace(self, way: list[int], at: int, edge: _Edge, sharp: Sequence[bool]) -> None:
         sides = list(pairwise(way))
         own, whole = self.faces[at].sides, (way[0], way[-1])
         place = own.index(whole)
         own[place : place + 1] = sides
         del self.of[whole], self.edges[whole]
         self.of |= dict.fromkeys(sides, at)
-        self.edges |= dict.fromkeys(sides, edge)
+        self.edges |= {
+            side: edge for side, is_sharp in zip(sides, sharp, strict=True) if not is_sharp
+        }
 
     def _gathered(self) -> dict[int, list[Side]]:
         """The sides that lie between two faces, by the points at their ends."""

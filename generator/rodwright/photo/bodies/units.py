@@ -11,8 +11,10 @@ import numpy as np
 from rodwright.geometry.vectors import Vector
 from rodwright.photo.bodies.atlas import textured
 from rodwright.photo.bodies.easing import eased, whole
+from rodwright.photo.bodies.flush import flush_in
 from rodwright.photo.bodies.outlines import Array
 from rodwright.photo.bodies.seen import Standing, seen
+from rodwright.photo.bodies.stretches import Stretch
 from rodwright.photo.bodies.ware import SURFACES, gathered, ware_body
 from rodwright.photo.finished import finished_colour, finished_surface
 from rodwright.photo.scene import Body, Colour, Surface
@@ -39,13 +41,15 @@ def unit_bodies(
     seed: int = 0,
     stands: Unit | None = None,
     eye: Vector | None = None,
+    flush: Mapping[str, tuple[Stretch, ...]] | None = None,
 ) -> tuple[Body, ...]:
     """Every part of a unit, each moved by ``moves`` (mm, by ref), and what is bought in with it.
 
     ``texel`` is how fine textures are, mm a pixel; equal seeds give equal figure.  ``stands`` is
     the same unit with its doors and drawers as they stand, if they are open.  What an ``eye`` there
     doesn't see has coarse textures; where many pictures are taken from many places, leave it out:
-    textures are kept, and made anew only for what wasn't seen before.
+    textures are kept, and made anew only for what wasn't seen before.  ``flush`` is of
+    :func:`flush_in`, where some of the unit's parts aren't there yet.
 
     Raises:
         ValueError: a part's workings leave no single solid.
@@ -54,7 +58,12 @@ def unit_bodies(
         part.ref: _matrix(part, moves.get(part.ref, (0.0, 0.0, 0.0)))
         for part in (stands or unit).parts
     }
-    patches = [eased(part.shape, _EASED[part.blank.stock.kind]) for part in unit.parts]
+    flush = flush_in(unit) if flush is None else flush
+    sharp = [flush.get(part.ref, ()) for part in unit.parts]
+    patches = [
+        eased(part.shape, _EASED[part.blank.stock.kind], lines)
+        for part, lines in zip(unit.parts, sharp, strict=True)
+    ]
     shown: list[tuple[bool, ...]] = [(True,) * len(each) for each in patches]
     if eye is not None:
         standing = [
@@ -63,8 +72,8 @@ def unit_bodies(
         ]
         shown = seen(eye, standing)
     parts = [
-        _placed(_part_body(part, fine, texel, seed), matrices[part.ref])
-        for part, fine in zip(unit.parts, shown, strict=True)
+        _placed(_part_body(part, lines, fine, texel, seed), matrices[part.ref])
+        for part, lines, fine in zip(unit.parts, sharp, shown, strict=True)
     ]
     ware = [
         _placed(ware_body(those, _ware_surface(of)), matrices[ref])
@@ -96,9 +105,11 @@ def _placed(body: Body, matrix: Array) -> Body:
 
 
 @lru_cache(maxsize=1024)
-def _part_body(part: Part, shown: tuple[bool, ...], texel: float, seed: int) -> Body:
+def _part_body(
+    part: Part, flush: tuple[Stretch, ...], shown: tuple[bool, ...], texel: float, seed: int
+) -> Body:
     """A part in its own frame, the patches that are seen in texels so fine."""
-    patches = eased(part.shape, _EASED[part.blank.stock.kind])
+    patches = eased(part.shape, _EASED[part.blank.stock.kind], flush)
     looks, material = looks_of(part, seed), part.blank.stock.material
     even = _even(looks, part.finish)
     if even is not None:
