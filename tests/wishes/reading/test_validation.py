@@ -122,6 +122,12 @@ ONE_PROBLEM = [
         "The keys here are `bottom` and `top`.",
     ),
     (
+        "title: x\nwidth: {top: 19,5}",
+        (2, 17),
+        "`top: 19,5` has a decimal comma",
+        "Write a decimal point, not a comma: `top: 19.5`.",
+    ),
+    (
         "titel: x",
         (1, 1),
         "`titel` isn't a key of the spec; did you mean `title`?",

@@ -119,9 +119,11 @@ def _worth_telling(faults: list[Fault]) -> list[Fault]:
     misspelt = {
         (*fault.path[:-1], fault.meant) for fault in faults if fault.kind == "extra_forbidden"
     }
+    cut = {(*fault.path[:-1], comma[0]) for fault in faults if (comma := fault.decimal_comma)}
     return [
         fault
         for fault in faults
         if not (fault.kind == "missing" and fault.path in misspelt)
+        and fault.path not in cut
         and not (fault.kind == "too_short" and fault.size >= fault.context["min_length"])
     ]

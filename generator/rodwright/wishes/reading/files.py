@@ -136,7 +136,10 @@ def _parsed(
     try:
         read = validate(model, document.data, document.places, str(path), kind)
     except ProblemsError as error:
-        problems += [each for each in error.problems if not _lies_in(each.where, document.spoilt)]
+        found_too = {each.where for each in error.problems}  # what is no key needs no quotes
+        problems = [each for each in problems if each.where not in found_too] + [
+            each for each in error.problems if not _lies_in(each.where, document.spoilt)
+        ]
     else:
         with located(path, document.places):
             if not problems and (found := tuple(look_closer(read))):

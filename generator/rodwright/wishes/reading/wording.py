@@ -99,6 +99,20 @@ class Fault:
         return _nearest(key, unused, cutoff=0.85 if astray else 0.6)
 
     @property
+    def decimal_comma(self) -> tuple[str, str, str] | None:
+        """For a key that isn't known: the key before it, its whole number, and what follows a
+        decimal comma, which between braces begins a key of its own."""
+        tail, written = str(self.path[-1]), self.holder
+        if self.kind != "extra_forbidden" or not isinstance(written, dict):
+            return None
+        keys = list(written)
+        before = keys[max(0, keys.index(self.path[-1]) - 1)]
+        whole = str(written[before])
+        if self.value is not None or not tail[:1].isdigit() or not whole.isdigit():
+            return None
+        return str(before), whole, tail
+
+    @property
     def goes_with(self) -> str:
         """For a key that isn't known here, but with another choice: `kind: plinth`, say."""
         name = self.parent.discriminator if self.parent else None
@@ -187,6 +201,12 @@ def _missing(fault: Fault) -> Wording:
 
 def _unknown_key(fault: Fault) -> Wording:
     key, holder = str(fault.path[-1]), fault.holder_name
+    if comma := fault.decimal_comma:
+        before, whole, tail = comma
+        return Wording(
+            f"`{before}: {whole},{tail}` has a decimal comma",
+            f"Write a decimal point, not a comma: `{before}: {whole}.{tail}`.",
+        )
     name, colon, value = key.partition(":")
     if colon and name in fault.known_keys:
         return Wording(
