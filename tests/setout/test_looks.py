@@ -178,6 +178,10 @@ interior: {doors: {hinge: {kind: butt}, gap: 2}}
         ("bar handle, black", "black"),
         ("black-iron pull", "black"),
         ("washed handle", "steel"),
+        ("turned oak knob", "oak"),
+        ("black walnut knob", "walnut"),
+        ("porcelain knob", "white"),
+        ("turned knob, painted", "painted"),
     ],
 )
 def test_what_handles_are_of_is_told_by_their_name(name: str, ware: str) -> None:

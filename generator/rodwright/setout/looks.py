@@ -83,8 +83,12 @@ def _pull(
 
 _WARES: tuple[tuple[Ware, tuple[str, ...]], ...] = (
     ("brass", ("brass", "bronze", "gilt")),
+    ("walnut", ("walnut",)),
+    ("oak", ("oak",)),
     ("black", ("black", "iron")),
-    ("wood", ("wood", "wooden", "turned", "oak", "ash", "beech", "birch", "maple", "walnut")),
+    ("white", ("white", "porcelain", "china", "ceramic")),
+    ("painted", ("painted",)),
+    ("wood", ("wood", "wooden", "turned", "ash", "beech", "birch", "maple")),
 )
 
 

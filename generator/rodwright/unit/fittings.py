@@ -59,7 +59,7 @@ NECK = 0.45
 
 Shape = Block | Rod | Knob
 """What bought-in pieces are shown as."""
-Ware = Literal["steel", "brass", "black", "wood", "plastic"]
+Ware = Literal["steel", "brass", "black", "white", "wood", "oak", "walnut", "painted", "plastic"]
 """What bought-in pieces are made of, as far as they show it: bright steel, brass, black metal,
 wood, grey plastic."""
 

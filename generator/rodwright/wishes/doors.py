@@ -14,6 +14,8 @@ from rodwright.wishes.joints import JointField, JointSpec
 BUMPER, BUMPER_IN = 2.0, "1/16"
 """Thickness of the bumpers that overlay fronts close against, mm and inches (common practice, no
 source)."""
+HandleMaterial = Literal["steel", "brass", "black", "white", "wood", "oak", "walnut", "painted"]
+"""What knobs and handles are of."""
 _CUPS = ("edge", "cup", "cup_depth", "plate")
 _BUTTS = ("length", "leaf", "leaf_thickness", "knuckle")
 
@@ -100,6 +102,9 @@ class HandleSpec(SpecModel):
 
     name: Text = "knob"
     """What is bought."""
+    material: HandleMaterial | None = None
+    """What it is shown as in photographs, `painted` as its door is; unless said what its name says
+    (a "turned" one is of pale wood), or else steel."""
     height: Length | None = None
     """From the door's lower edge to its middle; half the door's height unless said."""
     edge: Length | None = None

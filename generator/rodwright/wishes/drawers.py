@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from rodwright.wishes.doors import BUMPER, BUMPER_IN
+from rodwright.wishes.doors import BUMPER, BUMPER_IN, HandleMaterial
 from rodwright.wishes.fields import Length, LengthOrShare, LengthOrZero, SpecModel, Text, default
 from rodwright.wishes.joints import JointField
 from rodwright.wishes.loads import LevelLoads
@@ -59,6 +59,9 @@ class DrawerHandleSpec(SpecModel):
 
     name: Text = "knob"
     """What is bought."""
+    material: HandleMaterial | None = None
+    """What it is shown as in photographs, `painted` as its front is; unless said what its name says
+    (a "turned" one is of pale wood), or else steel."""
     count: Annotated[int, Field(ge=1, le=4)] = 1
     """How many on each front, evenly spread."""
     spacing: LengthOrZero = 0.0

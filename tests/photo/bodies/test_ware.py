@@ -101,3 +101,22 @@ def test_a_wooden_knob_is_of_wood_on_a_painted_door() -> None:
     assert isinstance(door.colour, tuple)
     assert knob.colour[0] > knob.colour[2]
     assert door.colour[0] < door.colour[2]
+
+
+@pytest.mark.parametrize("of", ["oak", "walnut", "white", "painted"])
+def test_a_knob_is_of_what_the_spec_says(of: str) -> None:
+    unit = unit_from(
+        CUPBOARD.replace("name: brass knob", f"name: brass knob, material: {of}")
+        + 'finish: {everything: {kind: paint, colour: "#336699", sheen: gloss}}'
+    )
+    made = {each.name: each.surface for each in unit_bodies(unit, {}, texel=20.0)}
+    knob, door = made[f"DO1 {of}"], made["DO1"]
+    assert not knob.metal
+    assert isinstance(knob.colour, tuple)
+    red, _, blue = knob.colour
+    assert (knob.colour == door.colour) == (of == "painted")
+    if of in ("oak", "walnut"):
+        assert red > 1.5 * blue
+    if of == "white":
+        assert blue > 0.7
+    assert (red < 0.2) == (of in ("walnut", "painted"))

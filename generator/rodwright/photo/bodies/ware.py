@@ -26,12 +26,13 @@ SURFACES: Mapping[Ware, Surface] = MappingProxyType({
     "steel": Surface((0.550, 0.556, 0.554), roughness=0.35, metal=True),
     "brass": Surface((0.910, 0.778, 0.423), roughness=0.3, metal=True),
     "black": Surface((0.035, 0.035, 0.036), roughness=0.5),
+    "white": Surface((0.78, 0.77, 0.74), roughness=0.12),
     "plastic": Surface((0.06, 0.06, 0.062), roughness=0.6),
 })  # fmt: skip
 """Reflectance of chromium, which bright steel is plated with or shines like, and of brass at normal
 incidence, linear with the primaries of sRGB, from their optical constants (Akenine-Möller, Haines
 and Hoffman, Real-Time Rendering, 4th ed., table 9.2: chromium seen, brass from memory); what is
-black or plastic, and how dull each is, by eye, no source."""
+black, white or plastic, and how dull each is, by eye, no source."""
 _HEAD = (
     (0.58, 0.0),
     (0.60, 0.045),

@@ -236,7 +236,7 @@ def _handle(setting: Setting, handle: HandleSpec, wish: DoorsSpec, hung: Hung) -
         bench.drill(hung.far, (x, outline.front, at), Y, handle.hole, None, "handle")
     over = tuple((x, at) for at in places)
     shapes = looks.handle(handle.name, over, outline.front, upright=True)
-    bench.show(hung.far, *shapes, ware=looks.ware_of(handle.name))
+    bench.show(hung.far, *shapes, ware=handle.material or looks.ware_of(handle.name))
     through = bench.parts[hung.far].blank.thickness
     for fixing in handle_fixings(bench.sizes, handle, [through] * len(places), hung.far):
         bench.buy(fixing)

@@ -86,7 +86,8 @@ class FrontFixing:
             for first in range(0, len(handles), holes):
                 over = tuple(handles[first : first + holes])
                 shapes = looks.handle(self.handle.name, over, face, out)
-                bench.show(front, *shapes, ware=looks.ware_of(self.handle.name))
+                ware = self.handle.material or looks.ware_of(self.handle.name)
+                bench.show(front, *shapes, ware=ware)
         for x, z in handles:
             self._drill_for_handle(x, z, abs(z - rows[0]))
         through, into = (bench.parts[ref].blank.thickness for ref in (end, front))
