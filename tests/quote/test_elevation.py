@@ -7,6 +7,7 @@ import pytest
 from kit.specs import unit_from
 from rodwright.pictures.ink import Lettering
 from rodwright.quote.elevation import elevation
+from rodwright.quote.seen_sizes import seen_chains
 from rodwright.unit.laid import laid_unit
 
 PLAIN = "size: {width: 900, height: 1200, depth: 300}\ninterior: {shelves: {count: 3}}"
@@ -49,3 +50,57 @@ def test_little_room_takes_a_smaller_scale_or_fewer_figures(room: tuple[float, f
 def test_in_inches() -> None:
     said = _said(IN_INCHES, (170.0, 105.0))
     assert {"36", "48", "12"} <= set(said)
+
+
+FRAMED = """
+size: {width: 900, height: 1200, depth: 300}
+stock:
+  ply: {kind: sheet, material: birch plywood, thickness: 18, size: [2440, 1220]}
+  oak: {kind: board, material: european oak, thickness: 22}
+carcass: {stock: ply}
+base: {kind: plinth, height: 80}
+face_frame: {stock: oak, width: 45, mid_rails: 45, corners: butted}
+interior:
+  rows:
+    - {height: 1 share, shelves: 1}
+    - {height: 400, doors: {count: 2, hung: inset}}
+"""
+
+
+def _chains(spec: str) -> dict[str, list[float]]:
+    return {
+        chain.dimensions[0].side: [float(each.text) for each in chain.dimensions]
+        for chain in seen_chains(unit_from(spec))
+    }
+
+
+def test_openings_are_told_as_the_face_frame_leaves_them() -> None:
+    """By hand: 900 less two stiles of 45 is 810; all heights make up 1200, base and door included.
+    The shelf over the doors lies behind a rail of 45."""
+    told = _chains(FRAMED)
+    assert told["below"] == [45, 810, 45]
+    assert told["left"][0] == 80
+    assert sum(told["left"]) == pytest.approx(1200, abs=8)  # gaps round doors have no figure
+    assert told["left"].count(45) == 3
+    assert 18 in told["left"]
+
+
+def test_drawers_that_cover_the_carcass_are_told_by_themselves() -> None:
+    """By hand: two equal drawers leave no more than the gaps round them."""
+    told = _chains(
+        """size: {width: 900, height: 600, depth: 400}
+interior: {drawers: {count: 2, hung: overlay}}"""
+    )
+    high, low = told["left"]
+    assert high == low
+    assert 580 < high + low < 600
+    assert 18 not in told["left"]
+
+
+def test_columns_that_differ_are_told_at_either_side() -> None:
+    told = _chains(
+        """size: {width: 1200, height: 900, depth: 300}
+interior: {columns: [{width: 1 share, shelves: 1}, {width: 1 share, shelves: 3}]}"""
+    )
+    assert sum(told["left"]) == sum(told["right"]) == 900
+    assert (len(told["left"]), len(told["right"])) == (5, 9)

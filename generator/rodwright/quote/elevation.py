@@ -1,7 +1,7 @@
 """The dimensioned elevation on a quote: the front, and the side where both have room; mm of paper.
 
-It has the figures that a client looks for, overall sizes, columns and shelves, and no refs of a
-bench.
+It has the figures that a client looks for, overall sizes and what is seen of columns, shelves,
+doors and drawers, and no refs of a bench.
 """
 
 from __future__ import annotations
@@ -12,13 +12,14 @@ from dataclasses import dataclass, replace
 from rodwright.lengths import LengthUnit
 from rodwright.paper.drawings.elevations import view_of
 from rodwright.paper.drawings.swings import triangles
-from rodwright.pictures.drafting.chains import Chain, chains, pitch_note
+from rodwright.pictures.drafting.chains import chains, pitch_note
 from rodwright.pictures.drafting.figures import SCALES
 from rodwright.pictures.drafting.inked import told_marks, view_marks
 from rodwright.pictures.drafting.letters import around
 from rodwright.pictures.drafting.on_paper import DraftedView, draft_view
 from rodwright.pictures.drafting.views import View
 from rodwright.pictures.ink import Drawing, Mark
+from rodwright.quote.seen_sizes import seen_chains
 from rodwright.unit import Unit
 
 _SCALES: dict[LengthUnit, tuple[int, ...]] = {
@@ -31,9 +32,7 @@ _APART = 8.0
 """Between the two views."""
 _ROUND = 1.0
 """Round both of them."""
-_MANY = 11
-"""Figures of one chain that a client reads; with more it is for the bench."""
-_INNER = ("columns", "shelves")
+_SEEN = ("seen", "slope", "overall")
 _MAIN = ("slope", "storeys", "overall")
 
 
@@ -56,7 +55,7 @@ def elevation(unit: Unit, width: float, height: float) -> Elevation:
         ValueError: a part's workings leave no single solid.
     """
     side = _side(unit)
-    for wanted in ((*_INNER, *_MAIN), _MAIN, ("overall",), ()):
+    for wanted in (_SEEN, _MAIN, ("overall",), ()):
         front = _front(unit, wanted)
         alone = _largest((front,), (width, height), unit.display_unit)
         both = _largest((front, side), (width, height), unit.display_unit)
@@ -67,12 +66,9 @@ def elevation(unit: Unit, width: float, height: float) -> Elevation:
 
 
 def _front(unit: Unit, wanted: Sequence[str]) -> View:
-    """The front without what is hidden; of inner chains those beside it that are short."""
-    told = [
-        each
-        for each in chains(unit, "front")
-        if each.name in wanted and (each.name in _MAIN or _is_plain(each))
-    ]
+    """The front without what is hidden."""
+    inner = seen_chains(unit) if "seen" in wanted else ()
+    told = [*inner, *(each for each in chains(unit, "front") if each.name in wanted)]
     notes, ways = pitch_note(unit, "front"), triangles(unit)
     return replace(view_of(unit, "", "front", told, notes, (), ways), hidden=())
 
@@ -85,12 +81,6 @@ def _side(unit: Unit) -> View:
         if each.name == "overall" and all(one.along == "x" for one in each.dimensions)
     ]
     return replace(view_of(unit, "", "side", told, pitch_note(unit, "side")), hidden=())
-
-
-def _is_plain(chain: Chain) -> bool:
-    """Whether a chain is for a client."""
-    beside = all(each.side != "inside" for each in chain.dimensions)
-    return beside and len(chain.dimensions) <= _MANY
 
 
 def _largest(

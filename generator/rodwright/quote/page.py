@@ -18,7 +18,7 @@ from rodwright.paper.typesetting import paper_name, typeset
 from rodwright.pictures.svg import to_svg
 from rodwright.quote.conditions import day_said, holds, included, not_included, to_know
 from rodwright.quote.costing import Costing
-from rodwright.quote.described import Fact, facts_of
+from rodwright.quote.described import Fact, cut_on_site, facts_of
 from rodwright.quote.elevation import elevation
 from rodwright.quote.letter import Letter
 from rodwright.quote.rates import Rates
@@ -30,7 +30,7 @@ NOT_PRICED = "not priced yet"
 """What stands where a price would, while any of what it is made up of is missing."""
 _DRAWING = (172.0, 118.0)
 """Room for the elevation, mm."""
-_BESIDE_OPTIONS = (172.0, 98.0)
+_BESIDE_OPTIONS = (172.0, 112.0)
 """And where there are options on its page."""
 
 
@@ -76,7 +76,7 @@ def quote_pdf(quotation: Quotation, paper: Paper, when: datetime | None = None) 
         "drawing": {
             "file": "quote/elevation.svg",
             "width": drawing.width,
-            "told": drawing.description,
+            "told": " ".join((drawing.description, *(f"{each}." for each in cut_on_site(first)))),
         },
     }
     (pdf,) = typeset("quote", data, files, when=when)
