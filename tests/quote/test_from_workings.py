@@ -51,7 +51,8 @@ EDGE, BACK = Surface.FACE_EDGE, Surface.BACK_EDGE
         (Notch(0.0, 0.0, 50.0, 30.0), "notch", 1),
         (Hole(FACE, (50.0, 50.0), 5.0, 10.0, "adjustable shelves"), "shelf_hole", 1),
         (Hole(FACE, (50.0, 50.0), 35.0, 12.0, "hinge cup"), "hinge_cup", 1),
-        (Hole(FACE, (50.0, 50.0), 5.0, 12.0, "hinge plate"), "hole", 1),
+        (Hole(FACE, (50.0, 50.0), 5.0, None, "handle"), "hole", 1),
+        (Mortise(FACE, (50.0, 50.0), (9.0, 5.0), 18.0, use="screw"), "mortise", 1),
         (Hole(FACE, (50.0, 50.0), 5.0, None), "hole", 1),
         (Mortise(FACE, (50.0, 50.0), (60.0, 15.0), 2.0, use="hinge leaf"), "mortise", 1),
         (PocketHole(FACE, END, 60.0, 9.0, 20.0, 9.5, 4.0), "pocket_hole", 1),
@@ -68,6 +69,9 @@ def test_each_kind_of_working(working: Working, key: str, count: float) -> None:
         Hole(END, (50.0, 9.0), 8.0, 21.0, "dowel"),
         Mortise(END, (30.0, 7.0), (60.0, 4.0), 12.5, use="biscuit"),
         Mortise(END, (30.0, 6.0), (40.0, 7.0), 26.0, round_ends=True, use="loose tenon"),
+        # Bored as their screws are driven.
+        Hole(FACE, (50.0, 50.0), 5.0, None, "screw"),
+        Hole(FACE, (50.0, 50.0), 5.0, 12.0, "hinge plate"),
     ],
 )
 def test_what_is_let_in_is_counted_by_its_pieces(working: Working) -> None:

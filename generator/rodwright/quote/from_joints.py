@@ -22,8 +22,8 @@ _BY_NAME = {
     "loose tongue": "small_part",
 }  # fmt: skip
 """What is done with bought-in pieces, by what the hardware list calls them."""
-_WITH_ANOTHER = ("cam bolt", "connecting bolt", "hinge plate")
-"""What goes in with the cam, the nut and the hinge."""
+_WITH_ANOTHER = ("cam bolt", "connecting bolt", "hinge plate", "handle screw")
+"""What goes in with the cam, the nut, the hinge and the handle."""
 
 
 def put_together(unit: Unit) -> Iterator[Count]:

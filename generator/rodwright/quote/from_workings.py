@@ -28,6 +28,8 @@ _METRE = 1e3
 _LET_IN = ("dowel", "biscuit", "loose tenon")
 """Uses of holes and slots that are counted by what is let into them, since those of a face frame
 are marked from its place and are no workings."""
+_WITH_SCREWS = ("screw", "hinge plate")
+"""Uses of holes that are bored as their screws are driven, and counted by those alone."""
 _HOLES = {"adjustable shelves": "shelf_hole", "hinge cup": "hinge_cup"}
 
 
@@ -50,7 +52,8 @@ def _of_working(working: Working, size: Vector) -> Iterator[Count]:
             key = "easing" if isinstance(working, Bevel) else working.kind
             yield key, _run(working, size)
         case Hole(use=use) | Mortise(use=use):
-            if use not in _LET_IN:
+            with_screw = isinstance(working, Hole) and use in _WITH_SCREWS
+            if use not in _LET_IN and not with_screw:
                 yield _HOLES.get(use, working.kind), 1
         case Housing() | Notch() | PocketHole() | FingerPull():
             yield working.word.replace(" ", "_"), 1
