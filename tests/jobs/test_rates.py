@@ -12,7 +12,8 @@ from rodwright.jobs.rates import new_rates, parse_rates, read_rates, refuse_othe
 from rodwright.lengths import LengthUnit
 from rodwright.problems import ProblemsError
 from rodwright.quote.operations import operations_in
-from rodwright.quote.rates import Deposit, Price, Travel, Workshop
+from rodwright.quote.rates import Deposit, Extra, Price, Travel, Workshop
+from rodwright.quote.starter import starter_rates
 from rodwright.wishes.reading.files import parse_spec
 
 RATES = """\
@@ -75,6 +76,20 @@ def test_what_a_workshop_asks() -> None:
     assert rates.workshop == Workshop("Two Benches", address, tax_number="X 12")
 
 
+def test_extras_and_consumables_are_read() -> None:
+    """With the starter file's own examples, uncommented."""
+    text = starter_rates("EUR", "mm")
+    for line in ("extras:", "  - {what: sharp", "  - {what: disp"):
+        assert f"# {line}" in text
+        text = text.replace(f"# {line}", line)
+    rates = parse_rates(text, "rates.yaml")
+    assert rates.consumables == Decimal("0.04")
+    assert rates.extras == (
+        Extra("sharpening", "machining", Decimal(20)),
+        Extra("disposal", price=Decimal("25.00")),
+    )
+
+
 def test_what_may_be_left_out() -> None:
     rates = parse_rates(SHORT, "rates.yaml")
     assert (rates.tax, rates.tax_name, rates.waste) == (0, "tax", 0)
@@ -94,7 +109,8 @@ def test_what_may_be_left_out() -> None:
         ),
         (
             ("rip: 1.5", "rips: 1.5"),
-            "rates.yaml:4:17: `rips` isn't an operation that is counted\n  Did you mean `rip`?",
+            "rates.yaml:4:17: `rips` isn't an operation that is counted\n  Did you mean `rip`? "
+            "What comes with every job beside them goes under `extras:`.",
         ),
         (
             ("rip: 1.5", "rip: -1.5"),
@@ -116,6 +132,16 @@ def test_what_may_be_left_out() -> None:
             ("cost: 12.40", "cost: 1e12"),
             "rates.yaml:18:40: `cost`: `1000000000000.0` is no amount of money that anybody asks\n"
             "  At most 1,000,000,000, with at most 4 decimals.",
+        ),
+        (
+            ("valid_days:", "extras: [{what: hire}]\nvalid_days:"),
+            "rates.yaml:15:10: `hire` takes no time and costs nothing\n  Say its `minutes` and "
+            "their `stage`, its `price`, or all three.",
+        ),
+        (
+            ("valid_days:", "extras: [{what: sharpening, minutes: 20}]\nvalid_days:"),
+            "rates.yaml:15:10: `sharpening` says only one of `minutes` and `stage`\n  Say both, so "
+            "that the minutes cost what an hour of that stage does; or neither.",
         ),
         (
             ("share: 60 %", "share: 59.5 %"),

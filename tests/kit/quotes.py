@@ -12,6 +12,8 @@ from rodwright.quote.rates import Deposit, Rates
 
 STAGES: tuple[Stage, ...] = get_args(Stage)
 KINDS: tuple[MaterialKind, ...] = get_args(MaterialKind)
+BOUGHT: tuple[MaterialKind, ...] = tuple(each for each in KINDS if each != "consumables")
+"""Kinds of what a job takes; consumables are a share of it."""
 MINUTES = {
     "rip": Decimal("1.5"),
     "crosscut": Decimal(1),
@@ -63,7 +65,7 @@ COUNTS = st.decimals(0, 500, places=3)
 SHARES = st.decimals(0, 100, places=2).map(lambda percent: percent.scaleb(-2))
 MATERIALS = st.builds(
     material,
-    st.sampled_from(KINDS),
+    st.sampled_from(BOUGHT),
     st.text("abc", min_size=1, max_size=3),
     COUNTS.map(str),
     st.decimals(0, 1000, places=4).map(str),
@@ -91,6 +93,7 @@ def some_rates(draw: st.DrawFn) -> Rates:
         currency=draw(st.sampled_from(["EUR", "JPY", "KWD"])),
         hour={stage: draw(st.decimals(0, 200, places=2)) for stage in STAGES},
         waste=draw(SHARES),
+        consumables=draw(st.just(Decimal(0)) | SHARES),
         overhead=draw(SHARES),
         margin=draw(st.decimals(0, 90, places=2).map(lambda percent: percent.scaleb(-2))),
         tax=draw(SHARES),

@@ -136,6 +136,24 @@ def test_the_price_before_tax_is_rounded_up_if_a_maker_wants_it() -> None:
     ]
 
 
+def test_consumables_are_a_line_of_what_is_bought() -> None:
+    found = cost(shelf(), rates_of(consumables=Decimal("0.04")))
+    *_, line = found.materials
+    # Not of the glass: 148.70 + 31.11 + 2.18 + 8.62 = 190.61; x 0.04 = 7.6244 -> 7.62
+    assert (line.material.kind, line.material.count) == ("consumables", Decimal("190.61"))
+    assert str(line.amount) == str(found.spent_on("consumables")) == "7.62"
+    # 476.45 + 7.62 = 484.07; 12 % is 58.0884 -> 58.09; 542.16 / 0.8 = 677.70
+    assert [str(each) for each in (found.cost, found.overhead, found.net)] == [
+        "484.07",
+        "58.09",
+        "677.70",
+    ]
+
+
+def test_without_a_share_there_is_no_line_of_consumables() -> None:
+    assert [each.material.kind for each in cost(shelf(), rates_of()).materials][-1] == "bought in"
+
+
 def test_an_hour_of_each_stage_has_its_own_price() -> None:
     hour = dict.fromkeys(STAGES, Decimal(48)) | {"fitting": Decimal(60)}
     found = cost(shelf(), rates_of(hour=hour))
@@ -248,7 +266,7 @@ def test_twice_as_much_costs_twice_as_much(job: Takings, rates: Rates) -> None:
         tuple(replace(each, count=2 * each.count) for each in job.operations),
     )
     coin = Fraction(1, 10 ** decimals_of(rates.currency))
-    lines = len(job.materials) + len(job.operations)
+    lines = (len(job.materials) + len(job.operations)) * (1 + Fraction(rates.consumables)) + 1
     off = abs(Fraction(cost(twice, rates).cost) - 2 * Fraction(cost(job, rates).cost))
     assert off <= Fraction(3, 2) * coin * lines
 

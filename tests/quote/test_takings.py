@@ -15,7 +15,8 @@ from kit.takings import counts, material, rates_in
 from kit.wishes import wishes
 from rodwright.handover.lists import hardware_list
 from rodwright.problems import ProblemsError
-from rodwright.quote.rates import Travel
+from rodwright.quote.costing import cost
+from rodwright.quote.rates import Extra, Travel
 from rodwright.quote.takings import takings_of
 from rodwright.unit import Role, Unit
 
@@ -95,13 +96,15 @@ def test_its_materials_line_by_line(bookcase: Unit) -> None:
     2976800 mm2; 6 mm: 880 x 780 = 686400 mm2.  Oil: 2 x 3.972612 m2 at 20 m2 a litre, the least
     that it covers."""
     found = takings_of(bookcase, None, rates_in())
-    assert [each.kind for each in found.materials] == ["stock", "stock", "hardware", "finish"]
+    assert [each.kind for each in found.materials] == ["stock"] * 2 + ["hardware"] * 3 + ["finish"]
     thick, thin = material(found, "birch plywood 18 mm"), material(found, "birch plywood 6 mm")
     assert (thick.count, thin.count, thick.per) == (Decimal("0.414"), Decimal("0.231"), "sheet")
     assert thick.name == "birch plywood, 18 mm, 2440 x 1220"
     assert all((each.wasted, each.basis) == (True, "by area") for each in (thick, thin))
     pins = material(found, "panel pin")
     assert (pins.count, pins.name, pins.wasted) == (34, "panel pin, 1.25 x 25 mm", False)
+    # A screw and a plug for each fixing to the wall.
+    assert (material(found, "wall screw").count, material(found, "wall plug").count) == (2, 2)
     oil = material(found, "oil")
     assert (oil.count, oil.per, oil.basis) == (Decimal("0.397"), "l", "2 coats")
     assert all(each.price is None for each in found.materials)
@@ -162,6 +165,46 @@ def test_visits_that_the_rates_state_are_driven_as_stated() -> None:
     found = takings_of(unit, None, rates_in(travel=Travel(3, Decimal(1), Decimal(25))))
     assert counts(found)["driving"] == 6
     assert material(found, "travel").count == 3
+
+
+def test_extras_come_with_the_job(bookcase: Unit) -> None:
+    """20 minutes at 40.00 an hour are 13.33, 480 are 320.00; what is done at fitting is time on
+    site, 480 min of a day of two fitters with 8 h each."""
+    extras = (
+        Extra("sharpening", "machining", Decimal(20)),
+        Extra("carrying up", "fitting", Decimal(480), Decimal(30)),
+        Extra("disposal", price=Decimal("25.00")),
+    )
+    plain, rates = rates_in(), rates_in(extras=extras)
+    found, bare = takings_of(bookcase, None, rates), takings_of(bookcase, None, plain)
+    added = found.operations[len(bare.operations) :]
+    assert [(each.name, each.stage, each.count, each.per) for each in added] == [
+        ("sharpening", "machining", 20, "min"),
+        ("carrying up", "fitting", 480, "min"),
+    ]
+    costed, before = cost(found, rates), cost(bare, plain)
+    assert costed.labour_cost - before.labour_cost == Decimal("333.33")
+    assert costed.spent_on("bought in") == Decimal("55.00")
+    assert costed.days_on_site - before.days_on_site == Decimal("0.5")
+
+
+def test_what_is_packed_in_an_opening_takes_packers_and_studs_take_no_plugs() -> None:
+    """1900 high: 4 points a side."""
+    spec = "opening: {width: 806, height: 1906, depth: 320}\n"
+    found = takings_of(unit_from(spec), None, rates_in())
+    bought = {each.key: each.count for each in found.materials if each.basis == "fixing points"}
+    assert bought == {"wall screw": 8, "wall plug": 8, "packer": 16}
+    found = takings_of(unit_from(spec + "wall: studs\n"), None, rates_in())
+    bought = {each.key: each.count for each in found.materials if each.basis == "fixing points"}
+    assert bought == {"wall screw": 8, "packer": 16}
+
+
+def test_pieces_of_one_shape_are_set_out_once(bookcase: Unit) -> None:
+    """A shelf that shows nowhere is as one that does, whatever the parts list says of it."""
+    shelf = next(part for part in bookcase.parts if part.role is Role.SHELF)
+    hidden = replace(shelf, ref="SH9", name="Hidden", blank=replace(shelf.blank, show_surfaces=()))
+    unit = replace(bookcase, parts=(*bookcase.parts, hidden))
+    assert counts(takings_of(unit, None, rates_in()))["shape"] == len(unit.shapes) == 6
 
 
 def test_a_plan_of_other_units_too_is_refused(bookcase: Unit) -> None:

@@ -15,7 +15,7 @@ import pytest
 from openpyxl import load_workbook
 from openpyxl.worksheet.worksheet import Worksheet
 
-from kit.quotes import KINDS, MINUTES, STAGES, material, operation, rates_of
+from kit.quotes import BOUGHT, KINDS, MINUTES, STAGES, material, operation, rates_of
 from rodwright.quote.costing import Costing, cost
 from rodwright.quote.counted import Takings
 from rodwright.quote.levers import levers_of
@@ -45,7 +45,7 @@ def some(seed: int) -> Takings:
     random = Random(seed)
     materials = [
         material(
-            random.choice(KINDS),
+            random.choice(BOUGHT),
             f"={random.randrange(5)}+cmd|' /c'!A0",
             str(Decimal(random.randrange(1, 99_999)).scaleb(-3)),
             str(Decimal(random.randrange(1, 999_999)).scaleb(-4)),
@@ -61,7 +61,10 @@ def some(seed: int) -> Takings:
         )
         for _ in range(40)
     ]
-    return Takings(tuple(materials), (*operations, operation("driving", "fitting", "3.75", "h")))
+    extra = operation("extra", "fitting", "17.5", "min")
+    return Takings(
+        tuple(materials), (*operations, operation("driving", "fitting", "3.75", "h"), extra)
+    )
 
 
 JOBS = {
@@ -103,16 +106,24 @@ def changed(book: bytes, **values: float) -> bytes:
     return saved.getvalue()
 
 
-CHANGES = {"machining": 61.35, "waste": 0.225, "margin": 0.31, "rip": 2.75, "fitters": 3}
+CHANGES = {
+    "machining": 61.35,
+    "waste": 0.225,
+    "consumables": 0.035,
+    "margin": 0.31,
+    "rip": 2.75,
+    "fitters": 3,
+}
 CHANGED = replace(
     RATES,
     hour={**RATES.hour, "machining": Decimal("61.35")},
     waste=Decimal("0.225"),
+    consumables=Decimal("0.035"),
     margin=Decimal("0.31"),
     minutes={**MINUTES, "rip": Decimal("2.75")},
     fitters=3,
 )
-STEP = replace(RATES, round_up_to=Decimal(5))
+STEP = replace(RATES, round_up_to=Decimal(5), consumables=Decimal("0.0425"))
 YEN = replace(RATES, currency="JPY")
 
 
@@ -195,7 +206,7 @@ def test_halves_are_halves() -> None:
 
 def test_no_text_is_a_formula_and_no_amount_is_stored() -> None:
     opened = load_workbook(BytesIO(workbook()))
-    ours = ("=Rates!", "=IF(", "=ROUND(", "=303-", "=300-", "=81-", "=0-", "=4-")
+    ours = ("=Rates!", "=IF(", "=ROUND(", "=301-", "=83-", "=1-", "=5-")
     for sheet in opened.worksheets:
         for row in sheet.iter_rows():
             for cell in row:

@@ -15,11 +15,11 @@ from rodwright.problems import KeyPath, Problem, ProblemsError
 from rodwright.quote.counted import Stage
 from rodwright.quote.operations import BY_KEY
 from rodwright.quote.prices import plain
-from rodwright.quote.rates import Deposit, Price, Rates, Travel, Workshop
+from rodwright.quote.rates import Deposit, Extra, Price, Rates, Travel, Workshop
 from rodwright.quote.starter import starter_rates
 from rodwright.trade.currencies import decimals_of
 from rodwright.wishes import SpecFile
-from rodwright.wishes.rates import HourSpec, RatesSpec, WorkshopSpec
+from rodwright.wishes.rates import ExtraSpec, HourSpec, RatesSpec, WorkshopSpec
 from rodwright.wishes.reading.documents import read_text
 from rodwright.wishes.reading.file_kinds import RATES
 from rodwright.wishes.reading.files import parse
@@ -63,6 +63,8 @@ def parse_rates(text: str, path: str | Path) -> Rates:
         unit=spec.unit,
         travel=Travel(spec.travel.visits, spec.travel.hours, spec.travel.cost),
         round_up_to=spec.round_up_to,
+        consumables=spec.consumables,
+        extras=tuple(map(_extra, spec.extras)),
     )
 
 
@@ -118,6 +120,12 @@ def _hours(spec: HourSpec) -> Mapping[Stage, Decimal]:
     return found
 
 
+def _extra(spec: ExtraSpec) -> Extra:
+    stages = {each.replace(" ", "_"): each for each in get_args(Stage)}
+    stage = None if spec.stage is None else stages[spec.stage]
+    return Extra(spec.what, stage, spec.minutes, spec.price)
+
+
 def _workshop(spec: WorkshopSpec) -> Workshop:
     return Workshop(
         spec.name or "", spec.address, spec.telephone or "", spec.email or "", spec.tax_number or ""
@@ -131,6 +139,7 @@ def _looked_closer(spec: RatesSpec) -> Iterator[Problem]:
     yield from _unknown_operations(spec)
     yield from _prices_said_twice(spec)
     yield from _unpaid(spec)
+    yield from _unlike_extras(spec)
     coin = Decimal(1).scaleb(-decimals_of(spec.currency))
     if spec.round_up_to is not None and spec.round_up_to % coin:
         yield Problem(
@@ -145,7 +154,8 @@ def _unknown_operations(spec: RatesSpec) -> Iterator[Problem]:
     for key in spec.minutes:
         if key not in BY_KEY:
             near = get_close_matches(key, BY_KEY, n=1)
-            hint = f"Did you mean `{near[0]}`?" if near else "docs/rates.md lists them all."
+            hint = f"Did you mean `{near[0]}`? " if near else "docs/rates.md lists them all. "
+            hint += "What comes with every job beside them goes under `extras:`."
             yield Problem(f"`{key}` isn't an operation that is counted", hint, ("minutes", key))
 
 
@@ -167,3 +177,21 @@ def _unpaid(spec: RatesSpec) -> Iterator[Problem]:
             "Change their shares so that they add up to 100 %.",
             ("payments",),
         )
+
+
+def _unlike_extras(spec: RatesSpec) -> Iterator[Problem]:
+    """Extras that say neither time nor price, or time without its stage."""
+    for number, each in enumerate(spec.extras):
+        where: KeyPath = ("extras", number)
+        if each.minutes is None and each.price is None:
+            yield Problem(
+                f"`{each.what}` takes no time and costs nothing",
+                "Say its `minutes` and their `stage`, its `price`, or all three.",
+                where,
+            )
+        elif (each.minutes is None) != (each.stage is None):
+            yield Problem(
+                f"`{each.what}` says only one of `minutes` and `stage`",
+                "Say both, so that the minutes cost what an hour of that stage does; or neither.",
+                where,
+            )

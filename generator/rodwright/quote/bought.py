@@ -10,6 +10,7 @@ from rodwright.handover.edge_list import edge_list
 from rodwright.handover.lists import hardware_list
 from rodwright.lengths import format_length
 from rodwright.quote.counted import Material
+from rodwright.quote.from_site import wall_fixings
 from rodwright.quote.from_surfaces import coated
 from rodwright.quote.prices import price_for
 from rodwright.quote.rates import Price, Rates
@@ -48,6 +49,20 @@ def hardware(unit: Unit, rates: Rates) -> Iterator[Material]:
         yield Material(
             "hardware", key, name + lacks, exact(row.quantity), "piece", price, "hardware list"
         )
+
+
+def at_the_wall(unit: Unit, rates: Rates, spacing: float | None = None) -> Iterator[Material]:
+    """A screw for each fixing to the wall, a plug but where it is known to go into studs, and in an
+    opening a pair of packers (common practice, no source); ``spacing`` as in
+    :func:`~rodwright.quote.from_site.fitted`."""
+    points = wall_fixings(unit, spacing)
+    plugs = 0 if unit.loading.wall == "studs" else 1
+    packers = 0 if unit.opening is None else 2
+    for what, each in (("wall screw", 1), ("wall plug", plugs), ("packer", packers)):
+        if count := points * each:
+            key, price, lacks = _for_one(what, price_for(rates, (what,)), "piece")
+            name = what + lacks
+            yield Material("hardware", key, name, exact(count), "piece", price, "fixing points")
 
 
 def finishes(unit: Unit, rates: Rates) -> Iterator[Material]:

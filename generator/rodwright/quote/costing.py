@@ -4,6 +4,7 @@ Each line is rounded to the currency's smallest coin, and every sum is of rounde
 what is printed adds up::
 
     line of material   count x price, with the waste on top where the count is net
+    consumables        stock, edging, hardware and finish x consumables
     line of labour     count x minutes / 60 x what an hour of its stage costs
     cost               all lines
     overhead           cost x overhead
@@ -29,6 +30,11 @@ from rodwright.quote.hours import days_on_site, minutes_of, stage_hours
 from rodwright.quote.money import rounded, rounded_up
 from rodwright.quote.rates import Deposit, Rates
 from rodwright.trade.currencies import decimals_of
+
+CONSUMABLES = "consumables: glue, abrasives, filler and the like"
+"""What a maker reads of them."""
+TAKE_CONSUMABLES: tuple[MaterialKind, ...] = ("stock", "edging", "hardware", "finish")
+"""What their share is of: not of the work of others, nor of the way to the site."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,6 +114,7 @@ def cost(takings: Takings, rates: Rates, option: str = "") -> Costing:
     """What a job costs at a workshop's rates, and what is asked for it."""
     decimals = decimals_of(rates.currency)
     materials = tuple(_material(each, rates, decimals) for each in takings.materials)
+    materials = (*materials, *_consumables(materials, rates, decimals))
     labour = tuple(_labour(each, rates, decimals) for each in takings.operations)
     missing = tuple(dict.fromkeys((*_without_price(materials), *_without_minutes(labour))))
     nothing = rounded(Decimal(0), decimals)
@@ -140,6 +147,26 @@ def _material(material: Material, rates: Rates, decimals: int) -> MaterialLine:
         return MaterialLine(material, None)
     count = Fraction(material.count) * (1 + Fraction(rates.waste) if material.wasted else 1)
     return MaterialLine(material, rounded(count * Fraction(material.price), decimals))
+
+
+def _consumables(
+    lines: Iterable[MaterialLine], rates: Rates, decimals: int
+) -> Iterator[MaterialLine]:
+    """A line of what is used up, which nobody counts; none where the rates have no share for it."""
+    if not rates.consumables:
+        return
+    bought = (line.amount for line in lines if line.material.kind in TAKE_CONSUMABLES)
+    spent = sum((each for each in bought if each is not None), rounded(Decimal(0), decimals))
+    used = Material(
+        "consumables",
+        "consumables",
+        CONSUMABLES,
+        spent,
+        rates.currency,
+        rates.consumables,
+        "share of materials",
+    )
+    yield _material(used, rates, decimals)
 
 
 def _labour(operation: Operation, rates: Rates, decimals: int) -> LabourLine:

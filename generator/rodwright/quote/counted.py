@@ -8,7 +8,7 @@ from typing import Literal
 
 Stage = Literal["setting out", "cutting", "machining", "assembly", "finishing", "fitting"]
 """The stages of the work, in their order."""
-MaterialKind = Literal["stock", "edging", "hardware", "finish", "bought in"]
+MaterialKind = Literal["stock", "edging", "hardware", "finish", "consumables", "bought in"]
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from decimal import ROUND_HALF_UP, Decimal
+from types import MappingProxyType
 from typing import get_args
 
 from rodwright.quote.counted import Operation, Stage, Takings
@@ -12,13 +13,18 @@ from rodwright.quote.rates import Rates
 
 DRIVING = "driving"
 """The key of the hours on the road, which no minutes are said for."""
+EXTRA = "extra"
+"""The key of a job's own lines, which are counted in minutes."""
+MINUTES_IN: Mapping[str, Decimal] = MappingProxyType({"h": Decimal(60), "min": Decimal(1)})
+"""The minutes in what time is counted in."""
 _HOUR = Decimal(60)
 _HUNDREDTH = Decimal("0.01")
 
 
 def minutes_of(operation: Operation, minutes: Mapping[str, Decimal]) -> Decimal | None:
-    """Minutes for each of an operation; None where the rates don't say.  An hour has 60."""
-    return _HOUR if operation.per == "h" else minutes.get(operation.key)
+    """Minutes for each of an operation; None where the rates don't say.  What is counted in
+    hours or minutes has its own."""
+    return MINUTES_IN.get(operation.per, minutes.get(operation.key))
 
 
 def stage_hours(takings: Takings, rates: Rates) -> tuple[tuple[Stage, Decimal], ...]:
@@ -42,7 +48,9 @@ def days_on_site(takings: Takings, rates: Rates) -> Decimal:
 
 
 def is_on_site(operation: Operation) -> bool:
-    """Whether it is done at the client's."""
+    """Whether it is done at the client's; a job's own lines of fitting are."""
+    if operation.key == EXTRA:
+        return operation.stage == "fitting"
     return operation.key in BY_KEY and BY_KEY[operation.key].on_site
 
 

@@ -56,7 +56,7 @@ def _changed(takings: Takings, rates: Rates) -> Iterator[tuple[str, str, Takings
         yield name, "10 % dearer", _dearer(takings, "stock", name), rates
     for kind, words in _ALL.items():
         yield words, "10 % dearer", _dearer(takings, kind), rates
-    for key in ("waste", "overhead", "margin"):
+    for key in ("waste", "consumables", "overhead", "margin"):
         now = getattr(rates, key)
         said = f"{_percent(now * _MORE)} instead of {_percent(now)}"
         # A share of the price stays under the whole of it.

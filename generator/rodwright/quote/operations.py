@@ -48,7 +48,8 @@ _FIRST = (
     _kind("survey", "measuring the opening", "setting out", "opening", "45",
           "where it is made for an opening; the road there is driving"),
     _kind("shape", "setting out a kind of part", "setting out", "kind of part", "5",
-          "marking its rod and its first piece; a row of the parts list"),
+          "marking its rod and its first piece; pieces of one shape count "
+          "once"),
     _kind("sheet", "handling a sheet", "cutting", "sheet", "6",
           "fetched, laid up, its offcuts put away; sheets of the cutting plan"),
     _kind("board", "handling a board", "cutting", "board", "3",

@@ -49,6 +49,15 @@ def rates_document(rates: Rates) -> dict[str, Any]:
         "shares": _shares(rates),
         "round_up_to": _said(rates.round_up_to),
         "payments": [{"when": each.when, "share": _said(each.share)} for each in rates.deposits],
+        "extras": [
+            {
+                "what": each.what,
+                "stage": each.stage,
+                "minutes": _said(each.minutes),
+                "price": _said(each.price),
+            }
+            for each in rates.extras
+        ],
         "valid_days": rates.valid,
         "hours_a_day": _said(rates.hours_a_day),
         "fitters": rates.fitters,
@@ -63,6 +72,7 @@ def rates_document(rates: Rates) -> dict[str, Any]:
 def _shares(rates: Rates) -> dict[str, str | None]:
     return {
         "waste": _said(rates.waste),
+        "consumables": _said(rates.consumables),
         "overhead": _said(rates.overhead),
         "margin": _said(rates.margin),
         "tax": _said(rates.tax),

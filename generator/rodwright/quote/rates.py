@@ -64,6 +64,17 @@ class Travel:
 
 
 @dataclass(frozen=True, slots=True)
+class Extra:
+    """What comes with every job beside what is counted: ``what`` it is, the ``minutes`` that it
+    takes at a ``stage`` (None: no time), and its ``price`` (None: nothing is bought)."""
+
+    what: str
+    stage: Stage | None = None
+    minutes: Decimal | None = None
+    price: Decimal | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Rates:
     """What a workshop asks.
 
@@ -72,6 +83,8 @@ class Rates:
     each operation by its key, ``prices`` for each material by its key.  ``waste``, ``overhead``,
     ``margin`` and ``tax`` are shares (0.15: 15 %): of the net area or run of what has no cutting
     plan; of materials and labour; of the price before tax; of the price before tax.
+    ``consumables`` are a share of all that is bought but the work of others; ``extras`` come with
+    every job.
     ``round_up_to`` is what the price before tax is rounded up to a multiple of (None: to the
     cent).  ``deposits`` add up to the whole.  ``hours_a_day`` is how long a day on site is and
     ``fitters`` how many are there.  ``valid`` is for how many days the price holds.
@@ -94,3 +107,5 @@ class Rates:
     unit: LengthUnit = "mm"
     travel: Travel = Travel()
     round_up_to: Decimal | None = None
+    consumables: Decimal = Decimal(0)
+    extras: tuple[Extra, ...] = ()

@@ -32,6 +32,7 @@ hour: 45.00
 # On top, all invented.  Overhead is a share of materials and labour; margin is a share of the PRICE
 # before tax: 20 % on a cost of 80 asks for 100.  Which tax is due, your accountant knows.
 waste: 15 %      # of the net area, only where there is no cutting plan
+consumables: 4 % # of stock, edging, hardware and finish: glue, abrasives, filler, tape, blades
 overhead: 15 %
 margin: 20 %
 tax: {{name: {tax}, rate: 20 %}}  # `tax: 0` if you owe none
@@ -43,6 +44,11 @@ payments:
   - {{when: before it is fitted, share: 40 %}}
   - {{when: when it is done, share: 20 %}}
 valid_days: 30
+
+# What comes with every job and isn't counted; yours alone, it never stands in the client's quote.
+# extras:
+#   - {{what: sharpening, minutes: 20, stage: machining}}
+#   - {{what: disposal, price: 25.00}}
 
 # On site.  Visits are counted by the days it takes, unless you say `visits:`.  Invented.
 hours_a_day: 7.5
@@ -134,6 +140,10 @@ _HARDWARE = (
     ("edge pull", "5.20"),
     ("turned knob", "4.20"),
     ("handle screw", "0.10"),
+    ("cup screw", "0.04"),
+    ("wall screw", "0.12"),
+    ("wall plug", "0.08"),
+    ("packer", "0.06"),
 )
 _FINISHES: dict[LengthUnit, tuple[tuple[str, str], ...]] = {
     "mm": (

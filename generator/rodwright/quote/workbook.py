@@ -15,8 +15,8 @@ from openpyxl.worksheet.worksheet import Worksheet
 from rodwright.handover.tables import new_workbook, print_on, workbook_bytes
 from rodwright.lengths import LengthUnit
 from rodwright.quote import cells
-from rodwright.quote.costing import Costing
-from rodwright.quote.hours import is_on_site
+from rodwright.quote.costing import CONSUMABLES, TAKE_CONSUMABLES, Costing
+from rodwright.quote.hours import MINUTES_IN, is_on_site
 from rodwright.quote.levers import Lever
 from rodwright.quote.rates import Rates
 from rodwright.quote.workbook_rates import Addresses, price_key, rates_sheet
@@ -59,8 +59,9 @@ def _materials(sheet: Worksheet, costing: Costing, at: Addresses, decimals: int)
     titles = ("Kind", "What", "How counted", "Count", "For each", "Waste", "Price", "Amount")
     cells.widths(sheet, (12, 48, 26, 12, 10, 10, 12, 14))
     cells.heading(sheet, 1, _in(titles, costing), figures=4)
-    for row, line in enumerate(costing.materials, start=2):
-        each, price = line.material, at.prices[price_key(line.material)]
+    counted = [each.material for each in costing.materials if each.material.kind != "consumables"]
+    for row, each in enumerate(counted, start=2):
+        price = at.prices[price_key(each)]
         cells.text(sheet, row, 1, each.kind)
         cells.text(sheet, row, 2, each.name)
         cells.text(sheet, row, 3, each.basis)
@@ -68,10 +69,32 @@ def _materials(sheet: Worksheet, costing: Costing, at: Addresses, decimals: int)
         cells.text(sheet, row, 5, each.per)
         cells.figure(sheet, row, 6, f"={at.waste}" if each.wasted else 0, "0.####\\ %")
         cells.figure(sheet, row, 7, f'=IF(ISNUMBER({price}),{price},"")', "0.00##")
-        amount = f'=IF(ISNUMBER(G{row}),ROUND(D{row}*(1+F{row})*G{row},{decimals}),"")'
-        cells.figure(sheet, row, 8, amount, cells.money_format(decimals))
+        _amount(sheet, row, decimals)
+    _consumables(sheet, len(counted) + 2, costing, at, decimals)
     sheet.freeze_panes = "A2"
-    return max(2, len(costing.materials) + 1)
+    return len(counted) + 2
+
+
+def _consumables(
+    sheet: Worksheet, row: int, costing: Costing, at: Addresses, decimals: int
+) -> None:
+    """The last row of materials, by its share of those above; there even while that is nothing, so
+    that it can be changed."""
+    of = "+".join(f'SUMIF(A$1:A{row - 1},"{kind}",H$1:H{row - 1})' for kind in TAKE_CONSUMABLES)
+    cells.text(sheet, row, 1, "consumables")
+    cells.text(sheet, row, 2, CONSUMABLES)
+    cells.text(sheet, row, 3, "share of materials")
+    cells.figure(sheet, row, 4, f"=ROUND({of},{decimals})", cells.money_format(decimals))
+    cells.text(sheet, row, 5, costing.currency)
+    cells.figure(sheet, row, 6, 0, "0.####\\ %")
+    cells.figure(sheet, row, 7, f"={at.consumables}", "0.####\\ %")
+    _amount(sheet, row, decimals)
+
+
+def _amount(sheet: Worksheet, row: int, decimals: int) -> None:
+    """What a row of materials comes to."""
+    amount = f'=IF(ISNUMBER(G{row}),ROUND(D{row}*(1+F{row})*G{row},{decimals}),"")'
+    cells.figure(sheet, row, 8, amount, cells.money_format(decimals))
 
 
 def _labour(sheet: Worksheet, costing: Costing, at: Addresses, decimals: int) -> int:
@@ -87,7 +110,8 @@ def _labour(sheet: Worksheet, costing: Costing, at: Addresses, decimals: int) ->
         cells.text(sheet, row, 3, "yes" if is_on_site(each) else "no")
         cells.figure(sheet, row, 4, each.count, "0.###")
         cells.text(sheet, row, 5, each.per)
-        said = 60 if minutes is None else f'=IF(ISNUMBER({minutes}),{minutes},"")'
+        own = MINUTES_IN.get(each.per)
+        said = f'=IF(ISNUMBER({minutes}),{minutes},"")' if own is None else own
         cells.figure(sheet, row, 6, said, "0.00")
         cells.figure(sheet, row, 7, f'=IF(ISNUMBER(F{row}),D{row}*F{row},"")', "0.0")
         amount = f'=IF(ISNUMBER(G{row}),ROUND(D{row}*F{row}/60*{hour},{decimals}),"")'

@@ -11,7 +11,7 @@ from openpyxl.worksheet.worksheet import Worksheet
 from rodwright.quote import cells
 from rodwright.quote.costing import Costing
 from rodwright.quote.counted import Material, Operation, Stage
-from rodwright.quote.hours import minutes_of
+from rodwright.quote.hours import MINUTES_IN, minutes_of
 from rodwright.quote.rates import Rates
 from rodwright.trade.currencies import decimals_of
 
@@ -27,12 +27,13 @@ def price_key(material: Material) -> PriceKey:
 class Addresses:
     """Where the figures of the sheet of rates are, as formulas of other sheets call them.
 
-    ``minutes`` are by operation, ``prices`` by :func:`price_key`; an hour on the road isn't among
-    them, since it always has 60 minutes.
+    ``minutes`` are by operation, ``prices`` by :func:`price_key`; what is counted in hours or
+    minutes isn't among them.
     """
 
     hour: dict[Stage, str]
     waste: str
+    consumables: str
     overhead: str
     margin: str
     tax: str
@@ -91,6 +92,7 @@ def _shares(rows: _Rows, rates: Rates) -> dict[str, str]:
     rows.headed("Shares", "", "Of what")
     said = (
         ("waste", rates.waste, "of the net area or run, where there is no cutting plan"),
+        ("consumables", rates.consumables, "of stock, edging, hardware and finish"),
         ("overhead", rates.overhead, "of materials and labour"),
         ("margin", rates.margin, "of the price before tax, not of the cost"),
         ("tax", rates.tax, f"of the price before tax: {rates.tax_name}".removesuffix(": ")),
@@ -118,7 +120,7 @@ def _minutes(rows: _Rows, costings: Sequence[Costing], rates: Rates) -> dict[str
     rows.headed("Minutes", "min", "For each")
     found: dict[str, str] = {}
     for each in _operations(costings):
-        if each.key not in found and each.per != "h":
+        if each.key not in found and each.per not in MINUTES_IN:
             minutes = minutes_of(each, rates.minutes)
             row = rows.next(each.name, each.per)
             found[each.key] = cells.changeable(rows.sheet, row, 2, minutes)
@@ -136,6 +138,6 @@ def _prices(rows: _Rows, costings: Sequence[Costing], rates: Rates) -> dict[Pric
     found: dict[PriceKey, str] = {}
     for each in (line.material for costing in costings for line in costing.materials):
         key = price_key(each)
-        if key not in found:
+        if key not in found and each.kind != "consumables":
             found[key] = cells.changeable(rows.sheet, rows.next(each.name, each.per), 2, each.price)
     return found

@@ -131,7 +131,7 @@ def _hours_of(stage: Stage) -> _Formula:
 
 def _missing(column: _Column) -> str:
     costing = column.lines.costing
-    count = len(costing.materials) + len(costing.labour)
+    count = column.lines.last_material - 1 + len(costing.labour)
     return f"{count}-COUNT({column.materials('H')})-COUNT({column.labour('H')})"
 
 

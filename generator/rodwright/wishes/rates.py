@@ -175,6 +175,21 @@ class TravelSpec(SpecModel):
     """What each visit costs besides: fuel, tolls, parking."""
 
 
+class ExtraSpec(SpecModel):
+    """What comes with every job beside what is counted: time, something bought, or both."""
+
+    what: Name
+    """What it is, in your words: `sharpening`, `disposal`; the client never reads it."""
+    minutes: Minutes | None = None
+    """Minutes that one person takes for it."""
+    stage: (
+        Literal["setting_out", "cutting", "machining", "assembly", "finishing", "fitting"] | None
+    ) = None
+    """When it is done; what is done at `fitting` is time on site."""
+    price: Money | None = None
+    """What you pay for it, before tax."""
+
+
 class RatesSpec(SpecModel):
     """A workshop's rates."""
 
@@ -198,6 +213,9 @@ class RatesSpec(SpecModel):
     waste: Annotated[Decimal, _Percent(200, "the net area")]
     """What is bought more than is in the piece, of the net area or run, where there is no cutting
     plan to say it."""
+    consumables: Annotated[Decimal, _Percent(100, "materials")] = Decimal(0)
+    """Glue, abrasives, filler, tape, blades: what is used up and not counted, of stock, edging,
+    hardware and finish."""
     overhead: Annotated[Decimal, _Percent(500, "materials and labour")]
     """Rent, machines, insurance, the office: of materials and labour."""
     margin: Annotated[Decimal, _Percent(90, "the price before tax")]
@@ -209,6 +227,8 @@ class RatesSpec(SpecModel):
     """The tax on top: its rate (`21 %`; `0` for none), or keys."""
     payments: Annotated[tuple[PaymentSpec, ...], Field(max_length=12, strict=False)] = ()
     """When it is paid, in shares that add up to 100 %; all of it when it is done unless said."""
+    extras: Annotated[tuple[ExtraSpec, ...], Field(max_length=100, strict=False)] = ()
+    """Lines of your own that come with every job."""
     valid_days: Annotated[int, Field(ge=1, le=3650)] = 30
     """For how many days a quote holds."""
     hours_a_day: Annotated[Hours, Field(gt=0)]
