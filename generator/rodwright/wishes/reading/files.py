@@ -136,10 +136,9 @@ def _parsed(
     try:
         read = validate(model, document.data, document.places, str(path), kind)
     except ProblemsError as error:
-        found_too = {each.where for each in error.problems}  # what is no key needs no quotes
-        problems = [each for each in problems if each.where not in found_too] + [
-            each for each in error.problems if not _lies_in(each.where, document.spoilt)
-        ]
+        told = [each for each in error.problems if not _lies_in(each.where, document.spoilt)]
+        found_too = {each.where for each in told}  # what is no key needs no quotes
+        problems = [each for each in problems if each.where not in found_too] + told
     else:
         with located(path, document.places):
             if not problems and (found := tuple(look_closer(read))):
