@@ -11,8 +11,9 @@ import pytest
 from kit.specs import unit_from
 from rodwright import read_spec, set_out, solid_of
 from rodwright.assembly.finishing import finish_areas, finished_areas, surface_areas
+from rodwright.assembly.unseen import unseen_surfaces
 from rodwright.trade.finishes import FINISHES, OF_KIND, TINS, takes_finish
-from rodwright.unit import Bore, Part, Surface
+from rodwright.unit import Bore, Part, Role, Surface, Unit
 from rodwright.unit.finish import Finish, FinishKind
 
 MODELS = Path(__file__).parents[2] / "models"
@@ -61,29 +62,70 @@ def test_areas_are_those_of_the_solids(name: str) -> None:
     assert exact >= 2
 
 
-def test_all_six_surfaces_of_a_plain_board_are_counted() -> None:
+def test_all_that_is_seen_of_plain_boards_is_counted() -> None:
+    """A box of 1000 x 500 x 300 of 18 mm, butted: 964 between its sides.  Unseen are its underside,
+    the lower ends of its sides, the ends of what is between them, and what is at the wall."""
     unit = unit_from(BOARD)
     (row,) = finish_areas(unit)
-    faces = edges = 0.0
-    for part in unit.parts:
-        length, width, thick = part.blank.size
-        faces += 2 * length * width / 1e6
-        edges += 2 * (length + width) * thick / 1e6
-    assert row.faces == pytest.approx(faces, rel=0.02)
-    assert row.edges == pytest.approx(edges, rel=0.02)
+    assert row.faces == pytest.approx((4 * 0.5 * 0.3 + 3 * 0.964 * 0.3), rel=1e-6)
+    assert row.edges == pytest.approx(0.018 * (2 * 0.5 + 2 * 0.3 + 2 * 0.964), rel=1e-6)
+    unseen = 0.964 * 0.3 + 0.018 * (2 * 0.3 + 4 * 0.3 + 2 * 0.5 + 2 * 0.964)
+    assert row.unseen == pytest.approx(unseen, rel=1e-6)
     assert 0 < row.shows <= row.whole
 
 
+def test_only_what_stands_free_has_finished_sides() -> None:
+    """Outer faces of sides and top are at walls and ceiling in an opening that they fill."""
+    case = "title: Box\nunit: mm\n"
+    free = unit_from(case + "size: {width: 800, height: 2000, depth: 300}\n")
+    built_in = unit_from(case + "opening: {width: 806, height: 2010, depth: 300}\n")
+    low = unit_from(
+        case + "opening: {width: 806, height: 2400, depth: 300}\nsize: {height: 2000}\n"
+    )
+
+    def hidden(unit: Unit) -> list[Role]:
+        found = unseen_surfaces(unit)
+        return [
+            part.role
+            for part in unit.parts
+            if any((part.ref, face) in found for face in (Surface.FACE, Surface.REVERSE))
+        ]
+
+    assert hidden(free) == [Role.BOTTOM]
+    assert hidden(built_in) == [Role.SIDE, Role.SIDE, Role.BOTTOM, Role.TOP]
+    assert hidden(low) == [Role.SIDE, Role.SIDE, Role.BOTTOM]
+
+
+def test_solid_wood_is_finished_all_round() -> None:
+    """But where it is glued on: a strip's face that lies on the edge of its shelf."""
+    unit = unit_from(
+        "stock:\n  ply: {kind: sheet, material: birch plywood, thickness: 18}\n"
+        "  oak: {kind: board, material: european oak, thickness: 20}\n"
+        "carcass: {stock: oak}\nopening: {width: 806, height: 2010, depth: 300}\n"
+        "interior: {shelves: {count: 1, stock: ply}}\n"
+        "lipping: {stock: oak, thickness: 8, edges: [shelves]}\n"
+    )
+    found = unseen_surfaces(unit)
+    faces = {
+        (part.role, face)
+        for part in unit.parts
+        for face in (Surface.FACE, Surface.REVERSE)
+        if (part.ref, face) in found
+    }
+    assert faces == {(Role.LIPPING, Surface.REVERSE)}
+
+
 def test_areas_by_what_was_chosen() -> None:
-    """The back is a plain board, so its two faces and four edges are known."""
+    """The back is a plain board laid on the rear: one face and three edges are seen."""
     unit = unit_from(BOARD + "back: {stock: thin}\nfinish: {back: oil, ply: lacquer}\n")
     areas = finished_areas(unit)
     assert list(areas) == [Finish("lacquer"), Finish("oil", "", "matt")]
     (oiled,) = areas[Finish("oil", "", "matt")]
     assert (oiled.stock, oiled.finish) == ("thin", Finish("oil", "", "matt"))
     length, width, thick = 1000.0, 500.0, 6.0
-    assert oiled.faces == pytest.approx(2 * length * width / 1e6, rel=0.01)
-    assert oiled.edges == pytest.approx(2 * (length + width) * thick / 1e6, rel=0.01)
+    assert oiled.faces == pytest.approx(length * width / 1e6, rel=0.01)
+    assert oiled.unseen == pytest.approx(oiled.faces + length * thick / 1e6)
+    assert oiled.edges == pytest.approx((length + 2 * width) * thick / 1e6, rel=0.01)
     everything = sum(each.whole for each in finish_areas(unit))
     assert everything == pytest.approx(
         sum(each.whole for of_it in areas.values() for each in of_it)

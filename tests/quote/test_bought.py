@@ -93,17 +93,18 @@ def test_one_article_of_several_joints_is_one_line() -> None:
 @pytest.mark.parametrize(
     ("finish", "lines"),
     [
-        # 400 x 120 x 18: 2 x (0.048 + 0.0072 + 0.00216) = 0.11472 m2; coats / least that a litre
-        # covers: oil 2/20, lacquer 3/8, primer 1/8, paint 2/10, stain 1/10.
-        (Finish("oil"), [("oil", "oil", "0.011")]),
-        (Finish("lacquer"), [("lacquer", "lacquer", "0.043")]),
+        # 400 x 120 x 18, on the floor and at a wall: 0.048 + 0.0072 + 2 x 0.00216 = 0.05952 m2 are
+        # seen; coats / least that a litre covers: oil 2/20, lacquer 3/8, primer 1/8, paint 2/10,
+        # stain 1/10.
+        (Finish("oil"), [("oil", "oil", "0.006")]),
+        (Finish("lacquer"), [("lacquer", "lacquer", "0.022")]),
         (
             Finish("paint", "#204060"),
-            [("primer", "primer", "0.014"), ("paint", "paint #204060", "0.023")],
+            [("primer", "primer", "0.007"), ("paint", "paint #204060", "0.012")],
         ),
         (
             Finish("stain", "#503010"),
-            [("stain", "stain #503010", "0.011"), ("lacquer", "lacquer", "0.043")],
+            [("stain", "stain #503010", "0.006"), ("lacquer", "lacquer", "0.022")],
         ),
     ],
 )

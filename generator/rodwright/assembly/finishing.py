@@ -1,8 +1,9 @@
 """How much there is to finish, by what it is made of; m2.
 
 Counted is what is left of each blank's six surfaces once it is worked, and what slants in their
-place; not the floors of housings and grooves, nor the walls of holes.  Where boards meet, both are
-counted: what is lost there is less than what a brush loses.
+place; not the floors of housings and grooves, nor the walls of holes, nor what nobody ever sees
+(:mod:`rodwright.assembly.unseen`).  Where boards meet without being covered, both are counted: what
+is lost there is less than what a brush loses.
 """
 
 from __future__ import annotations
@@ -12,6 +13,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from rodwright.assembly.bodies import Array, convex_pieces
+from rodwright.assembly.unseen import unseen_surfaces
 from rodwright.geometry import TOUCH
 from rodwright.trade.finishes import takes_finish
 from rodwright.unit import Part, Surface, Unit
@@ -25,7 +27,8 @@ _MM2 = 1e-6
 @dataclass(frozen=True, slots=True)
 class FinishArea:
     """What there is to finish of one stock with one finish (None: none was chosen): of its
-    ``faces`` and of its ``edges`` and ends, and how much of both shows; m2."""
+    ``faces`` and of its ``edges`` and ends, how much of both shows, and how much more there is that
+    nobody ever sees and that stays bare; m2."""
 
     stock: str
     material: str
@@ -33,10 +36,11 @@ class FinishArea:
     edges: float
     shows: float
     finish: Finish | None = None
+    unseen: float = 0.0
 
     @property
     def whole(self) -> float:
-        """Both faces and all edges."""
+        """Faces and edges."""
         return self.faces + self.edges
 
 
@@ -48,18 +52,22 @@ def finish_areas(unit: Unit) -> tuple[FinishArea, ...]:
         ValueError: the workings of a part leave nothing of it.
     """
     found: dict[tuple[str, str, Finish | None], list[float]] = {}
+    hidden = unseen_surfaces(unit)
     for part in unit.parts:
         stock = part.blank.stock
         if not takes_finish(stock.material):
             continue
-        sums = found.setdefault((stock.name, stock.material, part.finish), [0.0, 0.0, 0.0])
+        sums = found.setdefault((stock.name, stock.material, part.finish), [0.0] * 4)
         for surface, area in surface_areas(part).items():
+            if (part.ref, surface) in hidden:
+                sums[3] += area
+                continue
             sums[0 if surface.axis == 2 else 1] += area
             if surface in part.blank.show_surfaces:
                 sums[2] += area
     return tuple(
-        FinishArea(name, material, faces, edges, shows, finish)
-        for (name, material, finish), (faces, edges, shows) in found.items()
+        FinishArea(name, material, faces, edges, shows, finish, unseen)
+        for (name, material, finish), (faces, edges, shows, unseen) in found.items()
     )
 
 

@@ -21,7 +21,7 @@ def included(unit: Unit, letter: Letter, costing: Costing) -> Iterator[str]:
     """What the price takes in, line by line."""
     yield "Making it as described and drawn, hardware included."
     if is_finished(unit):
-        yield "Finishing it as described here."
+        yield "Finishing it as described here; what nobody sees once it is in its place stays bare."
     if is_fitted(costing):
         yield "Bringing it and fitting it on site."
     yield from (each.what for each in letter.bought_in)

@@ -14,7 +14,7 @@ from rodwright.unit.finish import Finish
 
 @dataclass(frozen=True, slots=True)
 class Coated:
-    """So many m2 of one finish, both faces and all edges, and its coats in their order."""
+    """So many m2 of one finish, on all that is ever seen, and its coats in their order."""
 
     finish: Finish
     area: float

@@ -141,8 +141,8 @@ _ASSEMBLY = (
 )  # fmt: skip
 _FINISHING = (
     _kind("sanding", "sanding", "finishing", "m2", "9",
-          "all grits: the area of all that gets a finish, both faces and edges; not of what "
-          "stays bare"),
+          "all grits: the area of all that gets a finish, faces and edges; not of what stays "
+          "bare, nor of what nobody sees"),
     _kind("oil", "oiling", "finishing", "m2", "5", "a coat: its area times its coats"),
     _kind("lacquer", "lacquering", "finishing", "m2", "5",
           "a coat, rubbed down: its area times its coats"),

@@ -120,7 +120,8 @@ class FinishSpec(SpecModel):
     everything: CoatField | None = None
     """All that takes a finish (glass and what is faced with melamine don't) and isn't named more
     particularly: by the name of its stock, as a key here (`oak: oil`), or by one of the places
-    below, which go before its stock.  Wooden runners stay bare."""
+    below, which go before its stock.  Wooden runners stay bare, and what nobody sees: what another
+    part covers, and of sheets the rear of a back and what is turned to walls, ceiling or floor."""
     carcass: CoatField | None = None
     """Sides, top, bottom, dividers, rails, shelves and back."""
     shelves: CoatField | None = None

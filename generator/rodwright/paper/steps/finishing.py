@@ -15,8 +15,9 @@ from rodwright.unit import Unit
 from rodwright.unit.finish import Finish
 
 _RULES = (
-    "Both faces get the same coats, backs and undersides too: wood that is sealed on one face "
-    "alone takes up moisture on the other, and cups.",
+    "Solid wood gets the same coats on both faces, hidden ones too: sealed on one alone it takes "
+    "up moisture on the other, and cups. Sheets stay bare where nobody looks; a thin back that is "
+    "painted on its face may ask for one sealing coat behind.",
     "What is glued stays bare: tape over housings, edges under lippings, and where the face frame "
     "goes. Loose panels are finished before they go into their grooves, or a bare strip shows when "
     "they shrink.",
@@ -44,11 +45,13 @@ def finishing_section(unit: Unit) -> Section:
                 "faces": said(each.faces),
                 "edges": said(each.edges),
                 "whole": said(each.whole),
+                "unseen": said(each.unseen),
             }
             for each in sorted(areas, key=lambda each: _place(each.finish, chosen))
         ],
         "whole": said(sum(each.whole for each in counted)),
         "shows": said(sum(each.shows for each in counted)),
+        "unseen": said(sum(each.unseen for each in counted)),
         "sanding": _sanding(unit),
         "rules": list(_RULES),
         "finishes": [
