@@ -184,6 +184,21 @@ def test_whatever_a_maker_writes_is_text_within_the_page(tmp_path: Path, wide: b
         assert (round(page.width), round(page.height)) == (595, 842)
 
 
+def test_what_is_included_and_to_know_is_not_torn_apart(tmp_path: Path) -> None:
+    """Whatever stands before it: its lines are on the page of their heading."""
+    for high in (60, 75, 90):
+        offered = [
+            replace(_offered(name), picture=_picture(60, high), note="Some words of it. " * 6)
+            for name in ("One", "Two", "Three")
+        ]
+        texts = [page.text for page in _pages(_quotation(*offered), tmp_path)]
+        for heading, last in (
+            ("Please know", "licensed to do it"),
+            ("Not included", "Decorating."),
+        ):
+            assert any(heading in text and last in text for text in texts), (high, heading)
+
+
 def test_without_tax_there_is_but_a_total() -> None:
     untaxed: Rates = rates_of(tax=Decimal(0))
     quotation = Quotation((Offered(UNIT, cost(TAKES, untaxed), _picture(60, 90)),), LETTER, untaxed)

@@ -37,7 +37,7 @@ _PLACES: Mapping[Role, str] = MappingProxyType(
         Role.DRAWER_FRONT: "drawer fronts",
         Role.DRAWER_SIDE: "drawer boxes",
         Role.DRAWER_END: "drawer boxes",
-        Role.DRAWER_BOTTOM: "drawer boxes",
+        Role.DRAWER_BOTTOM: "drawer bottoms",
         Role.WORKTOP: "worktop",
         Role.CORNICE: "cornice",
         Role.PLINTH: "base",

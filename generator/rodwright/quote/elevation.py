@@ -58,7 +58,9 @@ def elevation(unit: Unit, width: float, height: float) -> Elevation:
     for wanted in (_SEEN, _MAIN, ("overall",), ()):
         front = _front(unit, wanted)
         alone = _largest((front,), (width, height), unit.display_unit)
-        both = _largest((front, side), (width, height), unit.display_unit)
+        # The view from the left stands at the right in first angle, in third at the left.
+        pair = (side, front) if unit.display_unit == "in" else (front, side)
+        both = _largest(pair, (width, height), unit.display_unit)
         if alone is not None:
             found = both if both and both[0].scale == alone[0].scale else alone
             return Elevation(_drawing(unit, found), found[0].scale)
