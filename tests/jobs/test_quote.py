@@ -17,8 +17,9 @@ from rodwright.jobs.quote import Quoted, quote, quoted_json
 from rodwright.jobs.quote.ways import Way, ways_of
 from rodwright.jobs.rates import parse_rates
 from rodwright.problems import ProblemsError
+from rodwright.quote.costing import CONSUMABLES
 from rodwright.quote.counted import Material
-from rodwright.quote.rates import Price, Rates
+from rodwright.quote.rates import Extra, Price, Rates
 from rodwright.quote.starter import starter_rates
 from rodwright.wishes import SpecFile
 from rodwright.wishes.reading.files import parse_spec
@@ -57,6 +58,12 @@ def _spec(text: str) -> SpecFile:
     return parse_spec(text, "alcove.yaml")
 
 
+EXTRAS = (
+    Extra("Sharpening", "machining", Decimal(20)),
+    Extra("Skip", price=Decimal("25.10")),
+)
+
+
 def _rates(text: str, currency: str = "EUR") -> Rates:
     """Rates to start from, and 1.25 for all that those have no price of."""
     spec = _spec(text)
@@ -67,7 +74,7 @@ def _rates(text: str, currency: str = "EUR") -> Rates:
         for each in way.takings.materials
         if each.price is None
     }
-    return replace(rates, prices={**rates.prices, **lacking})
+    return replace(rates, prices={**rates.prices, **lacking}, extras=EXTRAS)
 
 
 def _quoted(text: str, rates: Rates, folder: Path) -> Quoted:
@@ -95,7 +102,12 @@ def test_the_total_is_the_same_on_paper_and_in_json(written: tuple[Quoted, str])
     (costing,) = made.costings
     assert costing.total is not None
     assert made.missing == ()
-    assert f"Total {currency} {costing.total:,}" in _pdf_text(made.folder)
+    told = _pdf_text(made.folder)
+    assert f"Total {currency} {costing.total:,}" in told
+    # What is the maker's own stands in the costing alone.
+    assert "Sharpening" in {each.operation.name for each in costing.labour}
+    assert {"Skip", CONSUMABLES} <= {each.material.name for each in costing.materials}
+    assert not any(each in told.lower() for each in ("sharpening", "skip", "consumables"))
     document = json.loads((made.folder / "quote.json").read_text(encoding="utf-8"))
     assert Decimal(document["options"][0]["total"]) == costing.total
     assert set(made.files) <= {each.name for each in made.folder.iterdir()}

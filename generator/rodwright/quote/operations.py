@@ -121,7 +121,8 @@ _ASSEMBLY = (
     _kind("back", "fitting a back", "assembly", "back", "15",
           "measured on the carcass, trimmed, put in; its screws and pins apart"),
     _kind("screw", "driving a screw", "assembly", "screw", "0.6",
-          "pilot and clearance hole with it; also those of hinges, slides and feet"),
+          "pilot and clearance hole with it; also those of hinge plates, butts, slides "
+          "and feet; not those that a hinge's cup comes with"),
     _kind("pin", "driving a pin", "assembly", "pin", "0.2",
           "its hole with it"),
     _kind("plug", "plugging a screw hole", "assembly", "plug", "1.2",
@@ -129,7 +130,8 @@ _ASSEMBLY = (
     _kind("knock_down", "putting in a knock-down fitting", "assembly", "fitting", "1",
           "a cam or barrel nut and its bolt"),
     _kind("hinge", "fitting a hinge", "assembly", "hinge", "4",
-          "on the door and on what carries it"),
+          "on the door and on what carries it; its cup pressed in, or held by screws that come "
+          "with it"),
     _kind("slides", "fitting a pair of slides", "assembly", "pair", "10",
           "on the carcass and on the drawer"),
     _kind("handle", "fitting a handle", "assembly", "handle", "3",

@@ -140,7 +140,6 @@ _HARDWARE = (
     ("edge pull", "5.20"),
     ("turned knob", "4.20"),
     ("handle screw", "0.10"),
-    ("cup screw", "0.04"),
     ("wall screw", "0.12"),
     ("wall plug", "0.08"),
     ("packer", "0.06"),
