@@ -95,7 +95,7 @@ def _option(spec: SpecFile, number: int, others: Iterable[tuple[str, SpecFile]])
 
 
 _WORDS = (
-    *("title", "made_by", "number", "revision", "approved_by", "currency", "quote", "date"),
+    *("title", "made_by", "number", "revision", "approved_by", "quote", "date"),
     *("options", "first_option"),
 )
 """Keys that say something of a unit, and change nothing that is made."""
