@@ -26,9 +26,16 @@ def quoted(made: Quoted) -> None:
     _missing(made, console)
     levers = made.levers[made.costings[0].option]
     if levers:
-        console.print("What changes the total most:")
+        rounding = ", before it is rounded up" if made.rates.round_up_to is not None else ""
+        console.print(f"What changes the total most{rounding}:")
     for each in levers[:_LEVERS]:
         console.print(f"  {each.change:+,}  {escape(each.what)}, {escape(each.said)}")
+    if made.rates.unit != made.unit.display_unit:
+        runs = "feet and pounds" if made.rates.unit == "in" else "metres and kg"
+        console.print(
+            f"[yellow]two units[/yellow] the rates are read by {runs} (`unit: {made.rates.unit}`), "
+            f"and the spec is in {made.unit.display_unit}: look whether they are meant so."
+        )
     for why in made.no_plan:
         console.print(f"[yellow]no cutting plan[/yellow] {escape(why)}; stock is counted by area.")
     if made.no_photograph:

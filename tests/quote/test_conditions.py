@@ -7,8 +7,12 @@ from dataclasses import replace
 import pytest
 
 from kit.specs import unit_from
-from rodwright.quote.conditions import day_said, holds, to_know
+from rodwright.jobs.rates import parse_rates
+from rodwright.quote.conditions import day_said, holds, included, not_included, to_know
+from rodwright.quote.costing import cost
 from rodwright.quote.letter import Letter
+from rodwright.quote.starter import starter_rates
+from rodwright.quote.takings import takings_of
 
 UNIT = unit_from("size: {width: 800, height: 900, depth: 300}")
 
@@ -31,10 +35,25 @@ def test_a_day_reads_the_same_everywhere() -> None:
 
 def test_what_can_hurt_is_said() -> None:
     told = " ".join(to_know(UNIT, None))
-    assert "Have it fixed to the wall: furniture that tips over can kill a child." in told
+    assert "It is fixed to the wall: furniture that tips over can kill a child." in told
+    low = unit_from("size: {width: 800, height: 400, depth: 400}")
+    assert "Have it fixed to the wall" in " ".join(to_know(low, None))
     assert "licensed" in told
     assert "Oiled" not in told
     assert "It hangs on the wall." in " ".join(to_know(replace(UNIT, hung=True), None))
+
+
+@pytest.mark.parametrize(("height", "fixed"), [(900, True), (400, False)])
+def test_fixing_what_stands_free_is_priced_or_left_out(height: int, fixed: bool) -> None:
+    """What could tip is fixed; what can't has nothing counted for it."""
+    unit = unit_from(f"size: {{width: 800, height: {height}, depth: 400}}")
+    rates = parse_rates(starter_rates("EUR", "mm"), "rates.yaml")
+    costing = cost(takings_of(unit, None, rates), rates)
+    told = "Fixing it to the wall."
+    assert (told in included(unit, Letter(), costing)) is fixed
+    assert (told in not_included(unit, Letter(), costing)) is not fixed
+    counted = {line.operation.key for line in costing.labour}
+    assert ("fixing_point" in counted) is fixed
 
 
 def test_oily_rags_are_told_of() -> None:

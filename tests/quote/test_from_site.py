@@ -62,17 +62,37 @@ def test_scribes_are_scribed_as_long_as_they_are() -> None:
     assert counted(unit)["scribing"] == pytest.approx(scribes[0] / 1000)
 
 
+INSIDE = (
+    "interior: {rows: [{height: 1 share, shelves: {count: 2, fixed: false}, "
+    "doors: {stock: ply, hung: overlay}}, {height: 200, drawers: {count: 1, hung: overlay, "
+    "front_stock: ply, stock: ply, bottom: {stock: thin}}}]}\n"
+)
+
+
 def test_loose_shelves_doors_and_drawers_are_carried_one_by_one() -> None:
-    unit = unit_from(
-        "size: {width: 800, height: 1200, depth: 300}\n"
-        "interior: {rows: [{height: 1 share, shelves: {count: 2, fixed: false}, "
-        "doors: {stock: ply, hung: overlay}}, {height: 200, drawers: {count: 1, hung: overlay, "
-        "front_stock: ply, stock: ply, bottom: {stock: thin}}}]}\n"
-    )
+    unit = unit_from("opening: {width: 806, height: 1206, depth: 320}\n" + INSIDE)
     found = counted(unit)
     # The carcass, a door, a drawer; and two shelves.
     assert (found["packing"], found["loose_shelf"]) == (3, 2)
     assert found["adjusting"] == len(unit.motions) == 2
+
+
+def test_what_travels_whole_is_wrapped_once_and_has_its_top_on() -> None:
+    unit = unit_from(
+        "size: {width: 800, height: 1200, depth: 300}\nworktop: {stock: ply}\n" + INSIDE
+    )
+    found = counted(unit)
+    assert (found["packing"], found["loose_shelf"]) == (1, 2)
+    assert "surround" not in found
+
+
+@pytest.mark.parametrize("wall", ["masonry", "studs", "plasterboard", None])
+def test_what_could_tip_is_fixed_to_whatever_wall(wall: str | None) -> None:
+    said = f"wall: {wall}\n" if wall else ""
+    tall = unit_from("size: {width: 800, height: 1900, depth: 300}\n" + said)
+    low = unit_from("size: {width: 800, height: 400, depth: 400}\n" + said)
+    assert wall_fixings(tall) >= 2
+    assert wall_fixings(low) == 0
 
 
 def test_what_hangs_is_fixed_by_the_plugs_that_it_needs() -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from decimal import Decimal
 
@@ -17,6 +18,8 @@ from rodwright.quote.rates import Price, Rates
 from rodwright.quote.tally import exact
 from rodwright.trade.finishes import TINS
 from rodwright.unit import Unit
+
+_IN_INCHES = re.compile(r" \([^)]* in\)")
 
 
 def edgings(unit: Unit, rates: Rates) -> Iterator[Material]:
@@ -44,7 +47,7 @@ def hardware(unit: Unit, rates: Rates) -> Iterator[Material]:
     """The hardware list, article by article, by its name and size or by its name alone."""
     for row in hardware_list(unit):
         name = f"{row.name}, {row.size}" if row.size else row.name
-        found = price_for(rates, (name, row.name))
+        found = price_for(rates, (name, *_names(row.name)))
         key, price, lacks = _for_one(row.name, found, "piece")
         yield Material(
             "hardware", key, name + lacks, exact(row.quantity), "piece", price, "hardware list"
@@ -63,6 +66,12 @@ def at_the_wall(unit: Unit, rates: Rates, spacing: float | None = None) -> Itera
             key, price, lacks = _for_one(what, price_for(rates, (what,)), "piece")
             name = what + lacks
             yield Material("hardware", key, name, exact(count), "piece", price, "fixing points")
+
+
+def _names(name: str) -> tuple[str, ...]:
+    """What an article may be called: as it is listed, without the inches beside its mm, and by its
+    kind alone (`concealed hinge` of `concealed hinge, 35 mm (1 3/8 in) cup`)."""
+    return name, _IN_INCHES.sub("", name), name.partition(",")[0]
 
 
 def finishes(unit: Unit, rates: Rates) -> Iterator[Material]:

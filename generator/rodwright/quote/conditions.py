@@ -7,6 +7,7 @@ from datetime import date, timedelta
 
 from rodwright.quote.costing import Costing
 from rodwright.quote.described import is_finished, solid_wood
+from rodwright.quote.from_site import wall_fixings
 from rodwright.quote.letter import Letter
 from rodwright.unit import Unit
 from rodwright.way.answer import WayInAnswer
@@ -24,6 +25,8 @@ def included(unit: Unit, letter: Letter, costing: Costing) -> Iterator[str]:
         yield "Finishing it as described here; what nobody sees once it is in its place stays bare."
     if is_fitted(costing):
         yield "Bringing it and fitting it on site."
+        if unit.opening is None and wall_fixings(unit):
+            yield "Fixing it to the wall."
     yield from (each.what for each in letter.bought_in)
     yield from letter.included
 
@@ -34,6 +37,8 @@ def not_included(unit: Unit, letter: Letter, costing: Costing) -> Iterator[str]:
         yield "Finishing: the wood is left bare."
     if not is_fitted(costing):
         yield "Bringing it and fitting it on site."
+    if unit.opening is None and not (is_fitted(costing) and wall_fixings(unit)):
+        yield "Fixing it to the wall."
     beyond = ", beyond what is named as included" if letter.bought_in else ""
     yield f"Work on wiring, gas and water, and mending walls, floors and ceilings{beyond}."
     yield from letter.not_included
@@ -49,7 +54,7 @@ def to_know(unit: Unit, way: WayInAnswer | None) -> Iterator[str]:
             "before anything is fixed."
         )
     else:
-        fixed = "It is fixed" if unit.opening is not None else "Have it fixed"
+        fixed = "It is fixed" if wall_fixings(unit) else "Have it fixed"
         yield (
             f"{fixed} to the wall: furniture that tips over can kill a child. Leave the fixings "
             "in, and let nobody climb on it."

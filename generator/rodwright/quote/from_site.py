@@ -12,7 +12,8 @@ from rodwright.quote.from_joints import carcasses
 from rodwright.quote.tally import Count
 from rodwright.strength.hanging import hanging
 from rodwright.strength.hanging_fixings import IN_MASONRY as HUNG_IN_MASONRY
-from rodwright.strength.restraint import IN_MASONRY
+from rodwright.strength.hanging_fixings import IN_STUDS as HUNG_IN_STUDS
+from rodwright.strength.restraint import IN_MASONRY, IN_STUDS
 from rodwright.strength.tipping import tipping
 from rodwright.trade.gaps import FIXING_SPACING
 from rodwright.trade.sizes import trade_sizes
@@ -34,21 +35,30 @@ def fitted(unit: Unit, spacing: float | None = None) -> Iterator[Count]:
     yield "scribing", _scribed(unit) / _METRE
     if unit.opening is not None:
         yield "frame_member", _frame_members(unit)
-    fitted_round = (part.role in SURROUND and part.role is not Role.SCRIBE for part in unit.parts)
-    yield "surround", sum(fitted_round)
+    if not _travels_whole(unit):
+        round_it = (part.role in SURROUND and part.role is not Role.SCRIBE for part in unit.parts)
+        yield "surround", sum(round_it)
     yield "adjusting", len(unit.motions)
     yield "clearing", 1
 
 
 def _carried(unit: Unit) -> Iterator[Count]:
-    """Loose shelves, other pieces that are carried as one, and what is left of each carcass."""
+    """Loose shelves, other pieces that are carried as one, and what is left of each carcass; doors
+    and all else stay on a unit that travels whole."""
+    whole = _travels_whole(unit)
     resting = {each.second for each in unit.joints if each.kind is JointKind.RESTING}
     for piece in pieces_of(unit):
         if not resting.isdisjoint(piece.refs):
             yield "loose_shelf", 1
-        elif TRAITS[unit.part(piece.refs[0]).role].of is not Assembly.CARCASS:
+        elif not whole and TRAITS[unit.part(piece.refs[0]).role].of is not Assembly.CARCASS:
             yield "packing", 1
     yield "packing", carcasses(unit)
+
+
+def _travels_whole(unit: Unit) -> bool:
+    """Whether it leaves the workshop in one piece: of one carcass, for no opening (common practice,
+    no source)."""
+    return unit.opening is None and carcasses(unit) == 1
 
 
 def wall_fixings(unit: Unit, spacing: float | None = None) -> int:
@@ -56,12 +66,16 @@ def wall_fixings(unit: Unit, spacing: float | None = None) -> int:
 
     In an opening a point near both ends of each side and between them no more than ``spacing`` mm
     apart (None: as usual), in each plane that was measured, as the survey has them; of what hangs
-    or could tip, the plugs in masonry that it needs.
+    or could tip, the plugs in masonry that it needs, or where it stands at no masonry the screws
+    in studs.
     """
     if unit.hung or unit.opening is None:
         results = (*(hanging(unit) if unit.hung else tipping(unit)),)
-        what = HUNG_IN_MASONRY if unit.hung else IN_MASONRY
-        return round(sum(each.figure or 0.0 for each in results if each.what == what))
+        kinds = (HUNG_IN_MASONRY, HUNG_IN_STUDS) if unit.hung else (IN_MASONRY, IN_STUDS)
+        needed = [
+            sum(each.figure or 0.0 for each in results if each.what == what) for what in kinds
+        ]
+        return round(next(filter(None, needed), 0.0))
     shape = unit.opening.shape
     planes = 1 if shape is None else len(shape.planes)
     apart = spacing or trade_sizes(unit.display_unit).usual(FIXING_SPACING)

@@ -157,14 +157,14 @@ _FINISHING = (
 )  # fmt: skip
 _FITTING = (
     _kind("packing", "wrapping for the road", "fitting", "piece", "8",
-          "what is carried as one: carcass, frame, door, drawer; not loose shelves"),
+          "what is carried as one: a unit that travels whole; else carcass, frame, door, drawer"),
     _kind("loose_shelf", "wrapping and laying in a loose shelf", "fitting", "shelf", "2",
           "one that lies on its pins, with what is glued on it"),
     _kind("loading", "loading and carrying in", "fitting", "kg", "0.3",
           "the weight of the unit"),
     _kind("settling_in", "setting up on site", "fitting", "job", "40",
           "tools in, floors covered; once a job", on_site=True),
-    _kind("standing", "standing it in its place", "fitting", "carcass", "60",
+    _kind("standing", "standing it in its place", "fitting", "carcass", "40",
           "placed and levelled, its base with it", on_site=True),
     _kind("fixing_point", "packing and fixing to the wall", "fitting", "fixing", "12",
           "looked for what runs in the wall, bored, packed, screwed", on_site=True),
@@ -173,11 +173,11 @@ _FITTING = (
     _kind("frame_member", "fitting a face frame", "fitting", "piece", "25",
           "as a frame, or member by member, cut to its place", on_site=True),
     _kind("surround", "fitting a worktop or cornice", "fitting", "piece", "30",
-          "set, levelled, held", on_site=True),
+          "set, levelled, held; in the workshop where it travels whole", on_site=True),
     _kind("adjusting", "adjusting a door or drawer", "fitting", "front", "8",
           "gaps even, runs free", on_site=True),
-    _kind("clearing", "clearing up", "fitting", "job", "45",
-          "gaps closed, floor swept, waste taken, the client shown; once a job", on_site=True),
+    _kind("clearing", "clearing up", "fitting", "job", "30",
+          "floor swept, waste taken, the client shown; once a job", on_site=True),
 )  # fmt: skip
 
 OPERATIONS: tuple[OperationKind, ...] = (

@@ -104,11 +104,17 @@ _BOARDS: dict[LengthUnit, tuple[tuple[str, str], ...]] = {
         ("european oak", "2600/m3"),
         ("european ash", "1900/m3"),
         ("walnut", "4800/m3"),
+        ("cherry", "3600/m3"),
         ("scots pine", "700/m3"),
     ),
-    "in": (("oak", "9.50/board ft"), ("walnut", "14/board ft"), ("pine", "4.20/board ft")),
+    "in": (
+        ("oak", "9.50/board ft"),
+        ("walnut", "14/board ft"),
+        ("cherry", "11/board ft"),
+        ("pine", "4.20/board ft"),
+    ),
 }
-_VENEERS = ("oak", "ash", "walnut")
+_VENEERS = ("oak", "ash", "walnut", "birch", "cherry")
 _EDGING: dict[LengthUnit, str] = {"mm": "0.90/m", "in": "0.30/ft"}
 _HARDWARE = (
     ("wood screw", "0.05"),
@@ -130,8 +136,8 @@ _HARDWARE = (
     ("bumper", "0.03"),
     ("washer", "0.02"),
     ("hinge plate", "0.80"),
-    ("concealed hinge, 35 mm cup", "2.60"),
-    ("butt hinge, 65 mm", "3.40"),
+    ("concealed hinge", "2.60"),
+    ("butt hinge", "3.40"),
     ("pair of side-mounted drawer slides", "18.50"),
     ("adjustable foot", "1.60"),
     ("plinth clip", "0.60"),

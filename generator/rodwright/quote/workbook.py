@@ -133,7 +133,8 @@ def _levers(
     levers: Mapping[str, Sequence[Lever]],
     rates: Rates,
 ) -> None:
-    more = f"Total changes by, {rates.currency}"
+    rounding = ", before it is rounded up" if rates.round_up_to is not None else ""
+    more = f"Total changes by, {rates.currency}{rounding}"
     cells.widths(sheet, (28, 48, 28, 20))
     cells.heading(sheet, 1, ("Option", "What", "Changed", more), figures=4)
     row = 1
