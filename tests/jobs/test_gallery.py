@@ -12,6 +12,7 @@ from rodwright.checks.findings import Severity
 from rodwright.checks.rules import Rule
 from rodwright.jobs import gallery
 from rodwright.jobs.new import model_names, model_path
+from rodwright.photo.tracing import Quality
 from rodwright.setout import set_out
 from rodwright.wishes import read_spec
 
@@ -26,13 +27,16 @@ def test_the_page_is_current() -> None:
 def test_a_gallery_of_one(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(gallery, "model_names", lambda: ("niche-shelf",))
     told: list[str] = []
-    page = gallery.write_gallery(tmp_path / "shown", told.append)
+    page = gallery.write_gallery(tmp_path / "shown", told.append, Quality(40, 2))
     assert told == ["pictures of niche-shelf"]
     assert "niche-shelf/exploded.png" in page.read_text(encoding="utf-8")
-    for kind in ("assembled", "exploded", "loaded", "views", "opening"):
+    for kind in ("exploded", "loaded", "views", "opening"):
         with Image.open(page.parent / "niche-shelf" / f"{kind}.png") as picture:
             assert min(picture.size) > 500
         assert (page.parent / "niche-shelf" / f"{kind}.svg").stat().st_size > 1000
+    for shot in ("closed", "apart"):
+        with Image.open(page.parent / "niche-shelf" / f"{shot}.jpg") as photograph:
+            assert max(photograph.size) == 40
 
 
 @pytest.mark.parametrize("name", model_names())

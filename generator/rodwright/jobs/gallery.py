@@ -1,10 +1,11 @@
-"""The gallery: pictures of every ready model, and a page that shows them."""
+"""The gallery: photographs and drawings of every ready model, and a page that shows them."""
 
 from __future__ import annotations
 
 import re
 from collections.abc import Callable
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from rodwright.amounts import format_weight
 from rodwright.handover.output import whole_or_nothing
@@ -13,7 +14,11 @@ from rodwright.lengths import format_length
 from rodwright.mass import unit_weight
 from rodwright.setout import set_out
 from rodwright.unit import Unit
+from rodwright.unit.laid import laid_unit
 from rodwright.wishes import read_spec
+
+if TYPE_CHECKING:
+    from rodwright.photo.tracing import Quality
 
 _HEAD = """# Gallery
 
@@ -21,24 +26,37 @@ Every picture here is made from a spec in [`models/`](../models) by one command:
 
     rodwright gallery
 
+The photographs are path traced: all of them take the better part of an hour.
+
 Start from one of them with `rodwright new NAME my-unit.yaml`.
 """
 
 _FILES = re.compile(
-    r"README\.md|[a-z0-9-]+/(?:assembled|exploded|loaded|opened|views|opening)[a-z0-9-]*\.(?:png|svg)"
+    r"README\.md|[a-z0-9-]+/(?:(?:exploded|loaded|views|opening)[a-z0-9-]*\.(?:png|svg)"
+    r"|(?:closed|open|apart)\.jpg)"
 )
 
 
-def write_gallery(folder: Path, progress: Callable[[str], None]) -> Path:
+def write_gallery(
+    folder: Path, progress: Callable[[str], None], quality: Quality | None = None
+) -> Path:
     """Make the pictures of every ready model and a page of them; returns the page.
 
+    ``quality`` is that of the photographs, the usual one unless said.
+
     Raises:
-        ProblemsError: a model doesn't make a unit, or the folder can't be written; nothing
-            is changed then.
+        ProblemsError: a model doesn't make a unit, Mitsuba or Open Image Denoise isn't installed,
+            or the folder can't be written; nothing is changed then.
     """
     from rodwright.jobs.survey import survey
-    from rodwright.pictures.all_views import write_pictures
+    from rodwright.photo.grades import QUALITIES
+    from rodwright.photo.shots import photographs
+    from rodwright.photo.tracing import refuse_without_mitsuba
+    from rodwright.photo.views import shots_of
+    from rodwright.pictures.all_views import write_drawings
     from rodwright.pictures.opening import write_opening
+
+    refuse_without_mitsuba()
 
     with whole_or_nothing(folder, ours=_FILES, again=_FILES.fullmatch) as staging:
         for name in model_names():
@@ -47,7 +65,15 @@ def write_gallery(folder: Path, progress: Callable[[str], None]) -> Path:
             unit = set_out(spec)
             pictures = staging / name
             pictures.mkdir()
-            write_pictures(unit, pictures)
+            made = photographs(
+                laid_unit(unit),
+                shots_of(unit),
+                quality or QUALITIES["usual"],
+                contents=not unit.motions,
+            )
+            for shot, photograph in made.items():
+                (pictures / f"{shot}.jpg").write_bytes(photograph)
+            write_drawings(unit, pictures)
             if unit.opening is not None:
                 write_opening(survey(spec), pictures)
         (staging / "README.md").write_text(gallery_page(), encoding="utf-8", newline="\n")
@@ -76,15 +102,17 @@ def _section(name: str, unit: Unit) -> str:
     from rodwright.strength.sag_lines import sag_lines
 
     under = f"\n![{unit.title}, under its loads]({name}/loaded.png)\n" if sag_lines(unit) else ""
-    opened = f"\n![{unit.title}, open]({name}/opened.png)\n" if unit.motions else ""
+    opened = f"\n![{unit.title}, open]({name}/open.jpg)\n" if unit.motions else ""
     return f"""## {unit.title}
 
 `{name}`: {size} {unit.display_unit} (width x height x depth), {len(unit.parts)} parts, \
 {format_weight(unit_weight(unit), unit.display_unit, 0)}.
 
-![{unit.title}, assembled]({name}/assembled.png)
+![{unit.title}]({name}/closed.jpg)
 {opened}
-![{unit.title}, taken apart]({name}/exploded.png)
+![{unit.title}, taken apart]({name}/apart.jpg)
+
+![{unit.title}, taken apart, with the refs of its parts]({name}/exploded.png)
 {enlarged}{under}
 ![{unit.title}, front, side and plan]({name}/views.png)
 {opening}"""

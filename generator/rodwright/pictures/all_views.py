@@ -27,7 +27,7 @@ from rodwright.pictures.tags import TAG_HEIGHT, Frame, place_tags, room, tag_wid
 from rodwright.strength.sag_lines import sag_lines
 from rodwright.unit import Unit
 
-__all__ = ["write_pictures"]
+__all__ = ["write_drawings", "write_pictures"]
 
 PAGE = (2000, 1500)
 """Width and height of the pictures: pixels of the PNG, units of the SVG."""
@@ -63,12 +63,26 @@ def write_pictures(
         if unit.motions:
             progress("drawing the unit with its doors and drawers open")
             written += open_view(unit, raster).write(folder, "opened")
-        progress("drawing the exploded view")
-        written += taken_apart(unit, raster).write(folder, "exploded")
-        for detail in details(unit):
-            progress(f"drawing {detail.about} taken apart")
-            shown = detail_apart(unit, detail, raster)
-            written += shown.write(folder, f"exploded-{detail.name}")
+        return (*written, *_write_drawings(unit, folder, raster, progress))
+
+
+def write_drawings(
+    unit: Unit, folder: Path, progress: Callable[[str], None] = lambda _: None
+) -> tuple[Path, ...]:
+    """As :func:`write_pictures`, but for what photographs show better: the unit as it stands."""
+    with Raster() as raster:
+        return _write_drawings(unit, folder, raster, progress)
+
+
+def _write_drawings(
+    unit: Unit, folder: Path, raster: Raster, progress: Callable[[str], None]
+) -> tuple[Path, ...]:
+    progress("drawing the exploded view")
+    written = [*taken_apart(unit, raster).write(folder, "exploded")]
+    for detail in details(unit):
+        progress(f"drawing {detail.about} taken apart")
+        shown = detail_apart(unit, detail, raster)
+        written += shown.write(folder, f"exploded-{detail.name}")
     progress("drawing the unit under its loads")
     sagging = sag_lines(unit)
     written += write_loaded(unit, sagging, folder)
