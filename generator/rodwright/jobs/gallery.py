@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -13,9 +14,9 @@ from rodwright.jobs.new import model_names, model_path
 from rodwright.lengths import format_length
 from rodwright.mass import unit_weight
 from rodwright.setout import set_out
-from rodwright.unit import Unit
 from rodwright.unit.laid import laid_unit
 from rodwright.wishes import read_spec
+from rodwright.wishes.reading.options import option_specs
 
 if TYPE_CHECKING:
     from rodwright.photo.tracing import Quality
@@ -33,8 +34,12 @@ Start from one of them with `rodwright new NAME my-unit.yaml`.
 
 _FILES = re.compile(
     r"README\.md|[a-z0-9-]+/(?:(?:exploded|loaded|views|opening)[a-z0-9-]*\.(?:png|svg)"
-    r"|(?:closed|open|apart)\.jpg)"
+    r"|(?:closed|open|apart|options)\.jpg|(?:turntable|build-up)\.webp)"
 )
+_FILMED = "reading-alcove"
+"""The model that is shown in moving pictures: the one that the README builds."""
+_ABREAST = 0.6
+"""Size of each of the pictures side by side, as a share of the others'."""
 
 
 def write_gallery(
@@ -50,9 +55,7 @@ def write_gallery(
     """
     from rodwright.jobs.survey import survey
     from rodwright.photo.grades import QUALITIES
-    from rodwright.photo.shots import photographs
     from rodwright.photo.tracing import refuse_without_mitsuba
-    from rodwright.photo.views import shots_of
     from rodwright.pictures.all_views import write_drawings
     from rodwright.pictures.opening import write_opening
 
@@ -65,19 +68,40 @@ def write_gallery(
             unit = set_out(spec)
             pictures = staging / name
             pictures.mkdir()
-            made = photographs(
-                laid_unit(unit),
-                shots_of(unit),
-                quality or QUALITIES["usual"],
-                contents=not unit.motions,
-            )
-            for shot, photograph in made.items():
-                (pictures / f"{shot}.jpg").write_bytes(photograph)
+            for file, data in photographs_of(name, quality or QUALITIES["usual"]).items():
+                (pictures / file).write_bytes(data)
             write_drawings(unit, pictures)
             if unit.opening is not None:
                 write_opening(survey(spec), pictures)
         (staging / "README.md").write_text(gallery_page(), encoding="utf-8", newline="\n")
     return folder / "README.md"
+
+
+def photographs_of(name: str, quality: Quality) -> dict[str, bytes]:
+    """The photographs of a ready model by their files' names; open shelves have contents.
+
+    Raises:
+        ProblemsError: there is no such model, or Mitsuba or Open Image Denoise isn't installed.
+    """
+    from rodwright.photo.abreast import side_by_side
+    from rodwright.photo.films import build_up, turntable
+    from rodwright.photo.grades import FILMS
+    from rodwright.photo.shots import photographs
+    from rodwright.photo.views import shots_of
+
+    spec = read_spec(model_path(name))
+    options = [(each, laid_unit(set_out(its))) for each, its in option_specs(spec)]
+    unit = options[0][1]
+    contents = not unit.motions
+    shots = photographs(unit, shots_of(unit), quality, contents=contents)
+    made = {f"{shot}.jpg": data for shot, data in shots.items()}
+    if len(options) > 1:
+        smaller = replace(quality, size=round(quality.size * _ABREAST))
+        made["options.jpg"] = side_by_side(options, smaller, contents=contents).picture
+    if name == _FILMED:
+        made["turntable.webp"] = turntable(unit, FILMS["usual"])
+        made["build-up.webp"] = build_up(unit, FILMS["usual"])
+    return made
 
 
 def gallery_page() -> str:
@@ -86,11 +110,12 @@ def gallery_page() -> str:
     Raises:
         ProblemsError: a model doesn't make a unit.
     """
-    units = {name: set_out(read_spec(model_path(name))) for name in model_names()}
-    return "\n".join([_HEAD, *(_section(name, unit) for name, unit in units.items())])
+    return "\n".join([_HEAD, *(_section(name) for name in model_names())])
 
 
-def _section(name: str, unit: Unit) -> str:
+def _section(name: str) -> str:
+    spec = read_spec(model_path(name))
+    unit = set_out(spec)
     size = " x ".join(format_length(length, unit.display_unit) for length in unit.size)
     from rodwright.pictures.details import details
 
@@ -103,15 +128,23 @@ def _section(name: str, unit: Unit) -> str:
 
     under = f"\n![{unit.title}, under its loads]({name}/loaded.png)\n" if sag_lines(unit) else ""
     opened = f"\n![{unit.title}, open]({name}/open.jpg)\n" if unit.motions else ""
+    options = [each for each, _ in option_specs(spec)]
+    abreast = f"\n![{', '.join(options)}]({name}/options.jpg)\n" if len(options) > 1 else ""
+    filmed = (
+        f"\n![{unit.title}, built up]({name}/build-up.webp)\n"
+        f"\n![{unit.title}, turning]({name}/turntable.webp)\n"
+        if name == _FILMED
+        else ""
+    )
     return f"""## {unit.title}
 
 `{name}`: {size} {unit.display_unit} (width x height x depth), {len(unit.parts)} parts, \
 {format_weight(unit_weight(unit), unit.display_unit, 0)}.
 
 ![{unit.title}]({name}/closed.jpg)
-{opened}
+{opened}{abreast}
 ![{unit.title}, taken apart]({name}/apart.jpg)
-
+{filmed}
 ![{unit.title}, taken apart, with the refs of its parts]({name}/exploded.png)
 {enlarged}{under}
 ![{unit.title}, front, side and plan]({name}/views.png)
