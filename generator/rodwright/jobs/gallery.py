@@ -38,8 +38,12 @@ _FILES = re.compile(
 )
 _FILMED = "reading-alcove"
 """The model that is shown in moving pictures: the one that the README builds."""
+_SIZE, _SAMPLES = 1080, 24
+"""Of its photographs: a little less than the usual, so that a gallery is made within the hour."""
 _ABREAST = 0.6
 """Size of each of the pictures side by side, as a share of the others'."""
+_FILM = 0.4
+"""As :data:`_ABREAST`, of each picture of a moving one."""
 
 
 def write_gallery(
@@ -47,15 +51,14 @@ def write_gallery(
 ) -> Path:
     """Make the pictures of every ready model and a page of them; returns the page.
 
-    ``quality`` is that of the photographs, the usual one unless said.
+    ``quality`` is that of the photographs, one of its own unless said.
 
     Raises:
         ProblemsError: a model doesn't make a unit, Mitsuba or Open Image Denoise isn't installed,
             or the folder can't be written; nothing is changed then.
     """
     from rodwright.jobs.survey import survey
-    from rodwright.photo.grades import QUALITIES
-    from rodwright.photo.tracing import refuse_without_mitsuba
+    from rodwright.photo.tracing import Quality, refuse_without_mitsuba
     from rodwright.pictures.all_views import write_drawings
     from rodwright.pictures.opening import write_opening
 
@@ -68,7 +71,7 @@ def write_gallery(
             unit = set_out(spec)
             pictures = staging / name
             pictures.mkdir()
-            for file, data in photographs_of(name, quality or QUALITIES["usual"]).items():
+            for file, data in photographs_of(name, quality or Quality(_SIZE, _SAMPLES)).items():
                 (pictures / file).write_bytes(data)
             write_drawings(unit, pictures)
             if unit.opening is not None:
@@ -93,14 +96,16 @@ def photographs_of(name: str, quality: Quality) -> dict[str, bytes]:
     options = [(each, laid_unit(set_out(its))) for each, its in option_specs(spec)]
     unit = options[0][1]
     contents = not unit.motions
-    shots = photographs(unit, shots_of(unit), quality, contents=contents)
+    wanted = [each for each in shots_of(unit) if each != "apart" or name == _FILMED]
+    shots = photographs(unit, wanted, quality, contents=contents)
     made = {f"{shot}.jpg": data for shot, data in shots.items()}
     if len(options) > 1:
         smaller = replace(quality, size=round(quality.size * _ABREAST))
         made["options.jpg"] = side_by_side(options, smaller, contents=contents).picture
     if name == _FILMED:
-        made["turntable.webp"] = turntable(unit, FILMS["usual"])
-        made["build-up.webp"] = build_up(unit, FILMS["usual"])
+        film = replace(FILMS["usual"], size=round(quality.size * _FILM))
+        made["turntable.webp"] = turntable(unit, film)
+        made["build-up.webp"] = build_up(unit, film)
     return made
 
 
@@ -131,6 +136,7 @@ def _section(name: str) -> str:
     options = [each for each, _ in option_specs(spec)]
     abreast = f"\n![{', '.join(options)}]({name}/options.jpg)\n" if len(options) > 1 else ""
     filmed = (
+        f"\n![{unit.title}, taken apart]({name}/apart.jpg)\n"
         f"\n![{unit.title}, built up]({name}/build-up.webp)\n"
         f"\n![{unit.title}, turning]({name}/turntable.webp)\n"
         if name == _FILMED
@@ -142,9 +148,7 @@ def _section(name: str) -> str:
 {format_weight(unit_weight(unit), unit.display_unit, 0)}.
 
 ![{unit.title}]({name}/closed.jpg)
-{opened}{abreast}
-![{unit.title}, taken apart]({name}/apart.jpg)
-{filmed}
+{opened}{abreast}{filmed}
 ![{unit.title}, taken apart, with the refs of its parts]({name}/exploded.png)
 {enlarged}{under}
 ![{unit.title}, front, side and plan]({name}/views.png)

@@ -108,7 +108,9 @@ def _figure(random: np.random.Generator) -> NDArray[np.uint8]:
     pores = random.normal(size=(across.shape[0], along.shape[1] // 16 + 2))
     pores = np.repeat(pores, 16, axis=1)[:, : along.shape[1]]
     tone = 1.0 + float(random.normal(0, 0.07)) - 0.10 * late + 0.018 * pores
-    warm = np.array([1.0, 1.0 - 0.02 * float(random.normal()), 1.0 - 0.05 * float(random.normal())])
+    # Boards of one floor differ in tone; their hue hardly does.
+    hue = float(random.normal())
+    warm = np.array([1.0, 1.0 - 0.006 * hue, 1.0 - 0.02 * hue])
     linear = np.clip(tone[:, :, None] * np.array(_PALE) * warm, 0.0, 1.0)
     pixels: NDArray[np.uint8] = np.round(encoded(linear) * 255).astype(np.uint8)
     return pixels
