@@ -38,7 +38,7 @@ _FILES = re.compile(
 )
 _FILMED = "reading-alcove"
 """The model that is shown in moving pictures: the one that the README builds."""
-_SIZE, _SAMPLES = 1080, 24
+_SIZE, _SAMPLES = 960, 16
 """Of its photographs: a little less than the usual, so that a gallery is made within the hour."""
 _ABREAST = 0.6
 """Size of each of the pictures side by side, as a share of the others'."""

@@ -19,6 +19,9 @@ Reflectance = NDArray[np.float64]
 _INSIDE = 0.596
 """What share of diffuse light is thrown back from within a film of refractive index 1.5, as oils
 and lacquers have within 0.03 (from memory): Fresnel's formulas, summed over all directions."""
+_OUTSIDE = 0.04
+"""What share of light that meets it squarely a film of index 1.5 reflects outside, ((1.5 - 1) /
+(1.5 + 1))^2 by Fresnel's formulas."""
 _SOAKED: Mapping[FinishKind, float] = MappingProxyType({"oil": 0.6, "lacquer": 0.3})
 """How much of a surface a finish wets through: oil soaks in, lacquer bridges pores and fibres.
 With these oak changes by 10 under oil and 4 under lacquer (CIELAB); two and three coats of wax on
@@ -39,13 +42,15 @@ def finished_colour(bare: Reflectance, finish: Finish | None) -> Reflectance:
     and each time some of it is absorbed, so that a colour gets darker and richer (Lekner and Dorf,
     Why some things are darker when wet, Applied Optics 27, 1988, eq. 4, where what the film
     reflects outside belongs to the highlight).  A stain absorbs the same share of light everywhere,
-    which keeps the figure; on pale wood it comes to its colour.  Paint covers all.
+    which keeps the figure; on pale wood it comes to its colour.  Paint covers all: its colour is
+    what is seen beside the highlight, as on a maker's card, or dark ones would have none left.
     """
     bare = np.asarray(bare, dtype=np.float64)
     if finish is None:
         return bare
     if finish.kind == "paint":
-        return np.broadcast_to(linear_of(finish.colour), bare.shape).copy()
+        covering = _OUTSIDE + (1 - _OUTSIDE) * np.array(linear_of(finish.colour))
+        return np.broadcast_to(covering, bare.shape).copy()
     if finish.kind == "stain":
         return bare * np.minimum(1.0, np.divide(linear_of(finish.colour), _PALE))
     wet = (1 - _INSIDE) * bare / (1 - _INSIDE * bare)
