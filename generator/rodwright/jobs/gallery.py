@@ -34,16 +34,14 @@ Start from one of them with `rodwright new NAME my-unit.yaml`.
 
 _FILES = re.compile(
     r"README\.md|[a-z0-9-]+/(?:(?:exploded|loaded|views|opening)[a-z0-9-]*\.(?:png|svg)"
-    r"|(?:closed|open|apart|options)\.jpg|(?:turntable|build-up)\.webp)"
+    r"|(?:closed|open|apart|options)\.jpg|build-up\.webp)"
 )
 _FILMED = "reading-alcove"
-"""The model that is shown in moving pictures: the one that the README builds."""
+"""The model that is shown taken apart and built up too: the one that the README builds."""
 _SIZE, _SAMPLES = 960, 16
 """Of its photographs: a little less than the usual, so that a gallery is made within the hour."""
 _ABREAST = 0.6
 """Size of each of the pictures side by side, as a share of the others'."""
-_FILM = 0.4
-"""As :data:`_ABREAST`, of each picture of a moving one."""
 
 
 def write_gallery(
@@ -87,7 +85,7 @@ def photographs_of(name: str, quality: Quality) -> dict[str, bytes]:
         ProblemsError: there is no such model, or Mitsuba or Open Image Denoise isn't installed.
     """
     from rodwright.photo.abreast import side_by_side
-    from rodwright.photo.films import build_up, turntable
+    from rodwright.photo.films import build_up
     from rodwright.photo.grades import FILMS
     from rodwright.photo.shots import photographs
     from rodwright.photo.views import shots_of
@@ -103,9 +101,7 @@ def photographs_of(name: str, quality: Quality) -> dict[str, bytes]:
         smaller = replace(quality, size=round(quality.size * _ABREAST))
         made["options.jpg"] = side_by_side(options, smaller, contents=contents).picture
     if name == _FILMED:
-        film = replace(FILMS["usual"], size=round(quality.size * _FILM))
-        made["turntable.webp"] = turntable(unit, film)
-        made["build-up.webp"] = build_up(unit, film)
+        made["build-up.webp"] = build_up(unit, FILMS["draft"])
     return made
 
 
@@ -138,7 +134,6 @@ def _section(name: str) -> str:
     filmed = (
         f"\n![{unit.title}, taken apart]({name}/apart.jpg)\n"
         f"\n![{unit.title}, built up]({name}/build-up.webp)\n"
-        f"\n![{unit.title}, turning]({name}/turntable.webp)\n"
         if name == _FILMED
         else ""
     )
