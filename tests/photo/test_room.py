@@ -5,8 +5,9 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from tests.kit.specs import unit_from
+from shapely import Polygon, box, unary_union
 
+from kit.specs import unit_from
 from rodwright.geometry.boxes import Box
 from rodwright.photo.framing import framed, side_of
 from rodwright.photo.planes import cut_off, faces, sides_of
@@ -111,6 +112,18 @@ def test_a_sloping_ceiling_clears_the_unit_and_is_cut_to() -> None:
         assert ((corners - at) @ normal).max() < 1e-6
 
 
+@pytest.mark.parametrize("pitch", [45, 47.7, 50.1, 52.9, 60.3])
+def test_a_sloping_ceiling_has_no_hole(pitch: float) -> None:
+    text = next(each for each in MODELS if each.stem == "hostel-eaves").read_text(encoding="utf-8")
+    unit = unit_from(text.replace("pitch: 45", f"pitch: {pitch}"))
+    ceiling = named(room_round(unit, before(unit)).bodies, "ceiling")
+    plan = unary_union(
+        [Polygon(ceiling.points[each][:, :2]).buffer(0.01) for each in ceiling.triangles]
+    )
+    low, high = unit.envelope.low, unit.envelope.high
+    assert plan.covers(box(low[0], low[1] - 2000, high[0], low[1] - 10))
+
+
 def test_what_a_plane_cuts_off() -> None:
     square = ((0.0, 0.0, 0.0), (2.0, 0.0, 0.0), (2.0, 2.0, 0.0), (0.0, 2.0, 0.0))
     left = cut_off(square, ((1.0, 0.0, 0.0), (1.0, 0.0, 0.0)))
@@ -120,8 +133,8 @@ def test_what_a_plane_cuts_off() -> None:
 
 
 def test_closed_bodies_look_outwards() -> None:
-    box = Box((1.0, 2.0, 3.0), (11.0, 22.0, 33.0))
-    body = faces("box", sides_of(box), GREY)
+    sides = sides_of(Box((1.0, 2.0, 3.0), (11.0, 22.0, 33.0)))
+    body = faces("box", sides, GREY)
     assert body
     assert volume(body) == pytest.approx(10 * 20 * 30)
     board = faces("board", moulded(Box((0.0, 0.0, 0.0), (100.0, 16.0, 120.0))), GREY)

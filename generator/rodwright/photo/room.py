@@ -86,7 +86,7 @@ def plain_room(shown: Box, camera: Camera, *, seed: int = 0) -> Room:
     top = max(shown.high[2] + _BESIDE / 4, floor + USUAL_CEILING)
     box = _round(shown, wall, floor, top, camera)
     low, high = box.low[:2], box.high[:2]
-    made = [*boards(low, high, floor, seed), *_bodies(_plain_walls(box), None)]
+    made = [*boards(low, high, floor, seed), *_bodies(_plain_walls(box))]
     lamps = light_in(box, shown, -_side_of(camera))
     return Room(tuple(made), lamps, (0.0, 0.0, 0.0))
 
@@ -152,8 +152,11 @@ def _walls(unit: Unit, box: Box, recess: Recess | None, wall: float) -> Iterator
         polygons += recess.wall_round(box.low[0], box.high[0], box.high[2])
         polygons += recess.inside()
     if slope is not None:
-        ceilings += _sloping(box, slope, recess.rear if recess else wall)
-    yield from _bodies((polygons, ceilings), slope)
+        polygons = [cut_off(each, slope) for each in polygons]
+        # What lies in the slope itself isn't cut at it: rounding would take some of its corners.
+        sloping = _sloping(box, slope, recess.rear if recess else wall)
+        ceilings = [*(cut_off(each, slope) for each in ceilings), *sloping]
+    yield from _bodies((polygons, ceilings))
 
 
 def _sloping(box: Box, slope: Plane, rear: float) -> Iterator[Polygon]:
@@ -184,10 +187,9 @@ def _plain_walls(box: Box) -> tuple[list[Polygon], list[Polygon]]:
     return [*_sides(box), wall], [lid]
 
 
-def _bodies(made: tuple[list[Polygon], list[Polygon]], slope: Plane | None) -> Iterator[Body]:
+def _bodies(made: tuple[list[Polygon], list[Polygon]]) -> Iterator[Body]:
     for name, polygons, surface in zip(("walls", "ceiling"), made, (PLASTER, CEILING), strict=True):
-        kept = [polygon if slope is None else cut_off(polygon, slope) for polygon in polygons]
-        body = faces(name, kept, surface)
+        body = faces(name, polygons, surface)
         if body is not None:
             yield body
 
