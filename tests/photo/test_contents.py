@@ -6,8 +6,8 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from tests.kit.specs import unit_from
 
+from kit.specs import unit_from
 from rodwright.geometry.boxes import Box
 from rodwright.photo.contents import Thing, bodies_of, things_in
 from rodwright.photo.contents.arranging import ON_TOP

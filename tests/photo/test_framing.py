@@ -4,8 +4,8 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from tests.kit.specs import unit_from
 
+from kit.specs import unit_from
 from rodwright.geometry.boxes import Box
 from rodwright.photo.framing import (
     EYE_HEIGHT,

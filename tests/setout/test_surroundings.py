@@ -3,8 +3,8 @@
 from typing import Any
 
 import pytest
-from tests.kit.specs import unit_from
 
+from kit.specs import unit_from
 from rodwright.geometry import Box
 from rodwright.unit import Surroundings
 

@@ -83,10 +83,11 @@ def _as_finished(part: Part) -> Part:
     if part.finish is None:
         return part
     blank = part.blank
+    if part.finish.kind == "paint":
+        stock = replace(blank.stock, colour=part.finish.colour)
+        return replace(part, blank=replace(blank, stock=stock, grain=Grain.NONE))
     colour = _hex(finished_colour(np.array(linear_of(blank.stock.colour)), part.finish))
-    grain = Grain.NONE if part.finish.kind == "paint" else blank.grain
-    stock = replace(blank.stock, colour=colour)
-    return replace(part, blank=replace(blank, stock=stock, grain=grain))
+    return replace(part, blank=replace(blank, stock=replace(blank.stock, colour=colour)))
 
 
 def _hex(linear: NDArray[np.float64]) -> str:
