@@ -8,11 +8,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from rodwright.photo.finished import Reflectance, finished_colour, finished_surface
-from rodwright.photo.woods.colour import linear_of
+from rodwright.pictures.colours import linear
 from rodwright.unit.finish import Finish, FinishKind, Sheen
 
-PALE = np.array(linear_of("#e2cda4"))
-OAK = np.array(linear_of("#c8a271"))
+PALE = np.array(linear("#e2cda4"))
+OAK = np.array(linear("#c8a271"))
 KINDS: tuple[FinishKind, ...] = ("oil", "lacquer", "paint", "stain")
 SHEENS: tuple[Sheen, ...] = ("matt", "satin", "gloss")
 reflectances = st.tuples(*[st.floats(0.0, 1.0)] * 3).map(np.array)
@@ -123,7 +123,7 @@ def test_paint_covers() -> None:
     figure = np.array([PALE, 0.5 * PALE])
     painted = finished_colour(figure, Finish("paint", "#2e8b57"))
     beside_the_highlight = (painted - 0.04) / 0.96  # what glass of index 1.5 reflects, and the rest
-    assert np.allclose(beside_the_highlight, linear_of("#2e8b57"))
+    assert np.allclose(beside_the_highlight, linear("#2e8b57"))
     assert painted.shape == figure.shape
 
 
@@ -168,5 +168,5 @@ def test_bare_wood_is_dull_and_melamine_is_less_so() -> None:
 
 
 def test_a_stain_comes_to_its_colour_on_pale_wood() -> None:
-    stained = finished_colour(np.array(linear_of("#dcc59b")), Finish("stain", "#5f4026"))
-    assert np.allclose(stained, linear_of("#5f4026"), rtol=0.02)
+    stained = finished_colour(np.array(linear("#dcc59b")), Finish("stain", "#5f4026"))
+    assert np.allclose(stained, linear("#5f4026"), rtol=0.02)

@@ -15,6 +15,7 @@ from trimesh.visual.material import PBRMaterial
 from trimesh.visual.texture import TextureVisuals
 
 from rodwright.handover.names import groups, shown_name
+from rodwright.pictures.colours import linear
 from rodwright.solids.meshes import mesh_of
 from rodwright.unit import ShapeKey, Stock, Unit
 
@@ -90,9 +91,7 @@ def linear_colour(colour: str) -> list[float]:
 
     IEC 61966-2-1, the sRGB transfer function.
     """
-    channels = (int(colour[i : i + 2], 16) / 255 for i in (1, 3, 5))
-    linear = [c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4 for c in channels]
-    return [*(round(c, 6) for c in linear), 1.0]
+    return [*(round(each, 6) for each in linear(colour)), 1.0]
 
 
 def _mark_views(tree: dict[str, Any], primitive: dict[str, Any]) -> None:

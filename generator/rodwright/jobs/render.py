@@ -84,9 +84,10 @@ def render(
     if size is not None:
         quality, film = replace(quality, size=size), replace(film, size=size)
     work = _Work(units, seed, contents, _Clock(progress).told)
-    made = {
-        name: data for picture in wanted for name, data in work.made(picture, quality, film).items()
-    }
+    made = work.stills([each for each in wanted if each in _STILLS], quality)
+    for picture in wanted:
+        if picture not in _STILLS:
+            made |= work.made(picture, quality, film)
     with whole_or_nothing(target, ours=ours, beside=others, again=ours.fullmatch) as staging:
         (staging / "photographs").mkdir()
         for name, data in made.items():
@@ -164,11 +165,24 @@ class _Work:
     contents: bool
     told: Callable[[str, float], object]
 
+    def stills(self, pictures: Sequence[Picture], quality: Quality) -> dict[str, bytes]:
+        """The files of single photographs, by their names."""
+        from rodwright.photo.shots import photographs
+
+        shots = photographs(
+            self.units[0][1],
+            pictures,
+            quality,
+            seed=self.seed,
+            contents=self.contents,
+            progress=self.told,
+        )
+        return {f"{name}.jpg": data for name, data in shots.items()}
+
     def made(self, picture: Picture, quality: Quality, film: Quality) -> dict[str, bytes]:
-        """The files of a picture, by their names."""
+        """The files of a film or of options, by their names."""
         from rodwright.photo import films
         from rodwright.photo.abreast import side_by_side
-        from rodwright.photo.shots import photographs
 
         unit = self.units[0][1]
         if picture == "turntable":
@@ -177,21 +191,11 @@ class _Work:
         if picture == "build-up":
             made = films.build_up(unit, film, seed=self.seed, progress=self.told)
             return {"build-up.webp": made}
-        if picture == "options":
-            sides = side_by_side(
-                self.units, quality, seed=self.seed, contents=self.contents, progress=self.told
-            )
-            alone = zip(_option_names(self.units), sides.alone, strict=True)
-            return {"options.jpg": sides.picture, **dict(alone)}
-        shots = photographs(
-            unit,
-            [picture],
-            quality,
-            seed=self.seed,
-            contents=self.contents,
-            progress=self.told,
+        sides = side_by_side(
+            self.units, quality, seed=self.seed, contents=self.contents, progress=self.told
         )
-        return {f"{name}.jpg": data for name, data in shots.items()}
+        alone = zip(_option_names(self.units), sides.alone, strict=True)
+        return {"options.jpg": sides.picture, **dict(alone)}
 
 
 class _Clock:

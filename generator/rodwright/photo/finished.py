@@ -9,7 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from rodwright.photo.scene import Colour, Surface, Texture
-from rodwright.photo.woods.colour import linear_of
+from rodwright.pictures.colours import linear
 from rodwright.trade.materials import is_glass
 from rodwright.unit.finish import Finish, FinishKind, Sheen
 
@@ -49,10 +49,10 @@ def finished_colour(bare: Reflectance, finish: Finish | None) -> Reflectance:
     if finish is None:
         return bare
     if finish.kind == "paint":
-        covering = _OUTSIDE + (1 - _OUTSIDE) * np.array(linear_of(finish.colour))
+        covering = _OUTSIDE + (1 - _OUTSIDE) * np.array(linear(finish.colour))
         return np.broadcast_to(covering, bare.shape).copy()
     if finish.kind == "stain":
-        return bare * np.minimum(1.0, np.divide(linear_of(finish.colour), _PALE))
+        return bare * np.minimum(1.0, np.divide(linear(finish.colour), _PALE))
     wet = (1 - _INSIDE) * bare / (1 - _INSIDE * bare)
     return (bare + _SOAKED[finish.kind] * (wet - bare)) * _FILM[finish.kind]
 

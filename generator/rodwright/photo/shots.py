@@ -39,6 +39,7 @@ def photographs(
     """
     made: dict[Shot, bytes] = {}
     tracer = Tracer()  # the shots share their surfaces
+    in_room: Meter | None = None
     for name in shots:
 
         def told(share: float, name: str = name) -> None:
@@ -46,8 +47,14 @@ def photographs(
 
         told(0.0)
         scene = SHOTS[name](unit, quality.size, seed=seed, contents=contents)
-        empty = name == "apart" or (name == "closed" and not contents)
-        meter = meter_of(scene if empty else closed(unit, quality.size, seed=seed), tracer)
+        if name == "apart":
+            meter = meter_of(scene, tracer)
+        else:
+            empty = name == "closed" and not contents
+            in_room = in_room or meter_of(
+                scene if empty else closed(unit, quality.size, seed=seed), tracer
+            )
+            meter = in_room
         traced = tracer.trace(scene, quality, seed=seed, progress=told)
         made[name] = jpeg(developed(traced, meter), stamp_of(unit, name))
     return made

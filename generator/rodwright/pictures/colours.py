@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from functools import lru_cache
+from typing import TYPE_CHECKING
 
 import numpy as np
 from numpy.typing import NDArray
 
-from rodwright.pictures.light import Shades
+if TYPE_CHECKING:
+    from rodwright.pictures.light import Shades  # it draws with VTK, which colours have no use for
 
 EXPOSURE = 0.60
 BOUNCED = (0.42, 0.36, 0.30)

@@ -4,8 +4,9 @@ import numpy as np
 import pytest
 
 from photo.woods.samples import lab, part_of, seen
-from rodwright.photo.woods.colour import linear_of, linear_of_lab
+from rodwright.photo.woods.colour import linear_of_lab
 from rodwright.photo.woods.colours import colour_of
+from rodwright.pictures.colours import linear
 from rodwright.trade.materials import MATERIALS
 from rodwright.trade.wood_colours import WOOD_COLOURS
 
@@ -15,8 +16,8 @@ PANELS = ["mdf", "mr mdf", "chipboard", "hardboard", "osb", "melamine-faced chip
 
 
 def test_the_tone_curve_is_that_of_srgb() -> None:
-    assert linear_of("#ff8000") == pytest.approx((1.0, 0.2158605, 0.0))
-    assert linear_of("#0a0a0a")[0] == pytest.approx(10 / 255 / 12.92)
+    assert linear("#ff8000") == pytest.approx((1.0, 0.2158605, 0.0))
+    assert linear("#0a0a0a")[0] == pytest.approx(10 / 255 / 12.92)
 
 
 @pytest.mark.parametrize("colour", [(67.5, 6.5, 20.5), (45.0, 7.0, 16.5), (5.0, 0.5, 1.0)])
@@ -47,6 +48,6 @@ def test_a_veneer_has_the_colour_of_its_wood(material: str) -> None:
 
 
 def test_a_colour_that_the_maker_chose_is_kept() -> None:
-    assert colour_of("melamine-faced mdf", "#203040") == linear_of("#203040")
-    assert colour_of("oak", MATERIALS["oak"].colour) != linear_of(MATERIALS["oak"].colour)
-    assert colour_of("some fantasy wood", "#803010") == linear_of("#803010")
+    assert colour_of("melamine-faced mdf", "#203040") == linear("#203040")
+    assert colour_of("oak", MATERIALS["oak"].colour) != linear(MATERIALS["oak"].colour)
+    assert colour_of("some fantasy wood", "#803010") == linear("#803010")

@@ -78,7 +78,7 @@ def as_finished(unit: Unit) -> Unit:
 
 def _as_finished(part: Part) -> Part:
     from rodwright.photo.finished import finished_colour
-    from rodwright.photo.woods.colour import linear_of
+    from rodwright.pictures.colours import linear
 
     if part.finish is None:
         return part
@@ -86,7 +86,7 @@ def _as_finished(part: Part) -> Part:
     if part.finish.kind == "paint":
         stock = replace(blank.stock, colour=part.finish.colour)
         return replace(part, blank=replace(blank, stock=stock, grain=Grain.NONE))
-    colour = _hex(finished_colour(np.array(linear_of(blank.stock.colour)), part.finish))
+    colour = _hex(finished_colour(np.array(linear(blank.stock.colour)), part.finish))
     return replace(part, blank=replace(blank, stock=replace(blank.stock, colour=colour)))
 
 

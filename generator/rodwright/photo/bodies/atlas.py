@@ -7,10 +7,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 from numpy.typing import NDArray
 
+from rodwright.photo import srgb
 from rodwright.photo.bodies.easing import Patch
 from rodwright.photo.bodies.outlines import Array, Indices, across
 from rodwright.photo.scene import Texture
@@ -116,12 +118,15 @@ def _paint(
 
 def encoded(linear: NDArray[np.floating]) -> NDArray[np.uint8]:
     """Linear reflectance in the tone curve of sRGB (IEC 61966-2-1), 0 to 255."""
-    values = np.linspace(0.0, 1.0, _STEPS)
-    curved = np.where(values <= 0.0031308, 12.92 * values, 1.055 * values ** (1 / 2.4) - 0.055)
-    table = np.round(curved * 255).astype(np.uint8)
     steps = np.clip(linear, 0.0, 1.0) * (_STEPS - 1) + 0.5
-    made: NDArray[np.uint8] = table[steps.astype(np.int16)]
+    made: NDArray[np.uint8] = _curve()[steps.astype(np.int16)]
     return made
+
+
+@lru_cache(maxsize=1)
+def _curve() -> NDArray[np.uint8]:
+    """The tone curve in even steps of linear reflectance."""
+    return np.round(srgb.encoded(np.linspace(0.0, 1.0, _STEPS)) * 255).astype(np.uint8)
 
 
 def _pictures(patch: Patch, texel: float) -> Iterator[Picture]:

@@ -20,8 +20,8 @@ from rodwright.photo.bodies.ware import SURFACES, gathered, ware_body
 from rodwright.photo.finished import finished_colour, finished_surface
 from rodwright.photo.scene import Body, Colour, Surface
 from rodwright.photo.woods import Looks, looks_of
-from rodwright.photo.woods.colour import linear_of
 from rodwright.photo.woods.colours import colour_of
+from rodwright.pictures.colours import linear
 from rodwright.trade.materials import MATERIALS
 from rodwright.unit import Part, Unit, Ware
 from rodwright.unit.finish import Finish
@@ -34,7 +34,7 @@ _UNSEEN, _COARSE = 6.0, 8.0
 mm."""
 _WOOD: Mapping[Ware, Colour] = MappingProxyType(
     {
-        "wood": linear_of("#d2ab7c"),
+        "wood": linear("#d2ab7c"),
         "oak": colour_of("european oak", MATERIALS["european oak"].colour),
         "walnut": colour_of("walnut", MATERIALS["walnut"].colour),
     }

@@ -9,9 +9,10 @@ import numpy as np
 
 from rodwright.geometry.boxes import Box
 from rodwright.geometry.vectors import Vector
-from rodwright.photo.contents.shapes import chamfered, colour_of
+from rodwright.photo.contents.shapes import chamfered
 from rodwright.photo.planes import faces, sides_of, upright
 from rodwright.photo.scene import Body, Surface
+from rodwright.pictures.colours import linear
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -31,7 +32,7 @@ Kind = Callable[[np.random.Generator, float, float], Candidates]
 """Of what there is room for: it is told how deep and how high that is."""
 
 
-LABEL = Surface(colour_of("#e9e6dd"), 0.9, 0.2)
+LABEL = Surface(linear("#e9e6dd"), 0.9, 0.2)
 """Paper (a choice)."""
 _PROUD = 0.02
 """How far a label stands off what it is on, mm."""
@@ -39,7 +40,7 @@ _PROUD = 0.02
 
 def surfaces(colours: str, roughness: float, gloss: float) -> tuple[Surface, ...]:
     """Surfaces of some colours (``#rrggbb``), alike in all else."""
-    return tuple(Surface(colour_of(each), roughness, gloss) for each in colours.split())
+    return tuple(Surface(linear(each), roughness, gloss) for each in colours.split())
 
 
 def mass_of(size: Vector, density: float) -> float:

@@ -13,12 +13,13 @@ from rodwright.photo.contents.candidates import (
     Candidate,
     Candidates,
 )
-from rodwright.photo.contents.shapes import chamfered, colour_of
+from rodwright.photo.contents.shapes import chamfered
 from rodwright.photo.planes import faces, sides_of
 from rodwright.photo.scene import Body, Surface
 from rodwright.photo.turned import turned_body
+from rodwright.pictures.colours import linear
 
-_BLACK = Surface(colour_of("#1b1c1e"), 0.3, 0.5)
+_BLACK = Surface(linear("#1b1c1e"), 0.3, 0.5)
 _STEEL = Surface((0.6, 0.6, 0.58), 0.3, 0.5, metal=True)
 
 

@@ -11,19 +11,11 @@ from numpy.typing import NDArray
 from rodwright.geometry.boxes import Box
 from rodwright.geometry.vectors import Vector
 from rodwright.photo.planes import Polygon, faces
-from rodwright.photo.scene import Body, Colour, Surface
-from rodwright.photo.srgb import decoded
+from rodwright.photo.scene import Body, Surface
 
 _ROUND = 24
 PAPER = Surface((0.68, 0.63, 0.53), 0.95, 0.1)
 """The edges of a book's pages (a choice)."""
-
-
-def colour_of(shown: str) -> Colour:
-    """The linear colour of ``#rrggbb``."""
-    values = np.array([int(shown[i : i + 2], 16) for i in (1, 3, 5)]) / 255
-    red, green, blue = decoded(values).tolist()
-    return (red, green, blue)
 
 
 def prism(plan: Sequence[tuple[float, float]], foot: float, top: float) -> Iterator[Polygon]:

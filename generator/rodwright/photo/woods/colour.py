@@ -5,7 +5,6 @@ from __future__ import annotations
 import numpy as np
 
 from rodwright.photo.scene import Colour
-from rodwright.photo.srgb import decoded
 
 _WHITE = (0.95047, 1.0, 1.08883)
 """X, Y, Z of D65 (IEC 61966-2-1)."""
@@ -18,12 +17,6 @@ _TO_RGB = np.array(
 )
 """From X, Y, Z to red, green and blue: the inverse of the matrix of IEC 61966-2-1."""
 _BEND = 6 / 29
-
-
-def linear_of(code: str) -> Colour:
-    """The reflectance that ``#rrggbb`` stands for (tone curve of IEC 61966-2-1)."""
-    red, green, blue = decoded(np.array([int(code[at : at + 2], 16) / 255 for at in (1, 3, 5)]))
-    return float(red), float(green), float(blue)
 
 
 def linear_of_lab(lightness: float, red: float, yellow: float) -> Colour:

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from rodwright.photo.scene import Colour
-from rodwright.photo.woods.colour import linear_of, linear_of_lab
+from rodwright.photo.woods.colour import linear_of_lab
+from rodwright.pictures.colours import linear
 from rodwright.trade.materials import MATERIALS, name_of
 from rodwright.trade.wood_colours import WOOD_COLOURS, WoodColour
 
@@ -16,7 +17,7 @@ def colour_of(material: str, said: str) -> Colour:
     known = name_of(material)
     measured = _measured(known) if known else None
     if known is None or measured is None or said.lower() != MATERIALS[known].colour:
-        return linear_of(said)
+        return linear(said)
     return linear_of_lab(measured.lightness, measured.red, measured.yellow)
 
 

@@ -9,10 +9,10 @@ import numpy as np
 from rodwright.photo.woods.boards import Field
 from rodwright.photo.woods.chance import Numbers
 from rodwright.photo.woods.chips import even
-from rodwright.photo.woods.colour import linear_of
 from rodwright.photo.woods.colours import colour_of
 from rodwright.photo.woods.figures import figure_of
 from rodwright.photo.woods.timber import timber
+from rodwright.pictures.colours import linear
 from rodwright.trade.materials import MATERIALS, name_of
 from rodwright.unit import Part
 from rodwright.unit.stock import Edging
@@ -63,7 +63,7 @@ def _band(part: Part, edging: Edging, key: tuple[object, ...]) -> Field:
         if len(code) != 7 or not code.startswith("#"):
             code = ""
         stock = part.blank.stock
-        return even(linear_of(code) if code else colour_of(stock.material, stock.colour))
+        return even(linear(code) if code else colour_of(stock.material, stock.colour))
     along = 1 if edging.surface.axis == 0 else 0
     thickness = part.blank.thickness
     leaf = timber(
