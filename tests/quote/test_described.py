@@ -82,10 +82,10 @@ def test_colours_are_shown_beside_their_line() -> None:
 
 
 def test_a_colour_has_the_name_that_it_is_bought_by() -> None:
-    spec = f'{PLAIN}finish: {{kind: paint, colour: {{shown: "#a1b2c3", name: "sage, RAL 7033"}}}}'
+    spec = f'{PLAIN}finish: {{kind: paint, colour: {{shown: "#a1b2c3", name: "sage, tin 12"}}}}'
     (fact,) = [fact for fact in facts_of(unit_from(spec)) if fact.word == "Finish"]
     assert [(each.said, each.colour) for each in fact.lines] == [
-        ("Painted sage, RAL 7033, satin", "#a1b2c3")
+        ("Painted sage, tin 12, satin", "#a1b2c3")
     ]
 
 

@@ -63,7 +63,7 @@ class ColourSpec(SpecModel):
     shown: ColourOrWord
     """What it looks like, for pictures: `#rrggbb` in quotes or a colour word of CSS."""
     name: Name
-    """Its name or number in lists and on the quote, in quotes: `"sage, RAL 7033"`."""
+    """Its name or number in lists and on the quote, in quotes: `"sage, tin 12"`."""
 
 
 class CoatSpec(SpecModel):
