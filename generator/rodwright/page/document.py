@@ -1,0 +1,249 @@
+"""What a page is told of a unit, as plain data; `generator/viewer/src/document.ts` mirrors it.
+
+Lengths in mm.  Points, normals and edges are in the part frame, matrices turn that into the unit
+frame (x to the right, y to the back, z up).  Arrays are base64 of little-endian numbers.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Literal
+
+from rodwright.geometry.vectors import Vector
+
+Layer = Literal[
+    "carcass", "shelves", "back", "frame", "doors", "drawers", "base", "surround", "fittings"
+]
+"""What may be shown or hidden together."""
+GrainAlong = Literal["length", "width", "none"]
+
+
+@dataclass(frozen=True, slots=True)
+class Shape:
+    """A solid as it is drawn: ``points`` and ``normals`` (n, 3) float32, ``triangles`` (m, 3)
+    uint32, ``edges`` (k, 2, 3) float32: the ends of every drawn line."""
+
+    points: str
+    normals: str
+    triangles: str
+    edges: str
+
+
+@dataclass(frozen=True, slots=True)
+class Texture:
+    """Square pictures as data addresses, each ``tile`` mm wide, that repeat: of the face (grain to
+    the right), of long edges and of ends (empty: as the face)."""
+
+    face: str
+    edge: str
+    end: str
+    tile: float
+
+
+@dataclass(frozen=True, slots=True)
+class Surface:
+    """How something looks: ``colour`` is ``#rrggbb`` (sRGB), the mean of what its ``texture`` has;
+    the rest as in :class:`rodwright.photo.scene.Surface`."""
+
+    colour: str
+    roughness: float
+    metal: bool = False
+    clear: bool = False
+    texture: Texture | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """Where in the spec something was wished: line and column from 1, and the line's text."""
+
+    line: int
+    column: int
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A part as it is shown.  ``shape`` and ``surface`` name one of the model's; ``matrix`` is 16
+    numbers by rows.  ``size`` is length, width and thickness in the maker's words."""
+
+    ref: str
+    name: str
+    layer: Layer
+    shape: str
+    surface: str
+    grain: GrainAlong
+    matrix: tuple[float, ...]
+    size: str
+    stock: str
+
+
+@dataclass(frozen=True, slots=True)
+class Fitting:
+    """A bought-in piece that moves with the part ``ref``, in whose frame its shape is.  ``inner``
+    ones are seen only where doors and drawers stand open."""
+
+    ref: str
+    shape: str
+    surface: str
+    inner: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Motion:
+    """A door or drawer: these parts turn by ``angle`` degrees (anticlockwise from above) about an
+    upright axis at ``hinge`` (x, y), or move by ``travel``; the other of the two is empty."""
+
+    label: str
+    refs: tuple[str, ...]
+    hinge: tuple[float, ...] = ()
+    angle: float = 0.0
+    travel: tuple[float, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Model:
+    """What is needed to draw the unit.  ``low`` and ``high`` are the corners of its envelope.
+
+    A live page isn't told again of shapes and surfaces it has: their names (digests) never come to
+    mean something else.
+    """
+
+    title: str
+    unit: Literal["mm", "in"]
+    size: str
+    low: Vector
+    high: Vector
+    shapes: dict[str, Shape]
+    surfaces: dict[str, Surface]
+    parts: tuple[Part, ...]
+    fittings: tuple[Fitting, ...] = ()
+    motions: tuple[Motion, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Joined:
+    """What a part is joined to, and how, in words."""
+
+    ref: str
+    how: str
+
+
+@dataclass(frozen=True, slots=True)
+class Detail:
+    """What there is to say of a part beside its size; all in words."""
+
+    material: str
+    weight: str
+    finish: str
+    workings: tuple[str, ...]
+    joined: tuple[Joined, ...]
+    place: Place | None
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """A finding, as the maker reads it."""
+
+    severity: str
+    rule: str
+    message: str
+    remedy: str
+    parts: tuple[str, ...]
+    source: str
+    at: tuple[float, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """A list: its heading, its columns (right-aligned if ``figures`` says so), and its rows;
+    ``refs`` are the parts each row is of."""
+
+    title: str
+    columns: tuple[str, ...]
+    figures: tuple[bool, ...]
+    rows: tuple[tuple[str, ...], ...]
+    refs: tuple[tuple[str, ...], ...]
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Drawing:
+    """A drawing with its caption: SVG text, shown as a picture and never as a part of the page."""
+
+    caption: str
+    svg: str
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """A tab of the page: paragraphs, drawings, lists, in this order."""
+
+    words: tuple[str, ...] = ()
+    drawings: tuple[Drawing, ...] = ()
+    tables: tuple[Table, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Dimension:
+    """A dimension in space: what is measured lies between ``start`` and ``end``, its line is moved
+    by ``offset`` from there; unit frame."""
+
+    start: Vector
+    end: Vector
+    offset: Vector
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Sections:
+    """What is told after the model, each when it is known; None: not yet, or not on this page."""
+
+    apart: dict[str, Vector] | None = None
+    details: dict[str, Detail] | None = None
+    dimensions: tuple[Dimension, ...] | None = None
+    findings: tuple[Told, ...] | None = None
+    lists: Sheet | None = None
+    opening: Sheet | None = None
+    strength: Sheet | None = None
+    cutting: Sheet | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Nudge:
+    """A figure of the spec that may be changed from the page.
+
+    ``key`` is its place in the spec as text (``interior/columns/0/width``); ``value`` what stands
+    there, as written; ``number`` what the slider stands at, from ``least`` to ``most`` by ``step``
+    (None: a field only).  ``refs`` are the parts that hang on it, as far as that is known.
+    """
+
+    key: str
+    label: str
+    value: str
+    unit: str
+    number: float | None
+    least: float
+    most: float
+    step: float
+    line: int
+    refs: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Trouble:
+    """Why the file as it is now makes no unit."""
+
+    message: str
+    remedy: str
+    line: int | None = None
+    column: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """What stands round the unit on a page to send: in the maker's words."""
+
+    maker: str = ""
+    paragraphs: tuple[str, ...] = ()
+    photographs: tuple[tuple[str, str], ...] = field(default=())
+    """Captions and pictures as data addresses."""

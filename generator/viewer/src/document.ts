@@ -1,0 +1,161 @@
+// What a page is told: mirrors rodwright/page/document.py, where each is explained.
+
+export type Vector = [number, number, number];
+export type Layer =
+  "carcass" | "shelves" | "back" | "frame" | "doors" | "drawers" | "base" | "surround" | "fittings";
+
+export interface Shape {
+  points: string;
+  normals: string;
+  triangles: string;
+  edges: string;
+}
+export interface Texture {
+  face: string;
+  edge: string;
+  end: string;
+  tile: number;
+}
+export interface Surface {
+  colour: string;
+  roughness: number;
+  metal: boolean;
+  clear: boolean;
+  texture: Texture | null;
+}
+export interface Place {
+  line: number;
+  column: number;
+  text: string;
+}
+export interface Part {
+  ref: string;
+  name: string;
+  layer: Layer;
+  shape: string;
+  surface: string;
+  grain: "length" | "width" | "none";
+  matrix: number[];
+  size: string;
+  stock: string;
+}
+export interface Fitting {
+  ref: string;
+  shape: string;
+  surface: string;
+  inner: boolean;
+}
+export interface Motion {
+  label: string;
+  refs: string[];
+  hinge: number[];
+  angle: number;
+  travel: number[];
+}
+export interface Model {
+  title: string;
+  unit: "mm" | "in";
+  size: string;
+  low: Vector;
+  high: Vector;
+  shapes: Record<string, Shape>;
+  surfaces: Record<string, Surface>;
+  parts: Part[];
+  fittings: Fitting[];
+  motions: Motion[];
+}
+export interface Detail {
+  material: string;
+  weight: string;
+  finish: string;
+  workings: string[];
+  joined: { ref: string; how: string }[];
+  place: Place | null;
+}
+export interface Told {
+  severity: "error" | "warning" | "note" | "caution";
+  rule: string;
+  message: string;
+  remedy: string;
+  parts: string[];
+  source: string;
+  at: number[];
+}
+export interface Table {
+  title: string;
+  columns: string[];
+  figures: boolean[];
+  rows: string[][];
+  refs: string[][];
+  note: string;
+}
+export interface Drawing {
+  caption: string;
+  svg: string;
+}
+export interface Sheet {
+  words: string[];
+  drawings: Drawing[];
+  tables: Table[];
+}
+export interface Dimension {
+  start: Vector;
+  end: Vector;
+  offset: Vector;
+  text: string;
+}
+export interface Sections {
+  apart: Record<string, Vector> | null;
+  details: Record<string, Detail> | null;
+  dimensions: Dimension[] | null;
+  findings: Told[] | null;
+  lists: Sheet | null;
+  opening: Sheet | null;
+  strength: Sheet | null;
+  cutting: Sheet | null;
+}
+export interface Nudge {
+  key: string;
+  label: string;
+  value: string;
+  unit: string;
+  number: number | null;
+  least: number;
+  most: number;
+  step: number;
+  line: number;
+  refs: string[];
+}
+export interface Trouble {
+  message: string;
+  remedy: string;
+  line: number | null;
+  column: number | null;
+}
+export interface Words {
+  maker: string;
+  paragraphs: string[];
+  photographs: [caption: string, address: string][];
+}
+
+// What stands in the page as it is loaded: `live` is the socket's address, or all the rest is there.
+export interface Start {
+  live?: string;
+  model?: Model;
+  sections?: Sections;
+  words?: Words;
+}
+
+// What the server says.  `version` counts the readings of the file: sections of an older one are late.
+export type Message =
+  | { kind: "model"; version: number; model: Model }
+  | { kind: "troubles"; version: number; troubles: Trouble[] }
+  | { kind: "sections"; version: number; sections: Partial<Sections> }
+  | { kind: "nudges"; version: number; nudges: Nudge[]; undo: boolean; redo: boolean }
+  | { kind: "refused"; message: string };
+
+// What the page says.
+export type Wish =
+  | { kind: "nudge"; key: string; value: string; version: number }
+  | { kind: "undo" }
+  | { kind: "redo" };

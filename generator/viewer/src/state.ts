@@ -1,0 +1,38 @@
+// All that the page shows, as signals: panels and the stage follow them, and nothing else is shared.
+import { signal } from "@preact/signals";
+
+import type { Layer, Model, Nudge, Sections, Trouble, Words } from "./document";
+
+export const NOTHING_YET: Sections = {
+  apart: null,
+  details: null,
+  dimensions: null,
+  findings: null,
+  lists: null,
+  opening: null,
+  strength: null,
+  cutting: null,
+};
+
+export const model = signal<Model | null>(null);
+export const version = signal(0);
+export const sections = signal<Sections>(NOTHING_YET);
+export const words = signal<Words | null>(null);
+export const troubles = signal<readonly Trouble[]>([]);
+export const nudges = signal<readonly Nudge[]>([]);
+export const undo = signal({ undo: false, redo: false });
+export const refused = signal("");
+/** Whether the page follows a file, and if so whether its server is there. */
+export const live = signal<"sent" | "waiting" | "there" | "gone">("sent");
+
+export const selected = signal<string | null>(null);
+/** Refs of the parts that light up, of a finding or a row. */
+export const lit = signal<readonly string[]>([]);
+export const apart = signal(0);
+/** Labels of the doors and drawers that stand open. */
+export const open = signal<ReadonlySet<string>>(new Set());
+export const hidden = signal<ReadonlySet<Layer>>(new Set());
+/** A cut square to an axis of the unit frame, at so many mm. */
+export const cut = signal<{ axis: 0 | 1 | 2; at: number } | null>(null);
+export const measuring = signal(false);
+export const dimensioned = signal(false);

@@ -1,0 +1,65 @@
+"""A real browser for tests: Chromium without a screen, driven by Playwright."""
+
+from __future__ import annotations
+
+import os
+import shutil
+from collections.abc import Iterator
+from contextlib import contextmanager
+
+import pytest
+from playwright.sync_api import Browser, Page, sync_playwright
+
+DESKTOP, PHONE = {"width": 1280, "height": 800}, {"width": 390, "height": 844}
+_FLAGS = (
+    "--no-sandbox",
+    "--use-angle=swiftshader",
+    "--enable-unsafe-swiftshader",
+    "--ignore-gpu-blocklist",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+)
+
+
+@contextmanager
+def chromium() -> Iterator[Browser]:
+    """Chromium as Debian has it; skipped where there is none, but never on a build server."""
+    program = shutil.which("chromium") or shutil.which("google-chrome")
+    if program is None:
+        assert not os.environ.get("CI"), "the page's tests need Chromium"
+        pytest.skip("the page's tests need Chromium (Debian: chromium)")
+    with sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=program, args=[*_FLAGS])
+        yield browser
+        browser.close()
+
+
+@contextmanager
+def opened(browser: Browser, address: str, size: dict[str, int] = DESKTOP) -> Iterator[Page]:
+    """A page in a context of its own that must say nothing on its console but what it is for."""
+    context = browser.new_context(viewport={"width": size["width"], "height": size["height"]})
+    page = context.new_page()
+    said: list[str] = []
+    page.on("console", lambda each: said.append(each.text) if each.type == "error" else None)
+    page.on("pageerror", lambda each: said.append(str(each)))
+    try:
+        page.goto(address)
+        yield page
+        assert not said, said
+    finally:
+        context.close()
+
+
+def until(page: Page, expression: str) -> None:
+    """Wait until a script's expression is true there.
+
+    Playwright's own way of waiting evaluates text in the page, which its policy forbids.
+    """
+    for _ in range(1200):
+        if page.evaluate(expression):
+            return
+        page.wait_for_timeout(50)
+    raise AssertionError(f"never came true: {expression}")
