@@ -6,6 +6,7 @@ import os
 import shutil
 from collections.abc import Iterator
 from contextlib import contextmanager
+from typing import Any
 
 import pytest
 from playwright.sync_api import Browser, Page, sync_playwright
@@ -39,14 +40,24 @@ def chromium() -> Iterator[Browser]:
 
 @contextmanager
 def opened(browser: Browser, address: str, size: dict[str, int] = DESKTOP) -> Iterator[Page]:
-    """A page in a context of its own that must say nothing on its console but what it is for."""
-    context = browser.new_context(viewport={"width": size["width"], "height": size["height"]})
+    """A page at an address, as :func:`opened_anywhere` has it."""
+    with opened_anywhere(browser, size) as page:
+        page.goto(address)
+        yield page
+
+
+@contextmanager
+def opened_anywhere(browser: Browser, size: dict[str, int], **more: Any) -> Iterator[Page]:
+    """An empty page in a context of its own (with what Playwright has ``more`` for it) that must
+    say nothing of errors on its console."""
+    context = browser.new_context(
+        viewport={"width": size["width"], "height": size["height"]}, **more
+    )
     page = context.new_page()
     said: list[str] = []
     page.on("console", lambda each: said.append(each.text) if each.type == "error" else None)
     page.on("pageerror", lambda each: said.append(str(each)))
     try:
-        page.goto(address)
         yield page
         assert not said, said
     finally:

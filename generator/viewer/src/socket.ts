@@ -39,8 +39,11 @@ function hear(message: Message): void {
         state.troubles.value = message.troubles;
         break;
       case "sections":
-        if (message.version === state.version.value)
+        if (message.version === state.version.value) {
           state.sections.value = { ...state.sections.value, ...message.sections };
+          const told = Object.keys(message.sections).map((name) => [name, message.version]);
+          state.known.value = { ...state.known.value, ...Object.fromEntries(told) };
+        }
         break;
       case "nudges":
         state.nudges.value = message.nudges;

@@ -3,6 +3,19 @@ import { signal } from "@preact/signals";
 
 import type { Layer, Model, Nudge, Sections, Trouble, Words } from "./document";
 
+export type ViewName = "corner" | "front" | "back" | "left" | "right" | "above" | "below";
+export type TabName =
+  | "part"
+  | "findings"
+  | "parts"
+  | "lists"
+  | "opening"
+  | "strength"
+  | "cutting"
+  | "nudges"
+  | "words"
+  | "photographs";
+
 export const NOTHING_YET: Sections = {
   apart: null,
   details: null,
@@ -36,3 +49,13 @@ export const hidden = signal<ReadonlySet<Layer>>(new Set());
 export const cut = signal<{ axis: 0 | 1 | 2; at: number } | null>(null);
 export const measuring = signal(false);
 export const dimensioned = signal(false);
+/** Refs of single parts put out of sight. */
+export const aside = signal<ReadonlySet<string>>(new Set());
+/** The standard view asked for; another object each time it is asked. */
+export const look = signal<{ name: ViewName } | null>(null);
+
+/** Which reading of the file each section was told of. */
+export const known = signal<Partial<Record<keyof Sections, number>>>({});
+export const tab = signal<TabName>("findings");
+/** How far the drawer of a narrow screen is drawn out. */
+export const drawer = signal<"shut" | "half" | "full">("half");

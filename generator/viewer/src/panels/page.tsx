@@ -1,53 +1,44 @@
 // The whole page.
-import { useEffect, useRef } from "preact/hooks";
+import { useEffect } from "preact/hooks";
 import { effect } from "@preact/signals";
 
-import { Stage } from "../stage/stage";
 import * as state from "../state";
+import { Banners } from "./banner";
+import { Header } from "./header";
+import { Side } from "./side";
+import { Space } from "./space";
+import { Toolbar, Views } from "./toolbar";
 
 export function Page() {
+  useEffect(() => followChoice(), []);
   return (
-    <main>
-      <h1>{state.model.value?.title}</h1>
-      {state.live.value === "gone" && <p role="alert">Nothing is served here any more.</p>}
-      {state.troubles.value.map((each) => (
-        <p role="alert">
-          Line {each.line}, column {each.column}: {each.message}. {each.remedy}
-        </p>
-      ))}
-      <label>
-        Apart
-        <input
-          type="range"
-          min="0"
-          max="1"
-          step="0.01"
-          value={state.apart.value}
-          onInput={(event) => (state.apart.value = event.currentTarget.valueAsNumber)}
-        />
-      </label>
-      <p>{state.selected.value}</p>
-      <Space />
-    </main>
+    <>
+      <a class="skip" href="#panel">
+        Go to findings, parts and lists
+      </a>
+      <Header />
+      <main>
+        <div class="space">
+          <Space />
+          <Views />
+          <Banners />
+        </div>
+        <Toolbar />
+      </main>
+      <Side />
+    </>
   );
 }
 
-function Space() {
-  const canvas = useRef<HTMLCanvasElement>(null);
-  useEffect(() => {
-    const stage = new Stage(canvas.current!);
-    // Tests ask the stage where things are.
-    Object.assign(window, { stage });
-    const stops = [
-      effect(() => {
-        if (state.model.value) stage.show(state.model.value);
-      }),
-      effect(() => {
-        void state.model.value;
-        stage.pull(state.sections.value.apart, state.apart.value);
-      }),
-    ];
-    return () => stops.forEach((stop) => stop());
-  }, []);
-  return <canvas ref={canvas} aria-label="The unit in space" />;
+/** A part that is chosen shows its tab; let go, the tab before it comes back. */
+function followChoice(): () => void {
+  let before = state.tab.peek();
+  return effect(() => {
+    const chosen = state.selected.value !== null;
+    const now = state.tab.peek();
+    if (chosen && now !== "part") {
+      before = now;
+      state.tab.value = "part";
+    } else if (!chosen && now === "part") state.tab.value = before;
+  });
 }

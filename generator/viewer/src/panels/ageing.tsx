@@ -1,0 +1,20 @@
+// Whether a section is of the file as it is now.
+import type { Sections } from "../document";
+import * as state from "../state";
+
+export function Ageing({ section }: { section: keyof Sections }) {
+  if (state.live.value === "sent") return null;
+  const told = state.sections.value[section] !== null;
+  const now = state.known.value[section] === state.version.value;
+  const broken = state.troubles.value.length > 0;
+  let text = "";
+  if (broken && told) text = "Of the last file that made a unit; not of the file as it is now.";
+  else if (broken) text = "Nothing yet: the file makes no unit.";
+  else if (!told) text = "Being worked out.";
+  else if (!now) text = "Of the file before; being worked out anew.";
+  return (
+    <p role="status" class="ageing">
+      {text}
+    </p>
+  );
+}

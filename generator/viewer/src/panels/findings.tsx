@@ -1,0 +1,61 @@
+// What the checks found: the gravest first, each leading to its parts.
+import type { Told } from "../document";
+import * as state from "../state";
+import { choose, isLit, light } from "./choosing";
+import { Ageing } from "./ageing";
+import { Sign } from "./sign";
+import { SEVERITIES } from "./words";
+
+const GRAVITY = Object.keys(SEVERITIES);
+
+export function Findings() {
+  const findings = state.sections.value.findings;
+  if (findings === null) return <Ageing section="findings" />;
+  const ordered = [...findings].sort(
+    (one, other) => GRAVITY.indexOf(one.severity) - GRAVITY.indexOf(other.severity),
+  );
+  return (
+    <>
+      <Ageing section="findings" />
+      {ordered.length === 0 && <p>None: nothing is wrong that the checks can see.</p>}
+      <ul class="findings plain">
+        {ordered.map((finding) => (
+          <Finding finding={finding} />
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function Finding({ finding }: { finding: Told }) {
+  const { severity, parts } = finding;
+  const said = (
+    <>
+      <Sign severity={severity} />
+      <span>
+        <strong>{SEVERITIES[severity].one}: </strong>
+        {finding.message}
+      </span>
+    </>
+  );
+  return (
+    <li class={severity}>
+      {parts.length > 0 ? (
+        <button type="button" class="said" aria-pressed={isLit(parts)} onClick={() => light(parts)}>
+          {said}
+        </button>
+      ) : (
+        <p class="said">{said}</p>
+      )}
+      {finding.remedy && <p>{finding.remedy}</p>}
+      <p class="small">
+        {parts.map((ref) => (
+          <button type="button" class="ref" onClick={() => choose(ref)}>
+            {ref}
+          </button>
+        ))}
+        <span>Rule: {finding.rule}</span>
+      </p>
+    </li>
+  );
+}

@@ -1,0 +1,120 @@
+// All there is to say of the part that is chosen.
+import type { Detail, Part } from "../document";
+import * as state from "../state";
+import { choose, turned } from "./choosing";
+import { LAYERS } from "./words";
+
+export function PartPanel() {
+  const model = state.model.value;
+  const ref = state.selected.value;
+  const part = model?.parts.find((each) => each.ref === ref);
+  if (!model || !part) return <p>Touch a part, or choose one in the list of parts.</p>;
+  const detail = state.sections.value.details?.[part.ref];
+  return (
+    <article aria-labelledby="part-name">
+      <h2 id="part-name">
+        <span class="ref">{part.ref}</span> {part.name}
+      </h2>
+      <Doing part={part} />
+      <dl>
+        <dt>Size</dt>
+        <dd>
+          {part.size} {model.unit}
+        </dd>
+        <Said word="Stock" text={part.stock} />
+        <Said word="Material" text={detail?.material} />
+        <Said word="Weight" text={detail?.weight} />
+        <Said word="Finish" text={detail?.finish} />
+        <Said word="Layer" text={LAYERS[part.layer]} />
+      </dl>
+      {detail && <Told detail={detail} />}
+    </article>
+  );
+}
+
+function Said({ word, text }: { word: string; text: string | undefined }) {
+  if (!text) return null;
+  return (
+    <>
+      <dt>{word}</dt>
+      <dd>{text}</dd>
+    </>
+  );
+}
+
+function Doing({ part }: { part: Part }) {
+  const model = state.model.value!;
+  const motion = model.motions.find((each) => each.refs.includes(part.ref));
+  const alone = model.parts.every((each) => each === part || state.aside.value.has(each.ref));
+  const away = state.aside.value.has(part.ref);
+  const others = model.parts.map((each) => each.ref).filter((each) => each !== part.ref);
+  return (
+    <p class="buttons">
+      {motion && (
+        <button
+          type="button"
+          onClick={() => (state.open.value = turned(state.open.value, motion.label))}
+        >
+          {state.open.value.has(motion.label) ? "Close" : "Open"} it
+        </button>
+      )}
+      <button
+        type="button"
+        aria-pressed={away}
+        onClick={() => (state.aside.value = turned(state.aside.value, part.ref))}
+      >
+        Hide this part
+      </button>
+      <button
+        type="button"
+        aria-pressed={alone}
+        onClick={() => (state.aside.value = new Set(alone ? [] : others))}
+      >
+        Show only this
+      </button>
+      <button type="button" onClick={() => choose(null)}>
+        Let go
+      </button>
+    </p>
+  );
+}
+
+function Told({ detail }: { detail: Detail }) {
+  return (
+    <>
+      {detail.workings.length > 0 && (
+        <section>
+          <h3>Workings</h3>
+          <ul>
+            {detail.workings.map((each) => (
+              <li>{each}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {detail.joined.length > 0 && (
+        <section>
+          <h3>Joined to</h3>
+          <ul class="plain">
+            {detail.joined.map(({ ref, how }) => (
+              <li>
+                <button type="button" class="ref" onClick={() => choose(ref)}>
+                  {ref}
+                </button>{" "}
+                {how}
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {detail.place && (
+        <section>
+          <h3>Wished for in the file</h3>
+          <p>
+            Line {detail.place.line}: <code>{detail.place.text.trim()}</code>
+          </p>
+        </section>
+      )}
+    </>
+  );
+}

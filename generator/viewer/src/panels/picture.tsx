@@ -1,0 +1,39 @@
+// A drawing or photograph that opens large.
+import { useRef } from "preact/hooks";
+import { useSignal } from "@preact/signals";
+
+const LARGEST = 8;
+
+export function Picture({ caption, address }: { caption: string; address: string }) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const size = useSignal(1);
+  const show = () => {
+    size.value = 1;
+    dialog.current!.showModal();
+  };
+  const scale = (by: number) => (size.value = Math.min(LARGEST, Math.max(1, size.value * by)));
+  return (
+    <figure>
+      <button type="button" class="picture" aria-label={`Enlarge: ${caption}`} onClick={show}>
+        <img src={address} alt="" />
+      </button>
+      <figcaption>{caption}</figcaption>
+      <dialog ref={dialog} aria-label={caption}>
+        <p class="buttons">
+          <button type="button" onClick={() => scale(1.5)}>
+            Larger
+          </button>
+          <button type="button" onClick={() => scale(1 / 1.5)}>
+            Smaller
+          </button>
+          <button type="button" onClick={() => dialog.current!.close()}>
+            Close
+          </button>
+        </p>
+        <div class="scrolling" role="region" aria-label={caption} tabIndex={0}>
+          <img src={address} alt={caption} style={{ width: `${size.value * 100}%` }} />
+        </div>
+      </dialog>
+    </figure>
+  );
+}
