@@ -31,25 +31,27 @@ class Shape:
 
 @dataclass(frozen=True, slots=True)
 class Texture:
-    """Square pictures as data addresses, each ``tile`` mm wide, that repeat: of the face (grain to
-    the right), of long edges and of ends (empty: as the face)."""
+    """Pictures as data addresses that go on beyond their sides without a seam.
+
+    ``size`` is what they show, mm: along the grain, across it and through the thickness.  The face
+    has the first two, to the right and up, long edges the first and the last, ends the last two.
+    """
 
     face: str
     edge: str
     end: str
-    tile: float
+    size: Vector
 
 
 @dataclass(frozen=True, slots=True)
 class Surface:
-    """How something looks: ``colour`` is ``#rrggbb`` (sRGB), the mean of what its ``texture`` has;
-    the rest as in :class:`rodwright.photo.scene.Surface`."""
+    """How something looks: ``colour`` is ``#rrggbb`` (sRGB), the mean of its face's texture if it
+    has one; the rest as in :class:`rodwright.photo.scene.Surface`."""
 
     colour: str
     roughness: float
     metal: bool = False
     clear: bool = False
-    texture: Texture | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,6 +77,8 @@ class Part:
     matrix: tuple[float, ...]
     size: str
     stock: str
+    lie: tuple[float, float, float, float] = (1.0, 0.0, 1.0, 0.0)
+    edges: dict[str, str] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -196,8 +200,12 @@ class Dimension:
 
 @dataclass(frozen=True, slots=True)
 class Sections:
-    """What is told after the model, each when it is known; None: not yet, or not on this page."""
+    """What is told after the model, each when it is known; None: not yet, or not on this page.
 
+    ``textures`` are of surfaces, by their names; a live page isn't told again of those it has.
+    """
+
+    textures: dict[str, Texture] | None = None
     apart: dict[str, Vector] | None = None
     details: dict[str, Detail] | None = None
     dimensions: tuple[Dimension, ...] | None = None

@@ -5,6 +5,7 @@ from __future__ import annotations
 from rodwright.lengths import format_length
 from rodwright.page import document as page
 from rodwright.page.shapes import shape_of
+from rodwright.page.surfaces import edge_surfaces, lie_of, surface_of
 from rodwright.unit import Grain, Part, Swing, Unit
 from rodwright.unit.roles import TRAITS, Assembly, Role
 
@@ -15,6 +16,11 @@ _LAYERS: dict[Assembly, page.Layer] = {
     Assembly.DRAWER: "drawers",
     Assembly.BASE: "base",
     Assembly.SURROUND: "surround",
+}
+_GRAINS: dict[Grain, page.GrainAlong] = {
+    Grain.LENGTHWISE: "length",
+    Grain.CROSSWISE: "width",
+    Grain.NONE: "none",
 }
 
 
@@ -30,19 +36,21 @@ def model_of(unit: Unit) -> page.Model:
     for part in unit.parts:
         name, shape = shape_of(part.shape)
         shapes[name] = shape
-        stock = part.blank.stock
-        surfaces[stock.name] = page.Surface(stock.colour, 0.55)
+        own, edges = surface_of(part), edge_surfaces(part)
+        surfaces.update((own, *edges.values()))
         parts.append(
             page.Part(
                 part.ref,
                 part.name,
                 _layer(part),
                 name,
-                stock.name,
-                "none" if part.blank.grain is Grain.NONE else "length",
+                own[0],
+                _GRAINS[part.blank.grain],
                 tuple(each for row in part.placement.matrix() for each in row),
                 " × ".join(format_length(each, unit.display_unit) for each in part.blank.size),
-                stock.name,
+                part.blank.stock.name,
+                lie_of(part),
+                {side: each[0] for side, each in edges.items()},
             )
         )
     width, height, depth = (format_length(each, unit.display_unit) for each in unit.size)

@@ -14,15 +14,15 @@ export interface Texture {
   face: string;
   edge: string;
   end: string;
-  tile: number;
+  size: Vector;
 }
 export interface Surface {
   colour: string;
   roughness: number;
   metal: boolean;
   clear: boolean;
-  texture: Texture | null;
 }
+export type Side = "-x" | "+x" | "-y" | "+y";
 export interface Place {
   line: number;
   column: number;
@@ -38,6 +38,8 @@ export interface Part {
   matrix: number[];
   size: string;
   stock: string;
+  lie: [number, number, number, number];
+  edges: Partial<Record<Side, string>>;
 }
 export interface Fitting {
   ref: string;
@@ -105,6 +107,7 @@ export interface Dimension {
   text: string;
 }
 export interface Sections {
+  textures: Record<string, Texture> | null;
   apart: Record<string, Vector> | null;
   details: Record<string, Detail> | null;
   dimensions: Dimension[] | null;

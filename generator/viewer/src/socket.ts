@@ -1,11 +1,12 @@
 // The live page's talk with its server.
 import { batch } from "@preact/signals";
 
-import type { Message, Model, Shape, Surface, Wish } from "./document";
+import type { Message, Model, Shape, Surface, Texture, Wish } from "./document";
 import * as state from "./state";
 
 const shapes: Record<string, Shape> = {};
 const surfaces: Record<string, Surface> = {};
+const textures: Record<string, Texture> = {};
 let socket: WebSocket | null = null;
 
 /** Follow the server at this address; try again while it is gone. */
@@ -44,6 +45,9 @@ function hear(message: Message): void {
           const told = Object.keys(message.sections).map((name) => [name, message.version]);
           state.known.value = { ...state.known.value, ...Object.fromEntries(told) };
         }
+        // What a wood looks like holds whatever the version, and isn't told again.
+        Object.assign(textures, message.sections.textures);
+        state.sections.value = { ...state.sections.value, textures: { ...textures } };
         break;
       case "nudges":
         state.nudges.value = message.nudges;

@@ -17,6 +17,7 @@ export type TabName =
   | "photographs";
 
 export const NOTHING_YET: Sections = {
+  textures: null,
   apart: null,
   details: null,
   dimensions: null,

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 from functools import lru_cache
-from types import MappingProxyType
 
 import numpy as np
 
@@ -16,14 +15,12 @@ from rodwright.photo.bodies.flush import flush_in
 from rodwright.photo.bodies.outlines import Array
 from rodwright.photo.bodies.seen import Standing, seen
 from rodwright.photo.bodies.stretches import Stretch
-from rodwright.photo.bodies.ware import SURFACES, gathered, ware_body
+from rodwright.photo.bodies.ware import gathered, ware_body
 from rodwright.photo.finished import finished_colour, finished_surface
-from rodwright.photo.scene import Body, Colour, Surface
+from rodwright.photo.scene import Body, Colour
+from rodwright.photo.wares import ware_surface
 from rodwright.photo.woods import Looks, looks_of
-from rodwright.photo.woods.colours import colour_of
-from rodwright.pictures.colours import linear
-from rodwright.trade.materials import MATERIALS
-from rodwright.unit import Part, Unit, Ware
+from rodwright.unit import Part, Unit
 from rodwright.unit.finish import Finish
 
 _EASED = {"board": 1.2, "sheet": 0.7}
@@ -32,16 +29,6 @@ practice, no source)."""
 _UNSEEN, _COARSE = 6.0, 8.0
 """Texels of what is seen at most in reflections: so many times as large, and at least so many
 mm."""
-_WOOD: Mapping[Ware, Colour] = MappingProxyType(
-    {
-        "wood": linear("#d2ab7c"),
-        "oak": colour_of("european oak", MATERIALS["european oak"].colour),
-        "walnut": colour_of("walnut", MATERIALS["walnut"].colour),
-    }
-)
-"""Wooden knobs, bare: the first beech, by eye, no source; the others as boards are."""
-_LACQUERED = Finish("lacquer")
-"""What wooden knobs are finished with (common practice, no source)."""
 
 
 def unit_bodies(
@@ -87,20 +74,10 @@ def unit_bodies(
         for part, lines, fine in zip(unit.parts, sharp, shown, strict=True)
     ]
     ware = [
-        _placed(ware_body(those, _ware_surface(of, unit.part(ref).finish)), matrices[ref])
+        _placed(ware_body(those, ware_surface(of, unit.part(ref).finish)), matrices[ref])
         for (ref, of), those in gathered(unit.fittings).items()
     ]
     return (*parts, *ware)
-
-
-def _ware_surface(ware: Ware, under: Finish | None) -> Surface:
-    """What a bought-in piece is of, on a part that is finished so."""
-    if ware in SURFACES:
-        return SURFACES[ware]
-    finish = under if ware == "painted" and under and under.kind == "paint" else _LACQUERED
-    bare = _WOOD.get(ware, _WOOD["wood"])
-    red, green, blue = finished_colour(np.array(bare), finish).tolist()
-    return finished_surface((red, green, blue), "beech", finish)
 
 
 def _matrix(part: Part, move: Vector) -> Array:

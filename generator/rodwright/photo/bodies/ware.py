@@ -5,9 +5,8 @@ All lengths in mm, part frame.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from functools import lru_cache
-from types import MappingProxyType
 
 import numpy as np
 
@@ -17,22 +16,12 @@ from rodwright.photo.bodies.easing import eased
 from rodwright.photo.bodies.outlines import Array, Indices
 from rodwright.photo.scene import Body, Surface
 from rodwright.photo.turned import turned_body
+from rodwright.photo.wares import SURFACES
 from rodwright.unit import Block, Fitting, Knob, Rod, Shape, Ware
 
 _METAL_EASED, _OF_SIZE = 0.5, 0.2
 """How far the edges of bought-in pieces are rounded, mm, and at most as a share of their size
 (common practice, no source)."""
-SURFACES: Mapping[Ware, Surface] = MappingProxyType({
-    "steel": Surface((0.550, 0.556, 0.554), roughness=0.35, metal=True),
-    "brass": Surface((0.910, 0.778, 0.423), roughness=0.3, metal=True),
-    "black": Surface((0.035, 0.035, 0.036), roughness=0.5),
-    "white": Surface((0.78, 0.77, 0.74), roughness=0.12),
-    "plastic": Surface((0.06, 0.06, 0.062), roughness=0.6),
-})  # fmt: skip
-"""Reflectance of chromium, which bright steel is plated with or shines like, and of brass at normal
-incidence, linear with the primaries of sRGB, from their optical constants (Akenine-Möller, Haines
-and Hoffman, Real-Time Rendering, 4th ed., table 9.2: chromium seen, brass from memory); what is
-black, white or plastic, and how dull each is, by eye, no source."""
 _HEAD = (
     (0.58, 0.0),
     (0.60, 0.045),

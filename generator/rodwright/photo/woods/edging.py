@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 import numpy as np
 
+from rodwright.photo.scene import Colour
 from rodwright.photo.woods.boards import Field
 from rodwright.photo.woods.chance import Numbers
 from rodwright.photo.woods.chips import even
@@ -15,7 +16,7 @@ from rodwright.photo.woods.timber import timber
 from rodwright.pictures.colours import linear
 from rodwright.trade.materials import MATERIALS, name_of
 from rodwright.unit import Part
-from rodwright.unit.stock import Edging
+from rodwright.unit.stock import Edging, Stock
 
 _FACING = 0.9
 """Cosine of the angle within which a surface looks out of an edge."""
@@ -56,14 +57,9 @@ def _upon(part: Part, edging: Edging, points: Numbers, normals: Numbers) -> Numb
 
 def _band(part: Part, edging: Edging, key: tuple[object, ...]) -> Field:
     """The field of one edging, in the part frame: wood runs along the edge."""
-    wood = wood_in(edging.material.lower().split())
+    wood = wood_of(edging)
     if not wood:
-        stated = edging.colour.lower()
-        code = next((code for shade, code in _SHADES.items() if shade in stated), stated)
-        if len(code) != 7 or not code.startswith("#"):
-            code = ""
-        stock = part.blank.stock
-        return even(linear(code) if code else colour_of(stock.material, stock.colour))
+        return even(tape_colour(edging, part.blank.stock))
     along = 1 if edging.surface.axis == 0 else 0
     thickness = part.blank.thickness
     leaf = timber(
@@ -83,6 +79,20 @@ def _band(part: Part, edging: Edging, key: tuple[object, ...]) -> Field:
         return leaf.reflectance(placed.astype(np.float32), flat, texel)
 
     return field
+
+
+def wood_of(edging: Edging) -> str:
+    """The wood that is glued on, as ``MATERIALS`` calls it; empty where it isn't one."""
+    return wood_in(edging.material.lower().split())
+
+
+def tape_colour(edging: Edging, upon: Stock) -> Colour:
+    """The colour of tape that isn't wood: the one it is ordered in, else that of what it is on."""
+    stated = edging.colour.lower()
+    code = next((code for shade, code in _SHADES.items() if shade in stated), stated)
+    if len(code) != 7 or not code.startswith("#"):
+        return colour_of(upon.material, upon.colour)
+    return linear(code)
 
 
 def wood_in(words: Iterable[str]) -> str:
