@@ -2,6 +2,7 @@
 import { signal } from "@preact/signals";
 
 import type { Layer, Model, Nudge, Sections, Trouble, Words } from "./document";
+import type { Pose } from "./stage/pose";
 
 export type ViewName = "corner" | "front" | "back" | "left" | "right" | "above" | "below";
 export type TabName =
@@ -54,6 +55,8 @@ export const dimensioned = signal(false);
 export const aside = signal<ReadonlySet<string>>(new Set());
 /** The standard view asked for; another object each time it is asked. */
 export const look = signal<{ name: ViewName } | null>(null);
+/** Where the eye came to rest. */
+export const pose = signal<Pose | null>(null);
 
 /** Which reading of the file each section was told of. */
 export const known = signal<Partial<Record<keyof Sections, number>>>({});

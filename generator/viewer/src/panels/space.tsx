@@ -1,26 +1,70 @@
-// The canvas, and what the stage follows.
-import { useEffect, useRef } from "preact/hooks";
+// The unit in space: its canvas, and what follows the signals there.
 import { effect } from "@preact/signals";
+import { useEffect, useRef, useState } from "preact/hooks";
 
+import { remember, rememberSet } from "../remember";
+import { handle } from "../stage/keys";
 import { Stage } from "../stage/stage";
 import * as state from "../state";
 
+remember("apart", state.apart);
+rememberSet("open", state.open);
+rememberSet("hidden", state.hidden);
+rememberSet("aside", state.aside);
+remember("pose", state.pose);
+
 export function Space() {
   const canvas = useRef<HTMLCanvasElement>(null);
+  const [blind, setBlind] = useState(false);
   useEffect(() => {
-    const stage = new Stage(canvas.current!);
+    const stage = begun(canvas.current!);
+    if (!stage) {
+      setBlind(true);
+      return undefined;
+    }
     // Tests ask the stage where things are.
     Object.assign(window, { stage });
-    const stops = [
-      effect(() => {
-        if (state.model.value) stage.show(state.model.value);
-      }),
-      effect(() => {
-        void state.model.value;
-        stage.pull(state.sections.value.apart, state.apart.value);
-      }),
-    ];
+    const stops = [handle(stage), ...following(stage)];
     return () => stops.forEach((stop) => stop());
   }, []);
-  return <canvas ref={canvas} aria-label="The unit in space" />;
+  if (blind)
+    return (
+      <p class="blind" role="status">
+        This browser can't draw in space (it has no WebGL 2, or it is switched off), so the unit
+        isn't pictured here. Everything else on this page holds.
+      </p>
+    );
+  return (
+    <canvas
+      ref={canvas}
+      tabIndex={0}
+      role="application"
+      aria-label="The unit in space. Arrow keys turn it, with shift they move it; plus and minus zoom; 0 shows the whole."
+    />
+  );
+}
+
+function begun(canvas: HTMLCanvasElement): Stage | null {
+  // Asked first: the renderer would tell the console, not the maker.
+  if (!document.createElement("canvas").getContext("webgl2")) return null;
+  return new Stage(canvas);
+}
+
+/** What the stage shows follows the signals. */
+function following(stage: Stage): (() => void)[] {
+  const pose = state.pose.peek();
+  if (pose) stage.eye.restore(pose);
+  stage.eye.rested = (rested) => (state.pose.value = rested);
+  return [
+    effect(() => {
+      if (state.model.value) stage.show(state.model.value);
+    }),
+    effect(() => stage.pull(state.sections.value.apart, state.apart.value)),
+    effect(() => stage.swing(state.model.value?.motions ?? [], state.open.value)),
+    effect(() => stage.hide(state.hidden.value, state.aside.value)),
+    effect(() => stage.light(state.lit.value, state.selected.value)),
+    effect(() => {
+      if (state.look.value) stage.view(state.look.value.name);
+    }),
+  ];
 }

@@ -1,28 +1,130 @@
-// A part or fitting in space: its mesh and its drawn edges.
-import * as three from "three";
+// A part in space: its mesh, its drawn edges, and the fittings that go with it.
+import {
+  Box3,
+  type BufferGeometry,
+  Group,
+  LineSegments,
+  Matrix4,
+  Mesh,
+  type MeshStandardMaterial,
+} from "three";
 
-import type { Shape } from "../document";
+import type { Fitting, Layer, Model, Part } from "../document";
+import { PALE, type Look, type Looks } from "./looks";
+import type { Shapes } from "./shapes";
 
-export interface Drawn {
-  geometry: three.BufferGeometry;
-  edges: three.BufferGeometry;
+export type Solid = Mesh<BufferGeometry, MeshStandardMaterial>;
+
+interface Body {
+  solid: Solid;
+  lines: LineSegments[];
+  /** Of the lines, those of holes and curves. */
+  fine: LineSegments | null;
+  look: Look;
+  colour: string;
 }
 
-export function floats(text: string): Float32Array {
-  return new Float32Array(bytes(text).buffer);
+export class Piece {
+  readonly ref: string;
+  readonly group = new Group();
+  /** Where it stands when the unit is whole and closed. */
+  readonly home = new Matrix4();
+  readonly box: Box3;
+  layer: Layer;
+  /** What it was made of: a piece with the same name needn't be made again. */
+  readonly made: string;
+  private readonly body: Body;
+  private readonly fittings: { fitting: Fitting; body: Body }[] = [];
+
+  constructor(
+    part: Part,
+    model: Model,
+    fittings: readonly Fitting[],
+    private readonly shapes: Shapes,
+    private readonly looks: Looks,
+  ) {
+    this.ref = part.ref;
+    this.layer = part.layer;
+    this.made = madeOf(part, fittings);
+    this.body = this.add(part.shape, part.surface, part, model);
+    this.box = this.mesh.geometry.boundingBox!;
+    for (const fitting of fittings)
+      this.fittings.push({
+        fitting,
+        body: this.add(fitting.shape, fitting.surface, { ref: part.ref, grain: "none" }, model),
+      });
+    this.group.matrixAutoUpdate = false;
+    this.place(part);
+  }
+
+  get mesh(): Solid {
+    return this.body.solid;
+  }
+
+  /** The long edges of its shape. */
+  get edges(): BufferGeometry {
+    return this.body.lines[0]!.geometry;
+  }
+
+  /** Where it stands, and in which layer. */
+  place(part: Part): void {
+    this.layer = part.layer;
+    this.home.set(...(part.matrix as Parameters<Matrix4["set"]>));
+  }
+
+  /** Which of its fittings are seen. */
+  showFittings(shown: boolean, inner: boolean): void {
+    for (const { fitting, body } of this.fittings) {
+      const seen = shown && (inner || !fitting.inner);
+      body.solid.visible = seen;
+      for (const each of body.lines) each.visible = seen;
+    }
+  }
+
+  /** The lines of holes and curves are seen from near only. */
+  showFine(shown: boolean): void {
+    for (const { fine, solid } of this.bodies()) if (fine) fine.visible = shown && solid.visible;
+  }
+
+  pale(pale: boolean): void {
+    for (const body of this.bodies()) {
+      body.look.pale.value = pale ? PALE : 0;
+      const ink = this.looks.ink(body.colour);
+      for (const each of body.lines) each.material = pale ? ink.pale : ink.plain;
+    }
+  }
+
+  dispose(): void {
+    this.group.removeFromParent();
+    for (const body of this.bodies()) body.look.material.dispose();
+  }
+
+  private bodies(): Body[] {
+    return [this.body, ...this.fittings.map((each) => each.body)];
+  }
+
+  private add(
+    shape: string,
+    surface: string,
+    part: Pick<Part, "ref" | "grain">,
+    model: Model,
+  ): Body {
+    const told = model.surfaces[surface]!;
+    const { geometry, edges, fine } = this.shapes.get(shape, model.shapes);
+    const look = this.looks.of(surface, told, part);
+    const solid = new Mesh(geometry, look.material);
+    solid.castShadow = !told.clear;
+    solid.receiveShadow = true;
+    solid.userData["ref"] = part.ref;
+    const ink = this.looks.ink(told.colour).plain;
+    const lines = [edges, fine].flatMap((each) => (each ? [new LineSegments(each, ink)] : []));
+    this.group.add(solid, ...lines);
+    return { solid, lines, fine: fine ? lines[1]! : null, look, colour: told.colour };
+  }
 }
 
-function bytes(text: string): Uint8Array<ArrayBuffer> {
-  return Uint8Array.from(atob(text), (each) => each.charCodeAt(0));
-}
-
-export function drawn(shape: Shape): Drawn {
-  const geometry = new three.BufferGeometry();
-  geometry.setAttribute("position", new three.BufferAttribute(floats(shape.points), 3));
-  geometry.setAttribute("normal", new three.BufferAttribute(floats(shape.normals), 3));
-  const triangles = new Uint32Array(bytes(shape.triangles).buffer);
-  geometry.setIndex(new three.BufferAttribute(triangles, 1));
-  const edges = new three.BufferGeometry();
-  edges.setAttribute("position", new three.BufferAttribute(floats(shape.edges), 3));
-  return { geometry, edges };
+/** All that a piece's solids and looks hang on. */
+export function madeOf(part: Part, fittings: readonly Fitting[]): string {
+  const { shape, surface, grain } = part;
+  return JSON.stringify([shape, surface, grain, fittings]);
 }

@@ -1,119 +1,214 @@
 // The unit in space.  The scene is in the unit frame, in mm, with z up.
-import * as three from "three";
-import { OrbitControls } from "three/addons/controls/OrbitControls.js";
+import { Color, Raycaster, Scene, Vector2, Vector3, WebGLRenderer } from "three";
 
-import type { Model, Sections } from "../document";
-import { drawn, type Drawn } from "./piece";
+import type { Fitting, Layer, Model, Motion, Sections } from "../document";
+import type { ViewName } from "../state";
+import { Eye } from "./eye";
+import { Lamps } from "./lamps";
+import { Looks } from "./looks";
+import { Moving } from "./moving";
+import { type Meant, Outlines } from "./outline";
+import { madeOf, Piece } from "./piece";
+import { Shapes } from "./shapes";
 
-export interface Piece {
-  ref: string;
-  shape: string;
-  surface: string;
-  group: three.Group;
-  mesh: three.Mesh<three.BufferGeometry, three.MeshStandardMaterial>;
-}
-
-const EDGE = new three.LineBasicMaterial({ color: 0x3a332b });
+/** Pixels a hole of 5 mm must take up before its edge is drawn. */
+const FINE_PIXELS = 4;
 
 export class Stage {
-  readonly scene = new three.Scene();
-  readonly camera = new three.PerspectiveCamera(28, 1, 50, 60000);
-  readonly renderer: three.WebGLRenderer;
-  readonly controls: OrbitControls;
+  readonly scene = new Scene();
+  readonly renderer: WebGLRenderer;
+  readonly eye: Eye;
   readonly pieces = new Map<string, Piece>();
-  private readonly shapes = new Map<string, Drawn>();
+  /** Called when pieces have come, gone or moved. */
+  readonly afterMove = new Set<() => void>();
+  /** Called after each frame. */
+  readonly onDraw = new Set<() => void>();
+  private readonly shapes = new Shapes();
+  private readonly looks = new Looks(() => this.draw());
+  private readonly moving = new Moving(this.pieces);
+  private readonly lamps = new Lamps(this.scene);
+  private readonly outlines = new Outlines();
+  private hidden: { layers: ReadonlySet<Layer>; aside: ReadonlySet<string> } = {
+    layers: new Set(),
+    aside: new Set(),
+  };
+  private lighting: { refs: readonly string[]; selected: string | null } = {
+    refs: [],
+    selected: null,
+  };
   private asked = 0;
-  private framed = false;
+  private last = 0;
 
+  /**
+   * Throws where the browser has no WebGL 2.
+   */
   constructor(readonly canvas: HTMLCanvasElement) {
-    this.renderer = new three.WebGLRenderer({ canvas, antialias: true });
+    this.renderer = new WebGLRenderer({ canvas, antialias: true });
     this.renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
-    this.scene.background = new three.Color(0xf3f0ea);
-    this.camera.up.set(0, 0, 1);
-    this.controls = new OrbitControls(this.camera, canvas);
-    this.controls.addEventListener("change", () => this.draw());
-    this.scene.add(new three.HemisphereLight(0xffffff, 0xb9a98f, 2.2));
-    const sun = new three.DirectionalLight(0xffffff, 1.6);
-    sun.position.set(-0.5, -1, 1.2);
-    this.scene.add(sun);
+    this.renderer.shadowMap.enabled = true;
+    this.scene.background = new Color(this.looks.paper);
+    this.eye = new Eye(canvas);
+    this.eye.moved = () => this.draw();
+    this.resize();
     new ResizeObserver(() => this.resize()).observe(canvas);
+  }
+
+  get camera() {
+    return this.eye.camera;
+  }
+
+  get controls() {
+    return this.eye.controls;
   }
 
   /** Show a model; pieces whose shape and surface stay are kept. */
   show(model: Model): void {
     const gone = new Set(this.pieces.keys());
+    const fittings = new Map<string, Fitting[]>();
+    for (const each of model.fittings)
+      fittings.set(each.ref, [...(fittings.get(each.ref) ?? []), each]);
     for (const part of model.parts) {
       gone.delete(part.ref);
-      let piece = this.pieces.get(part.ref);
-      if (piece?.shape !== part.shape || piece.surface !== part.surface) {
-        piece?.group.removeFromParent();
-        const shape = this.shapes.get(part.shape) ?? drawn(model.shapes[part.shape]!);
-        this.shapes.set(part.shape, shape);
-        const colour = model.surfaces[part.surface]?.colour ?? "#cccccc";
-        const material = new three.MeshStandardMaterial({ color: colour, roughness: 0.55 });
-        const mesh = new three.Mesh(shape.geometry, material);
-        const group = new three.Group().add(mesh, new three.LineSegments(shape.edges, EDGE));
-        group.matrixAutoUpdate = false;
-        mesh.userData["ref"] = part.ref;
-        piece = { ref: part.ref, shape: part.shape, surface: part.surface, group, mesh };
-        this.pieces.set(part.ref, piece);
-        this.scene.add(group);
-      }
-      piece.group.matrix.set(...(part.matrix as Parameters<three.Matrix4["set"]>));
-      piece.group.userData["home"] = piece.group.matrix.clone();
+      this.put(part, model, fittings.get(part.ref) ?? []);
     }
     for (const ref of gone) {
-      this.pieces.get(ref)!.group.removeFromParent();
+      this.pieces.get(ref)!.dispose();
       this.pieces.delete(ref);
     }
-    if (!this.framed) this.frame(model);
-    this.draw();
+    const each = [...model.parts, ...model.fittings];
+    this.shapes.keep(new Set(each.map(({ shape }) => shape)));
+    this.looks.keep(new Set(each.map(({ surface }) => surface)));
+    this.stand();
+    this.lightUp();
   }
 
   /** Take the unit apart: 0 is whole, 1 wholly apart. */
   pull(apart: Sections["apart"], share: number): void {
-    for (const [ref, piece] of this.pieces) {
-      const [x, y, z] = apart?.[ref] ?? [0, 0, 0];
-      const move = new three.Matrix4().makeTranslation(x * share, y * share, z * share);
-      piece.group.matrix.multiplyMatrices(move, piece.group.userData["home"] as three.Matrix4);
-    }
-    this.draw();
+    this.moving.pull(apart ?? {}, share);
+    this.stand();
+  }
+
+  /** Open the doors and drawers of these labels, and shut all others. */
+  swing(motions: readonly Motion[], open: ReadonlySet<string>): void {
+    this.moving.swing(motions, open);
+    if (matchMedia("(prefers-reduced-motion: reduce)").matches) this.moving.step(Infinity);
+    this.stand();
+  }
+
+  /** Hide all of these layers, and these parts. */
+  hide(layers: ReadonlySet<Layer>, aside: ReadonlySet<string> = new Set()): void {
+    this.hidden = { layers, aside };
+    this.stand();
+  }
+
+  /** Parts that light up while the others step back, and the one that is chosen. */
+  light(refs: readonly string[], selected: string | null): void {
+    this.lighting = { refs, selected };
+    this.lightUp();
+  }
+
+  /** Look from one of the standard views. */
+  view(name: ViewName): void {
+    this.eye.view(name);
   }
 
   /** The ref of the part at a point of the canvas (pixels from its top left). */
   at(x: number, y: number): string | null {
     const { width, height } = this.canvas.getBoundingClientRect();
-    const ray = new three.Raycaster();
-    ray.setFromCamera(new three.Vector2((x / width) * 2 - 1, 1 - (y / height) * 2), this.camera);
-    const meshes = [...this.pieces.values()].map((piece) => piece.mesh);
-    const [hit] = ray.intersectObjects(meshes, false);
+    const ray = new Raycaster();
+    this.scene.updateMatrixWorld();
+    ray.setFromCamera(new Vector2((x / width) * 2 - 1, 1 - (y / height) * 2), this.camera);
+    const seen = [...this.pieces.values()].filter((piece) => piece.group.visible);
+    const [hit] = ray.intersectObjects(
+      seen.map((piece) => piece.mesh),
+      false,
+    );
     return (hit?.object.userData["ref"] as string | undefined) ?? null;
   }
 
   /** Draw a frame as soon as may be; asked often, drawn once. */
   draw(): void {
-    this.asked ||= requestAnimationFrame(() => {
+    this.asked ||= requestAnimationFrame((now) => {
+      const seconds = this.last ? Math.min(0.1, (now - this.last) / 1000) : 1 / 60;
       this.asked = 0;
-      this.renderer.render(this.scene, this.camera);
+      if (this.moving.step(seconds)) this.stand();
+      const more = this.eye.step(seconds) || this.asked;
+      this.last = more ? now : 0;
+      this.render();
+      if (more) this.draw();
     });
   }
 
-  private frame(model: Model): void {
-    const box = new three.Box3(new three.Vector3(...model.low), new three.Vector3(...model.high));
-    const middle = box.getCenter(new three.Vector3());
-    const size = box.getSize(new three.Vector3()).length();
-    this.controls.target.copy(middle);
-    this.camera.position.copy(middle).add(new three.Vector3(-0.6, -1.9, 0.5).multiplyScalar(size));
-    this.controls.update();
-    this.framed = true;
+  /** What is seen, as a picture. */
+  picture(): string {
+    this.render();
+    return this.canvas.toDataURL("image/png");
+  }
+
+  private render(): void {
+    this.lamps.follow(this.camera.position, this.controls.target);
+    const { height } = this.eye.pose ?? { height: Infinity };
+    const near = (5 * this.canvas.clientHeight) / (2 * height) > FINE_PIXELS;
+    for (const piece of this.pieces.values()) piece.showFine(near);
+    this.renderer.render(this.scene, this.camera);
+    for (const each of this.onDraw) each();
+  }
+
+  private put(part: Model["parts"][number], model: Model, fittings: readonly Fitting[]): void {
+    const before = this.pieces.get(part.ref);
+    if (before?.made === madeOf(part, fittings)) {
+      before.place(part);
+      return;
+    }
+    before?.dispose();
+    const piece = new Piece(part, model, fittings, this.shapes, this.looks);
+    this.pieces.set(part.ref, piece);
+    this.scene.add(piece.group);
+  }
+
+  /** All pieces where they stand now, seen or not, lit, and looked at. */
+  private stand(): void {
+    this.moving.place();
+    const { layers, aside } = this.hidden;
+    const { inside } = this.moving;
+    for (const piece of this.pieces.values()) {
+      piece.group.visible = !layers.has(piece.layer) && !aside.has(piece.ref);
+      piece.showFittings(!layers.has("fittings"), inside);
+    }
+    const points = [...this.pieces.values()]
+      .filter((piece) => piece.group.visible)
+      .flatMap((piece) => cornersOf(piece));
+    this.lamps.light(this.pieces.values(), points);
+    this.eye.see(points);
+    for (const each of this.afterMove) each();
+    this.draw();
+  }
+
+  private lightUp(): void {
+    const { refs, selected } = this.lighting;
+    const lit = new Set(refs.filter((ref) => this.pieces.has(ref)));
+    for (const piece of this.pieces.values()) piece.pale(lit.size > 0 && !lit.has(piece.ref));
+    const meant = new Map<string, Meant>([...lit].map((ref) => [ref, "lit"]));
+    if (selected) meant.set(selected, "selected");
+    this.outlines.draw(this.pieces, meant);
+    this.draw();
   }
 
   private resize(): void {
     const { clientWidth: width, clientHeight: height } = this.canvas;
     if (!width || !height) return;
     this.renderer.setSize(width, height, false);
-    this.camera.aspect = width / height;
-    this.camera.updateProjectionMatrix();
+    this.eye.resize(width / height);
     this.draw();
   }
+}
+
+function cornersOf(piece: Piece): Vector3[] {
+  const { min, max } = piece.box;
+  const ends = [min, max];
+  return ends.flatMap(({ x }) =>
+    ends.flatMap(({ y }) =>
+      ends.map(({ z }) => new Vector3(x, y, z).applyMatrix4(piece.group.matrix)),
+    ),
+  );
 }

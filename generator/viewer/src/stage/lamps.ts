@@ -1,0 +1,102 @@
+// Light and floor: soft light from above, one sun with a shadow, and a little from where one stands.
+import {
+  CanvasTexture,
+  DirectionalLight,
+  HemisphereLight,
+  Mesh,
+  MeshBasicMaterial,
+  PlaneGeometry,
+  type Scene,
+  ShadowMaterial,
+  Sphere,
+  Vector3,
+} from "three";
+
+import type { Piece } from "./piece";
+
+/** From where the sun shines: over the left shoulder of who stands in front. */
+const SUN = new Vector3(-0.55, -1, 1.25).normalize();
+/** Side of the contact shadow's picture, pixels. */
+const SOFT = 192;
+
+export class Lamps {
+  private readonly sun = new DirectionalLight(0xffffff, 2.3);
+  private readonly near = new DirectionalLight(0xffffff, 0.35);
+  private readonly floor: Mesh<PlaneGeometry, ShadowMaterial>;
+  private readonly contact: Mesh<PlaneGeometry, MeshBasicMaterial>;
+  private readonly soft = document.createElement("canvas");
+  private readonly texture: CanvasTexture;
+
+  constructor(scene: Scene) {
+    // What a surface sends back is its colour times light / pi: together near 1 for fronts.
+    scene.add(new HemisphereLight(0xffffff, 0xb5aa9b, 1.75));
+    this.sun.castShadow = true;
+    this.sun.shadow.mapSize.set(1024, 1024);
+    this.sun.shadow.autoUpdate = false;
+    this.sun.shadow.radius = 4;
+    this.sun.shadow.normalBias = 5;
+    this.sun.shadow.bias = -0.0005;
+    scene.add(this.sun, this.sun.target, this.near, this.near.target);
+    this.floor = new Mesh(new PlaneGeometry(1, 1), new ShadowMaterial({ opacity: 0.13 }));
+    this.floor.receiveShadow = true;
+    this.soft.width = this.soft.height = SOFT;
+    this.texture = new CanvasTexture(this.soft);
+    this.contact = new Mesh(
+      new PlaneGeometry(1, 1),
+      new MeshBasicMaterial({ map: this.texture, transparent: true, depthWrite: false }),
+    );
+    this.floor.renderOrder = this.contact.renderOrder = -1;
+    scene.add(this.floor, this.contact);
+  }
+
+  /** Light what stands there now, in boxes of these corners. */
+  light(pieces: Iterable<Piece>, points: readonly Vector3[]): void {
+    if (!points.length) return;
+    const { center, radius } = new Sphere().setFromPoints([...points]);
+    this.sun.target.position.copy(center);
+    this.sun.position.copy(center).addScaledVector(SUN, 2 * radius);
+    const { camera } = this.sun.shadow;
+    camera.left = camera.bottom = -radius;
+    camera.right = camera.top = radius;
+    camera.near = radius * 0.9;
+    camera.far = radius * 5;
+    camera.updateProjectionMatrix();
+    this.sun.shadow.needsUpdate = true;
+    const ground = Math.min(...points.map((each) => each.z));
+    this.floor.position.set(center.x, center.y, ground - 0.5);
+    this.floor.scale.setScalar(8 * radius);
+    this.contact.position.set(center.x, center.y, ground - 0.3);
+    this.contact.scale.setScalar(4 * radius);
+    this.touch(pieces, center, 4 * radius, ground);
+  }
+
+  /** A little light comes from where the eye is. */
+  follow(eye: Vector3, target: Vector3): void {
+    this.near.position.copy(eye);
+    this.near.target.position.copy(target);
+  }
+
+  /** The dark below what stands on or near the floor. */
+  private touch(pieces: Iterable<Piece>, middle: Vector3, side: number, ground: number): void {
+    const paper = this.soft.getContext("2d")!;
+    paper.clearRect(0, 0, SOFT, SOFT);
+    const scale = SOFT / side;
+    // Only the shadow is drawn: what casts it lies beside the picture.
+    paper.shadowOffsetX = 4 * SOFT;
+    for (const piece of pieces) {
+      if (!piece.group.visible) continue;
+      const { min, max } = piece.box.clone().applyMatrix4(piece.group.matrix);
+      const off = min.z - ground;
+      if (off > side / 12) continue;
+      paper.shadowBlur = (30 + off) * scale * 2;
+      paper.shadowColor = `rgba(40, 32, 24, ${0.5 / (1 + off / 25)})`;
+      paper.fillRect(
+        (min.x - middle.x) * scale + SOFT / 2 - 4 * SOFT,
+        SOFT / 2 - (max.y - middle.y) * scale,
+        (max.x - min.x) * scale,
+        (max.y - min.y) * scale,
+      );
+    }
+    this.texture.needsUpdate = true;
+  }
+}
