@@ -46,12 +46,12 @@ export class Piece {
     this.ref = part.ref;
     this.layer = part.layer;
     this.made = madeOf(part, fittings);
-    this.body = this.add(part.shape, part.surface, part, model);
+    this.body = this.add(part.shape, part.surface, model);
     this.box = this.mesh.geometry.boundingBox!;
     for (const fitting of fittings)
       this.fittings.push({
         fitting,
-        body: this.add(fitting.shape, fitting.surface, { ref: part.ref, grain: "none" }, model),
+        body: this.add(fitting.shape, fitting.surface, model),
       });
     this.group.matrixAutoUpdate = false;
     this.place(part);
@@ -64,6 +64,11 @@ export class Piece {
   /** The long edges of its shape. */
   get edges(): BufferGeometry {
     return this.body.lines[0]!.geometry;
+  }
+
+  /** How it has moved from where it stands in the whole, closed unit. */
+  moved(): Matrix4 {
+    return this.home.clone().invert().premultiply(this.group.matrix);
   }
 
   /** Where it stands, and in which layer. */
@@ -103,19 +108,14 @@ export class Piece {
     return [this.body, ...this.fittings.map((each) => each.body)];
   }
 
-  private add(
-    shape: string,
-    surface: string,
-    part: Pick<Part, "ref" | "grain">,
-    model: Model,
-  ): Body {
+  private add(shape: string, surface: string, model: Model): Body {
     const told = model.surfaces[surface]!;
     const { geometry, edges, fine } = this.shapes.get(shape, model.shapes);
-    const look = this.looks.of(surface, told, part);
+    const look = this.looks.of(told);
     const solid = new Mesh(geometry, look.material);
     solid.castShadow = !told.clear;
     solid.receiveShadow = true;
-    solid.userData["ref"] = part.ref;
+    solid.userData["ref"] = this.ref;
     const ink = this.looks.ink(told.colour).plain;
     const lines = [edges, fine].flatMap((each) => (each ? [new LineSegments(each, ink)] : []));
     this.group.add(solid, ...lines);
@@ -125,6 +125,6 @@ export class Piece {
 
 /** All that a piece's solids and looks hang on. */
 export function madeOf(part: Part, fittings: readonly Fitting[]): string {
-  const { shape, surface, grain } = part;
-  return JSON.stringify([shape, surface, grain, fittings]);
+  const { shape, surface, grain, lie, edges } = part;
+  return JSON.stringify([shape, surface, grain, lie, edges, fittings]);
 }

@@ -1,5 +1,5 @@
 // The unit in space.  The scene is in the unit frame, in mm, with z up.
-import { Color, Raycaster, Scene, Vector2, Vector3, WebGLRenderer } from "three";
+import { Color, type Plane, Raycaster, Scene, Vector2, Vector3, WebGLRenderer } from "three";
 
 import type { Fitting, Layer, Model, Motion, Sections } from "../document";
 import type { ViewName } from "../state";
@@ -21,10 +21,11 @@ export class Stage {
   readonly pieces = new Map<string, Piece>();
   /** Called when pieces have come, gone or moved. */
   readonly afterMove = new Set<() => void>();
-  /** Called after each frame. */
-  readonly onDraw = new Set<() => void>();
+  /** What lies before one of these planes isn't drawn. */
+  readonly clipping: Plane[] = [];
+  private readonly drawing = new Set<() => void>();
   private readonly shapes = new Shapes();
-  private readonly looks = new Looks(() => this.draw());
+  private readonly looks = new Looks(this.clipping);
   private readonly moving = new Moving(this.pieces);
   private readonly lamps = new Lamps(this.scene);
   private readonly outlines = new Outlines();
@@ -46,6 +47,7 @@ export class Stage {
     this.renderer = new WebGLRenderer({ canvas, antialias: true });
     this.renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
     this.renderer.shadowMap.enabled = true;
+    this.renderer.localClippingEnabled = true;
     this.scene.background = new Color(this.looks.paper);
     this.eye = new Eye(canvas);
     this.eye.moved = () => this.draw();
@@ -77,7 +79,7 @@ export class Stage {
     }
     const each = [...model.parts, ...model.fittings];
     this.shapes.keep(new Set(each.map(({ shape }) => shape)));
-    this.looks.keep(new Set(each.map(({ surface }) => surface)));
+    this.looks.keep(new Set(each.map(({ surface }) => model.surfaces[surface]!.colour)));
     this.stand();
     this.lightUp();
   }
@@ -139,6 +141,17 @@ export class Stage {
     });
   }
 
+  /** Do this before each frame, when all stands where it is drawn; the answer ends that. */
+  onDraw(work: () => void): () => void {
+    this.drawing.add(work);
+    return () => this.drawing.delete(work);
+  }
+
+  /** Look from this direction at what one looks at. */
+  turn(direction: Vector3): void {
+    this.eye.turnTo(direction);
+  }
+
   /** What is seen, as a picture. */
   picture(): string {
     this.render();
@@ -150,8 +163,10 @@ export class Stage {
     const { height } = this.eye.pose ?? { height: Infinity };
     const near = (5 * this.canvas.clientHeight) / (2 * height) > FINE_PIXELS;
     for (const piece of this.pieces.values()) piece.showFine(near);
+    this.scene.updateMatrixWorld();
+    this.camera.updateMatrixWorld();
+    for (const each of this.drawing) each();
     this.renderer.render(this.scene, this.camera);
-    for (const each of this.onDraw) each();
   }
 
   private put(part: Model["parts"][number], model: Model, fittings: readonly Fitting[]): void {
