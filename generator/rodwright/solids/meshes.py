@@ -10,6 +10,7 @@ from cadquery import Face
 from numpy.typing import NDArray
 from OCP.BRep import BRep_Tool
 from OCP.BRepMesh import BRepMesh_IncrementalMesh
+from OCP.IMeshTools import IMeshTools_MeshAlgoType, IMeshTools_Parameters
 from OCP.TopAbs import TopAbs_REVERSED
 from OCP.TopLoc import TopLoc_Location
 
@@ -56,9 +57,18 @@ def facets_of(shape: ShapeKey) -> tuple[Facets, ...]:
     """
     solid = solid_of(shape)
     # CadQuery's own tessellate takes the linear tolerance as a part of each edge's length.
-    # Open CASCADE turns half the angle it is given from facet to facet (measured on cylinders).
-    BRepMesh_IncrementalMesh(solid.wrapped, LINEAR_TOLERANCE, False, 2 * ANGULAR_TOLERANCE)
+    BRepMesh_IncrementalMesh(solid.wrapped, _parameters())
     return tuple(map(_facets, solid.Faces()))
+
+
+def _parameters() -> IMeshTools_Parameters:
+    asked = IMeshTools_Parameters()
+    asked.Deflection = LINEAR_TOLERANCE
+    # Open CASCADE turns half the angle it is given from facet to facet (measured on cylinders).
+    asked.Angle = 2 * ANGULAR_TOLERANCE
+    # Faces with a hundred holes take a ninth of the time that Watson's algorithm takes.
+    asked.MeshAlgo = IMeshTools_MeshAlgoType.IMeshTools_MeshAlgoType_Delabella
+    return asked
 
 
 def _facets(face: Face) -> Facets:
