@@ -1,8 +1,8 @@
 """What is left of a blank when its workings are cut out, as facets for a picture.
 
 Workings are taken away piece by piece, in the pieces that their mass is reckoned from
-(:mod:`rodwright.mass.pieces`), by Manifold's exact booleans: in a tenth of the time that a solid for
-STEP takes, and by other arithmetic, which the tests hold to the solids.
+(:mod:`rodwright.mass.pieces`), by Manifold's exact booleans: that takes a tenth of the time of a
+solid for STEP, to which the tests hold it.
 """
 
 from __future__ import annotations

@@ -66,9 +66,7 @@ def _normals(body: Carved) -> Array:
     way = np.array([1.0 if each.section == "corner" else -1.0 for each in body.rounds])[of]
     radial = corners[on] - centre
     radial -= np.einsum("tci,ti->tc", radial, axis)[..., None] * axis[:, None]
-    radial *= way[:, None, None] / np.maximum(
-        np.linalg.norm(radial, axis=2, keepdims=True), 1e-300
-    )
+    radial *= way[:, None, None] / np.maximum(np.linalg.norm(radial, axis=2, keepdims=True), 1e-300)
     rounded = (radial.mean(axis=1) * flat[on]).sum(axis=1) > _ITS_END
     normals[on[rounded]] = radial[rounded]
     return normals
@@ -88,7 +86,7 @@ def _creases(body: Carved, normals: Array) -> Array:
     rounded = np.repeat(body.round_of >= 0, 3)
     limit = np.where(rounded[one] | rounded[other], _SMOOTH, _FLAT)
     drawn = one[alike < limit]
-    return body.points[np.column_stack([low[drawn], high[drawn]])]
+    return np.asarray(body.points[np.column_stack([low[drawn], high[drawn]])])
 
 
 def _arrises(body: Carved) -> Array:
