@@ -66,7 +66,8 @@ class Place:
 @dataclass(frozen=True, slots=True)
 class Part:
     """A part as it is shown.  ``shape`` and ``surface`` name one of the model's; ``matrix`` is 16
-    numbers by rows.  ``size`` is length, width and thickness in the maker's words."""
+    numbers by rows.  ``size`` is length, width and thickness in the maker's words; ``kind`` that of
+    its stock, by which cuts through it are hatched."""
 
     ref: str
     name: str
@@ -77,6 +78,7 @@ class Part:
     matrix: tuple[float, ...]
     size: str
     stock: str
+    kind: Literal["sheet", "board"]
     lie: tuple[float, float, float, float] = (1.0, 0.0, 1.0, 0.0)
     edges: dict[str, str] = field(default_factory=dict)
 

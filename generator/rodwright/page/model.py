@@ -49,6 +49,7 @@ def model_of(unit: Unit) -> page.Model:
                 tuple(each for row in part.placement.matrix() for each in row),
                 " × ".join(format_length(each, unit.display_unit) for each in part.blank.size),
                 part.blank.stock.name,
+                part.blank.stock.kind,
                 lie_of(part),
                 {side: each[0] for side, each in edges.items()},
             )

@@ -38,6 +38,7 @@ export interface Part {
   matrix: number[];
   size: string;
   stock: string;
+  kind: "sheet" | "board";
   lie: [number, number, number, number];
   edges: Partial<Record<Side, string>>;
 }

@@ -6,6 +6,7 @@ import { remember, rememberSet } from "../remember";
 import { handle } from "../stage/keys";
 import { Stage } from "../stage/stage";
 import * as state from "../state";
+import { tools } from "../tools/tools";
 
 remember("apart", state.apart);
 rememberSet("open", state.open);
@@ -15,6 +16,7 @@ remember("pose", state.pose);
 
 export function Space() {
   const canvas = useRef<HTMLCanvasElement>(null);
+  const labels = useRef<HTMLDivElement>(null);
   const [blind, setBlind] = useState(false);
   useEffect(() => {
     const stage = begun(canvas.current!);
@@ -24,7 +26,7 @@ export function Space() {
     }
     // Tests ask the stage where things are.
     Object.assign(window, { stage });
-    const stops = [handle(stage), ...following(stage)];
+    const stops = [handle(stage), ...following(stage), tools(stage, labels.current!)];
     return () => stops.forEach((stop) => stop());
   }, []);
   if (blind)
@@ -35,12 +37,15 @@ export function Space() {
       </p>
     );
   return (
-    <canvas
-      ref={canvas}
-      tabIndex={0}
-      role="application"
-      aria-label="The unit in space. Arrow keys turn it, with shift they move it; plus and minus zoom; 0 shows the whole."
-    />
+    <>
+      <canvas
+        ref={canvas}
+        tabIndex={0}
+        role="application"
+        aria-label="The unit in space. Arrow keys turn it, with shift they move it; plus and minus zoom; 0 shows the whole."
+      />
+      <div class="labels" ref={labels} />
+    </>
   );
 }
 

@@ -1,0 +1,86 @@
+// Where things are on the canvas, and what is seen at a point of it.  Pixels are those of the page,
+// from the canvas's top left.
+import * as three from "three";
+
+import type { Stage } from "../stage/stage";
+
+export interface Spot {
+  x: number;
+  y: number;
+}
+export interface Hit {
+  ref: string;
+  /** Unit frame, as things stand now. */
+  point: three.Vector3;
+}
+
+/** How far (mm) before a point something has to be to hide it. */
+const HIDES = 0.5;
+
+export class Sight {
+  /** Cut faces: seen and touched like the parts they are of. */
+  readonly caps = new three.Group();
+  private readonly ray = new three.Raycaster();
+
+  constructor(readonly stage: Stage) {}
+
+  get width(): number {
+    return this.stage.canvas.clientWidth;
+  }
+
+  get height(): number {
+    return this.stage.canvas.clientHeight;
+  }
+
+  /** Where a point of the unit frame is on the canvas; null if it is behind the camera. */
+  spot(point: three.Vector3): Spot | null {
+    const seen = point.clone().project(this.stage.camera);
+    if (seen.z > 1 || seen.z < -1) return null;
+    return { x: ((seen.x + 1) / 2) * this.width, y: ((1 - seen.y) / 2) * this.height };
+  }
+
+  /** How many mm a pixel is at a point. */
+  pixel(point: three.Vector3): number {
+    const seen = point.clone().project(this.stage.camera);
+    const beside = seen.clone();
+    beside.y += 2 / Math.max(this.height, 1);
+    const camera = this.stage.camera;
+    return seen.unproject(camera).distanceTo(beside.unproject(camera));
+  }
+
+  /** The line of sight through a point of the canvas. */
+  line(spot: Spot): three.Ray {
+    const across = new three.Vector2((spot.x / this.width) * 2 - 1, 1 - (spot.y / this.height) * 2);
+    this.ray.setFromCamera(across, this.stage.camera);
+    return this.ray.ray;
+  }
+
+  /** The first thing that is seen at a point of the canvas. */
+  hit(spot: Spot): Hit | null {
+    this.line(spot);
+    const hit = this.met()[0];
+    return hit ? { ref: hit.object.userData["ref"] as string, point: hit.point } : null;
+  }
+
+  /** Whether nothing stands before a point; `but` is a part that doesn't count. */
+  sees(point: three.Vector3, but: string | null = null): boolean {
+    const spot = this.spot(point);
+    if (!spot || this.isCutAway(point)) return false;
+    const far = this.line(spot).origin.distanceTo(point) - HIDES;
+    return !this.met().some((hit) => hit.distance < far && hit.object.userData["ref"] !== but);
+  }
+
+  isCutAway(point: three.Vector3): boolean {
+    return this.stage.clipping.some((plane) => plane.distanceToPoint(point) < -1e-3);
+  }
+
+  private met(): three.Intersection[] {
+    const objects: three.Object3D[] = [...this.caps.children];
+    for (const piece of this.stage.pieces.values()) {
+      if (piece.group.visible) objects.push(piece.mesh);
+    }
+    return this.ray
+      .intersectObjects(objects, false)
+      .filter((hit) => hit.object.parent === this.caps || !this.isCutAway(hit.point));
+  }
+}

@@ -1,0 +1,61 @@
+// A touch or click on the canvas, told from a drag that turns the unit.
+import type { Spot } from "./sight";
+
+export type By = "mouse" | "touch";
+
+/** Pixels a pointer may stray in a touch: a finger rolls more than a mouse. */
+const STRAY = { mouse: 4, touch: 10 };
+
+export interface Heard {
+  touched(spot: Spot, by: By): void;
+  /** The pointer moves over the canvas with nothing pressed, or has left it. */
+  hovered(spot: Spot | null): void;
+}
+
+/** Hear touches until the returned function is called. */
+export function hearTouches(canvas: HTMLCanvasElement, heard: Heard): () => void {
+  const down = new Set<number>();
+  let start: (Spot & { by: By }) | null = null;
+
+  const listen = {
+    pointerdown(event: PointerEvent) {
+      heard.hovered(null);
+      down.add(event.pointerId);
+      // A second finger makes it a pinch.
+      start = down.size === 1 && event.button === 0 ? { ...spotOf(event), by: byOf(event) } : null;
+    },
+    pointermove(event: PointerEvent) {
+      if (start) {
+        const { x, y } = spotOf(event);
+        if (Math.hypot(x - start.x, y - start.y) > STRAY[start.by]) start = null;
+      } else if (!event.buttons && byOf(event) === "mouse") heard.hovered(spotOf(event));
+    },
+    pointerup(event: PointerEvent) {
+      down.delete(event.pointerId);
+      const touched = start;
+      start = null;
+      if (touched) heard.touched(touched, touched.by);
+    },
+    pointercancel(event: PointerEvent) {
+      down.delete(event.pointerId);
+      start = null;
+    },
+    pointerleave() {
+      heard.hovered(null);
+    },
+  };
+  const entries = Object.entries(listen) as [string, (event: Event) => void][];
+  for (const [name, hear] of entries) canvas.addEventListener(name, hear);
+  return () => {
+    for (const [name, hear] of entries) canvas.removeEventListener(name, hear);
+  };
+
+  function spotOf(event: PointerEvent): Spot {
+    const { left, top } = canvas.getBoundingClientRect();
+    return { x: event.clientX - left, y: event.clientY - top };
+  }
+}
+
+function byOf(event: PointerEvent): By {
+  return event.pointerType === "touch" ? "touch" : "mouse";
+}

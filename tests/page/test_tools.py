@@ -1,0 +1,146 @@
+"""Parts chosen at the unit itself, by touch, by pointing and by key, in a real browser."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import pytest
+from playwright.sync_api import Browser, Page
+
+import rodwright
+from kit.browser import PHONE, chromium, until
+from kit.pages_of import label_texts, on_screen, settle, unit_page, written
+from rodwright.geometry import Vector
+from rodwright.jobs.new import model_path
+from rodwright.page.document import Sections
+from rodwright.unit import Unit
+
+pytestmark = pytest.mark.xdist_group("browser")
+_CHOSEN = "document.querySelector('.heard').textContent"
+
+
+@pytest.fixture(scope="module")
+def browser() -> Iterator[Browser]:
+    with chromium() as started:
+        yield started
+
+
+@pytest.fixture(scope="module")
+def unit() -> Unit:
+    return rodwright.set_out(rodwright.read_spec(model_path("linen-cupboard")))
+
+
+@pytest.fixture(scope="module")
+def address(unit: Unit, tmp_path_factory: pytest.TempPathFactory) -> str:
+    return written(unit, Sections(), tmp_path_factory.mktemp("tools"))
+
+
+@pytest.fixture(scope="module")
+def loaded(browser: Browser, address: str) -> Iterator[Page]:
+    with unit_page(browser, address) as shown:
+        yield shown
+
+
+@pytest.fixture
+def page(loaded: Page) -> Page:
+    """The page with nothing chosen."""
+    loaded.mouse.move(2, 2)
+    loaded.locator("canvas").press("Escape")
+    assert _chosen(loaded) == ""
+    return loaded
+
+
+@pytest.fixture
+def phone(browser: Browser, address: str) -> Iterator[Page]:
+    with unit_page(browser, address, PHONE, touch=True) as shown:
+        yield shown
+
+
+def _middle(unit: Unit, ref: str) -> Vector:
+    """The middle of a part's show face, in its frame."""
+    length, width, thickness = unit.part(ref).blank.size
+    return (length / 2, width / 2, thickness)
+
+
+def _chosen(page: Page) -> str:
+    settle(page)
+    return str(page.evaluate(_CHOSEN)).partition(",")[0]
+
+
+@pytest.mark.parametrize("ref", ["DOP1", "DOP2", "DOS1", "RL2"])
+def test_a_click_chooses_the_part_that_is_seen_there(page: Page, unit: Unit, ref: str) -> None:
+    page.mouse.click(*on_screen(page, ref, _middle(unit, ref)))
+    assert _chosen(page) == ref
+
+
+def test_a_click_tells_the_parts_name_and_size_beside_it(page: Page, unit: Unit) -> None:
+    page.mouse.click(*on_screen(page, "DOP1", _middle(unit, "DOP1")))
+    page.mouse.move(3, 3)
+    settle(page)
+    assert label_texts(page, "part") == ["DOP1 Door panel\n1789 × 340 × 6 mm"]
+
+
+def test_a_drag_turns_the_unit_and_chooses_nothing(page: Page, unit: Unit) -> None:
+    x, y = on_screen(page, "DOP1", _middle(unit, "DOP1"))
+    before = page.evaluate("stage.camera.position.x")
+    page.mouse.move(x, y)
+    page.mouse.down()
+    page.mouse.move(x + 60, y + 10, steps=4)
+    page.mouse.up()
+    assert _chosen(page) == ""
+    assert page.evaluate("stage.camera.position.x") != before
+
+
+def test_a_click_that_slips_a_pixel_still_chooses(page: Page, unit: Unit) -> None:
+    x, y = on_screen(page, "DOP1", _middle(unit, "DOP1"))
+    page.mouse.move(x, y)
+    page.mouse.down()
+    page.mouse.move(x + 2, y + 1)
+    page.mouse.up()
+    assert _chosen(page) == "DOP1"
+
+
+def test_pointing_tells_a_part_without_choosing_it(page: Page, unit: Unit) -> None:
+    page.mouse.move(*on_screen(page, "DOP2", _middle(unit, "DOP2")))
+    until(page, "document.querySelector('.label.part:not([hidden])') !== null")
+    assert label_texts(page, "part") == ["DOP2 Door panel\n1789 × 340 × 6 mm"]
+    assert _chosen(page) == ""
+    page.mouse.move(2, 2)
+    until(page, "document.querySelector('.label.part:not([hidden])') === null")
+
+
+def test_a_click_beside_the_unit_and_escape_choose_nothing(page: Page, unit: Unit) -> None:
+    at = on_screen(page, "DOP1", _middle(unit, "DOP1"))
+    box = page.locator("canvas").bounding_box()
+    assert box is not None
+    page.mouse.click(*at)
+    assert _chosen(page) == "DOP1"
+    page.mouse.click(box["x"] + 4, box["y"] + 4)
+    assert _chosen(page) == ""
+    page.mouse.click(*at)
+    assert _chosen(page) == "DOP1"
+    page.keyboard.press("Escape")
+    assert _chosen(page) == ""
+
+
+def test_keys_go_through_the_parts_in_their_order(page: Page, unit: Unit) -> None:
+    refs = [part.ref for part in unit.parts]
+    page.locator("canvas").focus()
+    page.keyboard.press("n")
+    page.keyboard.press("n")
+    assert _chosen(page) == refs[1]
+    page.keyboard.press("p")
+    page.keyboard.press("p")
+    assert _chosen(page) == refs[-1]
+
+
+def test_a_touch_on_a_phone_chooses_and_its_words_stay_within_the_picture(
+    phone: Page, unit: Unit
+) -> None:
+    phone.touchscreen.tap(*on_screen(phone, "DOP1", _middle(unit, "DOP1")))
+    assert _chosen(phone) == "DOP1"
+    assert label_texts(phone, "part") == ["DOP1 Door panel\n1789 × 340 × 6 mm"]
+    label, canvas = (phone.locator(each).bounding_box() for each in (".labels .part", "canvas"))
+    assert label is not None and canvas is not None
+    assert label["x"] >= canvas["x"]
+    assert label["x"] + label["width"] <= canvas["x"] + canvas["width"]
