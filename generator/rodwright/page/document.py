@@ -222,12 +222,16 @@ class Sections:
 class Nudge:
     """A figure of the spec that may be changed from the page.
 
-    ``key`` is its place in the spec as text (``interior/columns/0/width``); ``value`` what stands
-    there, as written; ``number`` what the slider stands at, from ``least`` to ``most`` by ``step``
-    (None: a field only).  ``refs`` are the parts that hang on it, as far as that is known.
+    ``key`` is its place in the spec as text (``interior/columns/0/width``).  ``group`` and
+    ``label`` name it in the maker's words ("Column 1", "width"), ``also`` other figures that are
+    the same one in the file (``&name``).  ``value`` is what stands there, as written, or if not
+    ``written`` what is wished unless said.  ``number`` in ``unit`` (mm, cm, m, in, ft, share, or
+    none for a count) is what the slider stands at, from ``least`` to ``most`` by ``step`` (None:
+    a field only).  ``refs`` are the parts that hang on it, as far as that is known.
     """
 
     key: str
+    group: str
     label: str
     value: str
     unit: str
@@ -237,6 +241,8 @@ class Nudge:
     step: float
     line: int
     refs: tuple[str, ...] = ()
+    also: tuple[str, ...] = ()
+    written: bool = True
 
 
 @dataclass(frozen=True, slots=True)

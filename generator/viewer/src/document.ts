@@ -120,6 +120,7 @@ export interface Sections {
 }
 export interface Nudge {
   key: string;
+  group: string;
   label: string;
   value: string;
   unit: string;
@@ -129,6 +130,8 @@ export interface Nudge {
   step: number;
   line: number;
   refs: string[];
+  also: string[];
+  written: boolean;
 }
 export interface Trouble {
   message: string;
@@ -158,8 +161,8 @@ export type Message =
   | { kind: "nudges"; version: number; nudges: Nudge[]; undo: boolean; redo: boolean }
   | { kind: "refused"; message: string };
 
-// What the page says.
+// What the page says.  Nudges of one figure with the same `drag` are undone as one.
 export type Wish =
-  | { kind: "nudge"; key: string; value: string; version: number }
+  | { kind: "nudge"; key: string; value: string; version: number; drag: string }
   | { kind: "undo" }
   | { kind: "redo" };

@@ -53,8 +53,17 @@ def read_text(path: Path, kind: FileKind = SPEC) -> str:
     A pipe is read to its end; of neither is more read than such a file may hold.
 
     Raises:
-        ProblemsError: there is no such file, it can't be opened, it is a device, larger than
-            1 MB, or not UTF-8.
+        ProblemsError: as :func:`read_content`, or it isn't UTF-8.
+    """
+    return decoded(read_content(path, kind), str(path))
+
+
+def read_content(path: Path, kind: FileKind = SPEC) -> bytes:
+    """What a file holds, byte for byte.
+
+    Raises:
+        ProblemsError: there is no such file, it can't be opened, it is a device, or larger than
+            1 MB.
     """
     file = str(path)
     try:
@@ -72,6 +81,15 @@ def read_text(path: Path, kind: FileKind = SPEC) -> str:
         _stop(
             file, "the file is larger than 1 MB", f"Give a {kind.name} file; they are much smaller."
         )
+    return content
+
+
+def decoded(content: bytes, file: str) -> str:
+    """What a file holds as text, without a mark of its encoding (BOM).
+
+    Raises:
+        ProblemsError: it isn't UTF-8.
+    """
     try:
         return content.decode("utf-8-sig")
     except UnicodeDecodeError as error:
@@ -114,7 +132,7 @@ def read_document(text: str, file: str, kind: FileKind = SPEC) -> Document:
     Raises:
         ProblemsError: the text isn't YAML, is empty, or isn't a mapping at the top.
     """
-    root = _compose(text, file, kind)
+    root = composed(text, file, kind)
     if root is None or (isinstance(root, ScalarNode) and not root.value):
         _stop(file, "the file is empty", f"Start with {kind.keys}.", Place(1, 1))
     if not isinstance(root, MappingNode):
@@ -134,7 +152,12 @@ def read_document(text: str, file: str, kind: FileKind = SPEC) -> Document:
     )
 
 
-def _compose(text: str, file: str, kind: FileKind) -> Node | None:
+def composed(text: str, file: str, kind: FileKind = SPEC) -> Node | None:
+    """The nodes of a file's text, with their marks; None where there is nothing in it.
+
+    Raises:
+        ProblemsError: the text isn't YAML, or too deep or too much of it.
+    """
     for number, line in enumerate(text.splitlines(), start=1):
         if line.startswith("%"):
             _stop(

@@ -1,0 +1,290 @@
+"""The figures of a spec that makers try: which there are, what they are called, how far they go."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from rodwright.jobs.look.spans import span_of
+from rodwright.lengths import LengthUnit, format_length
+from rodwright.page import document as page
+from rodwright.problems import KeyPath
+from rodwright.unit import Unit
+from rodwright.wishes import SpecFile, UnitSpec
+from rodwright.wishes.reading.documents import Data
+from rodwright.wishes.reading.editing import value_at
+from rodwright.wishes.reading.schema import Shape
+
+_TRIED = (
+    *("size", "fit", "carcass", "base", "interior", "back", "face_frame", "lipping", "edging"),
+    *("worktop", "cornice", "scribes", "stock"),
+)
+"""Where figures are that a maker chooses.  What was measured (the opening, the way in) isn't."""
+_LEFT_OUT = frozenset({"load", "top_load", "packers", "pieces", "sold", "size", "trim", "bad_ends"})
+"""Keys below which nothing is for the design to choose: what there is, what it carries."""
+_OF_STOCK = frozenset({"thickness"})
+_UNSAID: dict[str, tuple[str, ...]] = {
+    "fit": ("sides", "top", "back"),
+    "shelves": ("layers", "setback"),
+    "doors": ("gap",),
+    "drawers": ("gap",),
+    "base": ("toe_space",),
+    "face_frame": ("eased", "setback"),
+}
+"""Keys that are offered where they aren't written, by the key of the group they go into."""
+_WORDS = {
+    "at": "underside",
+    "near": "places up and down",
+    "between": "between rows",
+    "eased": "rounded by",
+    "fronts": "front",
+    "mid_rails": "width of rails between",
+    "mid_stiles": "width of stiles between",
+    "openings": "opening",
+    "size": "overall",
+    "fit": "gaps to the opening",
+    "handle": "handles",
+    "hinge": "hinges",
+}
+_ITEMS = {"columns": "column", "rows": "row"}
+_BARE = re.compile(r"[\s0-9./⁄¼-¾⅐-⅞-]+")
+_SUFFIX = re.compile(r"\s*(?:[^\W\d]+|[\"'′″’”]+)\s*$")
+"""The unit that a length was written with, with the space before it."""
+_ESCAPES = (("~", "~0"), ("/", "~1"))
+"""As in a JSON Pointer (RFC 6901, section 3)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A length, share or count of a spec: its place, what stands there or is wished unless said,
+    and the least and most that it may be (of counts; else None)."""
+
+    path: KeyPath
+    value: int | float | str
+    written: bool
+    count: bool
+    least: int | None = None
+    most: int | None = None
+
+
+def figures_of(spec: SpecFile) -> tuple[Figure, ...]:
+    """The figures that may be changed, in the order of the file; those that are only wished by
+    default after those beside which they would be written."""
+    top = Shape.of(UnitSpec)
+    found: list[Figure] = []
+    for root in spec.data:
+        if root in _TRIED:
+            found += _figures(spec, top.key(root), (root,))
+    if "opening" in spec.data and "fit" not in spec.data:
+        found += _unsaid(spec, top.key("fit"), ("fit",), {})
+    return tuple(found)
+
+
+def _figures(spec: SpecFile, shape: Shape, path: KeyPath) -> Iterator[Figure]:
+    data = value_at(spec.data, path)
+    match data:
+        case dict() | list():
+            steps = list(data) if isinstance(data, dict) else list(range(len(data)))
+            for step in steps:
+                inner = shape.at(step, data)
+                if inner is not None and not _left_out((*path, step)):
+                    yield from _figures(spec, inner, (*path, step))
+            if isinstance(data, dict):
+                yield from _unsaid(spec, shape, path, data)
+        case bool() | None:
+            return
+        case _:
+            yield from _figure(shape, path, data, written=True)
+
+
+def _left_out(path: KeyPath) -> bool:
+    if path[0] == "stock" and len(path) == 3:
+        return path[-1] not in _OF_STOCK
+    return len(path) > 1 and path[0] != "stock" and path[-1] in _LEFT_OUT
+
+
+def _figure(shape: Shape, path: KeyPath, value: float | str, *, written: bool) -> Iterator[Figure]:
+    whole = [each for each in shape.variants if each.get("type") == "integer"]
+    if shape.is_length:
+        yield Figure(path, value, written, count=False)
+    elif whole and isinstance(value, int):
+        among = whole[0].get("enum")
+        least = min(among) if among else whole[0].get("minimum", 0)
+        most = max(among) if among else whole[0].get("maximum")
+        yield Figure(path, value, written, count=True, least=least, most=most)
+
+
+def _unsaid(
+    spec: SpecFile, shape: Shape, path: KeyPath, data: Mapping[str, Data]
+) -> Iterator[Figure]:
+    """Figures of a group that are wished by default, and that makers try."""
+    for key in _UNSAID.get(str(path[-1]), ()):
+        inner = shape.at(key, data)
+        if key in data or inner is None or (key == "gap" and not data):
+            continue
+        wished = _wished(spec.spec, (*path, key))
+        if isinstance(wished, float):
+            yield from _figure(inner, (*path, key), _bare(wished, spec.spec.unit), written=False)
+        elif isinstance(wished, int):
+            yield from _figure(inner, (*path, key), wished, written=False)
+
+
+def _wished(spec: object, path: KeyPath) -> object:
+    for step in path:
+        if isinstance(spec, tuple) and isinstance(step, int):
+            spec = spec[step]
+        else:
+            spec = getattr(spec, str(step), None)
+    return spec
+
+
+def _bare(mm: float, unit: LengthUnit) -> int | float | str:
+    """A length as it is written bare in a file in ``unit``."""
+    text = format_length(mm, unit)
+    return text if unit == "in" and "/" in text else _number(float(text))
+
+
+def _number(value: float) -> int | float:
+    return int(value) if value == int(value) else value
+
+
+def nudges_of(
+    spec: SpecFile, unit: Unit | None, wished: Mapping[str, KeyPath]
+) -> tuple[page.Nudge, ...]:
+    """The figures of a spec as a page shows them, in the order of the file.
+
+    ``unit`` is what the spec last made, if it made any, and ``wished`` where each of its parts (by
+    ref) was wished.  What has a name in the file (``&name``) is told once.
+    """
+    told: dict[tuple[int | str, ...], list[Figure]] = {}
+    for figure in figures_of(spec):
+        told.setdefault(_node_of(spec, figure), []).append(figure)
+    return tuple(_nudge(spec, unit, wished, same) for same in told.values())
+
+
+def _node_of(spec: SpecFile, figure: Figure) -> tuple[int | str, ...]:
+    """What is the same for figures that are one in the file: where it, or the first thing beside
+    which it would be written, stands."""
+    if figure.written:
+        return spec.places.values[figure.path]
+    group, key = figure.path[:-1], str(figure.path[-1])
+    beside = value_at(spec.data, group)
+    first = next(iter(beside)) if isinstance(beside, dict) and beside else None
+    return (*spec.places.of_key(group if first is None else (*group, first)), key)
+
+
+def _nudge(
+    spec: SpecFile, unit: Unit | None, wished: Mapping[str, KeyPath], same: list[Figure]
+) -> page.Nudge:
+    figure = same[0]
+    group, label = _names(figure.path)
+    span = span_of(figure.value, spec.spec.unit, figure.least, figure.most, count=figure.count)
+    others = [_names(each.path) for each in same[1:]]
+    return page.Nudge(
+        key=_key_of(figure.path),
+        group=group,
+        label=label,
+        value=_written(figure.value),
+        unit=span.unit,
+        number=span.number,
+        least=span.least,
+        most=span.most,
+        step=span.step,
+        line=spec.places.of_value(figure.path).line,
+        refs=tuple(dict.fromkeys(ref for each in same for ref in _hanging(each, unit, wished))),
+        also=tuple(": ".join(each) for each in others),
+        written=figure.written,
+    )
+
+
+def _written(value: float | str) -> str:
+    return (
+        value.strip()
+        if isinstance(value, str)
+        else f"{value:g}"
+        if value == int(value)
+        else repr(value)
+    )
+
+
+def _names(path: KeyPath) -> tuple[str, str]:
+    """What a figure is of, and what it is called there."""
+    steps = list(path)
+    if steps[0] == "stock":
+        return f"Stock {steps[1]}", _word(str(steps[2]))
+    group: list[str] = []
+    if steps[0] == "interior":
+        steps = steps[1:]
+        while len(steps) > 1 and isinstance(steps[1], int) and steps[0] in _ITEMS:
+            group.append(f"{_ITEMS[str(steps[0])]} {steps[1] + 1}")
+            steps = steps[2:]
+        group = group or ["inside"]
+    else:
+        group, steps = [_word(str(steps[0]))], steps[1:]
+    words = [each + 1 if isinstance(each, int) else _word(each) for each in steps]
+    if len(words) > 1 and steps[-1] == "count":
+        words.pop()
+    label = ", ".join(str(each) for each in words)
+    # A list's item is told as "opening 2".
+    label = re.sub(r", (\d+)", r" \1", label)
+    named = ", ".join(group)
+    return named[:1].upper() + named[1:], label or named
+
+
+def _word(key: str) -> str:
+    return _WORDS.get(key, key.replace("_", " "))
+
+
+def _hanging(figure: Figure, unit: Unit | None, wished: Mapping[str, KeyPath]) -> Iterator[str]:
+    """The parts that were wished where a figure stands, or are of the stock that it is of."""
+    if unit is None or figure.path[0] in ("size", "fit"):
+        return
+    owner = figure.path
+    while owner and isinstance(owner[-1], int):
+        owner = owner[:-1]
+    if figure.path[0] == "stock":
+        for part in unit.parts:
+            if part.blank.stock.name == figure.path[1]:
+                yield part.ref
+        return
+    inside = owner[:-1] or owner
+    if figure.count and owner[-1] in ("shelves", "doors", "drawers"):
+        inside = owner
+    for part in unit.parts:
+        if wished.get(part.ref, ())[: len(inside)] == inside:
+            yield part.ref
+
+
+def _key_of(path: KeyPath) -> str:
+    steps = []
+    for step in map(str, path):
+        for plain, escaped in _ESCAPES:
+            step = step.replace(plain, escaped)
+        steps.append(step)
+    return "/".join(steps)
+
+
+def path_of(key: str, data: Mapping[str, Data]) -> KeyPath:
+    """The way that a nudge's key says, in these data."""
+    path: KeyPath = ()
+    for step in key.split("/"):
+        for plain, escaped in reversed(_ESCAPES):
+            step = step.replace(escaped, plain)
+        held = value_at(data, path)
+        path = (*path, int(step) if isinstance(held, list) and step.isdecimal() else step)
+    return path
+
+
+def spelt(value: str, standing: Data) -> str:
+    """A figure as it is to be written: a bare one gets the unit, or the share, of what stands
+    there."""
+    figure = value.strip()
+    if not isinstance(standing, str) or not _BARE.fullmatch(figure):
+        return figure
+    suffix = _SUFFIX.search(standing)
+    if suffix is None:
+        return figure
+    if suffix[0].strip() in ("share", "shares"):
+        return f"{figure} share" if figure == "1" else f"{figure} shares"
+    return figure + suffix[0].rstrip()
