@@ -28,7 +28,8 @@ from rodwright.jobs.cnc import cnc
 from rodwright.jobs.cut import cut as cut
 from rodwright.jobs.cut import write_cut as write_cut
 from rodwright.jobs.look import look as look
-from rodwright.jobs.page import page_for as page_for
+from rodwright.jobs.page import Sent as Sent
+from rodwright.jobs.page import write_page as write_page
 from rodwright.jobs.quote import Quoted as Quoted
 from rodwright.jobs.quote import quote
 from rodwright.jobs.rack import read_rack as read_rack

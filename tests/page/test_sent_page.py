@@ -8,9 +8,8 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page
 
-import rodwright
 from kit.browser import chromium, opened, until
-from rodwright.jobs.new import model_path
+from kit.sent_pages import sent_page
 
 pytestmark = pytest.mark.xdist_group("browser")
 
@@ -23,8 +22,7 @@ def browser() -> Iterator[Browser]:
 
 @pytest.fixture(scope="module")
 def sent(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    spec = rodwright.read_spec(model_path("reading-alcove"))
-    return rodwright.page_for(spec, tmp_path_factory.mktemp("sent"))
+    return sent_page("reading-alcove", tmp_path_factory.mktemp("sent"))
 
 
 @pytest.fixture

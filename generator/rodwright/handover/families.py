@@ -16,6 +16,7 @@ __all__ = [
     "BUILD_FILES",
     "CNC_FILES",
     "CUT_FILES",
+    "PAGE_FILES",
     "PHOTOGRAPHS",
     "QUOTE_FILES",
     "beside",
@@ -27,11 +28,13 @@ BOOK_FILES = re.compile(
 """The names that files of a job book have."""
 CNC_FILES = re.compile(r"cnc\.zip")
 """The names that files of a pack for a CNC shop have."""
+PAGE_FILES = re.compile(r"page\.(?:html|glb|usdz)")
+"""The names that files of a page to send have."""
 PHOTOGRAPHS = re.compile(r"photographs/[a-z0-9-]+\.(?:jpg|webp)")
 """The names that photographs and moving pictures have."""
 QUOTE_FILES = re.compile(r"quote\.(?:pdf|json)|costing\.xlsx")
 """The names that files of a quote have."""
-_ALL = (BUILD_FILES, CUT_FILES, BOOK_FILES, CNC_FILES, PHOTOGRAPHS, QUOTE_FILES)
+_ALL = (BUILD_FILES, CUT_FILES, BOOK_FILES, CNC_FILES, PAGE_FILES, PHOTOGRAPHS, QUOTE_FILES)
 
 
 def beside(ours: re.Pattern[str]) -> re.Pattern[str]:

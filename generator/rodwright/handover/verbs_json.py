@@ -1,4 +1,4 @@
-"""What `check`, `build`, `rule` and `new` show, as JSON."""
+"""What `check`, `build`, `page`, `rule` and `new` show, as JSON."""
 
 from __future__ import annotations
 
@@ -38,6 +38,18 @@ def build_json(
 ) -> bytes:
     """The same of a build, and its files as their folder has them."""
     made = {"folder": str(folder), "files": list(files)}
+    return json_text(_sizes(unit) | made | _found(findings))
+
+
+def page_json(
+    unit: Unit,
+    folder: Path,
+    files: Sequence[str],
+    findings: Sequence[Finding],
+    no_photograph: str,
+) -> bytes:
+    """The same of a page, and why it has no photograph although one is wanted."""
+    made = {"folder": str(folder), "files": list(files), "no_photograph": no_photograph}
     return json_text(_sizes(unit) | made | _found(findings))
 
 

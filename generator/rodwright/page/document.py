@@ -256,10 +256,29 @@ class Trouble:
 
 
 @dataclass(frozen=True, slots=True)
+class Fact:
+    """What is told of the unit under one word (size, materials, finish): lines, each with the
+    colour (``#rrggbb``) that is shown beside it, or none."""
+
+    word: str
+    lines: tuple[tuple[str, str], ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Words:
-    """What stands round the unit on a page to send: in the maker's words."""
+    """What stands round the unit on a page to send: in the maker's words.
+
+    ``draft`` says that the design isn't settled yet (empty: it is); ``beside`` names the files that
+    lie beside the page (GLB, USDZ).  The page's own markup holds the pictures for who runs no
+    script, and the script takes ``photographs`` and ``drawings`` from there: they are empty here.
+    """
 
     maker: str = ""
+    draft: str = ""
     paragraphs: tuple[str, ...] = ()
-    photographs: tuple[tuple[str, str], ...] = field(default=())
+    facts: tuple[Fact, ...] = ()
+    photographs: tuple[tuple[str, str], ...] = ()
     """Captions and pictures as data addresses."""
+    drawings: tuple[tuple[str, str], ...] = ()
+    """The same of drawings with sizes."""
+    beside: tuple[str, ...] = ()

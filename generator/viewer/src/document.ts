@@ -139,10 +139,18 @@ export interface Trouble {
   line: number | null;
   column: number | null;
 }
+export interface Fact {
+  word: string;
+  lines: [said: string, colour: string][];
+}
 export interface Words {
   maker: string;
+  draft: string;
   paragraphs: string[];
+  facts: Fact[];
   photographs: [caption: string, address: string][];
+  drawings: [caption: string, address: string][];
+  beside: string[];
 }
 
 // What stands in the page as it is loaded: `live` is the socket's address, or all the rest is there.

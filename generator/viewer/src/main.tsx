@@ -1,13 +1,22 @@
 import { render } from "preact";
 
-import type { Start } from "./document";
 import { Page } from "./panels/page";
 import { follow } from "./socket";
 import * as state from "./state";
+import { told } from "./told";
 
-const start = JSON.parse(document.getElementById("told")!.textContent!) as Start;
-if (start.live) follow(start.live);
-state.model.value = start.model ?? null;
-state.sections.value = start.sections ?? state.NOTHING_YET;
-state.words.value = start.words ?? null;
-render(<Page />, document.getElementById("page")!);
+async function begin(): Promise<void> {
+  const start = await told();
+  // What stands in the page then tells what it can.
+  if (!start) return;
+  if (start.live) follow(start.live);
+  state.model.value = start.model ?? null;
+  state.sections.value = start.sections ?? state.NOTHING_YET;
+  state.words.value = start.words ?? null;
+  const page = document.getElementById("page")!;
+  page.replaceChildren();
+  document.body.classList.remove("still");
+  render(<Page />, page);
+}
+
+void begin();

@@ -38,7 +38,7 @@ def photographs_of(
     from rodwright.photo.stamp import bears, stamp_of
     from rodwright.photo.tracing import Quality, refuse_without_mitsuba
 
-    there = [data for each in _there(folder) if (data := _read(each))]
+    there = photographs_in(folder)
     found = []
     for number, unit in enumerate(units):
         stamp = stamp_of(unit, "closed")
@@ -135,10 +135,11 @@ def shown(
         return drawings_of(units, progress), error.problems[0].message
 
 
-def _there(folder: Path) -> list[Path]:
-    """The photographs in a folder."""
+def photographs_in(folder: Path) -> list[bytes]:
+    """The photographs that lie in a folder's ``photographs``, by their names."""
     place = folder / "photographs"
-    return sorted(place.glob("*.jpg")) if place.is_dir() else []
+    files = sorted(place.glob("*.jpg")) if place.is_dir() else []
+    return [data for each in files if (data := _read(each))]
 
 
 def _read(file: Path) -> bytes:

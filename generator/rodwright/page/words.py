@@ -1,0 +1,57 @@
+"""What a client is told beside the unit: who made it, what it is of, and what the maker says.
+
+Neither prices nor findings, nothing of the bench, and no address: a page is passed on.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
+
+from rodwright.page.document import Detail, Fact, Model, Words
+from rodwright.quote.described import facts_of
+from rodwright.unit import Unit
+
+_DRAFT = "Draft: this design isn't settled yet."
+
+
+def words_of(
+    unit: Unit,
+    *,
+    paragraphs: Sequence[str] = (),
+    included: Sequence[str] = (),
+    not_included: Sequence[str] = (),
+    draft: bool = False,
+    beside: Sequence[str] = (),
+) -> Words:
+    """The words of a page: those of the quote as far as they tell what the piece is, and those of
+    the maker as they are (``paragraphs``, and what is ``included`` and what isn't).
+
+    ``beside`` are the names of the files that lie beside the page.
+    """
+    return Words(
+        maker=", ".join(dict.fromkeys(each for each in (unit.author, unit.organisation) if each)),
+        draft=_DRAFT if draft else "",
+        paragraphs=tuple(paragraphs),
+        facts=tuple(_facts(unit, included, not_included)),
+        beside=tuple(beside),
+    )
+
+
+def _facts(unit: Unit, included: Sequence[str], not_included: Sequence[str]) -> Iterator[Fact]:
+    for fact in facts_of(unit):
+        yield Fact(fact.word, tuple((line.said, line.colour) for line in fact.lines))
+    for word, lines in (("Included", included), ("Not included", not_included)):
+        if lines:
+            yield Fact(word, tuple((line, "") for line in lines))
+
+
+def for_client(model: Model) -> Model:
+    """A model without what is for the maker alone: what stocks are called in the workshop."""
+    return replace(model, parts=tuple(replace(part, stock="") for part in model.parts))
+
+
+def details_for_client(details: Mapping[str, Detail]) -> dict[str, Detail]:
+    """Of each part what it is of and how it is finished, and not how it is made or where in the
+    spec it was wished."""
+    return {ref: replace(each, workings=(), joined=(), place=None) for ref, each in details.items()}

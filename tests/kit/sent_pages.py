@@ -1,0 +1,21 @@
+"""Pages to send, for tests."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from rodwright.jobs.new import model_path
+from rodwright.jobs.page import html_of
+from rodwright.setout import set_out
+from rodwright.unit.laid import laid_unit
+from rodwright.wishes import SpecFile, read_spec
+
+
+def sent_page(spec: SpecFile | str, folder: Path) -> Path:
+    """The page of a spec, or of the ready model of that name, as a file; without photographs, and
+    nothing is checked."""
+    if isinstance(spec, str):
+        spec = read_spec(model_path(spec))
+    file = folder / "page.html"
+    file.write_text(html_of(spec, laid_unit(set_out(spec))), encoding="utf-8")
+    return file
