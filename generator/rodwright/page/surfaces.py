@@ -20,7 +20,7 @@ from rodwright.photo.woods.colours import colour_of
 from rodwright.photo.woods.edging import tape_colour, wood_of
 from rodwright.photo.woods.grain import grain_frame
 from rodwright.trade.materials import MATERIALS
-from rodwright.unit import Grain, Part, Ware
+from rodwright.unit import Grain, Part, Unit, Ware
 from rodwright.unit.finish import Finish
 
 _FAR = 4000.0
@@ -71,6 +71,16 @@ def edge_looks(part: Part) -> dict[str, Look | Colour]:
             red, green, blue = finished_colour(bare, part.finish).tolist()
             found[side] = (red, green, blue)
     return found
+
+
+def looks_in(unit: Unit) -> tuple[Look, ...]:
+    """Every look of a unit's parts and of what is glued on them, each once."""
+    found: dict[Look, None] = {}
+    for part in unit.parts:
+        for look in (look_of(part), *edge_looks(part).values()):
+            if isinstance(look, Look):
+                found[look] = None
+    return tuple(found)
 
 
 @lru_cache(maxsize=1024)
