@@ -5,6 +5,7 @@ from __future__ import annotations
 import base64
 import io
 from dataclasses import replace
+from itertools import pairwise
 
 import numpy as np
 import pytest
@@ -70,7 +71,7 @@ def test_the_edge_of_plywood_shows_every_ply_at_its_height() -> None:
     at = (np.arange(len(rows)) + 0.5) * 18.0 / len(rows)
     plies = [
         rows[(at > low + 0.3) & (at < high - 0.3)].mean()
-        for low, high in zip(levels, levels[1:], strict=False)
+        for low, high in pairwise(levels)
         if high - low > 1.2
     ]
     # Long grain and end grain by turns: each inner ply differs from both beside it, the same way.

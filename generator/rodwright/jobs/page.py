@@ -90,6 +90,7 @@ def html_of(
     from rodwright.page.model import model_of
     from rodwright.page.shell import page_html
     from rodwright.page.standing import standing_markup
+    from rodwright.page.tiles import textures_of
     from rodwright.page.words import for_client, words_of
 
     said = spec.spec.quote
@@ -97,7 +98,7 @@ def html_of(
     words = words_of(unit, included=said.included, not_included=said.not_included, draft=draft)
     told = {
         "model": asdict(model),
-        "sections": asdict(page.Sections()),
+        "sections": asdict(page.Sections(textures=textures_of(unit))),
         "words": asdict(words),
     }
     standing = standing_markup(unit.title, model.size, words, photographs, [_drawing(unit)])

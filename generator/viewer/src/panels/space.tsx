@@ -64,6 +64,9 @@ function following(stage: Stage): (() => void)[] {
     effect(() => {
       if (state.model.value) stage.show(state.model.value);
     }),
+    effect(() => {
+      if (state.model.value) void stage.clothe(state.sections.value.textures ?? {});
+    }),
     effect(() => stage.pull(state.sections.value.apart, state.apart.value)),
     effect(() => stage.swing(state.model.value?.motions ?? [], state.open.value)),
     effect(() => stage.hide(state.hidden.value, state.aside.value)),

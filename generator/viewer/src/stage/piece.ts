@@ -12,6 +12,7 @@ import {
 import type { Fitting, Layer, Model, Part } from "../document";
 import { PALE, type Look, type Looks } from "./looks";
 import type { Shapes } from "./shapes";
+import type { Woods } from "./woods";
 
 export type Solid = Mesh<BufferGeometry, MeshStandardMaterial>;
 
@@ -40,14 +41,14 @@ export class Piece {
     part: Part,
     model: Model,
     fittings: readonly Fitting[],
-    private readonly shapes: Shapes,
-    private readonly looks: Looks,
+    private readonly from: { shapes: Shapes; looks: Looks; woods: Woods },
   ) {
     this.ref = part.ref;
     this.layer = part.layer;
     this.made = madeOf(part, fittings);
     this.body = this.add(part.shape, part.surface, model);
     this.box = this.mesh.geometry.boundingBox!;
+    from.woods.dress(this.mesh.material, part, model.surfaces, this.box);
     for (const fitting of fittings)
       this.fittings.push({
         fitting,
@@ -94,7 +95,7 @@ export class Piece {
   pale(pale: boolean): void {
     for (const body of this.bodies()) {
       body.look.pale.value = pale ? PALE : 0;
-      const ink = this.looks.ink(body.colour);
+      const ink = this.from.looks.ink(body.colour);
       for (const each of body.lines) each.material = pale ? ink.pale : ink.plain;
     }
   }
@@ -110,13 +111,13 @@ export class Piece {
 
   private add(shape: string, surface: string, model: Model): Body {
     const told = model.surfaces[surface]!;
-    const { geometry, edges, fine } = this.shapes.get(shape, model.shapes);
-    const look = this.looks.of(told);
+    const { geometry, edges, fine } = this.from.shapes.get(shape, model.shapes);
+    const look = this.from.looks.of(told);
     const solid = new Mesh(geometry, look.material);
     solid.castShadow = !told.clear;
     solid.receiveShadow = true;
     solid.userData["ref"] = this.ref;
-    const ink = this.looks.ink(told.colour).plain;
+    const ink = this.from.looks.ink(told.colour).plain;
     const lines = [edges, fine].flatMap((each) => (each ? [new LineSegments(each, ink)] : []));
     this.group.add(solid, ...lines);
     return { solid, lines, fine: fine ? lines[1]! : null, look, colour: told.colour };

@@ -1,7 +1,7 @@
 // The unit in space.  The scene is in the unit frame, in mm, with z up.
 import { Color, type Plane, Raycaster, Scene, Vector2, Vector3, WebGLRenderer } from "three";
 
-import type { Fitting, Layer, Model, Motion, Sections } from "../document";
+import type { Fitting, Layer, Model, Motion, Sections, Texture } from "../document";
 import type { ViewName } from "../state";
 import { Eye } from "./eye";
 import { Lamps } from "./lamps";
@@ -10,6 +10,7 @@ import { Moving } from "./moving";
 import { type Meant, Outlines } from "./outline";
 import { madeOf, Piece } from "./piece";
 import { Shapes } from "./shapes";
+import { Woods } from "./woods";
 
 /** Pixels a hole of 5 mm must take up before its edge is drawn. */
 const FINE_PIXELS = 4;
@@ -24,8 +25,9 @@ export class Stage {
   /** What lies before one of these planes isn't drawn. */
   readonly clipping: Plane[] = [];
   private readonly drawing = new Set<() => void>();
-  private readonly shapes = new Shapes();
-  private readonly looks = new Looks(this.clipping);
+  readonly shapes = new Shapes();
+  readonly looks = new Looks(this.clipping);
+  readonly woods = new Woods();
   private readonly moving = new Moving(this.pieces);
   private readonly lamps = new Lamps(this.scene);
   private readonly outlines = new Outlines();
@@ -77,11 +79,20 @@ export class Stage {
       this.pieces.get(ref)!.dispose();
       this.pieces.delete(ref);
     }
+    this.woods.keep(
+      new Set(model.parts.flatMap((part) => [part.surface, ...Object.values(part.edges)])),
+    );
     const each = [...model.parts, ...model.fittings];
     this.shapes.keep(new Set(each.map(({ shape }) => shape)));
     this.looks.keep(new Set(each.map(({ surface }) => model.surfaces[surface]!.colour)));
     this.stand();
     this.lightUp();
+  }
+
+  /** Show the pictures of woods, by the names of their surfaces, as soon as they are read. */
+  async clothe(textures: Readonly<Record<string, Texture>>): Promise<void> {
+    await this.woods.show(textures);
+    this.draw();
   }
 
   /** Take the unit apart: 0 is whole, 1 wholly apart. */
@@ -176,7 +187,7 @@ export class Stage {
       return;
     }
     before?.dispose();
-    const piece = new Piece(part, model, fittings, this.shapes, this.looks);
+    const piece = new Piece(part, model, fittings, this);
     this.pieces.set(part.ref, piece);
     this.scene.add(piece.group);
   }
