@@ -1,6 +1,7 @@
 import { render } from "preact";
 
 import { Page } from "./panels/page";
+import { takeBackByKeys } from "./panels/undoing";
 import { follow } from "./socket";
 import * as state from "./state";
 import { told } from "./told";
@@ -9,7 +10,10 @@ async function begin(): Promise<void> {
   const start = await told();
   // What stands in the page then tells what it can.
   if (!start) return;
-  if (start.live) follow(start.live);
+  if (start.live) {
+    follow(start.live);
+    takeBackByKeys();
+  }
   state.model.value = start.model ?? null;
   state.sections.value = start.sections ?? state.NOTHING_YET;
   state.words.value = start.words ?? null;

@@ -50,6 +50,7 @@ function hear(message: Message): void {
         state.sections.value = { ...state.sections.value, textures: { ...textures } };
         break;
       case "nudges":
+        state.figured.value = message.version;
         state.nudges.value = message.nudges;
         state.undo.value = { undo: message.undo, redo: message.redo };
         break;

@@ -35,6 +35,8 @@ export const sections = signal<Sections>(NOTHING_YET);
 export const words = signal<Words | null>(null);
 export const troubles = signal<readonly Trouble[]>([]);
 export const nudges = signal<readonly Nudge[]>([]);
+/** Which reading of the file the figures are of. */
+export const figured = signal(0);
 export const undo = signal({ undo: false, redo: false });
 export const refused = signal("");
 /** Whether the page follows a file, and if so whether its server is there. */

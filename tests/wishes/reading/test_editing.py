@@ -6,7 +6,7 @@ import difflib
 from pathlib import Path
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 from ruamel.yaml import YAML
 
@@ -174,6 +174,7 @@ VALUES = st.one_of(
 )
 
 
+@settings(max_examples=60)
 @given(
     model=st.sampled_from(sorted(TEXTS)),
     pick=st.integers(0, 10_000),
@@ -206,6 +207,7 @@ def test_the_data_differ_at_that_place_alone(model, pick, value, line_ends, last
     assert new_line.endswith(comment)
 
 
+@settings(max_examples=60)
 @given(model=st.sampled_from(sorted(TEXTS)), pick=st.integers(0, 10_000), line_ends=st.booleans())
 def test_a_key_is_put_in_anywhere_and_nothing_else_changes(model, pick, line_ends):
     text = strange(TEXTS[model], line_ends, last_line=True)

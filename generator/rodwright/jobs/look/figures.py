@@ -17,10 +17,11 @@ from rodwright.wishes.reading.editing import value_at
 from rodwright.wishes.reading.schema import Shape
 
 _TRIED = (
-    *("size", "fit", "carcass", "base", "interior", "back", "face_frame", "lipping", "edging"),
-    *("worktop", "cornice", "scribes", "stock"),
+    *("size", "interior", "base", "carcass", "face_frame", "back", "lipping", "edging"),
+    *("worktop", "cornice", "scribes", "fit", "stock"),
 )
-"""Where figures are that a maker chooses.  What was measured (the opening, the way in) isn't."""
+"""Where figures are that a maker chooses, what is tried most first.  What was measured (the
+opening, the way in) isn't."""
 _LEFT_OUT = frozenset({"load", "top_load", "packers", "pieces", "sold", "size", "trim", "bad_ends"})
 """Keys below which nothing is for the design to choose: what there is, what it carries."""
 _OF_STOCK = frozenset({"thickness"})
@@ -69,15 +70,15 @@ class Figure:
 
 
 def figures_of(spec: SpecFile) -> tuple[Figure, ...]:
-    """The figures that may be changed, in the order of the file; those that are only wished by
-    default after those beside which they would be written."""
+    """The figures that may be changed; those that are only wished by default after those beside
+    which they would be written."""
     top = Shape.of(UnitSpec)
     found: list[Figure] = []
-    for root in spec.data:
-        if root in _TRIED:
+    for root in _TRIED:
+        if root in spec.data:
             found += _figures(spec, top.key(root), (root,))
-    if "opening" in spec.data and "fit" not in spec.data:
-        found += _unsaid(spec, top.key("fit"), ("fit",), {})
+        elif root == "fit" and "opening" in spec.data:
+            found += _unsaid(spec, top.key(root), (root,), {})
     return tuple(found)
 
 
@@ -152,7 +153,7 @@ def _number(value: float) -> int | float:
 def nudges_of(
     spec: SpecFile, unit: Unit | None, wished: Mapping[str, KeyPath]
 ) -> tuple[page.Nudge, ...]:
-    """The figures of a spec as a page shows them, in the order of the file.
+    """The figures of a spec as a page shows them.
 
     ``unit`` is what the spec last made, if it made any, and ``wished`` where each of its parts (by
     ref) was wished.  What has a name in the file (``&name``) is told once.
@@ -193,7 +194,7 @@ def _nudge(
         step=span.step,
         line=spec.places.of_value(figure.path).line,
         refs=tuple(dict.fromkeys(ref for each in same for ref in _hanging(each, unit, wished))),
-        also=tuple(": ".join(each) for each in others),
+        also=tuple(f"{of[:1].lower()}{of[1:]}: {called}" for of, called in others),
         written=figure.written,
     )
 

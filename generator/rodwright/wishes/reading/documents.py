@@ -10,6 +10,7 @@ import math
 import os
 import stat
 from dataclasses import dataclass
+from functools import lru_cache
 from pathlib import Path
 from typing import Any, NoReturn
 
@@ -152,8 +153,10 @@ def read_document(text: str, file: str, kind: FileKind = SPEC) -> Document:
     )
 
 
+@lru_cache(maxsize=2)
 def composed(text: str, file: str, kind: FileKind = SPEC) -> Node | None:
-    """The nodes of a file's text, with their marks; None where there is nothing in it.
+    """The nodes of a file's text, with their marks, to be read only; None where there is nothing
+    in it.  The last two are kept: an edit looks at a text and what becomes of it several times.
 
     Raises:
         ProblemsError: the text isn't YAML, or too deep or too much of it.

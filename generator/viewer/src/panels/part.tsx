@@ -2,6 +2,7 @@
 import type { Detail, Part } from "../document";
 import * as state from "../state";
 import { choose, turned } from "./choosing";
+import { OwnNudges } from "./nudges";
 import { LAYERS } from "./words";
 
 export function PartPanel() {
@@ -27,6 +28,7 @@ export function PartPanel() {
         <Said word="Finish" text={detail?.finish} />
         <Said word="Layer" text={LAYERS[part.layer]} />
       </dl>
+      <OwnNudges part={part.ref} />
       {detail && <Told detail={detail} />}
     </article>
   );

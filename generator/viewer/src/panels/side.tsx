@@ -3,6 +3,7 @@ import * as state from "../state";
 import type { TabName } from "../state";
 import { Findings } from "./findings";
 import { PartPanel } from "./part";
+import { Nudges } from "./nudges";
 import { Parts } from "./parts";
 import { SheetPanel } from "./sheet";
 import { Tabs, type Tab } from "./tabs";
@@ -28,6 +29,7 @@ function live(): Tab<TabName>[] {
   return [
     ...chosen(),
     tab("findings", () => <Findings />, findings ? `${findings.length}` : undefined),
+    tab("nudges", () => <Nudges />),
     tab("parts", () => <Parts />, `${state.model.value?.parts.length ?? 0}`),
     ...SHEETS.map((section) => tab(section, () => <SheetPanel section={section} />)),
   ];

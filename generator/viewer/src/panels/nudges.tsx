@@ -1,0 +1,161 @@
+// Figures of the spec, to be tried: sliders and fields that write the file, in the live page alone.
+import type { Nudge } from "../document";
+import * as state from "../state";
+import { isLit, light } from "./choosing";
+import { type Draft, begin, drafts, figure, letGo, offered, said, shown, tried } from "./trying";
+import { takeBack } from "./undoing";
+
+export function Nudges() {
+  const all = state.nudges.value;
+  const chosen = state.selected.value;
+  const own = chosen === null ? [] : all.filter((each) => each.refs.includes(chosen));
+  const others = all.filter((each) => !own.includes(each));
+  const broken = state.troubles.value.length > 0;
+  return (
+    <div class="nudges">
+      <p class="buttons">
+        <button type="button" disabled={!state.undo.value.undo} onClick={() => takeBack("undo")}>
+          Undo
+        </button>
+        <button type="button" disabled={!state.undo.value.redo} onClick={() => takeBack("redo")}>
+          Redo
+        </button>
+      </p>
+      {all.length === 0 ? (
+        <p>{broken ? "The file can't be read as it is now; mend it first." : "No figures yet."}</p>
+      ) : (
+        <p class="small">Each writes the file as soon as it is moved; comments and layout stay.</p>
+      )}
+      {own.length > 0 && <h3>What {chosen} hangs on</h3>}
+      <Groups nudges={own} />
+      {own.length > 0 && others.length > 0 && <h3>All else</h3>}
+      <Groups nudges={others} />
+    </div>
+  );
+}
+
+/** The figures that a part hangs on, the nearest first; nothing where there are none. */
+export function OwnNudges({ part }: { part: string }) {
+  const own = state.nudges.value.filter((each) => each.refs.includes(part));
+  if (state.live.value === "sent" || own.length === 0) return null;
+  return (
+    <section class="nudges">
+      <h3>Figures it hangs on</h3>
+      <Groups nudges={own.sort((one, other) => one.refs.length - other.refs.length)} />
+    </section>
+  );
+}
+
+function Groups({ nudges }: { nudges: readonly Nudge[] }) {
+  const groups = new Map<string, Nudge[]>();
+  for (const nudge of nudges) groups.set(nudge.group, [...(groups.get(nudge.group) ?? []), nudge]);
+  return (
+    <>
+      {[...groups].map(([group, each]) => (
+        <fieldset key={group} class="figures">
+          <legend>{group}</legend>
+          {each.map((nudge) => (
+            <Row key={nudge.key} nudge={nudge} />
+          ))}
+        </fieldset>
+      ))}
+    </>
+  );
+}
+
+function Row({ nudge }: { nudge: Nudge }) {
+  const draft = drafts.value.get(nudge.key);
+  const id = `nudge-${nudge.key}`;
+  const unit = nudge.unit === "share" ? "shares" : nudge.unit;
+  return (
+    <div class="nudge">
+      <div class="named">
+        <label for={id}>{nudge.label}</label>
+        <span class="small">line {nudge.line}</span>
+        {nudge.refs.length > 0 && <Lights nudge={nudge} />}
+      </div>
+      <Field id={id} nudge={nudge} draft={draft} />
+      <span class="unit">{unit}</span>
+      {nudge.number !== null && <Slider nudge={nudge} draft={draft} />}
+      {!nudge.written && <p class="small">Not in the file: so unless said.</p>}
+      {nudge.also.length > 0 && <Also also={nudge.also} />}
+    </div>
+  );
+}
+
+function Lights({ nudge }: { nudge: Nudge }) {
+  const count = nudge.refs.length;
+  return (
+    <button
+      type="button"
+      class="lights"
+      aria-pressed={isLit(nudge.refs)}
+      aria-label={`Show the ${count} parts that hang on ${nudge.group}: ${nudge.label}`}
+      onClick={() => light(nudge.refs)}
+    >
+      {count} {count === 1 ? "part" : "parts"}
+    </button>
+  );
+}
+
+/** What else changes with it: one figure in the file that is used again by its name. */
+function Also({ also }: { also: readonly string[] }) {
+  if (also.length === 1) return <p class="small">Changes {also[0]} too.</p>;
+  return (
+    <details class="also small">
+      <summary>Changes {also.length} others too</summary>
+      <p>{also.join("; ")}.</p>
+    </details>
+  );
+}
+
+function Field(props: { id: string; nudge: Nudge; draft: Draft | undefined }) {
+  const { nudge } = props;
+  const written = (event: { currentTarget: HTMLInputElement }) => {
+    const text = event.currentTarget.value.trim();
+    begin(nudge);
+    if (text !== "" && text !== shown(nudge)) tried(nudge, text, null);
+    letGo(nudge);
+  };
+  const back = (event: KeyboardEvent & { currentTarget: HTMLInputElement }) => {
+    if (event.key !== "Escape") return;
+    event.currentTarget.value = shown(nudge);
+    event.stopPropagation();
+  };
+  return (
+    <input
+      id={props.id}
+      type="text"
+      class="figure"
+      inputMode={nudge.unit === "" ? "numeric" : "text"}
+      autocomplete="off"
+      spellcheck={false}
+      value={props.draft?.text ?? shown(nudge)}
+      onChange={written}
+      onKeyDown={back}
+    />
+  );
+}
+
+function Slider({ nudge, draft }: { nudge: Nudge; draft: Draft | undefined }) {
+  const { least, most, step } = offered(nudge);
+  const now = draft?.number ?? nudge.number!;
+  return (
+    <input
+      type="range"
+      min={least}
+      max={most}
+      step={step}
+      value={now}
+      aria-label={`${nudge.group}: ${nudge.label}`}
+      aria-valuetext={said(nudge, figure(now, nudge.unit))}
+      onPointerDown={() => begin(nudge)}
+      onKeyDown={(event) => !event.repeat && begin(nudge)}
+      onInput={(event) => {
+        const number = event.currentTarget.valueAsNumber;
+        tried(nudge, figure(number, nudge.unit), number);
+      }}
+      onChange={() => letGo(nudge)}
+    />
+  );
+}
