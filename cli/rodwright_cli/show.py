@@ -11,13 +11,13 @@ from rich.padding import Padding
 from rich.table import Table
 
 import rodwright
-from rodwright.amounts import AREAS, RUNS, VOLUMES, WEIGHTS, format_weight
+from rodwright.amounts import format_weight
 from rodwright.checks.findings import Finding, Severity
 from rodwright.lengths import format_length
 from rodwright.unit import Unit
 from rodwright.unit.facts import is_scribed, left_over
 from rodwright_cli.console import PlainConsole
-from rodwright_cli.show_list import ShownList
+from rodwright_cli.show_list import show_told
 
 _COLOURS = {
     Severity.ERROR: "red",
@@ -112,133 +112,13 @@ def exit_code(found: Sequence[Finding]) -> int:
 
 
 def parts(unit: Unit) -> None:
-    """The parts list as a table."""
-    weights = WEIGHTS[unit.display_unit]
-    table = ShownList()
-    table.texts("part", "name")
-    table.figures("no.")
-    table.sizes(f"size ({unit.display_unit})")
-    table.texts("stock")
-    rows = rodwright.parts_list(unit)
-    edges = [_row_edges(row) for row in rows]
-    if any(edges):
-        table.texts("edges")
-    table.figures(f"{weights.symbol} each", f"{weights.symbol} all")
-    for row, edge in zip(rows, edges, strict=True):
-        table.row(
-            escape(", ".join(row.refs)),
-            escape(row.name),
-            str(row.quantity),
-            _piece(row, unit),
-            escape(row.stock),
-            *([escape(edge)] if any(edges) else []),
-            f"{weights.of(row.weight_each):.2f}",
-            f"{weights.of(row.weight):.2f}",
-        )
+    """The lists as tables: parts, stock, finish, hardware and edges."""
+    from rodwright.handover import told_tables as told
+
     _console().print(f"[bold]{escape(unit.title)}[/bold]")
-    table.show()
-    _console().print(
-        f"\n{len(unit.parts)} parts, {weights.said(rodwright.unit_weight(unit))}; finished sizes, "
-        "length x width x thickness."
-    )
-    _totals(unit)
-    _finishes(rows)
-    _hardware(unit)
-    _edges(unit)
-
-
-def _piece(row: rodwright.PartsRow, unit: Unit) -> str:
-    """The finished size, and below it what to cut where edging is glued on after."""
-    finished = _size((row.length, row.width, row.thickness), unit)
-    if not row.edged:
-        return finished
-    return f"{finished}\n[dim]cut {_size((row.rough_length, row.rough_width), unit)}[/dim]"
-
-
-def _row_edges(row: rodwright.PartsRow) -> str:
-    names = "all four edges" if len(row.edged) == 4 else ", ".join(row.edged)
-    edged = [f"edging on {names}"] if row.edged else []
-    return "; ".join([*(f"{edge} lipped" for edge in row.lipped), *edged])
-
-
-def _totals(unit: Unit) -> None:
-    """What the unit takes of each stock."""
-    shown = unit.display_unit
-    areas, runs, volumes, weights = AREAS[shown], RUNS[shown], VOLUMES[shown], WEIGHTS[shown]
-    table = ShownList("Stock")
-    table.texts("stock", "material")
-    table.figures("parts", "takes", f"{weights.symbol} all")
-    for total in rodwright.stock_totals(unit):
-        thick = format_length(total.stock.thickness, shown)
-        sheet = total.stock.kind == "sheet"
-        takes = (
-            areas.said(total.area)
-            if sheet
-            else f"{runs.said(total.metres)}, {volumes.said(total.volume)}"
-        )
-        table.row(
-            escape(total.stock.name),
-            escape(f"{total.stock.described}, {thick} {shown}"),
-            str(total.parts),
-            takes,
-            f"{weights.of(total.weight):.1f}",
-        )
-    table.show()
-    _console().print("\nStock as first cut, without saw cuts and offcuts; weights finished.")
-
-
-def _finishes(rows: Sequence[rodwright.PartsRow]) -> None:
-    """What parts are finished with, where anything is said of it."""
-    refs: dict[str, list[str]] = {}
-    for row in rows:
-        refs.setdefault(row.finish or "none", []).extend(row.refs)
-    if list(refs) == ["none"]:
-        return
-    table = ShownList("Finish")
-    table.texts("finish", "parts")
-    for finish, on in refs.items():
-        table.row(escape(finish), escape(", ".join(on)))
-    table.show()
-
-
-def _hardware(unit: Unit) -> None:
-    """What is bought to hold it together."""
-    table = ShownList("Hardware")
-    table.texts("hardware", "size")
-    table.figures("no.")
-    table.texts("holes", "for")
-    for row in rodwright.hardware_list(unit):
-        table.row(
-            escape(row.name),
-            escape(row.size),
-            str(row.quantity),
-            escape("; ".join(row.holes)),
-            escape("; ".join(row.uses)),
-        )
-    table.show()
-
-
-def _edges(unit: Unit) -> None:
-    """Lippings and edging, in metres or feet."""
-    runs = RUNS[unit.display_unit]
-    table = ShownList("Edges")
-    table.texts("kind", "material")
-    table.sizes(f"section ({unit.display_unit})")
-    table.figures("strips", f"net {runs.symbol}", f"to get {runs.symbol}")
-    rows = rodwright.edge_list(unit)
-    for row in rows:
-        table.row(
-            row.kind,
-            escape(row.material),
-            _size((row.width, row.thickness), unit),
-            str(row.strips),
-            f"{runs.of(row.net):.2f}",
-            f"{row.run_to_get(runs):.1f}",
-        )
-    table.show()
-    if rows:
-        name = "Metres" if unit.display_unit == "mm" else "Feet"
-        _console().print(f"\n{name} to get are a tenth more, for trimming.")
+    show_told(told.parts_table(unit), titled=False)
+    for of in (told.stock_table, told.finish_table, told.hardware_table, told.edges_table):
+        show_told(of(unit))
 
 
 def way_in(answer: rodwright.WayInAnswer) -> None:

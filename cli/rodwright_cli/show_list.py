@@ -9,13 +9,17 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
-from typing import Literal, get_args
+from typing import TYPE_CHECKING, Literal, get_args
 
 from rich.box import SIMPLE_HEAD
+from rich.markup import escape
 from rich.table import Table
 from rich.text import Text
 
 from rodwright_cli.console import PlainConsole
+
+if TYPE_CHECKING:
+    from rodwright.handover.told_tables import ToldTable
 
 _GAP = 2
 """Columns of the terminal between those of a list."""
@@ -109,6 +113,31 @@ class ShownList:
         for cells in zip(*(column.cells for column in columns), strict=True):
             table.add_row(*cells)
         return table
+
+
+def show_told(told: ToldTable, *, titled: bool = True) -> None:
+    """Print a list with its note, if there are any rows, under its title if ``titled``."""
+    if not told.rows:
+        return
+    table = ShownList(told.title if titled else None)
+    for heading, kind in told.columns:
+        if kind == "size":
+            table.sizes(heading)
+        elif kind == "figure":
+            table.figures(heading)
+        else:
+            table.texts(heading)
+    for cells in told.rows:
+        table.row(*map(_lighter, cells))
+    table.show()
+    if told.note:
+        PlainConsole().print(f"\n{escape(told.note)}")
+
+
+def _lighter(cell: str) -> str:
+    """A cell's lines, those after the first dim."""
+    first, *more = map(escape, cell.split("\n"))
+    return "\n".join([first, *(f"[dim]{line}[/dim]" for line in more)])
 
 
 def _last_foldable(columns: list[_Column]) -> int:

@@ -9,6 +9,7 @@ from rich.markup import escape
 
 from rodwright.amounts import AREA_WEIGHTS, RUN_WEIGHTS, format_weight
 from rodwright.handover.strength_list import (
+    NO_ENGINEER,
     StrengthRow,
     figure_text,
     limit_text,
@@ -19,7 +20,7 @@ from rodwright.lengths import at_least, at_most, format_length
 from rodwright.strength.results import Result
 from rodwright.strength.span_answer import SpanAnswer
 from rodwright_cli.console import PlainConsole
-from rodwright_cli.show_strength import NO_ENGINEER, whole
+from rodwright_cli.show_strength import whole
 
 
 def span(answer: SpanAnswer, *, formulas: bool = False) -> None:

@@ -11,8 +11,11 @@ from rich.table import Table
 
 import rodwright
 from rodwright.handover.strength_list import (
+    NO_ENGINEER,
     StrengthRow,
+    counted_text,
     figure_text,
+    judged_text,
     limit_text,
     remedy_text,
     spare_text,
@@ -20,7 +23,6 @@ from rodwright.handover.strength_list import (
     told_figure,
 )
 from rodwright.lengths import LengthUnit
-from rodwright.strength.ground import ON_FLOOR
 from rodwright.strength.results import Group
 from rodwright_cli.console import PlainConsole
 from rodwright_cli.show_figures import figures, footnotes, lifts
@@ -28,10 +30,6 @@ from rodwright_cli.show_figures import figures, footnotes, lifts
 COST_OF = (
     "What a remedy costs is told for each part, net: its area, or the run of a board, at the "
     "spec's price, without offcuts."
-)
-NO_ENGINEER = (
-    "This is no structural engineer's work: walls, ceilings, balustrades and whatever people climb "
-    "or sit on go by local codes."
 )
 
 
@@ -57,7 +55,7 @@ def strength(
         footnotes(console, rows)
     elif any(each.cost is not None for row in rows for each in row.result.remedies):
         console.print(f"\n{COST_OF}")
-    console.print(f"\n{_counted(rows)} {NO_ENGINEER}")
+    console.print(f"\n{counted_text(rows)} {NO_ENGINEER}")
 
 
 def _failing(console: PlainConsole, rows: Sequence[StrengthRow], unit: LengthUnit) -> None:
@@ -86,10 +84,9 @@ def _lifted(row: StrengthRow) -> bool:
 
 
 def _word(result: rodwright.Result) -> str:
-    """How it is told that a result is beyond its limit: a weight only asks for more hands, or for
-    somebody who knows the floor."""
-    heavy = result.group is Group.LIFTING or result.what == ON_FLOOR
-    return "[yellow]heavy[/yellow]" if heavy else "[red]fails[/red]"
+    """How it is told that a result is beyond its limit."""
+    word = judged_text(result)
+    return f"[yellow]{word}[/yellow]" if word == "heavy" else f"[red]{word}[/red]"
 
 
 def whole(console: PlainConsole, row: StrengthRow, unit: LengthUnit) -> None:
@@ -114,10 +111,3 @@ def whole(console: PlainConsole, row: StrengthRow, unit: LengthUnit) -> None:
         grid.add_row(*map(escape, (each.symbol, each.what, figure, source)))
     if result.inputs:
         console.print(Padding(grid, (0, 0, 0, 6)))
-
-
-def _counted(rows: Sequence[StrengthRow]) -> str:
-    failing = sum(not row.result.holds for row in rows)
-    unknown = sum(row.result.figure is None for row in rows)
-    lacking = f" {unknown} can't be worked out." if unknown else ""
-    return f"{len(rows)} figures, {failing} beyond their limits.{lacking}"

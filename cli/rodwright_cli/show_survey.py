@@ -2,18 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from pathlib import Path
 
 from rich.box import SIMPLE_HEAD
 from rich.markup import escape
 from rich.table import Table
 
+from rodwright.handover.survey_words import (
+    closing_lines,
+    fit_lines,
+    frame_lines,
+    frame_table,
+    gaps_table,
+)
+from rodwright.handover.told_tables import ToldTable
 from rodwright.lengths import LengthUnit, format_difference, format_length
 from rodwright.opening.adjustment import Plane
-from rodwright.opening.closings import closing_text
 from rodwright.opening.frames import FittedFrame
-from rodwright.opening.gaps import is_bent
 from rodwright.opening.readings import BOW_ERROR, Reading
 from rodwright.opening.sheet import FitSheet, SurveySheet
 from rodwright_cli.console import PlainConsole
@@ -88,80 +94,24 @@ def _said(reading: Reading, unit: LengthUnit) -> str:
 
 
 def _fit(console: PlainConsole, fit: FitSheet, unit: LengthUnit) -> None:
-    def say(value: float) -> str:
-        text = format_length(abs(value), unit)
-        return f"-{text}" if value < 0 and text != "0" else text
-
-    rectangle, least, spare = fit.survey.rectangle, fit.survey.least, fit.spare
     console.print("[bold]Fit[/bold]")
-    console.print(f"  largest rectangle  {say(rectangle.width)} x {say(rectangle.height)}")
-    console.print(f"  surely goes in     {say(least[0])} wide, {say(least[1])} high")
-    console.print(f"  unit               {say(fit.size[0])} x {say(fit.size[1])}")
-    console.print(f"  to spare in width  {say(spare.width)}, tight: {spare.tight_width}")
-    console.print(f"  to spare in height {say(spare.height)}, tight: {spare.tight_height}")
-    for gain in fit.gains:
-        console.print(
-            f"  worth reading      {gain.reading}: may settle {say(gain.width)} of the width, "
-            f"{say(gain.height)} of the height"
-        )
-    table = Table(box=SIMPLE_HEAD, pad_edge=False, title="gaps and packers", title_justify="left")
-    for heading in ("side", "plane", "at", "gap", "up to", "packers", "left over"):
-        table.add_column(heading, justify="left" if heading in ("side", "plane") else "right")
-    for packing in fit.packing:
-        gap = packing.gap
-        packers = " + ".join(say(each) for each in packing.packers) or _INSTEAD[packing.by]
-        table.add_row(
-            gap.side,
-            gap.plane,
-            say(gap.at),
-            say(gap.gap),
-            say(gap.most),
-            packers,
-            say(packing.left_over),
-        )
-    for gap in fit.gaps:
-        if gap.side == "top" or is_bent(fit.shape.planes[gap.plane], fit.size, gap):
-            table.add_row(
-                gap.side, gap.plane, say(gap.at), say(gap.gap), say(gap.most), "none", say(gap.gap)
-            )
-    console.print(table)
-    for closing in fit.closings:
-        console.print(f"  {closing.side:6} {closing_text(closing, say)}")
-    console.print(f"  floor  {_floor(fit, say)}")
-
-
-_INSTEAD = {
-    "packers": "none",
-    "batten": "a batten",
-    "foot": "foot turned out",
-    "nothing": "more than its base follows",
-}
-"""What fills a gap without packers."""
-
-
-def _floor(fit: FitSheet, say: Callable[[float], str]) -> str:
-    fall = f"falls by {say(fit.fall.gap)} from its high spot, up to {say(fit.fall.most)}"
-    if fit.stands.levelling is None:
-        return fall
-    turned = "be turned out" if fit.stands.feet else "be packed up"
-    return f"{fall}; the base may {turned} by {say(fit.stands.levelling)}"
+    for word, said in fit_lines(fit, unit):
+        console.print(f"  {word:18} {escape(said)}")
+    _show(console, gaps_table(fit, unit))
+    for side, said in closing_lines(fit, unit):
+        console.print(f"  {side:6} {escape(said)}")
 
 
 def _frame(console: PlainConsole, frame: FittedFrame, unit: LengthUnit) -> None:
-    table = Table(
-        box=SIMPLE_HEAD, pad_edge=False, title="a frame tight in the opening", title_justify="left"
-    )
-    for heading in ("member", "long points", "short points", "cuts off square"):
-        table.add_column(heading, justify="left" if heading == "member" else "right")
-    for member in frame.members:
-        table.add_row(
-            member.name,
-            format_length(member.long_points, unit),
-            format_length(member.short_points, unit),
-            f"{member.start_cut:z.1f}° and {member.end_cut:z.1f}°",
-        )
+    _show(console, frame_table(frame, unit))
+    for line in frame_lines(frame):
+        console.print(f"  {escape(line)}")
+
+
+def _show(console: PlainConsole, told: ToldTable) -> None:
+    table = Table(box=SIMPLE_HEAD, pad_edge=False, title=told.title, title_justify="left")
+    for heading, kind in told.columns:
+        table.add_column(heading, justify="left" if kind == "text" else "right")
+    for cells in told.rows:
+        table.add_row(*map(escape, cells))
     console.print(table)
-    angles = ", ".join(f"{name} {angle:.2f}°" for name, angle in frame.angles.items())
-    console.print(f"  corners: {angles}")
-    for number, step in enumerate(frame.order, start=1):
-        console.print(f"  {number}. {step}")

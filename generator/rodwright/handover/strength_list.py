@@ -9,6 +9,7 @@ from dataclasses import dataclass
 
 from rodwright.amounts import GRAVITY, WEIGHTS
 from rodwright.lengths import LengthUnit, from_inches
+from rodwright.strength.ground import ON_FLOOR
 from rodwright.strength.lifting import PEOPLE
 from rodwright.strength.results import Group, Remedy, Result
 from rodwright.trade.sources import Source
@@ -53,11 +54,13 @@ _REF = re.compile("([A-Z]+)([0-9]+)([a-z]?)")
 
 @dataclass(frozen=True, slots=True)
 class StrengthRow:
-    """Results that are told alike: of what (one by one in ``subjects``), and the first of them."""
+    """Results that are told alike: of what (one by one in ``subjects``), the first of them, and the
+    refs of all their parts."""
 
     subject: str
     result: Result
     subjects: tuple[str, ...] = ()
+    parts: tuple[str, ...] = ()
 
     @property
     def from_memory(self) -> bool:
@@ -80,7 +83,8 @@ def strength_rows(
 
 def _row(alike: Sequence[Result]) -> StrengthRow:
     subjects = tuple(dict.fromkeys(each.subject for each in alike))
-    return StrengthRow(subjects_text(subjects), alike[0], subjects)
+    parts = tuple(dict.fromkeys(ref for each in alike for ref in each.parts))
+    return StrengthRow(subjects_text(subjects), alike[0], subjects, parts)
 
 
 def _told(result: Result, unit: LengthUnit) -> tuple[object, ...]:
@@ -207,6 +211,29 @@ def remedy_text(remedy: Remedy, measure: str, unit: LengthUnit) -> str:
             f"{figure_text(each.limit, each.measure, unit)}"
         )
     return told
+
+
+NO_ENGINEER = (
+    "This is no structural engineer's work: walls, ceilings, balustrades and whatever people climb "
+    "or sit on go by local codes."
+)
+"""What stands below all figures."""
+
+
+def counted_text(rows: Sequence[StrengthRow]) -> str:
+    """How many figures there are, and how many of them don't hold or can't be worked out."""
+    failing = sum(not row.result.holds for row in rows)
+    unknown = sum(row.result.figure is None for row in rows)
+    lacking = f" {unknown} can't be worked out." if unknown else ""
+    return f"{len(rows)} figures, {failing} beyond their limits.{lacking}"
+
+
+def judged_text(result: Result) -> str:
+    """What is said of a result beyond its limit; a weight only asks for more hands, or for somebody
+    who knows the floor.  Empty where it holds."""
+    if result.holds:
+        return "" if result.figure is not None else "not known"
+    return "heavy" if result.group is Group.LIFTING or result.what == ON_FLOOR else "fails"
 
 
 def sources_of(result: Result) -> tuple[Source, ...]:

@@ -128,7 +128,7 @@ class Model:
 
 @dataclass(frozen=True, slots=True)
 class Joined:
-    """What a part is joined to, and how, in words."""
+    """What a part is joined to, and how, in words that name it: `in a housing of SD1`."""
 
     ref: str
     how: str
@@ -136,11 +136,17 @@ class Joined:
 
 @dataclass(frozen=True, slots=True)
 class Detail:
-    """What there is to say of a part beside its size; all in words."""
+    """What there is to say of a part beside its size; all in words, empty where there is nothing.
+
+    ``edges`` are those that are lipped or edged, ``laid`` is how it lies to be worked and what is
+    done before or after, line by line.
+    """
 
     material: str
     weight: str
     finish: str
+    edges: str
+    laid: tuple[str, ...]
     workings: tuple[str, ...]
     joined: tuple[Joined, ...]
     place: Place | None

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from rodwright.lengths import format_length
+from collections.abc import Iterator
+
+from rodwright.handover.told_tables import size_said
 from rodwright.page import document as page
+from rodwright.page.hardware import gathered, hardware_shape
 from rodwright.page.shapes import shape_of
-from rodwright.page.surfaces import edge_surfaces, lie_of, surface_of
-from rodwright.unit import Grain, Part, Swing, Unit
+from rodwright.page.surfaces import edge_surfaces, lie_of, surface_of, ware_surface
+from rodwright.unit import Grain, JointKind, Motion, Swing, Unit
 from rodwright.unit.roles import TRAITS, Assembly, Role
 
 _LAYERS: dict[Assembly, page.Layer] = {
@@ -17,11 +20,14 @@ _LAYERS: dict[Assembly, page.Layer] = {
     Assembly.BASE: "base",
     Assembly.SURROUND: "surround",
 }
+_OWN_LAYERS: dict[Role, page.Layer] = {Role.BACK: "back", Role.SHELF: "shelves"}
 _GRAINS: dict[Grain, page.GrainAlong] = {
     Grain.LENGTHWISE: "length",
     Grain.CROSSWISE: "width",
     Grain.NONE: "none",
 }
+_DIGITS = 6
+"""Decimals of the numbers of a matrix: a millionth of a millimetre."""
 
 
 def model_of(unit: Unit) -> page.Model:
@@ -32,54 +38,80 @@ def model_of(unit: Unit) -> page.Model:
     """
     shapes: dict[str, page.Shape] = {}
     surfaces: dict[str, page.Surface] = {}
+    layers = layers_of(unit)
     parts = []
     for part in unit.parts:
-        name, shape = shape_of(part.shape)
-        shapes[name] = shape
+        shape, shapes[shape] = shape_of(part.shape)
         own, edges = surface_of(part), edge_surfaces(part)
         surfaces.update((own, *edges.values()))
         parts.append(
             page.Part(
                 part.ref,
                 part.name,
-                _layer(part),
-                name,
+                layers[part.ref],
+                shape,
                 own[0],
                 _GRAINS[part.blank.grain],
-                tuple(each for row in part.placement.matrix() for each in row),
-                " × ".join(format_length(each, unit.display_unit) for each in part.blank.size),
+                tuple(
+                    round(each, _DIGITS) + 0.0 for row in part.placement.matrix() for each in row
+                ),
+                size_said(part.blank.size, unit.display_unit),
                 part.blank.stock.name,
                 part.blank.stock.kind,
                 lie_of(part),
                 {side: each[0] for side, each in edges.items()},
             )
         )
-    width, height, depth = (format_length(each, unit.display_unit) for each in unit.size)
+    fittings = []
+    for (ref, ware, inner), forms in gathered(unit.fittings).items():
+        shape, shapes[shape] = hardware_shape(forms)
+        surface, surfaces[surface] = ware_surface(ware, unit.part(ref).finish)
+        fittings.append(page.Fitting(ref, shape, surface, inner))
     return page.Model(
         unit.title,
         unit.display_unit,
-        f"{width} × {height} × {depth} {unit.display_unit}",
+        f"{size_said(unit.size, unit.display_unit)} {unit.display_unit}",
         unit.envelope.low,
         unit.envelope.high,
         shapes,
         surfaces,
         tuple(parts),
-        (),
-        tuple(_motion(unit, number) for number in range(len(unit.motions))),
+        tuple(fittings),
+        tuple(_motions(unit)),
     )
 
 
-def _layer(part: Part) -> page.Layer:
-    if part.role is Role.BACK:
-        return "back"
-    if part.role in (Role.SHELF, Role.LIPPING):
-        return "shelves"
-    return _LAYERS[TRAITS[part.role].of]
+def layers_of(unit: Unit) -> dict[str, page.Layer]:
+    """The layer that each part (ref) is shown or hidden with; a lipping goes with what it lips."""
+    lipped = {
+        joint.second: joint.first for joint in unit.joints if joint.kind is JointKind.EDGE_GLUED
+    }
+    found: dict[str, page.Layer] = {}
+    for part in unit.parts:
+        on = unit.part(lipped.get(part.ref, part.ref)) if part.role is Role.LIPPING else part
+        found[part.ref] = _OWN_LAYERS.get(on.role) or _LAYERS[TRAITS[on.role].of]
+    return found
 
 
-def _motion(unit: Unit, number: int) -> page.Motion:
-    motion = unit.motions[number]
-    label = unit.part(motion.refs[0]).group
-    if isinstance(motion, Swing):
-        return page.Motion(label, motion.refs, motion.hinge, motion.angle)
-    return page.Motion(label, motion.refs, (), 0.0, motion.travel)
+def _motions(unit: Unit) -> Iterator[page.Motion]:
+    """Doors and drawers, each with a label that no other has."""
+    taken: dict[str, int] = {}
+    for motion in unit.motions:
+        label = _label(unit, motion)
+        taken[label] = taken.get(label, 0) + 1
+        if taken[label] > 1:
+            label = f"{label} ({taken[label]})"
+        if isinstance(motion, Swing):
+            yield page.Motion(label, motion.refs, motion.hinge, motion.angle)
+        else:
+            yield page.Motion(label, motion.refs, (), 0.0, motion.travel)
+
+
+def _label(unit: Unit, motion: Motion) -> str:
+    """What a door or drawer is called; a door with the side that it hangs at."""
+    group = unit.part(motion.refs[0]).group
+    if not isinstance(motion, Swing):
+        return group
+    boxes = [unit.part(ref).bounds() for ref in motion.refs]
+    middle = (min(box.low[0] for box in boxes) + max(box.high[0] for box in boxes)) / 2
+    return f"{group}, hinged {'left' if motion.hinge[0] < middle else 'right'}"

@@ -6,10 +6,12 @@ when one asks for it: the shortest check should be quick.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from rodwright.geometry import TOUCH, Box
 from rodwright.opening.slips import small_sizes
 from rodwright.opening.survey import Survey
-from rodwright.problems import Problem, Problems, ProblemsError
+from rodwright.problems import KeyPath, Problem, Problems, ProblemsError
 from rodwright.setout.bench import Bench
 from rodwright.setout.carried.loads import set_out_loads
 from rodwright.setout.passes import run
@@ -23,7 +25,7 @@ from rodwright.way.readings import read_way
 from rodwright.wishes.models import UnitSpec
 from rodwright.wishes.reading.files import SpecFile
 
-__all__ = ["begin", "set_out", "set_out_options", "set_out_unit"]
+__all__ = ["begin", "set_out", "set_out_options", "set_out_traced", "set_out_unit"]
 
 
 def set_out(spec: SpecFile | UnitSpec) -> Unit:
@@ -35,10 +37,25 @@ def set_out(spec: SpecFile | UnitSpec) -> Unit:
         ProblemsError: the wishes don't make a unit.  Every problem found is in it, with
             file, line and column when the spec was read from a file.
     """
+    return set_out_traced(spec)[0]
+
+
+def set_out_traced(spec: SpecFile | UnitSpec) -> tuple[Unit, Mapping[str, KeyPath]]:
+    """As :func:`set_out`, and where in the spec each part was wished, by its ref.
+
+    What is there unasked (the sides of a carcass with no ``carcass:`` in the spec) was wished at a
+    place that isn't written; :meth:`rodwright.wishes.reading.places.Places.of_value` then finds
+    what it would stand in.
+
+    Raises:
+        ProblemsError: as there.
+    """
     if isinstance(spec, UnitSpec):
-        return laid_unit(set_out_unit(spec))
-    with spec.located():
-        return laid_unit(set_out_unit(spec.spec))
+        unit, wished = _made(spec, None)
+    else:
+        with spec.located():
+            unit, wished = _made(spec.spec, None)
+    return laid_unit(unit), wished
 
 
 def set_out_options(spec: SpecFile) -> tuple[tuple[str, Unit], ...]:
@@ -72,6 +89,10 @@ def set_out_unit(spec: UnitSpec, survey: Survey | None = None) -> Unit:
             way to its place in the spec.  Where the opening is hardly one because a size was
             read in another unit, that is said instead of all that follows from it.
     """
+    return _made(spec, survey)[0]
+
+
+def _made(spec: UnitSpec, survey: Survey | None) -> tuple[Unit, Mapping[str, KeyPath]]:
     try:
         return _set_out(spec, survey)
     except ProblemsError as error:
@@ -110,7 +131,7 @@ def begin(spec: UnitSpec, problems: Problems, survey: Survey | None = None) -> S
     return Setting(spec, rod, Bench(sizes=trade_sizes(spec.unit)), problems, slope=slope)
 
 
-def _set_out(spec: UnitSpec, survey: Survey | None = None) -> Unit:
+def _set_out(spec: UnitSpec, survey: Survey | None = None) -> tuple[Unit, Mapping[str, KeyPath]]:
     problems = Problems(spec.unit)
     setting = begin(spec, problems, survey)
     rod, bench = setting.rod, setting.bench
@@ -123,7 +144,7 @@ def _set_out(spec: UnitSpec, survey: Survey | None = None) -> Unit:
     _refuse_nothing(bench, problems)
     parts = _finished(bench.finished(), setting)
     problems.raise_if_any()
-    return Unit(
+    unit = Unit(
         title=spec.title,
         envelope=Box.of_boxes(part.bounds() for part in parts).spanning(2, low=0.0),
         parts=parts,
@@ -151,6 +172,7 @@ def _set_out(spec: UnitSpec, survey: Survey | None = None) -> Unit:
             dict.fromkeys(wish.kind for wish in spec.cutouts if wish.kind != "skirting")
         ),
     )
+    return unit, {part.ref: bench.place_of(part.ref) for part in parts}
 
 
 def _finished(parts: tuple[Part, ...], setting: Setting) -> tuple[Part, ...]:

@@ -71,6 +71,8 @@ export interface Detail {
   material: string;
   weight: string;
   finish: string;
+  edges: string;
+  laid: string[];
   workings: string[];
   joined: { ref: string; how: string }[];
   place: Place | null;

@@ -74,7 +74,7 @@ def _mesh(shape: Shape) -> Mesh:
         return _block(shape)
     if isinstance(shape, Rod):
         return _turned(_rod(shape.diameter / 2, _long(shape)), shape.start, shape.end)
-    return _turned(_knob(shape), shape.start, shape.end)
+    return _turned(knob_profile(shape, 4), shape.start, shape.end)
 
 
 def _block(block: Block) -> Mesh:
@@ -112,17 +112,19 @@ def _rod(radius: float, long: float) -> list[tuple[float, float]]:
     ]
 
 
-def _knob(knob: Knob) -> list[tuple[float, float]]:
+def knob_profile(knob: Knob, between: int = 1) -> list[tuple[float, float]]:
+    """The profile of a knob, radius and height (mm) from where it is fixed, with so many points
+    for each stretch of a rough one."""
     long, head = _long(knob), knob.diameter / 2
     stem = knob.stem / (2 * _HEAD[3][0])
     rows = [
         ((stem if number < _STEM_ROWS else head) * share, long * up)
         for number, (share, up) in enumerate(_HEAD)
     ]
-    return [(0.0, 0.0), *_smooth(rows)]
+    return [(0.0, 0.0), *_smooth(rows, between)]
 
 
-def _smooth(rows: Sequence[tuple[float, float]], between: int = 4) -> list[tuple[float, float]]:
+def _smooth(rows: Sequence[tuple[float, float]], between: int) -> list[tuple[float, float]]:
     """More points on a curve through the given ones (Catmull and Rom's spline)."""
     given = np.array([rows[0], *rows, rows[-1]])
     shares = np.linspace(0.0, 1.0, between, endpoint=False)[:, None]

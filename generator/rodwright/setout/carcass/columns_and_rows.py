@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from rodwright.problems import KeyPath
 from rodwright.setout.carcass.box import blank, level_placement, upright_placement
 from rodwright.setout.carcass.division import divide
 from rodwright.setout.carcass.ends import ends_place, reaches
@@ -66,7 +67,7 @@ def lay_columns(setting: Setting, space: Space, wish: SpaceSpec) -> list[Space]:
             blank(high - space.low + below + above, rod.inside.shelf_rear - front, stock),
             upright_placement(x + t, front, space.low - below),
         )
-        with bench.wished_at(here.where):
+        with bench.wished_at(_wished(setting, wish, "dividers", "columns")):
             bench.add(part)
         upright = Upright(part.ref, x, x + t)
         for level in (space.floor, ceiling):
@@ -132,7 +133,7 @@ def lay_between_rows(setting: Setting, space: Space, wish: SpaceSpec) -> list[Sp
     for height in heights[:-1]:
         bounds.append((z - height, z))
         z -= height + t
-        with setting.bench.wished_at(between.where):
+        with setting.bench.wished_at(_wished(setting, wish, "between", "rows")):
             level = _lay_between(between, space, like, z)
         levels.append(level)
         member = mid_rail(space, level, _mid_rails(setting)) if level else None
@@ -143,6 +144,12 @@ def lay_between_rows(setting: Setting, space: Space, wish: SpaceSpec) -> list[Sp
     bounds.append((space.low, z))
     notes.members.extend(member for member in members if member)
     return rows_of(space, bounds, levels, members, setting.rod.front.frame is not None)
+
+
+def _wished(setting: Setting, wish: SpaceSpec, own: str, because_of: str) -> KeyPath:
+    """Where in the spec what divides a space was wished: at its ``own`` key, or where nothing is
+    said of it, at the spaces that it is there for."""
+    return setting.at(own if own in wish.model_fields_set else because_of).where
 
 
 def _lay_between(setting: Setting, space: Space, like: BetweenSpec, z: float) -> Level | None:

@@ -1,0 +1,55 @@
+"""A cutting plan as `cut` says it, with its pictures."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from rodwright.cutting.shopping import shopping_rows
+from rodwright.cutting.whole import Cutting
+from rodwright.handover.cut_sequence import steps_of
+from rodwright.handover.cut_told import (
+    balance_table,
+    left_line,
+    lot_table,
+    shopping_lines,
+    shopping_table,
+    unused_line,
+)
+from rodwright.handover.cut_words import cautions, lot_summary, lot_title, one_more_lines
+from rodwright.page import document as page
+from rodwright.page.telling.tables import told
+from rodwright.pictures.cutting import cutting_pages
+from rodwright.pictures.svg import to_svg
+
+
+def cutting_told(cutting: Cutting) -> page.Sheet:
+    """What each stock takes and how good that is, its sheets and boards, and what to buy.
+
+    Raises:
+        ValueError: the cuts of a sheet can't be told.
+    """
+    steps, unit = steps_of(cutting), cutting.unit
+    rows = shopping_rows(cutting)
+    drawings, lots = [], []
+    for at, (planned, each) in enumerate(zip(cutting.lots, steps, strict=True)):
+        caption = f"{lot_title(planned.lot, unit)}: {lot_summary(planned, unit)}"
+        pictures = cutting_pages(each, unit)
+        drawings += [page.Drawing(caption, to_svg(picture)) for picture in pictures]
+        table = told(lot_table(cutting, at, each))
+        notes = (f"{lot_summary(planned, unit)}.", unused_line(cutting, at))
+        lots.append(replace(table, note=" ".join(filter(None, notes))))
+    buying = told(shopping_table(cutting, rows))
+    return page.Sheet(
+        (*_words(cutting), *shopping_lines(cutting, rows), *cautions(cutting, steps)),
+        tuple(drawings),
+        (*((buying,) if buying.rows else ()), *lots, told(balance_table(cutting))),
+    )
+
+
+def _words(cutting: Cutting) -> Iterator[str]:
+    """What has to be known first, and what one more size would save."""
+    for at in range(len(cutting.lots)):
+        if left := left_line(cutting, at):
+            yield f"There is {left}."
+    yield from (f"One more size: {line}." for line in one_more_lines(cutting))

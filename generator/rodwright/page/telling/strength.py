@@ -1,0 +1,107 @@
+"""Will it hold, will it stand: the figures as `strength` says them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import groupby
+
+from rodwright.handover.strength_list import (
+    NO_ENGINEER,
+    StrengthRow,
+    counted_text,
+    judged_text,
+    limit_text,
+    people_text,
+    remedy_text,
+    spare_text,
+    strength_rows,
+    told_figure,
+)
+from rodwright.lengths import LengthUnit
+from rodwright.page import document as page
+from rodwright.pictures.loaded import draw_loaded
+from rodwright.pictures.svg import to_svg
+from rodwright.strength import strength_of
+from rodwright.strength.results import Group
+from rodwright.strength.sag_lines import sag_lines
+from rodwright.unit import Unit
+
+_MEMORY, _GRANTED = "from memory", "taken for granted"
+_MEANS = {
+    _MEMORY: "a figure in it was remembered, not looked up",
+    _GRANTED: "something in it was assumed",
+}
+
+
+def strength_told(unit: Unit) -> page.Sheet:
+    """Every figure by groups, with the drawing of the unit under its loads.
+
+    Raises:
+        ValueError: as :func:`rodwright.strength.strength_of`.
+    """
+    shown = unit.display_unit
+    rows = strength_rows(strength_of(unit), shown)
+    lines = sag_lines(unit)
+    drawing = [draw_loaded(unit, lines)] if lines else []
+    return page.Sheet(
+        (counted_text(rows), NO_ENGINEER),
+        tuple(page.Drawing(each.description, to_svg(each)) for each in drawing),
+        tuple(
+            _table(group, list(those), shown)
+            for group, those in groupby(rows, key=lambda row: row.result.group)
+        ),
+    )
+
+
+def _table(group: Group, rows: Sequence[StrengthRow], unit: LengthUnit) -> page.Table:
+    lifting = group is Group.LIFTING
+    people = (("people", True),) if lifting else ()
+    columns = (
+        ("of", False),
+        ("what", False),
+        ("figure", True),
+        ("limit", True),
+        ("holds", True),
+        *people,
+        ("", False),
+    )
+    return page.Table(
+        group.capitalize(),
+        tuple(heading for heading, _ in columns),
+        tuple(figures for _, figures in columns),
+        tuple(_cells(row, unit, lifting=lifting) for row in rows),
+        tuple(row.parts for row in rows),
+        "; ".join(
+            f"{mark}: {said}"
+            for mark, said in _MEANS.items()
+            if any(mark in _marks(row) for row in rows)
+        ),
+    )
+
+
+def _cells(row: StrengthRow, unit: LengthUnit, *, lifting: bool) -> tuple[str, ...]:
+    result = row.result
+    return (
+        row.subject,
+        "\n".join((result.what, *_further(row, unit))),
+        told_figure(result, unit),
+        limit_text(result, unit),
+        spare_text(result),
+        *((people_text(result),) if lifting else ()),
+        ", ".join(filter(None, (judged_text(result), *_marks(row)))),
+    )
+
+
+def _further(row: StrengthRow, unit: LengthUnit) -> Iterator[str]:
+    """What is lacking, or what would help where something doesn't hold."""
+    if row.result.lacking:
+        yield row.result.lacking
+    if not row.result.holds:
+        for each in row.result.remedies:
+            word = "would do" if each.holds else "not enough"
+            yield f"{word}: {remedy_text(each, row.result.measure, unit)}"
+
+
+def _marks(row: StrengthRow) -> tuple[str, ...]:
+    memory = (_MEMORY,) if row.from_memory else ()
+    return (*memory, *((_GRANTED,) if row.result.notes else ()))
