@@ -24,7 +24,7 @@ def _asset(name: str) -> str:
 
 
 @cache
-def _policy(connect: str) -> str:
+def policy(connect: str) -> str:
     """What the page may do (W3C, Content Security Policy Level 3): run the script and have the
     style that are in it, known by their hashes, and show pictures that it holds itself."""
     script, style = _hash(_asset("viewer.js")), _hash(_asset("viewer.css"))
@@ -52,7 +52,7 @@ def page_html(
     still = ' class="still"' if standing else ""
     return (
         '<!doctype html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'
-        f'<meta http-equiv="Content-Security-Policy" content="{escape(_policy(connect))}">\n'
+        f'<meta http-equiv="Content-Security-Policy" content="{escape(policy(connect))}">\n'
         '<meta name="viewport" content="width=device-width, initial-scale=1">\n'
         '<meta name="referrer" content="no-referrer">\n'
         + (f'<meta name="description" content="{escape(about)}">\n' if about else "")
