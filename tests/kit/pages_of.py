@@ -44,21 +44,24 @@ def settle(page: Page) -> None:
 
 
 _ON_SCREEN = """([ref, point]) => {
-  const { mesh } = stage.pieces.get(ref);
-  const at = mesh.position.clone().set(...point).applyMatrix4(mesh.matrixWorld);
+  const at = stage.camera.position.clone().set(...point);
+  if (ref) at.applyMatrix4(stage.pieces.get(ref).mesh.matrixWorld);
   at.project(stage.camera);
   const box = stage.canvas.getBoundingClientRect();
   return [box.left + (at.x + 1) / 2 * box.width, box.top + (1 - at.y) / 2 * box.height];
 }"""
 
 
-def on_screen(page: Page, ref: str, point: tuple[float, float, float]) -> tuple[float, float]:
-    """Where a point of a part (part frame, mm) is in the window, in pixels."""
+def on_screen(
+    page: Page, ref: str | None, point: tuple[float, float, float]
+) -> tuple[float, float]:
+    """Where a point of a part (part frame, mm), or else of the unit frame, is in the window, in
+    pixels."""
     x, y = page.evaluate(_ON_SCREEN, [ref, list(point)])
     return x, y
 
 
 def label_texts(page: Page, kind: str = "label") -> list[str]:
     """The words over the canvas that are shown."""
-    shown = page.locator(f".labels .{kind}:visible")
+    shown = page.locator(f".labels span.{kind}:visible")
     return [each.strip() for each in shown.all_inner_texts()]

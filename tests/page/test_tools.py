@@ -77,7 +77,7 @@ def test_a_click_tells_the_parts_name_and_size_beside_it(page: Page, unit: Unit)
     page.mouse.click(*on_screen(page, "DOP1", _middle(unit, "DOP1")))
     page.mouse.move(3, 3)
     settle(page)
-    assert label_texts(page, "part") == ["DOP1 Door panel\n1789 × 340 × 6 mm"]
+    assert label_texts(page, "part") == ["DOP1 Door panel\n1789 x 340 x 6 mm"]
 
 
 def test_a_drag_turns_the_unit_and_chooses_nothing(page: Page, unit: Unit) -> None:
@@ -103,7 +103,7 @@ def test_a_click_that_slips_a_pixel_still_chooses(page: Page, unit: Unit) -> Non
 def test_pointing_tells_a_part_without_choosing_it(page: Page, unit: Unit) -> None:
     page.mouse.move(*on_screen(page, "DOP2", _middle(unit, "DOP2")))
     until(page, "document.querySelector('.label.part:not([hidden])') !== null")
-    assert label_texts(page, "part") == ["DOP2 Door panel\n1789 × 340 × 6 mm"]
+    assert label_texts(page, "part") == ["DOP2 Door panel\n1789 x 340 x 6 mm"]
     assert _chosen(page) == ""
     page.mouse.move(2, 2)
     until(page, "document.querySelector('.label.part:not([hidden])') === null")
@@ -139,7 +139,7 @@ def test_a_touch_on_a_phone_chooses_and_its_words_stay_within_the_picture(
 ) -> None:
     phone.touchscreen.tap(*on_screen(phone, "DOP1", _middle(unit, "DOP1")))
     assert _chosen(phone) == "DOP1"
-    assert label_texts(phone, "part") == ["DOP1 Door panel\n1789 × 340 × 6 mm"]
+    assert label_texts(phone, "part") == ["DOP1 Door panel\n1789 x 340 x 6 mm"]
     label, canvas = (phone.locator(each).bounding_box() for each in (".labels .part", "canvas"))
     assert label is not None and canvas is not None
     assert label["x"] >= canvas["x"]

@@ -1,7 +1,7 @@
 // All that the page shows, as signals: panels and the stage follow them, and nothing else is shared.
 import { signal } from "@preact/signals";
 
-import type { Layer, Model, Nudge, Sections, Trouble, Words } from "./document";
+import type { Layer, Vector, Model, Nudge, Sections, Told, Trouble, Words } from "./document";
 import type { Pose } from "./stage/pose";
 
 export type ViewName = "corner" | "front" | "back" | "left" | "right" | "above" | "below";
@@ -16,6 +16,25 @@ export type TabName =
   | "nudges"
   | "words"
   | "photographs";
+
+/** A point of a part, in its frame, and what of the part it is. */
+export interface Mark {
+  ref: string;
+  point: Vector;
+  what: "corner" | "centre of a hole" | "middle of an edge" | "edge" | "face";
+}
+export interface Measure {
+  from: Mark;
+  to: Mark;
+}
+/** A distance in words, and in mm as it is; along the unit's width, depth and height. */
+export interface Measured {
+  from: string;
+  to: string;
+  mm: number;
+  distance: string;
+  along: Readonly<Record<"width" | "depth" | "height", string>>;
+}
 
 export const NOTHING_YET: Sections = {
   textures: null,
@@ -44,6 +63,8 @@ export const live = signal<"sent" | "waiting" | "there" | "gone">("sent");
 
 export const selected = signal<string | null>(null);
 /** Refs of the parts that light up, of a finding or a row. */
+/** The finding whose place is marked. */
+export const pointed = signal<Told | null>(null);
 export const lit = signal<readonly string[]>([]);
 export const apart = signal(0);
 /** Labels of the doors and drawers that stand open. */
@@ -52,6 +73,10 @@ export const hidden = signal<ReadonlySet<Layer>>(new Set());
 /** A cut square to an axis of the unit frame, at so many mm. */
 export const cut = signal<{ axis: 0 | 1 | 2; at: number } | null>(null);
 export const measuring = signal(false);
+/** Points between which was measured. */
+export const measures = signal<readonly Measure[]>([]);
+/** What was measured, as the maker reads it; in the order of `measures`. */
+export const measured = signal<readonly Measured[]>([]);
 export const dimensioned = signal(false);
 /** Refs of single parts put out of sight. */
 export const aside = signal<ReadonlySet<string>>(new Set());

@@ -3,6 +3,7 @@ import { useEffect } from "preact/hooks";
 import { effect } from "@preact/signals";
 
 import * as state from "../state";
+import { Measured } from "../tools/measured";
 import { Banners } from "./banner";
 import { Header } from "./header";
 import { Side } from "./side";
@@ -23,6 +24,7 @@ export function Page() {
           <Views />
           <Banners />
         </div>
+        <Measured />
         <Toolbar />
       </main>
       <Side />

@@ -6,6 +6,7 @@ import { remember, rememberSet } from "../remember";
 import { handle } from "../stage/keys";
 import { Stage } from "../stage/stage";
 import * as state from "../state";
+import { formatLength } from "../tools/lengths";
 import { tools } from "../tools/tools";
 
 remember("apart", state.apart);
@@ -24,8 +25,8 @@ export function Space() {
       setBlind(true);
       return undefined;
     }
-    // Tests ask the stage where things are.
-    Object.assign(window, { stage });
+    // Tests ask where things are, and for the words of lengths.
+    Object.assign(window, { stage, formatLength });
     const stops = [handle(stage), ...following(stage), tools(stage, labels.current!)];
     return () => stops.forEach((stop) => stop());
   }, []);

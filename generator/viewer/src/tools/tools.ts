@@ -1,53 +1,75 @@
-// What one does at the unit itself.  Each tool follows the signals of the page's state and says,
-// frame by frame, which words stand over the canvas.
+// What one does at the unit itself.  Each tool follows the signals of the page's state, and says in
+// each frame which lines and words stand over the canvas.
 import { effect } from "@preact/signals";
 
+import { remember } from "../remember";
 import type { Stage } from "../stage/stage";
 import * as state from "../state";
+import { Ink } from "./ink";
+import { handleKeys } from "./keys";
 import { Labels } from "./labels";
-import { clear, said, Selecting, swing } from "./selecting";
+import { Measuring } from "./measuring";
+import { said, Selecting } from "./selecting";
 import { Sight } from "./sight";
 import { hearTouches } from "./touching";
+
+remember("measures", state.measures);
 
 /** Set the tools to work on a stage, their words in a layer over its canvas. */
 export function tools(stage: Stage, layer: HTMLElement): () => void {
   const sight = new Sight(stage);
+  const ink = new Ink(layer);
   const labels = new Labels(layer);
   const selecting = new Selecting(sight);
+  const measuring = new Measuring(sight);
+  const { say, remove } = voice(layer);
+
+  const stops = [
+    hearTouches(stage.canvas, {
+      touched(spot, by) {
+        if (state.measuring.peek()) measuring.touched(spot, by);
+        else selecting.touched(sight.hit(spot));
+      },
+      hovered(spot) {
+        const tool = state.measuring.peek() ? measuring : selecting;
+        tool.hovered(spot);
+      },
+    }),
+    handleKeys(stage.canvas, selecting, measuring, say),
+    stage.onDraw(() => {
+      ink.begin();
+      labels.place([...measuring.labels(ink), ...selecting.labels()]);
+      ink.end();
+    }),
+    effect(() => {
+      const part = state.model.value?.parts.find((each) => each.ref === state.selected.value);
+      say(part ? said(part) : "");
+      stage.draw();
+    }),
+    effect(() => {
+      if (state.model.value) measuring.renew();
+    }),
+    effect(() => {
+      stage.canvas.classList.toggle("measuring", state.measuring.value);
+      selecting.hovered(null);
+      measuring.hovered(null);
+    }),
+    effect(() => {
+      void state.measures.value;
+      stage.draw();
+    }),
+    remove,
+    () => ink.remove(),
+    () => labels.clear(),
+  ];
+  return () => stops.forEach((stop) => stop());
+}
+
+/** Says to those who can't see it what is done at the unit (WAI-ARIA 1.2: status). */
+function voice(layer: HTMLElement): { say: (words: string) => void; remove: () => void } {
   const heard = document.createElement("p");
   heard.className = "heard";
   heard.role = "status";
   layer.append(heard);
-
-  const keys: Record<string, () => void> = {
-    n: () => selecting.step(1),
-    p: () => selecting.step(-1),
-    o: () => swing(state.selected.peek()),
-    Escape: clear,
-  };
-  const press = (event: KeyboardEvent) => {
-    if (event.ctrlKey || event.metaKey || event.altKey) return;
-    const act = keys[event.key];
-    if (!act) return;
-    event.preventDefault();
-    act();
-  };
-  stage.canvas.addEventListener("keydown", press);
-
-  const stops = [
-    hearTouches(stage.canvas, {
-      touched: (spot) => selecting.touched(sight.hit(spot)),
-      hovered: (spot) => selecting.hovered(spot),
-    }),
-    stage.onDraw(() => labels.place(selecting.labels())),
-    effect(() => {
-      const part = state.model.value?.parts.find((each) => each.ref === state.selected.value);
-      heard.textContent = part ? said(part) : "";
-      stage.draw();
-    }),
-    () => stage.canvas.removeEventListener("keydown", press),
-    () => heard.remove(),
-    () => labels.clear(),
-  ];
-  return () => stops.forEach((stop) => stop());
+  return { say: (words) => (heard.textContent = words), remove: () => heard.remove() };
 }

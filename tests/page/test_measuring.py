@@ -1,0 +1,197 @@
+"""Measuring at the unit, in a real browser, against sizes known from the set-out."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from typing import Literal
+
+import pytest
+from playwright.sync_api import Browser, Page
+
+import rodwright
+from kit.browser import PHONE, chromium
+from kit.pages_of import label_texts, on_screen, settle, unit_page, written
+from rodwright.geometry import Vector
+from rodwright.jobs.new import model_path
+from rodwright.lengths import format_length
+from rodwright.page.document import Sections
+from rodwright.unit import Unit
+
+pytestmark = pytest.mark.xdist_group("browser")
+
+
+@pytest.fixture(scope="module")
+def browser() -> Iterator[Browser]:
+    with chromium() as started:
+        yield started
+
+
+@pytest.fixture(scope="module")
+def cupboard() -> Unit:
+    return rodwright.set_out(rodwright.read_spec(model_path("linen-cupboard")))
+
+
+@pytest.fixture(scope="module")
+def bookcase() -> Unit:
+    return rodwright.set_out(rodwright.read_spec(model_path("hallway-bookcase")))
+
+
+@pytest.fixture(scope="module")
+def address(cupboard: Unit, tmp_path_factory: pytest.TempPathFactory) -> str:
+    apart = {part.ref: (0.0, -300.0 * at, 0.0) for at, part in enumerate(cupboard.parts)}
+    return written(cupboard, Sections(apart=apart), tmp_path_factory.mktemp("measuring"))
+
+
+@pytest.fixture(scope="module")
+def loaded(browser: Browser, address: str) -> Iterator[Page]:
+    with unit_page(browser, address) as shown:
+        shown.get_by_role("button", name="Measure").click()
+        yield shown
+
+
+@pytest.fixture
+def page(loaded: Page) -> Page:
+    """The page, measuring, with nothing measured."""
+    clear = loaded.get_by_role("button", name="Clear")
+    if clear.count():
+        clear.click()
+    settle(loaded)
+    return loaded
+
+
+def _measured(page: Page) -> float:
+    settle(page)
+    value = page.locator(".measured data").last.get_attribute("value")
+    assert value is not None
+    return float(value)
+
+
+def _front(unit: Unit) -> tuple[Vector, Vector, Vector]:
+    """Corners of the envelope's front: upper left, upper right, lower left."""
+    (left, front, low), (right, _, high) = unit.envelope.low, unit.envelope.high
+    return (left, front, high), (right, front, high), (left, front, low)
+
+
+def test_between_corners_it_tells_the_units_width_to_a_hundredth(
+    page: Page, cupboard: Unit
+) -> None:
+    left, right, _ = _front(cupboard)
+    for corner in (left, right):
+        x, y = on_screen(page, None, corner)
+        page.mouse.click(x + 5, y + 4)
+    assert _measured(page) == pytest.approx(cupboard.size[0], abs=0.01)
+    assert label_texts(page, "measure") == ["1022 mm\nwidth 1022, depth 0, height 0"]
+
+
+def test_a_slanting_distance_comes_with_its_width_depth_and_height(
+    page: Page, cupboard: Unit
+) -> None:
+    _, right, low = _front(cupboard)
+    for corner in (right, low):
+        page.mouse.click(*on_screen(page, None, corner))
+    width, height, _ = cupboard.size
+    assert _measured(page) == pytest.approx(math.hypot(width, height), abs=0.01)
+    text = format_length(math.hypot(width, height), "mm")
+    assert label_texts(page, "measure") == [f"{text} mm\nwidth 1022, depth 0, height 2036"]
+
+
+def test_pointing_tells_what_is_snapped_to(page: Page, cupboard: Unit) -> None:
+    length, width, thickness = cupboard.part("DOP1").blank.size
+    page.mouse.move(*on_screen(page, "DOP1", (length / 2, width / 2, thickness)))
+    settle(page)
+    assert label_texts(page, "measure") == ["face of DOP1"]
+    length, width, thickness = cupboard.part("DOS1").blank.size
+    for along, what in (
+        (0.0, "corner"),
+        (length / 2, "middle of an edge"),
+        (0.45 * length, "edge"),
+    ):
+        page.mouse.move(*on_screen(page, "DOS1", (along, width, thickness)))
+        settle(page)
+        (told,) = label_texts(page, "measure")
+        assert told.startswith(f"{what} of DO"), told
+
+
+def test_the_figure_is_of_the_unit_put_together_and_counts_open_doors(
+    page: Page, cupboard: Unit
+) -> None:
+    left, right, _ = _front(cupboard)
+    for corner in (left, right):
+        page.mouse.click(*on_screen(page, None, corner))
+    slider = page.get_by_label("Apart")
+    slider.fill("1")
+    assert _measured(page) == pytest.approx(cupboard.size[0], abs=0.01)
+    slider.fill("0")
+    settle(page)
+
+
+def test_escape_lets_go_of_one_thing_after_the_other(page: Page, cupboard: Unit) -> None:
+    left, right, low = _front(cupboard)
+    for corner in (left, right, low):
+        page.mouse.click(*on_screen(page, None, corner))
+    page.mouse.move(3, 3)
+    settle(page)
+    assert len(label_texts(page, "measure")) == 2  # the taken corner, and the measure
+    page.keyboard.press("Escape")
+    settle(page)
+    assert label_texts(page, "measure") == ["1022 mm\nwidth 1022, depth 0, height 0"]
+    page.keyboard.press("Escape")
+    settle(page)
+    assert label_texts(page, "measure") == []
+
+
+def test_corners_of_the_chosen_part_are_measured_by_keys_alone(page: Page, cupboard: Unit) -> None:
+    page.locator("canvas").focus()
+    page.keyboard.press("n")  # the first part
+    heard: dict[str, int] = {}
+    while len(heard) < 200:
+        page.keyboard.press("c")
+        words = page.locator(".heard").inner_text()
+        if words in heard:
+            break
+        heard[words] = len(heard)
+    first = cupboard.parts[0]
+    assert next(iter(heard)).startswith(f"corner of {first.ref}, 1 of {len(heard)}, ")
+    # From the lowest corner it came to first, on to the first upper one.
+    lower = next(words for words in heard if "lower left front" in words)
+    upper = next(words for words in heard if "upper left front" in words)
+    for _ in range(heard[lower]):
+        page.keyboard.press("c")
+    page.keyboard.press("Enter")
+    page.keyboard.press("Enter")  # the same point again: nothing
+    for _ in range((heard[upper] - heard[lower]) % len(heard)):
+        page.keyboard.press("c")
+    page.keyboard.press("Enter")
+    assert _measured(page) == pytest.approx(first.blank.length, abs=0.01)
+
+
+@pytest.mark.parametrize("unit", ["mm", "in"])
+def test_the_page_words_lengths_as_the_lists_do(page: Page, unit: Literal["mm", "in"]) -> None:
+    step = {"mm": 0.05, "in": 25.4 / 128}[unit]
+    halves = [step * number for number in range(-400, 4000)]
+    near = [each + off for each in halves for off in (-2e-6, -1e-7, 1e-7)]
+    odd = [number**1.7 / 3 for number in range(1500)]
+    lengths = [*halves, *near, *odd]
+    told = page.evaluate(
+        "([lengths, unit]) => lengths.map((each) => formatLength(each, unit))", [lengths, unit]
+    )
+    assert told == [format_length(each, unit) for each in lengths]
+
+
+def test_touches_of_a_finger_measure_in_inches(
+    browser: Browser, bookcase: Unit, tmp_path_factory: pytest.TempPathFactory
+) -> None:
+    address = written(bookcase, Sections(), tmp_path_factory.mktemp("inches"))
+    with unit_page(browser, address, PHONE, touch=True) as phone:
+        phone.get_by_role("button", name="Measure").tap()
+        settle(phone)
+        # Its upper corners lie under the views' buttons.
+        left, right = (bookcase.part(ref).bounds() for ref in ("SD1", "SD2"))
+        width = right.high[0] - left.low[0]
+        for corner, off in ((left.low, -6), ((right.high[0], *right.low[1:]), 6)):
+            x, y = on_screen(phone, None, corner)
+            phone.touchscreen.tap(x + off, y + 7)
+        assert _measured(phone) == pytest.approx(width, abs=0.01)
+        text = format_length(width, "in")
+        assert label_texts(phone, "measure") == [f"{text} in\nwidth {text}, depth 0, height 0"]
