@@ -13,6 +13,8 @@ from rodwright.handover.strength_list import (
     StrengthRow,
     figure_text,
     limit_text,
+    marks_of,
+    marks_said,
     people_text,
     spare_text,
     told_figure,
@@ -21,7 +23,6 @@ from rodwright.handover.strength_list import (
 from rodwright.lengths import LengthUnit
 from rodwright_cli.console import PlainConsole
 
-MEMORY, GRANTED = "?", "~"
 _INDENT, _GAP = 2, 2
 _LEAST = 20
 """Characters that a label is given at least, before lines run past the terminal's edge."""
@@ -56,7 +57,7 @@ def lifts(console: PlainConsole, rows: Sequence[StrengthRow], unit: LengthUnit) 
             figure_text(row.result.figure, row.result.measure, unit),
             figure_text(row.result.limit, row.result.measure, unit),
             people_text(row.result),
-            _marks(row),
+            marks_of(row),
         )
         for row in more
     ]
@@ -75,10 +76,9 @@ def lifts(console: PlainConsole, rows: Sequence[StrengthRow], unit: LengthUnit) 
 
 def footnotes(console: PlainConsole, rows: Sequence[StrengthRow]) -> None:
     """What the marks mean, and how many works it all rests on."""
-    meanings = {MEMORY: "a figure in it is from memory", GRANTED: "something was taken for granted"}
-    told = [f"{mark} {said}" for mark, said in meanings.items() if _marked(rows, mark)]
+    told = marks_said(rows)
     if told:
-        console.print(f"\n{'; '.join(told)}: --of says what.")
+        console.print(f"\n{told}: --of says what.")
     works = works_of(rows)
     remembered = sum(told != work for work, told in works.items())
     if works:
@@ -89,18 +89,10 @@ def footnotes(console: PlainConsole, rows: Sequence[StrengthRow]) -> None:
         )
 
 
-def _marked(rows: Sequence[StrengthRow], mark: str) -> bool:
-    return any(mark in _marks(row) for row in rows)
-
-
-def _marks(row: StrengthRow) -> str:
-    return (MEMORY if row.from_memory else "") + (GRANTED if row.result.notes else "")
-
-
 def _cells(row: StrengthRow, unit: LengthUnit) -> _Cells:
     result = row.result
     figure = told_figure(result, unit)
-    return figure, limit_text(result, unit), spare_text(result), _marks(row)
+    return figure, limit_text(result, unit), spare_text(result), marks_of(row)
 
 
 class _Sheet:

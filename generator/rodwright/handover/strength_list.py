@@ -220,6 +220,24 @@ NO_ENGINEER = (
 """What stands below all figures."""
 
 
+_MEANINGS = {
+    "?": "a figure in it is from memory",
+    "~": "something was taken for granted",
+}
+
+
+def marks_of(row: StrengthRow) -> str:
+    """The marks of what a row rests on."""
+    memory, granted = _MEANINGS
+    return (memory if row.from_memory else "") + (granted if row.result.notes else "")
+
+
+def marks_said(rows: Sequence[StrengthRow]) -> str:
+    """What the marks of some rows mean; empty where there are none."""
+    marks = "".join(map(marks_of, rows))
+    return "; ".join(f"{mark} {said}" for mark, said in _MEANINGS.items() if mark in marks)
+
+
 def counted_text(rows: Sequence[StrengthRow]) -> str:
     """How many figures there are, and how many of them don't hold or can't be worked out."""
     failing = sum(not row.result.holds for row in rows)

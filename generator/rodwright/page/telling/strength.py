@@ -11,6 +11,8 @@ from rodwright.handover.strength_list import (
     counted_text,
     judged_text,
     limit_text,
+    marks_of,
+    marks_said,
     people_text,
     remedy_text,
     spare_text,
@@ -19,18 +21,13 @@ from rodwright.handover.strength_list import (
 )
 from rodwright.lengths import LengthUnit
 from rodwright.page import document as page
+from rodwright.page.telling.tables import unbroken
 from rodwright.pictures.loaded import draw_loaded
 from rodwright.pictures.svg import to_svg
 from rodwright.strength import strength_of
 from rodwright.strength.results import Group
 from rodwright.strength.sag_lines import sag_lines
 from rodwright.unit import Unit
-
-_MEMORY, _GRANTED = "from memory", "taken for granted"
-_MEANS = {
-    _MEMORY: "a figure in it was remembered, not looked up",
-    _GRANTED: "something in it was assumed",
-}
 
 
 def strength_told(unit: Unit) -> page.Sheet:
@@ -55,40 +52,29 @@ def strength_told(unit: Unit) -> page.Sheet:
 
 def _table(group: Group, rows: Sequence[StrengthRow], unit: LengthUnit) -> page.Table:
     lifting = group is Group.LIFTING
-    people = (("people", True),) if lifting else ()
-    columns = (
-        ("of", False),
-        ("what", False),
-        ("figure", True),
-        ("limit", True),
-        ("holds", True),
-        *people,
-        ("", False),
-    )
+    columns = ("of", "what", "figure", *(("people",) if lifting else ()), "holds")
     return page.Table(
         group.capitalize(),
-        tuple(heading for heading, _ in columns),
-        tuple(figures for _, figures in columns),
+        columns,
+        tuple(each not in ("of", "what") for each in columns),
         tuple(_cells(row, unit, lifting=lifting) for row in rows),
         tuple(row.parts for row in rows),
-        "; ".join(
-            f"{mark}: {said}"
-            for mark, said in _MEANS.items()
-            if any(mark in _marks(row) for row in rows)
-        ),
+        marks_said(rows),
     )
 
 
 def _cells(row: StrengthRow, unit: LengthUnit, *, lifting: bool) -> tuple[str, ...]:
+    """What it is of and which figure, with what would help below; the figure with its limit; how
+    many times over it holds, or a word where it doesn't."""
     result = row.result
+    figure = (told_figure(result, unit), limit_text(result, unit))
+    holds = (spare_text(result), judged_text(result))
     return (
         row.subject,
-        "\n".join((result.what, *_further(row, unit))),
-        told_figure(result, unit),
-        limit_text(result, unit),
-        spare_text(result),
+        "\n".join((f"{result.what} {marks_of(row)}".strip(), *_further(row, unit))),
+        unbroken("\n".join(filter(None, figure))),
         *((people_text(result),) if lifting else ()),
-        ", ".join(filter(None, (judged_text(result), *_marks(row)))),
+        unbroken("\n".join(filter(None, holds))),
     )
 
 
@@ -100,8 +86,3 @@ def _further(row: StrengthRow, unit: LengthUnit) -> Iterator[str]:
         for each in row.result.remedies:
             word = "would do" if each.holds else "not enough"
             yield f"{word}: {remedy_text(each, row.result.measure, unit)}"
-
-
-def _marks(row: StrengthRow) -> tuple[str, ...]:
-    memory = (_MEMORY,) if row.from_memory else ()
-    return (*memory, *((_GRANTED,) if row.result.notes else ()))
