@@ -6,7 +6,9 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from rodwright.cutting.shopping import shopping_rows
+from rodwright.cutting.steps import LotSteps
 from rodwright.cutting.whole import Cutting
+from rodwright.cutting.work import LotPlan
 from rodwright.handover.cut_sequence import steps_of
 from rodwright.handover.cut_told import (
     balance_table,
@@ -17,6 +19,7 @@ from rodwright.handover.cut_told import (
     unused_line,
 )
 from rodwright.handover.cut_words import cautions, lot_summary, lot_title, one_more_lines
+from rodwright.lengths import LengthUnit
 from rodwright.page import document as page
 from rodwright.page.telling.tables import told
 from rodwright.pictures.cutting import cutting_pages
@@ -31,25 +34,36 @@ def cutting_told(cutting: Cutting) -> page.Sheet:
     """
     steps, unit = steps_of(cutting), cutting.unit
     rows = shopping_rows(cutting)
-    drawings, lots = [], []
+    drawings: list[page.Drawing] = []
+    lots: list[page.Table] = []
     for at, (planned, each) in enumerate(zip(cutting.lots, steps, strict=True)):
-        caption = f"{lot_title(planned.lot, unit)}: {lot_summary(planned, unit)}"
-        pictures = cutting_pages(each, unit)
-        drawings += [page.Drawing(caption, to_svg(picture)) for picture in pictures]
+        drawings += _drawings(planned, each, unit)
         table = told(lot_table(cutting, at, each))
         notes = (f"{lot_summary(planned, unit)}.", unused_line(cutting, at))
         lots.append(replace(table, note=" ".join(filter(None, notes))))
     buying = told(shopping_table(cutting, rows))
     return page.Sheet(
-        (*_words(cutting), *shopping_lines(cutting, rows), *cautions(cutting, steps)),
+        (
+            *_left(cutting),
+            *shopping_lines(cutting, rows),
+            *(f"One more size: {line}." for line in one_more_lines(cutting)),
+            *cautions(cutting, steps),
+        ),
         tuple(drawings),
         (*((buying,) if buying.rows else ()), *lots, told(balance_table(cutting))),
     )
 
 
-def _words(cutting: Cutting) -> Iterator[str]:
-    """What has to be known first, and what one more size would save."""
+def _drawings(planned: LotPlan, steps: LotSteps, unit: LengthUnit) -> Iterator[page.Drawing]:
+    caption = f"{lot_title(planned.lot, unit)}: {lot_summary(planned, unit)}"
+    pictures = cutting_pages(steps, unit)
+    for number, picture in enumerate(pictures, start=1):
+        which = f" ({number} of {len(pictures)})" if len(pictures) > 1 else ""
+        yield page.Drawing(f"{caption}{which}", to_svg(picture))
+
+
+def _left(cutting: Cutting) -> Iterator[str]:
+    """What found no place, which has to be known first."""
     for at in range(len(cutting.lots)):
         if left := left_line(cutting, at):
             yield f"There is {left}."
-    yield from (f"One more size: {line}." for line in one_more_lines(cutting))

@@ -29,6 +29,9 @@ from rodwright.strength.results import Group
 from rodwright.strength.sag_lines import sag_lines
 from rodwright.unit import Unit
 
+_JOINER = "\u2060"
+"""What keeps marks in one line (Unicode: word joiner)."""
+
 
 def strength_told(unit: Unit) -> page.Sheet:
     """Every figure by groups, with the drawing of the unit under its loads.
@@ -71,11 +74,17 @@ def _cells(row: StrengthRow, unit: LengthUnit, *, lifting: bool) -> tuple[str, .
     holds = (spare_text(result), judged_text(result))
     return (
         row.subject,
-        "\n".join((f"{result.what} {marks_of(row)}".strip(), *_further(row, unit))),
+        "\n".join((_what(row), *_further(row, unit))),
         unbroken("\n".join(filter(None, figure))),
         *((people_text(result),) if lifting else ()),
         unbroken("\n".join(filter(None, holds))),
     )
+
+
+def _what(row: StrengthRow) -> str:
+    """Which figure it is, its marks at the last word."""
+    marks = _JOINER.join(marks_of(row))
+    return f"{row.result.what}\u00a0{marks}" if marks else row.result.what
 
 
 def _further(row: StrengthRow, unit: LengthUnit) -> Iterator[str]:
