@@ -53,6 +53,8 @@ from rodwright.problems import ProblemsError as ProblemsError
 from rodwright.setout import set_out as set_out
 from rodwright.setout import set_out_options as set_out_options
 from rodwright.solids import solid_of as solid_of
+from rodwright.solids.assembled import assembly as assembly
+from rodwright.solids.assembled import scene as scene
 from rodwright.solids.meshes import mesh_of as mesh_of
 from rodwright.solids.meshes import placed_mesh as placed_mesh
 from rodwright.strength import strength_of as strength_of
