@@ -16,6 +16,7 @@ they are first called.
 from __future__ import annotations
 
 import ast
+import sys
 from importlib import import_module
 from pathlib import Path
 from typing import Any
@@ -62,3 +63,29 @@ def __getattr__(name: str) -> Any:
 def __dir__() -> list[str]:
     """The names that are offered, loaded or not."""
     return [*__all__, "__version__"]
+
+
+def load_ipython_extension(shell: Any) -> None:
+    """Have an IPython shell show units: a picture, and the model to turn.
+
+    IPython calls it for `%load_ext rodwright`; where a notebook imports this package, it is called
+    at once.
+    """
+
+    def shown(unit: Any) -> dict[str, str]:
+        count = len(unit.parts)
+        told = {"text/plain": f"<Unit {unit.title!r}: {count} part{'s' * (count > 1)}>"}
+        if "text/html" in shell.display_formatter.active_types:
+            from rodwright.page.notebook import notebook_bundle
+
+            told |= notebook_bundle(unit)
+        return told
+
+    shell.display_formatter.mimebundle_formatter.for_type_by_name(
+        "rodwright.unit.whole", "Unit", shown
+    )
+
+
+_ipython = sys.modules.get("IPython")
+if _ipython is not None and (_shell := _ipython.get_ipython()) is not None:
+    load_ipython_extension(_shell)

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import dataclasses
+import re
+import shutil
 from io import BytesIO
 from pathlib import Path
 
@@ -138,3 +140,15 @@ def test_it_is_offered_by_name_whatever_was_loaded_before():
     assert rodwright.assembly(unit).objects.keys() == assembly(unit).objects.keys()
     assert rodwright.scene(unit).units == "mm"
     assert rodwright.assembly.order.__name__ == "rodwright.assembly.order"
+
+
+def test_what_the_documentation_says_runs(tmp_path, monkeypatch, capsys):
+    text = (MODELS.parent / "docs" / "python.md").read_text(encoding="utf-8")
+    blocks = re.findall(r"```python\n(.*?)```", text, re.DOTALL)
+    assert len(blocks) == 3
+    shutil.copy(MODELS / "reading-alcove.yaml", tmp_path / "alcove.yaml")
+    monkeypatch.chdir(tmp_path)
+    exec("\n".join(blocks), {})
+    assert "birch plywood" in capsys.readouterr().out
+    assert (tmp_path / "unit.step").stat().st_size > 1000
+    assert (tmp_path / "unit.glb").stat().st_size > 1000
