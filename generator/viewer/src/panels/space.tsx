@@ -69,7 +69,7 @@ function following(stage: Stage): (() => void)[] {
       if (state.model.value) void stage.clothe(state.sections.value.textures ?? {});
     }),
     effect(() => stage.pull(state.sections.value.apart, state.apart.value)),
-    effect(() => stage.swing(state.model.value?.motions ?? [], state.open.value)),
+    effect(() => stage.swing(state.open.value)),
     effect(() => stage.hide(state.hidden.value, state.aside.value)),
     effect(() => stage.light(state.lit.value, state.selected.value)),
     effect(() => {

@@ -4,7 +4,7 @@ import { OrbitControls } from "three/addons/controls/OrbitControls.js";
 
 import type { Vector } from "../document";
 import type { ViewName } from "../state";
-import { axesOf, fit } from "./fit";
+import { absolute, axesOf, fit, type Picture, relative } from "./fit";
 import { between, directionOf, FOV, PARALLEL, type Pose } from "./pose";
 import { VIEWS } from "./views";
 
@@ -13,16 +13,17 @@ const TAKES = 0.35;
 
 export class Eye {
   readonly controls: OrbitControls;
-  /** Called when the eye has moved, and when it has come to rest. */
+  /** Called when the eye has moved, and when it has come to rest: there, `restore` begins. */
   moved: () => void = () => {};
-  rested: (pose: Pose) => void = () => {};
+  rested: (rest: Pose) => void = () => {};
   pose: Pose | null = null;
   private readonly wide = new PerspectiveCamera(FOV);
   private readonly flat = new OrthographicCamera();
   private points: readonly Vector3[] = [];
-  private aspect = 1;
+  private picture: Picture = { aspect: 1, covered: 0 };
   private glide: { from: Pose; to: Pose; gone: number } | null = null;
   private own = false;
+  private begun: Pose | null = null;
   private widens = false;
 
   constructor(canvas: HTMLElement) {
@@ -42,30 +43,30 @@ export class Eye {
     return this.pose && this.pose.fov < PARALLEL ? this.flat : this.wide;
   }
 
-  /** The picture is so many times as wide as high. */
-  resize(aspect: number): void {
-    this.see(this.points, aspect);
+  resize(picture: Picture): void {
+    this.see(this.points, picture);
   }
 
   /** See all of these points; where the maker has gone near, that isn't disturbed. */
-  see(points: readonly Vector3[], aspect = this.aspect): void {
-    const [before, wide] = [this.points, this.aspect];
+  see(points: readonly Vector3[], picture = this.picture): void {
+    const [before, was] = [this.points, this.picture];
     this.points = points;
-    this.aspect = aspect;
+    this.picture = picture;
     if (!points.length) return;
     if (this.pose && before.length) {
-      this.pose = this.kept(this.pose, before, wide);
+      this.pose = this.kept(this.pose, before, was);
       if (this.glide) {
-        this.glide.from = this.kept(this.glide.from, before, wide);
-        this.glide.to = this.kept(this.glide.to, before, wide);
+        this.glide.from = this.kept(this.glide.from, before, was);
+        this.glide.to = this.kept(this.glide.to, before, was);
       }
     }
-    this.apply(this.pose ?? this.whole(VIEWS.corner));
+    const begun = this.begun ? absolute(this.begun, points, picture) : this.whole(VIEWS.corner);
+    this.apply(this.pose ?? begun);
   }
 
-  /** Look from where a pose says, at once. */
-  restore(pose: Pose): void {
-    this.apply(pose);
+  /** Begin where the eye once came to rest. */
+  restore(rest: Pose): void {
+    this.begun = rest;
   }
 
   view(name: ViewName): void {
@@ -147,26 +148,17 @@ export class Eye {
   }
 
   private rest(): void {
-    if (this.pose) this.rested(this.pose);
+    if (this.pose) this.rested(relative(this.pose, this.points, this.picture));
   }
 
   private whole({ azimuth, rise, fov }: Pick<Pose, "azimuth" | "rise" | "fov">): Pose {
-    const { target, height } = fit(this.points, directionOf({ azimuth, rise }), fov, this.aspect);
+    const { target, height } = fit(this.points, directionOf({ azimuth, rise }), fov, this.picture);
     return { azimuth, rise, fov, target: target.toArray() as Vector, height, close: false };
   }
 
   /** The same look at what has become of the points. */
-  private kept(pose: Pose, before: readonly Vector3[], wide: number): Pose {
-    if (pose.close) return pose;
-    const from = directionOf(pose);
-    const was = fit(before, from, pose.fov, wide);
-    const is = fit(this.points, from, pose.fov, this.aspect);
-    const target = new Vector3(...pose.target).add(is.target).sub(was.target);
-    return {
-      ...pose,
-      target: target.toArray() as Vector,
-      height: (pose.height * is.height) / was.height,
-    };
+  private kept(pose: Pose, before: readonly Vector3[], was: Picture): Pose {
+    return absolute(relative(pose, before, was), this.points, this.picture);
   }
 
   /** The maker has turned, moved or zoomed. */
@@ -213,12 +205,12 @@ export class Eye {
     if (parallel) {
       this.flat.top = pose.height;
       this.flat.bottom = -pose.height;
-      this.flat.right = pose.height * this.aspect;
+      this.flat.right = pose.height * this.picture.aspect;
       this.flat.left = -this.flat.right;
       this.flat.zoom = 1;
     } else {
       this.wide.fov = pose.fov;
-      this.wide.aspect = this.aspect;
+      this.wide.aspect = this.picture.aspect;
     }
     this.controls.object = camera;
     this.range();

@@ -1,6 +1,9 @@
 // From how far, and at what, one looks so that all of some points is seen.
 import { Vector3 } from "three";
 
+import type { Vector } from "../document";
+import { directionOf, type Pose } from "./pose";
+
 /** So much of the picture, at each side, stays free. */
 const MARGIN = 0.06;
 
@@ -17,38 +20,62 @@ export function axesOf(from: Vector3): [right: Vector3, up: Vector3, towards: Ve
   return [right, towards.clone().cross(right), towards];
 }
 
+/** The picture: so many times as wide as high, and the share of its height that is covered above. */
+export interface Picture {
+  aspect: number;
+  covered: number;
+}
+
 /**
  * Where to look from a direction so that the points fill the picture; `fov` is the angle of view
  * in degrees, upright, 0 for a parallel projection.
  */
-export function fit(points: readonly Vector3[], from: Vector3, fov: number, aspect: number): Fit {
+export function fit(points: readonly Vector3[], from: Vector3, fov: number, on: Picture): Fit {
   const axes = axesOf(from);
-  const spans = axes.map((axis) => {
+  const [x, y, z] = axes.map((axis) => {
     const along = points.map((point) => point.dot(axis));
-    return [Math.min(...along), Math.max(...along)] as const;
-  });
-  const [x, y, z] = spans.map(([low, high]) => (low + high) / 2) as [number, number, number];
-  const free = 1 - 2 * MARGIN;
-  const tangent = Math.tan((fov * Math.PI) / 360) * free;
-  // A point off the middle by a, nearer the eye by b, is seen from a distance d where
-  // |a - shift| <= (d - b) * tangent: each side of the picture says how far off the eye must be.
-  const reach = (axis: Vector3, middle: number, spread: number) => {
-    let low = -Infinity;
-    let high = -Infinity;
+    return (Math.min(...along) + Math.max(...along)) / 2;
+  }) as [number, number, number];
+  const tangent = Math.tan((fov * Math.PI) / 360);
+  // From where the target is seen `height` to each side, a point `off` the middle, nearer by
+  // `near`, is within a share of the picture where off <= shift + share * (height - near * tangent).
+  const reach = (axis: Vector3, middle: number, above: number, below: number) => {
+    let [high, low] = [-Infinity, -Infinity];
     for (const point of points) {
       const off = point.dot(axis) - middle;
-      const near = (point.dot(axes[2]) - z) * tangent * spread;
-      high = Math.max(high, off + near);
-      low = Math.max(low, near - off);
+      const near = (point.dot(axes[2]) - z) * tangent;
+      high = Math.max(high, off + near * above);
+      low = Math.max(low, near * below - off);
     }
-    return { half: (low + high) / 2, shift: (high - low) / 2 };
+    return { high, low, above, below };
   };
-  const across = reach(axes[0], x, aspect);
-  const upright = reach(axes[1], y, 1);
-  const height = Math.max(across.half / aspect, upright.half) / free;
+  const free = 1 - 2 * MARGIN;
+  const across = reach(axes[0], x, free * on.aspect, free * on.aspect);
+  const upright = reach(axes[1], y, free - 2 * on.covered, free);
+  const height = Math.max(
+    ...[across, upright].map(({ high, low, above, below }) => (high + low) / (above + below)),
+  );
+  const shift = ({ high, low, above, below }: typeof across) =>
+    (high - height * above + height * below - low) / 2;
   const target = new Vector3()
-    .addScaledVector(axes[0], x + across.shift)
-    .addScaledVector(axes[1], y + upright.shift)
+    .addScaledVector(axes[0], x + shift(across))
+    .addScaledVector(axes[1], y + shift(upright))
     .addScaledVector(axes[2], z);
   return { target, height };
+}
+
+/** A pose as it stands to where all points are seen, unless the maker has gone near. */
+export function relative(pose: Pose, points: readonly Vector3[], on: Picture): Pose {
+  if (pose.close) return pose;
+  const whole = fit(points, directionOf(pose), pose.fov, on);
+  const off = new Vector3(...pose.target).sub(whole.target);
+  return { ...pose, target: off.toArray() as Vector, height: pose.height / whole.height };
+}
+
+/** The pose again of what `relative` made of it, for other points perhaps. */
+export function absolute(pose: Pose, points: readonly Vector3[], on: Picture): Pose {
+  if (pose.close) return pose;
+  const whole = fit(points, directionOf(pose), pose.fov, on);
+  const target = new Vector3(...pose.target).add(whole.target);
+  return { ...pose, target: target.toArray() as Vector, height: pose.height * whole.height };
 }

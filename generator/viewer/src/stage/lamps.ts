@@ -1,5 +1,6 @@
 // Light and floor: soft light from above, one sun with a shadow, and a little from where one stands.
 import {
+  type Camera,
   CanvasTexture,
   DirectionalLight,
   HemisphereLight,
@@ -15,12 +16,12 @@ import {
 import type { Piece } from "./piece";
 
 /** From where the sun shines: over the left shoulder of who stands in front. */
-const SUN = new Vector3(-0.55, -1, 1.25).normalize();
+const SUN = new Vector3(-0.55, -1.2, 1).normalize();
 /** Side of the contact shadow's picture, pixels. */
 const SOFT = 192;
 
 export class Lamps {
-  private readonly sun = new DirectionalLight(0xffffff, 2.3);
+  private readonly sun = new DirectionalLight(0xffffff, 2.2);
   private readonly near = new DirectionalLight(0xffffff, 0.35);
   private readonly floor: Mesh<PlaneGeometry, ShadowMaterial>;
   private readonly contact: Mesh<PlaneGeometry, MeshBasicMaterial>;
@@ -29,7 +30,7 @@ export class Lamps {
 
   constructor(scene: Scene) {
     // What a surface sends back is its colour times light / pi: together near 1 for fronts.
-    scene.add(new HemisphereLight(0xffffff, 0xb5aa9b, 1.75));
+    scene.add(new HemisphereLight(0xffffff, 0xd8d0c4, 2.1));
     this.sun.castShadow = true;
     this.sun.shadow.mapSize.set(1024, 1024);
     this.sun.shadow.autoUpdate = false;
@@ -70,9 +71,11 @@ export class Lamps {
     this.touch(pieces, center, 4 * radius, ground);
   }
 
-  /** A little light comes from where the eye is. */
-  follow(eye: Vector3, target: Vector3): void {
-    this.near.position.copy(eye);
+  /** A little light comes from over the viewer's shoulder, where no face mirrors it. */
+  follow(eye: Camera, target: Vector3): void {
+    const away = eye.position.distanceTo(target);
+    this.near.position.set(-0.5, 1, 0.6).multiplyScalar(away).applyQuaternion(eye.quaternion);
+    this.near.position.add(target);
     this.near.target.position.copy(target);
   }
 

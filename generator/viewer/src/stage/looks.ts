@@ -7,6 +7,7 @@ import type { Surface } from "../document";
 const INK = 0.13;
 /** Parts that step back show so much paper. */
 export const PALE = 0.72;
+const PALE_INK = 0.6;
 
 export interface Look {
   material: MeshStandardMaterial;
@@ -57,7 +58,8 @@ export class Looks {
     let ink = this.inks.get(colour);
     if (!ink) {
       const dark = new Color(colour).multiplyScalar(INK);
-      const pale = dark.clone().lerp(this.paper, PALE);
+      // The eye takes steps of sRGB for even.
+      const pale = new Color(...mixed(dark, this.paper, PALE_INK));
       ink = { plain: this.line(dark), pale: this.line(pale) };
       this.inks.set(colour, ink);
     }
@@ -77,6 +79,13 @@ export class Looks {
   private line(color: Color): LineBasicMaterial {
     return new LineBasicMaterial({ color, clippingPlanes: this.clipping });
   }
+}
+
+/** So much of the way from one colour to another, by their sRGB values; linear light. */
+function mixed(one: Color, other: Color, share: number): [number, number, number] {
+  const [from, to] = [one.clone().convertLinearToSRGB(), other.clone().convertLinearToSRGB()];
+  const { r, g, b } = from.lerp(to, share).convertSRGBToLinear();
+  return [r, g, b];
 }
 
 const PALE_HEAD = `

@@ -8,12 +8,15 @@ import { Lamps } from "./lamps";
 import { Looks } from "./looks";
 import { Moving } from "./moving";
 import { type Meant, Outlines } from "./outline";
+import { Pace } from "./pace";
 import { madeOf, Piece } from "./piece";
 import { Shapes } from "./shapes";
 import { Woods } from "./woods";
 
 /** Pixels a hole of 5 mm must take up before its edge is drawn. */
 const FINE_PIXELS = 4;
+/** How long (ms) what has changed is outlined. */
+const TOLD = 1200;
 
 export class Stage {
   readonly scene = new Scene();
@@ -31,6 +34,10 @@ export class Stage {
   private readonly moving = new Moving(this.pieces);
   private readonly lamps = new Lamps(this.scene);
   private readonly outlines = new Outlines();
+  private readonly pace: Pace;
+  private moves: NonNullable<Sections["apart"]> = {};
+  private motions: readonly Motion[] = [];
+  private opened: ReadonlySet<string> = new Set();
   private hidden: { layers: ReadonlySet<Layer>; aside: ReadonlySet<string> } = {
     layers: new Set(),
     aside: new Set(),
@@ -39,6 +46,8 @@ export class Stage {
     refs: [],
     selected: null,
   };
+  private changed: readonly string[] = [];
+  private telling = 0;
   private asked = 0;
   private last = 0;
 
@@ -47,7 +56,7 @@ export class Stage {
    */
   constructor(readonly canvas: HTMLCanvasElement) {
     this.renderer = new WebGLRenderer({ canvas, antialias: true });
-    this.renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
+    this.pace = new Pace(this.renderer, () => this.draw());
     this.renderer.shadowMap.enabled = true;
     this.renderer.localClippingEnabled = true;
     this.scene.background = new Color(this.looks.paper);
@@ -55,6 +64,7 @@ export class Stage {
     this.eye.moved = () => this.draw();
     this.resize();
     new ResizeObserver(() => this.resize()).observe(canvas);
+    canvas.addEventListener("webglcontextrestored", () => this.stand());
   }
 
   get camera() {
@@ -67,13 +77,15 @@ export class Stage {
 
   /** Show a model; pieces whose shape and surface stay are kept. */
   show(model: Model): void {
+    const first = !this.pieces.size;
     const gone = new Set(this.pieces.keys());
+    const changed: string[] = [];
     const fittings = new Map<string, Fitting[]>();
     for (const each of model.fittings)
       fittings.set(each.ref, [...(fittings.get(each.ref) ?? []), each]);
     for (const part of model.parts) {
       gone.delete(part.ref);
-      this.put(part, model, fittings.get(part.ref) ?? []);
+      if (this.put(part, model, fittings.get(part.ref) ?? [])) changed.push(part.ref);
     }
     for (const ref of gone) {
       this.pieces.get(ref)!.dispose();
@@ -85,8 +97,9 @@ export class Stage {
     const each = [...model.parts, ...model.fittings];
     this.shapes.keep(new Set(each.map(({ shape }) => shape)));
     this.looks.keep(new Set(each.map(({ surface }) => model.surfaces[surface]!.colour)));
-    this.stand();
-    this.lightUp();
+    this.motions = model.motions;
+    this.swing(this.opened);
+    this.tell(first ? [] : changed);
   }
 
   /** Show the pictures of woods, by the names of their surfaces, as soon as they are read. */
@@ -95,16 +108,21 @@ export class Stage {
     this.draw();
   }
 
-  /** Take the unit apart: 0 is whole, 1 wholly apart. */
+  /**
+   * Take the unit apart: 0 is whole, 1 wholly apart.  While a new model's moves aren't told yet,
+   * parts keep those of the last.
+   */
   pull(apart: Sections["apart"], share: number): void {
-    this.moving.pull(apart ?? {}, share);
+    if (apart) this.moves = apart;
+    this.moving.pull(this.moves, share);
     this.stand();
   }
 
   /** Open the doors and drawers of these labels, and shut all others. */
-  swing(motions: readonly Motion[], open: ReadonlySet<string>): void {
-    this.moving.swing(motions, open);
-    if (matchMedia("(prefers-reduced-motion: reduce)").matches) this.moving.step(Infinity);
+  swing(open: ReadonlySet<string>): void {
+    this.opened = open;
+    this.moving.swing(this.motions, open);
+    if (still()) this.moving.step(Infinity);
     this.stand();
   }
 
@@ -147,6 +165,7 @@ export class Stage {
       if (this.moving.step(seconds)) this.stand();
       const more = this.eye.step(seconds) || this.asked;
       this.last = more ? now : 0;
+      this.pace.frame(now);
       this.render();
       if (more) this.draw();
     });
@@ -165,12 +184,13 @@ export class Stage {
 
   /** What is seen, as a picture. */
   picture(): string {
+    this.pace.finely();
     this.render();
     return this.canvas.toDataURL("image/png");
   }
 
   private render(): void {
-    this.lamps.follow(this.camera.position, this.controls.target);
+    this.lamps.follow(this.camera, this.controls.target);
     const { height } = this.eye.pose ?? { height: Infinity };
     const near = (5 * this.canvas.clientHeight) / (2 * height) > FINE_PIXELS;
     for (const piece of this.pieces.values()) piece.showFine(near);
@@ -180,16 +200,30 @@ export class Stage {
     this.renderer.render(this.scene, this.camera);
   }
 
-  private put(part: Model["parts"][number], model: Model, fittings: readonly Fitting[]): void {
+  /** Put a part in its place; whether it is another than it was. */
+  private put(part: Model["parts"][number], model: Model, fittings: readonly Fitting[]): boolean {
     const before = this.pieces.get(part.ref);
     if (before?.made === madeOf(part, fittings)) {
       before.place(part);
-      return;
+      return false;
     }
     before?.dispose();
     const piece = new Piece(part, model, fittings, this);
     this.pieces.set(part.ref, piece);
     this.scene.add(piece.group);
+    return true;
+  }
+
+  /** Show for a moment what has changed. */
+  private tell(changed: readonly string[]): void {
+    clearTimeout(this.telling);
+    this.changed = still() ? [] : changed;
+    if (changed.length)
+      this.telling = window.setTimeout(() => {
+        this.changed = [];
+        this.lightUp();
+      }, TOLD);
+    this.lightUp();
   }
 
   /** All pieces where they stand now, seen or not, lit, and looked at. */
@@ -213,8 +247,10 @@ export class Stage {
   private lightUp(): void {
     const { refs, selected } = this.lighting;
     const lit = new Set(refs.filter((ref) => this.pieces.has(ref)));
-    for (const piece of this.pieces.values()) piece.pale(lit.size > 0 && !lit.has(piece.ref));
-    const meant = new Map<string, Meant>([...lit].map((ref) => [ref, "lit"]));
+    for (const piece of this.pieces.values())
+      piece.pale(lit.size > 0 && !lit.has(piece.ref) && piece.ref !== selected);
+    const meant = new Map<string, Meant>(this.changed.map((ref) => [ref, "changed"]));
+    for (const ref of lit) meant.set(ref, "lit");
     if (selected) meant.set(selected, "selected");
     this.outlines.draw(this.pieces, meant);
     this.draw();
@@ -224,9 +260,15 @@ export class Stage {
     const { clientWidth: width, clientHeight: height } = this.canvas;
     if (!width || !height) return;
     this.renderer.setSize(width, height, false);
-    this.eye.resize(width / height);
+    const covered = parseFloat(getComputedStyle(this.canvas).getPropertyValue("--covered-above"));
+    this.eye.resize({ aspect: width / height, covered: (covered || 0) / height });
     this.draw();
   }
+}
+
+/** Whether the maker wants nothing to move by itself. */
+function still(): boolean {
+  return matchMedia("(prefers-reduced-motion: reduce)").matches;
 }
 
 function cornersOf(piece: Piece): Vector3[] {
