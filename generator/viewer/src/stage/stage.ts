@@ -182,6 +182,11 @@ export class Stage {
     this.eye.turnTo(direction);
   }
 
+  /** Whether the picture is as it will stay. */
+  get resting(): boolean {
+    return !this.asked;
+  }
+
   /** What is seen, as a picture. */
   picture(): string {
     this.pace.finely();
