@@ -92,6 +92,18 @@ def _slide(page: Page, share: float) -> None:
     settle(page)
 
 
+def _open(page: Page, *refs: str) -> None:
+    """Open the doors and drawers that these parts are of."""
+    page.evaluate(
+        """refs => {
+          const { motions } = JSON.parse(document.getElementById("told").textContent).model;
+          const meant = motions.filter(each => each.refs.some(ref => refs.includes(ref)));
+          stage.swing(new Set(meant.map(each => each.label)));
+        }""",
+        refs,
+    )
+
+
 def test_the_slider_takes_the_unit_apart(page: Page, unit: Unit, moves: dict[str, Vector]) -> None:
     for share in (1.0, 0.5, 0.0):
         _slide(page, share)
@@ -103,7 +115,7 @@ def test_the_slider_takes_the_unit_apart(page: Page, unit: Unit, moves: dict[str
 
 def test_a_door_turns_about_its_hinge(page: Page, unit: Unit) -> None:
     swing = next(each for each in unit.motions if isinstance(each, Swing))
-    page.evaluate("label => stage.swing(new Set([label]))", unit.part(swing.refs[0]).group)
+    _open(page, swing.refs[0])
     _rest(page)
     turn = math.radians(swing.angle)
     for ref in swing.refs:
@@ -126,7 +138,7 @@ def test_a_door_taken_apart_turns_as_one(page: Page, unit: Unit, moves: dict[str
     first, second = swing.refs[:2]
     page.evaluate("moves => stage.pull(moves, 1)", moves)
     apart = math.dist(_origin(page, first), _origin(page, second))
-    page.evaluate("label => stage.swing(new Set([label]))", unit.part(first).group)
+    _open(page, first)
     _rest(page)
     assert math.dist(_origin(page, first), _origin(page, second)) == pytest.approx(apart)
     assert abs(apart - math.dist(*(unit.part(ref).placement.origin for ref in (first, second)))) > 1
@@ -137,7 +149,7 @@ def test_without_motion_a_door_is_open_at_once(browser: Browser, address: str, u
         page.goto(address)
         until(page, "window.stage && stage.pieces.size > 0")
         ref = unit.motions[0].refs[0]
-        page.evaluate("label => stage.swing(new Set([label]))", unit.part(ref).group)
+        _open(page, ref)
         assert _origin(page, ref) != pytest.approx(unit.part(ref).placement.origin, abs=1)
 
 
@@ -155,7 +167,7 @@ def test_one_drawer_comes_out_by_all_of_its_travel(drawers: tuple[Page, Unit]) -
     page, unit = drawers
     slide = unit.motions[0]
     assert not isinstance(slide, Swing)
-    page.evaluate("label => stage.swing(new Set([label]))", unit.part(slide.refs[0]).group)
+    _open(page, slide.refs[0])
     _rest(page)
     for ref in slide.refs:
         origin = unit.part(ref).placement.origin
@@ -166,8 +178,7 @@ def test_one_drawer_comes_out_by_all_of_its_travel(drawers: tuple[Page, Unit]) -
 def test_of_a_stack_of_open_drawers_the_lower_come_out_farther(drawers: tuple[Page, Unit]) -> None:
     page, unit = drawers
     slides = [each for each in unit.motions if not isinstance(each, Swing)]
-    labels = [unit.part(each.refs[0]).group for each in slides]
-    page.evaluate("labels => stage.swing(new Set(labels))", labels)
+    _open(page, *(each.refs[0] for each in slides))
     _rest(page)
     stacks: dict[int, list[tuple[float, float]]] = {}
     for slide in slides:
@@ -231,7 +242,7 @@ def test_unchanged_pieces_are_kept(page: Page, unit: Unit) -> None:
 def test_parts_stay_apart_and_open_while_the_model_changes(page: Page, unit: Unit) -> None:
     door = unit.motions[0].refs[0]
     _slide(page, 0.7)
-    page.evaluate("label => stage.swing(new Set([label]))", unit.part(door).group)
+    _open(page, door)
     _rest(page)
     stood = {part.ref: _stands(page, part.ref) for part in unit.parts}
     page.evaluate("model => stage.show(model)", _changed(unit, "SD1"))
