@@ -63,7 +63,7 @@ def test_old_findings_are_never_shown_as_the_new_files(server: Server, dresser: 
     panel.get_by_text("Being worked out.").wait_for()
     server.sections(findings=[_finding("error")])
     panel.get_by_text("A error.").wait_for()
-    assert panel.get_by_role("status").inner_text() == ""
+    assert panel.locator(".ageing").inner_text() == ""
     server.model(dresser, 2)
     panel.get_by_text("Of the file before; being worked out anew.").wait_for()
     server.sections(2, findings=[])
@@ -77,8 +77,10 @@ def test_a_broken_file_tells_all_that_is_wrong_over_the_last_picture(server: Ser
     ]
     server.tell(kind="troubles", version=2, troubles=troubles)
     alert = server.page.get_by_role("alert")
-    alert.get_by_text("Line 4, column 9: Not a length. Write 18 mm.").wait_for()
-    assert alert.get_by_text("Line 12, column 3: No stock of this name.").is_visible()
+    alert.get_by_text("Line 4, column 9: Not a length.").wait_for()
+    first, second = alert.get_by_role("listitem").all_inner_texts()
+    assert first.split() == "Line 4, column 9: Not a length. Write 18 mm.".split()
+    assert second == "Line 12, column 3: No stock of this name."
     assert server.page.evaluate("stage.pieces.size") > 0
     server.tell(kind="troubles", version=3, troubles=[])
     alert.get_by_text("Not a length").wait_for(state="detached")

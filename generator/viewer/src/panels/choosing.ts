@@ -1,12 +1,30 @@
 // What a touch anywhere on the page does: choose a part, light parts up, open doors and drawers.
+import { effect } from "@preact/signals";
+
 import * as state from "../state";
 
-/** Choose a part; whoever lists parts stays where he is with `here`. */
+/** Choose a part and read of it; whoever lists parts stays where he is with `here`. */
 export function choose(ref: string | null, here = false): void {
   const tab = state.tab.value;
   state.lit.value = [];
   state.selected.value = ref;
   if (here) state.tab.value = tab;
+  else if (ref !== null) state.tab.value = "part";
+}
+
+/** A part that is chosen shows its tab; let go, the tab before it comes back. */
+export function followChoice(): () => void {
+  let before = state.tab.peek();
+  const stops = [
+    effect(() => {
+      if (state.tab.value !== "part") before = state.tab.value;
+    }),
+    effect(() => {
+      if (state.selected.value !== null) state.tab.value = "part";
+      else if (state.tab.peek() === "part") state.tab.value = before;
+    }),
+  ];
+  return () => stops.forEach((stop) => stop());
 }
 
 /** Light these parts up, or put them out where they are lit. */

@@ -48,7 +48,7 @@ function Finding({ finding }: { finding: Told }) {
         <p class="said">{said}</p>
       )}
       {finding.remedy && <p>{finding.remedy}</p>}
-      <p class="small">
+      <p class="small chips">
         {parts.map((ref) => (
           <button type="button" class="ref" onClick={() => choose(ref)}>
             {ref}

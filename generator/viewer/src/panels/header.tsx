@@ -1,35 +1,56 @@
 // What the page is of, and how its file stands.
-import * as state from "../state";
-import { counted, SEVERITIES } from "./words";
 import type { Told } from "../document";
+import * as state from "../state";
+import { Sign } from "./sign";
+import { counted } from "./words";
+
+// The live page is loaded with the file's name as its title.
+const FILE = document.title;
 
 export function Header() {
   const model = state.model.value;
+  const live = state.live.value !== "sent";
+  if (live && model) document.title = `${model.title}: ${FILE}`;
   return (
     <header>
-      <h1>{model?.title ?? "Nothing yet"}</h1>
-      <p>{model?.size}</p>
-      {state.live.value !== "sent" && (
-        <p class="stand" role="status">
-          {standing()}
-        </p>
-      )}
+      <h1>{model?.title ?? FILE}</h1>
+      {model && <p>{model.size}</p>}
+      {live && <Standing />}
+      {!live && <p>{state.words.value?.maker}</p>}
     </header>
   );
 }
 
-function standing(): string {
-  if (state.live.value === "waiting") return "Looking for the file.";
-  if (state.live.value === "gone") return "Not followed any more.";
-  const reading = `Reading ${state.version.value}`;
-  if (state.troubles.value.length > 0) return `${reading}: makes no unit`;
+function Standing() {
+  const { sign, text } = standing();
+  return (
+    <p class="stand" role="status">
+      {sign && <Sign severity={sign} />}
+      <span>
+        {FILE}, {text}
+      </span>
+    </p>
+  );
+}
+
+interface Stand {
+  sign?: Told["severity"];
+  text: string;
+}
+
+function standing(): Stand {
+  if (state.live.value === "gone") return { sign: "error", text: "not followed any more" };
+  if (state.version.value === 0) return { text: "being read" };
+  const reading = `version ${state.version.value}`;
+  if (state.troubles.value.length > 0) return { sign: "error", text: `${reading}: makes no unit` };
   const findings = state.sections.value.findings;
   if (findings === null || state.known.value.findings !== state.version.value)
-    return `${reading}: being checked`;
-  const grave = (Object.keys(SEVERITIES) as Told["severity"][])
-    .slice(0, 2)
-    .map((severity) => [severity, findings.filter((each) => each.severity === severity).length])
-    .filter(([, count]) => count)
-    .map(([severity, count]) => counted(count as number, severity as Told["severity"]));
-  return `${reading}: ${grave.join(", ") || "no errors, no warnings"}`;
+    return { text: `${reading}: being checked` };
+  const grave = (["error", "warning"] as const)
+    .map((each) => ({ each, count: findings.filter(({ severity }) => severity === each).length }))
+    .filter(({ count }) => count > 0);
+  const [first] = grave;
+  if (!first) return { text: `${reading}: no errors, no warnings` };
+  const counts = grave.map(({ each, count }) => counted(count, each)).join(", ");
+  return { sign: first.each, text: `${reading}: ${counts}` };
 }

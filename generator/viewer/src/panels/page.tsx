@@ -1,11 +1,11 @@
 // The whole page.
 import { useEffect } from "preact/hooks";
-import { effect } from "@preact/signals";
 
 import * as state from "../state";
-import { Measured } from "../tools/measured";
-import { Banners } from "./banner";
+import { followChoice } from "./choosing";
 import { Header } from "./header";
+import { Over } from "./over";
+import { Printed } from "./printed";
 import { Side } from "./side";
 import { Space } from "./space";
 import { Toolbar, Views } from "./toolbar";
@@ -15,32 +15,19 @@ export function Page() {
   return (
     <>
       <a class="skip" href="#panel">
-        Go to findings, parts and lists
+        Go to the words and lists beside the unit
       </a>
       <Header />
-      <main>
+      <main class={state.drawer.value === "full" ? "under" : ""}>
         <div class="space">
           <Space />
           <Views />
-          <Banners />
+          <Over />
         </div>
-        <Measured />
         <Toolbar />
       </main>
       <Side />
+      <Printed />
     </>
   );
-}
-
-/** A part that is chosen shows its tab; let go, the tab before it comes back. */
-function followChoice(): () => void {
-  let before = state.tab.peek();
-  return effect(() => {
-    const chosen = state.selected.value !== null;
-    const now = state.tab.peek();
-    if (chosen && now !== "part") {
-      before = now;
-      state.tab.value = "part";
-    } else if (!chosen && now === "part") state.tab.value = before;
-  });
 }

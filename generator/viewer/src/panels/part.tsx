@@ -19,7 +19,7 @@ export function PartPanel() {
       <Doing part={part} />
       <dl>
         <dt>Size</dt>
-        <dd>
+        <dd class="size">
           {part.size} {model.unit}
         </dd>
         <Said word="Stock" text={part.stock} />
@@ -75,7 +75,7 @@ function Doing({ part }: { part: Part }) {
         Show only this
       </button>
       <button type="button" onClick={() => choose(null)}>
-        Let go
+        Choose none
       </button>
     </p>
   );
@@ -97,13 +97,13 @@ function Told({ detail }: { detail: Detail }) {
       {detail.joined.length > 0 && (
         <section>
           <h3>Joined to</h3>
-          <ul class="plain">
+          <ul class="plain joined">
             {detail.joined.map(({ ref, how }) => (
               <li>
                 <button type="button" class="ref" onClick={() => choose(ref)}>
                   {ref}
-                </button>{" "}
-                {how}
+                </button>
+                <span>{how}</span>
               </li>
             ))}
           </ul>

@@ -89,7 +89,10 @@ function List({ layers }: { layers: readonly { layer: Layer; parts: Part[] }[] }
               onDblClick={() => choose(part.ref)}
             >
               <span class="ref">{part.ref}</span>
-              <span>{part.name}</span>
+              <span>
+                {part.name}
+                {state.aside.value.has(part.ref) && " (out of sight)"}
+              </span>
               <span class="size">{part.size}</span>
             </div>
           ))}

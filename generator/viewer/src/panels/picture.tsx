@@ -2,14 +2,17 @@
 import { useRef } from "preact/hooks";
 import { useSignal } from "@preact/signals";
 
-const LARGEST = 8;
+const LARGEST = 12;
 
 export function Picture({ caption, address }: { caption: string; address: string }) {
   const dialog = useRef<HTMLDialogElement>(null);
+  const image = useRef<HTMLImageElement>(null);
+  const whole = useSignal(0);
   const size = useSignal(1);
   const show = () => {
-    size.value = 1;
     dialog.current!.showModal();
+    size.value = 1;
+    whole.value = fitting(image.current!);
   };
   const scale = (by: number) => (size.value = Math.min(LARGEST, Math.max(1, size.value * by)));
   return (
@@ -31,9 +34,21 @@ export function Picture({ caption, address }: { caption: string; address: string
           </button>
         </p>
         <div class="scrolling" role="region" aria-label={caption} tabIndex={0}>
-          <img src={address} alt={caption} style={{ width: `${size.value * 100}%` }} />
+          <img
+            ref={image}
+            src={address}
+            alt={caption}
+            style={{ width: `${whole.value * size.value}px` }}
+          />
         </div>
       </dialog>
     </figure>
   );
+}
+
+/** The width (px) at which a picture is seen whole. */
+function fitting(image: HTMLImageElement): number {
+  const { clientWidth, clientHeight } = image.parentElement!;
+  const ratio = image.naturalWidth / image.naturalHeight || 1;
+  return Math.min(clientWidth, clientHeight * ratio);
 }

@@ -57,11 +57,14 @@ function Row(props: { table: Table; row: readonly string[]; refs: readonly strin
   const { table, row, refs } = props;
   const lit = isLit(refs);
   return (
-    <tr class={lit ? "lit" : ""}>
+    <tr
+      class={`${refs.length > 0 ? "touched" : ""} ${lit ? "lit" : ""}`}
+      onClick={() => light(refs)}
+    >
       {row.map((text, at) => (
         <td class={table.figures[at] ? "figure" : ""}>
           {at === 0 && refs.length > 0 ? (
-            <button type="button" class="row" aria-pressed={lit} onClick={() => light(refs)}>
+            <button type="button" class="row" aria-pressed={lit}>
               {text}
             </button>
           ) : (

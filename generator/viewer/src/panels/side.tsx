@@ -1,6 +1,9 @@
 // The panel beside the unit; on a narrow screen a drawer below it.
+import { signal } from "@preact/signals";
+
 import * as state from "../state";
 import type { TabName } from "../state";
+import { About, Photographs } from "./about";
 import { Findings } from "./findings";
 import { PartPanel } from "./part";
 import { Nudges } from "./nudges";
@@ -14,11 +17,15 @@ const SHEETS = ["lists", "opening", "strength", "cutting"] as const;
 export function Side() {
   return (
     <aside class={`side ${state.drawer.value}`} aria-label="About the unit">
+      <Handle />
       <Tabs
         label="About the unit"
         tabs={state.live.value === "sent" ? sent() : live()}
         at={state.tab.value}
-        go={(name) => (state.tab.value = name)}
+        go={(name) => {
+          state.tab.value = name;
+          if (state.drawer.value === "shut") state.drawer.value = "half";
+        }}
       />
     </aside>
   );
@@ -27,7 +34,7 @@ export function Side() {
 function live(): Tab<TabName>[] {
   const findings = state.sections.value.findings;
   return [
-    ...chosen(),
+    tab("part", () => <PartPanel />),
     tab("findings", () => <Findings />, findings ? `${findings.length}` : undefined),
     tab("nudges", () => <Nudges />),
     tab("parts", () => <Parts />, `${state.model.value?.parts.length ?? 0}`),
@@ -36,13 +43,59 @@ function live(): Tab<TabName>[] {
 }
 
 function sent(): Tab<TabName>[] {
-  return [...chosen(), tab("parts", () => <Parts />)];
-}
-
-function chosen(): Tab<TabName>[] {
-  return state.selected.value === null ? [] : [tab("part", () => <PartPanel />)];
+  const words = state.words.value;
+  const told = words && (words.paragraphs.length || words.facts.length || words.drawings.length);
+  return [
+    ...(told ? [tab("words", () => <About />)] : []),
+    ...(words?.photographs.length ? [tab("photographs", () => <Photographs />)] : []),
+    tab("part", () => <PartPanel />),
+    tab("parts", () => <Parts />, `${state.model.value?.parts.length ?? 0}`),
+  ];
 }
 
 function tab(name: TabName, show: Tab<TabName>["show"], count?: string): Tab<TabName> {
   return { name, label: TABS[name], show, ...(count !== undefined && { count }) };
+}
+
+const STEPS = ["shut", "half", "full"] as const;
+// Where a finger took hold of the handle.
+const held = signal<number | null>(null);
+/** So far (px) a finger has to go before it means something. */
+const FAR = 24;
+
+function Handle() {
+  const at = STEPS.indexOf(state.drawer.value);
+  const go = (by: 1 | -1) => (state.drawer.value = STEPS[at + by] ?? state.drawer.value);
+  const drop = (event: PointerEvent) => {
+    const moved = (held.value ?? event.clientY) - event.clientY;
+    held.value = null;
+    if (Math.abs(moved) > FAR) go(moved > 0 ? 1 : -1);
+  };
+  const hold = (event: PointerEvent) => {
+    (event.currentTarget as HTMLElement).setPointerCapture(event.pointerId);
+    held.value = event.clientY;
+  };
+  return (
+    <>
+      <div class="grip" onPointerDown={hold} onPointerUp={drop} />
+      <div class="handle">
+        <button
+          type="button"
+          disabled={at === 0}
+          aria-label="Lower the panel"
+          onClick={() => go(-1)}
+        >
+          ▾
+        </button>
+        <button
+          type="button"
+          disabled={at === 2}
+          aria-label="Raise the panel"
+          onClick={() => go(1)}
+        >
+          ▴
+        </button>
+      </div>
+    </>
+  );
 }

@@ -1,12 +1,13 @@
 // What is done to the whole unit: views, apart, open, layers, cut, measure, dimensions.
-import type { ComponentChildren } from "preact";
-import { useRef } from "preact/hooks";
+import type { Signal } from "@preact/signals";
 
-import type { Layer } from "../document";
 import * as state from "../state";
 import type { ViewName } from "../state";
-import { allOpen, turned } from "./choosing";
-import { LAYERS, VIEWS } from "./words";
+import { allOpen } from "./choosing";
+import { Cut } from "./cut";
+import { Layers } from "./layers";
+import { Pop } from "./pop";
+import { VIEWS } from "./words";
 
 export function Views() {
   return (
@@ -21,8 +22,8 @@ export function Views() {
 }
 
 export function Toolbar() {
-  const model = state.model.value;
-  const motions = model?.motions.length ?? 0;
+  const motions = state.model.value?.motions.length ?? 0;
+  const off = state.hidden.value.size;
   return (
     <div class="tools" role="group" aria-label="Tools">
       <label class="apart">
@@ -46,117 +47,22 @@ export function Toolbar() {
           </button>
         </>
       )}
-      <Pop label="Layers">
+      <Pop label={off > 0 ? `Layers, ${off} off` : "Layers"} on={off > 0}>
         <Layers />
       </Pop>
-      <Pop label="Cut">
+      <Pop label="Cut" on={state.cut.value !== null}>
         <Cut />
       </Pop>
-      <button
-        type="button"
-        aria-pressed={state.measuring.value}
-        onClick={() => (state.measuring.value = !state.measuring.value)}
-      >
-        Measure
-      </button>
-      <button
-        type="button"
-        aria-pressed={state.dimensioned.value}
-        onClick={() => (state.dimensioned.value = !state.dimensioned.value)}
-      >
-        Dimensions
-      </button>
+      <Switch label="Measure" on={state.measuring} />
+      {state.sections.value.dimensions && <Switch label="Dimensions" on={state.dimensioned} />}
     </div>
   );
 }
 
-/** A button with a leaf that opens above it; Escape shuts it. */
-function Pop({ label, children }: { label: string; children: ComponentChildren }) {
-  const details = useRef<HTMLDetailsElement>(null);
-  const shut = (event: KeyboardEvent) => {
-    if (event.key !== "Escape" || !details.current!.open) return;
-    details.current!.open = false;
-    details.current!.querySelector("summary")!.focus();
-    event.stopPropagation();
-  };
+function Switch({ label, on }: { label: string; on: Signal<boolean> }) {
   return (
-    <details class="pop" name="tools" ref={details} onKeyDown={shut}>
-      <summary>{label}</summary>
-      <div class="leaf">{children}</div>
-    </details>
-  );
-}
-
-function Layers() {
-  const model = state.model.value;
-  const there = (Object.keys(LAYERS) as Layer[]).filter((layer) =>
-    layer === "fittings"
-      ? model?.fittings.length
-      : model?.parts.some((part) => part.layer === layer),
-  );
-  return (
-    <fieldset>
-      <legend>Shown</legend>
-      {there.map((layer) => (
-        <label>
-          <input
-            type="checkbox"
-            checked={!state.hidden.value.has(layer)}
-            onChange={() => (state.hidden.value = turned(state.hidden.value, layer))}
-          />
-          {LAYERS[layer]}
-        </label>
-      ))}
-    </fieldset>
-  );
-}
-
-const AXES = ["Across the width", "Across the depth", "Across the height"] as const;
-
-function Cut() {
-  const model = state.model.value;
-  const cut = state.cut.value;
-  if (!model) return null;
-  const begin = (axis: 0 | 1 | 2) =>
-    (state.cut.value = { axis, at: (model.low[axis] + model.high[axis]) / 2 });
-  return (
-    <fieldset>
-      <legend>Cut through the unit</legend>
-      <label>
-        <input
-          type="radio"
-          name="cut"
-          checked={cut === null}
-          onChange={() => (state.cut.value = null)}
-        />
-        No cut
-      </label>
-      {AXES.map((label, axis) => (
-        <label>
-          <input
-            type="radio"
-            name="cut"
-            checked={cut?.axis === axis}
-            onChange={() => begin(axis as 0 | 1 | 2)}
-          />
-          {label}
-        </label>
-      ))}
-      {cut && (
-        <label class="at">
-          At
-          <input
-            type="range"
-            min={model.low[cut.axis]}
-            max={model.high[cut.axis]}
-            step="1"
-            value={cut.at}
-            onInput={(event) =>
-              (state.cut.value = { ...cut, at: event.currentTarget.valueAsNumber })
-            }
-          />
-        </label>
-      )}
-    </fieldset>
+    <button type="button" aria-pressed={on.value} onClick={() => (on.value = !on.value)}>
+      {label}
+    </button>
   );
 }

@@ -1,0 +1,50 @@
+// What the maker tells of the piece, on a page to send.
+import type { Fact } from "../document";
+import * as state from "../state";
+import { Picture } from "./picture";
+
+export function About() {
+  const words = state.words.value;
+  if (!words) return null;
+  return (
+    <>
+      {words.draft && <p class="ageing">{words.draft}</p>}
+      {words.paragraphs.map((each) => (
+        <p>{each}</p>
+      ))}
+      <FactList facts={words.facts} />
+      {words.drawings.map(([caption, address]) => (
+        <Picture caption={caption} address={address} />
+      ))}
+    </>
+  );
+}
+
+export function Photographs() {
+  return (
+    <>
+      {state.words.value?.photographs.map(([caption, address]) => (
+        <Picture caption={caption} address={address} />
+      ))}
+    </>
+  );
+}
+
+export function FactList({ facts }: { facts: readonly Fact[] }) {
+  if (facts.length === 0) return null;
+  return (
+    <dl>
+      {facts.map(({ word, lines }) => (
+        <>
+          <dt>{word}</dt>
+          {lines.map(([said, colour]) => (
+            <dd>
+              {colour && <span class="swatch" style={{ background: colour }} />}
+              {said}
+            </dd>
+          ))}
+        </>
+      ))}
+    </dl>
+  );
+}

@@ -1,0 +1,30 @@
+// What is shown and what isn't.
+import type { Layer } from "../document";
+import * as state from "../state";
+import { turned } from "./choosing";
+import { LAYERS } from "./words";
+
+export function Layers() {
+  const model = state.model.value;
+  if (!model) return null;
+  const there = (Object.keys(LAYERS) as Layer[]).filter((layer) =>
+    layer === "fittings"
+      ? model.fittings.length > 0
+      : model.parts.some((part) => part.layer === layer),
+  );
+  return (
+    <fieldset>
+      <legend>Shown</legend>
+      {there.map((layer) => (
+        <label>
+          <input
+            type="checkbox"
+            checked={!state.hidden.value.has(layer)}
+            onChange={() => (state.hidden.value = turned(state.hidden.value, layer))}
+          />
+          {LAYERS[layer]}
+        </label>
+      ))}
+    </fieldset>
+  );
+}

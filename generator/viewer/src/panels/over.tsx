@@ -1,0 +1,89 @@
+// What lies over the picture: messages, and what isn't as it seems.
+import type { Trouble } from "../document";
+import * as state from "../state";
+import { Sign } from "./sign";
+
+export function Over() {
+  const aside = state.aside.value.size;
+  return (
+    <div class="over">
+      {aside > 0 && (
+        <p class="strip">
+          {aside === 1 ? "1 part is" : `${aside} parts are`} out of sight
+          <button type="button" onClick={() => (state.aside.value = new Set())}>
+            Show all
+          </button>
+        </p>
+      )}
+      <div role="alert">
+        {state.troubles.value.length > 0 && <Broken troubles={state.troubles.value} />}
+        {state.live.value === "gone" && <Gone />}
+        {state.refused.value && <Refused />}
+      </div>
+    </div>
+  );
+}
+
+function Broken({ troubles }: { troubles: readonly Trouble[] }) {
+  const count = troubles.length === 1 ? "one thing is" : `${troubles.length} things are`;
+  return (
+    <div class="banner">
+      <h2>
+        <Sign severity="error" />
+        The file as it is now makes no unit: {count} wrong
+      </h2>
+      <ul class="plain">
+        {troubles.map((each) => (
+          <li>
+            {each.line !== null && (
+              <strong>
+                Line {each.line}
+                {each.column !== null && `, column ${each.column}`}:{" "}
+              </strong>
+            )}
+            {each.message}
+            {each.remedy && (
+              <>
+                <br />
+                {each.remedy}
+              </>
+            )}
+          </li>
+        ))}
+      </ul>
+      {state.model.value && (
+        <p class="small">What is shown is of the last file that made a unit.</p>
+      )}
+    </div>
+  );
+}
+
+function Gone() {
+  return (
+    <div class="banner">
+      <h2>
+        <Sign severity="error" />
+        The server of this page is gone
+      </h2>
+      <p>
+        The page doesn't follow the file any more. Run the command in the terminal again. As soon as
+        the server answers at this address, the page goes on by itself.
+      </p>
+    </div>
+  );
+}
+
+function Refused() {
+  return (
+    <div class="banner">
+      <h2>
+        <Sign severity="warning" />
+        Not written to the file
+      </h2>
+      <p>{state.refused.value}</p>
+      <button type="button" onClick={() => (state.refused.value = "")}>
+        Understood
+      </button>
+    </div>
+  );
+}
