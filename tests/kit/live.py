@@ -26,6 +26,8 @@ class Server:
     heard: list[dict[str, Any]] = field(default_factory=list)
 
     def tell(self, **message: Any) -> None:
+        while not self.sockets:
+            self.page.wait_for_timeout(10)
         for socket in self.sockets:
             socket.send(json.dumps(message))
 
@@ -50,13 +52,10 @@ def live(browser: Browser, size: dict[str, int] = DESKTOP, **more: Any) -> Itera
         server = Server(page)
 
         def met(socket: WebSocketRoute) -> None:
-            server.sockets.append(socket)
+            server.sockets[:] = [socket]
             socket.on_message(lambda text: server.heard.append(json.loads(text)))
 
         page.route_web_socket("**/socket", met)
         page.route(_ADDRESS, lambda each: each.fulfill(body=html, content_type="text/html"))
         page.goto(_ADDRESS)
-        page.wait_for_timeout(1)
-        while not server.sockets:
-            page.wait_for_timeout(10)
         yield server

@@ -8,25 +8,11 @@ from dataclasses import asdict
 import pytest
 from playwright.sync_api import Browser
 
-import rodwright
-from kit.browser import chromium
 from kit.live import Server, live
-from rodwright.jobs.new import model_path
+from kit.told import details, finding, sheet
 from rodwright.page import document as page
-from rodwright.page.model import model_of
 
 pytestmark = pytest.mark.xdist_group("browser")
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as started:
-        yield started
-
-
-@pytest.fixture(scope="module")
-def dresser() -> page.Model:
-    return model_of(rodwright.set_out(rodwright.read_spec(model_path("pottery-dresser"))))
 
 
 @pytest.fixture
@@ -37,13 +23,9 @@ def server(browser: Browser, dresser: page.Model) -> Iterator[Server]:
         yield there
 
 
-def _finding(severity: str, *parts: str) -> dict[str, object]:
-    return asdict(page.Told(severity, f"{severity} rule", f"A {severity}.", "Mend it.", parts, ""))
-
-
 def test_a_finding_lights_its_parts_up_and_out_again(server: Server, dresser: page.Model) -> None:
     one, two, *_ = [part.ref for part in dresser.parts]
-    server.sections(findings=[_finding("note", one), _finding("error", two), _finding("caution")])
+    server.sections(findings=[finding("note", one), finding("error", two), finding("caution")])
     findings = server.page.get_by_role("tabpanel").get_by_role("listitem")
     findings.nth(2).wait_for()
     assert [text.split(":")[0] for text in findings.all_inner_texts()] == [
@@ -51,7 +33,7 @@ def test_a_finding_lights_its_parts_up_and_out_again(server: Server, dresser: pa
         "Note",
         "Caution",
     ]
-    button = server.page.get_by_role("button", name="Error: A error.")
+    button = server.page.get_by_role("button", name="Error: a error")
     button.click()
     assert button.get_attribute("aria-pressed") == "true"
     button.click()
@@ -61,8 +43,8 @@ def test_a_finding_lights_its_parts_up_and_out_again(server: Server, dresser: pa
 def test_old_findings_are_never_shown_as_the_new_files(server: Server, dresser: page.Model) -> None:
     panel = server.page.get_by_role("tabpanel")
     panel.get_by_text("Being worked out.").wait_for()
-    server.sections(findings=[_finding("error")])
-    panel.get_by_text("A error.").wait_for()
+    server.sections(findings=[finding("error")])
+    panel.get_by_text("a error").wait_for()
     assert panel.locator(".ageing").inner_text() == ""
     server.model(dresser, 2)
     panel.get_by_text("Of the file before; being worked out anew.").wait_for()
@@ -79,7 +61,7 @@ def test_a_broken_file_tells_all_that_is_wrong_over_the_last_picture(server: Ser
     alert = server.page.get_by_role("alert")
     alert.get_by_text("Line 4, column 9: Not a length.").wait_for()
     first, second = alert.get_by_role("listitem").all_inner_texts()
-    assert first.split() == "Line 4, column 9: Not a length. Write 18 mm.".split()
+    assert first == "Line 4, column 9: Not a length.\nWrite 18 mm."
     assert second == "Line 12, column 3: No stock of this name."
     assert server.page.evaluate("stage.pieces.size") > 0
     server.tell(kind="troubles", version=3, troubles=[])
@@ -91,3 +73,78 @@ def test_the_page_says_when_its_server_is_gone(server: Server) -> None:
     told = server.page.get_by_role("alert").get_by_text("The server of this page is gone")
     told.wait_for()
     told.wait_for(state="detached")
+
+
+def test_a_chosen_part_tells_all_there_is_of_it(server: Server, dresser: page.Model) -> None:
+    server.sections(details=details(dresser))
+    shown = server.page
+    shown.get_by_role("tab", name="Parts").click()
+    part = dresser.parts[5]
+    shown.locator(f"#part-{part.ref}").dblclick()
+    panel = shown.get_by_role("tabpanel", name="Part", exact=True)
+    panel.get_by_role("heading", name=f"{part.ref} {part.name}").wait_for()
+    for text in (
+        f"{part.size} mm",
+        "birch plywood",
+        "4.2 kg",
+        "a groove 6 mm deep",
+        "Line 31: - {width: 420} # the narrow one",
+    ):
+        assert panel.get_by_text(text).is_visible()
+    panel.get_by_role("button", name=dresser.parts[0].ref, exact=True).click()
+    panel.get_by_role("heading", name=dresser.parts[0].name).wait_for()
+
+
+def test_what_is_put_out_of_sight_comes_back(server: Server, dresser: page.Model) -> None:
+    shown = server.page
+    shown.get_by_role("tab", name="Parts").click()
+    shown.locator(f"#part-{dresser.parts[0].ref}").dblclick()
+    shown.get_by_role("button", name="Show only this").click()
+    shown.get_by_text(f"{len(dresser.parts) - 1} parts are out of sight").wait_for()
+    shown.get_by_role("button", name="Show all").click()
+    shown.get_by_text("out of sight").wait_for(state="detached")
+
+
+def test_the_list_of_parts_keeps_to_what_is_sought(server: Server, dresser: page.Model) -> None:
+    shown = server.page
+    shown.get_by_role("tab", name="Parts").click()
+    shown.get_by_label("Find").fill("drawer side")
+    wanted = [part.ref for part in dresser.parts if "rawer side" in part.name]
+    shown.get_by_text(f"{len(wanted)} of {len(dresser.parts)} parts").wait_for()
+    assert len(wanted) == shown.get_by_role("option").count() > 0
+    shown.get_by_label("Find").fill("no such part")
+    shown.get_by_text(f"0 of {len(dresser.parts)} parts").wait_for()
+
+
+def test_a_row_lights_its_parts_and_a_drawing_opens_large(
+    server: Server, dresser: page.Model
+) -> None:
+    server.sections(lists=sheet(dresser))
+    shown = server.page
+    shown.get_by_role("tab", name="Lists").click()
+    row = shown.get_by_role("button", name=dresser.parts[3].ref, exact=True)
+    row.click()
+    assert row.get_attribute("aria-pressed") == "true"
+    shown.get_by_role("button", name="Enlarge: A line").click()
+    large = shown.get_by_role("dialog").get_by_role("img", name="A line")
+    before = large.bounding_box()
+    shown.get_by_role("button", name="Larger").click()
+    after = large.bounding_box()
+    assert before and after and after["width"] == pytest.approx(before["width"] * 1.5, abs=1)
+    shown.keyboard.press("Escape")
+    shown.get_by_role("dialog").wait_for(state="hidden")
+
+
+def test_nothing_is_lost_on_reload(server: Server, dresser: page.Model) -> None:
+    shown = server.page
+    shown.get_by_role("tab", name="Parts").click()
+    shown.get_by_label("Find").fill("door")
+    shown.get_by_role("option").first.click()
+    chosen = shown.get_by_role("option", selected=True).inner_text()
+    shown.get_by_role("button", name="Dimensions").click()
+    shown.reload()
+    server.model(dresser)
+    shown.get_by_role("tab", name="Parts", selected=True).wait_for()
+    assert shown.get_by_role("option", selected=True).inner_text() == chosen
+    assert shown.get_by_label("Find").input_value() == "door"
+    assert shown.get_by_role("button", name="Dimensions").get_attribute("aria-pressed") == "true"

@@ -15,12 +15,15 @@ export function choose(ref: string | null, here = false): void {
 /** A part that is chosen shows its tab; let go, the tab before it comes back. */
 export function followChoice(): () => void {
   let before = state.tab.peek();
+  let chosen = state.selected.peek();
   const stops = [
     effect(() => {
       if (state.tab.value !== "part") before = state.tab.value;
     }),
     effect(() => {
-      if (state.selected.value !== null) state.tab.value = "part";
+      if (state.selected.value === chosen) return;
+      chosen = state.selected.value;
+      if (chosen !== null) state.tab.value = "part";
       else if (state.tab.peek() === "part") state.tab.value = before;
     }),
   ];

@@ -1,14 +1,24 @@
 // The whole page.
 import { useEffect } from "preact/hooks";
 
+import { remember } from "../remember";
 import * as state from "../state";
 import { followChoice } from "./choosing";
 import { Header } from "./header";
 import { Over } from "./over";
+import { filter } from "./parts";
 import { Printed } from "./printed";
 import { Side } from "./side";
 import { Space } from "./space";
 import { Toolbar, Views } from "./toolbar";
+
+remember("selected", state.selected);
+remember("tab", state.tab);
+remember("drawer", state.drawer);
+remember("cut", state.cut);
+remember("measuring", state.measuring);
+remember("dimensioned", state.dimensioned);
+remember("filter", filter);
 
 export function Page() {
   useEffect(() => followChoice(), []);

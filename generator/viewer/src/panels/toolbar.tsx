@@ -54,7 +54,7 @@ export function Toolbar() {
         <Cut />
       </Pop>
       <Switch label="Measure" on={state.measuring} />
-      {state.sections.value.dimensions && <Switch label="Dimensions" on={state.dimensioned} />}
+      <Switch label="Dimensions" on={state.dimensioned} />
     </div>
   );
 }
