@@ -33,11 +33,13 @@ def details(model: page.Model) -> dict[str, Any]:
     first = model.parts[0].ref
     place = page.Place(31, 7, "      - {width: 420}  # the narrow one")
     one = page.Detail(
-        "birch plywood",
-        "4.2 kg",
-        "oil",
-        ("a groove 6 mm deep",),
-        (page.Joined(first, "housed 6 mm deep"),),
-        place,
+        material="birch plywood",
+        weight="4.2 kg",
+        finish="oil",
+        edges="front lipped",
+        laid=("Show face up.",),
+        workings=("a groove 6 mm deep",),
+        joined=(page.Joined(first, "housed 6 mm deep"),),
+        place=place,
     )
     return {part.ref: asdict(one) for part in model.parts}

@@ -26,6 +26,7 @@ export function PartPanel() {
         <Said word="Material" text={detail?.material} />
         <Said word="Weight" text={detail?.weight} />
         <Said word="Finish" text={detail?.finish} />
+        <Said word="Edges" text={detail?.edges} />
         <Said word="Layer" text={LAYERS[part.layer]} />
       </dl>
       <OwnNudges part={part.ref} />
@@ -84,9 +85,12 @@ function Doing({ part }: { part: Part }) {
 function Told({ detail }: { detail: Detail }) {
   return (
     <>
-      {detail.workings.length > 0 && (
+      {detail.laid.length + detail.workings.length > 0 && (
         <section>
           <h3>Workings</h3>
+          {detail.laid.map((each) => (
+            <p>{each}</p>
+          ))}
           <ul>
             {detail.workings.map((each) => (
               <li>{each}</li>

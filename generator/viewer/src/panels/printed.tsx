@@ -5,11 +5,16 @@ import * as state from "../state";
 import { FactList } from "./about";
 
 export function Printed() {
-  const picture = useRef<HTMLCanvasElement>(null);
+  const picture = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    const take = () => copy(picture.current!);
+    const take = () => picture.current!.replaceChildren(...taken());
+    const drop = () => picture.current!.replaceChildren();
     addEventListener("beforeprint", take);
-    return () => removeEventListener("beforeprint", take);
+    addEventListener("afterprint", drop);
+    return () => {
+      removeEventListener("beforeprint", take);
+      removeEventListener("afterprint", drop);
+    };
   }, []);
   const model = state.model.value;
   const words = state.words.value;
@@ -17,7 +22,7 @@ export function Printed() {
     <div class="printed">
       <h1>{model?.title}</h1>
       <p>{[model?.size, words?.maker, words?.draft].filter(Boolean).join(". ")}</p>
-      <canvas ref={picture} />
+      <div ref={picture} />
       {words?.paragraphs.map((each) => (
         <p>{each}</p>
       ))}
@@ -55,11 +60,13 @@ function PartsTable() {
 }
 
 /** A picture of the unit that printing can't lose, as what is drawn in space can be. */
-function copy(picture: HTMLCanvasElement): void {
+function taken(): HTMLCanvasElement[] {
   const { stage } = window;
-  if (!stage) return;
+  if (!stage) return [];
   stage.renderer.render(stage.scene, stage.camera);
+  const picture = document.createElement("canvas");
   picture.width = stage.canvas.width;
   picture.height = stage.canvas.height;
   picture.getContext("2d")!.drawImage(stage.canvas, 0, 0);
+  return [picture];
 }
