@@ -39,7 +39,7 @@ def details(model: page.Model) -> dict[str, Any]:
         edges="front lipped",
         laid=("Show face up.",),
         workings=("a groove 6 mm deep",),
-        joined=(page.Joined(first, "housed 6 mm deep"),),
+        joined=(page.Joined(first, f"in a housing of {first}"),),
         place=place,
     )
     return {part.ref: asdict(one) for part in model.parts}

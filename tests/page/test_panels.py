@@ -91,7 +91,7 @@ def test_a_chosen_part_tells_all_there_is_of_it(server: Server, dresser: page.Mo
         "Line 31: - {width: 420} # the narrow one",
     ):
         assert panel.get_by_text(text).is_visible()
-    panel.get_by_role("button", name=dresser.parts[0].ref, exact=True).click()
+    panel.get_by_role("button", name=f"in a housing of {dresser.parts[0].ref}").click()
     panel.get_by_role("heading", name=dresser.parts[0].name).wait_for()
 
 

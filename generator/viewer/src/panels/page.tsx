@@ -3,11 +3,11 @@ import { useEffect } from "preact/hooks";
 
 import { remember } from "../remember";
 import * as state from "../state";
+import { Measured } from "../tools/measured";
 import { followChoice } from "./choosing";
 import { Header } from "./header";
 import { Over } from "./over";
 import { filter } from "./parts";
-import { Printed } from "./printed";
 import { Side } from "./side";
 import { Space } from "./space";
 import { Toolbar, Views } from "./toolbar";
@@ -29,15 +29,15 @@ export function Page() {
       </a>
       <Header />
       <main class={state.drawer.value === "full" ? "under" : ""}>
+        <Views />
         <div class="space">
           <Space />
-          <Views />
           <Over />
         </div>
+        <Measured />
         <Toolbar />
       </main>
       <Side />
-      <Printed />
     </>
   );
 }

@@ -104,10 +104,9 @@ function Told({ detail }: { detail: Detail }) {
           <ul class="plain joined">
             {detail.joined.map(({ ref, how }) => (
               <li>
-                <button type="button" class="ref" onClick={() => choose(ref)}>
-                  {ref}
+                <button type="button" class="how" onClick={() => choose(ref)}>
+                  {how}
                 </button>
-                <span>{how}</span>
               </li>
             ))}
           </ul>
