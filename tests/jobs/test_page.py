@@ -88,6 +88,7 @@ def test_the_page_stands_alone_and_its_folder_has_a_manifest(tmp_path: Path) -> 
     assert {path.name for path in made.folder.iterdir()} == {*made.files, "manifest.json"}
     text = (made.folder / "page.html").read_text(encoding="utf-8")
     assert told(text)["model"]["title"] == "Small alcove"
+    assert [media for _, media, _ in _figures(text, "drawing")] == ["image/jpeg", "image/svg+xml"]
     assert "https://" not in re.sub(r"<script>.*?</script>", "", text, flags=re.DOTALL)
 
 
@@ -142,9 +143,12 @@ def test_the_client_reads_what_it_is_and_what_the_maker_says() -> None:
 def test_nothing_that_is_the_makers_alone_is_in_it() -> None:
     text = html_of(_spec(), _unit())
     whole = json.dumps(told(text)) + re.sub(r"<script.*?</script>", "", text, flags=re.DOTALL)
-    for secret in ("74.31", "140.10", "Hidden Lane", "Anna Lind", "Half of it", ".yaml"):
+    for secret in ("74.31", "140.10", "Hidden Lane", "Anna Lind", "Half of it", "costly", ".yaml"):
         assert secret not in whole, secret
     document = told(text)
+    for detail in document["sections"]["details"].values():
+        said = {word for word, about in detail.items() if about}
+        assert said == {"material", "weight", "finish"}
     for section in ("findings", "lists", "opening", "strength", "cutting"):
         assert document["sections"][section] is None
 
@@ -156,7 +160,7 @@ def test_a_page_is_drawn_in_the_makers_unit() -> None:
         "width: 800, height: 900, depth: 300", "width: 34, height: 40, depth: 11 1/2"
     )
     page = html_of(_spec(text), _unit(text))
-    assert told(page)["model"]["size"] == "34 × 40 × 11 1/2 in"
+    assert told(page)["model"]["size"] == "34 x 40 x 11 1/2 in"
     ((caption, media, _),) = _figures(page, "drawing")
     assert (caption, media) == ("Front and side, in inches", "image/svg+xml")
 

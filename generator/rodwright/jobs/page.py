@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import asdict, dataclass
+from dataclasses import asdict, dataclass, replace
 from io import BytesIO
 from pathlib import Path
 
@@ -11,8 +11,7 @@ from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Finding, Severity
 from rodwright.handover.families import PAGE_FILES, beside
 from rodwright.handover.output import look_before, whole_or_nothing
-from rodwright.jobs.quote.pictures import photographs_in, photographs_of
-from rodwright.page import document as page
+from rodwright.jobs.quote.pictures import drawings_of, photographs_in, photographs_of
 from rodwright.page.standing import Picture
 from rodwright.problems import ProblemsError
 from rodwright.setout import set_out
@@ -71,7 +70,8 @@ def write_page(
     draft = any(each.severity is Severity.ERROR for each in findings)
     shown, why = _photographs(unit, target, progress) if photographs else ((), "")
     progress("drawing it for the page")
-    text = html_of(spec, unit, shown, draft=draft)
+    drawn = () if shown else (_drawn(unit, progress),)
+    text = html_of(spec, unit, shown, drawn, draft=draft)
     with whole_or_nothing(
         target, ours=PAGE_FILES, beside=others, again=PAGE_FILES.fullmatch
     ) as staging:
@@ -80,9 +80,15 @@ def write_page(
 
 
 def html_of(
-    spec: SpecFile, unit: Unit, photographs: Sequence[Picture] = (), *, draft: bool = False
+    spec: SpecFile,
+    unit: Unit,
+    photographs: Sequence[Picture] = (),
+    drawings: Sequence[Picture] = (),
+    *,
+    draft: bool = False,
 ) -> str:
-    """The page of a unit that a spec makes, with these photographs.
+    """The page of a unit that a spec makes, with these photographs and, before the one with its
+    sizes, these drawings.
 
     Raises:
         ValueError: the workings of a part leave no single solid.
@@ -90,23 +96,28 @@ def html_of(
     from rodwright.page.model import model_of
     from rodwright.page.shell import page_html
     from rodwright.page.standing import standing_markup
+    from rodwright.page.telling import quick_sections
     from rodwright.page.tiles import textures_of
-    from rodwright.page.words import for_client, words_of
+    from rodwright.page.words import for_client, sections_for_client, words_of
 
     said = spec.spec.quote
     model = for_client(model_of(unit))
     words = words_of(unit, included=said.included, not_included=said.not_included, draft=draft)
-    told = {
-        "model": asdict(model),
-        "sections": asdict(page.Sections(textures=textures_of(unit))),
-        "words": asdict(words),
-    }
-    standing = standing_markup(unit.title, model.size, words, photographs, [_drawing(unit)])
+    sections = replace(sections_for_client(quick_sections(unit, {})), textures=textures_of(unit))
+    told = {"model": asdict(model), "sections": asdict(sections), "words": asdict(words)}
+    drawings = (*drawings, _elevation(unit))
+    standing = standing_markup(unit.title, model.size, words, photographs, drawings)
     about = f"{unit.title}, {model.size}"
     return page_html(unit.title, told, about=about, standing=standing, packed=True)
 
 
-def _drawing(unit: Unit) -> Picture:
+def _drawn(unit: Unit, progress: Callable[[str], object]) -> Picture:
+    """The unit as it stands, where there is no photograph of it."""
+    (drawn,) = drawings_of([unit], progress)
+    return Picture(f"{unit.title}, drawn", drawn, "image/jpeg")
+
+
+def _elevation(unit: Unit) -> Picture:
     """The front with its sizes, as a quote has it."""
     from rodwright.pictures.svg import to_svg
     from rodwright.quote.elevation import elevation

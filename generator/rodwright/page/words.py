@@ -5,10 +5,10 @@ Neither prices nor findings, nothing of the bench, and no address: a page is pas
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from rodwright.page.document import Detail, Fact, Model, Words
+from rodwright.page.document import Fact, Model, Sections, Words
 from rodwright.quote.described import facts_of
 from rodwright.unit import Unit
 
@@ -51,7 +51,11 @@ def for_client(model: Model) -> Model:
     return replace(model, parts=tuple(replace(part, stock="") for part in model.parts))
 
 
-def details_for_client(details: Mapping[str, Detail]) -> dict[str, Detail]:
-    """Of each part what it is of and how it is finished, and not how it is made or where in the
-    spec it was wished."""
-    return {ref: replace(each, workings=(), joined=(), place=None) for ref, each in details.items()}
+def sections_for_client(sections: Sections) -> Sections:
+    """How it comes apart and its dimensions; of each part what it is of and how it is finished, and
+    not how it is made or where in the spec it was wished; and nothing else."""
+    details = {
+        ref: replace(each, edges="", laid=(), workings=(), joined=(), place=None)
+        for ref, each in (sections.details or {}).items()
+    }
+    return Sections(apart=sections.apart, details=details, dimensions=sections.dimensions)

@@ -2,6 +2,7 @@ import { render } from "preact";
 
 import { Page } from "./panels/page";
 import { takeBackByKeys } from "./panels/undoing";
+import { Printed } from "./print/printed";
 import { follow } from "./socket";
 import * as state from "./state";
 import { told } from "./told";
@@ -21,6 +22,10 @@ async function begin(): Promise<void> {
   page.replaceChildren();
   document.body.classList.remove("still");
   render(<Page />, page);
+  const printed = document.createElement("div");
+  printed.id = "printed";
+  document.body.append(printed);
+  render(<Printed />, printed);
 }
 
 void begin();

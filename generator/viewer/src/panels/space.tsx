@@ -2,6 +2,7 @@
 import { effect } from "@preact/signals";
 import { useEffect, useRef, useState } from "preact/hooks";
 
+import { printing } from "../print/picture";
 import { remember, rememberSet } from "../remember";
 import { handle } from "../stage/keys";
 import { Stage } from "../stage/stage";
@@ -27,7 +28,8 @@ export function Space() {
     }
     // Tests ask where things are, and for the words of lengths.
     Object.assign(window, { stage, formatLength });
-    const stops = [handle(stage), ...following(stage), tools(stage, labels.current!)];
+    const layer = labels.current!;
+    const stops = [handle(stage), ...following(stage), tools(stage, layer), printing(stage, layer)];
     return () => stops.forEach((stop) => stop());
   }, []);
   if (blind)

@@ -1,0 +1,54 @@
+// What goes on paper instead of the page: it lies ready, so that its pictures are read by then.
+import type { Fact } from "../document";
+import * as state from "../state";
+
+/** Where the picture of the unit is put when it is printed. */
+export const PICTURE = "printed-picture";
+
+export function Printed() {
+  const model = state.model.value;
+  const words = state.words.value;
+  if (!model) return null;
+  return (
+    <>
+      <h1>{model.title}</h1>
+      <p>{[model.size, words?.maker].filter(Boolean).join(" · ")}</p>
+      {words?.draft && <p class="draft">{words.draft}</p>}
+      <div id={PICTURE} />
+      {words?.paragraphs.map((each) => (
+        <p>{each}</p>
+      ))}
+      {words && <Facts facts={words.facts} />}
+      {words && <Pictures kind="photographs" pictures={words.photographs} />}
+      {words && <Pictures kind="drawings" pictures={words.drawings} />}
+    </>
+  );
+}
+
+function Facts({ facts }: { facts: Fact[] }) {
+  return (
+    <dl>
+      {facts.map(({ word, lines }) => (
+        <div>
+          <dt>{word}</dt>
+          {lines.map(([said]) => (
+            <dd>{said}</dd>
+          ))}
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+function Pictures({ kind, pictures }: { kind: string; pictures: [string, string][] }) {
+  return (
+    <div class={kind}>
+      {pictures.map(([caption, address]) => (
+        <figure>
+          <img src={address} alt="" />
+          <figcaption>{caption}</figcaption>
+        </figure>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,174 @@
+"""The page to send where it is hard: without a network, a script, WebGL, or on a phone."""
+
+from __future__ import annotations
+
+import base64
+import re
+from collections.abc import Iterator
+from contextlib import contextmanager
+from html import unescape
+from io import BytesIO
+from pathlib import Path
+from typing import Any
+
+import pytest
+from PIL import Image
+from playwright.sync_api import Browser, Page
+from pypdf import PdfReader
+
+from kit.browser import DESKTOP, PHONE, chromium, until
+from kit.sent_pages import sent_page
+from rodwright.wishes.reading.files import parse_spec
+
+pytestmark = pytest.mark.xdist_group("browser")
+
+DRAWN = "window.stage && stage.pieces.size > 0"
+
+
+@pytest.fixture(scope="module")
+def browser() -> Iterator[Browser]:
+    with chromium() as started:
+        yield started
+
+
+@pytest.fixture(scope="module")
+def sent(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """One with doors and drawers."""
+    return sent_page("record-cabinet", tmp_path_factory.mktemp("sent"))
+
+
+@contextmanager
+def _page(browser: Browser, before: str = "", **options: Any) -> Iterator[Page]:
+    """A page in a context of its own, in which a script is run before all others."""
+    context = browser.new_context(**({"viewport": DESKTOP} | options))
+    if before:
+        context.add_init_script(before)
+    try:
+        yield context.new_page()
+    finally:
+        context.close()
+
+
+def test_it_asks_for_nothing_but_itself(browser: Browser, sent: Path) -> None:
+    asked: list[str] = []
+    with _page(browser, offline=True) as page:
+        page.on("request", lambda request: asked.append(request.url))
+        page.goto(sent.as_uri())
+        until(page, DRAWN)
+    assert {url for url in asked if not url.startswith(("data:", "blob:"))} == {sent.as_uri()}
+
+
+def test_a_page_of_sixty_parts_is_small(tmp_path: Path) -> None:
+    """Its photographs come on top: three of a phone's size are under 1.5 MB."""
+    assert sent_page("library-wall", tmp_path).stat().st_size < 3_500_000
+
+
+def test_without_its_script_it_tells_what_it_can(browser: Browser, sent: Path) -> None:
+    with _page(browser, java_script_enabled=False) as page:
+        page.goto(sent.as_uri())
+        said = page.locator("body").inner_text()
+        notice = page.get_by_text("open this page in a browser of today")
+        notice.wait_for(state="visible")
+        assert page.locator("img").count() == 1
+    for word in ("Record cabinet", "Made of", "Finish", "Weight", "in millimetres"):
+        assert word in said, word
+
+
+def test_an_older_browser_keeps_what_stands(browser: Browser, sent: Path) -> None:
+    with _page(browser, "delete window.DecompressionStream") as page:
+        page.goto(sent.as_uri())
+        page.locator("#still").wait_for(state="visible")
+        assert "Made of" in page.locator("body").inner_text()
+        assert page.locator("canvas").count() == 0
+
+
+def test_on_a_phone_a_touch_names_a_part(browser: Browser, sent: Path) -> None:
+    with _page(browser, viewport=PHONE, has_touch=True, is_mobile=True) as page:
+        page.goto(sent.as_uri())
+        until(page, DRAWN)
+        assert page.evaluate("document.documentElement.scrollWidth") <= PHONE["width"]
+        box = page.locator("canvas").first.bounding_box()
+        assert box is not None
+        middle = box["width"] / 2, box["height"] / 2
+        ref = page.evaluate("([x, y]) => stage.at(x, y)", list(middle))
+        page.touchscreen.tap(box["x"] + middle[0], box["y"] + middle[1])
+        until(page, f"document.querySelector('[role=status]')?.textContent.includes('{ref}')")
+
+
+@pytest.mark.parametrize(("paper", "size"), [("A4", (595, 842)), ("Letter", (612, 792))])
+def test_it_prints(
+    browser: Browser, sent: Path, tmp_path: Path, paper: str, size: tuple[int, int]
+) -> None:
+    with _page(browser) as page:
+        page.goto(sent.as_uri())
+        until(page, DRAWN)
+        page.wait_for_timeout(500)
+        page.pdf(path=tmp_path / "page.pdf", format=paper)
+    pages = PdfReader(tmp_path / "page.pdf").pages
+    assert 1 <= len(pages) <= 3
+    for each in pages:
+        assert tuple(each.mediabox[2:]) == pytest.approx(size, abs=2)
+    words = " ".join(each.extract_text() for each in pages)
+    for word in ("Record cabinet", "Made of", "Finish", "in millimetres"):
+        assert word in words, word
+    for button in ("Layers", "Measure", "Apart"):
+        assert button not in words, button
+    assert pages[0].images
+
+
+def test_on_paper_the_unit_fills_its_picture(browser: Browser, sent: Path) -> None:
+    with _page(browser, device_scale_factor=2) as page:
+        page.goto(sent.as_uri())
+        until(page, DRAWN)
+        page.evaluate("dispatchEvent(new Event('beforeprint'))")
+        address = page.evaluate("document.querySelector('#printed-picture canvas').toDataURL()")
+    with Image.open(BytesIO(base64.b64decode(address.partition(",")[2]))) as image:
+        grey = image.convert("L")
+    assert grey.getpixel((0, 0)) == 255
+    ink = grey.point(lambda value: 255 if value < 250 else 0).getbbox()
+    assert ink is not None
+    assert min(ink[0], ink[1], grey.width - ink[2], grey.height - ink[3]) >= 4
+    assert max(ink[0], ink[1], grey.width - ink[2], grey.height - ink[3]) <= 12
+
+
+HOSTILE = """
+title: "</title></script><!-- <img src=x onerror=alert(1)> &amp; {{7*7}}"
+made_by: {name: "<svg onload=alert(2)>", organisation: "\\"><script>alert(3)</script>"}
+size: {width: 600, height: 500, depth: 250}
+stock:
+  "<b>case</b>": {kind: sheet, material: birch plywood, thickness: 18, size: [2440, 1220]}
+carcass: {stock: "<b>case</b>"}
+quote: {included: ["</script><script>document.title='ran'</script>"]}
+"""
+TITLE = "</title></script><!-- <img src=x onerror=alert(1)>"
+
+
+@pytest.mark.parametrize("scripted", [True, False])
+def test_whatever_a_spec_says_is_text(browser: Browser, tmp_path: Path, scripted: bool) -> None:
+    file = sent_page(parse_spec(HOSTILE, "hostile.yaml"), tmp_path)
+    ran: list[str] = []
+    with _page(browser, java_script_enabled=scripted) as page:
+        page.on("dialog", lambda dialog: ran.append(dialog.message))
+        page.on("console", lambda each: ran.append(each.text) if each.type == "error" else None)
+        page.goto(file.as_uri())
+        if scripted:
+            until(page, DRAWN)
+            assert page.evaluate("[...document.scripts].length") == 2
+        assert page.title().startswith(TITLE)
+        assert page.locator("h1").first.inner_text().startswith(TITLE)
+        assert page.locator("b, svg[onload], img[src=x]").count() == 0
+        if not scripted:
+            assert "</script><script>document.title='ran'" in page.locator("body").inner_text()
+    assert not ran
+
+
+def test_its_policy_lets_nothing_else_run_or_load(sent: Path) -> None:
+    """W3C, Content Security Policy Level 3: no unsafe source, no host, only hashes and data."""
+    text = sent.read_text(encoding="utf-8")
+    found = re.search(r'http-equiv="Content-Security-Policy" content="([^"]*)"', text)
+    assert found is not None
+    rules = dict(each.strip().split(" ", 1) for each in unescape(found[1]).split(";"))
+    assert rules["default-src"] == rules["connect-src"] == "'none'"
+    assert rules["img-src"] == "data: blob:"
+    for rule in ("script-src", "style-src"):
+        assert re.fullmatch(r"'sha256-[A-Za-z0-9+/=]+'", rules[rule])
