@@ -27,7 +27,7 @@ def array(content: bytes, accessor: int) -> np.ndarray[Any, Any]:
     access = tree["accessors"][accessor]
     view = tree["bufferViews"][access["bufferView"]]
     start = 28 + struct.unpack_from("<I", content, 12)[0] + view.get("byteOffset", 0)
-    kind = {5125: "<u4", 5126: "<f4"}[access["componentType"]]
+    kind = {5123: "<u2", 5125: "<u4", 5126: "<f4"}[access["componentType"]]
     columns = {"SCALAR": 1, "VEC3": 3}[access["type"]]
     flat = np.frombuffer(content, kind, access["count"] * columns, start)
     return flat.reshape(-1, columns)

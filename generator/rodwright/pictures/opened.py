@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from rodwright.geometry import Vector
-from rodwright.unit import Part, Placement, Slide, Swing, Unit
+from rodwright.unit import Motion, Part, Placement, Slide, Swing, Unit
 
 SQUARE = 90.0
 """Doors are pictured open to a right angle at most, whatever their hinges allow."""
@@ -16,24 +16,44 @@ LEAST_DRAWN, MOST_DRAWN = 0.3, 0.75
 looks into each."""
 
 
+def opened_motions(unit: Unit) -> tuple[Motion, ...]:
+    """The motions of a unit as far as they are pictured open."""
+    drawn = dict(_drawn(unit))
+    return tuple(
+        _to_square(motion) if isinstance(motion, Swing) else _shortened(motion, drawn[motion])
+        for motion in unit.motions
+    )
+
+
 def opened(unit: Unit) -> Unit:
     """The same unit with every door and drawer open; equal where nothing moves.
 
     Joints and clearances are those of the closed unit.
     """
     moved: dict[str, Part] = {}
-    for motion in unit.motions:
-        if isinstance(motion, Swing):
-            for ref in motion.refs:
-                moved[ref] = _turned(unit.part(ref), motion)
-    for slide, share in _drawn(unit):
-        for ref in slide.refs:
-            moved[ref] = _drawn_out(unit.part(ref), slide.travel, share)
+    for motion in opened_motions(unit):
+        for ref in motion.refs:
+            moved[ref] = _moved(unit.part(ref), motion)
     return replace(unit, parts=tuple(moved.get(part.ref, part) for part in unit.parts))
 
 
+def _to_square(swing: Swing) -> Swing:
+    return replace(swing, angle=math.copysign(min(abs(swing.angle), SQUARE), swing.angle))
+
+
+def _shortened(slide: Slide, share: float) -> Slide:
+    x, y, z = slide.travel
+    return replace(slide, travel=(share * x, share * y, share * z))
+
+
+def _moved(part: Part, motion: Motion) -> Part:
+    if isinstance(motion, Swing):
+        return _turned(part, motion)
+    return _drawn_out(part, motion.travel)
+
+
 def _turned(part: Part, swing: Swing) -> Part:
-    angle = math.radians(math.copysign(min(abs(swing.angle), SQUARE), swing.angle))
+    angle = math.radians(swing.angle)
     # A right angle's cosine isn't quite nothing in floating point; square parts stay square.
     cosine, sine = round(math.cos(angle), 12), round(math.sin(angle), 12)
 
@@ -67,7 +87,7 @@ def _drawn(unit: Unit) -> Iterator[tuple[Slide, float]]:
             yield slide, LEAST_DRAWN + (MOST_DRAWN - LEAST_DRAWN) * share
 
 
-def _drawn_out(part: Part, travel: Vector, share: float) -> Part:
+def _drawn_out(part: Part, travel: Vector) -> Part:
     x, y, z = part.placement.origin
-    origin = (x + share * travel[0], y + share * travel[1], z + share * travel[2])
+    origin = (x + travel[0], y + travel[1], z + travel[2])
     return replace(part, placement=replace(part.placement, origin=origin))
