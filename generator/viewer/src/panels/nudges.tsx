@@ -2,7 +2,19 @@
 import type { Nudge } from "../document";
 import * as state from "../state";
 import { isLit, light } from "./choosing";
-import { type Draft, begin, drafts, figure, letGo, offered, said, shown, tried } from "./trying";
+import {
+  type Draft,
+  begin,
+  drafts,
+  enter,
+  figure,
+  letGo,
+  offered,
+  said,
+  shown,
+  tried,
+  typed,
+} from "./trying";
 import { takeBack } from "./undoing";
 
 export function Nudges() {
@@ -111,15 +123,10 @@ function Also({ also }: { also: readonly string[] }) {
 
 function Field(props: { id: string; nudge: Nudge; draft: Draft | undefined }) {
   const { nudge } = props;
-  const written = (event: { currentTarget: HTMLInputElement }) => {
-    const text = event.currentTarget.value.trim();
-    begin(nudge);
-    if (text !== "" && text !== shown(nudge)) tried(nudge, text, null);
-    letGo(nudge);
-  };
-  const back = (event: KeyboardEvent & { currentTarget: HTMLInputElement }) => {
+  const done = (event: KeyboardEvent & { currentTarget: HTMLInputElement }) => {
+    if (event.key === "Enter") enter(nudge);
     if (event.key !== "Escape") return;
-    event.currentTarget.value = shown(nudge);
+    typed(nudge, null);
     event.stopPropagation();
   };
   return (
@@ -131,8 +138,9 @@ function Field(props: { id: string; nudge: Nudge; draft: Draft | undefined }) {
       autocomplete="off"
       spellcheck={false}
       value={props.draft?.text ?? shown(nudge)}
-      onChange={written}
-      onKeyDown={back}
+      onInput={(event) => typed(nudge, event.currentTarget.value)}
+      onBlur={() => enter(nudge)}
+      onKeyDown={done}
     />
   );
 }

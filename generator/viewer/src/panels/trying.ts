@@ -59,6 +59,23 @@ export function letGo(nudge: Nudge): void {
   window.setTimeout(() => drop(nudge.key, draft.text), PATIENCE);
 }
 
+/** A figure is being written in its field: nothing is sent yet; null gives it up. */
+export function typed(nudge: Nudge, text: string | null): void {
+  if (text === null) forget(nudge.key);
+  else put(nudge.key, { text, number: null, settled: false });
+}
+
+/** What was written in a field is meant. */
+export function enter(nudge: Nudge): void {
+  const draft = drafts.value.get(nudge.key);
+  if (!draft || draft.settled) return;
+  const text = draft.text.trim();
+  if (text === "" || text === shown(nudge)) return forget(nudge.key);
+  begin(nudge);
+  tried(nudge, text, null);
+  letGo(nudge);
+}
+
 function send(key: string): void {
   const now = sending.get(key)!;
   const text = drafts.value.get(key)?.text;
@@ -75,7 +92,10 @@ function put(key: string, draft: Draft): void {
 
 function drop(key: string, text?: string): void {
   const draft = drafts.peek().get(key);
-  if (!draft?.settled || (text !== undefined && draft.text !== text)) return;
+  if (draft?.settled && (text === undefined || draft.text === text)) forget(key);
+}
+
+function forget(key: string): void {
   const rest = new Map(drafts.peek());
   rest.delete(key);
   drafts.value = rest;

@@ -1,10 +1,12 @@
 // Changes taken back and made again, by button or key.
 import { wish } from "../socket";
 import * as state from "../state";
+import { drafts } from "./trying";
 
+/** Whether there is anything to take back the server knows best: the last change may be on its way. */
 export function takeBack(kind: "undo" | "redo"): void {
-  if (!state.undo.value[kind]) return;
   state.refused.value = "";
+  drafts.value = new Map();
   wish({ kind });
 }
 

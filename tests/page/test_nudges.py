@@ -1,0 +1,69 @@
+"""Figures tried on the page, whatever its server does."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import asdict, replace
+
+import pytest
+from playwright.sync_api import Browser, expect
+
+from kit.browser import chromium
+from kit.live import live
+from rodwright.page.document import Nudge
+
+pytestmark = pytest.mark.xdist_group("browser")
+SMALL = {"width": 900, "height": 640}
+
+
+@pytest.fixture(scope="module")
+def browser() -> Iterator[Browser]:
+    with chromium() as started:
+        yield started
+
+
+def test_the_file_is_written_at_intervals_and_last_of_all_what_was_last(browser: Browser) -> None:
+    nudge = Nudge("size/width", "Overall", "width", "800", "mm", 800.0, 400.0, 1200.0, 1.0, 3)
+    with live(browser, SMALL) as server:
+        server.tell(kind="nudges", version=7, nudges=[asdict(nudge)], undo=False, redo=False)
+        server.page.get_by_role("tab", name="Figures").click()
+        server.page.get_by_role("slider", name="Overall: width").evaluate(
+            """(slider) => {
+                slider.dispatchEvent(new PointerEvent("pointerdown"));
+                for (let at = 801; at <= 850; at++) {
+                    slider.value = at;
+                    slider.dispatchEvent(new Event("input", { bubbles: true }));
+                }
+                slider.dispatchEvent(new Event("change", { bubbles: true }));
+            }"""
+        )
+        for _ in range(600):
+            if len(server.heard) == 2:
+                break
+            server.page.wait_for_timeout(50)
+        first, last = server.heard
+        assert (first["value"], last["value"]) == ("801", "850")
+        assert first["drag"] == last["drag"] != ""
+        assert first["version"] == last["version"] == 7
+
+
+def test_what_is_being_written_stays_while_the_file_changes(browser: Browser) -> None:
+    nudge = Nudge("size/width", "Overall", "width", "800", "mm", 800.0, 400.0, 1200.0, 1.0, 3)
+    with live(browser, SMALL) as server:
+        server.tell(kind="nudges", version=1, nudges=[asdict(nudge)], undo=False, redo=False)
+        server.page.get_by_role("tab", name="Figures").click()
+        written = server.page.get_by_role("textbox")
+        written.fill("75")
+        now = asdict(replace(nudge, value="810", number=810.0, line=4))
+        server.tell(kind="nudges", version=2, nudges=[now], undo=False, redo=False)
+        server.page.get_by_text("line 4").wait_for()
+        assert written.input_value() == "75"
+        written.press("Escape")
+        assert written.input_value() == "810"
+        written.fill("750")
+        written.press("Enter")
+        written.blur()
+        expect(written).to_have_value("750")
+        server.tell(kind="refused", message="Somebody else was faster.")
+        expect(written).to_have_value("810")
+        assert [(each["value"], each["version"]) for each in server.heard] == [("750", 2)]
