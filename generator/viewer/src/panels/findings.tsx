@@ -27,6 +27,12 @@ export function Findings() {
   );
 }
 
+/** Light the parts of a finding up and mark its place, or let go of both. */
+function point(finding: Told): void {
+  light(finding.parts);
+  state.pointed.value = isLit(finding.parts) ? finding : null;
+}
+
 function Finding({ finding }: { finding: Told }) {
   const { severity, parts } = finding;
   const said = (
@@ -41,7 +47,12 @@ function Finding({ finding }: { finding: Told }) {
   return (
     <li class={severity}>
       {parts.length > 0 ? (
-        <button type="button" class="said" aria-pressed={isLit(parts)} onClick={() => light(parts)}>
+        <button
+          type="button"
+          class="said"
+          aria-pressed={isLit(parts)}
+          onClick={() => point(finding)}
+        >
           {said}
         </button>
       ) : (

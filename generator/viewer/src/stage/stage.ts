@@ -48,6 +48,7 @@ export class Stage {
   };
   private changed: readonly string[] = [];
   private telling = 0;
+  private around: readonly Vector3[] = [];
   private asked = 0;
   private last = 0;
 
@@ -136,6 +137,12 @@ export class Stage {
   light(refs: readonly string[], selected: string | null): void {
     this.lighting = { refs, selected };
     this.lightUp();
+  }
+
+  /** Have these points in the picture, too. */
+  surround(points: readonly Vector3[]): void {
+    this.around = points;
+    this.stand();
   }
 
   /** Look from one of the standard views. */
@@ -244,7 +251,7 @@ export class Stage {
       .filter((piece) => piece.group.visible)
       .flatMap((piece) => cornersOf(piece));
     this.lamps.light(this.pieces.values(), points);
-    this.eye.see(points);
+    this.eye.see([...points, ...this.around]);
     for (const each of this.afterMove) each();
     this.draw();
   }

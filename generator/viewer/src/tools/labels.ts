@@ -1,5 +1,6 @@
 // Words over the canvas: each frame they are put beside what they are of, so that none lies on
 // another or is cut off; those that find no place aren't shown.
+import type { Ink } from "./ink";
 import type { Spot } from "./sight";
 
 export interface Label {
@@ -9,8 +10,16 @@ export interface Label {
   text: string;
   /** Where it may stand, best first. */
   spots: readonly Spot[];
-  /** Centred on its spot, or beside it as words are beside a pointer. */
-  stands: "on" | "beside";
+  /** Centred on its spot, beside it as words are beside a pointer, or clear of a line there. */
+  stands: "on" | "beside" | Clear;
+  /** What is drawn with it, if it has a place; told where its middle is. */
+  lines?: (ink: Ink, words: Spot) => void;
+  /** What stands instead of it, with the same words, if it has no place. */
+  instead?: Label;
+}
+/** A direction square to a line, of length 1. */
+export interface Clear {
+  clear: Spot;
 }
 
 interface Shown {
@@ -37,18 +46,18 @@ export class Labels {
   constructor(private readonly layer: HTMLElement) {}
 
   /** Show these labels and no others; those that come first have their places first. */
-  place(labels: readonly Label[]): void {
-    const taken: Box[] = [];
-    const { clientWidth: width, clientHeight: height } = this.layer;
+  place(labels: readonly Label[], ink: Ink): void {
+    const taken = this.covered();
     const wanted = labels.map((label) => [label, this.worded(label)] as const);
     for (const [label, shown] of wanted) {
-      const free = boxes(label, shown).find(
-        (box) => inside(box, width, height) && !taken.some((other) => touch(box, other)),
-      );
-      shown.element.hidden = !free;
-      if (!free) continue;
-      taken.push(free);
-      shown.element.style.transform = `translate(${Math.round(free.left)}px, ${Math.round(free.top)}px)`;
+      const found = this.found(label, shown, taken);
+      shown.element.hidden = !found;
+      if (!found) continue;
+      const { box, as } = found;
+      taken.push(box);
+      const [x, y] = [Math.round(box.left), Math.round(box.top)];
+      shown.element.style.transform = `translate(${x}px, ${y}px)`;
+      as.lines?.(ink, { x: box.left + box.width / 2, y: box.top + box.height / 2 });
     }
     const kept = new Set(labels.map((label) => label.key));
     for (const [key, shown] of this.shown) {
@@ -59,7 +68,32 @@ export class Labels {
   }
 
   clear(): void {
-    this.place([]);
+    for (const { element } of this.shown.values()) element.remove();
+    this.shown.clear();
+  }
+
+  /** Where a label may stand that nothing else has taken, and as which. */
+  private found(label: Label, shown: Shown, taken: readonly Box[]): { box: Box; as: Label } | null {
+    const { clientWidth: width, clientHeight: height } = this.layer;
+    for (let as: Label | undefined = label; as; as = as.instead) {
+      const box = boxes(as, shown).find(
+        (each) => inside(each, width, height) && !taken.some((other) => touch(each, other)),
+      );
+      if (box) return { box, as };
+    }
+    return null;
+  }
+
+  /** What else lies over the canvas: buttons and messages. */
+  private covered(): Box[] {
+    const space = this.layer.getBoundingClientRect();
+    const others = [...(this.layer.parentElement?.children ?? [])].filter(
+      (each) => each !== this.layer && each.tagName !== "CANVAS",
+    );
+    return others.map((each) => {
+      const { left, top, width, height } = each.getBoundingClientRect();
+      return { left: left - space.left, top: top - space.top, width, height };
+    });
   }
 
   private worded(label: Label): Shown {
@@ -82,13 +116,15 @@ export class Labels {
 }
 
 function boxes(label: Label, { width, height }: Shown): Box[] {
-  if (label.stands === "on")
-    return label.spots.map(({ x, y }) => ({
-      left: x - width / 2,
-      top: y - height / 2,
-      width,
-      height,
-    }));
+  const on = ({ x, y }: Spot) => ({ left: x - width / 2, top: y - height / 2, width, height });
+  if (label.stands === "on") return label.spots.map(on);
+  if (label.stands !== "beside") {
+    const { x, y } = label.stands.clear;
+    const off = (Math.abs(x) * width + Math.abs(y) * height) / 2 + BESIDE / 2;
+    return label.spots.flatMap((spot) =>
+      [off, -off].map((by) => on({ x: spot.x + x * by, y: spot.y + y * by })),
+    );
+  }
   return label.spots.flatMap(({ x, y }) =>
     [y + BESIDE, y - BESIDE - height].flatMap((top) =>
       [x + BESIDE, x - BESIDE - width, x - width / 2].map((left) => ({ left, top, width, height })),

@@ -6,7 +6,7 @@ import type { Piece } from "../stage/piece";
 import * as state from "../state";
 import type { Mark, Measure, Measured } from "../state";
 import type { Ink } from "./ink";
-import type { Label } from "./labels";
+import type { Clear, Label } from "./labels";
 import { formatMeasured } from "./lengths";
 import type { Sight, Spot } from "./sight";
 import { placeOf, type Snap, snapAt } from "./snapping";
@@ -92,10 +92,10 @@ export class Measuring {
       const measured = this.measured(measure);
       if (!measured) return;
       told.push(measured);
-      const spots = this.drawn(ink, snapOf(measure.from), snapOf(measure.to));
+      const { spots, clear } = this.drawn(ink, snapOf(measure.from), snapOf(measure.to));
       const { width, depth, height } = measured.along;
       const text = `${measured.distance}\nwidth ${width}, depth ${depth}, height ${height}`;
-      labels.push({ key: `measure ${number}`, kind: "measure", text, spots, stands: "on" });
+      labels.push({ key: `measure ${number}`, kind: "measure", text, spots, stands: { clear } });
     });
     if (JSON.stringify(told) !== JSON.stringify(state.measured.peek())) state.measured.value = told;
     if (this.from) labels.unshift(...this.pointed(ink, "from", this.from));
@@ -121,20 +121,23 @@ export class Measuring {
     return [{ key, kind: "measure", text: said(snap), spots: [spot], stands: "beside" }];
   }
 
-  /** The line between two points; where words to it may stand. */
-  private drawn(ink: Ink, from: Snap, to: Snap): Spot[] {
+  /** The line between two points; where words to it may stand, and which way is clear of it. */
+  private drawn(ink: Ink, from: Snap, to: Snap): Clear & { spots: Spot[] } {
     const ends = [from, to].map((snap) => {
       const place = placeOf(this.sight, snap);
       return place && this.sight.spot(place);
     });
     const [one, other] = ends;
-    if (!one || !other) return [];
+    if (!one || !other) return { spots: [], clear: { x: 0, y: 1 } };
     ink.line("measure", one, other);
     for (const end of [one, other]) ink.ring("measure", end, RING / 2);
-    return [0.5, 0.35, 0.65, 0.2, 0.8].map((share) => ({
+    const length = Math.hypot(other.x - one.x, other.y - one.y) || 1;
+    const clear = { x: (one.y - other.y) / length, y: (other.x - one.x) / length };
+    const spots = [0.5, 0.35, 0.65, 0.2, 0.8].map((share) => ({
       x: one.x + (other.x - one.x) * share,
       y: one.y + (other.y - one.y) * share,
     }));
+    return { spots, clear };
   }
 
   private measured({ from, to }: Measure): Measured | null {

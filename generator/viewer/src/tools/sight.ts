@@ -62,16 +62,27 @@ export class Sight {
     return hit ? { ref: hit.object.userData["ref"] as string, point: hit.point } : null;
   }
 
-  /** Whether nothing stands before a point; `but` is a part that doesn't count. */
-  sees(point: three.Vector3, but: string | null = null): boolean {
+  /** Whether nothing stands before a point. */
+  sees(point: three.Vector3): boolean {
     const spot = this.spot(point);
     if (!spot || this.isCutAway(point)) return false;
-    const far = this.line(spot).origin.distanceTo(point) - HIDES;
-    return !this.met().some((hit) => hit.distance < far && hit.object.userData["ref"] !== but);
+    return this.meetsNothing(this.line(spot).origin.distanceTo(point));
+  }
+
+  /** Whether nothing stands between an eye and a point. */
+  isClear(eye: three.Vector3, point: three.Vector3): boolean {
+    const way = point.clone().sub(eye);
+    const far = way.length();
+    this.ray.set(eye, way.normalize());
+    return !this.isCutAway(point) && this.meetsNothing(far);
   }
 
   isCutAway(point: three.Vector3): boolean {
     return this.stage.clipping.some((plane) => plane.distanceToPoint(point) < -1e-3);
+  }
+
+  private meetsNothing(far: number): boolean {
+    return !this.met().some((hit) => hit.distance < far - HIDES);
   }
 
   private met(): three.Intersection[] {

@@ -5,10 +5,13 @@ import { effect } from "@preact/signals";
 import { remember } from "../remember";
 import type { Stage } from "../stage/stage";
 import * as state from "../state";
+import { Cutting } from "./cutting";
+import { Dimensioning } from "./dimensioning";
 import { Ink } from "./ink";
 import { handleKeys } from "./keys";
 import { Labels } from "./labels";
 import { Measuring } from "./measuring";
+import { Revealing } from "./revealing";
 import { said, Selecting } from "./selecting";
 import { Sight } from "./sight";
 import { hearTouches } from "./touching";
@@ -22,6 +25,9 @@ export function tools(stage: Stage, layer: HTMLElement): () => void {
   const labels = new Labels(layer);
   const selecting = new Selecting(sight);
   const measuring = new Measuring(sight);
+  const cutting = new Cutting(sight);
+  const dimensioning = new Dimensioning(sight);
+  const revealing = new Revealing(sight);
   const { say, remove } = voice(layer);
 
   const stops = [
@@ -37,10 +43,19 @@ export function tools(stage: Stage, layer: HTMLElement): () => void {
     }),
     handleKeys(stage.canvas, selecting, measuring, say),
     stage.onDraw(() => {
+      cutting.frame();
       ink.begin();
-      labels.place([...measuring.labels(ink), ...selecting.labels()]);
+      const all = [measuring.labels(ink), revealing.labels(), selecting.labels()];
+      labels.place([...all.flat(), ...dimensioning.labels()], ink);
       ink.end();
     }),
+    following(stage.afterMove, () => {
+      cutting.renew();
+      dimensioning.renew();
+    }),
+    effect(() => cutting.set(state.cut.value)),
+    effect(() => stage.surround(dimensioning.reach())),
+    effect(() => revealing.lit(state.lit.value)),
     effect(() => {
       const part = state.model.value?.parts.find((each) => each.ref === state.selected.value);
       say(part ? said(part) : "");
@@ -55,14 +70,22 @@ export function tools(stage: Stage, layer: HTMLElement): () => void {
       measuring.hovered(null);
     }),
     effect(() => {
-      void state.measures.value;
+      void [state.measures.value, state.dimensioned.value, state.pointed.value];
+      void state.sections.value.dimensions;
       stage.draw();
     }),
     remove,
+    () => cutting.dispose(),
+    () => dimensioning.stop(),
     () => ink.remove(),
     () => labels.clear(),
   ];
   return () => stops.forEach((stop) => stop());
+}
+
+function following(calls: Set<() => void>, call: () => void): () => void {
+  calls.add(call);
+  return () => calls.delete(call);
 }
 
 /** Says to those who can't see it what is done at the unit (WAI-ARIA 1.2: status). */

@@ -1,0 +1,113 @@
+// Parts that light up are brought into sight, and the place of a finding is marked.
+import { Vector3 } from "three";
+
+import * as state from "../state";
+import type { Ink } from "./ink";
+import type { Label } from "./labels";
+import type { Sight } from "./sight";
+import { topologyOf } from "./topology";
+
+/** Of a part so many points are looked for; parts count as seen if such a share is. */
+const POINTS = 6;
+const SEEN = 0.25;
+/** Of many parts only so many are looked for. */
+const PARTS = 4;
+/** How much a view near to that of now is worth, beside the share that is seen. */
+const NEAR = 0.1;
+/** Pixels. */
+const RING = 8;
+const AWAY = 60;
+const WAYS = ways();
+
+export class Revealing {
+  constructor(private readonly sight: Sight) {}
+
+  /** What is lit has changed: another finding's mark goes, and the parts come into sight. */
+  lit(refs: readonly string[]): void {
+    if (state.pointed.peek()?.parts !== refs) state.pointed.value = null;
+    this.reveal(refs);
+  }
+
+  /** Bring parts into sight: their layers are shown, and the eye goes where they are seen. */
+  private reveal(refs: readonly string[]): void {
+    const layers = new Set(state.hidden.peek());
+    const aside = new Set(state.aside.peek());
+    for (const part of state.model.peek()?.parts ?? []) {
+      if (!refs.includes(part.ref)) continue;
+      layers.delete(part.layer);
+      aside.delete(part.ref);
+    }
+    if (layers.size < state.hidden.peek().size) state.hidden.value = layers;
+    if (aside.size < state.aside.peek().size) state.aside.value = aside;
+    this.turn(refs);
+  }
+
+  /** The mark of the finding that is pointed at, and its words. */
+  labels(): Label[] {
+    const told = state.pointed.peek();
+    const known = told && state.sections.peek().findings?.includes(told);
+    if (!told || !known || told.at.length !== 3) return [];
+    const place = new Vector3(...(told.at as [number, number, number]));
+    // It goes with the part it is of.
+    const piece = this.sight.stage.pieces.get(told.parts[0] ?? "");
+    const spot = this.sight.spot(piece ? place.applyMatrix4(piece.moved()) : place);
+    if (!spot) return [];
+    const lines = (ink: Ink, words: { x: number; y: number }) => {
+      ink.line("leader", words, spot);
+      ink.ring("leader", spot, RING);
+    };
+    const spots = [-AWAY, AWAY].flatMap((y) =>
+      [AWAY, -AWAY].map((x) => ({ x: spot.x + x, y: spot.y + y })),
+    );
+    const text = `${told.severity}: ${told.rule}`;
+    return [{ key: "finding", kind: "finding", text, spots, stands: "on", lines }];
+  }
+
+  private turn(refs: readonly string[]): void {
+    const { stage } = this.sight;
+    const points = refs.slice(0, PARTS).flatMap((ref) => this.pointsOf(ref));
+    if (!points.length || this.share(points, stage.camera.position) >= SEEN) return;
+    // From where most is seen, rather near to where one looks from now.
+    const { target } = stage.controls;
+    const from = stage.camera.position.clone().sub(target);
+    const away = from.length();
+    const worths = WAYS.map((way) => {
+      const eye = target.clone().addScaledVector(way, away);
+      return this.share(points, eye) + (NEAR * way.dot(from)) / away;
+    });
+    const best = WAYS[worths.indexOf(Math.max(...worths))]!;
+    if (this.share(points, target.clone().addScaledVector(best, away)) > 0) stage.turn(best);
+  }
+
+  /** The share of points that are seen from a place. */
+  private share(points: readonly Vector3[], eye: Vector3): number {
+    return points.filter((point) => this.sight.isClear(eye, point)).length / points.length;
+  }
+
+  /** Points of a part's outside, unit frame. */
+  private pointsOf(ref: string): Vector3[] {
+    const piece = this.sight.stage.pieces.get(ref);
+    if (!piece) return [];
+    const { points, triangles } = topologyOf(piece.mesh.geometry);
+    const count = triangles.length / 3;
+    const step = Math.max(1, Math.floor(count / POINTS));
+    const middles: Vector3[] = [];
+    for (let at = 0; at < count && middles.length < POINTS; at += step) {
+      const middle = new Vector3();
+      for (let corner = 0; corner < 3; corner++) middle.add(points[triangles[3 * at + corner]!]!);
+      middles.push(middle.divideScalar(3).applyMatrix4(piece.group.matrix));
+    }
+    return middles;
+  }
+}
+
+/** Where one may look from: all round, from below, level and from above. */
+function ways(): Vector3[] {
+  return [25, -20, 60].flatMap((rise) =>
+    [0, 45, 90, 135, 180, 225, 270, 315].map((turn) => {
+      const [up, round] = [(rise * Math.PI) / 180, (turn * Math.PI) / 180];
+      const level = Math.cos(up);
+      return new Vector3(Math.sin(round) * level, -Math.cos(round) * level, Math.sin(up));
+    }),
+  );
+}

@@ -1,0 +1,133 @@
+"""Dimensions and the marks of findings over the unit, in a real browser."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import asdict
+from itertools import combinations
+
+import pytest
+from playwright.sync_api import Browser, Page
+
+import rodwright
+from kit.browser import DESKTOP, PHONE, chromium, until
+from kit.live import live
+from kit.pages_of import label_texts, on_screen, settle, unit_page, written
+from rodwright.jobs.new import model_path
+from rodwright.lengths import format_length
+from rodwright.page import document as told
+from rodwright.page.model import model_of
+from rodwright.page.telling.dimensions import dimensions_of
+from rodwright.unit import Unit
+
+pytestmark = pytest.mark.xdist_group("browser")
+
+
+@pytest.fixture(scope="module")
+def browser() -> Iterator[Browser]:
+    with chromium() as started:
+        yield started
+
+
+@pytest.fixture(scope="module")
+def unit() -> Unit:
+    return rodwright.set_out(rodwright.read_spec(model_path("hallway-bookcase")))
+
+
+@pytest.fixture(scope="module")
+def address(unit: Unit, tmp_path_factory: pytest.TempPathFactory) -> str:
+    sections = told.Sections(dimensions=dimensions_of(unit))
+    return written(unit, sections, tmp_path_factory.mktemp("words"))
+
+
+def _dimensioned(page: Page) -> list[str]:
+    page.get_by_role("button", name="Dimensions").click()
+    page.wait_for_timeout(400)  # what the unit hides is found out when the eye rests
+    settle(page)
+    return label_texts(page, "dimension")
+
+
+@pytest.mark.parametrize("size", [DESKTOP, PHONE])
+def test_dimensions_tell_the_units_size_and_none_lies_on_another(
+    browser: Browser, unit: Unit, address: str, size: dict[str, int]
+) -> None:
+    with unit_page(browser, address, size) as page:
+        texts = _dimensioned(page)
+        assert {format_length(each, "in") for each in unit.size} <= set(texts)
+        assert set(texts) <= {each.text for each in dimensions_of(unit)}
+        canvas = page.locator("canvas").bounding_box()
+        assert canvas is not None
+        labels = [each.bounding_box() for each in page.locator(".label:visible").all()]
+        boxes = [
+            (box["x"], box["y"], box["x"] + box["width"], box["y"] + box["height"])
+            for box in labels
+            if box is not None
+        ]
+        for left, top, right, bottom in boxes:
+            assert canvas["x"] <= left and right <= canvas["x"] + canvas["width"]
+            assert canvas["y"] <= top and bottom <= canvas["y"] + canvas["height"]
+        for one, other in combinations(boxes, 2):
+            apart_across = one[2] <= other[0] or other[2] <= one[0]
+            assert apart_across or one[3] <= other[1] or other[3] <= one[1]
+        page.get_by_role("button", name="Dimensions").click()
+        settle(page)
+        assert label_texts(page, "dimension") == []
+
+
+def test_the_chosen_part_has_its_own_dimensions(browser: Browser, unit: Unit, address: str) -> None:
+    with unit_page(browser, address) as page:
+        _dimensioned(page)
+        length, width, thickness = unit.part("SH2").blank.size
+        page.mouse.click(*on_screen(page, "SH2", (length / 2, 0.0, thickness / 2)))
+        settle(page)
+        assert page.locator(".heard").inner_text().startswith("SH2,")
+        texts = set(label_texts(page, "dimension"))
+        assert {format_length(length, "in"), format_length(width, "in")} <= texts
+        assert texts <= {format_length(each, "in") for each in (length, width, thickness)}
+
+
+def test_a_finding_turns_the_unit_so_that_its_part_is_seen_and_is_marked(
+    browser: Browser, unit: Unit
+) -> None:
+    back = told.Told(
+        severity="error",
+        rule="back too thin",
+        message="The back bends.",
+        remedy="Take a thicker one.",
+        parts=("BK1",),
+        source="",
+        at=(unit.size[0] / 2, unit.envelope.high[1], unit.size[1] / 2),
+    )
+    with live(browser, reduced_motion="reduce") as server:
+        page = server.page
+        server.model(model_of(unit))
+        server.sections(findings=[asdict(back)])
+        until(page, "window.stage && stage.pieces.size > 0")
+        # From below nothing of the back is seen.
+        page.get_by_role("button", name="Below").click()
+        settle(page)
+        before = page.evaluate("stage.camera.position.toArray()")
+        page.get_by_text("The back bends.").click()
+        until(page, "document.querySelector('.label.finding:not([hidden])') !== null")
+        assert label_texts(page, "finding") == ["error: back too thin"]
+        assert page.evaluate("stage.camera.position.toArray()") != before
+        length, width, thickness = unit.part("BK1").blank.size
+        seen = [
+            _part_at(page, on_screen(page, "BK1", (length * along, width / 2, side)))
+            for along in (0.2, 0.35, 0.65, 0.8)
+            for side in (0.0, thickness)
+        ]
+        assert seen.count("BK1") >= 2
+        page.get_by_text("The back bends.").click()
+        settle(page)
+        assert label_texts(page, "finding") == []
+
+
+def _part_at(page: Page, point: tuple[float, float]) -> str | None:
+    """The part that is seen at a point of the window."""
+    ref: str | None = page.evaluate(
+        "([x, y]) => { const box = stage.canvas.getBoundingClientRect();"
+        " return stage.at(x - box.left, y - box.top); }",
+        list(point),
+    )
+    return ref
