@@ -5,7 +5,7 @@ import * as state from "../state";
 import type { Ink } from "./ink";
 import type { Label } from "./labels";
 import type { Sight } from "./sight";
-import { topologyOf } from "./topology";
+import { weldedOf } from "./welding";
 
 /** Of a part so many points are looked for; parts count as seen if such a share is. */
 const POINTS = 6;
@@ -88,7 +88,7 @@ export class Revealing {
   private pointsOf(ref: string): Vector3[] {
     const piece = this.sight.stage.pieces.get(ref);
     if (!piece) return [];
-    const { points, triangles } = topologyOf(piece.mesh.geometry);
+    const { points, triangles } = weldedOf(piece.mesh.geometry);
     const count = triangles.length / 3;
     const step = Math.max(1, Math.floor(count / POINTS));
     const middles: Vector3[] = [];

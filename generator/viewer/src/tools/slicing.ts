@@ -1,7 +1,7 @@
 // The area in which a plane cuts a closed mesh.
 import { type BufferGeometry, type Plane, ShapeUtils, Vector2, Vector3 } from "three";
 
-import { topologyOf } from "./topology";
+import { weldedOf } from "./welding";
 
 /** A cut face, in the plane's own coordinates; holes lie within their outline. */
 export interface Area {
@@ -23,33 +23,35 @@ export function sliced(
   across: Vector3,
   up: Vector3,
 ): Area[] {
-  const { points, triangles } = topologyOf(geometry);
+  const { points, triangles } = weldedOf(geometry);
   // A point on the plane counts as before it, always: so each outline closes.
-  const before = points.map((point) => plane.distanceToPoint(point) >= 0);
-  const count = points.length;
+  const off = Float64Array.from(points, (point) => plane.distanceToPoint(point));
   const onwards = new Map<number, number>();
   const at = new Map<number, Vector2>();
   const crossing = (from: number, to: number): number => {
-    const name = Math.min(from, to) * count + Math.max(from, to);
+    const [a, b] = from < to ? [from, to] : [to, from];
+    const name = a * points.length + b;
     if (!at.has(name)) {
-      const [a, b] = [points[Math.min(from, to)]!, points[Math.max(from, to)]!];
-      const [da, db] = [plane.distanceToPoint(a), plane.distanceToPoint(b)];
-      const point = a.clone().lerp(b, da / (da - db));
+      const share = off[a]! / (off[a]! - off[b]!);
+      const point = points[a]!.clone().lerp(points[b]!, share);
       at.set(name, new Vector2(point.dot(across), point.dot(up)));
     }
     return name;
   };
   for (let first = 0; first < triangles.length; first += 3) {
-    const corners = [triangles[first]!, triangles[first + 1]!, triangles[first + 2]!] as const;
+    const before = off[triangles[first]!]! >= 0;
+    if (before === off[triangles[first + 1]!]! >= 0 && before === off[triangles[first + 2]!]! >= 0)
+      continue;
     let [enters, leaves] = [-1, -1];
     for (let side = 0; side < 3; side++) {
-      const [from, to] = [corners[side]!, corners[(side + 1) % 3]!];
-      if (before[from] === before[to]) continue;
-      if (before[to]) enters = crossing(from, to);
+      const from = triangles[first + side]!;
+      const to = triangles[first + ((side + 1) % 3)]!;
+      if (off[from]! >= 0 === off[to]! >= 0) continue;
+      if (off[to]! >= 0) enters = crossing(from, to);
       else leaves = crossing(from, to);
     }
     // With the wood to the left, seen from where the plane's normal points.
-    if (enters >= 0) onwards.set(leaves, enters);
+    onwards.set(leaves, enters);
   }
   return nested(loops(onwards).map((loop) => loop.map((name) => at.get(name)!)));
 }

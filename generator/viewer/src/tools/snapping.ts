@@ -1,5 +1,5 @@
 // What a pointer means: the corner, edge or face of a part that is seen near it.
-import { Matrix4, type Ray, Sphere, Vector3 } from "three";
+import { type Matrix4, type Ray, Vector3 } from "three";
 
 import type { Piece } from "../stage/piece";
 import type { Mark } from "../state";
@@ -17,7 +17,7 @@ interface Near extends Snap {
 /** Pixels: points whose distances differ by less are equally near. */
 const ALIKE = 1.5;
 /** Of the nearest points so many are tried for whether they are seen. */
-const TRIED = 12;
+const TRIED = 4;
 
 /** What is seen nearest a spot, within so many pixels: corners first, then edges, then faces. */
 export function snapAt(sight: Sight, spot: Spot, reach: number): Snap | null {
@@ -28,12 +28,18 @@ export function snapAt(sight: Sight, spot: Spot, reach: number): Snap | null {
   const edges: Near[] = [];
   for (const piece of sight.stage.pieces.values()) {
     if (!piece.group.visible || !passes(piece, ray, sight, reach)) continue;
-    const near = nearer(sight, piece, spot, reach);
+    const screen = new Screen(sight, piece.group.matrix);
+    const near = (list: Near[], what: Snap["what"], point: Vector3) => {
+      const off = screen.off(point, spot);
+      if (off > reach) return;
+      const place = point.clone().applyMatrix4(piece.group.matrix);
+      list.push({ ref: piece.ref, point, what, off, place });
+    };
     const { corners, centres, edges: own } = topologyOf(piece.mesh.geometry);
     for (const each of corners) near(points, "corner", each);
     for (const each of centres) near(points, "centre of a hole", each);
     for (const edge of own) {
-      if (!crosses(sight, piece, edge, spot, reach)) continue;
+      if (screen.offLine(edge.from, edge.to, spot) > reach) continue;
       if (!edge.curved) near(middles, "middle of an edge", middle(edge));
       near(edges, "edge", nearest(edge, ray, piece.group.matrix));
     }
@@ -58,33 +64,59 @@ export function placeOf(sight: Sight, { ref, point }: Pick<Snap, "ref" | "point"
 
 /** Whether a line of sight passes a piece so near that something of it may be meant. */
 function passes(piece: Piece, ray: Ray, sight: Sight, reach: number): boolean {
-  const round = piece.box.getBoundingSphere(new Sphere()).applyMatrix4(piece.group.matrix);
-  const slack = 1.5 * reach * sight.pixel(round.center);
-  return ray.distanceToPoint(round.center) <= round.radius + slack;
-}
-
-/** Puts points of a piece that are near enough into a list. */
-function nearer(sight: Sight, piece: Piece, spot: Spot, reach: number) {
-  return (list: Near[], what: Snap["what"], point: Vector3) => {
-    const place = point.clone().applyMatrix4(piece.group.matrix);
-    const its = sight.spot(place);
-    const off = its ? Math.hypot(its.x - spot.x, its.y - spot.y) : Infinity;
-    if (off <= reach) list.push({ ref: piece.ref, point, what, off, place });
-  };
-}
-
-/** Whether an edge passes a spot within so many pixels. */
-function crosses(sight: Sight, piece: Piece, edge: Edge, spot: Spot, reach: number): boolean {
   const { matrix } = piece.group;
-  const from = sight.spot(edge.from.clone().applyMatrix4(matrix));
-  const to = sight.spot(edge.to.clone().applyMatrix4(matrix));
-  // One that goes on behind the eye may pass anywhere.
-  if (!from || !to) return true;
-  const [x, y] = [to.x - from.x, to.y - from.y];
-  const length = x * x + y * y;
-  const along = length ? ((spot.x - from.x) * x + (spot.y - from.y) * y) / length : 0;
-  const share = Math.min(1, Math.max(0, along));
-  return Math.hypot(from.x + share * x - spot.x, from.y + share * y - spot.y) <= reach;
+  const middle = piece.box.getCenter(new Vector3()).applyMatrix4(matrix);
+  const box = piece.box.clone().expandByScalar(2 * reach * sight.pixel(middle));
+  return ray.clone().applyMatrix4(matrix.clone().invert()).intersectsBox(box);
+}
+
+/** Where points of a part are on the canvas: many are asked for at every move of the pointer. */
+class Screen {
+  private readonly e: readonly number[];
+  private readonly across: number;
+  private readonly down: number;
+
+  constructor(sight: Sight, matrix: Matrix4) {
+    const { projectionMatrix, matrixWorldInverse } = sight.stage.camera;
+    const whole = projectionMatrix.clone().multiply(matrixWorldInverse).multiply(matrix);
+    this.e = whole.elements;
+    this.across = sight.width / 2;
+    this.down = sight.height / 2;
+  }
+
+  /** Pixels from a spot to a point; infinite behind the eye. */
+  off(point: Vector3, spot: Spot): number {
+    const depth = this.row(3, point);
+    return depth > 0
+      ? Math.hypot(this.x(point, depth) - spot.x, this.y(point, depth) - spot.y)
+      : Infinity;
+  }
+
+  /** Pixels from a spot to a line between two points; 0 for one that goes on behind the eye, which
+   * may pass anywhere. */
+  offLine(from: Vector3, to: Vector3, spot: Spot): number {
+    const [near, far] = [this.row(3, from), this.row(3, to)];
+    if (near <= 0 || far <= 0) return near <= 0 && far <= 0 ? Infinity : 0;
+    const [fromX, fromY] = [this.x(from, near), this.y(from, near)];
+    const [x, y] = [this.x(to, far) - fromX, this.y(to, far) - fromY];
+    const length = x * x + y * y;
+    const along = length ? ((spot.x - fromX) * x + (spot.y - fromY) * y) / length : 0;
+    const share = Math.min(1, Math.max(0, along));
+    return Math.hypot(fromX + share * x - spot.x, fromY + share * y - spot.y);
+  }
+
+  private x(point: Vector3, depth: number): number {
+    return (this.row(0, point) / depth + 1) * this.across;
+  }
+
+  private y(point: Vector3, depth: number): number {
+    return (1 - this.row(1, point) / depth) * this.down;
+  }
+
+  private row(row: number, { x, y, z }: Vector3): number {
+    const { e } = this;
+    return e[row]! * x + e[row + 4]! * y + e[row + 8]! * z + e[row + 12]!;
+  }
 }
 
 /** The point of an edge nearest a line of sight (unit frame); part frame. */

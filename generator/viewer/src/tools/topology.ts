@@ -1,6 +1,8 @@
-// How a solid hangs together: its triangles with shared points, its real edges, the corners where
-// they meet, and the round mouths of its holes.  Part frame, mm.
+// How a solid hangs together: its real edges, the corners where they meet, and the round mouths of
+// its holes.  Part frame, mm.
 import { type BufferGeometry, Vector3 } from "three";
+
+import { weldedOf } from "./welding";
 
 /** Cosine of 10 degrees: normals that differ more are of faces that meet in an edge. */
 const SMOOTH = 0.985;
@@ -12,9 +14,6 @@ const FLAT = 0.9998;
 const ROUND = 8;
 
 export interface Topology {
-  points: Vector3[];
-  /** Three to a triangle, anticlockwise seen from outside. */
-  triangles: Uint32Array;
   corners: Vector3[];
   /** Straight edges from corner to corner, and the short pieces of curved ones. */
   edges: Edge[];
@@ -38,8 +37,8 @@ export function topologyOf(geometry: BufferGeometry): Topology {
 }
 
 function worked(geometry: BufferGeometry): Topology {
-  const { points, triangles, normals } = welded(geometry);
-  const ways = sharp(points.length, triangles, normals);
+  const { points, triangles } = weldedOf(geometry);
+  const ways = sharp(points.length, triangles, normalsOf(geometry));
   const isCorner = (at: number) => {
     const meet = ways.get(at)!;
     return meet.length !== 2 || turn(points, meet[0]!, at, meet[1]!) > EDGES_TURN;
@@ -58,35 +57,14 @@ function worked(geometry: BufferGeometry): Topology {
       if (centre) centres.push(centre);
     }
   }
-  return { points, triangles, corners: corners.map((at) => points[at]!), edges, centres };
+  return { corners: corners.map((at) => points[at]!), edges, centres };
 }
 
-/** The mesh with one point where several lie for their normals' sake, which are told by corners. */
-function welded(
-  geometry: BufferGeometry,
-): Pick<Topology, "points" | "triangles"> & { normals: Vector3[] } {
-  const [position, normal] = [geometry.getAttribute("position"), geometry.getAttribute("normal")];
-  const names = new Map<string, number>();
-  const points: Vector3[] = [];
-  const own = new Uint32Array(position.count);
-  for (let at = 0; at < position.count; at++) {
-    const point = new Vector3().fromBufferAttribute(position, at);
-    const name = `${point.x} ${point.y} ${point.z}`;
-    let number = names.get(name);
-    if (number === undefined) {
-      number = points.push(point) - 1;
-      names.set(name, number);
-    }
-    own[at] = number;
-  }
+/** The normal at each corner of each triangle. */
+function normalsOf(geometry: BufferGeometry): Vector3[] {
+  const normal = geometry.getAttribute("normal");
   const index = geometry.getIndex()!;
-  const triangles = new Uint32Array(index.count);
-  const normals: Vector3[] = [];
-  for (let at = 0; at < index.count; at++) {
-    triangles[at] = own[index.getX(at)]!;
-    normals.push(new Vector3().fromBufferAttribute(normal, index.getX(at)));
-  }
-  return { points, triangles, normals };
+  return Array.from(index.array, (at) => new Vector3().fromBufferAttribute(normal, at));
 }
 
 /** A side of a triangle: the normals at its ends, and whether the triangle is of a round. */
