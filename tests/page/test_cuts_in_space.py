@@ -20,7 +20,8 @@ from rodwright.solids.meshes import placed_mesh
 from rodwright.unit import Unit
 
 pytestmark = pytest.mark.xdist_group("browser")
-_AXES = ("Across the width", "Across the depth", "Across the height")
+_AXES = ("Width", "Depth", "Height")
+_LOW = "JSON.parse(document.getElementById('told').textContent).model.low"
 _CAPS = """() => {
   const caps = {};
   stage.scene.traverse((each) => {
@@ -84,8 +85,9 @@ def _section(mesh: trimesh.Trimesh, axis: int, at: float) -> float:
 
 
 def _cut(page: Page, axis: int, at: float) -> dict[str, dict[str, list[float]]]:
-    page.get_by_label(_AXES[axis]).check()
-    page.get_by_label("At", exact=True).fill(str(at))
+    page.get_by_label(_AXES[axis], exact=True).check()
+    slider = page.get_by_label("Place of the cut")
+    slider.fill(str(at - page.evaluate(_LOW)[axis]))
     settle(page)
     caps: dict[str, dict[str, list[float]]] = page.evaluate(_CAPS)
     return caps
