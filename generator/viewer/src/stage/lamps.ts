@@ -19,6 +19,8 @@ import type { Piece } from "./piece";
 const SUN = new Vector3(-0.55, -1.2, 1).normalize();
 /** Side of the contact shadow's picture, pixels. */
 const SOFT = 192;
+/** What is higher (mm) leaves no dark there. */
+const NEAR_FLOOR = 160;
 
 export class Lamps {
   private readonly sun = new DirectionalLight(0xffffff, 2.2);
@@ -90,7 +92,7 @@ export class Lamps {
       if (!piece.group.visible) continue;
       const { min, max } = piece.box.clone().applyMatrix4(piece.group.matrix);
       const off = min.z - ground;
-      if (off > side / 12) continue;
+      if (off > NEAR_FLOOR) continue;
       paper.shadowBlur = (30 + off) * scale * 2;
       paper.shadowColor = `rgba(40, 32, 24, ${0.5 / (1 + off / 25)})`;
       paper.fillRect(

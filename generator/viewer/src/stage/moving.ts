@@ -8,6 +8,9 @@ import type { Piece } from "./piece";
 const TAKES = 0.3;
 /** Of a stack of open drawers the highest is drawn out so far (of its travel), the lowest wholly. */
 const LEAST_DRAWN = 0.35;
+/** Degrees: whatever its hinges allow, a door opens to a right angle at most, as in all pictures:
+ * farther, those that hang from one upright would stand in each other. */
+const SQUARE = 90;
 
 export class Moving {
   private moves: Readonly<Record<string, Vector>> = {};
@@ -69,10 +72,11 @@ export class Moving {
     } else {
       // A door taken apart turns about its hinge where that has gone.
       const [x, y] = this.moved(this.hung(motion, hinge_x, hinge_y));
+      const angle = Math.sign(motion.angle) * Math.min(Math.abs(motion.angle), SQUARE);
       const axis = new Vector3(hinge_x + x, hinge_y + y, 0);
       turned
         .makeTranslation(axis)
-        .multiply(new Matrix4().makeRotationZ(((motion.angle * Math.PI) / 180) * share))
+        .multiply(new Matrix4().makeRotationZ(((angle * Math.PI) / 180) * share))
         .multiply(new Matrix4().makeTranslation(axis.negate()));
     }
     for (const ref of motion.refs) this.pieces.get(ref)?.group.matrix.premultiply(turned);
