@@ -59,13 +59,12 @@ def _drawn(page: Page) -> NDArray[np.bool_]:
     return np.abs(picture - _PAPER).max(axis=2) > 45
 
 
-def _in_the_middle(drawn: NDArray[np.bool_], covered: float) -> None:
-    """Nothing at the border; as much free at both sides, and above (but for what is covered)
-    as below."""
+def _in_the_middle(drawn: NDArray[np.bool_]) -> None:
+    """Nothing at the border; as much free at both sides, and above as below."""
     high, wide = drawn.shape
     rows, columns = np.flatnonzero(drawn.any(axis=1)), np.flatnonzero(drawn.any(axis=0))
     left, right = columns[0], wide - 1 - columns[-1]
-    above, below = rows[0] - covered, high - 1 - rows[-1]
+    above, below = rows[0], high - 1 - rows[-1]
     assert min(left, right, above, below) > 0.02 * min(wide, high)
     assert abs(left - right) < 0.04 * wide
     assert abs(above - below) < 0.04 * high
@@ -73,18 +72,10 @@ def _in_the_middle(drawn: NDArray[np.bool_], covered: float) -> None:
     assert min(left, right) < 0.1 * wide or min(above, below) < 0.1 * high
 
 
-def _covered(page: Page) -> float:
-    """Pixels of the picture that the page covers above."""
-    told = "getComputedStyle(stage.canvas).getPropertyValue('--covered-above')"
-    return float((page.evaluate(told) or "0").removesuffix("px")) * page.evaluate(
-        "stage.canvas.height / stage.canvas.clientHeight"
-    )
-
-
 def test_all_views_show_the_unit_whole(page: Page) -> None:
     for view in _VIEWS:
         _look(page, f"stage.view('{view}')")
-        _in_the_middle(_drawn(page), _covered(page))
+        _in_the_middle(_drawn(page))
 
 
 def test_taken_apart_it_is_still_in_the_picture(page: Page) -> None:
@@ -95,7 +86,7 @@ def test_taken_apart_it_is_still_in_the_picture(page: Page) -> None:
     )
     apart = _drawn(page)
     _look(page, "stage.pull(null, 0)")
-    _in_the_middle(apart, _covered(page))
+    _in_the_middle(apart)
 
 
 @pytest.fixture(scope="module")

@@ -4,7 +4,7 @@ import { OrbitControls } from "three/addons/controls/OrbitControls.js";
 
 import type { Vector } from "../document";
 import type { ViewName } from "../state";
-import { absolute, axesOf, fit, type Picture, relative } from "./fit";
+import { absolute, axesOf, fit, relative } from "./fit";
 import { between, directionOf, FOV, PARALLEL, type Pose } from "./pose";
 import { VIEWS } from "./views";
 
@@ -20,7 +20,7 @@ export class Eye {
   private readonly wide = new PerspectiveCamera(FOV);
   private readonly flat = new OrthographicCamera();
   private points: readonly Vector3[] = [];
-  private picture: Picture = { aspect: 1, covered: 0 };
+  private aspect = 1;
   private glide: { from: Pose; to: Pose; gone: number } | null = null;
   private own = false;
   private begun: Pose | null = null;
@@ -43,15 +43,15 @@ export class Eye {
     return this.pose && this.pose.fov < PARALLEL ? this.flat : this.wide;
   }
 
-  resize(picture: Picture): void {
-    this.see(this.points, picture);
+  resize(aspect: number): void {
+    this.see(this.points, aspect);
   }
 
   /** See all of these points; where the maker has gone near, that isn't disturbed. */
-  see(points: readonly Vector3[], picture = this.picture): void {
-    const [before, was] = [this.points, this.picture];
+  see(points: readonly Vector3[], aspect = this.aspect): void {
+    const [before, was] = [this.points, this.aspect];
     this.points = points;
-    this.picture = picture;
+    this.aspect = aspect;
     if (!points.length) return;
     if (this.pose && before.length) {
       this.pose = this.kept(this.pose, before, was);
@@ -60,7 +60,7 @@ export class Eye {
         this.glide.to = this.kept(this.glide.to, before, was);
       }
     }
-    const begun = this.begun ? absolute(this.begun, points, picture) : this.whole(VIEWS.corner);
+    const begun = this.begun ? absolute(this.begun, points, aspect) : this.whole(VIEWS.corner);
     this.apply(this.pose ?? begun);
   }
 
@@ -148,17 +148,17 @@ export class Eye {
   }
 
   private rest(): void {
-    if (this.pose) this.rested(relative(this.pose, this.points, this.picture));
+    if (this.pose) this.rested(relative(this.pose, this.points, this.aspect));
   }
 
   private whole({ azimuth, rise, fov }: Pick<Pose, "azimuth" | "rise" | "fov">): Pose {
-    const { target, height } = fit(this.points, directionOf({ azimuth, rise }), fov, this.picture);
+    const { target, height } = fit(this.points, directionOf({ azimuth, rise }), fov, this.aspect);
     return { azimuth, rise, fov, target: target.toArray() as Vector, height, close: false };
   }
 
   /** The same look at what has become of the points. */
-  private kept(pose: Pose, before: readonly Vector3[], was: Picture): Pose {
-    return absolute(relative(pose, before, was), this.points, this.picture);
+  private kept(pose: Pose, before: readonly Vector3[], was: number): Pose {
+    return absolute(relative(pose, before, was), this.points, this.aspect);
   }
 
   /** The maker has turned, moved or zoomed. */
@@ -205,12 +205,12 @@ export class Eye {
     if (parallel) {
       this.flat.top = pose.height;
       this.flat.bottom = -pose.height;
-      this.flat.right = pose.height * this.picture.aspect;
+      this.flat.right = pose.height * this.aspect;
       this.flat.left = -this.flat.right;
       this.flat.zoom = 1;
     } else {
       this.wide.fov = pose.fov;
-      this.wide.aspect = this.picture.aspect;
+      this.wide.aspect = this.aspect;
     }
     this.controls.object = camera;
     this.range();

@@ -20,17 +20,11 @@ export function axesOf(from: Vector3): [right: Vector3, up: Vector3, towards: Ve
   return [right, towards.clone().cross(right), towards];
 }
 
-/** The picture: so many times as wide as high, and the share of its height that is covered above. */
-export interface Picture {
-  aspect: number;
-  covered: number;
-}
-
 /**
  * Where to look from a direction so that the points fill the picture; `fov` is the angle of view
- * in degrees, upright, 0 for a parallel projection.
+ * in degrees, upright, 0 for a parallel projection; the picture is `aspect` times as wide as high.
  */
-export function fit(points: readonly Vector3[], from: Vector3, fov: number, on: Picture): Fit {
+export function fit(points: readonly Vector3[], from: Vector3, fov: number, aspect: number): Fit {
   const axes = axesOf(from);
   const [x, y, z] = axes.map((axis) => {
     const along = points.map((point) => point.dot(axis));
@@ -39,43 +33,39 @@ export function fit(points: readonly Vector3[], from: Vector3, fov: number, on: 
   const tangent = Math.tan((fov * Math.PI) / 360);
   // From where the target is seen `height` to each side, a point `off` the middle, nearer by
   // `near`, is within a share of the picture where off <= shift + share * (height - near * tangent).
-  const reach = (axis: Vector3, middle: number, above: number, below: number) => {
+  const reach = (axis: Vector3, middle: number, share: number) => {
     let [high, low] = [-Infinity, -Infinity];
     for (const point of points) {
       const off = point.dot(axis) - middle;
       const near = (point.dot(axes[2]) - z) * tangent;
-      high = Math.max(high, off + near * above);
-      low = Math.max(low, near * below - off);
+      high = Math.max(high, off + near * share);
+      low = Math.max(low, near * share - off);
     }
-    return { high, low, above, below };
+    return { half: (high + low) / 2 / share, shift: (high - low) / 2 };
   };
   const free = 1 - 2 * MARGIN;
-  const across = reach(axes[0], x, free * on.aspect, free * on.aspect);
-  const upright = reach(axes[1], y, free - 2 * on.covered, free);
-  const height = Math.max(
-    ...[across, upright].map(({ high, low, above, below }) => (high + low) / (above + below)),
-  );
-  const shift = ({ high, low, above, below }: typeof across) =>
-    (high - height * above + height * below - low) / 2;
+  const across = reach(axes[0], x, free * aspect);
+  const upright = reach(axes[1], y, free);
+  const height = Math.max(across.half, upright.half);
   const target = new Vector3()
-    .addScaledVector(axes[0], x + shift(across))
-    .addScaledVector(axes[1], y + shift(upright))
+    .addScaledVector(axes[0], x + across.shift)
+    .addScaledVector(axes[1], y + upright.shift)
     .addScaledVector(axes[2], z);
   return { target, height };
 }
 
 /** A pose as it stands to where all points are seen, unless the maker has gone near. */
-export function relative(pose: Pose, points: readonly Vector3[], on: Picture): Pose {
+export function relative(pose: Pose, points: readonly Vector3[], aspect: number): Pose {
   if (pose.close) return pose;
-  const whole = fit(points, directionOf(pose), pose.fov, on);
+  const whole = fit(points, directionOf(pose), pose.fov, aspect);
   const off = new Vector3(...pose.target).sub(whole.target);
   return { ...pose, target: off.toArray() as Vector, height: pose.height / whole.height };
 }
 
 /** The pose again of what `relative` made of it, for other points perhaps. */
-export function absolute(pose: Pose, points: readonly Vector3[], on: Picture): Pose {
+export function absolute(pose: Pose, points: readonly Vector3[], aspect: number): Pose {
   if (pose.close) return pose;
-  const whole = fit(points, directionOf(pose), pose.fov, on);
+  const whole = fit(points, directionOf(pose), pose.fov, aspect);
   const target = new Vector3(...pose.target).add(whole.target);
   return { ...pose, target: target.toArray() as Vector, height: pose.height * whole.height };
 }

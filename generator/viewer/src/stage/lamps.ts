@@ -23,7 +23,7 @@ const SOFT = 192;
 const NEAR_FLOOR = 160;
 
 export class Lamps {
-  private readonly sun = new DirectionalLight(0xffffff, 2.2);
+  private readonly sun = new DirectionalLight(0xffffff, 1.95);
   private readonly near = new DirectionalLight(0xffffff, 0.35);
   private readonly floor: Mesh<PlaneGeometry, ShadowMaterial>;
   private readonly contact: Mesh<PlaneGeometry, MeshBasicMaterial>;
@@ -32,11 +32,12 @@ export class Lamps {
 
   constructor(scene: Scene) {
     // What a surface sends back is its colour times light / pi: together near 1 for fronts.
-    scene.add(new HemisphereLight(0xffffff, 0xd8d0c4, 2.1));
+    scene.add(new HemisphereLight(0xffffff, 0xd8d0c4, 2.4));
     this.sun.castShadow = true;
     this.sun.shadow.mapSize.set(1024, 1024);
     this.sun.shadow.autoUpdate = false;
     this.sun.shadow.radius = 4;
+    this.sun.shadow.intensity = 0.85;
     this.sun.shadow.normalBias = 5;
     this.sun.shadow.bias = -0.0005;
     scene.add(this.sun, this.sun.target, this.near, this.near.target);

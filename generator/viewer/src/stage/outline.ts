@@ -13,7 +13,7 @@ const COLOURS: Readonly<Record<Meant, number>> = {
   lit: 0x8a2500,
   changed: 0x2f5d1f,
 };
-const WIDE: Readonly<Record<Meant, number>> = { selected: 3.5, lit: 3.5, changed: 2.5 };
+const WIDE: Readonly<Record<Meant, number>> = { selected: 3, lit: 3, changed: 2.5 };
 
 export class Outlines {
   private readonly drawn = new Map<
@@ -27,16 +27,21 @@ export class Outlines {
       new LineMaterial({ color: COLOURS[meant], linewidth: WIDE[meant] }),
       new LineMaterial({
         color: COLOURS[meant],
-        linewidth: 1.5,
+        linewidth: 1.2,
         dashed: true,
-        dashSize: 14,
-        gapSize: 10,
+        dashSize: 6,
+        gapSize: 4,
         depthTest: false,
         transparent: true,
         opacity: 0.75,
       }),
     ];
     this.inks = { selected: inks("selected"), lit: inks("lit"), changed: inks("changed") };
+  }
+
+  /** Dashes are as long on the screen from near and far; a pixel is so many mm. */
+  scale(pixel: number): void {
+    for (const [, dashed] of Object.values(this.inks)) dashed.dashScale = 1 / pixel;
   }
 
   /** Outline these pieces and no others. */

@@ -8,6 +8,7 @@ const QUICK = 14;
 const COARSE = 0.6;
 /** Rest (ms) after which the picture is drawn finely again. */
 const REST = 180;
+const LONGEST = 700;
 
 export class Pace {
   private readonly fine = Math.min(devicePixelRatio, 2);
@@ -33,7 +34,7 @@ export class Pace {
     this.ratio(moving && this.slow ? this.fine * COARSE : this.fine);
     clearTimeout(this.timer);
     // The next frame comes no sooner than the last one took.
-    const rest = moving ? Math.max(REST, 2 * took) : REST;
+    const rest = moving ? Math.min(Math.max(REST, 2 * took), LONGEST) : REST;
     this.timer = window.setTimeout(() => {
       this.timer = 0;
       if (this.renderer.getPixelRatio() !== this.fine) this.again();

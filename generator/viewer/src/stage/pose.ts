@@ -17,7 +17,7 @@ export interface Pose {
 }
 
 /** The angle of view of the usual picture. */
-export const FOV = 24;
+export const FOV = 20;
 /** Below this angle the projection is parallel. */
 export const PARALLEL = 0.5;
 

@@ -206,6 +206,7 @@ export class Stage {
     const { height } = this.eye.pose ?? { height: Infinity };
     const near = (5 * this.canvas.clientHeight) / (2 * height) > FINE_PIXELS;
     for (const piece of this.pieces.values()) piece.showFine(near);
+    this.outlines.scale((2 * height) / this.canvas.clientHeight);
     this.scene.updateMatrixWorld();
     this.camera.updateMatrixWorld();
     for (const each of this.drawing) each();
@@ -272,8 +273,7 @@ export class Stage {
     const { clientWidth: width, clientHeight: height } = this.canvas;
     if (!width || !height) return;
     this.renderer.setSize(width, height, false);
-    const covered = parseFloat(getComputedStyle(this.canvas).getPropertyValue("--covered-above"));
-    this.eye.resize({ aspect: width / height, covered: (covered || 0) / height });
+    this.eye.resize(width / height);
     this.draw();
   }
 }
