@@ -12,7 +12,16 @@ from typing import Literal
 from rodwright.geometry.vectors import Vector
 
 Layer = Literal[
-    "carcass", "shelves", "back", "frame", "doors", "drawers", "base", "surround", "fittings"
+    "carcass",
+    "shelves",
+    "back",
+    "frame",
+    "doors",
+    "drawers",
+    "base",
+    "surround",
+    "fittings",
+    "room",
 ]
 """What may be shown or hidden together."""
 GrainAlong = Literal["length", "width", "none"]
@@ -108,7 +117,9 @@ class Motion:
 
 @dataclass(frozen=True, slots=True)
 class Model:
-    """What is needed to draw the unit.  ``low`` and ``high`` are the corners of its envelope.
+    """What is needed to draw the unit.  ``low`` and ``high`` are the corners of its envelope,
+    ``room`` are lines through points of what stays round it: the opening, a sloping ceiling, what
+    it is cut out round.
 
     A live page isn't told again of shapes and surfaces it has: their names (digests) never come to
     mean something else.
@@ -124,6 +135,7 @@ class Model:
     parts: tuple[Part, ...]
     fittings: tuple[Fitting, ...] = ()
     motions: tuple[Motion, ...] = ()
+    room: tuple[tuple[Vector, ...], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

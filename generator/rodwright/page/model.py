@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from rodwright.handover.told_tables import size_said
 from rodwright.page import document as page
 from rodwright.page.hardware import gathered, hardware_shape
+from rodwright.page.room import room_lines
 from rodwright.page.shapes import shape_of
 from rodwright.page.surfaces import edge_surfaces, lie_of, surface_of, ware_surface
 from rodwright.unit import Grain, JointKind, Motion, Swing, Unit
@@ -78,6 +79,7 @@ def model_of(unit: Unit) -> page.Model:
         tuple(parts),
         tuple(fittings),
         tuple(_motions(unit)),
+        room_lines(unit),
     )
 
 

@@ -2,7 +2,16 @@
 
 export type Vector = [number, number, number];
 export type Layer =
-  "carcass" | "shelves" | "back" | "frame" | "doors" | "drawers" | "base" | "surround" | "fittings";
+  | "carcass"
+  | "shelves"
+  | "back"
+  | "frame"
+  | "doors"
+  | "drawers"
+  | "base"
+  | "surround"
+  | "fittings"
+  | "room";
 
 export interface Shape {
   points: string;
@@ -66,6 +75,7 @@ export interface Model {
   parts: Part[];
   fittings: Fitting[];
   motions: Motion[];
+  room: Vector[][];
 }
 export interface Detail {
   material: string;

@@ -69,7 +69,8 @@ export const lit = signal<readonly string[]>([]);
 export const apart = signal(0);
 /** Labels of the doors and drawers that stand open. */
 export const open = signal<ReadonlySet<string>>(new Set());
-export const hidden = signal<ReadonlySet<Layer>>(new Set());
+/** The lines of the room are there once they are asked for. */
+export const hidden = signal<ReadonlySet<Layer>>(new Set(["room"]));
 /** A cut square to an axis of the unit frame, at so many mm. */
 export const cut = signal<{ axis: 0 | 1 | 2; at: number } | null>(null);
 export const measuring = signal(false);

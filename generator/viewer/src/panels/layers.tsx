@@ -8,8 +8,8 @@ export function Layers() {
   const model = state.model.value;
   if (!model) return null;
   const there = (Object.keys(LAYERS) as Layer[]).filter((layer) =>
-    layer === "fittings"
-      ? model.fittings.length > 0
+    layer === "fittings" || layer === "room"
+      ? model[layer].length > 0
       : model.parts.some((part) => part.layer === layer),
   );
   return (

@@ -8,6 +8,7 @@ import { handle } from "../stage/keys";
 import { Stage } from "../stage/stage";
 import * as state from "../state";
 import { formatLength } from "../tools/lengths";
+import { room } from "../tools/room";
 import { tools } from "../tools/tools";
 
 remember("apart", state.apart);
@@ -29,7 +30,13 @@ export function Space() {
     // Tests ask where things are, and for the words of lengths.
     Object.assign(window, { stage, formatLength });
     const layer = labels.current!;
-    const stops = [handle(stage), ...following(stage), tools(stage, layer), printing(stage, layer)];
+    const stops = [
+      handle(stage),
+      ...following(stage),
+      room(stage),
+      tools(stage, layer),
+      printing(stage, layer),
+    ];
     return () => stops.forEach((stop) => stop());
   }, []);
   if (blind)

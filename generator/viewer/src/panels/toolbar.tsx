@@ -23,7 +23,8 @@ export function Views() {
 
 export function Toolbar() {
   const motions = state.model.value?.motions.length ?? 0;
-  const off = state.hidden.value.size;
+  // The room's lines are an extra: without them nothing of the unit is missing.
+  const off = [...state.hidden.value].filter((layer) => layer !== "room").length;
   return (
     <div class="tools" role="group" aria-label="Tools">
       <label class="apart">

@@ -12,6 +12,7 @@ export const LAYERS: Record<Layer, string> = {
   base: "Base",
   surround: "Surround",
   fittings: "Fittings",
+  room: "Room",
 };
 export const VIEWS: Record<ViewName, string> = {
   corner: "Corner",
