@@ -8,6 +8,7 @@ from dataclasses import asdict
 import pytest
 from playwright.sync_api import Browser
 
+from kit.browser import until
 from kit.live import Server, live
 from kit.told import details, finding, sheet
 from rodwright.page import document as page
@@ -148,3 +149,21 @@ def test_nothing_is_lost_on_reload(server: Server, dresser: page.Model) -> None:
     assert shown.get_by_role("option", selected=True).inner_text() == chosen
     assert shown.get_by_label("Find").input_value() == "door"
     assert shown.get_by_role("button", name="Dimensions").get_attribute("aria-pressed") == "true"
+
+
+def test_each_tab_is_as_far_down_as_it_was_left(server: Server, dresser: page.Model) -> None:
+    server.sections(lists=sheet(dresser))
+    shown = server.page
+    panel = shown.locator("#panel")
+    shown.get_by_role("tab", name="Lists").click()
+    panel.get_by_text("As they are cut.").wait_for()
+    panel.evaluate("(at) => at.scrollTo(0, 700)")
+    shown.wait_for_timeout(500)
+    shown.get_by_role("tab", name="Opening").click()
+    until(shown, "document.getElementById('panel').scrollTop === 0")
+    shown.get_by_role("tab", name="Lists").click()
+    until(shown, "document.getElementById('panel').scrollTop === 700")
+    shown.reload()
+    server.model(dresser)
+    server.sections(lists=sheet(dresser))
+    until(shown, "document.getElementById('panel').scrollTop === 700")

@@ -7,6 +7,7 @@ import * as state from "../state";
 export function choose(ref: string | null, here = false): void {
   const tab = state.tab.value;
   state.lit.value = [];
+  state.pointed.value = null;
   state.selected.value = ref;
   if (here) state.tab.value = tab;
   else if (ref !== null) state.tab.value = "part";
@@ -32,6 +33,7 @@ export function followChoice(): () => void {
 
 /** Light these parts up, or put them out where they are lit. */
 export function light(refs: readonly string[]): void {
+  state.pointed.value = null;
   state.lit.value = isLit(refs) ? [] : refs;
 }
 

@@ -27,7 +27,8 @@ function Standing() {
     <p class="stand" role="status">
       {sign && <Sign severity={sign} />}
       <span>
-        {FILE}, {text}
+        <span class="file">{FILE}, </span>
+        {text}
       </span>
     </p>
   );

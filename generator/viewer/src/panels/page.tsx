@@ -10,6 +10,7 @@ import { Over } from "./over";
 import { filter } from "./parts";
 import { Side } from "./side";
 import { Space } from "./space";
+import { scrolled } from "./tabs";
 import { Toolbar, Views } from "./toolbar";
 
 remember("selected", state.selected);
@@ -19,6 +20,7 @@ remember("cut", state.cut);
 remember("measuring", state.measuring);
 remember("dimensioned", state.dimensioned);
 remember("filter", filter);
+remember("scrolled", scrolled);
 
 export function Page() {
   useEffect(() => followChoice(), []);

@@ -16,7 +16,6 @@ export function PartPanel() {
       <h2 id="part-name">
         <span class="ref">{part.ref}</span> {part.name}
       </h2>
-      <Doing part={part} />
       <dl>
         <dt>Size</dt>
         <dd class="size">
@@ -29,6 +28,7 @@ export function PartPanel() {
         <Said word="Edges" text={detail?.edges} />
         <Said word="Layer" text={LAYERS[part.layer]} />
       </dl>
+      <Doing part={part} />
       <OwnNudges part={part.ref} />
       {detail && <Told detail={detail} />}
     </article>

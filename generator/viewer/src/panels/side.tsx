@@ -34,7 +34,7 @@ export function Side() {
 function live(): Tab<TabName>[] {
   const findings = state.sections.value.findings;
   return [
-    tab("part", () => <PartPanel />),
+    part(),
     tab("findings", () => <Findings />, findings ? `${findings.length}` : undefined),
     tab("nudges", () => <Nudges />),
     tab("parts", () => <Parts />, `${state.model.value?.parts.length ?? 0}`),
@@ -48,9 +48,13 @@ function sent(): Tab<TabName>[] {
   return [
     ...(told ? [tab("words", () => <About />)] : []),
     ...(words?.photographs.length ? [tab("photographs", () => <Photographs />)] : []),
-    tab("part", () => <PartPanel />),
+    part(),
     tab("parts", () => <Parts />, `${state.model.value?.parts.length ?? 0}`),
   ];
+}
+
+function part(): Tab<TabName> {
+  return { ...tab("part", () => <PartPanel />), place: `part ${state.selected.value}` };
 }
 
 function tab(name: TabName, show: Tab<TabName>["show"], count?: string): Tab<TabName> {

@@ -1,12 +1,18 @@
 // Tabs as the WAI-ARIA Authoring Practices have them: one stop of the Tab key, arrows between them.
 import type { ComponentChildren } from "preact";
-import { useRef } from "preact/hooks";
+import { useEffect, useLayoutEffect, useRef } from "preact/hooks";
+import { signal } from "@preact/signals";
+
+/** How far down (px) each tab's panel stands. */
+export const scrolled = signal<Record<string, number>>({});
 
 export interface Tab<Name extends string> {
   name: Name;
   label: string;
   /** A figure after the label, read out with it. */
   count?: string;
+  /** What is shown there now, if not always the same. */
+  place?: string;
   show: () => ComponentChildren;
 }
 
@@ -19,6 +25,12 @@ export function Tabs<Name extends string>(props: {
   const list = useRef<HTMLDivElement>(null);
   const { tabs } = props;
   const now = tabs.find((tab) => tab.name === props.at) ?? tabs[0]!;
+  useEffect(() => {
+    list.current!.querySelector("[aria-selected=true]")?.scrollIntoView({
+      block: "nearest",
+      inline: "center",
+    });
+  }, [now.name]);
   const step = (event: KeyboardEvent) => {
     const to = stepped(event.key, tabs.indexOf(now), tabs.length);
     if (to === null) return;
@@ -45,16 +57,43 @@ export function Tabs<Name extends string>(props: {
           </button>
         ))}
       </div>
-      <div
-        class="panel"
-        role="tabpanel"
-        id="panel"
-        tabIndex={0}
-        aria-labelledby={`tab-${now.name}`}
-      >
+      <Panel name={now.name} place={now.place ?? now.name}>
         {now.show()}
-      </div>
+      </Panel>
     </>
+  );
+}
+
+/** The panel of a tab: each tab is as far down as it was left, over a reload too. */
+function Panel(props: { name: string; place: string; children: ComponentChildren }) {
+  const { name, place, children } = props;
+  const panel = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    // What comes late makes room for the place to go to.
+    let wanted = scrolled.peek()[place] ?? 0;
+    const go = () => {
+      panel.current!.scrollTop = wanted;
+      if (panel.current!.scrollTop >= wanted - 1) wanted = 0;
+    };
+    go();
+    const grown = new ResizeObserver(() => wanted > 0 && go());
+    grown.observe(panel.current!.firstElementChild!);
+    return () => grown.disconnect();
+  }, [place]);
+  return (
+    <div
+      class="panel"
+      role="tabpanel"
+      id="panel"
+      tabIndex={0}
+      aria-labelledby={`tab-${name}`}
+      ref={panel}
+      onScrollEnd={() =>
+        (scrolled.value = { ...scrolled.peek(), [place]: panel.current!.scrollTop })
+      }
+    >
+      <div>{children}</div>
+    </div>
   );
 }
 
