@@ -66,8 +66,8 @@ function Gone() {
         The server of this page is gone
       </h2>
       <p>
-        The page doesn't follow the file any more. Run the command in the terminal again. As soon as
-        the server answers at this address, the page goes on by itself.
+        The page doesn't follow the file any more. If the command was ended, run it again and open
+        the address that it shows. If only the line was cut, the page goes on by itself.
       </p>
     </div>
   );
