@@ -4,18 +4,21 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from pathlib import Path
 from typing import Literal
 
 import pytest
 from playwright.sync_api import Browser, Page
 
 import rodwright
-from kit.browser import PHONE, chromium
+from kit.browser import PHONE, chromium, until
+from kit.live import live
 from kit.pages_of import label_texts, on_screen, settle, unit_page, written
 from rodwright.geometry import Vector
 from rodwright.jobs.new import model_path
 from rodwright.lengths import format_length
 from rodwright.page.document import Sections
+from rodwright.page.model import model_of
 from rodwright.unit import Unit
 
 pytestmark = pytest.mark.xdist_group("browser")
@@ -177,6 +180,29 @@ def test_the_page_words_lengths_as_the_lists_do(page: Page, unit: Literal["mm", 
         "([lengths, unit]) => lengths.map((each) => formatLength(each, unit))", [lengths, unit]
     )
     assert told == [format_length(each, unit) for each in lengths]
+
+
+def test_what_was_measured_follows_the_file(browser: Browser, tmp_path: Path) -> None:
+    spec = model_path("hallway-bookcase").read_text(encoding="utf-8")
+    wider = tmp_path / "wider.yaml"
+    wider.write_text(spec.replace("width: 34 3/4,", "width: 36 3/4,"), encoding="utf-8")
+    units = [
+        rodwright.set_out(rodwright.read_spec(path))
+        for path in (model_path("hallway-bookcase"), wider)
+    ]
+    with live(browser) as server:
+        page = server.page
+        server.model(model_of(units[0]), 1)
+        until(page, "window.stage && stage.pieces.size > 0")
+        page.get_by_role("button", name="Measure").click()
+        settle(page)
+        top = units[0].part("TP1").bounds()
+        for x in (top.low[0], top.high[0]):
+            page.mouse.click(*on_screen(page, None, (x, top.low[1], top.high[2])))
+        assert _measured(page) == pytest.approx(units[0].part("TP1").blank.length, abs=0.01)
+        server.model(model_of(units[1]), 2)
+        until(page, "document.querySelector('.measured').textContent.includes('36 3/4')")
+        assert _measured(page) == pytest.approx(units[1].part("TP1").blank.length, abs=0.01)
 
 
 def test_touches_of_a_finger_measure_in_inches(

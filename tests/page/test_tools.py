@@ -123,6 +123,21 @@ def test_a_click_beside_the_unit_and_escape_choose_nothing(page: Page, unit: Uni
     assert _chosen(page) == ""
 
 
+def test_a_second_click_on_a_door_opens_it_and_a_key_shuts_it(page: Page, unit: Unit) -> None:
+    page.emulate_media(reduced_motion="reduce")
+    turn = "stage.pieces.get('DOP1').moved().elements[0]"  # the cosine of how far it has turned
+    at = on_screen(page, "DOP1", _middle(unit, "DOP1"))
+    page.mouse.click(*at)
+    settle(page)
+    assert page.evaluate(turn) == pytest.approx(1)
+    page.mouse.click(*at)
+    settle(page)
+    assert page.evaluate(turn) < 0.2
+    page.keyboard.press("o")
+    settle(page)
+    assert page.evaluate(turn) == pytest.approx(1)
+
+
 def test_keys_go_through_the_parts_in_their_order(page: Page, unit: Unit) -> None:
     refs = [part.ref for part in unit.parts]
     page.locator("canvas").focus()

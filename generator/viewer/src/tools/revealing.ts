@@ -8,10 +8,10 @@ import type { Sight } from "./sight";
 import { weldedOf } from "./welding";
 
 /** Of a part so many points are looked for; parts count as seen if such a share is. */
-const POINTS = 6;
+const POINTS = 4;
 const SEEN = 0.25;
 /** Of many parts only so many are looked for. */
-const PARTS = 4;
+const PARTS = 3;
 /** How much a view near to that of now is worth, beside the share that is seen. */
 const NEAR = 0.1;
 /** Pixels. */
