@@ -8,7 +8,8 @@ from dataclasses import asdict, replace
 import pytest
 from playwright.sync_api import Browser, expect
 
-from kit.browser import chromium
+from kit.axe import faults_of
+from kit.browser import PHONE, chromium
 from kit.live import live
 from rodwright.page.document import Nudge
 
@@ -67,3 +68,20 @@ def test_what_is_being_written_stays_while_the_file_changes(browser: Browser) ->
         server.tell(kind="refused", message="Somebody else was faster.")
         expect(written).to_have_value("810")
         assert [(each["value"], each["version"]) for each in server.heard] == [("750", 2)]
+
+
+def test_axe_finds_nothing_wrong_with_figures(browser: Browser) -> None:
+    plain = Nudge("size/width", "Overall", "width", "800", "mm", 800.0, 400.0, 1200.0, 1.0, 3)
+    told = [
+        plain,
+        replace(plain, key="a", label="height", value="1 share", unit="share", number=None),
+        replace(plain, key="b", group="Column 1", written=False, also=("column 2",)),
+        replace(plain, key="c", group="Column 1", refs=("SD1",), also=("column 2", "column 3")),
+    ]
+    for size in (SMALL, PHONE):
+        with live(browser, size) as server:
+            nudges = [asdict(each) for each in told]
+            server.tell(kind="nudges", version=1, nudges=nudges, undo=True, redo=False)
+            server.page.get_by_role("tab", name="Figures").click()
+            server.page.get_by_role("slider", name="Column 1: width").first.wait_for()
+            assert faults_of(server.page) == []

@@ -95,12 +95,20 @@ def test_every_figure_stands_where_it_says_and_in_its_span(model):
 def test_what_has_a_name_is_told_once_with_all_that_changes_with_it():
     told = nudges(SPECS["pottery-dresser"])
     height = told["interior/columns/0/rows/0/height"]
-    assert height.also == ("column 2, row 1: height",)
+    assert height.also == ("column 2, row 1",)
     assert "interior/columns/1/rows/0/height" not in told
     assert told["interior/columns/0/rows/0/drawers/gap"].also == (
-        "column 2, row 1: drawers, gap",
-        "column 3, row 1: drawers, gap",
+        "column 2, row 1",
+        "column 3, row 1",
     )
+
+
+def test_one_figure_used_for_several_things_is_told_with_what_they_are():
+    spec = parse_spec(
+        SMALL.format(unit="mm", width="&side 800", height="*side", thickness=18, shelves=3), "a"
+    )
+    (size,) = (nudge for key, nudge in nudges(spec).items() if key.startswith("size/w"))
+    assert size.also == ("overall: height",)
 
 
 @pytest.mark.parametrize(

@@ -164,6 +164,12 @@ def nudges_of(
     return tuple(_nudge(spec, unit, wished, same) for same in told.values())
 
 
+def _other(group: str, label: str, own: str) -> str:
+    """Another figure in a sentence, by its label too if that isn't the one's ``own``."""
+    of = group[:1].lower() + group[1:]
+    return of if label == own else f"{of}: {label}"
+
+
 def _node_of(spec: SpecFile, figure: Figure) -> tuple[int | str, ...]:
     """What is the same for figures that are one in the file: where it, or the first thing beside
     which it would be written, stands."""
@@ -194,7 +200,7 @@ def _nudge(
         step=span.step,
         line=spec.places.of_value(figure.path).line,
         refs=tuple(dict.fromkeys(ref for each in same for ref in _hanging(each, unit, wished))),
-        also=tuple(f"{of[:1].lower()}{of[1:]}: {called}" for of, called in others),
+        also=tuple(_other(of, called, label) for of, called in others),
         written=figure.written,
     )
 

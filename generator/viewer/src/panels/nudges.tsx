@@ -97,15 +97,16 @@ function Row({ nudge }: { nudge: Nudge }) {
 
 function Lights({ nudge }: { nudge: Nudge }) {
   const count = nudge.refs.length;
+  const parts = `${count} ${count === 1 ? "part" : "parts"}`;
   return (
     <button
       type="button"
       class="lights"
       aria-pressed={isLit(nudge.refs)}
-      aria-label={`Show the ${count} parts that hang on ${nudge.group}: ${nudge.label}`}
+      aria-label={`${parts} with ${nudge.group}: ${nudge.label}`}
       onClick={() => light(nudge.refs)}
     >
-      {count} {count === 1 ? "part" : "parts"}
+      {parts}
     </button>
   );
 }
