@@ -15,3 +15,6 @@ def written(made: Sent) -> None:
         console.print(f"[yellow]no photograph[/yellow] {escape(made.no_photograph)}")
     page = escape(str(made.folder / PAGE))
     console.print(f"{page} is for the client: one file that works from disk, without a network.")
+    console.print(
+        "page.glb and page.usdz beside it place the unit in a room, with a phone or a viewer."
+    )

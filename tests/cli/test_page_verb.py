@@ -35,7 +35,10 @@ def test_it_says_where_the_page_is(tmp_path: Path) -> None:
     code, said = _page(tmp_path, SPEC, "--json")
     assert code == 0
     document = json.loads(said)
-    assert (document["files"], document["no_photograph"]) == (["page.html"], "")
+    assert (document["files"], document["no_photograph"]) == (
+        ["page.glb", "page.html", "page.usdz"],
+        "",
+    )
 
 
 def test_a_draft_leaves_with_1_and_is_written(tmp_path: Path) -> None:

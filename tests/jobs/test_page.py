@@ -10,6 +10,7 @@ from html import unescape
 from io import BytesIO
 from pathlib import Path
 from typing import Any
+from zipfile import ZipFile
 
 import pytest
 from PIL import Image
@@ -35,6 +36,7 @@ interior: {shelves: 2}
 finish: oil
 quote:
   client: {name: Anna Lind, address: [Hidden Lane 7]}
+  words: [It takes up the oak of the stairs.]
   included: [Fitting on a day that you choose]
   not_included: [The wall behind it]
   bought_in: [{what: Glass, price: 140.10}]
@@ -84,10 +86,14 @@ def _figures(text: str, kind: str) -> list[tuple[str, str, bytes]]:
 
 def test_the_page_stands_alone_and_its_folder_has_a_manifest(tmp_path: Path) -> None:
     made = write_page(_spec(), tmp_path / "out", photographs=False)
-    assert made.files == ("page.html",)
+    assert made.files == ("page.glb", "page.html", "page.usdz")
+    assert (made.folder / "page.glb").read_bytes()[:4] == b"glTF"
+    with ZipFile(made.folder / "page.usdz") as package:
+        assert package.testzip() is None
     assert {path.name for path in made.folder.iterdir()} == {*made.files, "manifest.json"}
     text = (made.folder / "page.html").read_text(encoding="utf-8")
     assert told(text)["model"]["title"] == "Small alcove"
+    assert told(text)["words"]["beside"] == ["page.glb", "page.usdz"]
     assert [media for _, media, _ in _figures(text, "drawing")] == ["image/jpeg", "image/svg+xml"]
     assert "https://" not in re.sub(r"<script>.*?</script>", "", text, flags=re.DOTALL)
 
@@ -132,6 +138,7 @@ def test_a_page_whose_photograph_cant_be_made_says_why(
 
 def test_the_client_reads_what_it_is_and_what_the_maker_says() -> None:
     words = told(html_of(_spec(), _unit()))["words"]
+    assert words["paragraphs"] == ["It takes up the oak of the stairs."]
     assert words["maker"] == "Ada Berg, Berg & Daughter"
     facts = {fact["word"]: [said for said, _ in fact["lines"]] for fact in words["facts"]}
     assert facts["Size"] == ["800\xa0mm wide, 900\xa0mm high, 300\xa0mm deep"]

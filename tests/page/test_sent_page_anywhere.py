@@ -82,6 +82,15 @@ def test_an_older_browser_keeps_what_stands(browser: Browser, sent: Path) -> Non
         assert page.locator("canvas").count() == 0
 
 
+def test_without_webgl_a_picture_stands_there(browser: Browser, sent: Path) -> None:
+    none = "HTMLCanvasElement.prototype.getContext = () => null"
+    with _page(browser, none) as page:
+        page.goto(sent.as_uri())
+        page.get_by_text("can't draw in space").wait_for(state="visible")
+        assert page.locator(".instead").get_attribute("alt") == "Front and side, in millimetres"
+        assert page.locator(".instead").evaluate("each => each.naturalWidth > 100")
+
+
 def test_on_a_phone_a_touch_names_a_part(browser: Browser, sent: Path) -> None:
     with _page(browser, viewport=PHONE, has_touch=True, is_mobile=True) as page:
         page.goto(sent.as_uri())

@@ -9,7 +9,8 @@ from pathlib import Path
 
 from rodwright.checks import check_parts, check_solids
 from rodwright.checks.findings import Finding, Severity
-from rodwright.handover.families import PAGE_FILES, beside
+from rodwright.handover import families
+from rodwright.handover.families import PAGE_FILES
 from rodwright.handover.output import look_before, whole_or_nothing
 from rodwright.jobs.quote.pictures import drawings_of, photographs_in, photographs_of
 from rodwright.page.standing import Picture
@@ -50,20 +51,26 @@ def write_page(
     progress: Callable[[str], object] = lambda _: None,
 ) -> Sent:
     """Write ``page.html`` for a client: the unit to turn, to open and to take apart, photographs
-    and the maker's words in one file that needs no network.  Whole or not at all.
+    and the maker's words in one file that needs no network; beside it ``page.glb`` and
+    ``page.usdz``, by which a phone places the unit in a room.  Whole or not at all.
 
     Photographs in the folder that show the unit as it is now are taken; where there is none of the
     closed unit it is made, unless no ``photographs`` are wanted.  A unit with errors is a draft,
     and its page says so without naming them.
 
     Raises:
-        ProblemsError: the spec makes no unit, the folder can't be written, or something of the
-            user's is in the way; nothing is written then.
+        ProblemsError: the spec makes no unit, usd-core isn't installed, the folder can't be
+            written, or something of the user's is in the way; nothing is written then.
         ValueError: the workings of a part leave no single solid.
     """
-    target, others = Path(folder), beside(PAGE_FILES)
+    from rodwright.page.model import model_of
+    from rodwright.page.placing import unit_files
+    from rodwright.page.usdz import refuse_without_usd
+
+    target, others = Path(folder), families.beside(PAGE_FILES)
     unit = laid_unit(set_out(spec))
     # Refuse before the work rather than after it.
+    refuse_without_usd()
     look_before(target, ours=PAGE_FILES, beside=others, again=PAGE_FILES.fullmatch)
     progress("building solids and looking for collisions")
     findings = (*check_parts(unit), *check_solids(unit))
@@ -71,12 +78,15 @@ def write_page(
     shown, why = _photographs(unit, target, progress) if photographs else ((), "")
     progress("drawing it for the page")
     drawn = () if shown else (_drawn(unit, progress),)
-    text = html_of(spec, unit, shown, drawn, draft=draft)
+    placed = unit_files(unit, model_of(unit))
+    text = html_of(spec, unit, shown, drawn, draft=draft, beside=sorted(placed))
     with whole_or_nothing(
         target, ours=PAGE_FILES, beside=others, again=PAGE_FILES.fullmatch
     ) as staging:
         (staging / PAGE).write_text(text, encoding="utf-8")
-    return Sent(unit, target, (PAGE,), findings, why)
+        for name, data in placed.items():
+            (staging / name).write_bytes(data)
+    return Sent(unit, target, tuple(sorted((PAGE, *placed))), findings, why)
 
 
 def html_of(
@@ -86,9 +96,10 @@ def html_of(
     drawings: Sequence[Picture] = (),
     *,
     draft: bool = False,
+    beside: Sequence[str] = (),
 ) -> str:
     """The page of a unit that a spec makes, with these photographs and, before the one with its
-    sizes, these drawings.
+    sizes, these drawings; ``beside`` are the names of the files that lie beside it.
 
     Raises:
         ValueError: the workings of a part leave no single solid.
@@ -102,7 +113,14 @@ def html_of(
 
     said = spec.spec.quote
     model = for_client(model_of(unit))
-    words = words_of(unit, included=said.included, not_included=said.not_included, draft=draft)
+    words = words_of(
+        unit,
+        paragraphs=said.words,
+        included=said.included,
+        not_included=said.not_included,
+        draft=draft,
+        beside=beside,
+    )
     sections = replace(sections_for_client(quick_sections(unit, {})), textures=textures_of(unit))
     told = {"model": asdict(model), "sections": asdict(sections), "words": asdict(words)}
     drawings = (*drawings, _elevation(unit))

@@ -26,6 +26,7 @@ class Letter:
     site: tuple[str, ...] = ()
     number: str = ""
     date: str = ""
+    words: tuple[str, ...] = ()
     included: tuple[str, ...] = ()
     not_included: tuple[str, ...] = ()
     bought_in: tuple[BoughtIn, ...] = ()

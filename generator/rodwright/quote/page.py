@@ -100,6 +100,7 @@ def page_data(quotation: Quotation) -> dict[str, Any]:
         "about": [[word, said] for word, said in _about(letter, rates) if said],
         "picture": {"file": _picture(0), "aspect": _aspect(first.picture)},
         "picture_note": _picture_note(quotation),
+        "words": list(letter.words),
         "facts": [_fact(each) for each in facts_of(unit)],
         "holds": holds(letter, rates.valid),
         "prices": _prices(quotation),

@@ -49,6 +49,9 @@ class QuoteSpec(SpecModel):
     date: Date | None = None
     """Day of the quote (`2026-05-31`), from which the price holds; that of the design unless
     said."""
+    words: Lines = ()
+    """What you say of the piece to the client, paragraph by paragraph, on the quote and on the page
+    to send."""
     included: Lines = ()
     """What is included beside what the quote lists by itself, line by line."""
     not_included: Lines = ()

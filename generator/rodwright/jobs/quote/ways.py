@@ -68,6 +68,7 @@ def letter_of(spec: SpecFile) -> Letter:
         site=said.site,
         number=said.number or whole.number or "",
         date=said.date or whole.date or "",
+        words=said.words,
         included=said.included,
         not_included=said.not_included,
         bought_in=tuple(BoughtIn(each.what, each.price) for each in said.bought_in),

@@ -2,6 +2,7 @@
 import type { Fact } from "../document";
 import * as state from "../state";
 import { Picture } from "./picture";
+import { Placing } from "./placing";
 
 export function About() {
   const words = state.words.value;
@@ -13,6 +14,7 @@ export function About() {
         <p>{each}</p>
       ))}
       <FactList facts={words.facts} />
+      <Placing />
       {words.drawings.map(([caption, address]) => (
         <Picture caption={caption} address={address} />
       ))}
@@ -33,7 +35,7 @@ export function Photographs() {
 export function FactList({ facts }: { facts: readonly Fact[] }) {
   if (facts.length === 0) return null;
   return (
-    <dl>
+    <dl class="facts">
       {facts.map(({ word, lines }) => (
         <>
           <dt>{word}</dt>

@@ -39,13 +39,17 @@ export function Space() {
     ];
     return () => stops.forEach((stop) => stop());
   }, []);
-  if (blind)
+  if (blind) {
+    const words = state.words.value;
+    const [picture] = [...(words?.photographs ?? []), ...(words?.drawings ?? [])];
     return (
       <p class="blind" role="status">
         This browser can't draw in space (it has no WebGL 2, or it is switched off), so the unit
-        isn't pictured here. Everything else on this page holds.
+        can't be turned here. Everything else on this page holds.
+        {picture && <img class="instead" src={picture[1]} alt={picture[0]} />}
       </p>
     );
+  }
   return (
     <>
       <canvas

@@ -25,13 +25,13 @@ export function printing(stage: Stage, layer: HTMLElement): () => void {
 
 function taken(stage: Stage, layer: HTMLElement): CanvasRenderingContext2D {
   const { scene, canvas } = stage;
+  const background = scene.background;
+  scene.background = new Color("#ffffff");
+  stage.picture();
   const copy = document.createElement("canvas");
   copy.width = canvas.width;
   copy.height = canvas.height;
   const context = copy.getContext("2d", { willReadFrequently: true })!;
-  const background = scene.background;
-  scene.background = new Color("#ffffff");
-  stage.picture();
   // Within the task that drew it: after that a canvas of WebGL may be bare.
   context.drawImage(canvas, 0, 0);
   scene.background = background;
