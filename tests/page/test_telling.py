@@ -13,6 +13,7 @@ from rodwright.amounts import format_weight
 from rodwright.checks.findings import Severity
 from rodwright.handover.list_files import edges_csv, hardware_csv, parts_csv
 from rodwright.handover.lists import parts_list
+from rodwright.handover.strength_list import told_figure
 from rodwright.jobs.new import model_names, model_path
 from rodwright.jobs.survey import survey
 from rodwright.lengths import format_length
@@ -159,9 +160,14 @@ def test_strength_has_every_figure_that_is_worked_out(name: str) -> None:
     unit = _unit(name)
     strength = checked_sections(unit, ()).strength
     assert strength is not None
-    told = {(row[0], row[1].split("\n")[0]) for table in strength.tables for row in table.rows}
+    rows = [row for table in strength.tables for row in table.rows]
+    told = {row[1].split("\n")[0].rstrip("\u00a0\u2060?~") for row in rows}
     results = strength_of(unit)
-    assert {what for _, what in told} == {each.what for each in results}
+    assert told == {each.what for each in results}
+    figures = {row[2].split("\n")[0].replace("\u00a0", " ") for row in rows}
+    assert figures == {told_figure(each, unit.display_unit) for each in results}
+    failing = {each.subject for each in results if not each.holds}
+    assert bool(failing) is any("heavy" in row[-1] or "fails" in row[-1] for row in rows)
     refs = {ref for table in strength.tables for each in table.refs for ref in each}
     assert refs == {ref for each in results for ref in each.parts}
     assert "structural engineer" in strength.words[-1]
