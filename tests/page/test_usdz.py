@@ -43,7 +43,7 @@ def package_of(unit: Unit, path: Path) -> Package:
 def package(
     request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory
 ) -> Iterator[Package]:
-    """One with doors and drawers behind them, one in inches with drawers."""
+    """One with doors, one with drawers."""
     unit = specs.unit_from(model_path(request.param).read_text(encoding="utf-8"))
     yield package_of(unit, tmp_path_factory.mktemp("usdz") / "unit.usdz")
 

@@ -125,15 +125,20 @@ def mean_colour(look: Look) -> Colour:
 def lie_of(part: Part) -> tuple[float, float, float, float]:
     """Where in its wood a part was cut, as :class:`rodwright.page.document.Part` says it: somewhere
     else for each, but for fronts through which the grain runs on."""
-    if part.grain_run:
-        rng, frame = chance("lie", part.grain_run), grain_frame(part)
-        signs, shifts = frame.signs, frame.shift
-    else:
-        rng = chance("lie", part.ref)
-        (one, other), shifts = rng.choice((-1.0, 1.0), 2).tolist(), (0.0, 0.0, 0.0)
-        signs = (one, other, 1.0)
+    if not part.grain_run:
+        return _drawn(part.ref)
+    _, along, _, across = _drawn(part.grain_run)
+    frame = grain_frame(part)
+    return frame.signs[0], frame.shift[0] + along, frame.signs[1], frame.shift[1] + across
+
+
+@lru_cache(maxsize=4096)
+def _drawn(words: str) -> tuple[float, float, float, float]:
+    """A place in the wood, and which way round, by chance."""
+    rng = chance("lie", words)
+    one, other = rng.choice((-1.0, 1.0), 2).tolist()
     along, across = (round(each, 1) for each in rng.uniform(0, _FAR, 2).tolist())
-    return signs[0], shifts[0] + along, signs[1], shifts[1] + across
+    return one, along, other, across
 
 
 def _told(shown: Shown) -> page.Surface:
