@@ -27,7 +27,7 @@ export function Over() {
 function Broken({ troubles }: { troubles: readonly Trouble[] }) {
   const count = troubles.length === 1 ? "one thing is" : `${troubles.length} things are`;
   return (
-    <div class="banner">
+    <div class="banner" tabIndex={0} role="group" aria-label="What is wrong in the file">
       <h2>
         <Sign severity="error" />
         The file as it is now makes no unit: {count} wrong

@@ -30,7 +30,7 @@ export function Page() {
         Go to the words and lists beside the unit
       </a>
       <Header />
-      <main class={state.drawer.value === "full" ? "under" : ""}>
+      <main class={`over-${state.drawer.value}`}>
         <Views />
         <div class="space">
           <Space />
