@@ -38,6 +38,7 @@ def test_all_is_done_by_keyboard_alone(server: Server, dresser: page.Model) -> N
     # Choose a part of a door, and read its size.
     _tab_to(shown, "Findings", backwards=True)
     press("ArrowRight")
+    press("ArrowRight")
     _tab_to(shown, "Find")
     shown.keyboard.type("door")
     _tab_to(shown, "Parts", role="listbox")
