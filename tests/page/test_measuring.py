@@ -220,4 +220,10 @@ def test_touches_of_a_finger_measure_in_inches(
             phone.touchscreen.tap(x + off, y + 7)
         assert _measured(phone) == pytest.approx(width, abs=0.01)
         text = format_length(width, "in")
-        assert label_texts(phone, "measure") == [f"{text} in\nwidth {text}, depth 0, height 0"]
+        words = f"{text} in\nwidth {text}, depth 0, height 0"
+        assert label_texts(phone, "measure") == [words]
+        # Seen from the side there is no room beside the line: the words are pushed in.
+        phone.get_by_role("button", name="Left", exact=True).tap()
+        phone.wait_for_timeout(600)
+        settle(phone)
+        assert label_texts(phone, "measure") == [words]

@@ -81,7 +81,15 @@ export class Labels {
       );
       if (box) return { box, as };
     }
-    return null;
+    // What isn't tied to a line's middle may be pushed in from the border.
+    if (label.stands === "on") return null;
+    const pushed = boxes(label, shown).map((each) => ({
+      ...each,
+      left: Math.max(BORDER, Math.min(each.left, width - BORDER - each.width)),
+      top: Math.max(BORDER, Math.min(each.top, height - BORDER - each.height)),
+    }));
+    const box = pushed.find((each) => !taken.some((other) => touch(each, other)));
+    return box ? { box, as: label } : null;
   }
 
   /** What else lies over the canvas: buttons and messages. */

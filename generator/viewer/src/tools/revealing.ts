@@ -12,8 +12,8 @@ const POINTS = 4;
 const SEEN = 0.25;
 /** Of many parts only so many are looked for. */
 const PARTS = 3;
-/** How much a view near to that of now is worth, beside the share that is seen. */
-const NEAR = 0.1;
+/** One sees no more than half of a part from anywhere. */
+const ENOUGH = 0.4;
 /** Pixels. */
 const RING = 8;
 const AWAY = 60;
@@ -60,23 +60,26 @@ export class Revealing {
       [AWAY, -AWAY].map((x) => ({ x: spot.x + x, y: spot.y + y })),
     );
     const text = `${told.severity}: ${told.rule}`;
-    return [{ key: "finding", kind: "finding", text, spots, stands: "on", lines }];
+    return [
+      { key: "finding", kind: "finding", text, spots, stands: { clear: { x: 0, y: 1 } }, lines },
+    ];
   }
 
   private turn(refs: readonly string[]): void {
     const { stage } = this.sight;
     const points = refs.slice(0, PARTS).flatMap((ref) => this.pointsOf(ref));
     if (!points.length || this.share(points, stage.camera.position) >= SEEN) return;
-    // From where most is seen, rather near to where one looks from now.
     const { target } = stage.controls;
     const from = stage.camera.position.clone().sub(target);
     const away = from.length();
-    const worths = WAYS.map((way) => {
-      const eye = target.clone().addScaledVector(way, away);
-      return this.share(points, eye) + (NEAR * way.dot(from)) / away;
-    });
-    const best = WAYS[worths.indexOf(Math.max(...worths))]!;
-    if (this.share(points, target.clone().addScaledVector(best, away)) > 0) stage.turn(best);
+    // The nearest way to that of now from which enough is seen, or else the best there is.
+    let best: { way: Vector3; share: number } | null = null;
+    for (const way of [...WAYS].sort((one, other) => other.dot(from) - one.dot(from))) {
+      const share = this.share(points, target.clone().addScaledVector(way, away));
+      if (share > (best?.share ?? 0)) best = { way, share };
+      if (share >= ENOUGH) break;
+    }
+    if (best) stage.turn(best.way);
   }
 
   /** The share of points that are seen from a place. */
