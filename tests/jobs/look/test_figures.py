@@ -6,11 +6,10 @@ from pathlib import Path
 
 import pytest
 
-from rodwright.jobs.look.figures import figures_of, nudges_of, path_of
+from rodwright.jobs.look.figures import figure_at, figures_of, nudges_of
 from rodwright.jobs.look.nudging import Nudging, digest_of
 from rodwright.lengths import parse_length
 from rodwright.setout import set_out
-from rodwright.wishes.reading.documents import read_document
 from rodwright.wishes.reading.editing import value_at
 from rodwright.wishes.reading.files import parse_spec, read_spec
 
@@ -74,7 +73,7 @@ def test_every_figure_stands_where_it_says_and_in_its_span(model):
     spec = SPECS[model]
     lines = spec.path.read_text(encoding="utf-8").splitlines()
     for nudge in nudges_of(spec, None, {}):
-        path = path_of(nudge.key, spec.data)
+        path = figure_at(spec, nudge.key).path
         if nudge.written:
             assert str(value_at(spec.data, path)) == nudge.value
             assert nudge.value in lines[nudge.line - 1]
@@ -186,8 +185,7 @@ def test_every_figure_can_be_written_and_taken_back(model, tmp_path):
             value = f"{nudge.number + nudge.step:g}"
         nudging.nudge(nudge.key, value, digest_of(path.read_bytes()))
         written += 1
-        data = read_document(path.read_text(encoding="utf-8"), "copy.yaml").data
-        now = str(value_at(data, path_of(nudge.key, data)))
+        now = str(figure_at(read_spec(path), nudge.key).value)
         assert now.startswith(value)
     for _ in range(written):
         nudging.undo()

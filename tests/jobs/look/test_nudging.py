@@ -151,6 +151,17 @@ def test_what_makes_no_spec_is_refused_and_the_file_left_alone(path, key, value,
     assert nudging.can(seen(path)) == (False, False)
 
 
+@pytest.mark.parametrize(
+    "value", ["\ud800", "\x00", "18\x00", "\ufeff18", "*bay", "&a 18", "9" * 9999]
+)
+@pytest.mark.parametrize("key", [WIDTH, "interior/columns/" + "9" * 5000, "\ud800", "", "/", "~"])
+def test_whatever_a_page_wishes_is_refused_in_words_that_can_be_sent(path, key, value):
+    with pytest.raises(ProblemsError) as caught:
+        Nudging(path).nudge(key, value, seen(path))
+    assert all(len(each.message.encode()) < 2000 for each in caught.value.problems)
+    assert path.read_bytes() == ALCOVE
+
+
 def test_what_makes_a_spec_but_no_unit_is_written_and_can_be_taken_back(path):
     nudging = Nudging(path)
     nudging.nudge(WIDTH, "1400", seen(path))

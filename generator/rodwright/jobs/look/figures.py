@@ -272,15 +272,9 @@ def _key_of(path: KeyPath) -> str:
     return "/".join(steps)
 
 
-def path_of(key: str, data: Mapping[str, Data]) -> KeyPath:
-    """The way that a nudge's key says, in these data."""
-    path: KeyPath = ()
-    for step in key.split("/"):
-        for plain, escaped in reversed(_ESCAPES):
-            step = step.replace(escaped, plain)
-        held = value_at(data, path)
-        path = (*path, int(step) if isinstance(held, list) and step.isdecimal() else step)
-    return path
+def figure_at(spec: SpecFile, key: str) -> Figure | None:
+    """The figure that a nudge's key names; None where a spec has no such."""
+    return next((each for each in figures_of(spec) if _key_of(each.path) == key), None)
 
 
 def spelt(value: str, standing: Data) -> str:

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from threading import Lock
 
-from rodwright.jobs.look.figures import figures_of, path_of, spelt
+from rodwright.jobs.look.figures import figure_at, spelt
 from rodwright.jobs.look.saving import replace_content
 from rodwright.problems import Problem, ProblemsError
 from rodwright.wishes.reading.documents import decoded, read_content
@@ -110,11 +110,12 @@ class Nudging:
         file = str(self._path)
         text = decoded(content, file)
         spec = parse_spec(text, self._path)
-        path = path_of(key, spec.data)
-        if path not in {figure.path for figure in figures_of(spec)}:
+        figure = figure_at(spec, key)
+        if figure is None:
             raise ProblemsError(
                 [Problem("there is no such figure in the file", "Write it in your editor.")]
             )
+        path = figure.path
         said = spelt(value, value_at(spec.data, path))
         after = with_value(text, path, said, file)
         parse_spec(after, self._path)

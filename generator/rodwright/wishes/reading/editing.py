@@ -13,7 +13,7 @@ from typing import Any, cast
 
 from ruamel.yaml.nodes import MappingNode, Node, ScalarNode, SequenceNode
 
-from rodwright.problems import KeyPath, Problem, ProblemsError
+from rodwright.problems import KeyPath, Problem, ProblemsError, printable
 from rodwright.wishes.reading.documents import Data, composed, read_document
 from rodwright.wishes.reading.places import Place
 
@@ -204,7 +204,7 @@ def _laid(data: Any, path: KeyPath, value: Data) -> Any:
 
 
 def _unwritable(path: KeyPath, value: str, file: str, place: Place) -> Problem:
-    shown = value if len(value) <= _LONGEST else f"{value[:_LONGEST]}…"
+    shown = printable(value if len(value) <= _LONGEST else f"{value[:_LONGEST]}…")
     return Problem(
         f"`{shown}` can't be written here without changing something else of the file",
         "Write it in your editor.",
