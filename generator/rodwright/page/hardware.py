@@ -16,7 +16,7 @@ from numpy.typing import NDArray
 from rodwright.geometry import Vector
 from rodwright.page.document import Shape
 from rodwright.page.shapes import packed
-from rodwright.photo.bodies.ware import knob_profile
+from rodwright.photo.knobs import knob_profile
 from rodwright.unit import Block, Fitting, Rod, Ware
 from rodwright.unit import Shape as Form
 

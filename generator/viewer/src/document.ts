@@ -179,7 +179,9 @@ export type Message =
   | { kind: "troubles"; version: number; troubles: Trouble[] }
   | { kind: "sections"; version: number; sections: Partial<Sections> }
   | { kind: "nudges"; version: number; nudges: Nudge[]; undo: boolean; redo: boolean }
-  | { kind: "refused"; message: string };
+  | { kind: "failed"; version: number; section: keyof Sections; message: string }
+  | { kind: "refused"; message: string }
+  | { kind: "alive" };
 
 // What the page says.  Nudges of one figure with the same `drag` are undone as one.
 export type Wish =

@@ -58,8 +58,11 @@ export const nudges = signal<readonly Nudge[]>([]);
 export const figured = signal(0);
 export const undo = signal({ undo: false, redo: false });
 export const refused = signal("");
-/** Whether the page follows a file, and if so whether its server is there. */
-export const live = signal<"sent" | "waiting" | "there" | "gone">("sent");
+/**
+ * Whether the page follows a file, and if so whether its server is there: `other` where another one
+ * answers, which doesn't know this page.
+ */
+export const live = signal<"sent" | "waiting" | "there" | "gone" | "other">("sent");
 
 export const selected = signal<string | null>(null);
 /** Refs of the parts that light up, of a finding or a row. */
@@ -88,6 +91,10 @@ export const pose = signal<Pose | null>(null);
 
 /** Which reading of the file each section was told of. */
 export const known = signal<Partial<Record<keyof Sections, number>>>({});
+/** Sections that couldn't be worked out, of which reading, and why. */
+export const failed = signal<Partial<Record<keyof Sections, { version: number; message: string }>>>(
+  {},
+);
 export const tab = signal<TabName>("findings");
 /** How far the drawer of a narrow screen is drawn out. */
 export const drawer = signal<"shut" | "half" | "full">("half");

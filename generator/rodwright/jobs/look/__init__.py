@@ -1,5 +1,5 @@
 """The live page: it follows a spec file as it is saved."""
 
-from rodwright.jobs.look.serving import look
+from rodwright.jobs.look.session import Reading, Served, look
 
-__all__ = ["look"]
+__all__ = ["Reading", "Served", "look"]

@@ -14,6 +14,7 @@ from rodwright.geometry import Box
 from rodwright.geometry.vectors import Vector
 from rodwright.photo.bodies.easing import eased
 from rodwright.photo.bodies.outlines import Array, Indices
+from rodwright.photo.knobs import knob_profile
 from rodwright.photo.scene import Body, Surface
 from rodwright.photo.turned import turned_body
 from rodwright.photo.wares import SURFACES
@@ -22,24 +23,6 @@ from rodwright.unit import Block, Fitting, Knob, Rod, Shape, Ware
 _METAL_EASED, _OF_SIZE = 0.5, 0.2
 """How far the edges of bought-in pieces are rounded, mm, and at most as a share of their size
 (common practice, no source)."""
-_HEAD = (
-    (0.58, 0.0),
-    (0.60, 0.045),
-    (0.46, 0.11),
-    (0.40, 0.24),
-    (0.46, 0.38),
-    (0.66, 0.49),
-    (0.90, 0.59),
-    (1.00, 0.70),
-    (0.97, 0.81),
-    (0.83, 0.91),
-    (0.58, 0.97),
-    (0.28, 0.995),
-    (0.0, 1.0),
-)
-"""The profile of a knob: radius as a share of its head's (below the first swell: of its stem's,
-which is narrower), height as a share of its own; from a knob's usual shape, no source."""
-_STEM_ROWS = 5
 
 Mesh = tuple[Array, Array, Indices]
 """Points, normals, and triangles."""
@@ -110,37 +93,6 @@ def _rod(radius: float, long: float) -> list[tuple[float, float]]:
         (radius - 2 * ease, long),
         (0.0, long),
     ]
-
-
-def knob_profile(knob: Knob, between: int = 1) -> list[tuple[float, float]]:
-    """The profile of a knob, radius and height (mm) from where it is fixed, with so many points
-    for each stretch of a rough one."""
-    long, head = _long(knob), knob.diameter / 2
-    stem = knob.stem / (2 * _HEAD[3][0])
-    rows = [
-        ((stem if number < _STEM_ROWS else head) * share, long * up)
-        for number, (share, up) in enumerate(_HEAD)
-    ]
-    return [(0.0, 0.0), *_smooth(rows, between)]
-
-
-def _smooth(rows: Sequence[tuple[float, float]], between: int) -> list[tuple[float, float]]:
-    """More points on a curve through the given ones (Catmull and Rom's spline)."""
-    given = np.array([rows[0], *rows, rows[-1]])
-    shares = np.linspace(0.0, 1.0, between, endpoint=False)[:, None]
-    made = []
-    for a, b, c, d in zip(given, given[1:], given[2:], given[3:], strict=False):
-        made.append(
-            0.5
-            * (
-                2 * b
-                + (c - a) * shares
-                + (2 * a - 5 * b + 4 * c - d) * shares**2
-                + (3 * b - a - 3 * c + d) * shares**3
-            )
-        )
-    points = np.concatenate([*made, given[-1:]])
-    return [(max(0.0, float(radius)), float(up)) for radius, up in points]
 
 
 def _long(shape: Rod | Knob) -> float:

@@ -40,7 +40,8 @@ interface Stand {
 }
 
 function standing(): Stand {
-  if (state.live.value === "gone") return { sign: "error", text: "not followed any more" };
+  if (state.live.value === "gone" || state.live.value === "other")
+    return { sign: "error", text: "not followed any more" };
   if (state.version.value === 0) return { text: "being read" };
   const reading = `version ${state.version.value}`;
   if (state.troubles.value.length > 0) return { sign: "error", text: `${reading}: makes no unit` };

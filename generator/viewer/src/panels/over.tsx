@@ -18,6 +18,7 @@ export function Over() {
       <div role="alert">
         {state.troubles.value.length > 0 && <Broken troubles={state.troubles.value} />}
         {state.live.value === "gone" && <Gone />}
+        {state.live.value === "other" && <Gone other />}
         {state.refused.value && <Refused />}
       </div>
     </div>
@@ -58,7 +59,7 @@ function Broken({ troubles }: { troubles: readonly Trouble[] }) {
   );
 }
 
-function Gone() {
+function Gone({ other }: { other?: boolean }) {
   return (
     <div class="banner">
       <h2>
@@ -66,8 +67,10 @@ function Gone() {
         The server of this page is gone
       </h2>
       <p>
-        The page doesn't follow the file any more. If the command was ended, run it again and open
-        the address that it shows. If only the line was cut, the page goes on by itself.
+        {other
+          ? "Another server has taken its place. Open the address that the terminal shows now."
+          : "The page doesn't follow the file any more. If the command was ended, run it again and " +
+            "open the address that it shows. If only the line was cut, the page goes on by itself."}
       </p>
     </div>
   );

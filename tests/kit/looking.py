@@ -1,0 +1,99 @@
+"""The live page's server, run within a test, and what it says to a page."""
+
+from __future__ import annotations
+
+import asyncio
+import json
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager, suppress
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any
+
+import pytest
+from aiohttp import ClientSession, ClientWebSocketResponse
+
+from rodwright.jobs.look import session
+from rodwright.jobs.look.doors import door
+from rodwright.jobs.look.session import Reading, Served, Session
+
+
+@dataclass
+class Tab:
+    """An open page: all that it was told, oldest first."""
+
+    socket: ClientWebSocketResponse
+    told: list[dict[str, Any]] = field(default_factory=list)
+
+    async def until(self, kind: str, **having: Any) -> dict[str, Any]:
+        """The next message of a kind whose members are these."""
+        while True:
+            message: dict[str, Any] = json.loads(await self.socket.receive_str())
+            self.told.append(message)
+            if message["kind"] == kind and all(message[each] == having[each] for each in having):
+                return message
+
+
+@dataclass
+class Looking:
+    """A server that follows a file."""
+
+    address: str
+    client: ClientSession
+    readings: list[Reading]
+    tabs: list[Tab] = field(default_factory=list)
+
+    @property
+    def origin(self) -> str:
+        return "/".join(self.address.split("/")[:3])
+
+    async def tab(self) -> Tab:
+        """Open a page."""
+        socket = await self.client.ws_connect(self.address + "socket", origin=self.origin)
+        self.tabs.append(Tab(socket))
+        return self.tabs[-1]
+
+
+class NoRounds:
+    """In the place of what is worked out after the picture."""
+
+    def __init__(self, *_: object) -> None:
+        self.begun: list[int] = []
+
+    async def warm(self) -> None:
+        """Nothing is loaded."""
+
+    def begin(self, made: Any) -> None:
+        """Nothing is worked out."""
+        self.begun.append(made.version)
+
+    async def end(self) -> None:
+        """Nothing has begun."""
+
+
+@asynccontextmanager
+async def looking(
+    path: Path, *, rounds: bool = False, host: str = "127.0.0.1"
+) -> AsyncIterator[Looking]:
+    """Follow a file; without ``rounds`` nothing is worked out after the picture."""
+    served: asyncio.Future[Served] = asyncio.get_running_loop().create_future()
+    readings: list[Reading] = []
+    with pytest.MonkeyPatch.context() as patch:
+        if not rounds:
+            patch.setattr(session, "Rounds", NoRounds)
+        running = asyncio.ensure_future(
+            Session(path, door(host), readings.append).run(0, served.set_result)
+        )
+    async with ClientSession() as client:
+        await asyncio.wait({running, served}, return_when=asyncio.FIRST_COMPLETED)
+        if running.done():
+            running.result()
+        there = Looking(served.result().addresses[0], client, readings)
+        try:
+            yield there
+        finally:
+            for tab in there.tabs:
+                await tab.socket.close()
+            running.cancel()
+            with suppress(asyncio.CancelledError):
+                await running
