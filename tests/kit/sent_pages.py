@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from pathlib import Path
 
 from rodwright.jobs.new import model_path
@@ -11,11 +12,11 @@ from rodwright.unit.laid import laid_unit
 from rodwright.wishes import SpecFile, read_spec
 
 
-def sent_page(spec: SpecFile | str, folder: Path) -> Path:
+def sent_page(spec: SpecFile | str, folder: Path, beside: Sequence[str] = ()) -> Path:
     """The page of a spec, or of the ready model of that name, as a file; without photographs, and
-    nothing is checked."""
+    nothing is checked.  It says that ``beside`` lie beside it."""
     if isinstance(spec, str):
         spec = read_spec(model_path(spec))
     file = folder / "page.html"
-    file.write_text(html_of(spec, laid_unit(set_out(spec))), encoding="utf-8")
+    file.write_text(html_of(spec, laid_unit(set_out(spec)), beside=beside), encoding="utf-8")
     return file

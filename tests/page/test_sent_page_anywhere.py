@@ -6,9 +6,12 @@ import base64
 import re
 from collections.abc import Iterator
 from contextlib import contextmanager
+from functools import partial
 from html import unescape
+from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from io import BytesIO
 from pathlib import Path
+from threading import Thread
 from typing import Any
 
 import pytest
@@ -137,7 +140,7 @@ def test_on_paper_the_unit_fills_its_picture(browser: Browser, sent: Path) -> No
     ink = grey.point(lambda value: 255 if value < 250 else 0).getbbox()
     assert ink is not None
     assert min(ink[0], ink[1], grey.width - ink[2], grey.height - ink[3]) >= 4
-    assert max(ink[0], ink[1], grey.width - ink[2], grey.height - ink[3]) <= 12
+    assert max(ink[0], ink[1], grey.width - ink[2], grey.height - ink[3]) <= 24
 
 
 HOSTILE = """
@@ -169,6 +172,23 @@ def test_whatever_a_spec_says_is_text(browser: Browser, tmp_path: Path, scripted
         if not scripted:
             assert "</script><script>document.title='ran'" in page.locator("body").inner_text()
     assert not ran
+
+
+def test_what_lies_beside_it_is_linked_to_on_the_web_alone(
+    browser: Browser, tmp_path: Path
+) -> None:
+    """From disk nobody knows whether it lies there."""
+    file = sent_page(parse_spec(HOSTILE, "hostile.yaml"), tmp_path, ("page.glb", "page.usdz"))
+    handler = partial(SimpleHTTPRequestHandler, directory=str(tmp_path))
+    with ThreadingHTTPServer(("127.0.0.1", 0), handler) as server:
+        Thread(target=server.serve_forever, daemon=True).start()
+        with _page(browser) as page:
+            page.goto(f"http://127.0.0.1:{server.server_port}/page.html")
+            page.locator("a[href='page.glb'][download]").wait_for(state="visible")
+            page.goto(file.as_uri())
+            until(page, DRAWN)
+            assert page.locator("a[href^='page.']").count() == 0
+        server.shutdown()
 
 
 def test_its_policy_lets_nothing_else_run_or_load(sent: Path) -> None:
