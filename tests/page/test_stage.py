@@ -319,7 +319,8 @@ def test_without_webgl_the_page_says_so_and_goes_on(browser: Browser, address: s
         page.add_init_script("HTMLCanvasElement.prototype.getContext = () => null;")
         page.goto(address)
         page.get_by_text("can't draw in space").wait_for()
-        assert page.get_by_text("Left side").first.is_visible()
+        page.get_by_role("tab", name="Parts").click()
+        page.get_by_text("Left side").first.wait_for()
         assert page.locator("canvas").count() == 0
 
 

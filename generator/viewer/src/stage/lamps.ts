@@ -1,6 +1,5 @@
-// Light and floor: soft light from above, one sun with a shadow, and a little from where one stands.
+// Light and floor: soft light from above, one sun with a shadow, and nothing else: each light costs time.
 import {
-  type Camera,
   CanvasTexture,
   DirectionalLight,
   HemisphereLight,
@@ -23,8 +22,7 @@ const SOFT = 192;
 const NEAR_FLOOR = 160;
 
 export class Lamps {
-  private readonly sun = new DirectionalLight(0xffffff, 1.95);
-  private readonly near = new DirectionalLight(0xffffff, 0.35);
+  private readonly sun = new DirectionalLight(0xffffff, 1.8);
   private readonly floor: Mesh<PlaneGeometry, ShadowMaterial>;
   private readonly contact: Mesh<PlaneGeometry, MeshBasicMaterial>;
   private readonly soft = document.createElement("canvas");
@@ -32,7 +30,7 @@ export class Lamps {
 
   constructor(scene: Scene) {
     // What a surface sends back is its colour times light / pi: together near 1 for fronts.
-    scene.add(new HemisphereLight(0xffffff, 0xd8d0c4, 2.4));
+    scene.add(new HemisphereLight(0xffffff, 0xd8d0c4, 2.35));
     this.sun.castShadow = true;
     this.sun.shadow.mapSize.set(1024, 1024);
     this.sun.shadow.autoUpdate = false;
@@ -40,7 +38,7 @@ export class Lamps {
     this.sun.shadow.intensity = 0.85;
     this.sun.shadow.normalBias = 5;
     this.sun.shadow.bias = -0.0005;
-    scene.add(this.sun, this.sun.target, this.near, this.near.target);
+    scene.add(this.sun, this.sun.target);
     this.floor = new Mesh(new PlaneGeometry(1, 1), new ShadowMaterial({ opacity: 0.13 }));
     this.floor.receiveShadow = true;
     this.soft.width = this.soft.height = SOFT;
@@ -72,14 +70,6 @@ export class Lamps {
     this.contact.position.set(center.x, center.y, ground - 0.3);
     this.contact.scale.setScalar(4 * radius);
     this.touch(pieces, center, 4 * radius, ground);
-  }
-
-  /** A little light comes from over the viewer's shoulder, where no face mirrors it. */
-  follow(eye: Camera, target: Vector3): void {
-    const away = eye.position.distanceTo(target);
-    this.near.position.set(-0.5, 1, 0.6).multiplyScalar(away).applyQuaternion(eye.quaternion);
-    this.near.position.add(target);
-    this.near.target.position.copy(target);
   }
 
   /** The dark below what stands on or near the floor. */

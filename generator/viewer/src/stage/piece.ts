@@ -1,20 +1,12 @@
 // A part in space: its mesh, its drawn edges, and the fittings that go with it.
-import {
-  Box3,
-  type BufferGeometry,
-  Group,
-  LineSegments,
-  Matrix4,
-  Mesh,
-  type MeshStandardMaterial,
-} from "three";
+import { Box3, type BufferGeometry, Group, LineSegments, Matrix4, Mesh } from "three";
 
 import type { Fitting, Layer, Model, Part } from "../document";
-import { PALE, type Look, type Looks } from "./looks";
+import { PALE, type Look, type Looks, type Paint } from "./looks";
 import type { Shapes } from "./shapes";
 import type { Woods } from "./woods";
 
-export type Solid = Mesh<BufferGeometry, MeshStandardMaterial>;
+export type Solid = Mesh<BufferGeometry, Paint>;
 
 interface Body {
   solid: Solid;

@@ -202,7 +202,6 @@ export class Stage {
   }
 
   private render(): void {
-    this.lamps.follow(this.camera, this.controls.target);
     const { height } = this.eye.pose ?? { height: Infinity };
     const near = (5 * this.canvas.clientHeight) / (2 * height) > FINE_PIXELS;
     for (const piece of this.pieces.values()) piece.showFine(near);

@@ -4,7 +4,6 @@ import {
   type Box3,
   Color,
   DataTexture,
-  type MeshStandardMaterial,
   RepeatWrapping,
   SRGBColorSpace,
   Texture,
@@ -13,6 +12,7 @@ import {
 } from "three";
 
 import type { Part, Side, Surface, Texture as Told } from "../document";
+import type { Paint } from "./looks";
 
 const SIDES: readonly Side[] = ["-x", "+x", "-y", "+y"];
 const NO_PICTURE = new DataTexture(new Uint8Array([255, 255, 255, 255]), 1, 1);
@@ -57,12 +57,7 @@ export class Woods {
   }
 
   /** Have a part's material show its wood, and what is glued on its edges, once it is there. */
-  dress(
-    material: MeshStandardMaterial,
-    part: Part,
-    surfaces: Readonly<Record<string, Surface>>,
-    box: Box3,
-  ): void {
+  dress(material: Paint, part: Part, surfaces: Readonly<Record<string, Surface>>, box: Box3): void {
     const own = this.of(part.surface);
     const glued = SIDES.map((side) => part.edges[side]);
     const pictured = glued.find((name) => name !== undefined) ?? part.surface;
@@ -85,6 +80,8 @@ export class Woods {
       bandOn: { value: glued.map((name) => (name ? (name === pictured ? 2 : 1) : 0)) },
       bandColour: { value: shown },
     };
+    // Most parts have bare edges: theirs is the cheaper shader.
+    if (glued.some(Boolean)) material.defines = { ...material.defines, BANDED: "" };
     const before = material.onBeforeCompile.bind(material);
     material.onBeforeCompile = (shader, renderer) => {
       before(shader, renderer);
@@ -148,6 +145,7 @@ uniform vec3 bandColour[4];
 vec3 wood() {
   vec3 slopeX = dFdx(vPlace), slopeY = dFdy(vPlace), place = vPlace, facing = abs(vFacing);
   vec3 mean = max(woodMean, vec3(0.002));
+#ifdef BANDED
   if (facing.z < max(facing.x, facing.y)) {
     int axis = facing.x > facing.y ? 0 : 1;
     bool high = vFacing[axis] > 0.0;
@@ -163,6 +161,7 @@ vec3 wood() {
       return band / mean;
     }
   }
+#endif
   if (woodThere < 0.5) return vec3(1.0);
   if (woodTurned) {
     slopeX = slopeX.yxz;
