@@ -9,7 +9,7 @@ const BARE = 250;
 /** Bare paper left round the unit, in pixels. */
 const ROUND = 8;
 
-/** Have the unit printed as the stage shows it, with the words in a layer over its canvas. */
+/** Have the unit printed as the stage shows it, with the lines and words in a layer over its canvas. */
 export function printing(stage: Stage, layer: HTMLElement): () => void {
   const print = () => {
     document.getElementById(PICTURE)?.replaceChildren(trimmed(taken(stage, layer)));
@@ -45,6 +45,13 @@ function write(context: CanvasRenderingContext2D, layer: HTMLElement, canvas: HT
   if (!origin.width) return;
   const scale = context.canvas.width / origin.width;
   context.scale(scale, scale);
+  // In their order: paper to both sides of each line, then the line.
+  for (const path of layer.querySelectorAll<SVGPathElement>(".ink path")) {
+    const halo = path.classList.contains("halo");
+    context.strokeStyle = halo ? "#ffffff" : "#000000";
+    context.lineWidth = parseFloat(getComputedStyle(path).strokeWidth);
+    context.stroke(new Path2D(path.getAttribute("d") ?? ""));
+  }
   context.textBaseline = "middle";
   context.textAlign = "center";
   for (const label of layer.querySelectorAll<HTMLElement>(".label:not([hidden])")) {
