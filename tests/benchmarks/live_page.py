@@ -1,0 +1,163 @@
+"""How soon a saved spec is seen in the live page, and what hours of saves take in memory.
+
+    cd tests
+    python -m benchmarks.live_page  # some minutes; prints a table
+    python -m benchmarks.live_page --saves 500  # what a long session takes, every 50 saves
+
+A model is saved again and again with something else in it, and in headless Chromium is measured
+from before the write to the first frame that was drawn with the new unit: the picture is read back
+from the canvas, so that what draws has to be done.  Times of one run are comparable to each other;
+another machine, or a busy one, has others.
+"""
+
+from __future__ import annotations
+
+import argparse
+import shutil
+import statistics
+import subprocess
+import sys
+import tempfile
+import time
+from collections.abc import Iterator
+from contextlib import contextmanager
+from itertools import count
+from pathlib import Path
+
+import psutil
+from playwright.sync_api import Page
+
+from kit.browser import chromium, until
+
+MODELS = Path(__file__).parents[2] / "models"
+CHANGES: dict[str, dict[str, tuple[str, str, float, float]]] = {
+    "library-wall": {
+        "frame width": ("width: 60, thickness: 25", "width: %g, thickness: 25", 60, 0.5),
+        "depth": ("left: 352, right: 349", "left: %g, right: 349", 340, -1),
+        "sheet thickness": ("plywood, thickness: 18", "plywood, thickness: %g", 18, 0.1),
+    },
+    "pottery-dresser": {
+        "width": ("width: 1650", "width: %g", 1650, 1),
+        "depth": ("depth: 480", "depth: %g", 480, 1),
+        "sheet thickness": ("plywood, thickness: 18", "plywood, thickness: %g", 18, 0.1),
+    },
+    "archive-wall": {
+        "depth": ("depth: 480", "depth: %g", 480, -1),
+        "sheet thickness": ("plywood, thickness: 18", "plywood, thickness: %g", 18, 0.1),
+    },
+}
+"""What is changed in a model: what stands there, what is written instead, the figure it begins at,
+and by how much more it is each time: no shape comes twice."""
+
+_TIMED = """() => {
+  const pixel = new Uint8Array(4);
+  const show = stage.show.bind(stage);
+  const draw = stage.renderer.render.bind(stage.renderer);
+  let fresh = false;
+  window.seen = [];
+  stage.show = (...model) => {
+    show(...model);
+    fresh = true;
+  };
+  stage.renderer.render = (...what) => {
+    draw(...what);
+    if (!fresh) return;
+    fresh = false;
+    const gl = stage.renderer.getContext();
+    gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel);
+    window.seen.push(performance.timeOrigin + performance.now());
+  };
+}"""
+
+
+@contextmanager
+def followed(spec: Path) -> Iterator[tuple[Page, psutil.Process]]:
+    """The live page of a spec in Chromium, and its server."""
+    command = [sys.executable, "-u", "-m", "rodwright_cli", "look", str(spec), "--no-open"]
+    with subprocess.Popen(command, stdout=subprocess.PIPE, text=True) as server:
+        assert server.stdout is not None
+        address = server.stdout.readline().strip()
+        try:
+            with chromium() as browser:
+                page = browser.new_page(viewport={"width": 1280, "height": 800})
+                page.goto(address)
+                until(page, "window.stage && stage.pieces.size > 0")
+                page.evaluate(_TIMED)
+                yield page, psutil.Process(server.pid)
+        finally:
+            server.terminate()
+
+
+def saved(spec: Path, text: str, page: Page) -> float:
+    """Save a text; seconds until it was seen."""
+    before = page.evaluate("seen.length")
+    began = time.time()
+    spec.write_text(text, encoding="utf-8")
+    until(page, f"seen.length > {before}")
+    return float(page.evaluate("seen.at(-1)")) / 1000 - began
+
+
+def texts(model: str, change: tuple[str, str, float, float]) -> Iterator[str]:
+    """A model's text with a change in it, a new one each time."""
+    text = (MODELS / f"{model}.yaml").read_text(encoding="utf-8")
+    there, instead, start, step = change
+    assert there in text, there
+    return (text.replace(there, instead % (start + step * number)) for number in count(1))
+
+
+def seen_within(model: str, times: int, folder: Path) -> None:
+    """Print how soon each change of a model is seen."""
+    spec = folder / f"{model}.yaml"
+    shutil.copy(MODELS / spec.name, spec)
+    with followed(spec) as (page, _):
+        parts = page.evaluate("stage.pieces.size")
+        page.wait_for_timeout(10_000)  # what follows the first picture is done
+        for name, change in CHANGES[model].items():
+            rest = texts(model, change)
+            took = []
+            for _ in range(times):
+                took.append(saved(spec, next(rest), page))
+                page.wait_for_timeout(500)
+            median, worst = statistics.median(took), max(took)
+            print(f"| {model} ({parts}) | {name} | {median:.2f} | {worst:.2f} |", flush=True)
+
+
+def long_session(saves: int, folder: Path) -> None:
+    """Print what server and page hold while a model is saved again and again, never as before."""
+    model = "pottery-dresser"
+    spec = folder / f"{model}.yaml"
+    shutil.copy(MODELS / spec.name, spec)
+    text = spec.read_text(encoding="utf-8")
+    with followed(spec) as (page, server):
+        devtools = page.context.new_cdp_session(page)
+        for number in range(saves + 1):
+            if number % 50 == 0:
+                page.wait_for_timeout(15_000)
+                devtools.send("HeapProfiler.collectGarbage")
+                heap = page.evaluate("performance.memory.usedJSHeapSize") / 1e6
+                held = page.evaluate("stage.renderer.info.memory")
+                workers = [each.memory_info().rss // 1_000_000 for each in server.children()]
+                own = server.memory_info().rss / 1e6
+                print(f"| {number} | {own:.0f} | {workers} | {heap:.1f} | {held} |", flush=True)
+            saved(spec, text.replace("width: 1650", f"width: {1500 + number / 2:g}"), page)
+            page.wait_for_timeout(300)
+
+
+def main() -> None:
+    """Measure what is asked for."""
+    asked = argparse.ArgumentParser(description=__doc__)
+    asked.add_argument("--saves", type=int, default=0, help="watch memory over so many saves")
+    asked.add_argument("--times", type=int, default=30, help="saves of each change")
+    given = asked.parse_args()
+    with tempfile.TemporaryDirectory() as folder:
+        if given.saves:
+            print("| saves | server, MB | its workers, MB | page's heap, MB | in the drawing |")
+            long_session(given.saves, Path(folder))
+            return
+        print("| model (parts) | what is changed | median, s | longest, s |")
+        for model in CHANGES:
+            seen_within(model, given.times, Path(folder))
+
+
+if __name__ == "__main__":
+    main()
