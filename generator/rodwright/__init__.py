@@ -37,7 +37,7 @@ def _read_face() -> dict[str, tuple[str, str]]:
 
 
 _FACE = _read_face()
-_ROOMS = ("assembly", "cutting")
+_ROOMS = ("cutting",)
 """Rooms that are offered whole: plain data in, an answer out."""
 __all__ = sorted(_FACE)
 

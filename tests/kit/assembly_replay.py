@@ -17,7 +17,7 @@ import numpy as np
 import trimesh
 from numpy.typing import NDArray
 
-from rodwright.assembly.steps import Order, Step
+from rodwright.making.steps import Order, Step
 from rodwright.solids.meshes import placed_mesh
 from rodwright.unit import Joint, JointKind, Slide, Swing, Unit
 

@@ -9,9 +9,9 @@ import numpy as np
 import pytest
 
 from kit.specs import unit_from
-from rodwright.assembly.order import order_of
 from rodwright.geometry import Box
 from rodwright.jobs.new import model_path
+from rodwright.making.order import order_of
 from rodwright.photo.films import flights_of, frames_of, lifted
 from rodwright.photo.framing import on_picture
 from rodwright.photo.studio import round_it, studio_round

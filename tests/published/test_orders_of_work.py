@@ -8,9 +8,9 @@ from __future__ import annotations
 from collections import Counter
 
 from kit.specs import unit_from
-from rodwright.assembly.order import order_of
-from rodwright.assembly.steps import Order
 from rodwright.lengths import format_length
+from rodwright.making.order import order_of
+from rodwright.making.steps import Order
 from rodwright.unit import JointKind, Role, Unit
 
 

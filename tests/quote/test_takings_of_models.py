@@ -12,11 +12,11 @@ import pytest
 
 from kit.takings import counts, rates_in
 from rodwright import read_spec
-from rodwright.assembly.finishing import finish_areas
 from rodwright.handover.edge_list import edge_list
 from rodwright.handover.lists import hardware_list, parts_list
 from rodwright.handover.totals import stock_totals
 from rodwright.jobs.cut import cut
+from rodwright.making.finishing import finish_areas
 from rodwright.mass import unit_weight
 from rodwright.quote.counted import Takings
 from rodwright.quote.takings import takings_of

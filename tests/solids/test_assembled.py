@@ -133,13 +133,10 @@ def test_nothing_is_lost_where_names_are_alike_or_strange():
     assert set(scene(strange).graph.nodes_geometry) == {part.ref for part in parts}
 
 
-def test_it_is_offered_by_name_whatever_was_loaded_before():
-    import rodwright.assembly.order
-
+def test_both_are_offered_by_name():
     unit = unit_of("niche-shelf")
     assert rodwright.assembly(unit).objects.keys() == assembly(unit).objects.keys()
     assert rodwright.scene(unit).units == "mm"
-    assert rodwright.assembly.order.__name__ == "rodwright.assembly.order"
 
 
 def test_what_the_documentation_says_runs(tmp_path, monkeypatch, capsys):

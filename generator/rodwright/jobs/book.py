@@ -25,7 +25,7 @@ from rodwright.unit.laid import laid_unit
 from rodwright.wishes import SpecFile
 
 if TYPE_CHECKING:
-    from rodwright.assembly.steps import Order
+    from rodwright.making.steps import Order
     from rodwright.paper.drawings.layout import DrawnSheet
     from rodwright.paper.sections import Section
     from rodwright.trade.label_sheets import LabelSheet, Paper
@@ -63,7 +63,7 @@ class _Content:
     @cached_property
     def order(self) -> Order:
         """The order in which the unit goes together."""
-        from rodwright.assembly.order import order_of
+        from rodwright.making.order import order_of
 
         return order_of(self.unit)
 

@@ -7,9 +7,9 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from rodwright.assembly.order import order_of
-from rodwright.assembly.steps import Step
 from rodwright.geometry import Box, Vector, times
+from rodwright.making.order import order_of
+from rodwright.making.steps import Step
 from rodwright.photo.bodies import flush_in, unit_bodies
 from rodwright.photo.developing import developed, metered, webp
 from rodwright.photo.scene import Camera, Scene

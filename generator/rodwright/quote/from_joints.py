@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from rodwright.assembly.glue_lines import is_glued
-from rodwright.assembly.sub_assemblies import Piece, pieces_of
 from rodwright.geometry import TOUCH
 from rodwright.handover.lists import articles
+from rodwright.making.glue_lines import is_glued
+from rodwright.making.sub_assemblies import Piece, pieces_of
 from rodwright.quote.tally import Count
 from rodwright.trade.feet import FOOT
 from rodwright.unit import TRAITS, Fixing, Joint, JointKind, Part, Role, Unit

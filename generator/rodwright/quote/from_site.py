@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from rodwright.assembly.sub_assemblies import pieces_of
 from rodwright.geometry import Box
+from rodwright.making.sub_assemblies import pieces_of
 from rodwright.mass import unit_weight
 from rodwright.opening.gaps import fixing_points
 from rodwright.quote.from_joints import carcasses

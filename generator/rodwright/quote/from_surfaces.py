@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from rodwright.assembly.finishing import finished_areas
+from rodwright.making.finishing import finished_areas
 from rodwright.quote.tally import Count
 from rodwright.trade.finishes import OF_KIND, Coat
 from rodwright.unit import Unit

@@ -15,7 +15,7 @@ from pypdf import PdfReader
 
 from kit.samples import bookcase
 from rodwright import hardware_list, read_spec, set_out
-from rodwright.assembly.order import order_of
+from rodwright.making.order import order_of
 from rodwright.paper.steps.files import assembly_files, assembly_sections
 from rodwright.unit import Unit
 

@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from rodwright import read_spec, set_out, survey
-from rodwright.assembly.order import order_of
+from rodwright.making.order import order_of
 from rodwright.paper.sections import Section
 from rodwright.paper.steps.finishing import finishing_section
 from rodwright.paper.steps.fitting import fitting_section

@@ -12,10 +12,10 @@ import pytest
 from kit.samples import bookcase
 from kit.specs import unit_from
 from rodwright import read_spec, set_out
-from rodwright.assembly.depths import depth_of
-from rodwright.assembly.order import order_of
-from rodwright.assembly.steps import Order, Step
 from rodwright.geometry import Box
+from rodwright.making.depths import depth_of
+from rodwright.making.order import order_of
+from rodwright.making.steps import Order, Step
 from rodwright.paper.sections import Section
 from rodwright.paper.steps.joint_words import joints_said
 from rodwright.paper.steps.pictures import HIGHEST, WIDTH, before

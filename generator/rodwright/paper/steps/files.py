@@ -7,12 +7,12 @@ from dataclasses import asdict
 from datetime import datetime
 from typing import Any
 
-from rodwright.assembly.glue_lines import GlueUp, is_glued
-from rodwright.assembly.squareness import diagonals
-from rodwright.assembly.stages import Making
-from rodwright.assembly.steps import Order, Step
 from rodwright.handover.json_text import json_text
 from rodwright.handover.stamp import time_stamp
+from rodwright.making.glue_lines import GlueUp, is_glued
+from rodwright.making.squareness import diagonals
+from rodwright.making.stages import Making
+from rodwright.making.steps import Order, Step
 from rodwright.opening.sheet import SurveySheet
 from rodwright.paper.sections import Section
 from rodwright.paper.steps.finishing import finishing_section

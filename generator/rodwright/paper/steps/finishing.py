@@ -6,8 +6,8 @@ from collections.abc import Iterable
 from typing import Any
 
 from rodwright.amounts import AREAS
-from rodwright.assembly.finishing import FinishArea, finish_areas, finished_areas
 from rodwright.lengths import LengthUnit
+from rodwright.making.finishing import FinishArea, finish_areas, finished_areas
 from rodwright.paper.sections import Section
 from rodwright.trade import finishes
 from rodwright.trade.finishes import CAUTIONS, FINISHES, GRITS, OF_KIND, TINS, Coat

@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from itertools import groupby
 from typing import Any
 
-from rodwright.assembly.preferences import (
+from rodwright.making.preferences import (
     BASE,
     CARCASS,
     DOORS,
@@ -22,8 +22,8 @@ from rodwright.assembly.preferences import (
     SURROUND,
     stage,
 )
-from rodwright.assembly.steps import Order
-from rodwright.assembly.sub_assemblies import Piece
+from rodwright.making.steps import Order
+from rodwright.making.sub_assemblies import Piece
 from rodwright.opening.cautions import CAUTIONS
 from rodwright.opening.sheet import SurveySheet
 from rodwright.paper.sections import Section

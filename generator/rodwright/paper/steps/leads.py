@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 
-from rodwright.assembly.glue_lines import is_glued
-from rodwright.assembly.preferences import BACK, CARCASS, DOORS, DRAWERS, FRAME, LOOSE, SURROUND
-from rodwright.assembly.squareness import diagonals
-from rodwright.assembly.stages import Making, Stage
-from rodwright.assembly.steps import Step
 from rodwright.geometry import dot
+from rodwright.making.glue_lines import is_glued
+from rodwright.making.preferences import BACK, CARCASS, DOORS, DRAWERS, FRAME, LOOSE, SURROUND
+from rodwright.making.squareness import diagonals
+from rodwright.making.stages import Making, Stage
+from rodwright.making.steps import Step
 from rodwright.paper.steps.words import (
     clamps_said,
     diagonals_said,

@@ -12,8 +12,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from rodwright.assembly.steps import Step
 from rodwright.geometry import Box, Vector, plus, times
+from rodwright.making.steps import Step
 from rodwright.pictures.bodies import Body, bodies_of
 from rodwright.pictures.camera import Array, Camera, looking_from
 from rodwright.pictures.hidden import visible_by_group

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from rodwright.assembly.hardware import fixings_by_step
-from rodwright.assembly.stages import Making, Stage, moves, stages_of
-from rodwright.assembly.steps import Order, Step
+from rodwright.making.hardware import fixings_by_step
+from rodwright.making.stages import Making, Stage, moves, stages_of
+from rodwright.making.steps import Order, Step
 from rodwright.unit import Fixing, Unit
 
 

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Any
 
-from rodwright.assembly.depths import depth_of
-from rodwright.assembly.preferences import (
+from rodwright.handover.lists import common_name
+from rodwright.making.depths import depth_of
+from rodwright.making.preferences import (
     APPLIED,
     BACK,
     BASE,
@@ -19,9 +20,8 @@ from rodwright.assembly.preferences import (
     SURROUND,
     UNDER,
 )
-from rodwright.assembly.stages import Stage
-from rodwright.assembly.steps import Order, Step
-from rodwright.handover.lists import common_name
+from rodwright.making.stages import Stage
+from rodwright.making.steps import Order, Step
 from rodwright.mass import weight
 from rodwright.paper.sections import Section
 from rodwright.paper.steps.joint_words import joints_said

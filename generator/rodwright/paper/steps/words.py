@@ -7,10 +7,10 @@ from collections.abc import Iterable, Sequence
 from math import ceil
 
 from rodwright.amounts import RUNS, WEIGHTS, format_weight
-from rodwright.assembly.glue_lines import Clamps, GlueUp
-from rodwright.assembly.squareness import Diagonals
 from rodwright.geometry import Vector
 from rodwright.lengths import LengthUnit, format_length
+from rodwright.making.glue_lines import Clamps, GlueUp
+from rodwright.making.squareness import Diagonals
 from rodwright.strength.lifting import Hands
 from rodwright.strength.pieces import lifted
 from rodwright.trade.gluing import CLAMPED, FULL_STRENGTH, OPEN_TIME, SLOW_TIME

@@ -10,8 +10,8 @@ from collections.abc import Iterator
 
 import numpy as np
 
-from rodwright.assembly.bodies import Array
 from rodwright.geometry import TOUCH, Box
+from rodwright.making.bodies import Array
 from rodwright.unit import Part, Role, Surface, Unit
 from rodwright.unit.roles import BASE, CASE, FACE_FRAME, FRONTS, STANDS_OUT
 from rodwright.unit.surfaces import HIGH, LOW

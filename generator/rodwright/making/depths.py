@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from rodwright.assembly.bodies import body_of
-from rodwright.assembly.steps import Step
-from rodwright.assembly.sweeping import Sweeps
+from rodwright.making.bodies import body_of
+from rodwright.making.steps import Step
+from rodwright.making.sweeping import Sweeps
 from rodwright.unit import JointKind, Unit
 
 _LET_INTO = (

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from kit.specs import unit_from
-from rodwright.assembly.sub_assemblies import Piece, pieces_of
+from rodwright.making.sub_assemblies import Piece, pieces_of
 
 
 def _names(pieces: tuple[Piece, ...]) -> dict[str, int]:

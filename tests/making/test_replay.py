@@ -9,8 +9,8 @@ import pytest
 
 from kit.assembly_replay import replay
 from kit.specs import unit_from
-from rodwright.assembly.order import order_of
-from rodwright.assembly.steps import Order, Step
+from rodwright.making.order import order_of
+from rodwright.making.steps import Order, Step
 
 UNIT = unit_from("""
 size: {width: 900, height: 1200, depth: 300}

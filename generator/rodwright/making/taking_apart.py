@@ -16,11 +16,11 @@ from itertools import combinations
 
 import numpy as np
 
-from rodwright.assembly.bodies import Array
-from rodwright.assembly.graphs import closed_cycles
-from rodwright.assembly.hindrances import Hindrances
-from rodwright.assembly.sub_assemblies import Piece
 from rodwright.geometry import Vector, vector
+from rodwright.making.bodies import Array
+from rodwright.making.graphs import closed_cycles
+from rodwright.making.hindrances import Hindrances
+from rodwright.making.sub_assemblies import Piece
 from rodwright.unit.directions import NOWHERE
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from rodwright.assembly.graphs import closed_cycles, holding_together
+from rodwright.making.graphs import closed_cycles, holding_together
 
 EDGES = st.sets(st.tuples(st.integers(0, 7), st.integers(0, 7)).filter(lambda e: e[0] != e[1]))
 

@@ -13,11 +13,11 @@ from hypothesis import HealthCheck, assume, given, settings
 from kit.specs import unit_from
 from kit.wishes import Wish, wishes
 from rodwright import hardware_list, read_spec, set_out
-from rodwright.assembly.glue_lines import Clamps, glue_up, is_glued
-from rodwright.assembly.hardware import fixings_by_step
-from rodwright.assembly.order import order_of
-from rodwright.assembly.squareness import diagonals
-from rodwright.assembly.stages import moves, stages_of
+from rodwright.making.glue_lines import Clamps, glue_up, is_glued
+from rodwright.making.hardware import fixings_by_step
+from rodwright.making.order import order_of
+from rodwright.making.squareness import diagonals
+from rodwright.making.stages import moves, stages_of
 from rodwright.problems import ProblemsError
 from rodwright.trade.gluing import SLOW_TIME, GlueTime, clamps_along
 from rodwright.unit import JointKind, Role, Unit

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Collection, Iterable, Iterator, Set
 
-from rodwright.assembly.bodies import body_of, turned
-from rodwright.assembly.closing import Axes, closes_along
-from rodwright.assembly.sweeping import Sweeps
 from rodwright.geometry import Box, Vector, dot, times
+from rodwright.making.bodies import body_of, turned
+from rodwright.making.closing import Axes, closes_along
+from rodwright.making.sweeping import Sweeps
 from rodwright.unit import Joint, JointKind, Slide, Swing, Unit
 from rodwright.unit.directions import DOWN
 

@@ -7,10 +7,10 @@ import math
 import pytest
 
 from kit.specs import unit_from
-from rodwright.assembly.bodies import body_of
-from rodwright.assembly.closing import closes_along
-from rodwright.assembly.sweeping import Sweeps
 from rodwright.geometry import Vector
+from rodwright.making.bodies import body_of
+from rodwright.making.closing import closes_along
+from rodwright.making.sweeping import Sweeps
 from rodwright.unit import JointKind, Unit
 
 HALF = round(math.sqrt(0.5), 6)

@@ -10,9 +10,9 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
-from rodwright.assembly.sweeping import Sweeps
 from rodwright.geometry import Vector, cross, dot, minus, times
 from rodwright.geometry.halfspaces import beyond
+from rodwright.making.sweeping import Sweeps
 from rodwright.unit import Hole, Joint, JointKind, Mitre, Mortise, Part, Slide, Surface, Unit
 
 Axes = tuple[Vector, ...]

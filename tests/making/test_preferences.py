@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from kit.blocks import block, unit_of_blocks
 from kit.specs import unit_from
-from rodwright.assembly.preferences import BACK, CARCASS, DOORS, LOOSE, hand_of, stage
-from rodwright.assembly.sub_assemblies import pieces_of
+from rodwright.making.preferences import BACK, CARCASS, DOORS, LOOSE, hand_of, stage
+from rodwright.making.sub_assemblies import pieces_of
 
 
 def test_stages_of_what_a_unit_is_made_of() -> None:

@@ -12,8 +12,8 @@ from collections.abc import Iterable, Mapping
 
 import numpy as np
 
-from rodwright.assembly.bodies import Array, Body, unlike
 from rodwright.geometry import Vector, vector
+from rodwright.making.bodies import Array, Body, unlike
 
 TOUCHING = 0.01
 """mm.  Bodies that reach into each other by no more than this touch, or slide along each other."""

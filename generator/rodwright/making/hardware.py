@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from rodwright.assembly.steps import Order, Step
+from rodwright.making.steps import Order, Step
 from rodwright.unit import Fixing, Unit
 
 

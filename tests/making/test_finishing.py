@@ -10,8 +10,8 @@ import pytest
 
 from kit.specs import unit_from
 from rodwright import read_spec, set_out, solid_of
-from rodwright.assembly.finishing import finish_areas, finished_areas, surface_areas
-from rodwright.assembly.unseen import unseen_surfaces
+from rodwright.making.finishing import finish_areas, finished_areas, surface_areas
+from rodwright.making.unseen import unseen_surfaces
 from rodwright.trade.finishes import FINISHES, OF_KIND, TINS, takes_finish
 from rodwright.unit import Bore, Part, Role, Surface, Unit
 from rodwright.unit.finish import Finish, FinishKind

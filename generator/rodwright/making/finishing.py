@@ -2,7 +2,7 @@
 
 Counted is what is left of each blank's six surfaces once it is worked, and what slants in their
 place; not the floors of housings and grooves, nor the walls of holes, nor what nobody ever sees
-(:mod:`rodwright.assembly.unseen`).  Where boards meet without being covered, both are counted: what
+(:mod:`rodwright.making.unseen`).  Where boards meet without being covered, both are counted: what
 is lost there is less than what a brush loses.
 """
 
@@ -12,9 +12,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from rodwright.assembly.bodies import Array, convex_pieces
-from rodwright.assembly.unseen import unseen_surfaces
 from rodwright.geometry import TOUCH
+from rodwright.making.bodies import Array, convex_pieces
+from rodwright.making.unseen import unseen_surfaces
 from rodwright.trade.finishes import takes_finish
 from rodwright.unit import Part, Surface, Unit
 from rodwright.unit.finish import Finish

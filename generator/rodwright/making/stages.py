@@ -10,10 +10,10 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import groupby
 
-from rodwright.assembly.glue_lines import GlueUp, glue_up
-from rodwright.assembly.preferences import LOOSE, stage
-from rodwright.assembly.steps import Order, Step, Where
-from rodwright.assembly.sub_assemblies import Piece
+from rodwright.making.glue_lines import GlueUp, glue_up
+from rodwright.making.preferences import LOOSE, stage
+from rodwright.making.steps import Order, Step, Where
+from rodwright.making.sub_assemblies import Piece
 from rodwright.unit import JointKind, Unit
 
 
@@ -35,7 +35,7 @@ class Making:
 @dataclass(frozen=True, slots=True)
 class Stage:
     """Things that are made alike, one after the other: ``number`` is that of
-    :mod:`rodwright.assembly.preferences`, ``turn`` which of how many ``turns`` a glue-up takes that
+    :mod:`rodwright.making.preferences`, ``turn`` which of how many ``turns`` a glue-up takes that
     is too long for one."""
 
     makings: tuple[Making, ...]

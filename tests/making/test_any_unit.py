@@ -11,9 +11,9 @@ from kit.assembly_replay import made_in_order, replay
 from kit.mirrors import mirrored
 from kit.specs import unit_from
 from kit.wishes import Wish, wishes
-from rodwright.assembly.order import order_of
-from rodwright.assembly.steps import Step
 from rodwright.geometry import Box
+from rodwright.making.order import order_of
+from rodwright.making.steps import Step
 from rodwright.problems import ProblemsError
 from rodwright.unit import Unit
 

@@ -10,8 +10,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from rodwright.assembly.steps import Step
 from rodwright.geometry import TOUCH, Box
+from rodwright.making.steps import Step
 from rodwright.trade.gluing import (
     AREA_SPACING,
     PAD,

@@ -8,8 +8,8 @@ from math import dist
 
 import numpy as np
 
-from rodwright.assembly.bodies import body_of
 from rodwright.geometry import Box
+from rodwright.making.bodies import body_of
 from rodwright.unit import Unit
 
 _BAR = 0.25

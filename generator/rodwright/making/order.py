@@ -7,13 +7,13 @@ from itertools import groupby
 
 import numpy as np
 
-from rodwright.assembly.bodies import unlike
-from rodwright.assembly.hindrances import Hindrances
-from rodwright.assembly.preferences import Taste, hand_of, stage
-from rodwright.assembly.steps import Order, Step, Where
-from rodwright.assembly.sub_assemblies import Piece, pieces_of
-from rodwright.assembly.taking_apart import Leaving, Standing, taken_apart
 from rodwright.geometry import Box, Vector, times, vector
+from rodwright.making.bodies import unlike
+from rodwright.making.hindrances import Hindrances
+from rodwright.making.preferences import Taste, hand_of, stage
+from rodwright.making.steps import Order, Step, Where
+from rodwright.making.sub_assemblies import Piece, pieces_of
+from rodwright.making.taking_apart import Leaving, Standing, taken_apart
 from rodwright.unit import Unit
 from rodwright.unit.directions import DOWN, FORWARD, LEFT, NOWHERE, X, Y, Z
 

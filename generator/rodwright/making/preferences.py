@@ -10,11 +10,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence, Set
 
-from rodwright.assembly.graphs import holding_together
-from rodwright.assembly.hindrances import LONG_SLIDE
-from rodwright.assembly.sub_assemblies import Piece
-from rodwright.assembly.taking_apart import Leaving, Standing
 from rodwright.geometry import Box, Vector
+from rodwright.making.graphs import holding_together
+from rodwright.making.hindrances import LONG_SLIDE
+from rodwright.making.sub_assemblies import Piece
+from rodwright.making.taking_apart import Leaving, Standing
 from rodwright.unit import TRAITS, Joint, JointKind, Part, Role, Slide, Unit
 from rodwright.unit.roles import Assembly
 

@@ -14,9 +14,9 @@ from kit.assembly_replay import Solid, collides
 from kit.blocks import block
 from kit.samples import PLYWOOD
 from kit.strategies import bevels, grooves, housings, lengths, mitres, placements, rebates, sizes
-from rodwright.assembly.bodies import Body, body_of, turned
-from rodwright.assembly.sweeping import Sweeps, runs_into
 from rodwright.geometry import Vector
+from rodwright.making.bodies import Body, body_of, turned
+from rodwright.making.sweeping import Sweeps, runs_into
 from rodwright.solids.meshes import placed_mesh
 from rodwright.unit import Blank, Grain, Hole, Part, Placement, Role, Surface, Working
 

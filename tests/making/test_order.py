@@ -12,9 +12,9 @@ import pytest
 from kit.assembly_replay import made_in_order, replay
 from kit.blocks import block, unit_of_blocks
 from kit.specs import of_role, unit_from
-from rodwright.assembly.hindrances import Hindrances
-from rodwright.assembly.order import order_of
-from rodwright.assembly.steps import Order, Step
+from rodwright.making.hindrances import Hindrances
+from rodwright.making.order import order_of
+from rodwright.making.steps import Order, Step
 from rodwright.setout import set_out
 from rodwright.unit import Joint, JointKind, Rebate, Role, Surface
 from rodwright.wishes import read_spec
