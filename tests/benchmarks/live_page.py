@@ -117,7 +117,9 @@ def seen_within(model: str, times: int, folder: Path) -> None:
             took = []
             for _ in range(times):
                 took.append(saved(spec, next(rest), page))
-                page.wait_for_timeout(500)
+                # A maker looks at it before the next: what follows the picture is done by then.
+                page.wait_for_timeout(3_000)
+                until(page, "stage.resting")
             median, worst = statistics.median(took), max(took)
             print(f"| {model} ({parts}) | {name} | {median:.2f} | {worst:.2f} |", flush=True)
 

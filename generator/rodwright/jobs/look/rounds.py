@@ -11,6 +11,8 @@ from rodwright.jobs.look.board import Board
 from rodwright.jobs.look.following import Made
 from rodwright.jobs.look.workers import Failed, Stopped, Worker
 
+_AFTER_THE_PICTURE = 0.4
+"""Seconds that the picture is given to be drawn, before anything else wants a processor."""
 _QUIET = 1.0
 """Seconds without a save before a cutting plan is begun."""
 _ENDED = "the process that worked it out has ended; the next save starts it anew"
@@ -56,6 +58,7 @@ class Rounds:
             await worker.end()
 
     async def _run(self, made: Made) -> None:
+        await asyncio.sleep(_AFTER_THE_PICTURE)
         await asyncio.gather(self._say(made), self._check(made))
         await asyncio.sleep(_QUIET)
         self._cutting = True

@@ -27,6 +27,7 @@ export class Lamps {
   private readonly contact: Mesh<PlaneGeometry, MeshBasicMaterial>;
   private readonly soft = document.createElement("canvas");
   private readonly texture: CanvasTexture;
+  private stale = false;
 
   constructor(scene: Scene) {
     // What a surface sends back is its colour times light / pi: together near 1 for fronts.
@@ -63,13 +64,20 @@ export class Lamps {
     camera.near = radius * 0.9;
     camera.far = radius * 5;
     camera.updateProjectionMatrix();
-    this.sun.shadow.needsUpdate = true;
+    this.stale = true;
     const ground = Math.min(...points.map((each) => each.z));
     this.floor.position.set(center.x, center.y, ground - 0.5);
     this.floor.scale.setScalar(8 * radius);
     this.contact.position.set(center.x, center.y, ground - 0.3);
     this.contact.scale.setScalar(4 * radius);
     this.touch(pieces, center, 4 * radius, ground);
+  }
+
+  /** Before a frame: have the sun's shadow drawn anew if what casts it has changed, unless that is for later. */
+  shade(now: boolean): void {
+    if (!now || !this.stale) return;
+    this.stale = false;
+    this.sun.shadow.needsUpdate = true;
   }
 
   /** The dark below what stands on or near the floor. */

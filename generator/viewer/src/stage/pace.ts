@@ -5,7 +5,7 @@ import type { WebGLRenderer } from "three";
 const SLOW = 45;
 const QUICK = 14;
 /** Share of the pixels' width and height that is drawn while coarse. */
-const COARSE = 0.6;
+const COARSE = 0.5;
 /** Rest (ms) after which the picture is drawn finely again. */
 const REST = 180;
 const LONGEST = 700;
@@ -15,6 +15,10 @@ export class Pace {
   private slow = false;
   private last = 0;
   private timer = 0;
+  private hurried = false;
+  private measured = false;
+  /** Whether the frame that is drawn now is a coarse one, soon followed by a fine one. */
+  coarse = false;
 
   /** `again` draws once more, when all is at rest. */
   constructor(
@@ -31,7 +35,9 @@ export class Pace {
     this.last = now;
     if (moving && took > SLOW) this.slow = true;
     if (moving && took < QUICK) this.slow = false;
-    this.ratio(moving && this.slow ? this.fine * COARSE : this.fine);
+    this.coarse = this.slow && (moving || this.hurried);
+    this.hurried = false;
+    this.ratio(this.coarse ? this.fine * COARSE : this.fine);
     clearTimeout(this.timer);
     // The next frame comes no sooner than the last one took.
     const rest = moving ? Math.min(Math.max(REST, 2 * took), LONGEST) : REST;
@@ -41,8 +47,25 @@ export class Pace {
     }, rest);
   }
 
+  /** What comes next is new: where frames come slowly, it is seen coarsely first. */
+  hurry(): void {
+    this.hurried = true;
+  }
+
+  /** Once, how long a frame takes: drawn when its first pixel can be read. */
+  measure(draw: () => void): void {
+    if (this.measured) return draw();
+    this.measured = true;
+    const begun = performance.now();
+    draw();
+    const context = this.renderer.getContext();
+    context.readPixels(0, 0, 1, 1, context.RGBA, context.UNSIGNED_BYTE, new Uint8Array(4));
+    this.slow = performance.now() - begun > SLOW;
+  }
+
   /** Draw the next picture finely. */
   finely(): void {
+    this.coarse = false;
     this.ratio(this.fine);
   }
 

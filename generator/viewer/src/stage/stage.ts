@@ -99,6 +99,7 @@ export class Stage {
     this.shapes.keep(new Set(each.map(({ shape }) => shape)));
     this.looks.keep(new Set(each.map(({ surface }) => model.surfaces[surface]!.colour)));
     this.motions = model.motions;
+    this.pace.hurry();
     this.swing(this.opened);
     this.tell(first ? [] : changed);
   }
@@ -209,7 +210,11 @@ export class Stage {
     this.scene.updateMatrixWorld();
     this.camera.updateMatrixWorld();
     for (const each of this.drawing) each();
-    this.renderer.render(this.scene, this.camera);
+    // A coarse frame has the shadow of the one before: the fine one comes soon.
+    this.lamps.shade(!this.pace.coarse);
+    const draw = () => this.renderer.render(this.scene, this.camera);
+    if (this.pieces.size) this.pace.measure(draw);
+    else draw();
   }
 
   /** Put a part in its place; whether it is another than it was. */
