@@ -12,7 +12,8 @@ MODEL = Path(__file__).parents[1] / "models" / "reading-alcove.yaml"
 RACK = MODEL.parent / "racks" / "workshop.yaml"
 HEAVY = (
     "('cadquery', 'OCP', 'vtkmodules', 'trimesh', 'scipy', 'shapely', 'openpyxl', 'Pynite', "
-    "'highspy', 'ortools', 'typst', 'ezdxf', 'segno', 'mitsuba', 'pyoidn')"
+    "'highspy', 'ortools', 'typst', 'ezdxf', 'segno', 'mitsuba', 'pyoidn', 'manifold3d', "
+    "'aiohttp', 'pxr')"
 )
 SAY = f"import sys; print('HEAVY', [m for m in {HEAVY} if m in sys.modules])"
 
@@ -108,6 +109,21 @@ def test_what_a_job_takes_is_counted_without_a_kernel() -> None:
         "assert takings_of(unit, None, rates).operations"
     )
     assert _loaded(code) == "HEAVY ['openpyxl']"
+
+
+def test_the_live_page_draws_a_unit_without_a_kernel() -> None:
+    """A save isn't kept waiting for what takes seconds to load: only the checks' own process is."""
+    code = (
+        "from pathlib import Path\n"
+        "import rodwright.jobs.look\n"
+        "from rodwright.jobs.look.following import State, read_state\n"
+        "from rodwright.jobs.look.watching import Seen\n"
+        f"path = Path({str(MODEL)!r})\n"
+        "state = read_state(path, Seen(path.read_bytes()), State())\n"
+        "assert state.made.model.parts, state.troubles"
+    )
+    loaded = _loaded(code)
+    assert loaded == "HEAVY ['manifold3d']"
 
 
 def test_a_build_is_refused_before_a_kernel_is_loaded(tmp_path: Path) -> None:

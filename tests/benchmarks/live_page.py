@@ -2,7 +2,7 @@
 
     cd tests
     python -m benchmarks.live_page  # some minutes; prints a table
-    python -m benchmarks.live_page --saves 500  # what a long session takes, every 50 saves
+    python -m benchmarks.live_page --saves 500  # what a long session takes, every 100 saves
 
 A model is saved again and again with something else in it, and in headless Chromium is measured
 from before the write to the first frame that was drawn with the new unit: the picture is read back
@@ -15,8 +15,6 @@ from __future__ import annotations
 import argparse
 import shutil
 import statistics
-import subprocess
-import sys
 import tempfile
 import time
 from collections.abc import Iterator
@@ -28,6 +26,7 @@ import psutil
 from playwright.sync_api import Page
 
 from kit.browser import chromium, until
+from kit.looking import served
 
 MODELS = Path(__file__).parents[2] / "models"
 CHANGES: dict[str, dict[str, tuple[str, str, float, float]]] = {
@@ -48,6 +47,11 @@ CHANGES: dict[str, dict[str, tuple[str, str, float, float]]] = {
 }
 """What is changed in a model: what stands there, what is written instead, the figure it begins at,
 and by how much more it is each time: no shape comes twice."""
+
+_TOLD_EVERY = 100
+"""Saves from one line of a long session to the next."""
+_PACE = 300
+"""ms from a save that was seen to the next."""
 
 _TIMED = """() => {
   const pixel = new Uint8Array(4);
@@ -71,21 +75,16 @@ _TIMED = """() => {
 
 
 @contextmanager
-def followed(spec: Path) -> Iterator[tuple[Page, psutil.Process]]:
+def followed(
+    spec: Path, width: int = 1280, height: int = 800
+) -> Iterator[tuple[Page, psutil.Process]]:
     """The live page of a spec in Chromium, and its server."""
-    command = [sys.executable, "-u", "-m", "rodwright_cli", "look", str(spec), "--no-open"]
-    with subprocess.Popen(command, stdout=subprocess.PIPE, text=True) as server:
-        assert server.stdout is not None
-        address = server.stdout.readline().strip()
-        try:
-            with chromium() as browser:
-                page = browser.new_page(viewport={"width": 1280, "height": 800})
-                page.goto(address)
-                until(page, "window.stage && stage.pieces.size > 0")
-                page.evaluate(_TIMED)
-                yield page, psutil.Process(server.pid)
-        finally:
-            server.terminate()
+    with served(spec) as (address, server), chromium() as browser:
+        page = browser.new_page(viewport={"width": width, "height": height})
+        page.goto(address)
+        until(page, "window.stage && stage.pieces.size > 0")
+        page.evaluate(_TIMED)
+        yield page, psutil.Process(server.pid)
 
 
 def saved(spec: Path, text: str, page: Page) -> float:
@@ -130,19 +129,25 @@ def long_session(saves: int, folder: Path) -> None:
     spec = folder / f"{model}.yaml"
     shutil.copy(MODELS / spec.name, spec)
     text = spec.read_text(encoding="utf-8")
-    with followed(spec) as (page, server):
+    # What is held doesn't hang on how many pixels are drawn, but how long it takes does.
+    with followed(spec, 480, 320) as (page, server):
         devtools = page.context.new_cdp_session(page)
         for number in range(saves + 1):
-            if number % 50 == 0:
-                page.wait_for_timeout(15_000)
+            saved(spec, text.replace("width: 1650", f"width: {1500 + number / 2:g}"), page)
+            page.wait_for_timeout(_PACE)
+            if number % _TOLD_EVERY == 0:
+                page.wait_for_timeout(15_000)  # what follows the picture is done
                 devtools.send("HeapProfiler.collectGarbage")
-                heap = page.evaluate("performance.memory.usedJSHeapSize") / 1e6
+                heap = devtools.send("Runtime.getHeapUsage")["usedSize"] / 1e6
                 held = page.evaluate("stage.renderer.info.memory")
+                shaders = page.evaluate("stage.renderer.info.programs.length")
                 workers = [each.memory_info().rss // 1_000_000 for each in server.children()]
                 own = server.memory_info().rss / 1e6
-                print(f"| {number} | {own:.0f} | {workers} | {heap:.1f} | {held} |", flush=True)
-            saved(spec, text.replace("width: 1650", f"width: {1500 + number / 2:g}"), page)
-            page.wait_for_timeout(300)
+                print(
+                    f"| {number} | {own:.0f} | {', '.join(map(str, workers))} | {heap:.1f} "
+                    f"| {held['geometries']}, {held['textures']}, {shaders} |",
+                    flush=True,
+                )
 
 
 def main() -> None:
@@ -153,7 +158,10 @@ def main() -> None:
     given = asked.parse_args()
     with tempfile.TemporaryDirectory() as folder:
         if given.saves:
-            print("| saves | server, MB | its workers, MB | page's heap, MB | in the drawing |")
+            print(
+                "| saves | server, MB | its workers, MB | page's heap, MB "
+                "| geometries, textures, shaders |"
+            )
             long_session(given.saves, Path(folder))
             return
         print("| model (parts) | what is changed | median, s | longest, s |")

@@ -1,11 +1,13 @@
-"""The live page's server, run within a test, and what it says to a page."""
+"""The live page's server, within a test or as a command, and what it says to a page."""
 
 from __future__ import annotations
 
 import asyncio
 import json
-from collections.abc import AsyncIterator
-from contextlib import asynccontextmanager, suppress
+import subprocess
+import sys
+from collections.abc import AsyncIterator, Iterator
+from contextlib import asynccontextmanager, contextmanager, suppress
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
@@ -97,3 +99,16 @@ async def looking(
             running.cancel()
             with suppress(asyncio.CancelledError):
                 await running
+
+
+@contextmanager
+def served(path: Path, *options: str) -> Iterator[tuple[str, subprocess.Popen[str]]]:
+    """The page's address and the process of the command that follows a file; ended afterwards."""
+    command = [sys.executable, "-u", "-m", "rodwright_cli", "look", str(path), "--no-open"]
+    with subprocess.Popen([*command, *options], stdout=subprocess.PIPE, text=True) as command_run:
+        assert command_run.stdout is not None
+        try:
+            yield command_run.stdout.readline().strip(), command_run
+        finally:
+            # Whatever failed meanwhile: one that goes on would be waited for without end.
+            command_run.kill()

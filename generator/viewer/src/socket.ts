@@ -25,13 +25,14 @@ export function follow(address: string): void {
   // Counted, not timed: while the machine sleeps, nothing counts.
   const heartbeat = setInterval(() => {
     missed += 1;
-    if (beats && missed > MOST_MISSED) lost();
+    if (missed > MOST_MISSED && (beats || talk.readyState === WebSocket.CONNECTING)) lost();
   }, BEAT);
   const lost = () => {
     if (socket !== talk) return;
     socket = null;
     clearInterval(heartbeat);
     talk.close();
+    if (state.live.value !== "other") state.live.value = "gone";
     void ask().then((answer) => {
       state.live.value = answer;
       setTimeout(() => follow(address), PATIENCE);
@@ -61,7 +62,9 @@ export function wish(wished: Wish): void {
 /** Who is there once the talk has ended: nobody, or a server that doesn't know this page. */
 async function ask(): Promise<"gone" | "other"> {
   try {
-    const answer = await fetch(location.pathname, { method: "HEAD", cache: "no-store" });
+    // A server that hangs takes what is asked and never answers.
+    const signal = AbortSignal.timeout(BEAT);
+    const answer = await fetch(location.pathname, { method: "HEAD", cache: "no-store", signal });
     return answer.ok ? "gone" : "other";
   } catch {
     return "gone";
