@@ -109,6 +109,10 @@ def test_what_is_broken_is_told_with_its_place_and_goes_when_mended(spec: Path) 
             save(spec, MORE)
             assert (await tab.until("troubles", version=3))["troubles"] == []
             assert [each["kind"] for each in tab.told].count("model") == 2
+            # As soon as a save is seen, before anything is known of it.
+            of_third = [each["kind"] for each in tab.told if each.get("version") == 3]
+            assert of_third[:3] == ["reading", "model", "troubles"]
+            await tab.until("nudges", version=3)  # the last of what is told of a reading
             assert [reading.parts is None for reading in there.readings] == [False, True, False]
 
     run(test)

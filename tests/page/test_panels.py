@@ -69,6 +69,28 @@ def test_a_broken_file_tells_all_that_is_wrong_over_the_last_picture(server: Ser
     alert.get_by_text("Not a length").wait_for(state="detached")
 
 
+def test_what_is_being_read_is_said_and_an_old_trouble_is_never_the_new_files(
+    server: Server, dresser: page.Model
+) -> None:
+    stand = server.page.get_by_role("banner").get_by_role("status")
+    alert = server.page.get_by_role("alert")
+    troubles = [asdict(page.Trouble("Not a length.", "Write 18 mm.", 4, 9))]
+    server.tell(kind="reading", version=2)
+    stand.get_by_text("version 2: being read").wait_for()
+    server.tell(kind="troubles", version=2, troubles=troubles)
+    alert.get_by_text("The file as it is now makes no unit: one thing is wrong").wait_for()
+    stand.get_by_text("version 2: makes no unit").wait_for()
+    server.tell(kind="reading", version=3)
+    stand.get_by_text("version 3: being read").wait_for()
+    before = "The file is being read. Version 2, before it, made no unit: one thing was wrong"
+    alert.get_by_text(before).wait_for()
+    assert "as it is now" not in alert.inner_text()
+    # The model alone, before the word that it has no troubles.
+    server.tell(kind="model", version=3, model=asdict(dresser))
+    stand.get_by_text("version 3: being checked").wait_for()
+    assert alert.inner_text() == ""
+
+
 def test_the_page_says_when_its_server_is_gone(server: Server) -> None:
     server.gone()
     told = server.page.get_by_role("alert").get_by_text("The server of this page is gone")

@@ -174,7 +174,9 @@ export interface Start {
 }
 
 // What the server says.  `version` counts the readings of the file: sections of an older one are late.
+// `reading` comes as soon as a save is seen, and what it makes later: a `model` or `troubles`.
 export type Message =
+  | { kind: "reading"; version: number }
   | { kind: "model"; version: number; model: Model }
   | { kind: "troubles"; version: number; troubles: Trouble[] }
   | { kind: "sections"; version: number; sections: Partial<Sections> }

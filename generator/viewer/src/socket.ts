@@ -74,11 +74,17 @@ async function ask(): Promise<"gone" | "other"> {
 function hear(message: Message): void {
   batch(() => {
     switch (message.kind) {
+      case "reading":
+        state.reading.value = message.version;
+        break;
       case "model":
-        state.version.value = message.version;
+        state.version.value = state.read.value = message.version;
+        // What makes a unit has none.
+        state.troubles.value = [];
         state.model.value = whole(message.model);
         break;
       case "troubles":
+        state.read.value = message.version;
         state.troubles.value = message.troubles;
         break;
       case "sections":

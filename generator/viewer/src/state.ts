@@ -1,5 +1,5 @@
 // All that the page shows, as signals: panels and the stage follow them, and nothing else is shared.
-import { signal } from "@preact/signals";
+import { computed, signal } from "@preact/signals";
 
 import type { Layer, Vector, Model, Nudge, Sections, Told, Trouble, Words } from "./document";
 import type { Pose } from "./stage/pose";
@@ -50,6 +50,11 @@ export const NOTHING_YET: Sections = {
 
 export const model = signal<Model | null>(null);
 export const version = signal(0);
+/** Which reading of the file was last begun, and which was last told: a model, or its troubles. */
+export const reading = signal(0);
+export const read = signal(0);
+/** Whether the file is being read: what is told is of the one before. */
+export const beingRead = computed(() => read.value < reading.value);
 export const sections = signal<Sections>(NOTHING_YET);
 export const words = signal<Words | null>(null);
 export const troubles = signal<readonly Trouble[]>([]);

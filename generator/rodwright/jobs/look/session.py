@@ -120,6 +120,8 @@ class Session:
     async def _follow(self, watched: Watched) -> None:
         seen, first_broken = watched.seen, 0.0
         while True:
+            self._board.tell("reading", version=self._state.version + 1)
+            self._server.news()
             state = await asyncio.to_thread(read_state, self._path, seen, self._state)
             if state.troubles:
                 first_broken = first_broken or monotonic()

@@ -9,7 +9,9 @@ export function Ageing({ section }: { section: keyof Sections }) {
   const broken = state.troubles.value.length > 0;
   const failed = state.failed.value[section];
   let text = "";
-  if (broken && told) text = "Of the last file that made a unit; not of the file as it is now.";
+  if (state.beingRead.value && told) text = "Of the file before; the file is being read.";
+  else if (broken && told)
+    text = "Of the last file that made a unit; not of the file as it is now.";
   else if (broken) text = "Nothing yet: the file makes no unit.";
   else if (failed?.version === state.version.value)
     text = `This couldn't be worked out: ${failed.message}`;

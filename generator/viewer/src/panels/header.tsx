@@ -42,8 +42,9 @@ interface Stand {
 function standing(): Stand {
   if (state.live.value === "gone" || state.live.value === "other")
     return { sign: "error", text: "not followed any more" };
-  if (state.version.value === 0) return { text: "being read" };
-  const reading = `version ${state.version.value}`;
+  if (state.beingRead.value) return { text: `version ${state.reading.value}: being read` };
+  if (state.read.value === 0) return { text: "being read" };
+  const reading = `version ${state.read.value}`;
   if (state.troubles.value.length > 0) return { sign: "error", text: `${reading}: makes no unit` };
   const findings = state.sections.value.findings;
   if (findings === null || state.known.value.findings !== state.version.value)

@@ -26,12 +26,16 @@ export function Over() {
 }
 
 function Broken({ troubles }: { troubles: readonly Trouble[] }) {
-  const count = troubles.length === 1 ? "one thing is" : `${troubles.length} things are`;
+  const one = troubles.length === 1;
+  const now = state.beingRead.value ? (one ? "was" : "were") : one ? "is" : "are";
+  const count = `${one ? "one thing" : `${troubles.length} things`} ${now}`;
   return (
     <div class="banner" tabIndex={0} role="group" aria-label="What is wrong in the file">
       <h2>
         <Sign severity="error" />
-        The file as it is now makes no unit: {count} wrong
+        {state.beingRead.value
+          ? `The file is being read. Version ${state.read.value}, before it, made no unit: ${count} wrong`
+          : `The file as it is now makes no unit: ${count} wrong`}
       </h2>
       <ul class="plain">
         {troubles.map((each) => (
