@@ -57,7 +57,26 @@ def test_what_is_cut_to_the_walls_is_not_sold_as_larger_than_the_opening() -> No
     assert told[0].startswith("1420\u00a0mm wide, 2343\u00a0mm high")
     assert "1427\u00a0mm wide and 2350\u00a0mm high" in told[1]
     assert "face frame" in told[2]
-    assert len(told) == 3
+    assert told[3] == (
+        "Before it is cut, it is 1446\u00a0mm wide and 2356\u00a0mm high over the face frame"
+    )
+    assert len(told) == 4
+
+
+def test_fixed_and_adjustable_shelves_are_told_apart_where_they_are_not_alike() -> None:
+    spec = f"""{PLAIN}
+interior:
+  rows:
+    - {{height: 1 share, shelves: {{count: 2, fixed: false, stock: oak}}}}
+    - {{height: 300, shelves: 1}}
+finish: {{kind: paint, colour: seagreen}}
+"""
+    told = _told(spec)
+    assert told["Made of"] == [
+        "Carcass and fixed shelves: birch plywood, 18\u00a0mm",
+        "Adjustable shelves: European oak, 22\u00a0mm",
+    ]
+    assert told["Finish"] == ["Painted seagreen (#2e8b57), satin"]
 
 
 def test_edges_have_their_own_thickness() -> None:

@@ -3,49 +3,21 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
-from types import MappingProxyType
 
 from rodwright.amounts import format_weight
-from rodwright.geometry import Box
+from rodwright.geometry import TOUCH, Box
 from rodwright.geometry.vectors import Vector
 from rodwright.lengths import format_length
 from rodwright.mass import unit_weight
+from rodwright.quote.places import PLACES, adjustable_of, places_of, shelves_of
 from rodwright.trade.colours import COLOUR_WORDS
 from rodwright.trade.materials import is_glass
 from rodwright.unit import FACE_FRAME, JointKind, Load, Part, Role, Slide, Swing, Unit
 from rodwright.unit.facts import is_scribed, scribes
 from rodwright.unit.finish import Finish
 
-_PLACES: Mapping[Role, str] = MappingProxyType(
-    {
-        Role.SIDE: "carcass",
-        Role.TOP: "carcass",
-        Role.BOTTOM: "carcass",
-        Role.DIVIDER: "carcass",
-        Role.CARCASS_RAIL: "carcass",
-        Role.SHELF: "shelves",
-        Role.BACK: "back",
-        Role.LIPPING: "front edges",
-        Role.STILE: "face frame",
-        Role.RAIL: "face frame",
-        Role.DOOR: "doors",
-        Role.DOOR_STILE: "doors",
-        Role.DOOR_RAIL: "doors",
-        Role.DOOR_PANEL: "door panels",
-        Role.DRAWER_FRONT: "drawer fronts",
-        Role.DRAWER_SIDE: "drawer boxes",
-        Role.DRAWER_END: "drawer boxes",
-        Role.DRAWER_BOTTOM: "drawer bottoms",
-        Role.WORKTOP: "worktop",
-        Role.CORNICE: "cornice",
-        Role.PLINTH: "base",
-        Role.LEG: "legs",
-        Role.SCRIBE: "scribed strips",
-    }
-)
-"""What a client calls the places of parts; what isn't here is out of sight."""
 _FINISHED = {"oil": "oiled", "lacquer": "lacquered", "paint": "painted", "stain": "stained"}
 _SPELT = {
     "american": "American",
@@ -113,6 +85,15 @@ def cut_on_site(unit: Unit) -> Iterator[str]:
         yield "Its face frame is made larger than the opening, and cut to it on site"
     if scribes(unit):
         yield "The strips beside it are made larger than the gaps, and cut to them on site"
+    wide, high = unit.size[:2]
+    fitted = _without_allowance(unit)
+    if max(abs(wide - fitted[0]), abs(high - fitted[1])) > TOUCH:
+        over = (("face frame", is_scribed(unit)), ("strips", bool(scribes(unit))))
+        what = _joined(word for word, there in over if there)
+        yield (
+            f"Before it is cut, it is {_length(unit, wide)} wide and {_length(unit, high)} high "
+            f"over the {what}"
+        )
 
 
 def _without_allowance(unit: Unit) -> Vector:
@@ -129,12 +110,10 @@ def _length(unit: Unit, length: float) -> str:
 
 def _materials(unit: Unit) -> tuple[Line, ...]:
     """Each material and thickness, and where it is seen."""
-    places: dict[tuple[str, float], dict[str, None]] = {}
+    places = places_of(unit, lambda part: (part.blank.stock.described, part.blank.thickness))
     edges: dict[str, None] = {}
     for part in unit.parts:
-        if (place := _PLACES.get(part.role)) is not None:
-            of = (part.blank.stock.described, part.blank.thickness)
-            places.setdefault(of, {})[place] = None
+        if part.role in PLACES:
             edges |= dict.fromkeys(edging.called for edging in part.edged)
     lines = [
         Line(f"{_capital(_joined(where))}: {_spelt(what)}, {_length(unit, thick)}")
@@ -147,18 +126,17 @@ def _materials(unit: Unit) -> tuple[Line, ...]:
 
 def finishes(unit: Unit) -> tuple[Line, ...]:
     """Each finish and where it is; what comes finished, as glass does, is left out."""
-    places: dict[Finish | None, dict[str, None]] = {}
-    for part in unit.parts:
-        place = _PLACES.get(part.role)
-        bare_for_good = part.finish is None and is_glass(part.blank.stock.material)
-        if place is not None and not bare_for_good:
-            places.setdefault(part.finish, {})[place] = None
+    places = places_of(unit, lambda part: part.finish, _can_be_finished)
     if list(places) == [None]:
         return (Line("None: the wood is left bare"),)
     found = list(places.items())
     if len(found) == 1:
         return (_finish(found[0][0], ()),)
     return tuple(_finish(finish, where) for finish, where in found if finish is not None)
+
+
+def _can_be_finished(part: Part) -> bool:
+    return part.finish is not None or not is_glass(part.blank.stock.material)
 
 
 def _finish(finish: Finish | None, where: Iterable[str]) -> Line:
@@ -179,13 +157,11 @@ def _finish(finish: Finish | None, where: Iterable[str]) -> Line:
 
 def _counted(unit: Unit) -> tuple[Line, ...]:
     """Doors, drawers and shelves."""
-    resting = {joint.second for joint in unit.joints if joint.kind is JointKind.RESTING}
-    shelves = _shelves(unit)
-    loose = sum(any(ref in resting for ref in refs) for refs in shelves)
+    shelves, loose = len(shelves_of(unit)), len(adjustable_of(unit))
     counts = (
         (sum(isinstance(each, Swing) for each in unit.motions), "door"),
         (sum(isinstance(each, Slide) for each in unit.motions), "drawer"),
-        (len(shelves) - loose, "fixed shel{f|ves}"),
+        (shelves - loose, "fixed shel{f|ves}"),
         (loose, "adjustable shel{f|ves}"),
     )
     said = [_number(count, name) for count, name in counts if count]
@@ -217,18 +193,6 @@ def _plural(name: str) -> str:
     """`concealed hinge, 35 mm cup` as `concealed hinges`; slides are named as a drawer's pair."""
     kind = name.partition(",")[0].removeprefix("pair of ").replace("drawer slides", "slides")
     return kind if kind.endswith("s") else f"{kind}s"
-
-
-def _shelves(unit: Unit) -> list[set[str]]:
-    """The refs of each shelf: layers that are glued together are one."""
-    found = [{part.ref} for part in unit.parts if part.role is Role.SHELF]
-    for joint in unit.joints:
-        if joint.kind is JointKind.FACE_GLUED:
-            meet = [refs for refs in found if refs & {joint.first, joint.second}]
-            if len(meet) == 2:
-                found.remove(meet[1])
-                meet[0].update(meet[1])
-    return found
 
 
 def _carried(unit: Unit) -> tuple[Line, ...]:
