@@ -2,7 +2,13 @@
 
 from __future__ import annotations
 
-from rodwright.problems import Problems
+from pathlib import Path
+
+import pytest
+
+import rodwright
+from rodwright.jobs.new import model_path
+from rodwright.problems import Problem, Problems, ProblemsError
 
 
 def test_problems_say_whether_any_was_noted_since_a_mark() -> None:
@@ -28,3 +34,28 @@ def test_problems_say_whether_any_was_noted_at_a_place() -> None:
     problems.add(("size", "width"), "too wide", "Make it narrower.")
     assert problems.noted_at(("size", "width"))
     assert not problems.noted_at(("size",))
+
+
+def test_what_is_said_in_the_same_words_of_the_same_place_is_told_once() -> None:
+    def problem(column: int, part: int, message: str = "too wide") -> Problem:
+        return Problem(message, "Mend it.", ("columns", part), "a.yaml", 3, column)
+
+    one, again = problem(5, 1), problem(5, 2)
+    other_place, other_words = problem(9, 3), problem(5, 4, "too high")
+    error = ProblemsError([one, other_words, again, other_place, again])
+    assert error.problems == (one, other_words, other_place)
+    assert str(error).count("too wide") == 2
+    # Of what has no line yet nobody knows whether its place is the same.
+    unplaced = [Problem("too wide", "Mend it.", ("columns", part)) for part in (1, 2)]
+    assert ProblemsError([*unplaced, *unplaced]).problems == tuple(unplaced)
+
+
+def test_a_mistake_in_what_is_used_by_its_name_is_told_once(tmp_path: Path) -> None:
+    head, doors, rest = model_path("pottery-dresser").read_text().partition("doors: &door")
+    spec = tmp_path / "spec.yaml"
+    spec.write_text(head + doors + rest.replace("stock: oak", "stock: oaken", 1))
+    with pytest.raises(rodwright.ProblemsError) as raised:
+        rodwright.set_out(rodwright.read_spec(spec))
+    told = [(each.line, each.column, each.message) for each in raised.value.problems]
+    assert "no stock is called `oaken`" in {message for _, _, message in told}
+    assert len(told) == len(set(told))

@@ -46,11 +46,21 @@ class Problem:
         return f"{printable(f'{start}{self.message}')}\n  {printable(self.remedy)}"
 
 
+def told_once(problems: Iterable[Problem]) -> tuple[Problem, ...]:
+    """The same problems, each once: what is said in the same words of the same line and column has
+    one cause, though it is used in several places by its name (``&name``)."""
+    found: dict[object, Problem] = {}
+    for each in problems:
+        place = (each.file, each.line, each.column, each.message)
+        found.setdefault(each if each.line is None else place, each)
+    return tuple(found.values())
+
+
 class ProblemsError(ValueError):
-    """Raised with every problem found, so that they can all be mended in one go."""
+    """Raised with every problem found, each once, so that they can all be mended in one go."""
 
     def __init__(self, problems: Iterable[Problem]) -> None:
-        self.problems: tuple[Problem, ...] = tuple(problems)
+        self.problems: tuple[Problem, ...] = told_once(problems)
         super().__init__("\n".join(str(problem) for problem in self.problems))
 
 

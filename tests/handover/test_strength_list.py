@@ -11,6 +11,7 @@ from kit.results import BREAKS, PINS, PRACTICE, REMEMBERED, SAG, SEEN, STANDS, U
 from kit.specs import unit_from
 from rodwright.handover.strength_json import strength_json
 from rodwright.handover.strength_list import (
+    counted_text,
     figure_text,
     limit_text,
     number_text,
@@ -23,6 +24,7 @@ from rodwright.handover.strength_list import (
 )
 from rodwright.lengths import LengthUnit
 from rodwright.strength.fixings import level_joints
+from rodwright.strength.ground import ON_FLOOR
 from rodwright.strength.joint_results import LOADED
 from rodwright.strength.results import Beyond, Group, Remedy
 
@@ -247,3 +249,16 @@ def test_json_has_no_number_that_is_none() -> None:
         strength_json(unit, (endless,), breaks=False), parse_constant=pytest.fail
     )["results"]
     assert record["limit"] is None and record["spare"] is None
+
+
+def test_weights_are_counted_apart_from_what_doesnt_hold() -> None:
+    lift = replace(SAG, group=Group.LIFTING)
+    floor = replace(STANDS, what=ON_FLOOR, figure=9.0, limit=2.0, at_least=False)
+    assert not lift.holds
+    assert not floor.holds
+    assert counted_text(strength_rows((SAG, PINS), "mm")) == "2 figures, 1 beyond their limits."
+    weighed = counted_text(strength_rows((lift, floor), "mm"))
+    assert weighed == (
+        "2 figures, 0 beyond their limits. 1 lift takes more hands. "
+        "What weighs on the floor is for somebody who knows it."
+    )

@@ -40,7 +40,7 @@ def told(unit: Unit) -> Result:
 
 def test_by_hand() -> None:
     found = told(shelf(lip(480, 520), years=0.0))
-    assert found.what == "back edge lower than its lipped front"
+    assert found.what == "back edge lower than its front with the lipping"
     section = Section(
         (
             Rectangle(300, 20, 10_000.0, 700.0, 20, 20),
@@ -82,7 +82,7 @@ def test_as_a_plate_with_a_stiffened_edge() -> None:
 def test_years_twist_it_further() -> None:
     now, later = (told(shelf(lip(480, 520), years=years)) for years in (0.0, 10.0))
     assert now.figure is not None
-    assert later.what == "back edge lower than its lipped front after 10 years"
+    assert later.what == "back edge lower than its front with the lipping after 10 years"
     assert later.figure == pytest.approx(now.figure * (1 + 0.8 * 0.8))
 
 

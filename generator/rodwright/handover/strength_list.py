@@ -239,11 +239,16 @@ def marks_said(rows: Sequence[StrengthRow]) -> str:
 
 
 def counted_text(rows: Sequence[StrengthRow]) -> str:
-    """How many figures there are, and how many of them don't hold or can't be worked out."""
-    failing = sum(not row.result.holds for row in rows)
+    """How many figures there are, and how many of them don't hold or can't be worked out; apart
+    from those, how many weights ask for more hands, or for somebody who knows the floor."""
+    judged = [judged_text(row.result) for row in rows]
+    failing, heavy = judged.count("fails"), judged.count("heavy")
+    lifts = sum(not row.result.holds for row in rows if row.result.group is Group.LIFTING)
     unknown = sum(row.result.figure is None for row in rows)
     lacking = f" {unknown} can't be worked out." if unknown else ""
-    return f"{len(rows)} figures, {failing} beyond their limits.{lacking}"
+    hands = f" {lifts} {'lift takes' if lifts == 1 else 'lifts take'} more hands." if lifts else ""
+    floor = " What weighs on the floor is for somebody who knows it." if heavy > lifts else ""
+    return f"{len(rows)} figures, {failing} beyond their limits.{lacking}{hands}{floor}"
 
 
 def judged_text(result: Result) -> str:

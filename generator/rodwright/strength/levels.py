@@ -8,6 +8,7 @@ from functools import lru_cache
 
 from rodwright.geometry import Box
 from rodwright.strength.bearings import Bearing
+from rodwright.strength.level_parts import Ply
 from rodwright.strength.level_remedies import remedies_of
 from rodwright.strength.level_sections import modulus
 from rodwright.strength.level_states import (
@@ -31,7 +32,8 @@ SPAN, REACHES = "span", "twice its overhang"
 """What the input is called that a sag is held to a share of."""
 STANDING = "what stands on it"
 """What an input is called that uprights bring a level."""
-TWISTS = "twist by its lipping"
+TWISTS = "twist by its"
+"""Followed by what stiffens an edge: its lipping, its mid rail."""
 SAINT_VENANT = Source("de Saint-Venant's torsion, ends kept from twisting", seen=False)
 UNCARRIED = "nothing that is known of carries both its ends"
 """What is lacking of a level that nothing holds where it is."""
@@ -123,7 +125,7 @@ def _twist(unit: Unit, state: LevelState, sagged: Sagged) -> Iterator[Result]:
         Group.LEVELS,
         subject_of(state.level.main),
         state.level.refs,
-        TWISTS,
+        f"{TWISTS} {stiffened_by(state.level.plies[0])}",
         abs(found.back - found.front),
         None,
         "mm",
@@ -132,6 +134,11 @@ def _twist(unit: Unit, state: LevelState, sagged: Sagged) -> Iterator[Result]:
         (Input("q", "load", found.load, "N/mm"), Input("L", "span", sagged.span, "mm")),
         notes=(f"at once its front edge sags {front} and its back edge {back}",),
     )
+
+
+def stiffened_by(ply: Ply) -> str:
+    """What is glued along a level's edges, in the maker's words: ``lipping``, ``mid rail``."""
+    return " and ".join(dict.fromkeys(each.role.value for each in ply.strips))
 
 
 def subject_of(part: Part) -> str:

@@ -8,7 +8,7 @@ from rodwright.strength.bearings import Bearing
 from rodwright.strength.level_parts import Ply
 from rodwright.strength.level_sections import modulus
 from rodwright.strength.level_states import LevelState, softened, states
-from rodwright.strength.levels import subject_of
+from rodwright.strength.levels import stiffened_by, subject_of
 from rodwright.strength.results import Group, Input, Result
 from rodwright.strength.sections import Rectangle, Section, edges_of_lipped
 from rodwright.trade.sources import Source
@@ -51,12 +51,13 @@ def _told(unit: Unit, state: LevelState, bearing: Bearing, section: Section) -> 
         return
     years = unit.loading.years
     after = f" after {years:g} year{'' if years == 1 else 's'}" if years > 0 else ""
+    strips = stiffened_by(state.level.plies[0])
     lower, higher = ("back", "front") if back > front else ("front", "back")
     yield Result(
         Group.LEVELS,
         subject_of(state.level.main),
         state.level.refs,
-        f"{lower} edge lower than its lipped {higher}{after}",
+        f"{lower} edge lower than its {higher} with the {strips}{after}",
         abs(back - front),
         None,
         "mm",

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TypeVar
 
-from rodwright.problems import KeyPath, Problem, ProblemsError
+from rodwright.problems import KeyPath, Problem, ProblemsError, told_once
 from rodwright.wishes.fields import SpecModel
 from rodwright.wishes.limits import beyond_limits
 from rodwright.wishes.models import UnitSpec
@@ -169,8 +169,9 @@ def _with_place(problem: Problem, path: Path, places: Places) -> Problem:
     return replace(problem, file=str(path), line=line, column=column)
 
 
-def _cut_short(problems: list[Problem]) -> list[Problem]:
+def _cut_short(all_told: list[Problem]) -> list[Problem]:
     """The first of very many problems, and a word on how many there are."""
+    problems = list(told_once(all_told))
     if len(problems) <= _MOST_TOLD:
         return problems
     more = replace(
