@@ -40,7 +40,7 @@ def gathered(fittings: Iterable[Fitting]) -> dict[tuple[str, Ware, bool], tuple[
     return found
 
 
-@lru_cache(maxsize=1024)
+@lru_cache(maxsize=256)
 def hardware_shape(forms: tuple[Form, ...]) -> tuple[str, Shape]:
     """The name (a digest of it) and the drawing of bought-in pieces; they have no drawn edges."""
     meshes = [_block(form) if isinstance(form, Block) else _round(form) for form in forms]
