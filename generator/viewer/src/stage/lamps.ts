@@ -73,8 +73,12 @@ export class Lamps {
     this.touch(pieces, center, 4 * radius, ground);
   }
 
-  /** Before a frame: have the sun's shadow drawn anew if what casts it has changed, unless that is for later. */
-  shade(now: boolean): void {
+  /**
+   * Before a frame: have the sun's shadow drawn anew if what casts it has changed, unless that is for later.  Of a
+   * unit that is cut none falls on the floor: a section is seen near, and its shadow would fill the picture.
+   */
+  shade(now: boolean, cut: boolean): void {
+    this.floor.visible = !cut;
     if (!now || !this.stale) return;
     this.stale = false;
     this.sun.shadow.needsUpdate = true;

@@ -211,7 +211,7 @@ export class Stage {
     this.camera.updateMatrixWorld();
     for (const each of this.drawing) each();
     // A coarse frame has the shadow of the one before: the fine one comes soon.
-    this.lamps.shade(!this.pace.coarse);
+    this.lamps.shade(!this.pace.coarse, this.clipping.length > 0);
     const draw = () => this.renderer.render(this.scene, this.camera);
     if (this.pieces.size) this.pace.measure(draw);
     else draw();
