@@ -84,9 +84,20 @@ function following(stage: Stage): (() => void)[] {
     effect(() => stage.pull(state.sections.value.apart, state.apart.value)),
     effect(() => stage.swing(state.open.value)),
     effect(() => stage.hide(state.hidden.value, state.aside.value)),
-    effect(() => stage.light(state.lit.value, state.selected.value)),
+    effect(() => {
+      const lit = state.lit.value;
+      stage.light(state.pointed.value ? whole(lit) : lit, state.selected.value);
+    }),
     effect(() => {
       if (state.look.value) stage.view(state.look.value.name);
     }),
   ];
+}
+
+/** Parts, and of a door or drawer all others with them: a finding names one part of each. */
+function whole(refs: readonly string[]): readonly string[] {
+  const moved = (state.model.value?.motions ?? []).filter((motion) =>
+    motion.refs.some((ref) => refs.includes(ref)),
+  );
+  return [...new Set([...refs, ...moved.flatMap((motion) => motion.refs)])];
 }
