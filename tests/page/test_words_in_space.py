@@ -83,7 +83,33 @@ def test_the_chosen_part_has_its_own_dimensions(browser: Browser, unit: Unit, ad
         assert page.locator(".heard").inner_text().startswith("SH2,")
         texts = set(label_texts(page, "dimension"))
         assert {format_length(length, "in"), format_length(width, "in")} <= texts
-        assert texts <= {format_length(each, "in") for each in (length, width, thickness)}
+        # The unit's own stay.
+        assert format_length(unit.size[1], "in") in texts
+        own = {format_length(each, "in") for each in (length, width, thickness)}
+        assert texts <= own | {each.text for each in dimensions_of(unit)}
+
+
+def test_on_a_phone_words_stand_by_their_own_lines_and_the_overall_sizes_are_there(
+    browser: Browser, unit: Unit, address: str
+) -> None:
+    with unit_page(browser, address, PHONE) as page:
+        page.emulate_media(reduced_motion="reduce")
+        page.get_by_role("button", name="Front", exact=True).click()
+        texts = _dimensioned(page)
+        assert {format_length(each, "in") for each in unit.size[:2]} <= set(texts)
+        # Those of the height stand one below the other, each within reach of its own line.
+        for each in dimensions_of(unit):
+            if each.text not in texts or each.start[0] != each.end[0]:
+                continue
+            ends = (
+                on_screen(page, None, tuple(map(sum, zip(at, each.offset, strict=True))))  # type: ignore[arg-type]
+                for at in (each.start, each.end)
+            )
+            (x, one), (_, other) = ends
+            box = page.locator(f".label.dimension:text-is('{each.text}'):visible").bounding_box()
+            assert box is not None
+            assert box["x"] - 10 <= x <= box["x"] + box["width"] + 10
+            assert min(one, other) <= box["y"] + box["height"] / 2 <= max(one, other)
 
 
 def test_a_finding_turns_the_unit_so_that_its_part_is_seen_and_is_marked(

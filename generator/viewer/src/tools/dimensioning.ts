@@ -1,4 +1,4 @@
-// Dimensions in space: of the unit, or of the part that is chosen; with oblique strokes at their ends
+// Dimensions in space: of the part that is chosen and of the unit; with oblique strokes at their ends
 // (ISO 129-1) and words that face the reader.
 import { Vector3 } from "three";
 
@@ -53,11 +53,11 @@ export class Dimensioning {
     if (!state.dimensioned.peek()) return [];
     const part = state.model.peek()?.parts.find((each) => each.ref === state.selected.peek());
     const piece = part && this.sight.stage.pieces.get(part.ref);
-    if (part && piece?.group.visible) return this.ofPart(part, piece);
+    const own = part && piece?.group.visible ? this.ofPart(part, piece) : [];
     // Taken apart, the unit has no size.
     const unit = state.apart.peek() > 0 ? [] : longestFirst(state.sections.peek().dimensions ?? []);
     this.look(unit);
-    return (this.seen ?? unit).flatMap((each, number) => this.ofUnit(each, number));
+    return [...own, ...(this.seen ?? unit).flatMap((each, number) => this.ofUnit(each, number))];
   }
 
   private ofUnit({ start, end, offset, text }: Dimension, number: number): Label[] {
@@ -128,21 +128,29 @@ export class Dimensioning {
 function longestFirst(dimensions: readonly Dimension[]): Dimension[] {
   const length = ({ start, end }: Dimension) =>
     new Vector3(...start).distanceTo(new Vector3(...end));
-  return [...dimensions].sort((one, other) => length(other) - length(one));
+  const rank = (each: Dimension) => Number(isWhole(each, [0, 1, 2]));
+  return [...dimensions].sort(
+    (one, other) => rank(other) - rank(one) || length(other) - length(one),
+  );
+}
+
+/** Whether a dimension is the unit's whole size along one of these axes. */
+function isWhole({ start, end }: Dimension, axes: readonly number[]): boolean {
+  const { low, high } = state.model.peek()!;
+  return axes.some(
+    (axis) => Math.abs(Math.abs(end[axis]! - start[axis]!) - (high[axis]! - low[axis]!)) < 0.01,
+  );
 }
 
 /** The same dimension on the other side of the unit, where it holds there: of its whole height or
  * depth. */
-function mirrored({ start, end, offset, text }: Dimension): Dimension[] {
+function mirrored(dimension: Dimension): Dimension[] {
+  if (!isWhole(dimension, [1, 2])) return [];
+  const { start, end, offset, text } = dimension;
   const { low, high } = state.model.peek()!;
-  const whole = [1, 2].some(
-    (axis) => Math.abs(Math.abs(end[axis]! - start[axis]!) - (high[axis]! - low[axis]!)) < 0.01,
-  );
   const across = ([x, y, z]: Vector): Vector => [low[0] + high[0] - x, y, z];
   const [x, y, z] = offset;
-  return whole
-    ? [{ start: across(start), end: across(end), offset: [x ? -x : 0, y, z], text }]
-    : [];
+  return [{ start: across(start), end: across(end), offset: [x ? -x : 0, y, z], text }];
 }
 
 /** What is measured from and to, and the ends of the dimension's line. */
@@ -162,7 +170,8 @@ function dimension(key: string, text: string, [start, end, from, to]: Four): Lab
     }
   };
   const spots = length < SHORT ? [to, from] : SHARES.map((share) => between(from, to, share));
-  return [{ key, kind: "dimension", text, spots, stands: length < SHORT ? "beside" : "on", lines }];
+  const stands = length < SHORT ? "beside" : "on";
+  return [{ key, kind: "dimension", text, spots, stands, along: [from, to], lines }];
 }
 
 /** The ends of the four edges of a box along an axis. */

@@ -12,6 +12,8 @@ export interface Label {
   spots: readonly Spot[];
   /** Centred on its spot, beside it as words are beside a pointer, or clear of a line there. */
   stands: "on" | "beside" | Clear;
+  /** The line it is of: it stands on or beside that, and on no other one. */
+  along?: Line;
   /** What is drawn with it, if it has a place; told where its middle is. */
   lines?: (ink: Ink, words: Spot) => void;
   /** What stands instead of it, with the same words, if it has no place. */
@@ -22,23 +24,35 @@ export interface Clear {
   clear: Spot;
 }
 
+export type Line = readonly [Spot, Spot];
+
+/** A line, and where the words to it stand. */
+interface Lined {
+  line: Line;
+  box: Box;
+}
+
 interface Shown {
   element: HTMLElement;
   text: string;
   width: number;
   height: number;
 }
-interface Box {
-  left: number;
-  top: number;
+interface Size {
   width: number;
   height: number;
+}
+interface Box extends Size {
+  left: number;
+  top: number;
 }
 
 /** Pixels: between labels, to the canvas's border, and from a spot to the words beside it. */
 const APART = 3;
 const BORDER = 4;
 const BESIDE = 14;
+/** Pixels of a line to both sides of the words on it. */
+const LEFT = 6;
 
 export class Labels {
   private readonly shown = new Map<string, Shown>();
@@ -48,13 +62,15 @@ export class Labels {
   /** Show these labels and no others; those that come first have their places first. */
   place(labels: readonly Label[], ink: Ink): void {
     const taken = this.covered();
+    const lines: Lined[] = [];
     const wanted = labels.map((label) => [label, this.worded(label)] as const);
     for (const [label, shown] of wanted) {
-      const found = this.found(label, shown, taken);
+      const found = this.found(label, shown, taken, lines, others(labels, label));
       shown.element.hidden = !found;
       if (!found) continue;
       const { box, as } = found;
       taken.push(box);
+      if (as.along) lines.push({ line: as.along, box });
       const [x, y] = [Math.round(box.left), Math.round(box.top)];
       shown.element.style.transform = `translate(${x}px, ${y}px)`;
       as.lines?.(ink, { x: box.left + box.width / 2, y: box.top + box.height / 2 });
@@ -73,16 +89,29 @@ export class Labels {
   }
 
   /** Where a label may stand that nothing else has taken, and as which. */
-  private found(label: Label, shown: Shown, taken: readonly Box[]): { box: Box; as: Label } | null {
+  private found(
+    label: Label,
+    shown: Shown,
+    taken: readonly Box[],
+    lines: readonly Lined[],
+    toCome: readonly Line[],
+  ): { box: Box; as: Label } | null {
     const { clientWidth: width, clientHeight: height } = this.layer;
     for (let as: Label | undefined = label; as; as = as.instead) {
-      const box = boxes(as, shown).find(
-        (each) => inside(each, width, height) && !taken.some((other) => touch(each, other)),
+      const { along } = as;
+      if (along && lines.some(({ box }) => crosses(along, box))) continue;
+      const free = boxes(as, shown).filter(
+        (each) =>
+          inside(each, width, height) &&
+          !taken.some((other) => touch(each, other)) &&
+          !(along && lines.some(({ line }) => crosses(line, each))),
       );
+      // Best where it is in no other line's way, either.
+      const box = free.find((each) => !toCome.some((line) => crosses(line, each))) ?? free[0];
       if (box) return { box, as };
     }
-    // What isn't tied to a line's middle may be pushed in from the border.
-    if (label.stands === "on") return null;
+    // What isn't tied to a line may be pushed in from the border.
+    if (label.along) return null;
     const pushed = boxes(label, shown).map((each) => ({
       ...each,
       left: Math.max(BORDER, Math.min(each.left, width - BORDER - each.width)),
@@ -95,11 +124,12 @@ export class Labels {
   /** What else lies over the canvas: buttons and messages. */
   private covered(): Box[] {
     const space = this.layer.getBoundingClientRect();
-    const others = [...(this.layer.parentElement?.children ?? [])].filter(
-      (each) => each !== this.layer && each.tagName !== "CANVAS",
-    );
-    return others.map((each) => {
-      const { left, top, width, height } = each.getBoundingClientRect();
+    const others = [...(this.layer.parentElement?.children ?? [])]
+      .filter((each) => each !== this.layer && each.tagName !== "CANVAS")
+      .flatMap((each) => [...each.children])
+      .map((each) => each.getBoundingClientRect())
+      .filter(({ width, height }) => width > 0 && height > 0);
+    return others.map(({ left, top, width, height }) => {
       return { left: left - space.left, top: top - space.top, width, height };
     });
   }
@@ -125,7 +155,8 @@ export class Labels {
 
 function boxes(label: Label, { width, height }: Shown): Box[] {
   const on = ({ x, y }: Spot) => ({ left: x - width / 2, top: y - height / 2, width, height });
-  if (label.stands === "on") return label.spots.map(on);
+  if (label.stands === "on")
+    return label.along ? alongside(label, label.along, { width, height }) : label.spots.map(on);
   if (label.stands !== "beside") {
     const { x, y } = label.stands.clear;
     const off = (Math.abs(x) * width + Math.abs(y) * height) / 2 + BESIDE / 2;
@@ -134,10 +165,49 @@ function boxes(label: Label, { width, height }: Shown): Box[] {
     );
   }
   return label.spots.flatMap(({ x, y }) =>
-    [y + BESIDE, y - BESIDE - height].flatMap((top) =>
+    [y + BESIDE, y - BESIDE - height, y - 2 * BESIDE - height].flatMap((top) =>
       [x + BESIDE, x - BESIDE - width, x - width / 2].map((left) => ({ left, top, width, height })),
     ),
   );
+}
+
+/** The lines of all other labels, for one that is of a line itself. */
+function others(labels: readonly Label[], label: Label): Line[] {
+  if (!label.along) return [];
+  return labels.flatMap((each) => (each !== label && each.along ? [each.along] : []));
+}
+
+/** On a line, if enough of it is left to both sides, or clear of it there. */
+function alongside({ spots }: Label, [from, to]: Line, { width, height }: Size): Box[] {
+  const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+  const [x, y] = [(to.x - from.x) / length, (to.y - from.y) / length];
+  const reach = Math.min(width / Math.abs(x), height / Math.abs(y));
+  const off = (Math.abs(y) * width + Math.abs(x) * height) / 2 + BESIDE / 2;
+  const ways = length < reach + 2 * LEFT ? [off, -off] : [0, off, -off];
+  return ways.flatMap((by) =>
+    spots.map((spot) => ({
+      left: spot.x - y * by - width / 2,
+      top: spot.y + x * by - height / 2,
+      width,
+      height,
+    })),
+  );
+}
+
+/** Whether a line goes through a box. */
+function crosses([from, to]: Line, { left, top, width, height }: Box): boolean {
+  let [enters, leaves] = [0, 1];
+  for (const [at, way, low, high] of [
+    [from.x, to.x - from.x, left, left + width],
+    [from.y, to.y - from.y, top, top + height],
+  ] as const) {
+    if (!way && (at < low || at > high)) return false;
+    if (!way) continue;
+    const [one, other] = [(low - at) / way, (high - at) / way];
+    enters = Math.max(enters, Math.min(one, other));
+    leaves = Math.min(leaves, Math.max(one, other));
+  }
+  return enters < leaves;
 }
 
 function inside(box: Box, width: number, height: number): boolean {
