@@ -144,6 +144,56 @@ def test_escape_lets_go_of_one_thing_after_the_other(page: Page, cupboard: Unit)
     assert label_texts(page, "measure") == []
 
 
+def test_a_point_without_another_is_let_go_with_measuring(page: Page, cupboard: Unit) -> None:
+    left, right, low = _front(cupboard)
+    switch = page.get_by_role("button", name="Measure")
+    page.mouse.click(*on_screen(page, None, left))
+    switch.click()
+    settle(page)
+    assert label_texts(page, "measure") == []
+    switch.click()
+    page.mouse.click(*on_screen(page, None, right))
+    settle(page)
+    assert page.locator(".measured data").count() == 0
+    page.mouse.click(*on_screen(page, None, low))
+    settle(page)
+    assert page.locator(".measured data").count() == 1
+
+
+def test_the_picture_stands_still_while_one_measures(page: Page, cupboard: Unit) -> None:
+    canvas, switch = page.locator("canvas"), page.get_by_role("button", name="Measure")
+    switch.click()
+    settle(page)
+    before = canvas.bounding_box()
+    switch.click()
+    for corner in _front(cupboard) * 4:
+        page.mouse.click(*on_screen(page, None, corner))
+        settle(page)
+        assert canvas.bounding_box() == before
+    assert page.locator(".measured data").count() == 6
+    page.get_by_role("button", name="Clear").click()
+    settle(page)
+    assert canvas.bounding_box() == before
+
+
+def test_what_lies_hidden_behind_an_edge_is_not_snapped_to(page: Page, cupboard: Unit) -> None:
+    page.emulate_media(reduced_motion="reduce")
+    page.get_by_role("button", name="Front", exact=True).click()
+    settle(page)
+    # Seen square on, the mortises and the groove of a stile lie in line with its edges.
+    door = cupboard.part("DOS1").bounds()
+    face = ((door.low[0] + door.high[0]) / 2, door.low[1], 0.6 * door.low[2] + 0.4 * door.high[2])
+    for x in (door.low[0], (door.low[0] + door.high[0]) / 2, door.high[0]):
+        for z in (door.low[2], door.high[2]):
+            page.mouse.click(*on_screen(page, None, face))
+            page.mouse.click(*on_screen(page, None, (x, door.low[1], z)))
+            settle(page)
+            said = page.locator(".measured li").last.inner_text()
+            assert ", depth 0," in said
+    page.get_by_role("button", name="Corner", exact=True).click()
+    settle(page)
+
+
 def test_corners_of_the_chosen_part_are_measured_by_keys_alone(page: Page, cupboard: Unit) -> None:
     page.locator("canvas").focus()
     page.keyboard.press("n")  # the first part

@@ -1,12 +1,14 @@
 // What lies over the picture: messages, and what isn't as it seems.
 import type { Trouble } from "../document";
 import * as state from "../state";
+import { Measured } from "../tools/measured";
 import { Sign } from "./sign";
 
 export function Over() {
   const aside = state.aside.value.size;
   return (
     <div class="over">
+      <Measured />
       {aside > 0 && (
         <p class="strip">
           {aside === 1 ? "1 part is" : `${aside} parts are`} out of sight

@@ -3,7 +3,6 @@ import { useEffect } from "preact/hooks";
 
 import { remember } from "../remember";
 import * as state from "../state";
-import { Measured } from "../tools/measured";
 import { followChoice } from "./choosing";
 import { Header } from "./header";
 import { Over } from "./over";
@@ -36,7 +35,6 @@ export function Page() {
           <Space />
           <Over />
         </div>
-        <Measured />
         <Toolbar />
       </main>
       <Side />

@@ -1,4 +1,4 @@
-// What was measured, in words, beside the picture.
+// What was measured, in words, over the picture: so the unit stands still while one measures.
 import * as state from "../state";
 
 export function Measured() {

@@ -50,6 +50,12 @@ export class Measuring {
     return `${said(this.aimed)}, ${at + 1} of ${corners.length}, ${whereabouts(piece, corners[at]!)}`;
   }
 
+  /** Measure no more: a point without another is let go. */
+  stop(): void {
+    this.from = this.aimed = null;
+    this.sight.stage.draw();
+  }
+
   /** Take what is aimed at as a point. */
   enter(): void {
     this.take(this.aimed);

@@ -49,7 +49,9 @@ export class Selecting {
     state.selected.value = refs[next]!;
   }
 
+  /** Words to parts; while one measures they would stand over the measures. */
   labels(): Label[] {
+    if (state.measuring.peek()) return [];
     const selected = partOf(state.selected.peek());
     const pointed = this.pointed && partOf(this.pointed.ref);
     const labels: Label[] = [];

@@ -16,6 +16,10 @@ export interface Hit {
 
 /** How far (mm) before a point something has to be to hide it. */
 const HIDES = 0.5;
+/** How far (mm) beside a point it is looked for what it is a point of. */
+const ASIDE = 0.05;
+/** Ways (radians) that are tried, so that no edge that is square to the picture lies along one. */
+const ROUND = [1, 3, 5, 7, 9, 11, 13, 15].map((eighth) => (eighth * Math.PI) / 8);
 
 export class Sight {
   /** Cut faces: seen and touched like the parts they are of. */
@@ -67,6 +71,38 @@ export class Sight {
     const spot = this.spot(point);
     if (!spot || this.isCutAway(point)) return false;
     return this.meetsNothing(this.line(spot).origin.distanceTo(point));
+  }
+
+  /**
+   * Whether something of a part is seen right beside a point of its outside.  The point itself doesn't tell: what lies in
+   * one line of sight with an edge before it may be hidden or not.
+   */
+  shows(ref: string, point: three.Vector3): boolean {
+    if (this.isCutAway(point)) return false;
+    return this.round(point).some((spot) => {
+      this.line(spot);
+      const hit = this.met()[0];
+      return hit?.object.userData["ref"] === ref && hit.point.distanceTo(point) < HIDES;
+    });
+  }
+
+  /** Whether nothing stands before a point or anything right beside it. */
+  seesAll(point: three.Vector3): boolean {
+    const spots = this.round(point);
+    return (
+      this.sees(point) &&
+      spots.every((spot) => this.meetsNothing(this.line(spot).origin.distanceTo(point)))
+    );
+  }
+
+  private round(point: three.Vector3): Spot[] {
+    const spot = this.spot(point);
+    if (!spot) return [];
+    const aside = ASIDE / this.pixel(point);
+    return ROUND.map((way) => ({
+      x: spot.x + Math.cos(way) * aside,
+      y: spot.y + Math.sin(way) * aside,
+    }));
   }
 
   /** Whether nothing stands between an eye and a point. */

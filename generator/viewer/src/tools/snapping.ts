@@ -17,7 +17,7 @@ interface Near extends Snap {
 /** Pixels: points whose distances differ by less are equally near. */
 const ALIKE = 1.5;
 /** Of the nearest points so many are tried for whether they are seen. */
-const TRIED = 4;
+const TRIED = 8;
 
 /** What is seen nearest a spot, within so many pixels: corners first, then edges, then faces. */
 export function snapAt(sight: Sight, spot: Spot, reach: number): Snap | null {
@@ -48,12 +48,17 @@ export function snapAt(sight: Sight, spot: Spot, reach: number): Snap | null {
     const seen = kind
       .sort((one, other) => order(one, other, hit?.ref, sight))
       .slice(0, TRIED)
-      .find((each) => sight.sees(each.place));
+      .find((each) => isSeen(sight, each));
     if (seen) return { ref: seen.ref, point: seen.point, what: seen.what };
   }
   if (!hit) return null;
   const { matrix } = sight.stage.pieces.get(hit.ref)!.group;
   return { ref: hit.ref, point: hit.point.applyMatrix4(matrix.clone().invert()), what: "face" };
+}
+
+/** The centre of a hole is no point of the part's outside: one looks into the hole there. */
+function isSeen(sight: Sight, { what, ref, place }: Near): boolean {
+  return what === "centre of a hole" ? sight.seesAll(place) : sight.shows(ref, place);
 }
 
 /** Where a snapped point is now; null if its part is gone. */

@@ -67,7 +67,8 @@ export function tools(stage: Stage, layer: HTMLElement): () => void {
     effect(() => {
       stage.canvas.classList.toggle("measuring", state.measuring.value);
       selecting.hovered(null);
-      measuring.hovered(null);
+      if (state.measuring.value) measuring.hovered(null);
+      else measuring.stop();
     }),
     effect(() => {
       void [state.measures.value, state.dimensioned.value, state.pointed.value];
