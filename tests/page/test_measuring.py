@@ -160,6 +160,17 @@ def test_a_point_without_another_is_let_go_with_measuring(page: Page, cupboard: 
     assert page.locator(".measured data").count() == 1
 
 
+def test_the_chosen_parts_words_go_when_measuring_starts(page: Page) -> None:
+    switch = page.get_by_role("button", name="Measure")
+    switch.click()
+    page.locator("canvas").press("n")
+    settle(page)
+    assert len(label_texts(page, "part")) == 1
+    switch.click()
+    settle(page)
+    assert label_texts(page, "part") == []
+
+
 def test_the_picture_stands_still_while_one_measures(page: Page, cupboard: Unit) -> None:
     canvas, switch = page.locator("canvas"), page.get_by_role("button", name="Measure")
     switch.click()

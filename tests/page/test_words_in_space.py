@@ -149,6 +149,31 @@ def test_a_finding_turns_the_unit_so_that_its_part_is_seen_and_is_marked(
         assert label_texts(page, "finding") == []
 
 
+def test_a_finding_about_one_stile_lights_the_whole_door(browser: Browser) -> None:
+    cupboard = rodwright.set_out(rodwright.read_spec(model_path("linen-cupboard")))
+    model = model_of(cupboard)
+    door = next(each for each in model.motions if "DOS1" in each.refs)
+    sags = told.Told(
+        severity="warning",
+        rule="door sags",
+        message="The door sags.",
+        remedy="",
+        parts=("DOS1",),
+        source="",
+        at=(),
+    )
+    with live(browser, reduced_motion="reduce") as server:
+        page = server.page
+        server.model(model)
+        server.sections(findings=[asdict(sags)])
+        until(page, "window.stage && stage.pieces.size > 0")
+        page.get_by_text("The door sags.").click()
+        settle(page)
+        lit = page.evaluate("[...stage.outlines.drawn.keys()]")
+        assert set(lit) == set(door.refs)
+        assert len(lit) > 1
+
+
 def _part_at(page: Page, point: tuple[float, float]) -> str | None:
     """The part that is seen at a point of the window."""
     ref: str | None = page.evaluate(
