@@ -70,6 +70,23 @@ def test_what_is_being_written_stays_while_the_file_changes(browser: Browser) ->
         assert [(each["value"], each["version"]) for each in server.heard] == [("750", 2)]
 
 
+def test_an_emptied_field_goes_back_and_what_was_refused_before_is_gone(browser: Browser) -> None:
+    nudge = Nudge("fit", "Fit", "left", "3", "mm", 3.0, 0.0, 20.0, 1.0, 2, written=False)
+    with live(browser, SMALL) as server:
+        server.tell(kind="nudges", version=1, nudges=[asdict(nudge)], undo=False, redo=False)
+        server.page.get_by_role("tab", name="Figures").click()
+        server.page.get_by_text("not in the file yet").wait_for()
+        assert server.page.get_by_text("line 2").count() == 0
+        server.tell(kind="refused", message="`abc` can't be read.")
+        refused = server.page.get_by_role("alert").get_by_text("`abc` can't be read.")
+        refused.wait_for()
+        written = server.page.get_by_role("textbox")
+        written.fill("")
+        written.press("Enter")
+        expect(written).to_have_value("3")
+        refused.wait_for(state="detached")
+
+
 def test_axe_finds_nothing_wrong_with_figures(browser: Browser) -> None:
     plain = Nudge("size/width", "Overall", "width", "800", "mm", 800.0, 400.0, 1200.0, 1.0, 3)
     told = [

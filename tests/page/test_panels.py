@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import asdict
+from dataclasses import asdict, replace
 
 import pytest
 from playwright.sync_api import Browser
@@ -89,6 +89,40 @@ def test_what_is_being_read_is_said_and_an_old_trouble_is_never_the_new_files(
     server.tell(kind="model", version=3, model=asdict(dresser))
     stand.get_by_text("version 3: being checked").wait_for()
     assert alert.inner_text() == ""
+
+
+def test_a_long_title_takes_two_lines(server: Server, dresser: page.Model) -> None:
+    title = "Kitchendresser" * 22
+    server.model(replace(dresser, title=title), 2)
+    heading = server.page.get_by_role("heading", level=1, name=title)
+    for width in (1280, 390):
+        server.page.set_viewport_size({"width": width, "height": 844})
+        box = heading.bounding_box()
+        assert box is not None
+        assert box["x"] + box["width"] <= width
+        assert box["height"] <= 2.6 * heading.evaluate(
+            "(it) => parseFloat(getComputedStyle(it).fontSize)"
+        )
+
+
+def test_a_cut_is_written_in_the_makers_unit(server: Server, dresser: page.Model) -> None:
+    there = server.page
+    server.model(replace(dresser, unit="in"), 2)
+    there.get_by_text("The unit is being drawn.").wait_for(state="detached")
+    there.locator("summary", has_text="Cut").click()
+    there.get_by_label("Width", exact=True).check()
+    field = there.get_by_label("Cut so far from the left, in in")
+    for said, mm in (("12 3/8", 12.375 * 25.4), ("10.5", 10.5 * 25.4), ("300 mm", 300.0)):
+        field.fill(said)
+        field.press("Enter")
+        told = there.get_by_label("Place of the cut").input_value()
+        assert float(told) == pytest.approx(mm, abs=25.4 / 32)
+    for wrong in ("twelve", "9999"):
+        field.fill(wrong)
+        field.press("Enter")
+        there.get_by_text("Write 0 to").wait_for()
+        assert field.get_attribute("aria-invalid") == "true"
+    assert float(there.get_by_label("Place of the cut").input_value()) == pytest.approx(300, abs=1)
 
 
 def test_the_page_says_when_its_server_is_gone(server: Server) -> None:

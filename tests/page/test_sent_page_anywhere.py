@@ -143,6 +143,31 @@ def test_on_paper_the_unit_fills_its_picture(browser: Browser, sent: Path) -> No
     assert max(ink[0], ink[1], grey.width - ink[2], grey.height - ink[3]) <= 24
 
 
+def test_on_paper_dimensions_have_lines_and_what_is_chosen_has_no_label(
+    browser: Browser, sent: Path
+) -> None:
+    ink = """() => {
+        dispatchEvent(new Event("beforeprint"));
+        const drawn = document.querySelector("#printed-picture canvas").toDataURL();
+        dispatchEvent(new Event("afterprint"));
+        return drawn;
+    }"""
+    with _page(browser) as page:
+        page.goto(sent.as_uri())
+        until(page, DRAWN)
+        page.get_by_role("button", name="Dimensions").click()
+        until(page, "document.querySelector('.ink path.dimension.line')")
+        until(page, "stage.resting")
+        dimensioned = page.evaluate(ink)
+        page.evaluate("document.querySelectorAll('.ink path').forEach((each) => each.remove())")
+        assert page.evaluate(ink) != dimensioned
+        label = "document.querySelector('.labels').append(Object.assign("
+        label += "document.createElement('div'), {className: 'label part', innerText: 'DOP1'}))"
+        bare = page.evaluate(ink)
+        page.evaluate(label)
+        assert page.evaluate(ink) == bare
+
+
 HOSTILE = """
 title: "</title></script><!-- <img src=x onerror=alert(1)> &amp; {{7*7}}"
 made_by: {name: "<svg onload=alert(2)>", organisation: "\\"><script>alert(3)</script>"}

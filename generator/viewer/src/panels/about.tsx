@@ -4,12 +4,17 @@ import * as state from "../state";
 import { Picture } from "./picture";
 import { Placing } from "./placing";
 
+/** Letters of a title that stand in the two lines there are for it above the unit, on a phone. */
+const SHORT = 60;
+
 export function About() {
   const words = state.words.value;
+  const title = state.model.value?.title ?? "";
   if (!words) return null;
   return (
     <>
       {words.draft && <p class="ageing">{words.draft}</p>}
+      {title.length > SHORT && <p class="title">{title}</p>}
       {words.paragraphs.map((each) => (
         <p>{each}</p>
       ))}

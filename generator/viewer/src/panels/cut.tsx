@@ -1,7 +1,9 @@
 // A cut through the unit: square to which side, and where.
+import { useState } from "preact/hooks";
+
 import type { Model } from "../document";
 import * as state from "../state";
-import { formatLength } from "../tools/lengths";
+import { formatLength, readLength } from "../tools/lengths";
 
 type Axis = 0 | 1 | 2;
 const AXES: readonly [axis: Axis, label: string, from: string][] = [
@@ -11,6 +13,8 @@ const AXES: readonly [axis: Axis, label: string, from: string][] = [
 ];
 /** How far (mm) a cut goes at a time: 1 mm, or 1/16 in. */
 const STEP = { mm: 1, in: 25.4 / 16 };
+/** By so much (mm) a length may be less than its figure says. */
+const ROUNDED = 0.2;
 
 export function Cut() {
   const model = state.model.value;
@@ -47,26 +51,65 @@ export function Cut() {
 }
 
 function At({ model, cut }: { model: Model; cut: { axis: Axis; at: number } }) {
-  const low = model.low[cut.axis];
-  const said = `${formatLength(cut.at - low, model.unit)} ${model.unit}`;
-  const from = `from the ${AXES[cut.axis]![2]}`;
+  const { axis, at } = cut;
+  const low = model.low[axis];
+  const length = model.high[axis] - low;
+  const figure = formatLength(at - low, model.unit);
+  const from = `from the ${AXES[axis]![2]}`;
+  const set = (mm: number) => (state.cut.value = { axis, at: low + mm });
   return (
-    <label class="at">
-      <span>
-        {said} {from}
-      </span>
+    <div class="at">
+      <Figure key={axis} figure={figure} unit={model.unit} length={length} from={from} set={set} />
       <input
         type="range"
         aria-label={`Place of the cut, ${from}`}
-        aria-valuetext={said}
+        aria-valuetext={`${figure} ${model.unit}`}
         min={0}
-        max={model.high[cut.axis] - low}
+        max={length}
         step={STEP[model.unit]}
-        value={cut.at - low}
-        onInput={(event) =>
-          (state.cut.value = { ...cut, at: low + event.currentTarget.valueAsNumber })
-        }
+        value={at - low}
+        onInput={(event) => set(event.currentTarget.valueAsNumber)}
       />
-    </label>
+    </div>
+  );
+}
+
+interface FigureProps {
+  figure: string;
+  unit: Model["unit"];
+  /** mm, as is what `set` is given. */
+  length: number;
+  from: string;
+  set: (mm: number) => void;
+}
+
+/** How far the cut goes from an edge, to be written. */
+function Figure({ figure, unit, length, from, set }: FigureProps) {
+  // Beside which figure something was written that can't be one.
+  const [refused, setRefused] = useState("");
+  const wrong = refused === figure;
+  const take = (text: string) => {
+    const mm = readLength(text, unit);
+    const fits = mm !== null && mm <= length + ROUNDED;
+    setRefused(fits ? "" : figure);
+    if (fits && text !== figure) set(Math.min(mm, length));
+  };
+  return (
+    <>
+      <label>
+        <input
+          type="text"
+          class="figure"
+          aria-label={`Cut so far ${from}, in ${unit}`}
+          aria-invalid={wrong}
+          autocomplete="off"
+          spellcheck={false}
+          value={figure}
+          onChange={(event) => take(event.currentTarget.value)}
+        />
+        {unit} {from}
+      </label>
+      <span role="status">{wrong && `Write 0 to ${formatLength(length, unit)} ${unit}.`}</span>
+    </>
   );
 }

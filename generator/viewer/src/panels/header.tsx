@@ -13,7 +13,7 @@ export function Header() {
   if (live && model) document.title = `${model.title}: ${FILE}`;
   return (
     <header>
-      <h1>{model?.title ?? FILE}</h1>
+      <h1 title={model?.title}>{model?.title ?? FILE}</h1>
       {model && <p>{model.size}</p>}
       {live && <Standing />}
       {!live && <p>{state.words.value?.maker}</p>}

@@ -83,13 +83,13 @@ function Row({ nudge }: { nudge: Nudge }) {
     <div class="nudge">
       <div class="named">
         <label for={id}>{nudge.label}</label>
-        <span class="small">line {nudge.line}</span>
+        <span class="small">{nudge.written ? `line ${nudge.line}` : "not in the file yet"}</span>
         {nudge.refs.length > 0 && <Lights nudge={nudge} />}
       </div>
       <Field id={id} nudge={nudge} draft={draft} />
       <span class="unit">{unit}</span>
       {nudge.number !== null && <Slider nudge={nudge} draft={draft} />}
-      {!nudge.written && <p class="small">Not in the file: so unless said.</p>}
+      {!nudge.written && <p class="small">So unless the file says otherwise.</p>}
       {nudge.also.length > 0 && <Also also={nudge.also} />}
     </div>
   );

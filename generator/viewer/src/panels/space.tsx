@@ -21,6 +21,7 @@ export function Space() {
   const canvas = useRef<HTMLCanvasElement>(null);
   const labels = useRef<HTMLDivElement>(null);
   const [blind, setBlind] = useState(false);
+  const [drawn, setDrawn] = useState(false);
   useEffect(() => {
     const stage = begun(canvas.current!);
     if (!stage) {
@@ -30,7 +31,13 @@ export function Space() {
     // Tests ask where things are, and for the words of lengths.
     Object.assign(window, { stage, formatLength });
     const layer = labels.current!;
+    const unseen = stage.onDraw(() => {
+      if (!stage.pieces.size) return;
+      unseen();
+      setDrawn(true);
+    });
     const stops = [
+      unseen,
       handle(stage),
       ...following(stage),
       room(stage),
@@ -59,7 +66,18 @@ export function Space() {
         aria-label="The unit in space. Arrow keys turn it, with shift they move it; plus and minus zoom; 0 shows the whole."
       />
       <div class="labels" ref={labels} />
+      {!drawn && <Coming />}
     </>
+  );
+}
+
+/** What stands there until there is a first picture. */
+function Coming() {
+  if (!state.model.value && state.troubles.value.length > 0) return null;
+  return (
+    <p class="coming" role="status">
+      {state.model.value ? "The unit is being drawn." : "The file is being read."}
+    </p>
   );
 }
 

@@ -70,7 +70,11 @@ export function enter(nudge: Nudge): void {
   const draft = drafts.value.get(nudge.key);
   if (!draft || draft.settled) return;
   const text = draft.text.trim();
-  if (text === "" || text === shown(nudge)) return forget(nudge.key);
+  if (text === "" || text === shown(nudge)) {
+    // What was refused before isn't there any more.
+    state.refused.value = "";
+    return forget(nudge.key);
+  }
   begin(nudge);
   tried(nudge, text, null);
   letGo(nudge);

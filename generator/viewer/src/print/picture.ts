@@ -54,7 +54,9 @@ function write(context: CanvasRenderingContext2D, layer: HTMLElement, canvas: HT
   }
   context.textBaseline = "middle";
   context.textAlign = "center";
-  for (const label of layer.querySelectorAll<HTMLElement>(".label:not([hidden])")) {
+  // What is chosen or pointed at is for who sits at the page.
+  const stays = ".label:not([hidden], .part, .finding)";
+  for (const label of layer.querySelectorAll<HTMLElement>(stays)) {
     const { left, top, width, height } = label.getBoundingClientRect();
     const [x, y] = [left - origin.left, top - origin.top];
     context.fillStyle = "#ffffff";

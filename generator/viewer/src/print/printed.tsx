@@ -31,8 +31,11 @@ function Facts({ facts }: { facts: Fact[] }) {
       {facts.map(({ word, lines }) => (
         <div>
           <dt>{word}</dt>
-          {lines.map(([said]) => (
-            <dd>{said}</dd>
+          {lines.map(([said, colour]) => (
+            <dd>
+              {colour && <span class="swatch" style={{ background: colour }} />}
+              {said}
+            </dd>
           ))}
         </div>
       ))}

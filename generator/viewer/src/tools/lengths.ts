@@ -27,6 +27,22 @@ export function formatLength(mm: number, unit: Unit): string {
   return whole ? `${sign}${whole} ${fraction}` : `${sign}${fraction}`;
 }
 
+const SAID =
+  /^(?:(\d+(?:[.,]\d*)?|[.,]\d+)|(?:(\d+)[\s-]+)?(\d+)\s*[/⁄]\s*(\d+))\s*(mm|in|["″])?$/i;
+
+/** A length (mm) as a maker writes it, in this unit unless another is said; null if it is none. */
+export function readLength(text: string, unit: Unit): number | null {
+  const found = SAID.exec(text.trim());
+  if (!found) return null;
+  const [, plain, whole, over, under, own] = found;
+  const amount = plain
+    ? Number(plain.replace(",", "."))
+    : Number(whole ?? 0) + Number(over) / Number(under);
+  if (!Number.isFinite(amount)) return null;
+  const said = own ? own.toLowerCase() !== "mm" : unit === "in";
+  return said ? amount * INCH : amount;
+}
+
 /** A length measured in the picture, 0 or more: what is a half but for packing goes up, too. */
 export function formatMeasured(mm: number, unit: Unit): string {
   return formatLength(mm + PACKING, unit);
