@@ -172,6 +172,14 @@ def test_a_page_is_drawn_in_the_makers_unit() -> None:
     assert (caption, media) == ("Front and side, in inches", "image/svg+xml")
 
 
+def test_a_drawing_says_whether_sizes_are_those_inside_the_face_frame() -> None:
+    text = SPEC.replace(
+        "finish:", "face_frame: {stock: costly, width: 40, corners: butted}\nfinish:", 1
+    )
+    ((caption, _, _),) = _figures(html_of(_spec(text), _unit(text)), "drawing")
+    assert caption.endswith(" as seen, openings inside the face frame, in millimetres")
+
+
 def test_a_unit_with_errors_is_a_draft_and_they_are_not_told(tmp_path: Path) -> None:
     made = write_page(_spec(BREAKS), tmp_path, photographs=False)
     (error, *_) = [each for each in made.findings if each.severity is Severity.ERROR]

@@ -55,6 +55,9 @@ def test_dimensions_tell_the_units_size_and_none_lies_on_another(
         texts = _dimensioned(page)
         assert {format_length(each, "in") for each in unit.size} <= set(texts)
         assert set(texts) <= {each.text for each in dimensions_of(unit)}
+        assert page.locator(".dimensioned").inner_text() == (
+            "In inches: overall, and clear between the boards"
+        )
         canvas = page.locator("canvas").bounding_box()
         assert canvas is not None
         labels = [each.bounding_box() for each in page.locator(".label:visible").all()]

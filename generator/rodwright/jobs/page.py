@@ -16,7 +16,7 @@ from rodwright.jobs.quote.pictures import drawings_of, photographs_in, photograp
 from rodwright.page.standing import Picture
 from rodwright.problems import ProblemsError
 from rodwright.setout import set_out
-from rodwright.unit import Unit
+from rodwright.unit import FACE_FRAME, Unit
 from rodwright.unit.laid import laid_unit
 from rodwright.wishes import SpecFile
 
@@ -144,7 +144,10 @@ def _elevation(unit: Unit) -> Picture:
     measure = "millimetres" if unit.display_unit == "mm" else "inches"
     # Nobody knows how large a screen is: a scale would be wrong.
     views = drawing.description.partition(", at ")[0]
-    return Picture(f"{views}, in {measure}", to_svg(drawing).encode(), "image/svg+xml")
+    # Between the boards behind it there is more room than is seen.
+    framed = any(part.role in FACE_FRAME for part in unit.parts)
+    seen = " as seen, openings inside the face frame" if framed else ""
+    return Picture(f"{views}{seen}, in {measure}", to_svg(drawing).encode(), "image/svg+xml")
 
 
 def _photographs(

@@ -3,6 +3,7 @@ import { useEffect } from "preact/hooks";
 
 import { remember } from "../remember";
 import * as state from "../state";
+import { Dimensioned } from "../tools/measured";
 import { followChoice } from "./choosing";
 import { Header } from "./header";
 import { Over } from "./over";
@@ -35,6 +36,7 @@ export function Page() {
           <Space />
           <Over />
         </div>
+        <Dimensioned />
         <Toolbar />
       </main>
       <Side />

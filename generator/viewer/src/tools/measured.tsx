@@ -25,3 +25,20 @@ export function Measured() {
     </div>
   );
 }
+
+/** What the dimensions in the picture are of. */
+export function Dimensioned() {
+  const model = state.model.value;
+  // A part that is chosen has its own, and taken apart the unit has none.
+  const own = state.selected.value || state.apart.value > 0;
+  if (!state.dimensioned.value || own || !model || !state.sections.value.dimensions) return null;
+  const framed = model.parts.some((each) => each.layer === "frame");
+  return (
+    <div class="dimensioned">
+      <p>
+        In {model.unit === "mm" ? "millimetres" : "inches"}: overall, and clear between the boards
+        {framed && ", behind the face frame"}
+      </p>
+    </div>
+  );
+}
