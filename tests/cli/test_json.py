@@ -26,8 +26,8 @@ KEYS = {
     for verb, keys in re.findall(r"^\| `([\w-]+)` \| (.*?) \|", PAGE, flags=re.MULTILINE)
 }
 """Keys at the top of what each verb prints, as the page has them."""
-TABLELESS = {"schema", "gallery"}
-"""`schema` prints JSON by itself, and `gallery` writes pictures."""
+TABLELESS = {"schema", "gallery", "look"}
+"""`schema` prints JSON by itself, `gallery` writes pictures, and `look` serves a page."""
 WAY = "\nway_in: {ceiling: 2400, doors: [{width: 760, height: 1980}]}\n"
 
 
