@@ -9,7 +9,7 @@ from pathlib import Path
 import manifold3d
 import numpy as np
 import pytest
-from hypothesis import given, settings
+from hypothesis import assume, given, settings
 from numpy.typing import NDArray
 
 import rodwright
@@ -56,7 +56,8 @@ def _assert_same(shape: ShapeKey) -> None:
 def test_random_shapes_are_what_open_cascade_makes_of_them(shape: ShapeKey) -> None:
     try:
         mesh_of(shape)
-    except ValueError:
+    except ValueError as error:
+        assume("closed" not in str(error))  # the kernel has the solid, but no mesh of it
         with pytest.raises(ValueError, match=r"leave|blank"):
             carved(shape)
         return

@@ -268,7 +268,8 @@ def test_many_changes_leave_nothing_behind(page: Page, unit: Unit) -> None:
     )
     page.emulate_media(reduced_motion="no-preference")
     assert len(held) == 12
-    assert held[6:] == held[:6]
+    # The first frames may still have shaders to make.
+    assert held[8:] == held[2:6]
 
 
 def test_equal_parts_share_what_they_are_drawn_with(page: Page, unit: Unit) -> None:
@@ -280,6 +281,7 @@ def test_equal_parts_share_what_they_are_drawn_with(page: Page, unit: Unit) -> N
 def test_a_lit_part_stands_out_without_colour(page: Page) -> None:
     """Thick lines round it, and all others pale."""
     thick = "[...stage.pieces].filter(([, p]) => p.group.children.some(c => c.isLineSegments2))"
+    until(page, f"{thick}.length === 0")  # what has changed is outlined for a moment
     page.evaluate("stage.light(['DOS1', 'DOP1'], null)")
     assert page.evaluate(f"{thick}.map(([ref]) => ref).sort()") == ["DOP1", "DOS1"]
     light = page.evaluate(_LIGHTNESS)

@@ -53,7 +53,7 @@ def test_published_values_are_reached_and_proven(instance: Instance) -> None:
 @pytest.mark.parametrize("first_cut", ["along", "across", None])
 @pytest.mark.parametrize("stages", [None, 1, 2, 3])
 def test_rules_kerf_trims_and_flaws_are_kept(stages: int | None, first_cut: Any) -> None:
-    random = Random(stages)
+    random = Random(stages or 0)
     for _ in range(5):
         cut = cut_at_random(random, kerf=2, most=5)
         supply = cut.stock[0]

@@ -89,7 +89,7 @@ def test_a_cut_along_the_length_divides_the_width(
 @pytest.mark.parametrize("first", ["along", "across", None])
 @pytest.mark.parametrize("stages", [1, 2, 3])
 def test_patterns_keep_to_the_stages(stages: int, first: Any) -> None:
-    random = Random(stages)
+    random = Random(stages or 0)
     rules = Rules(stages=stages, first_cut=first)
     for _ in range(12):
         cut = cut_at_random(random, kerf=1)

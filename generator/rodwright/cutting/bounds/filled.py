@@ -105,7 +105,9 @@ def _in_fields(
         best = _best(problem, left, values, sheet, patience)
         found += (put._replace(x=put.x + field.x0, y=put.y + field.y0) for put in best.puts)
         used = [put.size for put in best.puts]
-        left = [replace(size, count=size.count - used.count(n)) for n, size in enumerate(left)]
+        left = [
+            replace(size, count=max(0, size.count - used.count(n))) for n, size in enumerate(left)
+        ]
     return tuple(found)
 
 
