@@ -144,9 +144,8 @@ def _drawn(words: str) -> tuple[float, float, float, float]:
 def _told(shown: Shown) -> page.Surface:
     if not isinstance(shown.colour, tuple):
         raise TypeError("a surface of one colour is wanted")
-    code = "".join(f"{round(each * 255):02x}" for each in srgb.encoded(np.array(shown.colour)))
     rough = round(max(shown.roughness, _LEAST_ROUGH), 3)
-    return page.Surface(f"#{code}", rough, shown.metal, shown.clear)
+    return page.Surface(srgb.code_of(np.array(shown.colour)), rough, shown.metal, shown.clear)
 
 
 def _digest(told: object) -> str:

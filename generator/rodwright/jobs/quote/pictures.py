@@ -9,7 +9,6 @@ from pathlib import Path
 from typing import Literal
 
 import numpy as np
-from numpy.typing import NDArray
 from PIL import Image
 
 from rodwright.problems import ProblemsError
@@ -78,6 +77,7 @@ def as_finished(unit: Unit) -> Unit:
 
 def _as_finished(part: Part) -> Part:
     from rodwright.photo.finished import finished_colour
+    from rodwright.photo.srgb import code_of
     from rodwright.pictures.colours import linear
 
     if part.finish is None:
@@ -86,16 +86,8 @@ def _as_finished(part: Part) -> Part:
     if part.finish.kind == "paint":
         stock = replace(blank.stock, colour=part.finish.colour)
         return replace(part, blank=replace(blank, stock=stock, grain=Grain.NONE))
-    colour = _hex(finished_colour(np.array(linear(blank.stock.colour)), part.finish))
+    colour = code_of(finished_colour(np.array(linear(blank.stock.colour)), part.finish))
     return replace(part, blank=replace(blank, stock=replace(blank.stock, colour=colour)))
-
-
-def _hex(linear: NDArray[np.float64]) -> str:
-    """Linear light, 0 to 1, as ``#rrggbb`` (IEC 61966-2-1, sRGB)."""
-    from rodwright.photo.srgb import encoded
-
-    shares = np.clip(encoded(linear), 0, 1).tolist()
-    return "#" + "".join(f"{round(255 * each):02x}" for each in shares)
 
 
 def _trimmed(picture: bytes) -> bytes:
