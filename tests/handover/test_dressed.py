@@ -5,8 +5,9 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from rodwright.handover.dressed import Dress, Look, Mesh, Pictures, cut_by_side, look_at, places
+from rodwright.handover.dressed import Dress, Look, Pictures, cut_by_side, look_at, places
 from rodwright.handover.gltf import flat_mesh
+from rodwright.pictures.triangles import Mesh
 
 SIZE = (600.0, 200.0, 20.0)
 BOX = flat_mesh((SIZE, ()))

@@ -21,7 +21,6 @@ from rodwright.handover.gltf import unit_glb
 from rodwright.handover.names import groups
 from rodwright.jobs.new import model_names, model_path
 from rodwright.mass import mass_of
-from rodwright.page.model import model_of
 from rodwright.page.placing import dresses, wares
 from rodwright.page.tiles import LONG, WIDE, textures_of
 from rodwright.pictures.opened import opened
@@ -79,7 +78,7 @@ def test_the_khronos_validator_has_nothing_to_say(
 def dressed(name: str) -> tuple[Unit, bytes]:
     """A ready model and its file with woods and hardware."""
     unit = unit_called(name)
-    return unit, unit_glb(unit, dresses(unit), wares(model_of(unit)))
+    return unit, unit_glb(unit, dresses(unit), wares(unit))
 
 
 @pytest.mark.parametrize("name", model_names())

@@ -18,7 +18,6 @@ from pxr import Kind, Usd, UsdGeom, UsdShade, UsdValidation
 from kit import samples, specs
 from rodwright.jobs.new import model_path
 from rodwright.page import usdz
-from rodwright.page.model import model_of
 from rodwright.page.placing import dresses, wares
 from rodwright.page.usdz import unit_usdz
 from rodwright.pictures.opened import opened
@@ -34,7 +33,7 @@ class Package:
 
 
 def package_of(unit: Unit, path: Path) -> Package:
-    content = unit_usdz(unit, dresses(unit), wares(model_of(unit)))
+    content = unit_usdz(unit, dresses(unit), wares(unit))
     path.write_bytes(content)
     return Package(unit, content, Usd.Stage.Open(str(path)))
 

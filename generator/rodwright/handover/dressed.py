@@ -8,28 +8,23 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
 
 from rodwright.geometry.vectors import Vector
+from rodwright.pictures.triangles import Array, Mesh
 
-Array = NDArray[np.float64]
+METRES = 0.001
+"""mm in them."""
+Y_UP = np.array([[1.0, 0, 0, 0], [0, 0, 1.0, 0], [0, -1.0, 0, 0], [0, 0, 0, 1.0]])
+"""Rows: where the unit frame's x, y and z go in files in which y is up and z towards the viewer."""
 _LOOKS_OUT = 0.9
 """Cosine of the angle within which a triangle looks out of an edge."""
 _ON_IT = 1.0
 """mm: how near the edge it lies."""
 _AXES = {"face": (0, 1), "edge": (0, 2), "end": (1, 2)}
 """Of the grain's frame: what goes to the right and what up in each picture."""
-
-
-class Mesh(NamedTuple):
-    """Points and normals (n, 3), and triangles (m, 3) that count them."""
-
-    points: Array
-    normals: Array
-    triangles: NDArray[np.int64]
 
 
 @dataclass(frozen=True, slots=True)

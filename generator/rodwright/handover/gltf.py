@@ -14,10 +14,10 @@ import numpy as np
 
 from rodwright.handover.clips import OPENING, Move, opening
 from rodwright.handover.dressed import (
-    Array,
+    METRES,
+    Y_UP,
     Dress,
     Look,
-    Mesh,
     Ware,
     cut_by_side,
     look_at,
@@ -26,12 +26,10 @@ from rodwright.handover.dressed import (
 from rodwright.handover.glb import Glb
 from rodwright.handover.names import groups, shown_name
 from rodwright.pictures.colours import linear
+from rodwright.pictures.triangles import Array, Mesh
 from rodwright.solids.meshes import mesh_of
 from rodwright.unit import Part, ShapeKey, Stock, Swing, Unit
 
-_METRES = 0.001
-# Rows: where the unit frame's x, y and z go when y is up and z towards the viewer.
-_Y_UP = np.array([[1.0, 0, 0, 0], [0, 0, 1.0, 0], [0, -1.0, 0, 0], [0, 0, 0, 1.0]])
 _ROUGHNESS = {"sheet": 0.55, "board": 0.65}
 """Lacquered boards are a little smoother than oiled solid wood; common practice, no source."""
 _PANE = 0.25
@@ -109,15 +107,15 @@ class _File:
     def _hung(self, group: int, move: Move) -> int:
         """A node that a door turns about, or that a drawer slides with."""
         name = "hinges" if isinstance(move.motion, Swing) else "slides"
-        at = _axis(move) @ _Y_UP[:3, :3].T * _METRES
+        at = _axis(move) @ Y_UP[:3, :3].T * METRES
         return self._child(group, {"name": name, "translation": at.tolist()})
 
     def _part(self, part: Part, parent: int, move: Move | None) -> None:
         matrix = np.array(part.placement.matrix())
         if move is not None:
             matrix[:3, 3] -= _axis(move)
-        matrix[:3, 3] *= _METRES
-        stock, placed = part.blank.stock, _Y_UP @ matrix
+        matrix[:3, 3] *= METRES
+        stock, placed = part.blank.stock, Y_UP @ matrix
         told: dict[str, Any] = {"name": shown_name(part), "mesh": self._mesh_of(part)}
         if not np.array_equal(placed, np.eye(4)):
             told["matrix"] = (placed + 0.0).T.ravel().tolist()
@@ -166,7 +164,7 @@ class _File:
     def _vertices(self, mesh: Mesh) -> dict[str, int]:
         array = self._glb.array
         return {
-            "POSITION": array(mesh.points * _METRES, "vertices", bounds=True),
+            "POSITION": array(mesh.points * METRES, "vertices", bounds=True),
             "NORMAL": array(_unit_length(mesh.normals), "vertices"),
             "indices": array(mesh.triangles.astype(np.uint32).ravel(), "indices"),
         }
@@ -233,7 +231,7 @@ def _poses(move: Move) -> tuple[str, Array]:
         half = np.radians(move.motion.angle) / 2 * shares
         nought = np.zeros_like(half)
         return "rotation", np.column_stack([nought, np.sin(half), nought, np.cos(half)])
-    travel = np.array(move.motion.travel) @ _Y_UP[:3, :3].T * _METRES
+    travel = np.array(move.motion.travel) @ Y_UP[:3, :3].T * METRES
     return "translation", shares[:, None] * travel
 
 

@@ -63,7 +63,6 @@ def write_page(
             written, or something of the user's is in the way; nothing is written then.
         ValueError: the workings of a part leave no single solid.
     """
-    from rodwright.page.model import model_of
     from rodwright.page.placing import unit_files
     from rodwright.page.usdz import refuse_without_usd
 
@@ -78,7 +77,7 @@ def write_page(
     shown, why = _photographs(unit, target, progress) if photographs else ((), "")
     progress("drawing it for the page")
     drawn = () if shown else (_drawn(unit, progress),)
-    placed = unit_files(unit, model_of(unit))
+    placed = unit_files(unit)
     text = html_of(spec, unit, shown, drawn, draft=draft, beside=sorted(placed))
     with whole_or_nothing(
         target, ours=PAGE_FILES, beside=others, again=PAGE_FILES.fullmatch

@@ -6,10 +6,10 @@ from collections.abc import Iterator
 
 from rodwright.handover.told_tables import size_said
 from rodwright.page import document as page
-from rodwright.page.hardware import gathered, hardware_shape
+from rodwright.page.hardware import hardware_of, hardware_shape
 from rodwright.page.room import room_lines
 from rodwright.page.shapes import shape_of
-from rodwright.page.surfaces import edge_surfaces, lie_of, surface_of, ware_surface
+from rodwright.page.surfaces import edge_surfaces, lie_of, surface_of
 from rodwright.unit import Grain, JointKind, Motion, Swing, Unit
 from rodwright.unit.roles import TRAITS, Assembly, Role
 
@@ -64,10 +64,10 @@ def model_of(unit: Unit) -> page.Model:
             )
         )
     fittings = []
-    for (ref, ware, inner), forms in gathered(unit.fittings).items():
-        shape, shapes[shape] = hardware_shape(forms)
-        surface, surfaces[surface] = ware_surface(ware, unit.part(ref).finish)
-        fittings.append(page.Fitting(ref, shape, surface, inner))
+    for each in hardware_of(unit):
+        shape, shapes[shape] = hardware_shape(each.forms)
+        surface, surfaces[surface] = each.surface
+        fittings.append(page.Fitting(each.ref, shape, surface, each.inner))
     return page.Model(
         unit.title,
         unit.display_unit,

@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-import base64
 from dataclasses import replace
 from functools import lru_cache
 
-import numpy as np
-
-from rodwright.handover.dressed import Dress, Look, Mesh, Pictures, Ware
+from rodwright.handover.dressed import Dress, Look, Pictures, Ware
 from rodwright.handover.gltf import unit_glb
 from rodwright.page import document as page
+from rodwright.page.hardware import hardware_mesh, hardware_of
 from rodwright.page.surfaces import Look as Wood
 from rodwright.page.surfaces import edge_looks, edge_surfaces, lie_of, look_of, surface_of
 from rodwright.page.tiles import jpeg, tiles_of
@@ -22,16 +20,16 @@ GLB, USDZ = "page.glb", "page.usdz"
 """What the files are called: viewers and Android read the first, Apple's devices the second."""
 
 
-def unit_files(unit: Unit, model: page.Model) -> dict[str, bytes]:
+def unit_files(unit: Unit) -> dict[str, bytes]:
     """The unit with its woods and its hardware, doors and drawers moving, by the files' names.
 
-    ``model`` is the unit's own.  Stocks go by what they are of and not by their workshop's names.
+    Stocks go by what they are of and not by their workshop's names.
 
     Raises:
         ProblemsError: usd-core isn't installed.
         ValueError: a part has no single closed solid.
     """
-    dress, ware, plain = dresses(unit), wares(model), _for_client(unit)
+    dress, ware, plain = dresses(unit), wares(unit), _for_client(unit)
     return {
         GLB: unit_glb(plain, dress, ware),
         USDZ: unit_usdz(plain, dress, ware, floor=floor_under(unit)),
@@ -43,14 +41,14 @@ def dresses(unit: Unit) -> dict[str, Dress]:
     return {part.ref: _dress(part) for part in unit.parts}
 
 
-def wares(model: page.Model) -> tuple[Ware, ...]:
+def wares(unit: Unit) -> tuple[Ware, ...]:
     """What is bought in, as a page draws it."""
     found = []
-    for each in model.fittings:
-        surface = model.surfaces[each.surface]
+    for each in hardware_of(unit):
+        _, surface = each.surface
         name = "metal" if surface.metal else "hardware"
         look = Look(name, surface.colour, surface.roughness, surface.metal, surface.clear)
-        found.append(Ware(each.ref, f"{each.ref} {name}", _mesh(model.shapes[each.shape]), look))
+        found.append(Ware(each.ref, f"{each.ref} {name}", hardware_mesh(each.forms), look))
     return tuple(found)
 
 
@@ -85,12 +83,3 @@ def _for_client(unit: Unit) -> Unit:
         stock = replace(part.blank.stock, name=part.blank.stock.material)
         parts.append(replace(part, blank=replace(part.blank, stock=stock)))
     return replace(unit, parts=tuple(parts))
-
-
-def _mesh(shape: page.Shape) -> Mesh:
-    points, normals = (
-        np.frombuffer(base64.b64decode(each), "<f4").reshape(-1, 3).astype(float)
-        for each in (shape.points, shape.normals)
-    )
-    triangles = np.frombuffer(base64.b64decode(shape.triangles), "<u4").reshape(-1, 3)
-    return Mesh(points, normals, triangles.astype(np.int64))

@@ -18,9 +18,10 @@ import numpy as np
 
 from rodwright.handover.clips import Clip, Move, opening
 from rodwright.handover.dressed import (
+    METRES,
+    Y_UP,
     Dress,
     Look,
-    Mesh,
     Ware,
     cut_by_side,
     look_at,
@@ -28,12 +29,10 @@ from rodwright.handover.dressed import (
 )
 from rodwright.handover.gltf import flat_mesh, linear_colour
 from rodwright.handover.names import groups, shown_name
+from rodwright.pictures.triangles import Mesh
 from rodwright.problems import Problem, ProblemsError
 from rodwright.unit import Part, Swing, Unit
 
-_METRES = 0.001
-_Y_UP = np.array([[1.0, 0, 0, 0], [0, 0, 1.0, 0], [0, -1.0, 0, 0], [0, 0, 0, 1.0]])
-"""Rows: where the unit frame's x, y and z go."""
 _A_SECOND = 24.0
 """Time codes."""
 _WRITTEN = 500_000_000
@@ -116,7 +115,7 @@ class _Stage:
         stage.SetDefaultPrim(top.GetPrim())
         low, high = np.array(unit.envelope.low), np.array(unit.envelope.high)
         middle = (low + high) / 2
-        to = _Y_UP[:3, :3] @ [-middle[0], -middle[1], -floor] * _METRES
+        to = Y_UP[:3, :3] @ [-middle[0], -middle[1], -floor] * METRES
         top.AddTranslateOp().Set(tuple(to.tolist()))
         UsdGeom.Scope.Define(stage, "/Unit/Materials")
         for number, (name, parts) in enumerate(groups(unit).items(), 1):
@@ -167,9 +166,9 @@ class _Stage:
         matrix = np.array(part.placement.matrix())
         if move is not None and isinstance(move.motion, Swing):
             matrix[:2, 3] -= move.motion.hinge
-        matrix[:3, 3] *= _METRES
+        matrix[:3, 3] *= METRES
         # Rows of a matrix are columns there.
-        made.AddTransformOp().Set(Gf.Matrix4d((_Y_UP @ matrix).T.tolist()))
+        made.AddTransformOp().Set(Gf.Matrix4d((Y_UP @ matrix).T.tolist()))
         dress = self._dress[part.ref]
         for side, mesh in cut_by_side(flat_mesh(part.shape), part.blank.size, dress).items():
             look, picture = look_at(dress, side)
@@ -184,7 +183,7 @@ class _Stage:
         from pxr import Sdf, UsdGeom, UsdShade, Vt
 
         made = UsdGeom.Mesh.Define(self._usd, path)
-        points = (mesh.points * _METRES).astype(np.float32)
+        points = (mesh.points * METRES).astype(np.float32)
         made.CreatePointsAttr(Vt.Vec3fArray.FromNumpy(points))
         made.CreateExtentAttr(
             Vt.Vec3fArray.FromNumpy(np.array([points.min(axis=0), points.max(axis=0)]))
@@ -253,5 +252,5 @@ class _Stage:
 
 def _moved(point: tuple[float, float, float]) -> tuple[float, float, float]:
     """A point or a way of the unit frame in the stage's, metres."""
-    x, y, z = (_Y_UP[:3, :3] @ point * _METRES).tolist()
+    x, y, z = (Y_UP[:3, :3] @ point * METRES).tolist()
     return x, y, z

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
-from typing import Annotated, Literal
+from typing import Annotated, Literal, TypeVar
 
 from rodwright.geometry.boxes import Box
 from rodwright.geometry.vectors import Vector
 from rodwright.unit.kinds import ByKind
 from rodwright.unit.parts import Placement
+
+Key = TypeVar("Key")
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,3 +97,13 @@ class Fitting:
             return replace(shape, start=turned(shape.start), end=turned(shape.end))
 
         return replace(self, shapes=tuple(map(placed, self.shapes)))
+
+
+def shapes_by(
+    fittings: Iterable[Fitting], key: Callable[[Fitting], Key]
+) -> dict[Key, tuple[Shape, ...]]:
+    """The shapes of all fittings that have a key in common, keys as they first occur."""
+    found: dict[Key, tuple[Shape, ...]] = {}
+    for each in fittings:
+        found[key(each)] = found.get(key(each), ()) + each.shapes
+    return found

@@ -8,10 +8,11 @@ import trimesh
 
 from kit.specs import unit_from
 from rodwright.photo.bodies import unit_bodies
-from rodwright.photo.bodies.ware import SURFACES, ware_body
+from rodwright.photo.bodies.ware import ware_body
 from rodwright.photo.scene import Body
+from rodwright.photo.wares import SURFACES
 from rodwright.pictures.opened import opened
-from rodwright.unit import Block, Fitting, Knob, Rod, Shape
+from rodwright.unit import Block, Knob, Rod, Shape
 
 STEEL = SURFACES["steel"]
 
@@ -30,7 +31,7 @@ def closed(body: Body) -> trimesh.Trimesh:
 
 
 def of(shape: Shape) -> trimesh.Trimesh:
-    return closed(ware_body([Fitting("DO1", (shape,))], STEEL))
+    return closed(ware_body("DO1 steel", (shape,), STEEL))
 
 
 @pytest.mark.parametrize("end", [(10.0, 20.0, 130.0), (10.0, -80.0, 30.0), (-90.0, 20.0, 30.0)])

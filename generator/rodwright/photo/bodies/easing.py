@@ -14,6 +14,7 @@ import numpy as np
 
 from rodwright.photo.bodies.outlines import Array, Indices, across, filled, inset, rings_of
 from rodwright.photo.bodies.stretches import Stretch, stretches
+from rodwright.pictures.triangles import Mesh, merged
 from rodwright.solids.meshes import facets_of
 from rodwright.unit import ShapeKey
 
@@ -79,16 +80,9 @@ def arrises_of(shape: ShapeKey) -> tuple[Array, Array]:
     return _Easing(shape).arrises()
 
 
-def whole(patches: Sequence[Patch]) -> tuple[Array, Array, Indices]:
-    """Points, normals and triangles of patches as one."""
-    starts = np.cumsum([0, *(len(each.points) for each in patches)])
-    return (
-        np.concatenate([each.points for each in patches]),
-        np.concatenate([each.normals for each in patches]),
-        np.concatenate(
-            [each.triangles + start for each, start in zip(patches, starts, strict=False)]
-        ),
-    )
+def whole(patches: Sequence[Patch]) -> Mesh:
+    """Patches as one."""
+    return merged(Mesh(each.points, each.normals, each.triangles) for each in patches)
 
 
 @dataclass(slots=True, eq=False)

@@ -15,13 +15,14 @@ from rodwright.photo.bodies.flush import flush_in
 from rodwright.photo.bodies.outlines import Array
 from rodwright.photo.bodies.seen import Standing, seen
 from rodwright.photo.bodies.stretches import Stretch
-from rodwright.photo.bodies.ware import gathered, ware_body
+from rodwright.photo.bodies.ware import ware_body
 from rodwright.photo.finished import finished_colour, finished_surface
 from rodwright.photo.scene import Body, Colour
 from rodwright.photo.wares import ware_surface
 from rodwright.photo.woods import Looks, looks_of
 from rodwright.unit import Part, Unit
 from rodwright.unit.finish import Finish
+from rodwright.unit.fittings import shapes_by
 
 _EASED = {"board": 1.2, "sheet": 0.7}
 """How far the arrises of boards and of sheets are rounded, mm: by hand, with a block (common
@@ -74,8 +75,13 @@ def unit_bodies(
         for part, lines, fine in zip(unit.parts, sharp, shown, strict=True)
     ]
     ware = [
-        _placed(ware_body(those, ware_surface(of, unit.part(ref).finish)), matrices[ref])
-        for (ref, of), those in gathered(unit.fittings).items()
+        _placed(
+            ware_body(f"{ref} {of}", shapes, ware_surface(of, unit.part(ref).finish)),
+            matrices[ref],
+        )
+        for (ref, of), shapes in shapes_by(
+            unit.fittings, key=lambda each: (each.ref, each.ware)
+        ).items()
     ]
     return (*parts, *ware)
 

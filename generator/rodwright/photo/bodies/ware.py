@@ -5,50 +5,28 @@ All lengths in mm, part frame.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+import math
+from collections.abc import Iterable
 from functools import lru_cache
 
 import numpy as np
 
 from rodwright.geometry import Box
-from rodwright.geometry.vectors import Vector
-from rodwright.photo.bodies.easing import eased
-from rodwright.photo.bodies.outlines import Array, Indices
+from rodwright.photo.bodies.easing import eased, whole
 from rodwright.photo.knobs import knob_profile
 from rodwright.photo.scene import Body, Surface
-from rodwright.photo.turned import turned_body
-from rodwright.photo.wares import SURFACES
-from rodwright.unit import Block, Fitting, Knob, Rod, Shape, Ware
+from rodwright.photo.turned import ROUND, turned_along
+from rodwright.pictures.triangles import Mesh, merged
+from rodwright.unit import Block, Rod, Shape
 
 _METAL_EASED, _OF_SIZE = 0.5, 0.2
 """How far the edges of bought-in pieces are rounded, mm, and at most as a share of their size
 (common practice, no source)."""
 
-Mesh = tuple[Array, Array, Indices]
-"""Points, normals, and triangles."""
 
-
-def ware_body(fittings: Sequence[Fitting], surface: Surface) -> Body:
+def ware_body(name: str, shapes: Iterable[Shape], surface: Surface) -> Body:
     """Bought-in pieces on one part, of one surface, in the part's frame."""
-    meshes = [_mesh(shape) for fitting in fittings for shape in fitting.shapes]
-    starts = np.cumsum([0, *(len(points) for points, _, _ in meshes)])
-    return Body(
-        f"{fittings[0].ref} {fittings[0].ware}",
-        np.concatenate([points for points, _, _ in meshes]),
-        np.concatenate([normals for _, normals, _ in meshes]),
-        np.concatenate(
-            [triangles + start for (_, _, triangles), start in zip(meshes, starts, strict=False)]
-        ),
-        surface,
-    )
-
-
-def gathered(fittings: Iterable[Fitting]) -> dict[tuple[str, Ware], list[Fitting]]:
-    """Fittings by the part that they are on and what they are of."""
-    found: dict[tuple[str, Ware], list[Fitting]] = {}
-    for each in fittings:
-        found.setdefault((each.ref, each.ware), []).append(each)
-    return found
+    return Body(name, *merged(map(_mesh, shapes)), surface)
 
 
 @lru_cache(maxsize=4096)
@@ -56,22 +34,17 @@ def _mesh(shape: Shape) -> Mesh:
     if isinstance(shape, Block):
         return _block(shape)
     if isinstance(shape, Rod):
-        return _turned(_rod(shape.diameter / 2, _long(shape)), shape.start, shape.end)
-    return _turned(knob_profile(shape, 4), shape.start, shape.end)
+        profile = _rod(shape.diameter / 2, math.dist(shape.start, shape.end))
+    else:
+        profile = knob_profile(shape, 4)
+    return turned_along(profile, shape.start, shape.end, ROUND)
 
 
 def _block(block: Block) -> Mesh:
     size = Box(block.low, block.high).size
     width = min(_METAL_EASED, _OF_SIZE * min(size))
-    patches = eased((size, ()), width)
-    starts = np.cumsum([0, *(len(each.points) for each in patches)])
-    return (
-        np.concatenate([each.points for each in patches]) + np.array(block.low),
-        np.concatenate([each.normals for each in patches]),
-        np.concatenate(
-            [each.triangles + start for each, start in zip(patches, starts, strict=False)]
-        ),
-    )
+    points, normals, triangles = whole(eased((size, ()), width))
+    return Mesh(points + np.array(block.low), normals, triangles)
 
 
 def _rod(radius: float, long: float) -> list[tuple[float, float]]:
@@ -93,19 +66,3 @@ def _rod(radius: float, long: float) -> list[tuple[float, float]]:
         (radius - 2 * ease, long),
         (0.0, long),
     ]
-
-
-def _long(shape: Rod | Knob) -> float:
-    return float(np.linalg.norm(np.subtract(shape.end, shape.start)))
-
-
-def _turned(profile: Sequence[tuple[float, float]], start: Vector, end: Vector) -> Mesh:
-    """A profile turned about the line from one point to another."""
-    body = turned_body("", profile, (0.0, 0.0, 0.0), SURFACES["steel"])
-    up = np.subtract(end, start)
-    up /= np.linalg.norm(up)
-    beside = np.eye(3)[np.argmin(np.abs(up))]
-    first = np.cross(beside, up)
-    first /= np.linalg.norm(first)
-    frame = np.array([first, np.cross(up, first), up])
-    return body.points @ frame + np.array(start), body.normals @ frame, body.triangles

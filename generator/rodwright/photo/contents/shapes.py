@@ -12,6 +12,7 @@ from rodwright.geometry.boxes import Box
 from rodwright.geometry.vectors import Vector
 from rodwright.photo.planes import Polygon, faces
 from rodwright.photo.scene import Body, Surface
+from rodwright.pictures.triangles import Mesh, merged
 
 _ROUND = 24
 PAPER = Surface((0.68, 0.63, 0.53), 0.95, 0.1)
@@ -193,16 +194,6 @@ def joined(bodies: Iterable[Body]) -> tuple[Body, ...]:
         groups.setdefault(body.surface, []).append(body)
     made: list[Body] = []
     for surface, group in groups.items():
-        starts = np.cumsum([0, *(len(body.points) for body in group[:-1])])
-        made.append(
-            Body(
-                f"contents {len(made)}",
-                np.concatenate([body.points for body in group]),
-                np.concatenate([body.normals for body in group]),
-                np.concatenate(
-                    [body.triangles + at for body, at in zip(group, starts, strict=True)]
-                ),
-                surface,
-            )
-        )
+        meshes = (Mesh(each.points, each.normals, each.triangles) for each in group)
+        made.append(Body(f"contents {len(made)}", *merged(meshes), surface))
     return tuple(made)
