@@ -5,7 +5,8 @@ import { Measured } from "../tools/measured";
 import { Sign } from "./sign";
 
 export function Over() {
-  const aside = state.aside.value.size;
+  const parts = state.model.value?.parts ?? [];
+  const aside = parts.filter((part) => state.aside.value.has(part.ref)).length;
   return (
     <div class="over">
       <Measured />

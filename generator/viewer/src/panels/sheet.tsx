@@ -59,7 +59,7 @@ function Row(props: { table: Table; row: readonly string[]; refs: readonly strin
   return (
     <tr
       class={`${refs.length > 0 ? "touched" : ""} ${lit ? "lit" : ""}`}
-      onClick={() => light(refs)}
+      onClick={refs.length > 0 ? () => light(refs) : undefined}
     >
       {row.map((text, at) => (
         <td class={table.figures[at] ? "figure" : ""}>

@@ -47,12 +47,15 @@ export class Eye {
     this.see(this.points, aspect);
   }
 
-  /** See all of these points; where the maker has gone near, that isn't disturbed. */
+  /**
+   * See all of these points; where the maker has gone near, that isn't disturbed, and where there are
+   * none the eye looks at those before them.
+   */
   see(points: readonly Vector3[], aspect = this.aspect): void {
     const [before, was] = [this.points, this.aspect];
-    this.points = points;
+    if (points.length) this.points = points;
     this.aspect = aspect;
-    if (!points.length) return;
+    if (!this.points.length) return;
     if (this.pose && before.length) {
       this.pose = this.kept(this.pose, before, was);
       if (this.glide) {
@@ -60,7 +63,7 @@ export class Eye {
         this.glide.to = this.kept(this.glide.to, before, was);
       }
     }
-    const begun = this.begun ? absolute(this.begun, points, aspect) : this.whole(VIEWS.corner);
+    const begun = this.begun ? absolute(this.begun, this.points, aspect) : this.whole(VIEWS.corner);
     this.apply(this.pose ?? begun);
   }
 

@@ -288,6 +288,7 @@ function still(): boolean {
 }
 
 function cornersOf(piece: Piece): Vector3[] {
+  if (piece.box.isEmpty()) return [];
   const { min, max } = piece.box;
   const ends = [min, max];
   return ends.flatMap(({ x }) =>

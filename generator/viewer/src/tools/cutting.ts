@@ -89,9 +89,9 @@ export class Cutting {
     }
     if (this.stale) this.redo();
     this.stale = false;
-    if (!this.cut) return;
-    const { low, high } = state.model.peek()!;
-    const middle = new Vector3(...low).lerp(new Vector3(...high), 0.5);
+    const model = state.model.peek();
+    if (!this.cut || !model) return;
+    const middle = new Vector3(...model.low).lerp(new Vector3(...model.high), 0.5);
     const pixel = this.sight.pixel(middle);
     for (const { material, kind, spread } of this.hatches.values())
       material.uniforms["pitch"]!.value = spread * pitchOf(kind, pixel);
