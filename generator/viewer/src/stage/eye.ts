@@ -1,15 +1,24 @@
 // The eye: two cameras that are one, turned by mouse, touch and keys.
-import { MOUSE, OrthographicCamera, PerspectiveCamera, Vector3 } from "three";
+import { MathUtils, MOUSE, OrthographicCamera, PerspectiveCamera, Vector3 } from "three";
 import { OrbitControls } from "three/addons/controls/OrbitControls.js";
 
 import type { Vector } from "../document";
 import type { ViewName } from "../state";
+import { eased, still } from "./easing";
 import { absolute, axesOf, fit, relative } from "./fit";
-import { between, directionOf, FOV, PARALLEL, type Pose } from "./pose";
+import { anglesOf, between, directionOf, FOV, halfSeen, PARALLEL, type Pose } from "./pose";
 import { VIEWS } from "./views";
 
-/** Seconds from one view to another. */
+/** Seconds from one view to another, and from a parallel projection to the usual perspective. */
 const TAKES = 0.35;
+const WIDENING = 0.25;
+/** Degrees: keys turn the eye no steeper, so that there is always an up. */
+const STEEPEST = 89.9;
+/** Degrees: as from this angle of view, so far off stands the eye of a parallel projection. */
+const FAR_OFF = 4;
+/** Degrees, and a share of the picture: what is less is no turn, or no other place. */
+const TURNED = 1e-3;
+const GONE = 1e-6;
 
 export class Eye {
   readonly controls: OrbitControls;
@@ -84,7 +93,7 @@ export class Eye {
   /** Turn by so many degrees to the right and upwards. */
   turn(right: number, up: number): void {
     if (!this.pose) return;
-    const rise = Math.max(-89.9, Math.min(89.9, this.pose.rise + up));
+    const rise = MathUtils.clamp(this.pose.rise + up, -STEEPEST, STEEPEST);
     this.settle({ ...this.pose, azimuth: this.pose.azimuth + right, rise, fov: FOV });
   }
 
@@ -106,10 +115,7 @@ export class Eye {
   /** Look at a place from a direction, as near as now. */
   turnTo(from: Vector3): void {
     if (!this.pose) return;
-    const { x, y, z } = from.clone().normalize();
-    const azimuth = (Math.atan2(x, -y) * 180) / Math.PI;
-    const rise = (Math.asin(Math.max(-1, Math.min(1, z))) * 180) / Math.PI;
-    this.go({ ...this.pose, azimuth, rise, fov: FOV });
+    this.go({ ...this.pose, ...anglesOf(from), fov: FOV });
   }
 
   /** Go on for so many seconds; whether there is more to go. */
@@ -117,15 +123,13 @@ export class Eye {
     if (this.glide) {
       const { from, to } = this.glide;
       const gone = (this.glide.gone = Math.min(1, this.glide.gone + seconds / TAKES));
-      this.apply(between(from, to, gone * gone * (3 - 2 * gone)));
+      this.apply(between(from, to, eased(gone)));
       if (gone < 1) return true;
       this.glide = null;
       this.rest();
     } else if (this.pose && this.widens) {
-      const fov = Math.min(
-        FOV,
-        Math.max(this.pose.fov, PARALLEL) * (FOV / PARALLEL) ** (seconds / 0.25),
-      );
+      const wider = (FOV / PARALLEL) ** (seconds / WIDENING);
+      const fov = Math.min(FOV, Math.max(this.pose.fov, PARALLEL) * wider);
       this.widens = fov < FOV;
       this.apply({ ...this.pose, fov });
       return this.widens;
@@ -136,7 +140,7 @@ export class Eye {
   private go(to: Pose): void {
     if (!this.pose) return;
     this.widens = false;
-    if (matchMedia("(prefers-reduced-motion: reduce)").matches) {
+    if (still()) {
       this.settle(to);
       return;
     }
@@ -169,10 +173,10 @@ export class Eye {
     const now = this.read();
     const before = this.pose;
     if (!before) return;
-    const turned = Math.hypot(now.azimuth - before.azimuth, now.rise - before.rise) > 1e-3;
+    const turned = Math.hypot(now.azimuth - before.azimuth, now.rise - before.rise) > TURNED;
     const off = new Vector3(...now.target).distanceTo(new Vector3(...before.target));
-    const nearer = Math.abs(now.height / before.height - 1) > 1e-6;
-    now.close = before.close || nearer || off > 1e-6 * now.height;
+    const nearer = Math.abs(now.height / before.height - 1) > GONE;
+    now.close = before.close || nearer || off > GONE * now.height;
     this.pose = now;
     // Who turns away from a square view sees in perspective again.
     if (turned && now.fov < FOV) this.widens = true;
@@ -182,15 +186,13 @@ export class Eye {
 
   private read(): Pose {
     const { camera } = this;
-    const { x, y, z } = camera.position.clone().sub(this.controls.target);
-    const away = Math.hypot(x, y, z);
+    const from = camera.position.clone().sub(this.controls.target);
     const height =
       camera === this.flat
         ? this.flat.top / this.flat.zoom
-        : away * Math.tan((this.wide.fov * Math.PI) / 360);
+        : from.length() * halfSeen(this.wide.fov);
     return {
-      azimuth: (Math.atan2(x, -y) * 180) / Math.PI,
-      rise: (Math.asin(z / away) * 180) / Math.PI,
+      ...anglesOf(from),
       target: this.controls.target.toArray() as Vector,
       height,
       fov: this.pose!.fov,
@@ -202,7 +204,7 @@ export class Eye {
     this.pose = pose;
     const { camera } = this;
     const parallel = camera === this.flat;
-    const away = pose.height / Math.tan((Math.max(pose.fov, parallel ? 4 : 0) * Math.PI) / 360);
+    const away = pose.height / halfSeen(parallel ? FAR_OFF : pose.fov);
     this.controls.target.set(...pose.target);
     camera.position.copy(directionOf(pose)).multiplyScalar(away).add(this.controls.target);
     if (parallel) {

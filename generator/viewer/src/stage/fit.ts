@@ -2,7 +2,7 @@
 import { Vector3 } from "three";
 
 import type { Vector } from "../document";
-import { directionOf, type Pose } from "./pose";
+import { directionOf, halfSeen, type Pose } from "./pose";
 
 /** So much of the picture, at each side, stays free. */
 const MARGIN = 0.06;
@@ -30,7 +30,7 @@ export function fit(points: readonly Vector3[], from: Vector3, fov: number, aspe
     const along = points.map((point) => point.dot(axis));
     return (Math.min(...along) + Math.max(...along)) / 2;
   }) as [number, number, number];
-  const tangent = Math.tan((fov * Math.PI) / 360);
+  const tangent = halfSeen(fov);
   // From where the target is seen `height` to each side, a point `off` the middle, nearer by
   // `near`, is within a share of the picture where off <= shift + share * (height - near * tangent).
   const reach = (axis: Vector3, middle: number, share: number) => {

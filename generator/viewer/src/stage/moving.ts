@@ -1,16 +1,21 @@
 // How pieces stand: taken apart, and with doors and drawers open.
-import { Matrix4, Vector3 } from "three";
+import { MathUtils, Matrix4, Vector3 } from "three";
 
 import type { Motion, Vector } from "../document";
+import { eased } from "./easing";
 import type { Piece } from "./piece";
 
 /** Seconds a door takes to open. */
 const TAKES = 0.3;
 /** Of a stack of open drawers the highest is drawn out so far (of its travel), the lowest wholly. */
 const LEAST_DRAWN = 0.35;
-/** Degrees: whatever its hinges allow, a door opens to a right angle at most, as in all pictures:
- * farther, those that hang from one upright would stand in each other. */
+/**
+ * Degrees: whatever its hinges allow, a door opens to a right angle at most, as in all pictures:
+ * farther, those that hang from one upright would stand in each other.
+ */
 const SQUARE = 90;
+/** mm: drawers that overlap by no more than twice this across the unit aren't of one stack. */
+const BESIDE = 1;
 
 export class Moving {
   private moves: Readonly<Record<string, Vector>> = {};
@@ -59,24 +64,25 @@ export class Moving {
     }
     for (const motion of this.motions) {
       const way = this.stands.get(motion.label);
-      if (way && along(way)) this.open(motion, along(way));
+      const share = way ? along(way) : 0;
+      if (share > 0) this.open(motion, share);
     }
   }
 
   private open(motion: Motion, share: number): void {
-    const [hinge_x, hinge_y] = motion.hinge;
+    const [hingeX, hingeY] = motion.hinge;
     const turned = new Matrix4();
-    if (hinge_x === undefined || hinge_y === undefined) {
+    if (hingeX === undefined || hingeY === undefined) {
       const [x, y, z] = motion.travel as Vector;
       turned.makeTranslation(x * share, y * share, z * share);
     } else {
       // A door taken apart turns about its hinge where that has gone.
-      const [x, y] = this.moved(this.hung(motion, hinge_x, hinge_y));
+      const [x, y] = this.moved(this.hung(motion, hingeX, hingeY));
       const angle = Math.sign(motion.angle) * Math.min(Math.abs(motion.angle), SQUARE);
-      const axis = new Vector3(hinge_x + x, hinge_y + y, 0);
+      const axis = new Vector3(hingeX + x, hingeY + y, 0);
       turned
         .makeTranslation(axis)
-        .multiply(new Matrix4().makeRotationZ(((angle * Math.PI) / 180) * share))
+        .multiply(new Matrix4().makeRotationZ(MathUtils.degToRad(angle) * share))
         .multiply(new Matrix4().makeTranslation(axis.negate()));
     }
     for (const ref of motion.refs) this.pieces.get(ref)?.group.matrix.premultiply(turned);
@@ -118,7 +124,7 @@ export class Moving {
     const piece = this.pieces.get(motion.refs[0]!);
     if (!piece) return [0, 0];
     const { min, max } = piece.box.clone().applyMatrix4(piece.home);
-    return [min.x + 1, max.x - 1];
+    return [min.x + BESIDE, max.x - BESIDE];
   }
 
   private height(motion: Motion): number {
@@ -133,7 +139,7 @@ interface Way {
   gone: number;
 }
 
-/** Where one is on its way: slow at both ends. */
+/** Where one is on its way. */
 function along({ from, to, gone }: Way): number {
-  return from + (to - from) * gone * gone * (3 - 2 * gone);
+  return from + (to - from) * eased(gone);
 }

@@ -1,5 +1,5 @@
 // Where the eye is and how it looks, as numbers.
-import { Vector3 } from "three";
+import { MathUtils, Vector3 } from "three";
 
 import type { Vector } from "../document";
 
@@ -21,11 +21,25 @@ export const FOV = 20;
 /** Below this angle the projection is parallel. */
 export const PARALLEL = 0.5;
 
-/** The direction in which the eye is, seen from its target. */
+/** The direction in which the eye is, seen from its target; of length 1. */
 export function directionOf({ azimuth, rise }: Pick<Pose, "azimuth" | "rise">): Vector3 {
-  const [round, up] = [(azimuth * Math.PI) / 180, (rise * Math.PI) / 180];
+  const [round, up] = [MathUtils.degToRad(azimuth), MathUtils.degToRad(rise)];
   const level = Math.cos(up);
   return new Vector3(Math.sin(round) * level, -Math.cos(round) * level, Math.sin(up));
+}
+
+/** The angles of a direction: undoes `directionOf`, whatever its length. */
+export function anglesOf(direction: Vector3): Pick<Pose, "azimuth" | "rise"> {
+  const { x, y, z } = direction;
+  return {
+    azimuth: MathUtils.radToDeg(Math.atan2(x, -y)),
+    rise: MathUtils.radToDeg(Math.atan2(z, Math.hypot(x, y))),
+  };
+}
+
+/** What is seen to each side of the middle, in shares of how far away it is. */
+export function halfSeen(fov: number): number {
+  return Math.tan(MathUtils.degToRad(fov / 2));
 }
 
 /** Part of the way from one to the other: the short way round, sizes in proportion. */

@@ -3,6 +3,7 @@ import { Color, type Plane, Raycaster, Scene, Vector2, Vector3, WebGLRenderer } 
 
 import type { Fitting, Layer, Model, Motion, Sections, Texture } from "../document";
 import type { ViewName } from "../state";
+import { still } from "./easing";
 import { Eye } from "./eye";
 import { Lamps } from "./lamps";
 import { Looks } from "./looks";
@@ -13,7 +14,8 @@ import { madeOf, Piece } from "./piece";
 import { Shapes } from "./shapes";
 import { Woods } from "./woods";
 
-/** Pixels a hole of 5 mm must take up before its edge is drawn. */
+/** A hole of so many mm must take up so many pixels before its edge is drawn. */
+const FINE_HOLE = 5;
 const FINE_PIXELS = 4;
 /** How long (ms) what has changed is outlined. */
 const TOLD = 1200;
@@ -52,9 +54,7 @@ export class Stage {
   private asked = 0;
   private last = 0;
 
-  /**
-   * Throws where the browser has no WebGL 2.
-   */
+  /** Throws where the browser has no WebGL 2. */
   constructor(readonly canvas: HTMLCanvasElement) {
     this.renderer = new WebGLRenderer({ canvas, antialias: true });
     this.pace = new Pace(this.renderer, () => this.draw());
@@ -204,9 +204,9 @@ export class Stage {
 
   private render(): void {
     const { height } = this.eye.pose ?? { height: Infinity };
-    const near = (5 * this.canvas.clientHeight) / (2 * height) > FINE_PIXELS;
-    for (const piece of this.pieces.values()) piece.showFine(near);
-    this.outlines.scale((2 * height) / this.canvas.clientHeight);
+    const pixel = (2 * height) / this.canvas.clientHeight;
+    for (const piece of this.pieces.values()) piece.showFine(FINE_HOLE / pixel > FINE_PIXELS);
+    this.outlines.scale(pixel);
     this.scene.updateMatrixWorld();
     this.camera.updateMatrixWorld();
     for (const each of this.drawing) each();
@@ -280,11 +280,6 @@ export class Stage {
     this.eye.resize(width / height);
     this.draw();
   }
-}
-
-/** Whether the maker wants nothing to move by itself. */
-function still(): boolean {
-  return matchMedia("(prefers-reduced-motion: reduce)").matches;
 }
 
 function cornersOf(piece: Piece): Vector3[] {

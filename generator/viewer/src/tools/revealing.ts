@@ -1,6 +1,7 @@
 // Parts that light up are brought into sight, and the place of a finding is marked.
 import { Vector3 } from "three";
 
+import { directionOf } from "../stage/pose";
 import * as state from "../state";
 import type { Ink } from "./ink";
 import type { Label } from "./labels";
@@ -14,10 +15,13 @@ const SEEN = 0.25;
 const PARTS = 3;
 /** One sees no more than half of a part from anywhere. */
 const ENOUGH = 0.4;
-/** Pixels. */
+/** Pixels: the ring round a place, and how far from it its words stand. */
 const RING = 8;
 const AWAY = 60;
-const WAYS = ways();
+/** Where one may look from: all round, from a little above, from below and from high above. */
+const WAYS = [25, -20, 60].flatMap((rise) =>
+  [0, 45, 90, 135, 180, 225, 270, 315].map((azimuth) => directionOf({ azimuth, rise })),
+);
 
 export class Revealing {
   constructor(private readonly sight: Sight) {}
@@ -102,15 +106,4 @@ export class Revealing {
     }
     return middles;
   }
-}
-
-/** Where one may look from: all round, from below, level and from above. */
-function ways(): Vector3[] {
-  return [25, -20, 60].flatMap((rise) =>
-    [0, 45, 90, 135, 180, 225, 270, 315].map((turn) => {
-      const [up, round] = [(rise * Math.PI) / 180, (turn * Math.PI) / 180];
-      const level = Math.cos(up);
-      return new Vector3(Math.sin(round) * level, -Math.cos(round) * level, Math.sin(up));
-    }),
-  );
 }

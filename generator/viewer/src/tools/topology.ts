@@ -1,6 +1,6 @@
 // How a solid hangs together: its real edges, the corners where they meet, and the round mouths of
 // its holes.  Part frame, mm.
-import { type BufferGeometry, Vector3 } from "three";
+import { type BufferGeometry, MathUtils, Vector3 } from "three";
 
 import { weldedOf } from "./welding";
 
@@ -10,8 +10,11 @@ const SMOOTH = 0.985;
 const EDGES_TURN = 50;
 /** Cosine of 1 degree: a triangle whose normals differ more is of a round. */
 const FLAT = 0.9998;
-/** Fewest straight pieces that a round is drawn with. */
+/** Fewest straight pieces that a round is drawn with, and by what share of its radius they may be off. */
 const ROUND = 8;
+const OFF_ROUND = 0.02;
+/** Radians: pieces that turn less are of one straight edge. */
+const STRAIGHT = 0.01;
 
 export interface Topology {
   corners: Vector3[];
@@ -74,8 +77,10 @@ interface Side {
   round: boolean;
 }
 
-/** From each point of an edge, the points that edges lead to: where faces meet at an angle, and
- * where a flat one runs on into a round. */
+/**
+ * From each point of an edge, the points that edges lead to: where faces meet at an angle, and where
+ * a flat one runs on into a round.
+ */
 function sharp(
   count: number,
   triangles: Uint32Array,
@@ -125,7 +130,7 @@ function turn(points: readonly Vector3[], from: number, at: number, to: number):
   const [way, on] = [new Vector3(), new Vector3()];
   way.subVectors(points[at]!, points[from]!);
   on.subVectors(points[to]!, points[at]!);
-  return (way.angleTo(on) * 180) / Math.PI;
+  return MathUtils.radToDeg(way.angleTo(on));
 }
 
 /** The points from one on through another to the next corner, or round; null if gone before. */
@@ -161,7 +166,7 @@ function straightened(chain: readonly Vector3[]): Edge[] {
 
 function inLine(from: Vector3, at: Vector3, to: Vector3): boolean {
   const way = new Vector3().subVectors(at, from);
-  return way.angleTo(new Vector3().subVectors(to, at)) < 0.01;
+  return way.angleTo(new Vector3().subVectors(to, at)) < STRAIGHT;
 }
 
 /** The centre of a closed chain of points if they lie on a circle. */
@@ -170,7 +175,9 @@ function centreOf(chain: readonly Vector3[]): Vector3 | null {
   const third = Math.floor(chain.length / 3);
   const centre = circumcentre(chain[0]!, chain[third]!, chain[2 * third]!);
   const radius = centre.distanceTo(chain[0]!);
-  const round = chain.every((each) => Math.abs(each.distanceTo(centre) - radius) < 0.02 * radius);
+  const round = chain.every(
+    (each) => Math.abs(each.distanceTo(centre) - radius) < OFF_ROUND * radius,
+  );
   return round ? centre : null;
 }
 
