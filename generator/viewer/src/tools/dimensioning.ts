@@ -7,7 +7,8 @@ import type { Piece } from "../stage/piece";
 import * as state from "../state";
 import type { Ink } from "./ink";
 import type { Label } from "./labels";
-import type { Sight, Spot } from "./sight";
+import type { Sight } from "./sight";
+import { between, distance, shifted, type Spot, squareTo, wordsAlong } from "./spots";
 
 /** Pixels: how far strokes reach, lines run past each other, and a part's dimensions lie off it. */
 const STROKE = 5;
@@ -18,11 +19,10 @@ const SHORT = 34;
 const END_ON = 5;
 /** How much it is worth that a dimension stands low, beside standing far out. */
 const BELOW = 0.2;
-/** Seconds of rest after which it is worked out which dimensions the unit hides. */
-const REST = 0.15;
-
-/** Along a dimension, where its words may stand. */
-const SHARES = [0.5, 0.35, 0.65, 0.2, 0.8];
+/** Rest (ms) after which it is worked out which dimensions the unit hides. */
+const REST = 150;
+/** mm: sizes that differ by less are one. */
+const SAME = 0.01;
 
 export class Dimensioning {
   /** Those of the unit that it doesn't hide, each where it is seen; null until that is known. */
@@ -44,9 +44,7 @@ export class Dimensioning {
   /** Points that dimensions reach: they should be in the picture. */
   reach(): Vector3[] {
     const dimensions = state.dimensioned.value ? state.sections.value.dimensions : null;
-    return (dimensions ?? []).flatMap(({ start, end, offset }) =>
-      [start, end].map((each) => new Vector3(...each).add(new Vector3(...offset))),
-    );
+    return (dimensions ?? []).flatMap(lineOf);
   }
 
   labels(): Label[] {
@@ -60,17 +58,11 @@ export class Dimensioning {
     return [...own, ...(this.seen ?? unit).flatMap((each, number) => this.ofUnit(each, number))];
   }
 
-  private ofUnit({ start, end, offset, text }: Dimension, number: number): Label[] {
-    const [from, to, off] = [start, end, offset].map((each) => new Vector3(...each)) as [
-      Vector3,
-      Vector3,
-      Vector3,
-    ];
-    const spots = [from, to, from.clone().add(off), to.clone().add(off)].map((each) =>
-      this.sight.spot(each),
-    );
+  private ofUnit(told: Dimension, number: number): Label[] {
+    const feet = [told.start, told.end].map((each) => new Vector3(...each));
+    const spots = [...feet, ...lineOf(told)].map((each) => this.sight.spot(each));
     if (spots.some((spot) => !spot)) return [];
-    return dimension(`dimension ${number}`, text, spots as Four);
+    return dimension(`dimension ${number}`, told.text, spots as Four);
   }
 
   /** A part's length, width and thickness, each along the edge that lies outermost. */
@@ -83,45 +75,45 @@ export class Dimensioning {
       const edges = edgesAlong(axis, min, max).map((ends) =>
         ends.map((end) => this.sight.spot(end.applyMatrix4(piece.group.matrix))),
       );
-      return edges
+      const places = edges
         .filter((ends): ends is [Spot, Spot] => ends.every((each) => each))
         .sort((one, other) => out(other, middle) - out(one, middle))
         .flatMap(([from, to]) => {
           const away = awayFrom(middle, from, to);
-          const shift = ({ x, y }: Spot) => ({ x: x + away.x * OFF, y: y + away.y * OFF });
-          return dimension(`own ${axis}`, text, [from, to, shift(from), shift(to)]);
-        })
-        .reduceRight<Label[]>(
-          (rest, label) => [{ ...label, ...(rest[0] && { instead: rest[0] }) }],
-          [],
-        );
+          const ends: Four = [from, to, shifted(from, away, OFF), shifted(to, away, OFF)];
+          return dimension(`own ${axis}`, text, ends);
+        });
+      return firstOf(places);
     });
   }
 
   /** Find out which dimensions the unit hides, once the eye rests. */
   private look(dimensions: readonly Dimension[]): void {
-    const { camera, draw } = this.sight.stage;
-    const eye = [...camera.matrixWorld.elements, ...camera.projectionMatrix.elements].join();
-    if (eye !== this.eye) {
-      this.eye = eye;
-      clearTimeout(this.waiting);
-      this.waiting = setTimeout(() => {
-        this.waiting = undefined;
-        this.seen = dimensions.flatMap((each) => {
-          const seen = [each, ...mirrored(each)].find((place) => this.sees(place));
-          return seen ? [seen] : [];
-        });
-        draw.call(this.sight.stage);
-      }, REST * 1000);
-    }
+    const { stage } = this.sight;
+    const { matrixWorld, projectionMatrix } = stage.camera;
+    const eye = [...matrixWorld.elements, ...projectionMatrix.elements].join();
+    if (eye === this.eye) return;
+    this.eye = eye;
+    clearTimeout(this.waiting);
+    this.waiting = setTimeout(() => {
+      this.seen = dimensions.flatMap((each) => {
+        const seen = [each, ...mirrored(each)].find((place) => this.sees(place));
+        return seen ? [seen] : [];
+      });
+      stage.draw();
+    }, REST);
   }
 
-  private sees({ start, end, offset }: Dimension): boolean {
-    const [from, to] = [start, end].map((each) =>
-      new Vector3(...each).add(new Vector3(...offset)),
-    ) as [Vector3, Vector3];
+  private sees(dimension: Dimension): boolean {
+    const [from, to] = lineOf(dimension);
     return [0, 0.5, 1].every((share) => this.sight.sees(from.clone().lerp(to, share)));
   }
+}
+
+/** The ends of a dimension's line, beside what is measured; unit frame. */
+function lineOf({ start, end, offset }: Dimension): [Vector3, Vector3] {
+  const off = new Vector3(...offset);
+  return [new Vector3(...start).add(off), new Vector3(...end).add(off)];
 }
 
 /** The whole comes before its parts where there isn't room for all. */
@@ -138,12 +130,14 @@ function longestFirst(dimensions: readonly Dimension[]): Dimension[] {
 function isWhole({ start, end }: Dimension, axes: readonly number[]): boolean {
   const { low, high } = state.model.peek()!;
   return axes.some(
-    (axis) => Math.abs(Math.abs(end[axis]! - start[axis]!) - (high[axis]! - low[axis]!)) < 0.01,
+    (axis) => Math.abs(Math.abs(end[axis]! - start[axis]!) - (high[axis]! - low[axis]!)) < SAME,
   );
 }
 
-/** The same dimension on the other side of the unit, where it holds there: of its whole height or
- * depth. */
+/**
+ * The same dimension on the other side of the unit, where it holds there: of its whole height or
+ * depth.
+ */
 function mirrored(dimension: Dimension): Dimension[] {
   if (!isWhole(dimension, [1, 2])) return [];
   const { start, end, offset, text } = dimension;
@@ -157,7 +151,7 @@ function mirrored(dimension: Dimension): Dimension[] {
 type Four = [Spot, Spot, Spot, Spot];
 
 function dimension(key: string, text: string, [start, end, from, to]: Four): Label[] {
-  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  const length = distance(from, to);
   if (length < END_ON) return [];
   const lines = (ink: Ink) => {
     ink.line("dimension", from, to);
@@ -169,9 +163,17 @@ function dimension(key: string, text: string, [start, end, from, to]: Four): Lab
       ink.tick("dimension", head, other, STROKE);
     }
   };
-  const spots = length < SHORT ? [to, from] : SHARES.map((share) => between(from, to, share));
+  const spots = length < SHORT ? [to, from] : wordsAlong(from, to);
   const stands = length < SHORT ? "beside" : "on";
   return [{ key, kind: "dimension", text, spots, stands, along: [from, to], lines }];
+}
+
+/** The best of several labels, that has the next best to stand in for it. */
+function firstOf(places: readonly Label[]): Label[] {
+  return places.reduceRight<Label[]>(
+    (rest, label) => [{ ...label, ...(rest[0] && { instead: rest[0] }) }],
+    [],
+  );
 }
 
 /** The ends of the four edges of a box along an axis. */
@@ -189,25 +191,19 @@ function edgesAlong(axis: number, min: Vector3, max: Vector3): [Vector3, Vector3
 
 /** How far out an edge lies on the screen; those below come before others. */
 function out([from, to]: readonly [Spot, Spot], middle: Spot): number {
-  const { x, y } = between(from, to, 0.5);
-  return Math.hypot(x - middle.x, y - middle.y) + BELOW * (y - middle.y);
+  const half = between(from, to, 0.5);
+  return distance(half, middle) + BELOW * (half.y - middle.y);
 }
 
 /** Square to an edge, away from a spot; of length 1. */
 function awayFrom(middle: Spot, from: Spot, to: Spot): Spot {
-  const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
-  const [x, y] = [(from.y - to.y) / length, (to.x - from.x) / length];
+  const { x, y } = squareTo(from, to);
   const half = between(from, to, 0.5);
   const side = (half.x - middle.x) * x + (half.y - middle.y) * y < 0 ? -1 : 1;
   return { x: x * side, y: y * side };
 }
 
-function between(from: Spot, to: Spot, share: number): Spot {
-  return { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share };
-}
-
 /** A spot so many pixels past another, as seen from a third. */
 function further(foot: Spot, head: Spot, by: number): Spot {
-  const length = Math.hypot(head.x - foot.x, head.y - foot.y) || 1;
-  return between(foot, head, 1 + by / length);
+  return between(foot, head, 1 + by / (distance(foot, head) || 1));
 }

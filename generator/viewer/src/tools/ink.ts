@@ -1,6 +1,6 @@
 // Lines over the canvas, in pixels: of measuring, dimensions and leaders, with paper to both sides
 // so that they read on any wood.
-import type { Spot } from "./sight";
+import type { Spot } from "./spots";
 
 export type Pen = "dimension" | "measure" | "leader";
 

@@ -1,7 +1,7 @@
 // Words over the canvas: each frame they are put beside what they are of, so that none lies on
 // another or is cut off; those that find no place aren't shown.
 import type { Ink } from "./ink";
-import type { Spot } from "./sight";
+import { distance, shifted, type Spot, squareTo } from "./spots";
 
 export interface Label {
   /** Names it from frame to frame. */
@@ -153,15 +153,17 @@ export class Labels {
   }
 }
 
-function boxes(label: Label, { width, height }: Shown): Box[] {
-  const on = ({ x, y }: Spot) => ({ left: x - width / 2, top: y - height / 2, width, height });
+function boxes(label: Label, size: Size): Box[] {
+  const { width, height } = size;
   if (label.stands === "on")
-    return label.along ? alongside(label, label.along, { width, height }) : label.spots.map(on);
+    return label.along
+      ? alongside(label, label.along, size)
+      : label.spots.map((spot) => centred(spot, size));
   if (label.stands !== "beside") {
-    const { x, y } = label.stands.clear;
-    const off = (Math.abs(x) * width + Math.abs(y) * height) / 2 + BESIDE / 2;
+    const { clear } = label.stands;
+    const off = clearance(clear, size);
     return label.spots.flatMap((spot) =>
-      [off, -off].map((by) => on({ x: spot.x + x * by, y: spot.y + y * by })),
+      [off, -off].map((by) => centred(shifted(spot, clear, by), size)),
     );
   }
   return label.spots.flatMap(({ x, y }) =>
@@ -169,6 +171,15 @@ function boxes(label: Label, { width, height }: Shown): Box[] {
       [x + BESIDE, x - BESIDE - width, x - width / 2].map((left) => ({ left, top, width, height })),
     ),
   );
+}
+
+function centred({ x, y }: Spot, { width, height }: Size): Box {
+  return { left: x - width / 2, top: y - height / 2, width, height };
+}
+
+/** How far words have to stand from a line, square to it, to be clear of it. */
+function clearance(square: Spot, { width, height }: Size): number {
+  return (Math.abs(square.x) * width + Math.abs(square.y) * height + BESIDE) / 2;
 }
 
 /** The lines of all other labels, for one that is of a line itself. */
@@ -179,18 +190,12 @@ function others(labels: readonly Label[], label: Label): Line[] {
 
 /** On a line, if enough of it is left to both sides, or clear of it there. */
 function alongside({ spots }: Label, [from, to]: Line, { width, height }: Size): Box[] {
-  const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
-  const [x, y] = [(to.x - from.x) / length, (to.y - from.y) / length];
-  const reach = Math.min(width / Math.abs(x), height / Math.abs(y));
-  const off = (Math.abs(y) * width + Math.abs(x) * height) / 2 + BESIDE / 2;
-  const ways = length < reach + 2 * LEFT ? [off, -off] : [0, off, -off];
+  const square = squareTo(from, to);
+  const reach = Math.min(width / Math.abs(square.y), height / Math.abs(square.x));
+  const off = clearance(square, { width, height });
+  const ways = distance(from, to) < reach + 2 * LEFT ? [off, -off] : [0, off, -off];
   return ways.flatMap((by) =>
-    spots.map((spot) => ({
-      left: spot.x - y * by - width / 2,
-      top: spot.y + x * by - height / 2,
-      width,
-      height,
-    })),
+    spots.map((spot) => centred(shifted(spot, square, by), { width, height })),
   );
 }
 

@@ -4,7 +4,8 @@ import * as three from "three";
 import type { Part } from "../document";
 import * as state from "../state";
 import type { Label } from "./labels";
-import type { Hit, Sight, Spot } from "./sight";
+import type { Hit, Sight } from "./sight";
+import type { Spot } from "./spots";
 
 /** A point of a part that goes where the part goes. */
 interface Held {

@@ -1,5 +1,5 @@
 // A touch or click on the canvas, told from a drag that turns the unit.
-import type { Spot } from "./sight";
+import type { Spot } from "./spots";
 
 export type By = "mouse" | "touch";
 
