@@ -41,6 +41,22 @@ def test_a_finding_lights_its_parts_up_and_out_again(server: Server, dresser: pa
     assert button.get_attribute("aria-pressed") == "false"
 
 
+def test_of_findings_about_one_part_each_is_pointed_at_by_itself(
+    server: Server, dresser: page.Model
+) -> None:
+    told = [finding("error", dresser.parts[0].ref), finding("note", dresser.parts[0].ref)]
+    server.sections(findings=told)
+    error, note = (
+        server.page.get_by_role("button", name=name) for name in ("Error: a error", "Note: a note")
+    )
+    error.click()
+    note.click()
+    assert [each.get_attribute("aria-pressed") for each in (error, note)] == ["false", "true"]
+    server.sections(findings=told[1:])
+    error.wait_for(state="detached")
+    assert note.get_attribute("aria-pressed") == "true"
+
+
 def test_old_findings_are_never_shown_as_the_new_files(server: Server, dresser: page.Model) -> None:
     panel = server.page.get_by_role("tabpanel")
     panel.get_by_text("Being worked out.").wait_for()

@@ -1,5 +1,6 @@
 import { render } from "preact";
 
+import { keep } from "./kept";
 import { Page } from "./panels/page";
 import { takeBackByKeys } from "./panels/undoing";
 import { Printed } from "./print/printed";
@@ -8,6 +9,7 @@ import * as state from "./state";
 import { told } from "./told";
 
 async function begin(): Promise<void> {
+  keep();
   const start = await told();
   // What stands in the page then tells what it can.
   if (!start) return;

@@ -22,7 +22,7 @@ export function rememberSet<T extends string>(name: string, kept: Signal<Readonl
 }
 
 /** Keep a signal's value as JSON of what `out` makes of it; `back` makes it again. */
-export function rememberAs<T>(
+function rememberAs<T>(
   name: string,
   kept: Signal<T>,
   out: (value: T) => unknown,

@@ -1,7 +1,7 @@
 // All that the page shows, as signals: panels and the stage follow them, and nothing else is shared.
 import { computed, signal } from "@preact/signals";
 
-import type { Layer, Vector, Model, Nudge, Sections, Told, Trouble, Words } from "./document";
+import type { Layer, Model, Nudge, Sections, Told, Trouble, Vector, Words } from "./document";
 import type { Pose } from "./stage/pose";
 
 export type ViewName = "corner" | "front" | "back" | "left" | "right" | "above" | "below";
@@ -22,6 +22,13 @@ export interface Mark {
   ref: string;
   point: Vector;
   what: "corner" | "centre of a hole" | "middle of an edge" | "edge" | "face";
+}
+/** The unit's width, depth or height: an axis of the unit frame. */
+export type Axis = 0 | 1 | 2;
+/** A cut square to an axis, at so many mm of the unit frame. */
+export interface Cut {
+  axis: Axis;
+  at: number;
 }
 export interface Measure {
   from: Mark;
@@ -56,6 +63,10 @@ export const read = signal(0);
 /** Whether the file is being read: what is told is of the one before. */
 export const beingRead = computed(() => read.value < reading.value);
 export const sections = signal<Sections>(NOTHING_YET);
+// What is drawn of them: it follows these, so that it isn't done again when another section comes.
+export const textures = computed(() => sections.value.textures);
+export const moves = computed(() => sections.value.apart);
+export const dimensions = computed(() => sections.value.dimensions);
 export const words = signal<Words | null>(null);
 export const troubles = signal<readonly Trouble[]>([]);
 export const nudges = signal<readonly Nudge[]>([]);
@@ -71,16 +82,15 @@ export const live = signal<"sent" | "waiting" | "there" | "gone" | "other">("sen
 
 export const selected = signal<string | null>(null);
 /** Refs of the parts that light up, of a finding or a row. */
-/** The finding whose place is marked. */
-export const pointed = signal<Told | null>(null);
 export const lit = signal<readonly string[]>([]);
+/** The finding whose parts light up and whose place is marked. */
+export const pointed = signal<Told | null>(null);
 export const apart = signal(0);
 /** Labels of the doors and drawers that stand open. */
 export const open = signal<ReadonlySet<string>>(new Set());
 /** The lines of the room are there once they are asked for. */
 export const hidden = signal<ReadonlySet<Layer>>(new Set(["room"]));
-/** A cut square to an axis of the unit frame, at so many mm. */
-export const cut = signal<{ axis: 0 | 1 | 2; at: number } | null>(null);
+export const cut = signal<Cut | null>(null);
 export const measuring = signal(false);
 /** Points between which was measured. */
 export const measures = signal<readonly Measure[]>([]);
@@ -101,5 +111,9 @@ export const failed = signal<Partial<Record<keyof Sections, { version: number; m
   {},
 );
 export const tab = signal<TabName>("findings");
+/** What is sought in the list of parts. */
+export const filter = signal("");
+/** How far down (px) each panel stands, by what it shows. */
+export const scrolled = signal<Readonly<Record<string, number>>>({});
 /** How far the drawer of a narrow screen is drawn out. */
 export const drawer = signal<"shut" | "half" | "full">("half");

@@ -5,8 +5,7 @@ import type { Model } from "../document";
 import * as state from "../state";
 import { formatLength, readLength } from "../tools/lengths";
 
-type Axis = 0 | 1 | 2;
-const AXES: readonly [axis: Axis, label: string, from: string][] = [
+const AXES: readonly [axis: state.Axis, label: string, from: string][] = [
   [0, "Width", "left"],
   [1, "Depth", "front"],
   [2, "Height", "bottom"],
@@ -20,7 +19,7 @@ export function Cut() {
   const model = state.model.value;
   const cut = state.cut.value;
   if (!model) return null;
-  const begin = (axis: Axis) =>
+  const begin = (axis: state.Axis) =>
     (state.cut.value = { axis, at: (model.low[axis] + model.high[axis]) / 2 });
   return (
     <fieldset>
@@ -50,7 +49,7 @@ export function Cut() {
   );
 }
 
-function At({ model, cut }: { model: Model; cut: { axis: Axis; at: number } }) {
+function At({ model, cut }: { model: Model; cut: state.Cut }) {
   const { axis, at } = cut;
   const low = model.low[axis];
   const length = model.high[axis] - low;

@@ -1,7 +1,7 @@
 // What the checks found: the gravest first, each leading to its parts.
+import { choose, isPointed, point } from "../choosing";
 import type { Told } from "../document";
 import * as state from "../state";
-import { choose, isLit, light } from "./choosing";
 import { Ageing } from "./ageing";
 import { Sign } from "./sign";
 import { SEVERITIES } from "./words";
@@ -27,12 +27,6 @@ export function Findings() {
   );
 }
 
-/** Light the parts of a finding up and mark its place, or let go of both. */
-function point(finding: Told): void {
-  light(finding.parts);
-  state.pointed.value = isLit(finding.parts) ? finding : null;
-}
-
 function Finding({ finding }: { finding: Told }) {
   const { severity, parts } = finding;
   const said = (
@@ -50,7 +44,7 @@ function Finding({ finding }: { finding: Told }) {
         <button
           type="button"
           class="said"
-          aria-pressed={isLit(parts)}
+          aria-pressed={isPointed(finding)}
           onClick={() => point(finding)}
         >
           {said}

@@ -1,4 +1,6 @@
 // What the page is of, and how its file stands.
+import { useEffect } from "preact/hooks";
+
 import type { Told } from "../document";
 import * as state from "../state";
 import { Sign } from "./sign";
@@ -10,7 +12,8 @@ const FILE = document.title;
 export function Header() {
   const model = state.model.value;
   const live = state.live.value !== "sent";
-  if (live && model) document.title = `${model.title}: ${FILE}`;
+  const title = live && model ? `${model.title}: ${FILE}` : FILE;
+  useEffect(() => void (document.title = title), [title]);
   return (
     <header>
       <h1 title={model?.title}>{model?.title ?? FILE}</h1>

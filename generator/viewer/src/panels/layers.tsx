@@ -1,7 +1,7 @@
 // What is shown and what isn't.
+import { turned } from "../choosing";
 import type { Layer } from "../document";
 import * as state from "../state";
-import { turned } from "./choosing";
 import { LAYERS } from "./words";
 
 export function Layers() {

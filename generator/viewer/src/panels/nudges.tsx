@@ -1,7 +1,7 @@
 // Figures of the spec, to be tried: sliders and fields that write the file, in the live page alone.
+import { isLit, light } from "../choosing";
 import type { Nudge } from "../document";
 import * as state from "../state";
-import { isLit, light } from "./choosing";
 import {
   type Draft,
   begin,

@@ -1,7 +1,7 @@
 // All there is to say of the part that is chosen.
+import { choose, motionOf, swing, turned } from "../choosing";
 import type { Detail, Part } from "../document";
 import * as state from "../state";
-import { choose, turned } from "./choosing";
 import { OwnNudges } from "./nudges";
 import { LAYERS } from "./words";
 
@@ -47,17 +47,14 @@ function Said({ word, text }: { word: string; text: string | undefined }) {
 
 function Doing({ part }: { part: Part }) {
   const model = state.model.value!;
-  const motion = model.motions.find((each) => each.refs.includes(part.ref));
+  const motion = motionOf(part.ref);
   const alone = model.parts.every((each) => each === part || state.aside.value.has(each.ref));
   const away = state.aside.value.has(part.ref);
   const others = model.parts.map((each) => each.ref).filter((each) => each !== part.ref);
   return (
     <p class="buttons">
       {motion && (
-        <button
-          type="button"
-          onClick={() => (state.open.value = turned(state.open.value, motion.label))}
-        >
+        <button type="button" onClick={() => swing(part.ref)}>
           {state.open.value.has(motion.label) ? "Close" : "Open"} it
         </button>
       )}

@@ -1,18 +1,15 @@
 // All parts, by layer; up and down go through them.
 import { useEffect, useRef } from "preact/hooks";
-import { signal } from "@preact/signals";
 
+import { choose } from "../choosing";
 import type { Layer, Part } from "../document";
 import * as state from "../state";
-import { choose } from "./choosing";
 import { LAYERS } from "./words";
-
-export const filter = signal("");
 
 export function Parts() {
   const model = state.model.value;
   if (!model) return <p>Nothing yet.</p>;
-  const shown = model.parts.filter((part) => matches(part, filter.value));
+  const shown = model.parts.filter((part) => matches(part, state.filter.value));
   const layers = (Object.keys(LAYERS) as Layer[])
     .map((layer) => ({ layer, parts: shown.filter((part) => part.layer === layer) }))
     .filter(({ parts }) => parts.length > 0);
@@ -23,8 +20,8 @@ export function Parts() {
         <input
           id="filter"
           type="search"
-          value={filter.value}
-          onInput={(event) => (filter.value = event.currentTarget.value)}
+          value={state.filter.value}
+          onInput={(event) => (state.filter.value = event.currentTarget.value)}
         />
         <span role="status" class="small">
           {shown.length} of {model.parts.length} parts

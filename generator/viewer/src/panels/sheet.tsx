@@ -1,8 +1,8 @@
 // A tab of words, drawings and tables.
+import { isLit, light } from "../choosing";
 import type { Sections, Table } from "../document";
 import * as state from "../state";
 import { Ageing } from "./ageing";
-import { isLit, light } from "./choosing";
 import { Picture } from "./picture";
 
 export function SheetPanel({ section }: { section: "lists" | "opening" | "strength" | "cutting" }) {

@@ -1,5 +1,5 @@
 // The panel beside the unit; on a narrow screen a drawer below it.
-import { signal } from "@preact/signals";
+import { useRef } from "preact/hooks";
 
 import * as state from "../state";
 import type { TabName } from "../state";
@@ -62,22 +62,22 @@ function tab(name: TabName, show: Tab<TabName>["show"], count?: string): Tab<Tab
 }
 
 const STEPS = ["shut", "half", "full"] as const;
-// Where a finger took hold of the handle.
-const held = signal<number | null>(null);
 /** So far (px) a finger has to go before it means something. */
 const FAR = 24;
 
 function Handle() {
   const at = STEPS.indexOf(state.drawer.value);
+  // Where a finger took hold.
+  const held = useRef<number | null>(null);
   const go = (by: 1 | -1) => (state.drawer.value = STEPS[at + by] ?? state.drawer.value);
   const drop = (event: PointerEvent) => {
-    const moved = (held.value ?? event.clientY) - event.clientY;
-    held.value = null;
+    const moved = (held.current ?? event.clientY) - event.clientY;
+    held.current = null;
     if (Math.abs(moved) > FAR) go(moved > 0 ? 1 : -1);
   };
   const hold = (event: PointerEvent) => {
     (event.currentTarget as HTMLElement).setPointerCapture(event.pointerId);
-    held.value = event.clientY;
+    held.current = event.clientY;
   };
   return (
     <>
@@ -93,7 +93,7 @@ function Handle() {
         </button>
         <button
           type="button"
-          disabled={at === 2}
+          disabled={at === STEPS.length - 1}
           aria-label="Raise the panel"
           onClick={() => go(1)}
         >

@@ -3,19 +3,12 @@ import { effect } from "@preact/signals";
 import { useEffect, useRef, useState } from "preact/hooks";
 
 import { printing } from "../print/picture";
-import { remember, rememberSet } from "../remember";
-import { handle } from "../stage/keys";
+import { turnByKeys } from "../stage/keys";
 import { Stage } from "../stage/stage";
 import * as state from "../state";
 import { formatLength } from "../tools/lengths";
 import { room } from "../tools/room";
 import { tools } from "../tools/tools";
-
-remember("apart", state.apart);
-rememberSet("open", state.open);
-rememberSet("hidden", state.hidden);
-rememberSet("aside", state.aside);
-remember("pose", state.pose);
 
 export function Space() {
   const canvas = useRef<HTMLCanvasElement>(null);
@@ -38,7 +31,7 @@ export function Space() {
     });
     const stops = [
       unseen,
-      handle(stage),
+      turnByKeys(stage),
       ...following(stage),
       room(stage),
       tools(stage, layer),
@@ -97,9 +90,9 @@ function following(stage: Stage): (() => void)[] {
       if (state.model.value) stage.show(state.model.value);
     }),
     effect(() => {
-      if (state.model.value) void stage.clothe(state.sections.value.textures ?? {});
+      if (state.model.value) void stage.clothe(state.textures.value ?? {});
     }),
-    effect(() => stage.pull(state.sections.value.apart, state.apart.value)),
+    effect(() => stage.pull(state.moves.value, state.apart.value)),
     effect(() => stage.swing(state.open.value)),
     effect(() => stage.hide(state.hidden.value, state.aside.value)),
     effect(() => {

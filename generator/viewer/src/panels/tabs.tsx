@@ -1,10 +1,8 @@
 // Tabs as the WAI-ARIA Authoring Practices have them: one stop of the Tab key, arrows between them.
 import type { ComponentChildren } from "preact";
 import { useEffect, useLayoutEffect, useRef } from "preact/hooks";
-import { signal } from "@preact/signals";
 
-/** How far down (px) each tab's panel stands. */
-export const scrolled = signal<Record<string, number>>({});
+import * as state from "../state";
 
 export interface Tab<Name extends string> {
   name: Name;
@@ -70,7 +68,7 @@ function Panel(props: { name: string; place: string; children: ComponentChildren
   const panel = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
     // What comes late makes room for the place to go to.
-    let wanted = scrolled.peek()[place] ?? 0;
+    let wanted = state.scrolled.peek()[place] ?? 0;
     const go = () => {
       panel.current!.scrollTop = wanted;
       if (panel.current!.scrollTop >= wanted - 1) wanted = 0;
@@ -89,7 +87,7 @@ function Panel(props: { name: string; place: string; children: ComponentChildren
       aria-labelledby={`tab-${name}`}
       ref={panel}
       onScrollEnd={() =>
-        (scrolled.value = { ...scrolled.peek(), [place]: panel.current!.scrollTop })
+        (state.scrolled.value = { ...state.scrolled.peek(), [place]: panel.current!.scrollTop })
       }
     >
       <div>{children}</div>

@@ -1,9 +1,9 @@
 // What is done to the whole unit: views, apart, open, layers, cut, measure, dimensions.
 import type { Signal } from "@preact/signals";
 
+import { allOpen } from "../choosing";
 import * as state from "../state";
 import type { ViewName } from "../state";
-import { allOpen } from "./choosing";
 import { Cut } from "./cut";
 import { Layers } from "./layers";
 import { Pop } from "./pop";

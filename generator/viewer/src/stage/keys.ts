@@ -20,13 +20,25 @@ const KEYS: Readonly<Record<string, (eye: Eye, shift: boolean) => void>> = {
 };
 
 /** Let keys turn what the stage shows; the answer ends that. */
-export function handle(stage: Stage): () => void {
+export function turnByKeys({ canvas, eye }: Stage): () => void {
+  return hearKeys(canvas, ({ key, shiftKey }) => {
+    const act = KEYS[key];
+    return act && (() => act(eye, shiftKey));
+  });
+}
+
+/** Do what a key is for, if it is for anything, and nothing else then; the answer ends that. */
+export function hearKeys(
+  canvas: HTMLCanvasElement,
+  actOf: (event: KeyboardEvent) => (() => void) | undefined,
+): () => void {
   const pressed = (event: KeyboardEvent) => {
-    const key = KEYS[event.key];
-    if (!key || event.ctrlKey || event.altKey || event.metaKey) return;
+    if (event.ctrlKey || event.altKey || event.metaKey) return;
+    const act = actOf(event);
+    if (!act) return;
     event.preventDefault();
-    key(stage.eye, event.shiftKey);
+    act();
   };
-  stage.canvas.addEventListener("keydown", pressed);
-  return () => stage.canvas.removeEventListener("keydown", pressed);
+  canvas.addEventListener("keydown", pressed);
+  return () => canvas.removeEventListener("keydown", pressed);
 }

@@ -56,7 +56,7 @@ interface Hatch {
 export class Cutting {
   private readonly outlines = new Group();
   private readonly hatches = new Map<string, Hatch>();
-  private cut: typeof state.cut.value = null;
+  private cut: state.Cut | null = null;
   /** Which way along the axis what is left lies. */
   private side: 1 | -1 = 1;
   private stale = false;
@@ -66,7 +66,7 @@ export class Cutting {
   }
 
   /** Cut at another place, or no more. */
-  set(cut: typeof state.cut.value): void {
+  set(cut: state.Cut | null): void {
     const looked = this.looked(cut);
     if (cut && cut.axis !== this.cut?.axis)
       this.side = looked ?? (cut.axis === 1 ? 1 : cut.axis === 2 ? -1 : 1);
@@ -105,7 +105,7 @@ export class Cutting {
   }
 
   /** The way one looks along the axis of a cut; null if rather across it. */
-  private looked(cut: typeof state.cut.value): 1 | -1 | null {
+  private looked(cut: state.Cut | null): 1 | -1 | null {
     if (!cut) return null;
     const way = this.sight.stage.camera.getWorldDirection(new Vector3()).getComponent(cut.axis);
     return Math.abs(way) < SIDEWAYS ? null : way > 0 ? 1 : -1;

@@ -43,7 +43,7 @@ export class Dimensioning {
 
   /** Points that dimensions reach: they should be in the picture. */
   reach(): Vector3[] {
-    const dimensions = state.dimensioned.value ? state.sections.value.dimensions : null;
+    const dimensions = state.dimensioned.value ? state.dimensions.value : null;
     return (dimensions ?? []).flatMap(lineOf);
   }
 
@@ -53,7 +53,7 @@ export class Dimensioning {
     const piece = part && this.sight.stage.pieces.get(part.ref);
     const own = part && piece?.group.visible ? this.ofPart(part, piece) : [];
     // Taken apart, the unit has no size.
-    const unit = state.apart.peek() > 0 ? [] : longestFirst(state.sections.peek().dimensions ?? []);
+    const unit = state.apart.peek() > 0 ? [] : longestFirst(state.dimensions.peek() ?? []);
     this.look(unit);
     return [...own, ...(this.seen ?? unit).flatMap((each, number) => this.ofUnit(each, number))];
   }

@@ -31,7 +31,7 @@ export function Dimensioned() {
   const model = state.model.value;
   // A part that is chosen has its own, and taken apart the unit has none.
   const own = state.selected.value || state.apart.value > 0;
-  if (!state.dimensioned.value || own || !model || !state.sections.value.dimensions) return null;
+  if (!state.dimensioned.value || own || !model || !state.dimensions.value) return null;
   const framed = model.parts.some((each) => each.layer === "frame");
   return (
     <div class="dimensioned">

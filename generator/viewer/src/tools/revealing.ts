@@ -1,11 +1,14 @@
 // Parts that light up are brought into sight, and the place of a finding is marked.
 import { Vector3 } from "three";
 
+import { isPointed } from "../choosing";
+import type { Vector } from "../document";
 import { directionOf } from "../stage/pose";
 import * as state from "../state";
 import type { Ink } from "./ink";
 import type { Label } from "./labels";
 import type { Sight } from "./sight";
+import type { Spot } from "./spots";
 import { weldedOf } from "./welding";
 
 /** Of a part so many points are looked for; parts count as seen if such a share is. */
@@ -26,14 +29,8 @@ const WAYS = [25, -20, 60].flatMap((rise) =>
 export class Revealing {
   constructor(private readonly sight: Sight) {}
 
-  /** What is lit has changed: another finding's mark goes, and the parts come into sight. */
-  lit(refs: readonly string[]): void {
-    if (state.pointed.peek()?.parts !== refs) state.pointed.value = null;
-    this.reveal(refs);
-  }
-
   /** Bring parts into sight: their layers are shown, and the eye goes where they are seen. */
-  private reveal(refs: readonly string[]): void {
+  reveal(refs: readonly string[]): void {
     const layers = new Set(state.hidden.peek());
     const aside = new Set(state.aside.peek());
     for (const part of state.model.peek()?.parts ?? []) {
@@ -48,15 +45,14 @@ export class Revealing {
 
   /** The mark of the finding that is pointed at, and its words. */
   labels(): Label[] {
-    const told = state.pointed.peek();
-    const known = told && state.sections.peek().findings?.includes(told);
-    if (!told || !known || told.at.length !== 3) return [];
-    const place = new Vector3(...(told.at as [number, number, number]));
+    const told = state.sections.peek().findings?.find(isPointed);
+    if (told?.at.length !== 3) return [];
+    const place = new Vector3(...(told.at as Vector));
     // It goes with the part it is of.
     const piece = this.sight.stage.pieces.get(told.parts[0] ?? "");
     const spot = this.sight.spot(piece ? place.applyMatrix4(piece.moved()) : place);
     if (!spot) return [];
-    const lines = (ink: Ink, words: { x: number; y: number }) => {
+    const lines = (ink: Ink, words: Spot) => {
       ink.line("leader", words, spot);
       ink.ring("leader", spot, RING);
     };

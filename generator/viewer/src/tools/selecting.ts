@@ -1,6 +1,7 @@
 // Parts chosen at the unit itself: by touch, by pointing, by key; doors and drawers that open so.
-import * as three from "three";
+import { Vector3 } from "three";
 
+import { choose, swing } from "../choosing";
 import type { Part } from "../document";
 import * as state from "../state";
 import type { Label } from "./labels";
@@ -11,7 +12,7 @@ import type { Spot } from "./spots";
 interface Held {
   ref: string;
   /** In the part frame. */
-  point: three.Vector3;
+  point: Vector3;
 }
 
 export class Selecting {
@@ -23,7 +24,7 @@ export class Selecting {
   /** A part is touched, or nothing is: the second touch on a door or drawer opens or shuts it. */
   touched(hit: Hit | null): void {
     this.pointed = null;
-    if (!hit) return clear();
+    if (!hit) return choose(null);
     if (hit.ref === state.selected.peek()) return swing(hit.ref);
     const piece = this.sight.stage.pieces.get(hit.ref)!;
     const point = hit.point.clone().applyMatrix4(piece.group.matrix.clone().invert());
@@ -69,33 +70,18 @@ export class Selecting {
   private spotOf(ref: string): Spot | null {
     const piece = this.sight.stage.pieces.get(ref);
     if (!piece?.group.visible) return null;
-    if (this.held?.ref !== ref) {
-      piece.mesh.geometry.computeBoundingBox();
-      const point = piece.mesh.geometry.boundingBox!.getCenter(new three.Vector3());
-      this.held = { ref, point };
-    }
+    if (this.held?.ref !== ref) this.held = { ref, point: piece.box.getCenter(new Vector3()) };
     return this.sight.spot(this.held.point.clone().applyMatrix4(piece.group.matrix));
   }
 }
 
-/** Nothing is chosen or lit. */
-export function clear(): void {
-  state.selected.value = null;
-  state.lit.value = [];
-}
-
-/** Open the door or drawer that a part is of, or shut it. */
-export function swing(ref: string | null): void {
-  const motion = state.model.peek()?.motions.find((each) => each.refs.includes(ref ?? ""));
-  if (!motion) return;
-  const open = new Set(state.open.peek());
-  if (!open.delete(motion.label)) open.add(motion.label);
-  state.open.value = open;
-}
-
 /** A part as one says it: its ref, name and size. */
 export function said(part: Part): string {
-  return `${part.ref}, ${part.name}, ${part.size} ${state.model.peek()?.unit ?? ""}`;
+  return `${part.ref}, ${part.name}, ${sized(part)}`;
+}
+
+function sized(part: Part): string {
+  return `${part.size} ${state.model.peek()?.unit ?? ""}`;
 }
 
 function partOf(ref: string | null): Part | null {
@@ -103,12 +89,5 @@ function partOf(ref: string | null): Part | null {
 }
 
 function labelOf(key: string, part: Part, spots: Spot[], stands: Label["stands"]): Label {
-  const unit = state.model.peek()?.unit ?? "";
-  return {
-    key,
-    kind: "part",
-    text: `${part.ref} ${part.name}\n${part.size} ${unit}`,
-    spots,
-    stands,
-  };
+  return { key, kind: "part", text: `${part.ref} ${part.name}\n${sized(part)}`, spots, stands };
 }

@@ -2,21 +2,18 @@
 // each frame which lines and words stand over the canvas.
 import { effect } from "@preact/signals";
 
-import { remember } from "../remember";
 import type { Stage } from "../stage/stage";
 import * as state from "../state";
 import { Cutting } from "./cutting";
 import { Dimensioning } from "./dimensioning";
 import { Ink } from "./ink";
-import { handleKeys } from "./keys";
+import { workByKeys } from "./keys";
 import { Labels } from "./labels";
 import { Measuring } from "./measuring";
 import { Revealing } from "./revealing";
 import { said, Selecting } from "./selecting";
 import { Sight } from "./sight";
 import { hearTouches } from "./touching";
-
-remember("measures", state.measures);
 
 /** Set the tools to work on a stage, their words in a layer over its canvas. */
 export function tools(stage: Stage, layer: HTMLElement): () => void {
@@ -41,7 +38,7 @@ export function tools(stage: Stage, layer: HTMLElement): () => void {
         tool.hovered(spot);
       },
     }),
-    handleKeys(stage.canvas, selecting, measuring, say),
+    workByKeys(stage.canvas, selecting, measuring, say),
     stage.onDraw(() => {
       cutting.frame();
       ink.begin();
@@ -55,7 +52,7 @@ export function tools(stage: Stage, layer: HTMLElement): () => void {
     }),
     effect(() => cutting.set(state.cut.value)),
     effect(() => stage.surround(dimensioning.reach())),
-    effect(() => revealing.lit(state.lit.value)),
+    effect(() => revealing.reveal(state.lit.value)),
     effect(() => {
       const part = state.model.value?.parts.find((each) => each.ref === state.selected.value);
       say(part ? said(part) : "");
@@ -71,8 +68,8 @@ export function tools(stage: Stage, layer: HTMLElement): () => void {
       else measuring.stop();
     }),
     effect(() => {
-      void [state.measures.value, state.dimensioned.value, state.pointed.value];
-      void state.sections.value.dimensions;
+      void [state.measures.value, state.pointed.value];
+      void [state.dimensioned.value, state.dimensions.value];
       stage.draw();
     }),
     remove,

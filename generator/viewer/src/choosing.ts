@@ -1,7 +1,8 @@
 // What a touch anywhere on the page does: choose a part, light parts up, open doors and drawers.
-import { effect } from "@preact/signals";
+import { batch, effect } from "@preact/signals";
 
-import * as state from "../state";
+import type { Motion, Told } from "./document";
+import * as state from "./state";
 
 /** Choose a part and read of it; whoever lists parts stays where he is with `here`. */
 export function choose(ref: string | null, here = false): void {
@@ -33,8 +34,25 @@ export function followChoice(): () => void {
 
 /** Light these parts up, or put them out where they are lit. */
 export function light(refs: readonly string[]): void {
-  state.pointed.value = null;
-  state.lit.value = isLit(refs) ? [] : refs;
+  batch(() => {
+    state.pointed.value = null;
+    state.lit.value = isLit(refs) ? [] : refs;
+  });
+}
+
+/** Light the parts of a finding up and mark its place, or let go of both. */
+export function point(finding: Told): void {
+  const pointed = isPointed(finding);
+  batch(() => {
+    state.pointed.value = pointed ? null : finding;
+    state.lit.value = pointed ? [] : finding.parts;
+  });
+}
+
+/** Whether a finding is the one that is pointed at; told anew, it is the same if it says the same. */
+export function isPointed({ rule, message, parts }: Told): boolean {
+  const pointed = state.pointed.value;
+  return pointed?.rule === rule && pointed.message === message && isLit(parts);
 }
 
 export function isLit(refs: readonly string[]): boolean {
@@ -47,6 +65,17 @@ export function turned<Each>(set: ReadonlySet<Each>, each: Each): ReadonlySet<Ea
   const other = new Set(set);
   if (!other.delete(each)) other.add(each);
   return other;
+}
+
+/** Open the door or drawer that a part is of, or shut it. */
+export function swing(ref: string | null): void {
+  const motion = motionOf(ref);
+  if (motion) state.open.value = turned(state.open.value, motion.label);
+}
+
+/** The door or drawer that a part is of. */
+export function motionOf(ref: string | null): Motion | null {
+  return state.model.value?.motions.find((each) => each.refs.includes(ref ?? "")) ?? null;
 }
 
 export function allOpen(open: boolean): void {
