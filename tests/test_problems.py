@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import ctypes
 from pathlib import Path
 
 import pytest
 
 import rodwright
 from rodwright.jobs.new import model_path
-from rodwright.problems import Problem, Problems, ProblemsError
+from rodwright.problems import Problem, Problems, ProblemsError, missing_library
 
 
 def test_problems_say_whether_any_was_noted_since_a_mark() -> None:
@@ -59,3 +60,31 @@ def test_a_mistake_in_what_is_used_by_its_name_is_told_once(tmp_path: Path) -> N
     told = [(each.line, each.column, each.message) for each in raised.value.problems]
     assert "no stock is called `oaken`" in {message for _, _, message in told}
     assert len(told) == len(set(told))
+
+
+def test_a_missing_library_of_the_system_is_told_with_its_package() -> None:
+    told = []
+    for name in ("libatomic.so.1", "libGL.so.1", "libunheardof.so.7"):
+        with pytest.raises(OSError, match=name) as found:
+            ctypes.CDLL(f"{name}.that-nobody-has")
+        # A package may stumble over what it couldn't load, and say only that.
+        said = str(found.value).replace(".that-nobody-has", "")
+        stumbled = NameError("name '_ext' is not defined")
+        stumbled.__context__ = ImportError(said)
+        problem = missing_library(stumbled)
+        assert problem == missing_library(ImportError(said))
+        assert problem is not None
+        told.append((problem.message.rsplit(" ", 1)[1], problem.remedy))
+    assert told == [
+        ("libatomic.so.1", "On Debian or Ubuntu: `apt-get install libatomic1`."),
+        ("libGL.so.1", "On Debian or Ubuntu: `apt-get install libgl1`."),
+        ("libunheardof.so.7", "Find out which of your system's packages has it, and install that."),
+    ]
+
+
+@pytest.mark.parametrize(
+    "error",
+    [NameError("libGL.so.1"), ImportError("No module named 'so'"), ImportError("x.so: bad")],
+)
+def test_what_has_another_cause_isnt_told_as_a_missing_library(error: Exception) -> None:
+    assert missing_library(error) is None

@@ -124,7 +124,7 @@ def main() -> None:
 
 def _run() -> int | str | None:
     """Run the command; returns its exit code."""
-    from rodwright.problems import ProblemsError, printable
+    from rodwright.problems import ProblemsError, missing_library, printable
 
     try:
         if "SOURCE_DATE_EPOCH" in os.environ:
@@ -143,11 +143,8 @@ def _run() -> int | str | None:
             return _lost(error)
         if os.environ.get("RODWRIGHT_DEBUG"):
             raise
-        if isinstance(error, ImportError) and ".so" in str(error):
-            _tell(
-                f"A system library is missing: {error}",
-                "  On Debian or Ubuntu: apt-get install libgl1 libegl1",
-            )
+        if missing := missing_library(error):
+            _tell(str(missing))
             return _WRONG_INPUT
         _tell(
             printable(f"Rodwright itself failed: {type(error).__name__}: {error}"),

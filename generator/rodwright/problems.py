@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 
@@ -9,6 +10,14 @@ from rodwright.lengths import LengthUnit, at_least, at_most, format_length
 
 KeyPath = tuple[str | int, ...]
 """The way to a value in a spec: keys and list positions from the top of the file."""
+_LIBRARIES = {
+    "libGL.so.1": "libgl1",
+    "libEGL.so.1": "libegl1",
+    "libatomic.so.1": "libatomic1",
+}
+"""Debian's and Ubuntu's packages by the file that is loaded (packages.debian.org, bookworm)."""
+_UNLOADED = re.compile(r"(\S+\.so[\w.]*): cannot open shared object file")
+"""As the loader of the GNU C library says it (elf/dl-load.c)."""
 
 
 def printable(text: str) -> str:
@@ -121,3 +130,23 @@ class Problems:
         """
         if self._found:
             raise self.error()
+
+
+def missing_library(error: BaseException) -> Problem | None:
+    """What to tell where a package couldn't be loaded for want of a library of the system; None
+    where ``error`` has another cause.
+
+    A package may stumble once more over what it couldn't load, so what came before counts too.
+    """
+    seen: BaseException | None = error
+    while seen is not None:
+        if isinstance(seen, ImportError) and (unloaded := _UNLOADED.search(str(seen))):
+            package = _LIBRARIES.get(unloaded[1])
+            return Problem(
+                f"a library of the system is missing: {unloaded[1]}",
+                f"On Debian or Ubuntu: `apt-get install {package}`."
+                if package
+                else "Find out which of your system's packages has it, and install that.",
+            )
+        seen = seen.__cause__ or seen.__context__
+    return None

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import importlib.util
+import sys
 from dataclasses import replace
+from pathlib import Path
 
 import numpy as np
 import pytest
@@ -131,3 +133,14 @@ def test_without_the_libraries_it_says_how_to_install_them(
         f"{missing}, which photographs are made with, isn't installed\n"
         f"  Install it: `pip install {missing}`."
     ]
+
+
+def test_without_a_library_of_the_system_it_says_which(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    said = "libatomic.so.1: cannot open shared object file: No such file or directory"
+    (tmp_path / "mitsuba.py").write_text(f"raise ImportError({said!r})", encoding="utf-8")
+    monkeypatch.syspath_prepend(tmp_path)
+    monkeypatch.delitem(sys.modules, "mitsuba", raising=False)
+    with pytest.raises(ProblemsError, match=r"missing: libatomic\.so\.1\n.*install libatomic1"):
+        tracing.refuse_without_mitsuba()

@@ -16,7 +16,7 @@ from numpy.typing import NDArray
 from rodwright.photo.describing import colour_of, direction_of, lamp_of, mesh_of, rgb, sensor_of
 from rodwright.photo.reflecting import described
 from rodwright.photo.scene import Body, Camera, Scene, Surface
-from rodwright.problems import Problem, ProblemsError
+from rodwright.problems import Problem, ProblemsError, missing_library
 
 Radiance = NDArray[np.float32]
 """Rows from the top, of pixels: red, green, blue; linear, primaries of sRGB."""
@@ -45,7 +45,7 @@ def refuse_without_mitsuba() -> None:
     """Refuse before the work what needs Mitsuba and Open Image Denoise where either is missing.
 
     Raises:
-        ProblemsError: one isn't installed.
+        ProblemsError: one isn't installed, or a library of the system that it loads.
     """
     missing = [each for each in ("mitsuba", "pyoidn") if find_spec(each) is None]
     if missing:
@@ -59,6 +59,13 @@ def refuse_without_mitsuba() -> None:
                 )
             ]
         )
+    try:
+        import mitsuba  # noqa: F401
+        import pyoidn  # noqa: F401
+    except Exception as error:
+        if problem := missing_library(error):
+            raise ProblemsError([problem]) from error
+        raise
 
 
 def trace(
@@ -74,7 +81,7 @@ def trace(
     ``progress`` is told the share that is done, after each pass.
 
     Raises:
-        ProblemsError: Mitsuba or Open Image Denoise isn't installed.
+        ProblemsError: Mitsuba or Open Image Denoise can't be loaded.
     """
     return Tracer().trace(scene, quality, seed=seed, progress=progress)
 
@@ -83,7 +90,7 @@ class Tracer:
     """Traces one scene after the other, and prepares surfaces that they share once.
 
     Raises:
-        ProblemsError: Mitsuba or Open Image Denoise isn't installed.
+        ProblemsError: Mitsuba or Open Image Denoise can't be loaded.
     """
 
     def __init__(self) -> None:
