@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from base64 import b64decode
 from collections.abc import Iterator
+from io import BytesIO
 
 import manifold3d
 import numpy as np
 import pytest
 import trimesh
+from PIL import Image
 from playwright.sync_api import Browser, Page
 
 import rodwright
@@ -125,6 +128,24 @@ def test_what_is_before_a_cut_cant_be_touched(page: Page, unit: Unit) -> None:
     chosen = page.locator(".heard").inner_text().partition(",")[0]
     assert chosen in {"BK1", "SH1", "SH2", "SH3", "SH4", "SH5"}
     page.locator("canvas").press("Escape")
+
+
+def test_what_is_chosen_is_outlined_thinly_where_it_is_cut_away(page: Page) -> None:
+    page.evaluate("stage.light([], 'SD1')")
+    whole = _thick(page)
+    _cut(page, 0, 400)
+    page.evaluate("stage.light([], 'SD1')")
+    cut = _thick(page)
+    page.evaluate("stage.light([], null)")
+    assert whole > 500
+    assert cut < whole / 10
+
+
+def _thick(page: Page) -> int:
+    """How many pixels are wholly of the colour of what is chosen, as amid thick lines."""
+    picture: str = page.evaluate("stage.picture()")
+    pixels = np.asarray(Image.open(BytesIO(b64decode(picture.partition(",")[2]))).convert("RGB"))
+    return int((np.abs(pixels.astype(int) - (0x0B, 0x3D, 0x91)).max(axis=2) < 8).sum())
 
 
 def test_a_cut_follows_parts_that_are_taken_apart(page: Page) -> None:

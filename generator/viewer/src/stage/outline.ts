@@ -1,5 +1,6 @@
-// Thick edges round the parts that are meant; where others cover them, thin and dashed.
-import { type Group } from "three";
+// Thick edges round the parts that are meant; where others cover them or they are cut away, thin and
+// dashed.
+import type { Plane } from "three";
 import { LineMaterial } from "three/addons/lines/LineMaterial.js";
 import { LineSegments2 } from "three/addons/lines/LineSegments2.js";
 import { LineSegmentsGeometry } from "three/addons/lines/LineSegmentsGeometry.js";
@@ -13,7 +14,11 @@ const COLOURS: Readonly<Record<Meant, number>> = {
   lit: 0x8a2500,
   changed: 0x2f5d1f,
 };
+/** Pixels. */
 const WIDE: Readonly<Record<Meant, number>> = { selected: 3, lit: 3, changed: 2.5 };
+const THIN = 1.2;
+const DASH = 6;
+const GAP = 4;
 
 export class Outlines {
   private readonly drawn = new Map<
@@ -22,15 +27,20 @@ export class Outlines {
   >();
   private readonly inks: Readonly<Record<Meant, [LineMaterial, LineMaterial]>>;
 
-  constructor() {
+  /** `clipping` holds the planes of a cut through all that is drawn. */
+  constructor(clipping: Plane[]) {
     const inks = (meant: Meant): [LineMaterial, LineMaterial] => [
-      new LineMaterial({ color: COLOURS[meant], linewidth: WIDE[meant] }),
       new LineMaterial({
         color: COLOURS[meant],
-        linewidth: 1.2,
+        linewidth: WIDE[meant],
+        clippingPlanes: clipping,
+      }),
+      new LineMaterial({
+        color: COLOURS[meant],
+        linewidth: THIN,
         dashed: true,
-        dashSize: 6,
-        gapSize: 4,
+        dashSize: DASH,
+        gapSize: GAP,
         depthTest: false,
         transparent: true,
         opacity: 0.75,
@@ -70,7 +80,7 @@ export class Outlines {
       each.raycast = () => {};
       each.renderOrder = 2 - order;
     });
-    (piece.group as Group).add(...lines);
+    piece.group.add(...lines);
     return lines;
   }
 }

@@ -35,7 +35,7 @@ export class Stage {
   readonly woods = new Woods();
   private readonly moving = new Moving(this.pieces);
   private readonly lamps = new Lamps(this.scene);
-  private readonly outlines = new Outlines();
+  private readonly outlines = new Outlines(this.clipping);
   private readonly pace: Pace;
   private moves: NonNullable<Sections["apart"]> = {};
   private motions: readonly Motion[] = [];
