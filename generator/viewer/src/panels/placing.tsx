@@ -1,8 +1,9 @@
 // Files that lie beside the page, by which a phone places the unit in a room.
 import * as state from "../state";
 
+/** A unit against a wall, in the page's ink. */
 const ROOM =
-  "data:image/svg+xml,%3Csvg xmlns='http://www.w3.org/2000/svg' width='44' height='44' viewBox='0 0 44 44' fill='none' stroke='%2326221c' stroke-width='3'%3E%3Cpath d='M4 40V4h36v36zM4 32h36M14 32V14h16v18M14 23h16'/%3E%3C/svg%3E";
+  "data:image/svg+xml,%3Csvg xmlns='http://www.w3.org/2000/svg' width='44' height='44' viewBox='0 0 44 44' fill='none' stroke='%23221e18' stroke-width='3'%3E%3Cpath d='M4 40V4h36v36zM4 32h36M14 32V14h16v18M14 23h16'/%3E%3C/svg%3E";
 
 export function Placing() {
   const beside = state.words.value?.beside ?? [];
@@ -10,6 +11,7 @@ export function Placing() {
   if (!location.protocol.startsWith("http")) return null;
   const [glb, usdz] = [".glb", ".usdz"].map((end) => beside.find((name) => name.endsWith(end)));
   const places = document.createElement("a").relList.supports("ar");
+  if (!(places ? usdz : glb)) return null;
   return (
     <p class="placing">
       {usdz && places && (

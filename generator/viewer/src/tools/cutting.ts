@@ -14,6 +14,7 @@ import {
   Vector3,
 } from "three";
 
+import { groundColour } from "../colours";
 import type { Part } from "../document";
 import type { Piece } from "../stage/piece";
 import * as state from "../state";
@@ -23,16 +24,17 @@ import { type Area, axesIn, sliced, triangulated } from "./slicing";
 
 /** One looks along an axis so little (a cosine) that the side that is cut away stays. */
 const SIDEWAYS = 0.05;
+/** Which side stays if one looks along a cut's axis neither way: the right, the back, what is below. */
+const BEYOND = [1, 1, -1] as const;
 /** mm: faces nearer than this are neighbours. */
 const TOUCH = 0.5;
-/** Slants and spacings of neighbours that are cut alike. */
+/** Slants and spacings by which neighbours that are cut alike are told apart. */
 const LOOKS = [
   { slant: 0, spread: 1 },
   { slant: 1, spread: 1 },
   { slant: 0, spread: 1.42 },
   { slant: 1, spread: 1.42 },
 ] as const;
-const OUTLINE = new LineBasicMaterial({ color: 0x1f1a15 });
 
 /** A cut face on its way to being drawn, in the plane's own coordinates. */
 interface Face {
@@ -55,6 +57,7 @@ interface Hatch {
 
 export class Cutting {
   private readonly outlines = new Group();
+  private readonly ink = new LineBasicMaterial({ color: groundColour("ink") });
   private readonly hatches = new Map<string, Hatch>();
   private cut: state.Cut | null = null;
   /** Which way along the axis what is left lies. */
@@ -68,8 +71,7 @@ export class Cutting {
   /** Cut at another place, or no more. */
   set(cut: state.Cut | null): void {
     const looked = this.looked(cut);
-    if (cut && cut.axis !== this.cut?.axis)
-      this.side = looked ?? (cut.axis === 1 ? 1 : cut.axis === 2 ? -1 : 1);
+    if (cut && cut.axis !== this.cut?.axis) this.side = looked ?? BEYOND[cut.axis];
     this.cut = cut;
     this.renew();
   }
@@ -102,6 +104,7 @@ export class Cutting {
     this.redo();
     this.sight.caps.removeFromParent();
     this.outlines.removeFromParent();
+    this.ink.dispose();
   }
 
   /** The way one looks along the axis of a cut; null if rather across it. */
@@ -161,7 +164,7 @@ export class Cutting {
     const ends = face.areas
       .flatMap(({ outline, holes }) => [outline, ...holes])
       .flatMap((loop) => loop.flatMap((point, at) => [loop.at(at - 1)!, point]));
-    this.outlines.add(new LineSegments(geometryOf(ends.map(face.toUnit)), OUTLINE));
+    this.outlines.add(new LineSegments(geometryOf(ends.map(face.toUnit)), this.ink));
   }
 
   private hatch({ kind, along }: Face, look: number): ShaderMaterial {

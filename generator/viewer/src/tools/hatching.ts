@@ -3,6 +3,8 @@
 // all else with crossed lines (common practice, no source).
 import { Color, DoubleSide, ShaderMaterial } from "three";
 
+import { groundColour } from "../colours";
+
 export type Kind = "sheet" | "end grain" | "along the grain" | "other";
 
 const NUMBERS: Record<Kind, number> = {
@@ -11,8 +13,7 @@ const NUMBERS: Record<Kind, number> = {
   "along the grain": 2,
   other: 3,
 };
-/** Pixels from line to line, or pair to pair, and the share of a pair's pitch that its lines are
- * apart. */
+/** Pixels from line to line, or from pair to pair. */
 const PITCH: Record<Kind, number> = {
   sheet: 8,
   "end grain": 5.5,
@@ -21,15 +22,15 @@ const PITCH: Record<Kind, number> = {
 };
 
 /**
- * A cut face's material.  `slant` turns the lines of neighbours the other way, `mm` is how large a
- * pixel is there: lines keep their distance on the screen, in steps, however near one is.
+ * A cut face's material; `slant` turns the lines of neighbours the other way.  Whoever shows it sets
+ * its `pitch` (mm) and the direction `along` the grain (radians from the plane's first axis).
  */
 export function hatching(kind: Kind, slant: 0 | 1): ShaderMaterial {
   return new ShaderMaterial({
     side: DoubleSide,
     uniforms: {
-      paper: { value: new Color(0xfffdf8) },
-      ink: { value: new Color(0x26221c) },
+      paper: { value: new Color(groundColour("sheet")) },
+      ink: { value: new Color(groundColour("ink")) },
       kind: { value: NUMBERS[kind] },
       slant: { value: slant ? -1 : 1 },
       pitch: { value: 10 },
@@ -40,7 +41,10 @@ export function hatching(kind: Kind, slant: 0 | 1): ShaderMaterial {
   });
 }
 
-/** The distance (mm) between lines where a pixel is so large: in steps of the square root of 2. */
+/**
+ * The distance (mm) between lines where a pixel is so many mm: lines keep their distance on the
+ * screen, in steps of the square root of 2, however near one is.
+ */
 export function pitchOf(kind: Kind, pixel: number): number {
   return 2 ** (Math.round(2 * Math.log2(PITCH[kind] * pixel)) / 2);
 }

@@ -6,6 +6,7 @@ import type { Vector } from "../document";
 import type { Stage } from "../stage/stage";
 import * as state from "../state";
 
+/** Lighter than any drawn edge. */
 const CHALK = 0x9a8f7e;
 
 /** Draw the room's lines on a stage as long as they aren't hidden. */
