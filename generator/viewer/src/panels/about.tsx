@@ -37,21 +37,28 @@ export function Photographs() {
   );
 }
 
-export function FactList({ facts }: { facts: readonly Fact[] }) {
+function FactList({ facts }: { facts: readonly Fact[] }) {
   if (facts.length === 0) return null;
   return (
     <dl class="facts">
-      {facts.map(({ word, lines }) => (
-        <>
-          <dt>{word}</dt>
-          {lines.map(([said, colour]) => (
-            <dd>
-              {colour && <span class="swatch" style={{ background: colour }} />}
-              {said}
-            </dd>
-          ))}
-        </>
+      {facts.map((fact) => (
+        <FactWords fact={fact} />
       ))}
     </dl>
+  );
+}
+
+/** A fact's word and its lines, those of colours with a swatch. */
+export function FactWords({ fact }: { fact: Fact }) {
+  return (
+    <>
+      <dt>{fact.word}</dt>
+      {fact.lines.map(([said, colour]) => (
+        <dd>
+          {colour && <span class="swatch" style={{ background: colour }} />}
+          {said}
+        </dd>
+      ))}
+    </>
   );
 }

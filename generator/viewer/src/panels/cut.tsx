@@ -3,7 +3,7 @@ import { useState } from "preact/hooks";
 
 import type { Model } from "../document";
 import * as state from "../state";
-import { formatLength, readLength } from "../tools/lengths";
+import { formatLength, INCH, readLength } from "../tools/lengths";
 
 const AXES: readonly [axis: state.Axis, label: string, from: string][] = [
   [0, "Width", "left"],
@@ -11,7 +11,7 @@ const AXES: readonly [axis: state.Axis, label: string, from: string][] = [
   [2, "Height", "bottom"],
 ];
 /** How far (mm) a cut goes at a time: 1 mm, or 1/16 in. */
-const STEP = { mm: 1, in: 25.4 / 16 };
+const STEP = { mm: 1, in: INCH / 16 };
 /** By so much (mm) a length may be less than its figure says. */
 const ROUNDED = 0.2;
 

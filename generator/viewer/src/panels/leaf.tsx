@@ -3,7 +3,7 @@ import type { ComponentChildren } from "preact";
 import { useRef } from "preact/hooks";
 
 /** Escape shuts it; `on` says that what is on the leaf is in force. */
-export function Pop(props: { label: string; on: boolean; children: ComponentChildren }) {
+export function Leaf(props: { label: string; on: boolean; children: ComponentChildren }) {
   const details = useRef<HTMLDetailsElement>(null);
   const shut = (event: KeyboardEvent) => {
     if (event.key !== "Escape" || !details.current!.open) return;

@@ -28,9 +28,9 @@ export function PartPanel() {
         <Said word="Edges" text={detail?.edges} />
         <Said word="Layer" text={LAYERS[part.layer]} />
       </dl>
-      <Doing part={part} />
+      <Actions part={part} />
       <OwnNudges part={part.ref} />
-      {detail && <Told detail={detail} />}
+      {detail && <Details detail={detail} />}
     </article>
   );
 }
@@ -45,7 +45,7 @@ function Said({ word, text }: { word: string; text: string | undefined }) {
   );
 }
 
-function Doing({ part }: { part: Part }) {
+function Actions({ part }: { part: Part }) {
   const model = state.model.value!;
   const motion = motionOf(part.ref);
   const alone = model.parts.every((each) => each === part || state.aside.value.has(each.ref));
@@ -79,7 +79,7 @@ function Doing({ part }: { part: Part }) {
   );
 }
 
-function Told({ detail }: { detail: Detail }) {
+function Details({ detail }: { detail: Detail }) {
   return (
     <>
       {detail.laid.length + detail.workings.length > 0 && (

@@ -2,7 +2,9 @@
 import { useRef } from "preact/hooks";
 import { useSignal } from "@preact/signals";
 
+/** How many times as large as the whole a picture is shown at most, and at each step. */
 const LARGEST = 12;
+const STEP = 1.5;
 
 export function Picture({ caption, address }: { caption: string; address: string }) {
   const dialog = useRef<HTMLDialogElement>(null);
@@ -23,10 +25,10 @@ export function Picture({ caption, address }: { caption: string; address: string
       <figcaption>{caption}</figcaption>
       <dialog ref={dialog} aria-label={caption}>
         <p class="buttons">
-          <button type="button" onClick={() => scale(1.5)}>
+          <button type="button" onClick={() => scale(STEP)}>
             Larger
           </button>
-          <button type="button" onClick={() => scale(1 / 1.5)}>
+          <button type="button" onClick={() => scale(1 / STEP)}>
             Smaller
           </button>
           <button type="button" onClick={() => dialog.current!.close()}>

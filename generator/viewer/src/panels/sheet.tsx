@@ -1,6 +1,6 @@
 // A tab of words, drawings and tables.
 import { isLit, light } from "../choosing";
-import type { Sections, Table } from "../document";
+import type { Table } from "../document";
 import * as state from "../state";
 import { Ageing } from "./ageing";
 import { Picture } from "./picture";
@@ -9,7 +9,7 @@ export function SheetPanel({ section }: { section: "lists" | "opening" | "streng
   const sheet = state.sections.value[section];
   return (
     <>
-      <Ageing section={section satisfies keyof Sections} />
+      <Ageing section={section} />
       {sheet?.words.map((each) => (
         <p>{each}</p>
       ))}

@@ -10,6 +10,11 @@ import { formatLength } from "../tools/lengths";
 import { room } from "../tools/room";
 import { tools } from "../tools/tools";
 
+const KEYS =
+  "The unit in space. Arrow keys turn it, with Shift they move it; plus and minus zoom; 0 shows the whole. " +
+  "N and P choose the next part and the one before; O opens or shuts a door or drawer; Escape lets go. " +
+  "While you measure, C aims at corners of the chosen part, and Enter takes one.";
+
 export function Space() {
   const canvas = useRef<HTMLCanvasElement>(null);
   const labels = useRef<HTMLDivElement>(null);
@@ -52,12 +57,7 @@ export function Space() {
   }
   return (
     <>
-      <canvas
-        ref={canvas}
-        tabIndex={0}
-        role="application"
-        aria-label="The unit in space. Arrow keys turn it, with shift they move it; plus and minus zoom; 0 shows the whole."
-      />
+      <canvas ref={canvas} tabIndex={0} role="application" aria-label={KEYS} />
       <div class="labels" ref={labels} />
       {!drawn && <Coming />}
     </>

@@ -6,7 +6,7 @@ import * as state from "../state";
 import type { ViewName } from "../state";
 import { Cut } from "./cut";
 import { Layers } from "./layers";
-import { Pop } from "./pop";
+import { Leaf } from "./leaf";
 import { VIEWS } from "./words";
 
 export function Views() {
@@ -31,9 +31,9 @@ export function Toolbar() {
         Apart
         <input
           type="range"
-          min="0"
-          max="1"
-          step="0.01"
+          min={0}
+          max={1}
+          step={0.01}
           value={state.apart.value}
           onInput={(event) => (state.apart.value = event.currentTarget.valueAsNumber)}
         />
@@ -48,12 +48,12 @@ export function Toolbar() {
           </button>
         </>
       )}
-      <Pop label={off > 0 ? `Layers, ${off} off` : "Layers"} on={off > 0}>
+      <Leaf label={off > 0 ? `Layers, ${off} off` : "Layers"} on={off > 0}>
         <Layers />
-      </Pop>
-      <Pop label="Cut" on={state.cut.value !== null}>
+      </Leaf>
+      <Leaf label="Cut" on={state.cut.value !== null}>
         <Cut />
-      </Pop>
+      </Leaf>
       <Switch label="Measure" on={state.measuring} />
       <Switch label="Dimensions" on={state.dimensioned} />
     </div>

@@ -1,5 +1,6 @@
 // What goes on paper instead of the page: it lies ready, so that its pictures are read by then.
 import type { Fact } from "../document";
+import { FactWords } from "../panels/about";
 import * as state from "../state";
 
 /** Where the picture of the unit is put when it is printed. */
@@ -28,15 +29,9 @@ export function Printed() {
 function Facts({ facts }: { facts: Fact[] }) {
   return (
     <dl>
-      {facts.map(({ word, lines }) => (
+      {facts.map((fact) => (
         <div>
-          <dt>{word}</dt>
-          {lines.map(([said, colour]) => (
-            <dd>
-              {colour && <span class="swatch" style={{ background: colour }} />}
-              {said}
-            </dd>
-          ))}
+          <FactWords fact={fact} />
         </div>
       ))}
     </dl>

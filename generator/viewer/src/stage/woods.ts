@@ -11,7 +11,7 @@ import {
   Vector4,
 } from "three";
 
-import type { Part, Side, Surface, Texture as Told } from "../document";
+import type { Part, Side, Surface, Texture as Pictures } from "../document";
 import type { Paint } from "./looks";
 
 const SIDES: readonly Side[] = ["-x", "+x", "-y", "+y"];
@@ -27,11 +27,12 @@ class Wood {
   readonly there = { value: 0 };
   private asked = "";
 
-  async show(told: Told): Promise<void> {
+  async show(told: Pictures): Promise<void> {
     if (this.asked === told.face) return;
     this.asked = told.face;
     const pictures = await Promise.all([told.face, told.edge, told.end].map(picture));
     if (this.asked !== told.face) return;
+    this.letGo();
     [this.face.value, this.edge.value, this.end.value] = pictures as [Texture, Texture, Texture];
     this.size.value.set(...told.size);
     this.there.value = 1;
@@ -40,6 +41,10 @@ class Wood {
   dispose(): void {
     this.asked = "";
     this.there.value = 0;
+    this.letGo();
+  }
+
+  private letGo(): void {
     for (const each of [this.face, this.edge, this.end]) {
       if (each.value !== NO_PICTURE) each.value.dispose();
       each.value = NO_PICTURE;
@@ -51,7 +56,7 @@ export class Woods {
   private readonly woods = new Map<string, Wood>();
 
   /** Show these pictures, by the names of their surfaces, on all that has them. */
-  async show(textures: Readonly<Record<string, Told>>): Promise<void> {
+  async show(textures: Readonly<Record<string, Pictures>>): Promise<void> {
     const told = Object.entries(textures).filter(([name]) => this.woods.has(name));
     await Promise.all(told.map(([name, each]) => this.of(name).show(each)));
   }

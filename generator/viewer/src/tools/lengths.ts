@@ -2,8 +2,9 @@
 
 export type Unit = "mm" | "in";
 
-/** mm: the inch is exactly 25.4 mm; inches are shown to 1/64 of one. */
-const INCH = 25.4;
+/** mm: the inch is exactly 25.4 mm. */
+export const INCH = 25.4;
+/** Inches are shown to so many parts of one. */
 const INCH_PARTS = 64;
 /** Lengths (mm) that differ by no more are equal. */
 const NOISE = 1e-6;
@@ -39,8 +40,8 @@ export function readLength(text: string, unit: Unit): number | null {
     ? Number(plain.replace(",", "."))
     : Number(whole ?? 0) + Number(over) / Number(under);
   if (!Number.isFinite(amount)) return null;
-  const said = own ? own.toLowerCase() !== "mm" : unit === "in";
-  return said ? amount * INCH : amount;
+  const inInches = own ? own.toLowerCase() !== "mm" : unit === "in";
+  return inInches ? amount * INCH : amount;
 }
 
 /** A length measured in the picture, 0 or more: what is a half but for packing goes up, too. */

@@ -2,26 +2,26 @@
 import * as state from "../state";
 
 export function Measured() {
-  if (!state.measuring.value && !state.measured.value.length) return null;
+  const measured = state.measured.value;
+  if (measured.length === 0)
+    return state.measuring.value ? (
+      <div class="measured">
+        <p role="status">Touch two points: corners, edges or faces.</p>
+      </div>
+    ) : null;
   return (
     <div class="measured">
-      {state.measured.value.length ? (
-        <ul role="status">
-          {state.measured.value.map(({ from, to, mm, distance, along }) => (
-            <li>
-              <data value={mm.toFixed(4)}>{distance}</data> from {from} to {to}: width {along.width}
-              , depth {along.depth}, height {along.height}
-            </li>
-          ))}
-        </ul>
-      ) : (
-        <p role="status">Touch two points: corners, edges or faces.</p>
-      )}
-      {state.measured.value.length > 0 && (
-        <button type="button" onClick={() => (state.measures.value = [])}>
-          Clear
-        </button>
-      )}
+      <ul role="status">
+        {measured.map(({ from, to, mm, distance, along }) => (
+          <li>
+            <data value={mm.toFixed(4)}>{distance}</data> from {from} to {to}: width {along.width},
+            depth {along.depth}, height {along.height}
+          </li>
+        ))}
+      </ul>
+      <button type="button" onClick={() => (state.measures.value = [])}>
+        Clear
+      </button>
     </div>
   );
 }
