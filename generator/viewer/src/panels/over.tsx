@@ -1,7 +1,7 @@
 // What lies over the picture: messages, and what isn't as it seems.
 import type { Trouble } from "../document";
 import * as state from "../state";
-import { Measured } from "../tools/measured";
+import { Measured } from "./measured";
 import { Sign } from "./sign";
 
 export function Over() {

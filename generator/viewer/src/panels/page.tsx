@@ -3,8 +3,8 @@ import { useEffect } from "preact/hooks";
 
 import { followChoice } from "../choosing";
 import * as state from "../state";
-import { Dimensioned } from "../tools/measured";
 import { Header } from "./header";
+import { Dimensioned } from "./measured";
 import { Over } from "./over";
 import { Side } from "./side";
 import { Space } from "./space";
