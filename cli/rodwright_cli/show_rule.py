@@ -17,16 +17,9 @@ def whole(rule: Rule, meaning: Meaning) -> None:
     """One rule: what it means, whom it can hurt, where its figures come from, what to do."""
     console = PlainConsole()
     console.print(f"[bold]{rule}[/bold]  {escape(meaning.title)}\n")
-    paragraphs = {
-        "": meaning.meaning,
-        "What to do": meaning.remedy,
-        "Danger": meaning.danger,
-        "Source": meaning.source,
-    }
-    for heading, text in paragraphs.items():
-        if text:
-            said = f"[bold]{heading}[/bold]: {escape(text)}" if heading else escape(text)
-            console.print(Padding(said, (0, 0, 0, 2)))
+    for heading, text in meaning.paragraphs:
+        said = f"[bold]{heading}[/bold]: {escape(text)}" if heading else escape(text)
+        console.print(Padding(said, (0, 0, 0, 2)))
 
 
 def listed(rules: Mapping[Rule, Meaning]) -> None:

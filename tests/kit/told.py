@@ -10,7 +10,9 @@ from rodwright.page import document as page
 
 def finding(severity: str, *parts: str) -> dict[str, Any]:
     """A finding that says how grave it is and no more."""
-    return asdict(page.Told(severity, f"{severity}-rule", f"a {severity}", "Mend it.", parts, ""))
+    meaning = (("", f"What a {severity} means."), ("Source", "A handbook."))
+    rule, message = f"{severity}-rule", f"a {severity}"
+    return asdict(page.Told(severity, rule, message, "Mend it.", parts, "", meaning=meaning))
 
 
 def sheet(model: page.Model) -> dict[str, Any]:

@@ -57,6 +57,27 @@ def test_of_findings_about_one_part_each_is_pointed_at_by_itself(
     assert note.get_attribute("aria-pressed") == "true"
 
 
+def test_a_findings_rule_is_explained_to_who_asks(server: Server) -> None:
+    server.sections(findings=[finding("warning")])
+    server.page.get_by_role("tab", name="Findings").click()
+    meaning = server.page.get_by_text("What a warning means")
+    assert not meaning.is_visible()
+    server.page.locator("summary", has_text="Rule: warning-rule").click()
+    assert meaning.is_visible()
+    assert server.page.get_by_text("Source: A handbook.").is_visible()
+
+
+def test_the_part_of_a_door_says_how_it_opens(server: Server, dresser: page.Model) -> None:
+    server.page.get_by_role("tab", name="Parts").click()
+    said = server.page.get_by_text("A second touch on it")
+    for ref, there in ((dresser.motions[0].refs[0], True), (dresser.parts[0].ref, False)):
+        server.page.get_by_role("tab", name="Parts").click()
+        server.page.locator(f"#part-{ref}").dblclick()
+        server.page.get_by_role("heading", name=ref).wait_for()
+        assert said.is_visible() is there
+        assert server.page.get_by_role("button", name="Open it").is_visible() is there
+
+
 def test_old_findings_are_never_shown_as_the_new_files(server: Server, dresser: page.Model) -> None:
     panel = server.page.get_by_role("tabpanel")
     panel.get_by_text("Being worked out.").wait_for()

@@ -166,7 +166,8 @@ class Detail:
 
 @dataclass(frozen=True, slots=True)
 class Told:
-    """A finding, as the maker reads it."""
+    """A finding, as the maker reads it; ``meaning`` are heading and text of the paragraphs that
+    explain its rule to who asks."""
 
     severity: str
     rule: str
@@ -175,6 +176,7 @@ class Told:
     parts: tuple[str, ...]
     source: str
     at: tuple[float, ...] = ()
+    meaning: tuple[tuple[str, str], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -95,6 +95,7 @@ export interface Told {
   parts: string[];
   source: string;
   at: number[];
+  meaning: [heading: string, text: string][];
 }
 export interface Table {
   title: string;

@@ -21,3 +21,14 @@ class Meaning:
     source: str
     remedy: str
     danger: str = ""
+
+    @property
+    def paragraphs(self) -> tuple[tuple[str, str], ...]:
+        """Heading (none for the first) and text of all there is to say below the title."""
+        told = (
+            ("", self.meaning),
+            ("What to do", self.remedy),
+            ("Danger", self.danger),
+            ("Source", self.source),
+        )
+        return tuple((heading, text) for heading, text in told if text)

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from rodwright.checks.findings import Finding, Severity
+from rodwright.checks.meanings import MEANINGS
+from rodwright.checks.rules import Rule
 from rodwright.page import document as page
 
 
@@ -20,6 +22,12 @@ def findings_told(findings: Sequence[Finding]) -> tuple[page.Told, ...]:
             each.parts,
             each.source,
             () if each.place is None else tuple(round(at, 3) + 0.0 for at in each.place),
+            _meaning(each.rule),
         )
         for each in sorted(findings, key=lambda each: order.index(each.severity))
     )
+
+
+def _meaning(rule: Rule) -> tuple[tuple[str, str], ...]:
+    meaning = MEANINGS[rule]
+    return (("", f"{meaning.title}."), *meaning.paragraphs)

@@ -53,14 +53,24 @@ function Finding({ finding }: { finding: Told }) {
         <p class="said">{said}</p>
       )}
       {finding.remedy && <p>{finding.remedy}</p>}
-      <p class="small chips">
-        {parts.map((ref) => (
-          <button type="button" class="ref" onClick={() => choose(ref)}>
-            {ref}
-          </button>
+      {parts.length > 0 && (
+        <p class="small chips">
+          {parts.map((ref) => (
+            <button type="button" class="ref" onClick={() => choose(ref)}>
+              {ref}
+            </button>
+          ))}
+        </p>
+      )}
+      <details class="meaning small">
+        <summary>Rule: {finding.rule}</summary>
+        {finding.meaning.map(([heading, text]) => (
+          <p>
+            {heading && <strong>{heading}: </strong>}
+            {text}
+          </p>
         ))}
-        <span>Rule: {finding.rule}</span>
-      </p>
+      </details>
     </li>
   );
 }

@@ -52,30 +52,37 @@ function Actions({ part }: { part: Part }) {
   const away = state.aside.value.has(part.ref);
   const others = model.parts.map((each) => each.ref).filter((each) => each !== part.ref);
   return (
-    <p class="buttons">
-      {motion && (
-        <button type="button" onClick={() => swing(part.ref)}>
-          {state.open.value.has(motion.label) ? "Close" : "Open"} it
+    <>
+      <p class="buttons">
+        {motion && (
+          <button type="button" onClick={() => swing(part.ref)}>
+            {state.open.value.has(motion.label) ? "Close" : "Open"} it
+          </button>
+        )}
+        <button
+          type="button"
+          aria-pressed={away}
+          onClick={() => (state.aside.value = turned(state.aside.value, part.ref))}
+        >
+          Hide this part
         </button>
+        <button
+          type="button"
+          aria-pressed={alone}
+          onClick={() => (state.aside.value = new Set(alone ? [] : others))}
+        >
+          Show only this
+        </button>
+        <button type="button" onClick={() => choose(null)}>
+          Choose none
+        </button>
+      </p>
+      {motion && (
+        <p class="small">
+          A second touch on it in the picture, or a double click, opens and closes it too.
+        </p>
       )}
-      <button
-        type="button"
-        aria-pressed={away}
-        onClick={() => (state.aside.value = turned(state.aside.value, part.ref))}
-      >
-        Hide this part
-      </button>
-      <button
-        type="button"
-        aria-pressed={alone}
-        onClick={() => (state.aside.value = new Set(alone ? [] : others))}
-      >
-        Show only this
-      </button>
-      <button type="button" onClick={() => choose(null)}>
-        Choose none
-      </button>
-    </p>
+    </>
   );
 }
 

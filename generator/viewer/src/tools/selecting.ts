@@ -1,7 +1,7 @@
 // Parts chosen at the unit itself: by touch, by pointing, by key; doors and drawers that open so.
 import { Vector3 } from "three";
 
-import { choose, swing } from "../choosing";
+import { choose, motionOf, swing } from "../choosing";
 import type { Part } from "../document";
 import * as state from "../state";
 import type { Label } from "./labels";
@@ -18,14 +18,20 @@ interface Held {
 export class Selecting {
   private held: Held | null = null;
   private pointed: { ref: string; spot: Spot } | null = null;
+  private swung = false;
 
   constructor(private readonly sight: Sight) {}
 
-  /** A part is touched, or nothing is: the second touch on a door or drawer opens or shuts it. */
-  touched(hit: Hit | null): void {
+  /**
+   * A part is touched, or nothing is: the second touch on a door or drawer opens or shuts it, and
+   * what of a double click comes after that (`again`) doesn't undo it, nor meets what stood behind.
+   */
+  touched(hit: Hit | null, again: boolean): void {
     this.pointed = null;
+    if (again && this.swung) return;
+    this.swung = hit !== null && hit.ref === state.selected.peek() && motionOf(hit.ref) !== null;
     if (!hit) return choose(null);
-    if (hit.ref === state.selected.peek()) return swing(hit.ref);
+    if (this.swung) return swing(hit.ref);
     const piece = this.sight.stage.pieces.get(hit.ref)!;
     const point = hit.point.clone().applyMatrix4(piece.group.matrix.clone().invert());
     this.held = { ref: hit.ref, point };

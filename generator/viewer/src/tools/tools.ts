@@ -29,9 +29,9 @@ export function tools(stage: Stage, layer: HTMLElement): () => void {
 
   const stops = [
     hearTouches(stage.canvas, {
-      touched(spot, by) {
+      touched(spot, by, again) {
         if (state.measuring.peek()) measuring.touched(spot, by);
-        else selecting.touched(sight.hit(spot));
+        else selecting.touched(sight.hit(spot), again);
       },
       hovered(spot) {
         const tool = state.measuring.peek() ? measuring : selecting;

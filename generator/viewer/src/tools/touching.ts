@@ -5,9 +5,12 @@ export type By = "mouse" | "touch";
 
 /** Pixels a pointer may stray in a touch: a finger rolls more than a mouse. */
 const STRAY = { mouse: 4, touch: 10 };
+/** Milliseconds and pixels within which two touches are a double click: common practice, no source. */
+const TWICE = { within: 500, stray: 20 };
 
 export interface Heard {
-  touched(spot: Spot, by: By): void;
+  /** `again`: it is the second of a double click, or one of more in a row. */
+  touched(spot: Spot, by: By, again: boolean): void;
   /** The pointer moves over the canvas with nothing pressed, or has left it. */
   hovered(spot: Spot | null): void;
 }
@@ -16,6 +19,7 @@ export interface Heard {
 export function hearTouches(canvas: HTMLCanvasElement, heard: Heard): () => void {
   const down = new Set<number>();
   let start: (Spot & { by: By }) | null = null;
+  let last: (Spot & { at: number }) | null = null;
 
   const listen = {
     pointerdown(event: PointerEvent) {
@@ -34,7 +38,11 @@ export function hearTouches(canvas: HTMLCanvasElement, heard: Heard): () => void
       down.delete(event.pointerId);
       const touched = start;
       start = null;
-      if (touched) heard.touched(touched, touched.by);
+      if (!touched) return;
+      const now = { ...touched, at: event.timeStamp };
+      const again = last !== null && isTwice(last, now);
+      last = now;
+      heard.touched(touched, touched.by, again);
     },
     pointercancel(event: PointerEvent) {
       down.delete(event.pointerId);
@@ -54,6 +62,11 @@ export function hearTouches(canvas: HTMLCanvasElement, heard: Heard): () => void
     const { left, top } = canvas.getBoundingClientRect();
     return { x: event.clientX - left, y: event.clientY - top };
   }
+}
+
+function isTwice(one: Spot & { at: number }, other: Spot & { at: number }): boolean {
+  const stray = Math.hypot(other.x - one.x, other.y - one.y);
+  return other.at - one.at < TWICE.within && stray < TWICE.stray;
 }
 
 function byOf(event: PointerEvent): By {
