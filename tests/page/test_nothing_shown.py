@@ -34,7 +34,7 @@ def _drawn(server: Server, model: page.Model, version: int = 1) -> Page:
 def _middle_is_of_the_unit(shown: Page) -> Any:
     """What is touched in the middle of the picture, as soon as the eye rests."""
     until(shown, "stage.resting")
-    return shown.evaluate("stage.at(stage.canvas.clientWidth / 2, stage.canvas.clientHeight / 2)")
+    return shown.evaluate("sight.hit({ x: sight.width / 2, y: sight.height / 2 })?.ref")
 
 
 def test_where_nothing_is_seen_the_eye_keeps_its_place(server: Server, dresser: page.Model) -> None:

@@ -37,7 +37,9 @@ def test_it_shows_the_units_parts(page: Page) -> None:
 
 
 def test_a_touch_names_a_part(page: Page) -> None:
-    until(page, "window.stage && stage.pieces.size > 0")
+    until(page, "window.stage && stage.pieces.size > 0 && stage.resting")
     box = page.locator("canvas").bounding_box()
     assert box is not None
-    assert page.evaluate("([x, y]) => stage.at(x, y)", [box["width"] / 2, box["height"] / 2])
+    assert page.evaluate(
+        "([x, y]) => sight.hit({ x, y })?.ref", [box["width"] / 2, box["height"] / 2]
+    )

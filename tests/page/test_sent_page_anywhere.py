@@ -102,7 +102,7 @@ def test_on_a_phone_a_touch_names_a_part(browser: Browser, sent: Path) -> None:
         box = page.locator("canvas").first.bounding_box()
         assert box is not None
         middle = box["width"] / 2, box["height"] / 2
-        ref = page.evaluate("([x, y]) => stage.at(x, y)", list(middle))
+        ref = page.evaluate("([x, y]) => sight.hit({ x, y })?.ref", list(middle))
         page.touchscreen.tap(box["x"] + middle[0], box["y"] + middle[1])
         until(page, f"document.querySelector('[role=status]')?.textContent.includes('{ref}')")
 

@@ -202,7 +202,7 @@ def test_layers_hide(page: Page, unit: Unit) -> None:
 def test_what_is_hidden_is_not_touched(page: Page) -> None:
     page.evaluate("stage.view('front')")
     _rest(page)
-    middle = "stage.at(stage.canvas.clientWidth / 2 - 40, stage.canvas.clientHeight / 2)"
+    middle = "sight.hit({ x: sight.width / 2 - 40, y: sight.height / 2 })?.ref"
     before = page.evaluate(middle)
     page.evaluate("ref => stage.hide(new Set(), new Set([ref]))", before)
     assert before

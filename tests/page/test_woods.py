@@ -44,7 +44,7 @@ def side(page: Page) -> NDArray[np.float64]:
     assert box is not None
     shown = Image.open(io.BytesIO(page.locator("canvas").screenshot())).convert("RGB")
     x, y = shown.width // 2, shown.height // 2
-    assert page.evaluate("([x, y]) => stage.at(x, y)", [x, y]) == "SD1"
+    assert page.evaluate("([x, y]) => sight.hit({ x, y })?.ref", [x, y]) == "SD1"
     return np.asarray(shown.crop((x - 40, y - 100, x + 40, y + 100))) / 255
 
 

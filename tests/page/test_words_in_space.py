@@ -181,7 +181,7 @@ def _part_at(page: Page, point: tuple[float, float]) -> str | None:
     """The part that is seen at a point of the window."""
     ref: str | None = page.evaluate(
         "([x, y]) => { const box = stage.canvas.getBoundingClientRect();"
-        " return stage.at(x - box.left, y - box.top); }",
+        " return sight.hit({ x: x - box.left, y: y - box.top })?.ref; }",
         list(point),
     )
     return ref

@@ -8,6 +8,7 @@ import { Stage } from "../stage/stage";
 import * as state from "../state";
 import { formatLength } from "../tools/lengths";
 import { room } from "../tools/room";
+import { Sight } from "../tools/sight";
 import { tools } from "../tools/tools";
 
 const KEYS =
@@ -26,8 +27,9 @@ export function Space() {
       setBlind(true);
       return undefined;
     }
-    // Tests ask where things are, and for the words of lengths.
-    Object.assign(window, { stage, formatLength });
+    const sight = new Sight(stage);
+    // Tests ask where things are and what is seen there, and for the words of lengths.
+    Object.assign(window, { stage, sight, formatLength });
     const layer = labels.current!;
     const unseen = stage.onDraw(() => {
       if (!stage.pieces.size) return;
@@ -39,7 +41,7 @@ export function Space() {
       turnByKeys(stage),
       ...following(stage),
       room(stage),
-      tools(stage, layer),
+      tools(sight, layer),
       printing(stage, layer),
     ];
     return () => stops.forEach((stop) => stop());

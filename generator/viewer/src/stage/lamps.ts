@@ -16,10 +16,23 @@ import type { Piece } from "./piece";
 
 /** From where the sun shines: over the left shoulder of who stands in front. */
 const SUN = new Vector3(-0.55, -1.2, 1).normalize();
+/** How far off the sun stands, in radii of the ball round all that it lights. */
+const SUN_OFF = 2;
+/** What of its way casts shadows, in the same: from before the ball to the floor well behind it. */
+const SUN_SEES = { from: 0.9, to: 5 };
+/** Sides of the floor and of the contact shadow on it, in radii of that ball. */
+const FLOOR = 8;
+const CONTACT = 4;
+/** mm below what stands lowest: so that neither fights with it, nor they with each other. */
+const FLOOR_BELOW = 0.5;
+const CONTACT_BELOW = 0.3;
 /** Side of the contact shadow's picture, pixels. */
 const SOFT = 192;
 /** What is higher (mm) leaves no dark there. */
 const NEAR_FLOOR = 160;
+/** mm: how soft the dark is right on the floor, and how high a thing leaves half as much of it. */
+const SOFTNESS = 30;
+const FADES = 25;
 
 export class Lamps {
   private readonly sun = new DirectionalLight(0xffffff, 1.8);
@@ -57,25 +70,26 @@ export class Lamps {
     if (!points.length) return;
     const { center, radius } = new Sphere().setFromPoints([...points]);
     this.sun.target.position.copy(center);
-    this.sun.position.copy(center).addScaledVector(SUN, 2 * radius);
+    this.sun.position.copy(center).addScaledVector(SUN, SUN_OFF * radius);
     const { camera } = this.sun.shadow;
     camera.left = camera.bottom = -radius;
     camera.right = camera.top = radius;
-    camera.near = radius * 0.9;
-    camera.far = radius * 5;
+    camera.near = SUN_SEES.from * radius;
+    camera.far = SUN_SEES.to * radius;
     camera.updateProjectionMatrix();
     this.stale = true;
     const ground = Math.min(...points.map((each) => each.z));
-    this.floor.position.set(center.x, center.y, ground - 0.5);
-    this.floor.scale.setScalar(8 * radius);
-    this.contact.position.set(center.x, center.y, ground - 0.3);
-    this.contact.scale.setScalar(4 * radius);
-    this.touch(pieces, center, 4 * radius, ground);
+    this.floor.position.set(center.x, center.y, ground - FLOOR_BELOW);
+    this.floor.scale.setScalar(FLOOR * radius);
+    this.contact.position.set(center.x, center.y, ground - CONTACT_BELOW);
+    this.contact.scale.setScalar(CONTACT * radius);
+    this.darken(pieces, center, CONTACT * radius, ground);
   }
 
   /**
-   * Before a frame: have the sun's shadow drawn anew if what casts it has changed, unless that is for later.  Of a
-   * unit that is cut none falls on the floor: a section is seen near, and its shadow would fill the picture.
+   * Before a frame: have the sun's shadow drawn anew if what casts it has changed, unless that is for
+   * later.  Of a unit that is cut none falls on the floor: a section is seen near, and its shadow would
+   * fill the picture.
    */
   shade(now: boolean, cut: boolean): void {
     this.floor.visible = !cut;
@@ -85,21 +99,22 @@ export class Lamps {
   }
 
   /** The dark below what stands on or near the floor. */
-  private touch(pieces: Iterable<Piece>, middle: Vector3, side: number, ground: number): void {
+  private darken(pieces: Iterable<Piece>, middle: Vector3, side: number, ground: number): void {
     const paper = this.soft.getContext("2d")!;
     paper.clearRect(0, 0, SOFT, SOFT);
     const scale = SOFT / side;
     // Only the shadow is drawn: what casts it lies beside the picture.
-    paper.shadowOffsetX = 4 * SOFT;
+    const beside = 4 * SOFT;
+    paper.shadowOffsetX = beside;
     for (const piece of pieces) {
       if (!piece.group.visible) continue;
       const { min, max } = piece.box.clone().applyMatrix4(piece.group.matrix);
       const off = min.z - ground;
       if (off > NEAR_FLOOR) continue;
-      paper.shadowBlur = (30 + off) * scale * 2;
-      paper.shadowColor = `rgba(40, 32, 24, ${0.5 / (1 + off / 25)})`;
+      paper.shadowBlur = 2 * (SOFTNESS + off) * scale;
+      paper.shadowColor = `rgba(40, 32, 24, ${0.5 / (1 + off / FADES)})`;
       paper.fillRect(
-        (min.x - middle.x) * scale + SOFT / 2 - 4 * SOFT,
+        (min.x - middle.x) * scale + SOFT / 2 - beside,
         SOFT / 2 - (max.y - middle.y) * scale,
         (max.x - min.x) * scale,
         (max.y - min.y) * scale,

@@ -1,5 +1,5 @@
 // The unit in space.  The scene is in the unit frame, in mm, with z up.
-import { Color, type Plane, Raycaster, Scene, Vector2, Vector3, WebGLRenderer } from "three";
+import { Color, type Plane, Scene, Vector3, WebGLRenderer } from "three";
 
 import type { Fitting, Layer, Model, Motion, Sections, Texture } from "../document";
 import type { ViewName } from "../state";
@@ -149,20 +149,6 @@ export class Stage {
   /** Look from one of the standard views. */
   view(name: ViewName): void {
     this.eye.view(name);
-  }
-
-  /** The ref of the part at a point of the canvas (pixels from its top left). */
-  at(x: number, y: number): string | null {
-    const { width, height } = this.canvas.getBoundingClientRect();
-    const ray = new Raycaster();
-    this.scene.updateMatrixWorld();
-    ray.setFromCamera(new Vector2((x / width) * 2 - 1, 1 - (y / height) * 2), this.camera);
-    const seen = [...this.pieces.values()].filter((piece) => piece.group.visible);
-    const [hit] = ray.intersectObjects(
-      seen.map((piece) => piece.mesh),
-      false,
-    );
-    return (hit?.object.userData["ref"] as string | undefined) ?? null;
   }
 
   /** Draw a frame as soon as may be; asked often, drawn once. */

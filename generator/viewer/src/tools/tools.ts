@@ -2,7 +2,6 @@
 // each frame which lines and words stand over the canvas.
 import { effect } from "@preact/signals";
 
-import type { Stage } from "../stage/stage";
 import * as state from "../state";
 import { Cutting } from "./cutting";
 import { Dimensioning } from "./dimensioning";
@@ -12,12 +11,12 @@ import { Labels } from "./labels";
 import { Measuring } from "./measuring";
 import { Revealing } from "./revealing";
 import { said, Selecting } from "./selecting";
-import { Sight } from "./sight";
+import type { Sight } from "./sight";
 import { hearTouches } from "./touching";
 
-/** Set the tools to work on a stage, their words in a layer over its canvas. */
-export function tools(stage: Stage, layer: HTMLElement): () => void {
-  const sight = new Sight(stage);
+/** Set the tools to work on a stage in sight, their words in a layer over its canvas. */
+export function tools(sight: Sight, layer: HTMLElement): () => void {
+  const { stage } = sight;
   const ink = new Ink(layer);
   const labels = new Labels(layer);
   const selecting = new Selecting(sight);
