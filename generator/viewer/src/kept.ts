@@ -7,6 +7,7 @@ export function keep(): void {
   remember("selected", state.selected);
   remember("tab", state.tab);
   remember("drawer", state.drawer);
+  remember("share", state.share);
   remember("filter", state.filter);
   remember("scrolled", state.scrolled);
   remember("apart", state.apart);

@@ -115,5 +115,8 @@ export const tab = signal<TabName>("findings");
 export const filter = signal("");
 /** How far down (px) each panel stands, by what it shows. */
 export const scrolled = signal<Readonly<Record<string, number>>>({});
+/** How much of the page's width (per cent) the panel beside the unit has, unless somebody moves its edge. */
+export const USUAL_SHARE = 38;
+export const share = signal(USUAL_SHARE);
 /** How far the drawer of a narrow screen is drawn out. */
 export const drawer = signal<"shut" | "half" | "full">("half");

@@ -4,6 +4,7 @@ import { useRef } from "preact/hooks";
 import * as state from "../state";
 import type { TabName } from "../state";
 import { About, Photographs } from "./about";
+import { Edge } from "./edge";
 import { Findings } from "./findings";
 import { PartPanel } from "./part";
 import { Nudges } from "./nudges";
@@ -17,6 +18,7 @@ const SHEETS = ["lists", "opening", "strength", "cutting"] as const;
 export function Side() {
   return (
     <aside class={`side ${state.drawer.value}`} aria-label="About the unit">
+      <Edge />
       <Handle />
       <Tabs
         label="About the unit"
