@@ -172,5 +172,5 @@ def _told(
         sheets = dict.fromkeys(("lists", "opening", "strength", "cutting"), sheet(model))
         findings = [finding("error", one, two), finding("warning"), finding("note", two)]
         server.sections(details=details(model), findings=findings, **sheets)
-        server.page.get_by_text("a error").wait_for()
+        server.page.get_by_role("button", name="Error: a error").wait_for()
         yield server
