@@ -56,15 +56,15 @@ _PACE = 300
 _TIMED = """() => {
   const pixel = new Uint8Array(4);
   const show = stage.show.bind(stage);
-  const draw = stage.renderer.render.bind(stage.renderer);
+  const draw = stage.render.bind(stage);
   let fresh = false;
   window.seen = [];
   stage.show = (...model) => {
     show(...model);
     fresh = true;
   };
-  stage.renderer.render = (...what) => {
-    draw(...what);
+  stage.render = () => {
+    draw();
     if (!fresh) return;
     fresh = false;
     const gl = stage.renderer.getContext();

@@ -46,7 +46,7 @@ def times(a: Vector, factor: float) -> Vector:
 
 def dot(a: Vector, b: Vector) -> float:
     """Scalar product."""
-    return sum(x * y for x, y in zip(a, b, strict=True))
+    return 0.0 + a[0] * b[0] + a[1] * b[1] + a[2] * b[2]  # from 0: never -0.0
 
 
 def cross(a: Vector, b: Vector) -> Vector:

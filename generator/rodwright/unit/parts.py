@@ -49,7 +49,8 @@ class Placement:
 
     def turned_to_part(self, direction: Vector) -> Vector:
         """A direction of the unit frame in the part frame."""
-        return vector(dot(direction, axis) for axis in self.axes)
+        u, v, w = self.axes
+        return (dot(direction, u), dot(direction, v), dot(direction, w))
 
     def to_unit(self, point: Vector) -> Vector:
         """A point of the part frame in the unit frame."""

@@ -32,11 +32,12 @@ interface Ink {
 export class Looks {
   readonly paper = new Color(0xf3f0ea);
   private readonly inks = new Map<string, Ink>();
+  private dropped: Look[] = [];
 
   /** `clipping` holds the planes of a cut through all that is drawn. */
   constructor(private readonly clipping: Plane[]) {}
 
-  /** A material of its own for a piece, which must dispose of it. */
+  /** A material of its own for a piece, which must drop it. */
   of(surface: Surface): Look {
     const common = {
       color: surface.colour,
@@ -62,6 +63,17 @@ export class Looks {
         .replace("#include <dithering_fragment>", PALE_BODY);
     };
     return { material, pale };
+  }
+
+  /** A piece is gone.  Shaders that nothing is drawn with are let go, so its material stays until others are. */
+  drop(look: Look): void {
+    this.dropped.push(look);
+  }
+
+  /** Let go of what was dropped. */
+  release(): void {
+    for (const { material } of this.dropped) material.dispose();
+    this.dropped = [];
   }
 
   /** What the edges of a surface are drawn with: its own colour, darker. */

@@ -94,7 +94,7 @@ export class Piece {
 
   dispose(): void {
     this.group.removeFromParent();
-    for (const body of this.bodies()) body.look.material.dispose();
+    for (const body of this.bodies()) this.from.looks.drop(body.look);
   }
 
   private bodies(): Body[] {

@@ -44,19 +44,25 @@ function drawn(shape: Shape): Drawn {
   return { geometry, edges: lines(long), fine: short.length ? lines(short) : null };
 }
 
-function byLength(ends: Float32Array): [number[], number[]] {
-  const sorted: [number[], number[]] = [[], []];
+/** The lines (two ends of three numbers each) that are long, and those that are short. */
+function byLength(ends: Float32Array): [Float32Array, Float32Array] {
+  const [long, short] = [new Float32Array(ends.length), new Float32Array(ends.length)];
+  let [longs, shorts] = [0, 0];
   for (let at = 0; at < ends.length; at += 6) {
-    const line = ends.subarray(at, at + 6);
-    const length = Math.hypot(line[3]! - line[0]!, line[4]! - line[1]!, line[5]! - line[2]!);
-    sorted[length < FINE ? 1 : 0].push(...line);
+    const x = ends[at + 3]! - ends[at]!;
+    const y = ends[at + 4]! - ends[at + 1]!;
+    const z = ends[at + 5]! - ends[at + 2]!;
+    const fine = x * x + y * y + z * z < FINE * FINE;
+    for (let next = at; next < at + 6; next++)
+      if (fine) short[shorts++] = ends[next]!;
+      else long[longs++] = ends[next]!;
   }
-  return sorted;
+  return [long.slice(0, longs), short.slice(0, shorts)];
 }
 
-function lines(ends: number[]): BufferGeometry {
+function lines(ends: Float32Array): BufferGeometry {
   const geometry = new BufferGeometry();
-  geometry.setAttribute("position", new BufferAttribute(new Float32Array(ends), 3));
+  geometry.setAttribute("position", new BufferAttribute(ends, 3));
   return geometry;
 }
 
@@ -65,5 +71,8 @@ function floats(text: string): Float32Array {
 }
 
 function bytes(text: string): Uint8Array<ArrayBuffer> {
-  return Uint8Array.from(atob(text), (each) => each.charCodeAt(0));
+  const read = atob(text);
+  const found = new Uint8Array(read.length);
+  for (let at = 0; at < read.length; at++) found[at] = read.charCodeAt(at);
+  return found;
 }

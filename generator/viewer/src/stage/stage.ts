@@ -3,8 +3,10 @@ import { Color, type Plane, Scene, Vector3, WebGLRenderer } from "three";
 
 import type { Fitting, Layer, Model, Motion, Sections, Texture } from "../document";
 import type { ViewName } from "../state";
+import { Changes } from "./changes";
 import { still } from "./easing";
 import { Eye } from "./eye";
+import { Frame } from "./frame";
 import { Lamps } from "./lamps";
 import { Looks } from "./looks";
 import { Moving } from "./moving";
@@ -17,8 +19,6 @@ import { Woods } from "./woods";
 /** A hole of so many mm must take up so many pixels before its edge is drawn. */
 const FINE_HOLE = 5;
 const FINE_PIXELS = 4;
-/** How long (ms) what has changed is outlined. */
-const TOLD = 1200;
 
 export class Stage {
   readonly scene = new Scene();
@@ -37,6 +37,8 @@ export class Stage {
   private readonly lamps = new Lamps(this.scene);
   private readonly outlines = new Outlines(this.clipping);
   private readonly pace: Pace;
+  private readonly frame: Frame;
+  private readonly changes = new Changes(() => this.lightUp());
   private moves: NonNullable<Sections["apart"]> = {};
   private motions: readonly Motion[] = [];
   private opened: ReadonlySet<string> = new Set();
@@ -48,15 +50,14 @@ export class Stage {
     refs: [],
     selected: null,
   };
-  private changed: readonly string[] = [];
-  private telling = 0;
   private around: readonly Vector3[] = [];
   private asked = 0;
   private last = 0;
 
   /** Throws where the browser has no WebGL 2. */
   constructor(readonly canvas: HTMLCanvasElement) {
-    this.renderer = new WebGLRenderer({ canvas, antialias: true });
+    this.renderer = new WebGLRenderer({ canvas });
+    this.frame = new Frame(this.renderer);
     this.pace = new Pace(this.renderer, () => this.draw());
     this.renderer.shadowMap.enabled = true;
     this.renderer.localClippingEnabled = true;
@@ -79,6 +80,7 @@ export class Stage {
   /** Show a model; pieces whose shape and surface stay are kept. */
   show(model: Model): void {
     const first = !this.pieces.size;
+    this.looks.release();
     const gone = new Set(this.pieces.keys());
     const changed: string[] = [];
     const fittings = new Map<string, Fitting[]>();
@@ -101,7 +103,8 @@ export class Stage {
     this.motions = model.motions;
     this.pace.hurry();
     this.swing(this.opened);
-    this.tell(first ? [] : changed);
+    this.changes.begin(first || still() ? [] : changed);
+    this.lightUp();
   }
 
   /** Show the pictures of woods, by the names of their surfaces, as soon as they are read. */
@@ -189,6 +192,8 @@ export class Stage {
   }
 
   private render(): void {
+    const { coarse } = this.pace;
+    if (!coarse && this.changes.due()) this.outline();
     const { height } = this.eye.pose ?? { height: Infinity };
     const pixel = (2 * height) / this.canvas.clientHeight;
     for (const piece of this.pieces.values()) piece.showFine(FINE_HOLE / pixel > FINE_PIXELS);
@@ -197,10 +202,12 @@ export class Stage {
     this.camera.updateMatrixWorld();
     for (const each of this.drawing) each();
     // A coarse frame has the shadow of the one before: the fine one comes soon.
-    this.lamps.shade(!this.pace.coarse, this.clipping.length > 0);
-    const draw = () => this.renderer.render(this.scene, this.camera);
+    this.lamps.shade(!coarse, this.clipping.length > 0);
+    const draw = () =>
+      this.frame.draw(!coarse, () => this.renderer.render(this.scene, this.camera));
     if (this.pieces.size) this.pace.measure(draw);
     else draw();
+    this.looks.release();
   }
 
   /** Put a part in its place; whether it is another than it was. */
@@ -215,18 +222,6 @@ export class Stage {
     this.pieces.set(part.ref, piece);
     this.scene.add(piece.group);
     return true;
-  }
-
-  /** Show for a moment what has changed. */
-  private tell(changed: readonly string[]): void {
-    clearTimeout(this.telling);
-    this.changed = still() ? [] : changed;
-    if (changed.length)
-      this.telling = window.setTimeout(() => {
-        this.changed = [];
-        this.lightUp();
-      }, TOLD);
-    this.lightUp();
   }
 
   /** All pieces where they stand now, seen or not, lit, and looked at. */
@@ -252,11 +247,16 @@ export class Stage {
     const lit = new Set(refs.filter((ref) => this.pieces.has(ref)));
     for (const piece of this.pieces.values())
       piece.pale(lit.size > 0 && !lit.has(piece.ref) && piece.ref !== selected);
-    const meant = new Map<string, Meant>(this.changed.map((ref) => [ref, "changed"]));
-    for (const ref of lit) meant.set(ref, "lit");
+    this.outline();
+    this.draw();
+  }
+
+  private outline(): void {
+    const { refs, selected } = this.lighting;
+    const meant = new Map<string, Meant>(this.changes.outlined.map((ref) => [ref, "changed"]));
+    for (const ref of refs) meant.set(ref, "lit");
     if (selected) meant.set(selected, "selected");
     this.outlines.draw(this.pieces, meant);
-    this.draw();
   }
 
   private resize(): void {
