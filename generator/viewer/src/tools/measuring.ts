@@ -23,6 +23,8 @@ export class Measuring {
   private from: Snap | null = null;
   /** What would be taken now. */
   private aimed: Snap | null = null;
+  /** Whether something stands before it: keys go to every corner of a part. */
+  private hidden = false;
   private shapes = new Map<string, BufferGeometry>();
 
   constructor(private readonly sight: Sight) {}
@@ -34,20 +36,29 @@ export class Measuring {
 
   hovered(spot: Spot | null): void {
     this.aimed = spot && snapAt(this.sight, spot, REACH.mouse);
+    this.hidden = false;
     this.sight.stage.draw();
   }
 
-  /** Aim at the next corner of the chosen part, or at the one before; what it is aimed at. */
+  /** Aim at the next corner of the chosen part that isn't cut away, or at the one before; what it is aimed at. */
   step(by: 1 | -1): string {
     const piece = this.sight.stage.pieces.get(state.selected.peek() ?? "");
     if (!piece) return "choose a part first";
-    const { corners } = topologyOf(piece.mesh.geometry);
+    if (!piece.group.visible) return `${piece.ref} is out of sight`;
+    const now = (corner: Vector3) => corner.clone().applyMatrix4(piece.group.matrix);
+    const corners = topologyOf(piece.mesh.geometry).corners.filter(
+      (corner) => !this.sight.isCutAway(now(corner)),
+    );
+    if (!corners.length) return `no corner of ${piece.ref} is left by the cut`;
     const before = this.aimed?.ref === piece.ref ? corners.indexOf(this.aimed.point) : -1;
     const next = before < 0 && by < 0 ? corners.length - 1 : before + by;
     const at = (next + corners.length) % corners.length;
-    this.aimed = { ref: piece.ref, point: corners[at]!, what: "corner" };
+    const corner = corners[at]!;
+    this.aimed = { ref: piece.ref, point: corner, what: "corner" };
+    this.hidden = !this.sight.shows(piece, now(corner), this.sight.solids(this.sight.seen()));
     this.sight.stage.draw();
-    return `${said(this.aimed)}, ${at + 1} of ${corners.length}, ${whereabouts(piece, corners[at]!)}`;
+    const words = `${said(this.aimed)}, ${at + 1} of ${corners.length}, ${whereabouts(piece, corner)}`;
+    return this.hidden ? `${words}, hidden` : words;
   }
 
   /** Measure no more: a point without another is let go. */
@@ -105,7 +116,7 @@ export class Measuring {
     });
     if (JSON.stringify(told) !== JSON.stringify(state.measured.peek())) state.measured.value = told;
     if (this.from) labels.unshift(...this.pointed(ink, "from", this.from));
-    if (this.aimed) labels.unshift(...this.pointed(ink, "aimed", this.aimed));
+    if (this.aimed) labels.unshift(...this.pointed(ink, "aimed", this.aimed, this.hidden));
     return labels;
   }
 
@@ -119,12 +130,13 @@ export class Measuring {
     this.sight.stage.draw();
   }
 
-  private pointed(ink: Ink, key: string, snap: Snap): Label[] {
+  private pointed(ink: Ink, key: string, snap: Snap, hidden = false): Label[] {
     const place = placeOf(this.sight, snap);
     const spot = place && this.sight.spot(place);
     if (!spot) return [];
     ink.ring("measure", spot, RING);
-    return [{ key, kind: "measure", text: said(snap), spots: [spot], stands: "beside" }];
+    const text = hidden ? `${said(snap)}, hidden` : said(snap);
+    return [{ key, kind: "measure", text, spots: [spot], stands: "beside" }];
   }
 
   /** The line between two points; where words to it may stand, and which way is clear of it. */

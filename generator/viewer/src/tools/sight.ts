@@ -2,7 +2,11 @@
 // from the canvas's top left.
 import * as three from "three";
 
+import type { Piece } from "../stage/piece";
 import type { Stage } from "../stage/stage";
+import { besideOf } from "./beside";
+
+type Solid = three.Mesh<three.BufferGeometry, three.Material>;
 
 export interface Spot {
   x: number;
@@ -16,8 +20,12 @@ export interface Hit {
 
 /** How far (mm) before a point something has to be to hide it. */
 const HIDES = 0.5;
-/** How far (mm) beside a point it is looked for what it is a point of. */
+/** How far (mm) round a point it is looked for what hides it. */
 const ASIDE = 0.05;
+/** mm: points nearer each other are one. */
+const SAME = 0.02;
+/** A cosine: of a face that is seen so slantwise nothing is seen. */
+const EDGE_ON = 1e-3;
 /** Ways (radians) that are tried, so that no edge that is square to the picture lies along one. */
 const ROUND = [1, 3, 5, 7, 9, 11, 13, 15].map((eighth) => (eighth * Math.PI) / 8);
 
@@ -73,36 +81,54 @@ export class Sight {
     return this.meetsNothing(this.line(spot).origin.distanceTo(point));
   }
 
+  /** The pieces of layers that are on. */
+  seen(): Piece[] {
+    return [...this.stage.pieces.values()].filter((piece) => piece.group.visible);
+  }
+
+  /** What can hide something of these pieces: they, cut faces, and, unless one looks past it, what is screwed on. */
+  solids(pieces: readonly Piece[], fittings = true): Solid[] {
+    const solids = fittings
+      ? pieces.flatMap(({ group }) => group.children.filter(isSolid))
+      : pieces.map((piece) => piece.mesh);
+    return [...(this.caps.children as Solid[]), ...solids.filter((each) => each.visible)];
+  }
+
   /**
-   * Whether something of a part is seen right beside a point of its outside.  The point itself doesn't tell: what lies in
-   * one line of sight with an edge before it may be hidden or not.
+   * Whether anything of a piece is seen right at a point of its outside, with these before it.  The point itself doesn't
+   * tell: what lies in one line of sight with an edge before it may be hidden or not.  What hides comes to their front.
    */
-  shows(ref: string, point: three.Vector3): boolean {
+  shows(piece: Piece, point: three.Vector3, solids: Solid[]): boolean {
     if (this.isCutAway(point)) return false;
-    return this.round(point).some((spot) => {
-      this.line(spot);
-      const hit = this.met()[0];
-      return hit?.object.userData["ref"] === ref && hit.point.distanceTo(point) < HIDES;
+    const { matrix } = piece.group;
+    const own = point.clone().applyMatrix4(matrix.clone().invert());
+    return besideOf(piece.mesh.geometry, own).some(({ point, normal }) => {
+      const place = point.applyMatrix4(matrix);
+      const spot = this.spot(place);
+      if (!spot || this.isCutAway(place)) return false;
+      const { origin, direction } = this.line(spot);
+      const slant = normal.clone().transformDirection(matrix).dot(direction);
+      return slant < -EDGE_ON && !this.meets(solids, origin.distanceTo(place) - SAME, piece.mesh);
     });
   }
 
-  /** Whether nothing stands before a point or anything right beside it. */
-  seesAll(point: three.Vector3): boolean {
-    const spots = this.round(point);
-    return (
-      this.sees(point) &&
-      spots.every((spot) => this.meetsNothing(this.line(spot).origin.distanceTo(point)))
-    );
+  /** Whether none of these stands before a point or anything right beside it. */
+  seesAll(point: three.Vector3, solids: Solid[]): boolean {
+    const spots = this.isCutAway(point) ? [] : this.round(point);
+    const clear = (spot: Spot) =>
+      !this.meets(solids, this.line(spot).origin.distanceTo(point) - HIDES);
+    return spots.length > 0 && spots.every(clear);
   }
 
   private round(point: three.Vector3): Spot[] {
     const spot = this.spot(point);
     if (!spot) return [];
     const aside = ASIDE / this.pixel(point);
-    return ROUND.map((way) => ({
+    const beside = ROUND.map((way) => ({
       x: spot.x + Math.cos(way) * aside,
       y: spot.y + Math.sin(way) * aside,
     }));
+    return [spot, ...beside];
   }
 
   /** Whether nothing stands between an eye and a point. */
@@ -121,13 +147,35 @@ export class Sight {
     return !this.met().some((hit) => hit.distance < far - HIDES);
   }
 
-  private met(): three.Intersection[] {
-    const objects: three.Object3D[] = [...this.caps.children];
-    for (const piece of this.stage.pieces.values()) {
-      if (piece.group.visible) objects.push(piece.mesh);
-    }
+  /** Whether the line of sight meets one of these nearer than so many mm; one looks through glass, but `own`. */
+  private meets(solids: Solid[], far: number, own?: Solid): boolean {
+    this.ray.far = far;
+    const at = solids.findIndex(
+      (solid) => (solid === own || !isClear(solid)) && this.uncut(solid).length > 0,
+    );
+    this.ray.far = Infinity;
+    if (at > 0) solids.unshift(...solids.splice(at, 1));
+    return at >= 0;
+  }
+
+  private uncut(solid: Solid): three.Intersection[] {
+    const isCap = solid.parent === this.caps;
     return this.ray
-      .intersectObjects(objects, false)
+      .intersectObject(solid, false)
+      .filter((hit) => isCap || !this.isCutAway(hit.point));
+  }
+
+  private met(): three.Intersection[] {
+    return this.ray
+      .intersectObjects(this.solids(this.seen(), false), false)
       .filter((hit) => hit.object.parent === this.caps || !this.isCutAway(hit.point));
   }
+}
+
+function isSolid(each: three.Object3D): each is Solid {
+  return each instanceof three.Mesh;
+}
+
+function isClear({ material }: Solid): boolean {
+  return material.transparent;
 }

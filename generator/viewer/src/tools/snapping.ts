@@ -17,7 +17,7 @@ interface Near extends Snap {
 /** Pixels: points whose distances differ by less are equally near. */
 const ALIKE = 1.5;
 /** Of the nearest points so many are tried for whether they are seen. */
-const TRIED = 8;
+const TRIED = 24;
 
 /** What is seen nearest a spot, within so many pixels: corners first, then edges, then faces. */
 export function snapAt(sight: Sight, spot: Spot, reach: number): Snap | null {
@@ -26,8 +26,8 @@ export function snapAt(sight: Sight, spot: Spot, reach: number): Snap | null {
   const points: Near[] = [];
   const middles: Near[] = [];
   const edges: Near[] = [];
-  for (const piece of sight.stage.pieces.values()) {
-    if (!piece.group.visible || !passes(piece, ray, sight, reach)) continue;
+  const passed = sight.seen().filter((piece) => passes(piece, ray, sight, reach));
+  for (const piece of passed) {
     const screen = new Screen(sight, piece.group.matrix);
     const near = (list: Near[], what: Snap["what"], point: Vector3) => {
       const off = screen.off(point, spot);
@@ -44,21 +44,24 @@ export function snapAt(sight: Sight, spot: Spot, reach: number): Snap | null {
       near(edges, "edge", nearest(edge, ray, piece.group.matrix));
     }
   }
+  const solids = sight.solids(passed);
+  // In a hole there may be a pin.
+  const parts = sight.solids(passed, false);
+  // The centre of a hole is no point of the part's outside: one looks into the hole there.
+  const isSeen = ({ what, ref, place }: Near) =>
+    what === "centre of a hole"
+      ? sight.seesAll(place, parts)
+      : sight.shows(sight.stage.pieces.get(ref)!, place, solids);
   for (const kind of [points, middles, edges]) {
     const seen = kind
       .sort((one, other) => order(one, other, hit?.ref, sight))
       .slice(0, TRIED)
-      .find((each) => isSeen(sight, each));
+      .find(isSeen);
     if (seen) return { ref: seen.ref, point: seen.point, what: seen.what };
   }
   if (!hit) return null;
   const { matrix } = sight.stage.pieces.get(hit.ref)!.group;
   return { ref: hit.ref, point: hit.point.applyMatrix4(matrix.clone().invert()), what: "face" };
-}
-
-/** The centre of a hole is no point of the part's outside: one looks into the hole there. */
-function isSeen(sight: Sight, { what, ref, place }: Near): boolean {
-  return what === "centre of a hole" ? sight.seesAll(place) : sight.shows(ref, place);
 }
 
 /** Where a snapped point is now; null if its part is gone. */
