@@ -45,8 +45,10 @@ class Server:
 
 
 @contextmanager
-def live(browser: Browser, size: dict[str, int] = DESKTOP, **more: Any) -> Iterator[Server]:
-    """The live page, opened, its server there and silent."""
+def live(
+    browser: Browser, size: dict[str, int] = DESKTOP, *, before: str = "", **more: Any
+) -> Iterator[Server]:
+    """The live page, opened, its server there and silent; a script is run ``before`` its own."""
     html = page_html("alcove.yaml", {"live": "/token/socket"}, "'self'")
     with opened_anywhere(browser, size, **more) as page:
         server = Server(page)
@@ -55,6 +57,7 @@ def live(browser: Browser, size: dict[str, int] = DESKTOP, **more: Any) -> Itera
             server.sockets[:] = [socket]
             socket.on_message(lambda text: server.heard.append(json.loads(text)))
 
+        page.add_init_script(before)
         page.route_web_socket("**/socket", met)
         page.route(_ADDRESS, lambda each: each.fulfill(body=html, content_type="text/html"))
         page.goto(_ADDRESS)

@@ -10,6 +10,7 @@ import { formatLength } from "../tools/lengths";
 import { room } from "../tools/room";
 import { Sight } from "../tools/sight";
 import { tools } from "../tools/tools";
+import { Unseen } from "./unseen";
 
 const KEYS =
   "The unit in space. Arrow keys turn it, with Shift they move it; plus and minus zoom; 0 shows the whole. " +
@@ -21,6 +22,7 @@ export function Space() {
   const labels = useRef<HTMLDivElement>(null);
   const [blind, setBlind] = useState(false);
   const [drawn, setDrawn] = useState(false);
+  const [lost, setLost] = useState(false);
   useEffect(() => {
     const stage = begun(canvas.current!);
     if (!stage) {
@@ -43,25 +45,16 @@ export function Space() {
       room(stage),
       tools(sight, layer),
       printing(stage, layer),
+      hearLoss(stage.canvas, setLost),
     ];
     return () => stops.forEach((stop) => stop());
   }, []);
-  if (blind) {
-    const words = state.words.value;
-    const [picture] = [...(words?.photographs ?? []), ...(words?.drawings ?? [])];
-    return (
-      <p class="blind" role="status">
-        This browser can't draw in space (it has no WebGL 2, or it is switched off), so the unit
-        can't be turned here. Everything else on this page holds.
-        {picture && <img class="instead" src={picture[1]} alt={picture[0]} />}
-      </p>
-    );
-  }
+  if (blind) return <Unseen lost={false} />;
   return (
     <>
       <canvas ref={canvas} tabIndex={0} role="application" aria-label={KEYS} />
       <div class="labels" ref={labels} />
-      {!drawn && <Coming />}
+      {lost ? <Unseen lost /> : !drawn && <Coming />}
     </>
   );
 }
@@ -80,6 +73,17 @@ function begun(canvas: HTMLCanvasElement): Stage | null {
   // Asked first: the renderer would tell the console, not the maker.
   if (!document.createElement("canvas").getContext("webgl2")) return null;
   return new Stage(canvas);
+}
+
+/** Hear when the browser takes what it is drawn with away (a driver begins anew, a phone puts the page away) and gives it
+ * back; the stage then draws again. */
+function hearLoss(canvas: HTMLCanvasElement, tell: (lost: boolean) => void): () => void {
+  const hear = ({ type }: Event) => tell(type === "webglcontextlost");
+  const kinds = ["webglcontextlost", "webglcontextrestored"];
+  for (const kind of kinds) canvas.addEventListener(kind, hear);
+  return () => {
+    for (const kind of kinds) canvas.removeEventListener(kind, hear);
+  };
 }
 
 /** What the stage shows follows the signals. */

@@ -12,6 +12,8 @@ const ROUND = 8;
 /** Have the unit printed as the stage shows it, with the lines and words in a layer over its canvas. */
 export function printing(stage: Stage, layer: HTMLElement): () => void {
   const print = () => {
+    // What the browser has taken away can't be printed either.
+    if (stage.renderer.getContext().isContextLost()) return;
     document.getElementById(PICTURE)?.replaceChildren(trimmed(taken(stage, layer)));
   };
   const clear = () => document.getElementById(PICTURE)?.replaceChildren();

@@ -46,9 +46,9 @@ export class Measuring {
     if (!piece) return "choose a part first";
     if (!piece.group.visible) return `${piece.ref} is out of sight`;
     const now = (corner: Vector3) => corner.clone().applyMatrix4(piece.group.matrix);
-    const corners = topologyOf(piece.mesh.geometry).corners.filter(
-      (corner) => !this.sight.isCutAway(now(corner)),
-    );
+    const all = topologyOf(piece.mesh.geometry).corners;
+    if (!all.length) return `${piece.ref} has no corners`;
+    const corners = all.filter((corner) => !this.sight.isCutAway(now(corner)));
     if (!corners.length) return `no corner of ${piece.ref} is left by the cut`;
     const before = this.aimed?.ref === piece.ref ? corners.indexOf(this.aimed.point) : -1;
     const next = before < 0 && by < 0 ? corners.length - 1 : before + by;
