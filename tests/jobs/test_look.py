@@ -12,23 +12,13 @@ from pathlib import Path
 import pytest
 from aiohttp import ClientSession, WSMsgType, WSServerHandshakeError
 
-from kit.looking import Looking, looking
+from kit.looking import SHELF, Looking, looking
 from rodwright.jobs.look import look
 from rodwright.jobs.look.doors import Door, door
 from rodwright.problems import ProblemsError
 
-SPEC = """\
-title: Shelf
-unit: mm
-size: {width: 600, height: 900, depth: 300}
-stock:
-  ply: {kind: sheet, material: birch plywood, thickness: 18, size: [2440, 1220]}
-carcass: {stock: ply, corners: butted}
-interior:
-  shelves: {count: 2}  # two, for now
-"""
-BROKEN = SPEC.replace("count: 2", "count: many")
-MORE = SPEC.replace("count: 2", "count: 3")
+BROKEN = SHELF.replace("count: 2", "count: many")
+MORE = SHELF.replace("count: 2", "count: 3")
 
 
 def run(test: Callable[[], Awaitable[None]]) -> None:
@@ -43,7 +33,7 @@ def run(test: Callable[[], Awaitable[None]]) -> None:
 @pytest.fixture
 def spec(tmp_path: Path) -> Path:
     path = tmp_path / "Schrank für Zoë.yaml"
-    path.write_text(SPEC, encoding="utf-8")
+    path.write_text(SHELF, encoding="utf-8")
     return path
 
 
@@ -82,7 +72,7 @@ def test_a_save_is_followed_and_unchanged_shapes_arent_told_again(
         async with looking(spec) as there:
             tab = await there.tab()
             before = (await tab.until("model"))["model"]
-            by(spec, SPEC.replace("height: 900", "height: 950"))
+            by(spec, SHELF.replace("height: 900", "height: 950"))
             after = await tab.until("model", version=2)
             assert after["model"]["size"] == "600 x 950 x 300 mm"
             used = {each["shape"] for each in after["model"]["parts"]}
@@ -125,7 +115,7 @@ def test_a_page_opens_though_the_first_reading_is_broken(spec: Path) -> None:
             tab = await there.tab()
             assert (await tab.until("troubles"))["troubles"]
             assert "model" not in [each["kind"] for each in tab.told]
-            save(spec, SPEC)
+            save(spec, SHELF)
             assert (await tab.until("model"))["version"] == 2
 
     run(test)
@@ -208,7 +198,7 @@ def test_a_link_is_followed_to_what_it_leads_to_now(spec: Path, tmp_path: Path) 
         async with looking(link) as there:
             tab = await there.tab()
             await tab.until("model")
-            save(spec, SPEC.replace("600", "610"))
+            save(spec, SHELF.replace("600", "610"))
             assert "610" in (await tab.until("model", version=2))["model"]["size"]
             new = tmp_path / "new"
             new.symlink_to(other)
@@ -249,7 +239,7 @@ def test_a_wish_changes_the_file_and_is_taken_back(spec: Path) -> None:
             await other.socket.send_json({"kind": "undo"})
             again = await tab.until("nudges", version=3)
             assert (again["undo"], again["redo"]) == (False, True)
-            assert spec.read_text(encoding="utf-8") == SPEC
+            assert spec.read_text(encoding="utf-8") == SHELF
 
     run(test)
 
@@ -274,7 +264,7 @@ def test_what_isnt_understood_is_refused_and_changes_nothing(spec: Path, said: s
             await tab.until("nudges")
             await tab.socket.send_str(said)
             assert (await tab.until("refused"))["message"]
-            assert spec.read_text(encoding="utf-8") == SPEC
+            assert spec.read_text(encoding="utf-8") == SHELF
 
     run(test)
 

@@ -12,6 +12,8 @@ import pytest
 from playwright.sync_api import Browser, Page, sync_playwright
 
 DESKTOP, PHONE = {"width": 1280, "height": 800}, {"width": 390, "height": 844}
+DRAWN = "window.stage && stage.pieces.size > 0"
+"""A script's expression that is true once a unit is drawn."""
 _FLAGS = (
     "--no-sandbox",
     "--use-angle=swiftshader",
@@ -47,19 +49,25 @@ def opened(browser: Browser, address: str, size: dict[str, int] = DESKTOP) -> It
 
 
 @contextmanager
-def opened_anywhere(browser: Browser, size: dict[str, int], **more: Any) -> Iterator[Page]:
-    """An empty page in a context of its own (with what Playwright has ``more`` for it) that must
-    say nothing of errors on its console."""
-    context = browser.new_context(
-        viewport={"width": size["width"], "height": size["height"]}, **more
-    )
-    page = context.new_page()
-    said: list[str] = []
-    page.on("console", lambda each: said.append(each.text) if each.type == "error" else None)
-    page.on("pageerror", lambda each: said.append(str(each)))
-    try:
+def opened_anywhere(
+    browser: Browser, size: dict[str, int] = DESKTOP, **more: Any
+) -> Iterator[Page]:
+    """An empty page, as :func:`tab` has it, that must say nothing of errors on its console."""
+    with tab(browser, size, **more) as page:
+        said: list[str] = []
+        page.on("console", lambda each: said.append(each.text) if each.type == "error" else None)
+        page.on("pageerror", lambda each: said.append(str(each)))
         yield page
         assert not said, said
+
+
+@contextmanager
+def tab(browser: Browser, size: dict[str, int] = DESKTOP, **more: Any) -> Iterator[Page]:
+    """An empty page in a context of its own, with what Playwright has ``more`` for it."""
+    viewport = {"width": size["width"], "height": size["height"]}
+    context = browser.new_context(viewport=viewport, **more)
+    try:
+        yield context.new_page()
     finally:
         context.close()
 

@@ -19,6 +19,18 @@ from rodwright.jobs.look import session
 from rodwright.jobs.look.doors import door
 from rodwright.jobs.look.session import Reading, Served, Session
 
+SHELF = """\
+title: Shelf
+unit: mm
+size: {width: 600, height: 900, depth: 300}
+stock:
+  ply: {kind: sheet, material: birch plywood, thickness: 18, size: [2440, 1220]}
+carcass: {stock: ply, corners: butted}
+interior:
+  shelves: {count: 2}  # two, for now
+"""
+"""A spec to be changed while it is followed."""
+
 
 @dataclass
 class Tab:

@@ -9,7 +9,7 @@ from pathlib import Path
 
 from playwright.sync_api import Browser, Page
 
-from kit.browser import DESKTOP, opened_anywhere, until
+from kit.browser import DESKTOP, DRAWN, opened_anywhere, until
 from rodwright.page import document as told
 from rodwright.page.model import model_of
 from rodwright.page.shell import page_html
@@ -31,7 +31,7 @@ def unit_page(
     """A page whose unit is drawn."""
     with opened_anywhere(browser, size, has_touch=touch, is_mobile=touch) as page:
         page.goto(address)
-        until(page, "window.stage && stage.pieces.size > 0")
+        until(page, DRAWN)
         settle(page)
         yield page
 
@@ -41,6 +41,17 @@ def settle(page: Page) -> None:
     page.evaluate(
         "new Promise(on => requestAnimationFrame(() => requestAnimationFrame(() => on(null))))"
     )
+
+
+def put_together(page: Page) -> None:
+    """Close what is open, and take nothing apart, whatever was done before."""
+    close, apart = page.get_by_role("button", name="Close all"), page.get_by_label("Apart")
+    if close.count():
+        close.click()
+    if apart.count():
+        apart.fill("0")
+    until(page, "stage.resting")
+    settle(page)
 
 
 _ON_SCREEN = """([ref, point]) => {

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from functools import cache
 from typing import Any
 
 from ruamel.yaml import YAML
 
+from rodwright.jobs.new import model_path
 from rodwright.problems import Problems, ProblemsError
-from rodwright.setout import begin, set_out_unit
+from rodwright.setout import begin, set_out, set_out_unit
 from rodwright.setout.setting import Setting
 from rodwright.unit import Part, Role, Unit
+from rodwright.wishes import read_spec
 from rodwright.wishes.models import UnitSpec
 
 STOCK = """
@@ -50,6 +53,12 @@ def problems_of(text: str, **more: Any) -> list[str]:
             f"{'.'.join(map(str, problem.where))}: {problem.message}" for problem in error.problems
         ]
     return []
+
+
+@cache
+def ready_unit(name: str) -> Unit:
+    """The unit of the ready model of that name."""
+    return set_out(read_spec(model_path(name)))
 
 
 def of_role(unit: Unit, role: Role) -> list[Part]:

@@ -6,9 +6,8 @@ import numpy as np
 import pytest
 from numpy.typing import NDArray
 
-import rodwright
-from kit.specs import unit_from
-from rodwright.jobs.new import model_names, model_path
+from kit.specs import ready_unit, unit_from
+from rodwright.jobs.new import model_names
 from rodwright.lengths import format_length
 from rodwright.page.telling.clear import Clear, clear_spaces
 from rodwright.page.telling.dimensions import dimensions_of
@@ -70,7 +69,7 @@ def _is_clear(unit: Unit) -> int:
 
 @pytest.mark.parametrize("name", model_names())
 def test_ends_lie_on_boards_and_the_space_between_is_empty(name: str) -> None:
-    unit = rodwright.set_out(rodwright.read_spec(model_path(name)))
+    unit = ready_unit(name)
     assert _is_clear(unit) > 2
 
 
@@ -99,7 +98,7 @@ def test_where_a_slope_falls_to_the_front_height_is_that_at_the_front() -> None:
 
 def test_a_dimension_on_the_page_is_of_what_is_clear() -> None:
     """Under the eaves of this model 453 was told up to the height of a top that isn't there."""
-    unit = rodwright.set_out(rodwright.read_spec(model_path("hostel-eaves")))
+    unit = ready_unit("hostel-eaves")
     told = dimensions_of(unit)
     assert "453" not in {each.text for each in told}
     high = [each for each in told if each.start[0] > 709 and each.start[2] > 1300]

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from base64 import b64decode
-from collections.abc import Iterator
 from io import BytesIO
 
 import manifold3d
@@ -11,13 +10,11 @@ import numpy as np
 import pytest
 import trimesh
 from PIL import Image
-from playwright.sync_api import Browser, Page
+from playwright.sync_api import Page
 
-import rodwright
-from kit.browser import chromium
-from kit.pages_of import on_screen, settle, unit_page, written
+from kit.browser import until
+from kit.pages_of import on_screen, put_together, settle, written
 from rodwright.geometry import Vector
-from rodwright.jobs.new import model_path
 from rodwright.page.document import Sections
 from rodwright.solids.meshes import placed_mesh
 from rodwright.unit import Unit
@@ -47,34 +44,21 @@ _CAPS = """() => {
 
 
 @pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as started:
-        yield started
-
-
-@pytest.fixture(scope="module")
-def unit() -> Unit:
-    return rodwright.set_out(rodwright.read_spec(model_path("linen-cupboard")))
-
-
-@pytest.fixture(scope="module")
-def loaded(
-    browser: Browser, unit: Unit, tmp_path_factory: pytest.TempPathFactory
-) -> Iterator[Page]:
+def address(cupboard: Unit, tmp_path_factory: pytest.TempPathFactory) -> str:
     apart = {"SD1": (-300.0, 0.0, 0.0)}
-    address = written(unit, Sections(apart=apart), tmp_path_factory.mktemp("cut"))
-    with unit_page(browser, address) as shown:
-        shown.locator("summary", has_text="Cut").click()
-        yield shown
+    return written(cupboard, Sections(apart=apart), tmp_path_factory.mktemp("cut"))
 
 
 @pytest.fixture
-def page(loaded: Page) -> Iterator[Page]:
-    yield loaded
-    loaded.get_by_label("Apart").fill("0")
+def page(loaded: Page) -> Page:
+    """The page with the unit whole and closed, not cut, and where cuts are set in sight."""
+    put_together(loaded)
+    if not loaded.get_by_label("No cut").is_visible():
+        loaded.locator("summary", has_text="Cut").click()
     loaded.get_by_label("No cut").check()
     settle(loaded)
     assert loaded.evaluate(_CAPS) == {}
+    return loaded
 
 
 def _section(mesh: trimesh.Trimesh, axis: int, at: float) -> float:
@@ -96,23 +80,23 @@ def _cut(page: Page, axis: int, at: float) -> dict[str, dict[str, list[float]]]:
     return caps
 
 
-def test_a_cut_through_a_side_shows_its_section(page: Page, unit: Unit) -> None:
+def test_a_cut_through_a_side_shows_its_section(page: Page, cupboard: Unit) -> None:
     caps = _cut(page, 2, 150)
-    side = unit.part("SD1").blank
+    side = cupboard.part("SD1").blank
     # The back stands in a groove 6 wide and 6 deep; no shelf's pin is at this height.
     groove = 6.0 * 6.0
     assert caps["SD1"]["area"] == pytest.approx(side.width * side.thickness - groove, abs=0.05)
-    back = unit.part("BK1").blank
+    back = cupboard.part("BK1").blank
     assert caps["BK1"]["area"] == pytest.approx(back.width * back.thickness, abs=0.05)
     assert caps["SD1"]["low"][2] == caps["SD1"]["high"][2] == pytest.approx(150)
 
 
 @pytest.mark.parametrize(("axis", "at"), [(0, 17), (0, 400), (1, 60), (1, 230), (2, 1000)])
 def test_all_cut_faces_agree_with_another_slicer(
-    page: Page, unit: Unit, axis: int, at: float
+    page: Page, cupboard: Unit, axis: int, at: float
 ) -> None:
     caps = _cut(page, axis, at)
-    areas = {part.ref: _section(placed_mesh(part), axis, at) for part in unit.parts}
+    areas = {part.ref: _section(placed_mesh(part), axis, at) for part in cupboard.parts}
     areas = {ref: area for ref, area in areas.items() if area}
     parts = {ref: cap["area"] for ref, cap in caps.items()}
     assert parts.keys() == areas.keys()
@@ -120,8 +104,8 @@ def test_all_cut_faces_agree_with_another_slicer(
     assert parts == pytest.approx(areas, rel=4e-3, abs=1.0)
 
 
-def test_what_is_before_a_cut_cant_be_touched(page: Page, unit: Unit) -> None:
-    length, width, thickness = unit.part("DOP1").blank.size
+def test_what_is_before_a_cut_cant_be_touched(page: Page, cupboard: Unit) -> None:
+    length, width, thickness = cupboard.part("DOP1").blank.size
     middle: Vector = (length / 2, width / 2, thickness)
     _cut(page, 1, 230)
     page.mouse.click(*on_screen(page, "DOP1", middle))
@@ -157,16 +141,14 @@ def test_a_cut_follows_parts_that_are_taken_apart(page: Page) -> None:
     assert after["area"] == pytest.approx(before["area"], rel=1e-6)
 
 
-def test_a_cut_follows_a_door_that_opens(page: Page, unit: Unit) -> None:
-    page.emulate_media(reduced_motion="reduce")
+def test_a_cut_follows_a_door_that_opens(page: Page, cupboard: Unit) -> None:
     before = _cut(page, 2, 1000)["DOP1"]
     page.get_by_role("button", name="Open all").click()
+    until(page, "stage.resting")
     settle(page)
     after = page.evaluate(_CAPS)["DOP1"]
-    panel = unit.part("DOP1").blank
+    panel = cupboard.part("DOP1").blank
     assert before["high"][0] - before["low"][0] == pytest.approx(panel.width, abs=0.1)
     # It opens wide, to the left.
     assert after["high"][0] < before["low"][0]
     assert after["area"] == pytest.approx(before["area"], rel=1e-4)
-    page.get_by_role("button", name="Close all").click()
-    page.emulate_media(reduced_motion="no-preference")

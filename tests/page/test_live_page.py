@@ -10,38 +10,27 @@ from urllib.parse import urlsplit
 import pytest
 from playwright.sync_api import Browser, Page
 
-from kit.browser import DESKTOP, opened, until
-from kit.looking import served
+from kit.browser import DRAWN, opened, tab, until
+from kit.looking import SHELF, served
 
 pytestmark = pytest.mark.xdist_group("browser")
 
-SPEC = """\
-title: Shelf
-unit: mm
-size: {width: 600, height: 900, depth: 300}
-stock:
-  ply: {kind: sheet, material: birch plywood, thickness: 18, size: [2440, 1220]}
-carcass: {stock: ply, corners: butted}
-interior:
-  shelves: {count: 2}  # two, for now
-"""
 HOSTILE = "</script><img src=x onerror=document.body.dataset.run=1>"
-SHOWN = "window.stage && stage.pieces.size > 0 && stage.resting"
+SHOWN = f"{DRAWN} && stage.resting"
 
 
 @pytest.fixture
 def spec(tmp_path: Path) -> Path:
     path = tmp_path / "Schrank für Zoë.yaml"
-    path.write_text(SPEC, encoding="utf-8")
+    path.write_text(SHELF, encoding="utf-8")
     return path
 
 
 @pytest.fixture
 def tab_that_may_complain(browser: Browser) -> Iterator[Page]:
     """A page whose browser tells its console that nobody answers."""
-    context = browser.new_context(viewport={"width": DESKTOP["width"], "height": DESKTOP["height"]})
-    yield context.new_page()
-    context.close()
+    with tab(browser) as page:
+        yield page
 
 
 def save(path: Path, text: str) -> None:
@@ -62,9 +51,9 @@ def test_a_save_is_seen_in_all_tabs_and_what_stays_as_it_was_is_kept(
             assert refs(other) == refs(page)
             before = page.locator("canvas").screenshot()
             page.evaluate("window.before = new Map(stage.pieces)")
-            save(spec, SPEC.replace("height: 900", "height: 950"))
-            for tab in (page, other):
-                tab.locator("header").get_by_text("600 x 950 x 300 mm").wait_for()
+            save(spec, SHELF.replace("height: 900", "height: 950"))
+            for each in (page, other):
+                each.locator("header").get_by_text("600 x 950 x 300 mm").wait_for()
             kept = set(
                 page.evaluate(
                     "[...before].filter(([ref, each]) => stage.pieces.get(ref) === each)"
@@ -84,9 +73,9 @@ def test_a_save_is_seen_in_all_tabs_and_what_stays_as_it_was_is_kept(
             assert page.locator("canvas").screenshot() != before
             assert refs(other) == refs(page)
             more = len(refs(page)) + 1
-            save(spec, SPEC.replace("count: 2", "count: 3"))
-            for tab in (page, other):
-                until(tab, f"stage.pieces.size === {more}")
+            save(spec, SHELF.replace("count: 2", "count: 3"))
+            for each in (page, other):
+                until(each, f"stage.pieces.size === {more}")
             assert refs(other) == refs(page)
 
 
@@ -96,7 +85,7 @@ def test_what_is_wrong_stands_over_the_last_picture_until_it_is_mended(
     with served(spec) as (address, _), opened(browser, address) as page:
         until(page, SHOWN)
         page.evaluate("window.before = new Map(stage.pieces)")
-        save(spec, SPEC.replace("count: 2", "count: many"))
+        save(spec, SHELF.replace("count: 2", "count: many"))
         told = page.get_by_role("alert")
         told.get_by_text("Line 8, column 20:").wait_for()
         assert "last file that made a unit" in told.inner_text()
@@ -106,7 +95,7 @@ def test_what_is_wrong_stands_over_the_last_picture_until_it_is_mended(
             late.get_by_text("Line 8, column 20:").wait_for()
             until(late, SHOWN)
             assert refs(late) == refs(page)
-        save(spec, SPEC)
+        save(spec, SHELF)
         told.get_by_text("Line 8").wait_for(state="hidden")
         assert page.evaluate(f"stage.pieces.size === before.size && {same}")
 
@@ -114,7 +103,7 @@ def test_what_is_wrong_stands_over_the_last_picture_until_it_is_mended(
 def test_nothing_that_a_spec_says_is_run(browser: Browser, tmp_path: Path) -> None:
     spec = tmp_path / "<img src=x onerror=document.body.dataset.run=1>.yaml"
     title = f'title: "{HOSTILE}"  # {HOSTILE}'
-    hostile = SPEC.replace("title: Shelf", title).replace("# two", f"# {HOSTILE}")
+    hostile = SHELF.replace("title: Shelf", title).replace("# two", f"# {HOSTILE}")
     save(spec, hostile)
     with served(spec) as (address, _), opened(browser, address) as page:
         until(page, SHOWN)
@@ -161,7 +150,7 @@ def test_a_server_that_falls_silent_is_missed_and_followed_when_it_speaks_again(
         server.send_signal(signal.SIGSTOP)
         gone = page.get_by_role("alert").get_by_text("The server of this page is gone")
         gone.wait_for()
-        save(spec, SPEC.replace("height: 900", "height: 950"))
+        save(spec, SHELF.replace("height: 900", "height: 950"))
         server.send_signal(signal.SIGCONT)
         gone.wait_for(state="hidden")
         page.locator("header").get_by_text("600 x 950 x 300 mm").wait_for()

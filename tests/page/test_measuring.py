@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
 from pathlib import Path
 from typing import Literal
 
@@ -11,9 +10,9 @@ import pytest
 from playwright.sync_api import Browser, Page
 
 import rodwright
-from kit.browser import PHONE, chromium, until
+from kit.browser import DRAWN, PHONE, until
 from kit.live import live
-from kit.pages_of import label_texts, on_screen, settle, unit_page, written
+from kit.pages_of import label_texts, on_screen, put_together, settle, unit_page, written
 from rodwright.geometry import Vector
 from rodwright.jobs.new import model_path
 from rodwright.lengths import format_length
@@ -25,41 +24,21 @@ pytestmark = pytest.mark.xdist_group("browser")
 
 
 @pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as started:
-        yield started
-
-
-@pytest.fixture(scope="module")
-def cupboard() -> Unit:
-    return rodwright.set_out(rodwright.read_spec(model_path("linen-cupboard")))
-
-
-@pytest.fixture(scope="module")
-def bookcase() -> Unit:
-    return rodwright.set_out(rodwright.read_spec(model_path("hallway-bookcase")))
-
-
-@pytest.fixture(scope="module")
 def address(cupboard: Unit, tmp_path_factory: pytest.TempPathFactory) -> str:
     apart = {part.ref: (0.0, -300.0 * at, 0.0) for at, part in enumerate(cupboard.parts)}
     return written(cupboard, Sections(apart=apart), tmp_path_factory.mktemp("measuring"))
 
 
-@pytest.fixture(scope="module")
-def loaded(browser: Browser, address: str) -> Iterator[Page]:
-    with unit_page(browser, address) as shown:
-        shown.get_by_role("button", name="Measure").click()
-        yield shown
-
-
 @pytest.fixture
 def page(loaded: Page) -> Page:
-    """The page, measuring, with nothing measured."""
+    """The page, measuring, with nothing measured, and the unit put together."""
+    measure = loaded.get_by_role("button", name="Measure", exact=True)
+    if measure.get_attribute("aria-pressed") != "true":
+        measure.click()
     clear = loaded.get_by_role("button", name="Clear")
     if clear.count():
         clear.click()
-    settle(loaded)
+    put_together(loaded)
     return loaded
 
 
@@ -258,7 +237,7 @@ def test_what_was_measured_follows_the_file(browser: Browser, tmp_path: Path) ->
     with live(browser) as server:
         page = server.page
         server.model(model_of(units[0]), 1)
-        until(page, "window.stage && stage.pieces.size > 0")
+        until(page, DRAWN)
         page.get_by_role("button", name="Measure").click()
         settle(page)
         top = units[0].part("TP1").bounds()

@@ -7,9 +7,9 @@ import base64
 import numpy as np
 import pytest
 
-import rodwright
+from kit.specs import ready_unit
 from rodwright.handover.lists import parts_list
-from rodwright.jobs.new import model_names, model_path
+from rodwright.jobs.new import model_names
 from rodwright.lengths import format_length
 from rodwright.page.document import Model
 from rodwright.page.model import layers_of, model_of
@@ -17,13 +17,9 @@ from rodwright.unit import JointKind, Role, Swing, Unit
 from rodwright.unit.roles import TRAITS, Assembly
 
 
-def _unit(name: str) -> Unit:
-    return rodwright.set_out(rodwright.read_spec(model_path(name)))
-
-
 @pytest.mark.parametrize("name", model_names())
 def test_every_part_has_the_layer_that_a_maker_would_look_for(name: str) -> None:
-    unit = _unit(name)
+    unit = ready_unit(name)
     layers = layers_of(unit)
     assert list(layers) == [part.ref for part in unit.parts]
     lipped = {j.second: j.first for j in unit.joints if j.kind is JointKind.EDGE_GLUED}
@@ -51,13 +47,13 @@ def test_every_part_has_the_layer_that_a_maker_would_look_for(name: str) -> None
 
 @pytest.fixture(scope="module")
 def dresser() -> tuple[Unit, Model]:
-    unit = _unit("pottery-dresser")
+    unit = ready_unit("pottery-dresser")
     return unit, model_of(unit)
 
 
 @pytest.fixture(scope="module")
 def bookcase() -> tuple[Unit, Model]:
-    unit = _unit("hallway-bookcase")
+    unit = ready_unit("hallway-bookcase")
     return unit, model_of(unit)
 
 
@@ -107,13 +103,13 @@ def test_bought_in_pieces_lie_on_their_parts(dresser: tuple[Unit, Model]) -> Non
 
 def test_doors_and_drawers_have_names_that_tell_them_apart() -> None:
     for name in ("pottery-dresser", "linen-cupboard", "archive-wall"):
-        unit = _unit(name)
+        unit = ready_unit(name)
         labels = [each.label for each in model_of(unit).motions]
         assert len(set(labels)) == len(labels) == len(unit.motions)
         for label, motion in zip(labels, unit.motions, strict=True):
             assert unit.part(motion.refs[0]).group in label
             assert isinstance(motion, Swing) is ("hinged" in label)
-    assert [each.label for each in model_of(_unit("linen-cupboard")).motions] == [
+    assert [each.label for each in model_of(ready_unit("linen-cupboard")).motions] == [
         "Door 1, hinged left",
         "Door 2, hinged right",
     ]

@@ -15,7 +15,7 @@ import pytest
 from PIL import Image
 from playwright.sync_api import Browser, Page
 
-from kit.browser import DESKTOP, chromium, opened, until
+from kit.browser import DESKTOP, opened, until
 
 pytestmark = pytest.mark.xdist_group("browser")
 MODEL = Path(__file__).parents[2] / "models" / "niche-shelf.yaml"
@@ -61,12 +61,6 @@ def given(hostile: Path) -> dict[str, str]:
     heavy, given = session(hostile)
     assert heavy == []
     return given
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as started:
-        yield started
 
 
 def shown_as(browser: Browser, html: str, folder: Path) -> Iterator[Page]:

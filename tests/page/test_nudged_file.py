@@ -4,8 +4,6 @@ from __future__ import annotations
 
 import json
 import re
-import subprocess
-import sys
 from collections.abc import Iterator
 from contextlib import ExitStack
 from pathlib import Path
@@ -13,7 +11,8 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Locator, Page
 
-from kit.browser import PHONE, chromium, opened, until
+from kit.browser import DRAWN, PHONE, opened, until
+from kit.looking import served
 
 pytestmark = pytest.mark.xdist_group("browser")
 ALCOVE = (Path(__file__).parents[2] / "models" / "reading-alcove.yaml").read_bytes()
@@ -22,45 +21,29 @@ WIDTH, SHELVES = "Column 2: width", "Column 1: shelves"
 
 
 @pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as started:
-        yield started
-
-
-@pytest.fixture(scope="module")
-def served(tmp_path_factory: pytest.TempPathFactory) -> Iterator[tuple[Path, str]]:
+def followed(tmp_path_factory: pytest.TempPathFactory) -> Iterator[tuple[Path, str]]:
     """A file, and the address of the command that follows it."""
     path = tmp_path_factory.mktemp("nudges") / "alcove.yaml"
     path.write_bytes(ALCOVE)
-    command = [sys.executable, "-m", "rodwright_cli", "look", str(path), "--no-open"]
-    with subprocess.Popen(command, stdout=subprocess.PIPE, text=True) as running:
-        assert running.stdout is not None
-        try:
-            for line in running.stdout:
-                if found := re.search(r"http://127\.0\.0\.1:\d+/\S+", line):
-                    yield path, found[0]
-                    break
-            else:
-                raise AssertionError("it said no address")
-        finally:
-            running.terminate()
+    with served(path) as (address, _):
+        yield path, address
 
 
 @pytest.fixture(scope="module")
-def both(browser: Browser, served: tuple[Path, str]) -> Iterator[list[Page]]:
+def both(browser: Browser, followed: tuple[Path, str]) -> Iterator[list[Page]]:
     """Two pages of it, at their figures."""
     with ExitStack() as stack:
-        pages = [stack.enter_context(opened(browser, served[1], SMALL)) for _ in range(2)]
+        pages = [stack.enter_context(opened(browser, followed[1], SMALL)) for _ in range(2)]
         for page in pages:
             show_figures(page)
         yield pages
 
 
 @pytest.fixture
-def path(served: tuple[Path, str]) -> Path:
+def path(followed: tuple[Path, str]) -> Path:
     """The file, as the model is."""
-    served[0].write_bytes(ALCOVE)
-    return served[0]
+    followed[0].write_bytes(ALCOVE)
+    return followed[0]
 
 
 @pytest.fixture
@@ -78,7 +61,7 @@ def tabs(both: list[Page], path: Path) -> list[Page]:
 
 
 def show_figures(page: Page) -> None:
-    until(page, "window.stage && stage.pieces.size > 0")
+    until(page, DRAWN)
     page.get_by_role("tab", name="Figures").click()
     slider(page, WIDTH).wait_for()
 
@@ -269,8 +252,8 @@ def test_a_chosen_part_has_the_figures_it_hangs_on(both: list[Page]) -> None:
     assert page.get_by_role("slider", name="Lipping: thickness").count() == 1
 
 
-def test_it_fits_a_phone(browser: Browser, served: tuple[Path, str]) -> None:
-    with opened(browser, served[1], PHONE) as page:
+def test_it_fits_a_phone(browser: Browser, followed: tuple[Path, str]) -> None:
+    with opened(browser, followed[1], PHONE) as page:
         show_figures(page)
         assert page.evaluate("document.documentElement.scrollWidth") <= PHONE["width"]
         panel = page.locator("#panel")

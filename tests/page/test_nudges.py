@@ -2,25 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import asdict, replace
 
 import pytest
 from playwright.sync_api import Browser, expect
 
 from kit.axe import faults_of
-from kit.browser import PHONE, chromium
+from kit.browser import PHONE
 from kit.live import live
 from rodwright.page.document import Nudge
 
 pytestmark = pytest.mark.xdist_group("browser")
 SMALL = {"width": 900, "height": 640}
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as started:
-        yield started
 
 
 def test_the_file_is_written_at_intervals_and_last_of_all_what_was_last(browser: Browser) -> None:

@@ -13,7 +13,6 @@ from playwright.sync_api import Browser, Page
 from kit.axe import faults_of
 from kit.browser import DESKTOP, PHONE, opened, until
 from kit.live import Server, live
-from kit.sent_pages import sent_page
 from kit.told import details, finding, sheet
 from rodwright.page import document as page
 
@@ -105,8 +104,7 @@ def test_axe_finds_nothing_wrong(
         assert not faults_of(shown)
 
 
-def test_axe_finds_nothing_wrong_with_the_page_to_send(browser: Browser, tmp_path: Path) -> None:
-    sent = sent_page("reading-alcove", tmp_path)
+def test_axe_finds_nothing_wrong_with_the_page_to_send(browser: Browser, sent: Path) -> None:
     with opened(browser, sent.as_uri(), PHONE) as shown:
         for tab in shown.get_by_role("tab").all():
             tab.click()

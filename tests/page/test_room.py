@@ -4,9 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-import rodwright
-from kit.specs import unit_from
-from rodwright.jobs.new import model_names, model_path
+from kit.specs import ready_unit, unit_from
+from rodwright.jobs.new import model_names
 from rodwright.page.room import room_lines
 
 _BOX = "size: {width: 800, height: 1000, depth: 300}\n"
@@ -31,7 +30,7 @@ def test_an_opening_is_drawn_as_wide_as_it_was_read() -> None:
 
 @pytest.mark.parametrize("name", model_names())
 def test_nothing_of_the_room_is_above_a_sloping_ceiling(name: str) -> None:
-    unit = rodwright.set_out(rodwright.read_spec(model_path(name)))
+    unit = ready_unit(name)
     lines, slope = room_lines(unit), unit.surroundings.ceiling
     assert bool(lines) is (unit.opening is not None)
     if slope is None:

@@ -4,57 +4,28 @@ from __future__ import annotations
 
 import base64
 import re
-from collections.abc import Iterator
-from contextlib import contextmanager
 from functools import partial
 from html import unescape
 from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from io import BytesIO
 from pathlib import Path
 from threading import Thread
-from typing import Any
 
 import pytest
 from PIL import Image
-from playwright.sync_api import Browser, Page
+from playwright.sync_api import Browser
 from pypdf import PdfReader
 
-from kit.browser import DESKTOP, PHONE, chromium, until
+from kit.browser import DRAWN, PHONE, tab, until
 from kit.sent_pages import sent_page
 from rodwright.wishes.reading.files import parse_spec
 
 pytestmark = pytest.mark.xdist_group("browser")
 
-DRAWN = "window.stage && stage.pieces.size > 0"
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as started:
-        yield started
-
-
-@pytest.fixture(scope="module")
-def sent(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """One with doors and drawers."""
-    return sent_page("record-cabinet", tmp_path_factory.mktemp("sent"))
-
-
-@contextmanager
-def _page(browser: Browser, before: str = "", **options: Any) -> Iterator[Page]:
-    """A page in a context of its own, in which a script is run before all others."""
-    context = browser.new_context(**({"viewport": DESKTOP} | options))
-    if before:
-        context.add_init_script(before)
-    try:
-        yield context.new_page()
-    finally:
-        context.close()
-
 
 def test_it_asks_for_nothing_but_itself(browser: Browser, sent: Path) -> None:
     asked: list[str] = []
-    with _page(browser, offline=True) as page:
+    with tab(browser, offline=True) as page:
         page.on("request", lambda request: asked.append(request.url))
         page.goto(sent.as_uri())
         until(page, DRAWN)
@@ -67,7 +38,7 @@ def test_a_page_of_sixty_parts_is_small(tmp_path: Path) -> None:
 
 
 def test_without_its_script_it_tells_what_it_can(browser: Browser, sent: Path) -> None:
-    with _page(browser, java_script_enabled=False) as page:
+    with tab(browser, java_script_enabled=False) as page:
         page.goto(sent.as_uri())
         said = page.locator("body").inner_text()
         notice = page.get_by_text("open this page in a browser of today")
@@ -78,7 +49,8 @@ def test_without_its_script_it_tells_what_it_can(browser: Browser, sent: Path) -
 
 
 def test_an_older_browser_keeps_what_stands(browser: Browser, sent: Path) -> None:
-    with _page(browser, "delete window.DecompressionStream") as page:
+    with tab(browser) as page:
+        page.add_init_script("delete window.DecompressionStream")
         page.goto(sent.as_uri())
         page.locator("#still").wait_for(state="visible")
         assert "Made of" in page.locator("body").inner_text()
@@ -86,8 +58,8 @@ def test_an_older_browser_keeps_what_stands(browser: Browser, sent: Path) -> Non
 
 
 def test_without_webgl_a_picture_stands_there(browser: Browser, sent: Path) -> None:
-    none = "HTMLCanvasElement.prototype.getContext = () => null"
-    with _page(browser, none) as page:
+    with tab(browser) as page:
+        page.add_init_script("HTMLCanvasElement.prototype.getContext = () => null")
         page.goto(sent.as_uri())
         page.get_by_text("can't draw in space").wait_for(state="visible")
         assert page.locator(".instead").get_attribute("alt") == "Front and side, in millimetres"
@@ -95,7 +67,7 @@ def test_without_webgl_a_picture_stands_there(browser: Browser, sent: Path) -> N
 
 
 def test_on_a_phone_a_touch_names_a_part(browser: Browser, sent: Path) -> None:
-    with _page(browser, viewport=PHONE, has_touch=True, is_mobile=True) as page:
+    with tab(browser, PHONE, has_touch=True, is_mobile=True) as page:
         page.goto(sent.as_uri())
         until(page, DRAWN)
         assert page.evaluate("document.documentElement.scrollWidth") <= PHONE["width"]
@@ -111,7 +83,7 @@ def test_on_a_phone_a_touch_names_a_part(browser: Browser, sent: Path) -> None:
 def test_it_prints(
     browser: Browser, sent: Path, tmp_path: Path, paper: str, size: tuple[int, int]
 ) -> None:
-    with _page(browser) as page:
+    with tab(browser) as page:
         page.goto(sent.as_uri())
         until(page, DRAWN)
         page.wait_for_timeout(500)
@@ -129,7 +101,7 @@ def test_it_prints(
 
 
 def test_on_paper_the_unit_fills_its_picture(browser: Browser, sent: Path) -> None:
-    with _page(browser, device_scale_factor=2) as page:
+    with tab(browser, device_scale_factor=2) as page:
         page.goto(sent.as_uri())
         until(page, DRAWN)
         page.evaluate("dispatchEvent(new Event('beforeprint'))")
@@ -152,7 +124,7 @@ def test_on_paper_dimensions_have_lines_and_what_is_chosen_has_no_label(
         dispatchEvent(new Event("afterprint"));
         return drawn;
     }"""
-    with _page(browser) as page:
+    with tab(browser) as page:
         page.goto(sent.as_uri())
         until(page, DRAWN)
         page.get_by_role("button", name="Dimensions").click()
@@ -184,7 +156,7 @@ TITLE = "</title></script><!-- <img src=x onerror=alert(1)>"
 def test_whatever_a_spec_says_is_text(browser: Browser, tmp_path: Path, scripted: bool) -> None:
     file = sent_page(parse_spec(HOSTILE, "hostile.yaml"), tmp_path)
     ran: list[str] = []
-    with _page(browser, java_script_enabled=scripted) as page:
+    with tab(browser, java_script_enabled=scripted) as page:
         page.on("dialog", lambda dialog: ran.append(dialog.message))
         page.on("console", lambda each: ran.append(each.text) if each.type == "error" else None)
         page.goto(file.as_uri())
@@ -207,7 +179,7 @@ def test_what_lies_beside_it_is_linked_to_on_the_web_alone(
     handler = partial(SimpleHTTPRequestHandler, directory=str(tmp_path))
     with ThreadingHTTPServer(("127.0.0.1", 0), handler) as server:
         Thread(target=server.serve_forever, daemon=True).start()
-        with _page(browser) as page:
+        with tab(browser) as page:
             page.goto(f"http://127.0.0.1:{server.server_port}/page.html")
             page.locator("a[href='page.glb'][download]").wait_for(state="visible")
             page.goto(file.as_uri())

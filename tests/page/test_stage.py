@@ -11,11 +11,10 @@ import numpy as np
 import pytest
 from playwright.sync_api import Browser, Page
 
-import rodwright
-from kit.browser import DESKTOP, chromium, opened_anywhere, until
+from kit.browser import DESKTOP, DRAWN, opened_anywhere, until
 from kit.pages_of import settle, unit_page, written
+from kit.specs import ready_unit
 from rodwright.geometry import Vector
-from rodwright.jobs.new import model_path
 from rodwright.page import document as told
 from rodwright.page.model import model_of
 from rodwright.pictures.explode import explode
@@ -29,30 +28,15 @@ _NEAR = 0.01
 
 
 @pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as started:
-        yield started
+def moves(cupboard: Unit) -> dict[str, Vector]:
+    return explode(cupboard)
 
 
 @pytest.fixture(scope="module")
-def unit() -> Unit:
-    return rodwright.set_out(rodwright.read_spec(model_path("linen-cupboard")))
-
-
-@pytest.fixture(scope="module")
-def moves(unit: Unit) -> dict[str, Vector]:
-    return explode(unit)
-
-
-@pytest.fixture(scope="module")
-def address(unit: Unit, moves: dict[str, Vector], tmp_path_factory: pytest.TempPathFactory) -> str:
-    return written(unit, told.Sections(apart=moves), tmp_path_factory.mktemp("cupboard"))
-
-
-@pytest.fixture(scope="module")
-def loaded(browser: Browser, address: str) -> Iterator[Page]:
-    with unit_page(browser, address) as shown:
-        yield shown
+def address(
+    cupboard: Unit, moves: dict[str, Vector], tmp_path_factory: pytest.TempPathFactory
+) -> str:
+    return written(cupboard, told.Sections(apart=moves), tmp_path_factory.mktemp("cupboard"))
 
 
 @pytest.fixture
@@ -106,51 +90,60 @@ def _open(page: Page, *refs: str) -> None:
     )
 
 
-def test_the_slider_takes_the_unit_apart(page: Page, unit: Unit, moves: dict[str, Vector]) -> None:
+def test_the_slider_takes_the_unit_apart(
+    page: Page, cupboard: Unit, moves: dict[str, Vector]
+) -> None:
     for share in (1.0, 0.5, 0.0):
         _slide(page, share)
-        for part in unit.parts:
+        for part in cupboard.parts:
             away = [share * each for each in moves[part.ref]]
             expected = [a + b for a, b in zip(part.placement.origin, away, strict=True)]
             assert _origin(page, part.ref) == pytest.approx(expected, abs=_NEAR)
 
 
-def test_doors_open_as_in_all_pictures(page: Page, unit: Unit) -> None:
-    swings = [each for each in unit.motions if isinstance(each, Swing)]
+def test_doors_open_as_in_all_pictures(page: Page, cupboard: Unit) -> None:
+    swings = [each for each in cupboard.motions if isinstance(each, Swing)]
     _open(page, swings[0].refs[0])
     _rest(page)
-    ajar = opened(unit)
-    for part in unit.parts:
+    ajar = opened(cupboard)
+    for part in cupboard.parts:
         seen = ajar.part(part.ref) if part.ref in swings[0].refs else part
         assert np.allclose(_stands(page, part.ref), seen.placement.matrix(), atol=_NEAR)
 
 
-def test_a_door_taken_apart_turns_as_one(page: Page, unit: Unit, moves: dict[str, Vector]) -> None:
+def test_a_door_taken_apart_turns_as_one(
+    page: Page, cupboard: Unit, moves: dict[str, Vector]
+) -> None:
     """Its stiles stay as far from each other as they were pulled, whatever way it faces."""
-    swing = next(each for each in unit.motions if isinstance(each, Swing))
+    swing = next(each for each in cupboard.motions if isinstance(each, Swing))
     first, second = swing.refs[:2]
     page.evaluate("moves => stage.pull(moves, 1)", moves)
     apart = math.dist(_origin(page, first), _origin(page, second))
     _open(page, first)
     _rest(page)
     assert math.dist(_origin(page, first), _origin(page, second)) == pytest.approx(apart)
-    assert abs(apart - math.dist(*(unit.part(ref).placement.origin for ref in (first, second)))) > 1
+    assert (
+        abs(apart - math.dist(*(cupboard.part(ref).placement.origin for ref in (first, second))))
+        > 1
+    )
 
 
-def test_without_motion_a_door_is_open_at_once(browser: Browser, address: str, unit: Unit) -> None:
+def test_without_motion_a_door_is_open_at_once(
+    browser: Browser, address: str, cupboard: Unit
+) -> None:
     with opened_anywhere(browser, DESKTOP, reduced_motion="reduce") as page:
         page.goto(address)
-        until(page, "window.stage && stage.pieces.size > 0")
-        ref = unit.motions[0].refs[0]
+        until(page, DRAWN)
+        ref = cupboard.motions[0].refs[0]
         _open(page, ref)
-        assert _origin(page, ref) != pytest.approx(unit.part(ref).placement.origin, abs=1)
+        assert _origin(page, ref) != pytest.approx(cupboard.part(ref).placement.origin, abs=1)
 
 
 @pytest.fixture(scope="module")
 def drawers(
     browser: Browser, tmp_path_factory: pytest.TempPathFactory
 ) -> Iterator[tuple[Page, Unit]]:
-    unit = rodwright.set_out(rodwright.read_spec(model_path("tape-drawers")))
+    unit = ready_unit("tape-drawers")
     address = written(unit, told.Sections(), tmp_path_factory.mktemp("drawers"))
     with unit_page(browser, address) as shown:
         yield shown, unit
@@ -186,14 +179,14 @@ def test_of_a_stack_of_open_drawers_the_lower_come_out_farther(drawers: tuple[Pa
         assert min(ranked) > 0
 
 
-def test_layers_hide(page: Page, unit: Unit) -> None:
+def test_layers_hide(page: Page, cupboard: Unit) -> None:
     visible = (
         "Object.fromEntries([...stage.pieces].map(([ref, each]) => [ref, each.group.visible]))"
     )
     assert all(page.evaluate(visible).values())
     page.evaluate("stage.hide(new Set(['doors', 'back']), new Set(['SH1']))")
     shown = page.evaluate(visible)
-    layers = {part.ref: part.layer for part in model_of(unit).parts}
+    layers = {part.ref: part.layer for part in model_of(cupboard).parts}
     for ref, seen in shown.items():
         assert seen == (layers[ref] not in {"doors", "back"} and ref != "SH1")
     assert not shown["SH1"]
@@ -219,33 +212,33 @@ def _changed(unit: Unit, ref: str) -> dict[str, Any]:
     return asdict(replace(model, parts=parts))
 
 
-def test_unchanged_pieces_are_kept(page: Page, unit: Unit) -> None:
+def test_unchanged_pieces_are_kept(page: Page, cupboard: Unit) -> None:
     kept = page.evaluate(
         """([model, ref]) => {
           const before = new Map(stage.pieces);
           stage.show(model);
           return [...stage.pieces].map(([each, piece]) => [each, piece === before.get(each)]);
         }""",
-        [_changed(unit, "SD1"), "SD1"],
+        [_changed(cupboard, "SD1"), "SD1"],
     )
     assert {ref for ref, same in kept if not same} == {"SD1"}
-    assert len(kept) == len(unit.parts)
+    assert len(kept) == len(cupboard.parts)
 
 
-def test_parts_stay_apart_and_open_while_the_model_changes(page: Page, unit: Unit) -> None:
-    door = unit.motions[0].refs[0]
+def test_parts_stay_apart_and_open_while_the_model_changes(page: Page, cupboard: Unit) -> None:
+    door = cupboard.motions[0].refs[0]
     _slide(page, 0.7)
     _open(page, door)
     _rest(page)
-    stood = {part.ref: _stands(page, part.ref) for part in unit.parts}
-    page.evaluate("model => stage.show(model)", _changed(unit, "SD1"))
+    stood = {part.ref: _stands(page, part.ref) for part in cupboard.parts}
+    page.evaluate("model => stage.show(model)", _changed(cupboard, "SD1"))
     _rest(page)
-    assert {part.ref: _stands(page, part.ref) for part in unit.parts} == stood
+    assert {part.ref: _stands(page, part.ref) for part in cupboard.parts} == stood
 
 
-def test_many_changes_leave_nothing_behind(page: Page, unit: Unit) -> None:
+def test_many_changes_leave_nothing_behind(page: Page, cupboard: Unit) -> None:
     """Geometries, textures and programs as the renderer itself counts them."""
-    models = [asdict(model_of(unit)), _changed(unit, "SD1"), _changed(unit, "TP1")]
+    models = [asdict(model_of(cupboard)), _changed(cupboard, "SD1"), _changed(cupboard, "TP1")]
     page.emulate_media(reduced_motion="reduce")
     held = page.evaluate(
         """async models => {
@@ -272,9 +265,9 @@ def test_many_changes_leave_nothing_behind(page: Page, unit: Unit) -> None:
     assert held[8:] == held[2:6]
 
 
-def test_equal_parts_share_what_they_are_drawn_with(page: Page, unit: Unit) -> None:
+def test_equal_parts_share_what_they_are_drawn_with(page: Page, cupboard: Unit) -> None:
     drawn = page.evaluate("new Set([...stage.pieces.values()].map(p => p.mesh.geometry)).size")
-    parts = model_of(unit).parts
+    parts = model_of(cupboard).parts
     assert drawn == len({part.shape for part in parts}) < len(parts)
 
 
@@ -326,9 +319,9 @@ def test_without_webgl_the_page_says_so_and_goes_on(browser: Browser, address: s
         assert page.locator("canvas").count() == 0
 
 
-def test_a_reload_keeps_all_as_it_was(browser: Browser, address: str, unit: Unit) -> None:
+def test_a_reload_keeps_all_as_it_was(browser: Browser, address: str, cupboard: Unit) -> None:
     with unit_page(browser, address) as page:
-        _reload(page, unit)
+        _reload(page, cupboard)
 
 
 def _reload(page: Page, unit: Unit) -> None:
@@ -342,7 +335,7 @@ def _reload(page: Page, unit: Unit) -> None:
     stood = {part.ref: _stands(page, part.ref) for part in unit.parts}
     eye = page.evaluate("stage.camera.position.toArray().concat(stage.controls.target.toArray())")
     page.reload()
-    until(page, "window.stage && stage.pieces.size > 0")
+    until(page, DRAWN)
     _rest(page)
     assert {part.ref: _stands(page, part.ref) for part in unit.parts} == stood
     again = page.evaluate("stage.camera.position.toArray().concat(stage.controls.target.toArray())")

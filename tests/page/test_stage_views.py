@@ -12,10 +12,9 @@ from numpy.typing import NDArray
 from PIL import Image
 from playwright.sync_api import Browser, Page
 
-import rodwright
-from kit.browser import DESKTOP, PHONE, chromium, until
+from kit.browser import DESKTOP, PHONE, until
 from kit.pages_of import unit_page, written
-from rodwright.jobs.new import model_path
+from kit.specs import ready_unit
 from rodwright.page.document import Sections
 from rodwright.pictures.explode import explode
 
@@ -26,15 +25,9 @@ _PAPER = np.array([0xF3, 0xF0, 0xEA])
 _EYE = "stage.camera.position.toArray().concat(stage.controls.target.toArray())"
 
 
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as started:
-        yield started
-
-
 @pytest.fixture(scope="module", params=["hostel-eaves", "pottery-dresser", "hallway-bookcase"])
 def address(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory) -> str:
-    unit = rodwright.set_out(rodwright.read_spec(model_path(request.param)))
+    unit = ready_unit(request.param)
     folder = tmp_path_factory.mktemp(request.param)
     return written(unit, Sections(apart=explode(unit)), folder)
 
@@ -91,7 +84,7 @@ def test_taken_apart_it_is_still_in_the_picture(page: Page) -> None:
 
 @pytest.fixture(scope="module")
 def niche(browser: Browser, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Page]:
-    unit = rodwright.set_out(rodwright.read_spec(model_path("niche-shelf")))
+    unit = ready_unit("niche-shelf")
     with unit_page(browser, written(unit, Sections(), tmp_path_factory.mktemp("niche"))) as shown:
         yield shown
 

@@ -9,6 +9,7 @@ from dataclasses import asdict
 import pytest
 
 import rodwright
+from kit.specs import ready_unit
 from rodwright.amounts import format_weight
 from rodwright.checks.findings import Severity
 from rodwright.handover.list_files import edges_csv, hardware_csv, parts_csv
@@ -22,16 +23,11 @@ from rodwright.page import document as page
 from rodwright.page.telling import checked_sections, quick_sections
 from rodwright.page.telling.dimensions import dimensions_of
 from rodwright.strength import strength_of
-from rodwright.unit import Unit
-
-
-def _unit(name: str) -> Unit:
-    return rodwright.set_out(rodwright.read_spec(model_path(name)))
 
 
 @pytest.mark.parametrize("name", model_names())
 def test_details_say_what_the_parts_list_says(name: str) -> None:
-    unit = _unit(name)
+    unit = ready_unit(name)
     place = page.Place(3, 5, "  carcass: {stock: ply}")
     first = unit.parts[0].ref
     sections = quick_sections(unit, {first: place})
@@ -50,7 +46,7 @@ def test_details_say_what_the_parts_list_says(name: str) -> None:
 
 @pytest.mark.parametrize("name", model_names())
 def test_joints_are_told_of_both_parts_and_fixings_are_all_counted(name: str) -> None:
-    unit = _unit(name)
+    unit = ready_unit(name)
     details = quick_sections(unit, {}).details
     assert details is not None
     pairs = {frozenset((each.first, each.second)) for each in unit.joints}
@@ -65,7 +61,7 @@ def test_joints_are_told_of_both_parts_and_fixings_are_all_counted(name: str) ->
 
 
 def test_a_shelf_is_told_as_a_maker_would() -> None:
-    details = quick_sections(_unit("pottery-dresser"), {}).details
+    details = quick_sections(ready_unit("pottery-dresser"), {}).details
     assert details is not None
     assert details["SH2"].joined == (
         page.Joined("SD1", "rests on pins in SD1, 2 x shelf pin 5 mm"),
@@ -77,7 +73,7 @@ def test_a_shelf_is_told_as_a_maker_would() -> None:
 
 @pytest.mark.parametrize("name", model_names())
 def test_overall_dimensions_are_the_units_size(name: str) -> None:
-    unit = _unit(name)
+    unit = ready_unit(name)
     told = dimensions_of(unit)
     width, height, depth = unit.size
     assert len(told) < 40
@@ -97,13 +93,13 @@ def test_overall_dimensions_are_the_units_size(name: str) -> None:
 
 def test_clear_openings_are_dimensioned() -> None:
     """By hand: 1201 wide, sides and divider of 18, the right column 420 as wished."""
-    texts = [each.text for each in dimensions_of(_unit("reading-alcove"))]
+    texts = [each.text for each in dimensions_of(ready_unit("reading-alcove"))]
     assert "420" in texts and format_length(1201 - 3 * 18 - 420, "mm") in texts
 
 
 @pytest.mark.parametrize("name", model_names())
 def test_findings_are_those_of_check_gravest_first(name: str) -> None:
-    unit = _unit(name)
+    unit = ready_unit(name)
     found = rodwright.check(unit)
     told = checked_sections(unit, tuple(reversed(found))).findings
     assert told is not None
@@ -133,7 +129,7 @@ def _cells(table: page.Table, heading: str) -> list[str]:
 
 @pytest.mark.parametrize("name", ["reading-alcove", "hallway-bookcase", "archive-wall"])
 def test_lists_have_the_rows_of_the_files(name: str) -> None:
-    unit = _unit(name)
+    unit = ready_unit(name)
     lists = checked_sections(unit, ()).lists
     assert lists is not None
     tables = {each.title: each for each in lists.tables}
@@ -157,7 +153,7 @@ def test_lists_have_the_rows_of_the_files(name: str) -> None:
 
 @pytest.mark.parametrize("name", ["reading-alcove", "hallway-bookcase"])
 def test_strength_has_every_figure_that_is_worked_out(name: str) -> None:
-    unit = _unit(name)
+    unit = ready_unit(name)
     strength = checked_sections(unit, ()).strength
     assert strength is not None
     rows = [row for table in strength.tables for row in table.rows]
@@ -185,11 +181,11 @@ def test_the_opening_is_told_as_the_survey_tells_it() -> None:
     assert gaps.rows[0][3] == format_length(sheet.fit.packing[0].gap.gap, "mm")
     assert len(opening.drawings) == len(sheet.planes)
     assert any("structural engineer" in each for each in opening.words)
-    assert checked_sections(_unit("hallway-bookcase"), ()).opening is None
+    assert checked_sections(ready_unit("hallway-bookcase"), ()).opening is None
 
 
 def test_everything_told_is_plain_data() -> None:
-    unit = _unit("niche-shelf")
+    unit = ready_unit("niche-shelf")
     told = asdict(quick_sections(unit, {})) | asdict(checked_sections(unit, ()))
     known = (str, int, float, bool, type(None))
 

@@ -7,11 +7,9 @@ from collections.abc import Iterator
 import pytest
 from playwright.sync_api import Browser, Page
 
-import rodwright
-from kit.browser import PHONE, chromium, until
-from kit.pages_of import label_texts, on_screen, settle, unit_page, written
+from kit.browser import PHONE, until
+from kit.pages_of import label_texts, on_screen, put_together, settle, unit_page, written
 from rodwright.geometry import Vector
-from rodwright.jobs.new import model_path
 from rodwright.page.document import Sections
 from rodwright.unit import Unit
 
@@ -20,30 +18,14 @@ _CHOSEN = "document.querySelector('.heard').textContent"
 
 
 @pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as started:
-        yield started
-
-
-@pytest.fixture(scope="module")
-def unit() -> Unit:
-    return rodwright.set_out(rodwright.read_spec(model_path("linen-cupboard")))
-
-
-@pytest.fixture(scope="module")
-def address(unit: Unit, tmp_path_factory: pytest.TempPathFactory) -> str:
-    return written(unit, Sections(), tmp_path_factory.mktemp("tools"))
-
-
-@pytest.fixture(scope="module")
-def loaded(browser: Browser, address: str) -> Iterator[Page]:
-    with unit_page(browser, address) as shown:
-        yield shown
+def address(cupboard: Unit, tmp_path_factory: pytest.TempPathFactory) -> str:
+    return written(cupboard, Sections(), tmp_path_factory.mktemp("tools"))
 
 
 @pytest.fixture
 def page(loaded: Page) -> Page:
-    """The page with nothing chosen."""
+    """The page with nothing chosen and all closed."""
+    put_together(loaded)
     loaded.mouse.move(2, 2)
     loaded.locator("canvas").press("Escape")
     assert _chosen(loaded) == ""
@@ -68,20 +50,20 @@ def _chosen(page: Page) -> str:
 
 
 @pytest.mark.parametrize("ref", ["DOP1", "DOP2", "DOS1", "RL2"])
-def test_a_click_chooses_the_part_that_is_seen_there(page: Page, unit: Unit, ref: str) -> None:
-    page.mouse.click(*on_screen(page, ref, _middle(unit, ref)))
+def test_a_click_chooses_the_part_that_is_seen_there(page: Page, cupboard: Unit, ref: str) -> None:
+    page.mouse.click(*on_screen(page, ref, _middle(cupboard, ref)))
     assert _chosen(page) == ref
 
 
-def test_a_click_tells_the_parts_name_and_size_beside_it(page: Page, unit: Unit) -> None:
-    page.mouse.click(*on_screen(page, "DOP1", _middle(unit, "DOP1")))
+def test_a_click_tells_the_parts_name_and_size_beside_it(page: Page, cupboard: Unit) -> None:
+    page.mouse.click(*on_screen(page, "DOP1", _middle(cupboard, "DOP1")))
     page.mouse.move(3, 3)
     settle(page)
     assert label_texts(page, "part") == ["DOP1 Door panel\n1789 x 340 x 6 mm"]
 
 
-def test_a_drag_turns_the_unit_and_chooses_nothing(page: Page, unit: Unit) -> None:
-    x, y = on_screen(page, "DOP1", _middle(unit, "DOP1"))
+def test_a_drag_turns_the_unit_and_chooses_nothing(page: Page, cupboard: Unit) -> None:
+    x, y = on_screen(page, "DOP1", _middle(cupboard, "DOP1"))
     before = page.evaluate("stage.camera.position.x")
     page.mouse.move(x, y)
     page.mouse.down()
@@ -91,8 +73,8 @@ def test_a_drag_turns_the_unit_and_chooses_nothing(page: Page, unit: Unit) -> No
     assert page.evaluate("stage.camera.position.x") != before
 
 
-def test_a_click_that_slips_a_pixel_still_chooses(page: Page, unit: Unit) -> None:
-    x, y = on_screen(page, "DOP1", _middle(unit, "DOP1"))
+def test_a_click_that_slips_a_pixel_still_chooses(page: Page, cupboard: Unit) -> None:
+    x, y = on_screen(page, "DOP1", _middle(cupboard, "DOP1"))
     page.mouse.move(x, y)
     page.mouse.down()
     page.mouse.move(x + 2, y + 1)
@@ -100,8 +82,8 @@ def test_a_click_that_slips_a_pixel_still_chooses(page: Page, unit: Unit) -> Non
     assert _chosen(page) == "DOP1"
 
 
-def test_pointing_tells_a_part_without_choosing_it(page: Page, unit: Unit) -> None:
-    page.mouse.move(*on_screen(page, "DOP2", _middle(unit, "DOP2")))
+def test_pointing_tells_a_part_without_choosing_it(page: Page, cupboard: Unit) -> None:
+    page.mouse.move(*on_screen(page, "DOP2", _middle(cupboard, "DOP2")))
     until(page, "document.querySelector('.label.part:not([hidden])') !== null")
     assert label_texts(page, "part") == ["DOP2 Door panel\n1789 x 340 x 6 mm"]
     assert _chosen(page) == ""
@@ -109,8 +91,8 @@ def test_pointing_tells_a_part_without_choosing_it(page: Page, unit: Unit) -> No
     until(page, "document.querySelector('.label.part:not([hidden])') === null")
 
 
-def test_a_click_beside_the_unit_and_escape_choose_nothing(page: Page, unit: Unit) -> None:
-    at = on_screen(page, "DOP1", _middle(unit, "DOP1"))
+def test_a_click_beside_the_unit_and_escape_choose_nothing(page: Page, cupboard: Unit) -> None:
+    at = on_screen(page, "DOP1", _middle(cupboard, "DOP1"))
     box = page.locator("canvas").bounding_box()
     assert box is not None
     page.mouse.click(*at)
@@ -123,10 +105,10 @@ def test_a_click_beside_the_unit_and_escape_choose_nothing(page: Page, unit: Uni
     assert _chosen(page) == ""
 
 
-def test_a_second_click_on_a_door_opens_it_and_a_key_shuts_it(page: Page, unit: Unit) -> None:
+def test_a_second_click_on_a_door_opens_it_and_a_key_shuts_it(page: Page, cupboard: Unit) -> None:
     page.emulate_media(reduced_motion="reduce")
     turn = "stage.pieces.get('DOP1').moved().elements[0]"  # the cosine of how far it has turned
-    at = on_screen(page, "DOP1", _middle(unit, "DOP1"))
+    at = on_screen(page, "DOP1", _middle(cupboard, "DOP1"))
     page.mouse.click(*at)
     settle(page)
     assert page.evaluate(turn) == pytest.approx(1)
@@ -138,10 +120,10 @@ def test_a_second_click_on_a_door_opens_it_and_a_key_shuts_it(page: Page, unit: 
     assert page.evaluate(turn) == pytest.approx(1)
 
 
-def test_a_double_click_opens_a_door_once_chosen_or_not(page: Page, unit: Unit) -> None:
+def test_a_double_click_opens_a_door_once_chosen_or_not(page: Page, cupboard: Unit) -> None:
     page.emulate_media(reduced_motion="reduce")
     turn = "stage.pieces.get('DOP1').moved().elements[0]"
-    at = on_screen(page, "DOP1", _middle(unit, "DOP1"))
+    at = on_screen(page, "DOP1", _middle(cupboard, "DOP1"))
     page.mouse.dblclick(*at)
     settle(page)
     assert page.evaluate(turn) < 0.2
@@ -156,8 +138,8 @@ def test_a_double_click_opens_a_door_once_chosen_or_not(page: Page, unit: Unit) 
     page.locator("canvas").press("o")
 
 
-def test_keys_go_through_the_parts_in_their_order(page: Page, unit: Unit) -> None:
-    refs = [part.ref for part in unit.parts]
+def test_keys_go_through_the_parts_in_their_order(page: Page, cupboard: Unit) -> None:
+    refs = [part.ref for part in cupboard.parts]
     page.locator("canvas").focus()
     page.keyboard.press("n")
     page.keyboard.press("n")
@@ -168,9 +150,9 @@ def test_keys_go_through_the_parts_in_their_order(page: Page, unit: Unit) -> Non
 
 
 def test_a_touch_on_a_phone_chooses_and_its_words_stay_within_the_picture(
-    phone: Page, unit: Unit
+    phone: Page, cupboard: Unit
 ) -> None:
-    phone.touchscreen.tap(*on_screen(phone, "DOP1", _middle(unit, "DOP1")))
+    phone.touchscreen.tap(*on_screen(phone, "DOP1", _middle(cupboard, "DOP1")))
     assert _chosen(phone) == "DOP1"
     assert label_texts(phone, "part") == ["DOP1 Door panel\n1789 x 340 x 6 mm"]
     label, canvas = (phone.locator(each).bounding_box() for each in (".labels .part", "canvas"))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 from collections.abc import Iterator
+from pathlib import Path
 
 import numpy as np
 import pytest
@@ -11,27 +12,19 @@ from numpy.typing import NDArray
 from PIL import Image
 from playwright.sync_api import Browser, Page
 
-from kit.browser import DESKTOP, chromium, opened_anywhere, until
-from kit.sent_pages import sent_page
+from kit.browser import DESKTOP, DRAWN, opened_anywhere, until
+from kit.pages_of import settle
 from photo.woods.samples import lab
 from rodwright.photo import srgb
 
-_TWO_FRAMES = "new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))"
 pytestmark = pytest.mark.xdist_group("browser")
 
 
 @pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as started:
-        yield started
-
-
-@pytest.fixture(scope="module")
-def page(browser: Browser, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Page]:
-    sent = sent_page("record-cabinet", tmp_path_factory.mktemp("sent"))
+def page(browser: Browser, sent: Path) -> Iterator[Page]:
     with opened_anywhere(browser, DESKTOP, reduced_motion="reduce") as shown:
         shown.goto(sent.as_uri())
-        until(shown, "window.stage && stage.pieces.size > 0")
+        until(shown, DRAWN)
         yield shown
 
 
@@ -39,7 +32,7 @@ def side(page: Page) -> NDArray[np.float64]:
     """What is drawn of the left side, from the left: its middle, rows from the top."""
     page.evaluate("stage.view('left')")
     until(page, "stage.camera.isOrthographicCamera")
-    page.evaluate(_TWO_FRAMES)
+    settle(page)
     box = page.locator("canvas").bounding_box()
     assert box is not None
     shown = Image.open(io.BytesIO(page.locator("canvas").screenshot())).convert("RGB")

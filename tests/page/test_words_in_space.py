@@ -2,18 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import asdict
 from itertools import combinations
 
 import pytest
 from playwright.sync_api import Browser, Page
 
-import rodwright
-from kit.browser import DESKTOP, PHONE, chromium, until
+from kit.browser import DESKTOP, DRAWN, PHONE, until
 from kit.live import live
 from kit.pages_of import label_texts, on_screen, settle, unit_page, written
-from rodwright.jobs.new import model_path
 from rodwright.lengths import format_length
 from rodwright.page import document as told
 from rodwright.page.model import model_of
@@ -24,20 +21,9 @@ pytestmark = pytest.mark.xdist_group("browser")
 
 
 @pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as started:
-        yield started
-
-
-@pytest.fixture(scope="module")
-def unit() -> Unit:
-    return rodwright.set_out(rodwright.read_spec(model_path("hallway-bookcase")))
-
-
-@pytest.fixture(scope="module")
-def address(unit: Unit, tmp_path_factory: pytest.TempPathFactory) -> str:
-    sections = told.Sections(dimensions=dimensions_of(unit))
-    return written(unit, sections, tmp_path_factory.mktemp("words"))
+def address(bookcase: Unit, tmp_path_factory: pytest.TempPathFactory) -> str:
+    sections = told.Sections(dimensions=dimensions_of(bookcase))
+    return written(bookcase, sections, tmp_path_factory.mktemp("words"))
 
 
 def _dimensioned(page: Page) -> list[str]:
@@ -49,12 +35,12 @@ def _dimensioned(page: Page) -> list[str]:
 
 @pytest.mark.parametrize("size", [DESKTOP, PHONE])
 def test_dimensions_tell_the_units_size_and_none_lies_on_another(
-    browser: Browser, unit: Unit, address: str, size: dict[str, int]
+    browser: Browser, bookcase: Unit, address: str, size: dict[str, int]
 ) -> None:
     with unit_page(browser, address, size) as page:
         texts = _dimensioned(page)
-        assert {format_length(each, "in") for each in unit.size} <= set(texts)
-        assert set(texts) <= {each.text for each in dimensions_of(unit)}
+        assert {format_length(each, "in") for each in bookcase.size} <= set(texts)
+        assert set(texts) <= {each.text for each in dimensions_of(bookcase)}
         assert page.locator(".dimensioned").inner_text() == (
             "In inches: overall, and clear between the boards"
         )
@@ -77,31 +63,33 @@ def test_dimensions_tell_the_units_size_and_none_lies_on_another(
         assert label_texts(page, "dimension") == []
 
 
-def test_the_chosen_part_has_its_own_dimensions(browser: Browser, unit: Unit, address: str) -> None:
+def test_the_chosen_part_has_its_own_dimensions(
+    browser: Browser, bookcase: Unit, address: str
+) -> None:
     with unit_page(browser, address) as page:
         _dimensioned(page)
-        length, width, thickness = unit.part("SH2").blank.size
+        length, width, thickness = bookcase.part("SH2").blank.size
         page.mouse.click(*on_screen(page, "SH2", (length / 2, 0.0, thickness / 2)))
         settle(page)
         assert page.locator(".heard").inner_text().startswith("SH2,")
         texts = set(label_texts(page, "dimension"))
         assert {format_length(length, "in"), format_length(width, "in")} <= texts
         # The unit's own stay.
-        assert format_length(unit.size[1], "in") in texts
+        assert format_length(bookcase.size[1], "in") in texts
         own = {format_length(each, "in") for each in (length, width, thickness)}
-        assert texts <= own | {each.text for each in dimensions_of(unit)}
+        assert texts <= own | {each.text for each in dimensions_of(bookcase)}
 
 
 def test_on_a_phone_words_stand_by_their_own_lines_and_the_overall_sizes_are_there(
-    browser: Browser, unit: Unit, address: str
+    browser: Browser, bookcase: Unit, address: str
 ) -> None:
     with unit_page(browser, address, PHONE) as page:
         page.emulate_media(reduced_motion="reduce")
         page.get_by_role("button", name="Front", exact=True).click()
         texts = _dimensioned(page)
-        assert {format_length(each, "in") for each in unit.size[:2]} <= set(texts)
+        assert {format_length(each, "in") for each in bookcase.size[:2]} <= set(texts)
         # Those of the height stand one below the other, each within reach of its own line.
-        for each in dimensions_of(unit):
+        for each in dimensions_of(bookcase):
             if each.text not in texts or each.start[0] != each.end[0]:
                 continue
             ends = (
@@ -116,7 +104,7 @@ def test_on_a_phone_words_stand_by_their_own_lines_and_the_overall_sizes_are_the
 
 
 def test_a_finding_turns_the_unit_so_that_its_part_is_seen_and_is_marked(
-    browser: Browser, unit: Unit
+    browser: Browser, bookcase: Unit
 ) -> None:
     back = told.Told(
         severity="error",
@@ -125,13 +113,13 @@ def test_a_finding_turns_the_unit_so_that_its_part_is_seen_and_is_marked(
         remedy="Take a thicker one.",
         parts=("BK1",),
         source="",
-        at=(unit.size[0] / 2, unit.envelope.high[1], unit.size[1] / 2),
+        at=(bookcase.size[0] / 2, bookcase.envelope.high[1], bookcase.size[1] / 2),
     )
     with live(browser, reduced_motion="reduce") as server:
         page = server.page
-        server.model(model_of(unit))
+        server.model(model_of(bookcase))
         server.sections(findings=[asdict(back)])
-        until(page, "window.stage && stage.pieces.size > 0")
+        until(page, DRAWN)
         # From below nothing of the back is seen.
         page.get_by_role("button", name="Below").click()
         settle(page)
@@ -140,7 +128,7 @@ def test_a_finding_turns_the_unit_so_that_its_part_is_seen_and_is_marked(
         until(page, "document.querySelector('.label.finding:not([hidden])') !== null")
         assert label_texts(page, "finding") == ["error: back too thin"]
         assert page.evaluate("stage.camera.position.toArray()") != before
-        length, width, thickness = unit.part("BK1").blank.size
+        length, width, thickness = bookcase.part("BK1").blank.size
         seen = [
             _part_at(page, on_screen(page, "BK1", (length * along, width / 2, side)))
             for along in (0.2, 0.35, 0.65, 0.8)
@@ -152,8 +140,7 @@ def test_a_finding_turns_the_unit_so_that_its_part_is_seen_and_is_marked(
         assert label_texts(page, "finding") == []
 
 
-def test_a_finding_about_one_stile_lights_the_whole_door(browser: Browser) -> None:
-    cupboard = rodwright.set_out(rodwright.read_spec(model_path("linen-cupboard")))
+def test_a_finding_about_one_stile_lights_the_whole_door(browser: Browser, cupboard: Unit) -> None:
     model = model_of(cupboard)
     door = next(each for each in model.motions if "DOS1" in each.refs)
     sags = told.Told(
@@ -169,7 +156,7 @@ def test_a_finding_about_one_stile_lights_the_whole_door(browser: Browser) -> No
         page = server.page
         server.model(model)
         server.sections(findings=[asdict(sags)])
-        until(page, "window.stage && stage.pieces.size > 0")
+        until(page, DRAWN)
         page.get_by_text("The door sags.").click()
         settle(page)
         lit = page.evaluate("[...stage.outlines.drawn.keys()]")

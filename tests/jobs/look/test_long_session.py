@@ -6,22 +6,12 @@ import gc
 from dataclasses import asdict
 from pathlib import Path
 
+from kit.looking import SHELF
 from rodwright.jobs.look.board import Board, Reader
 from rodwright.jobs.look.figures import nudges_of
 from rodwright.jobs.look.following import State, read_state
 from rodwright.jobs.look.watching import Seen
 from rodwright.page.shapes import shape_of
-
-SPEC = """\
-title: Shelf
-unit: mm
-size: {width: 600, height: 900, depth: 300}
-stock:
-  ply: {kind: sheet, material: birch plywood, thickness: 18, size: [2440, 1220]}
-carcass: {stock: ply, corners: butted}
-interior:
-  shelves: {count: 2}
-"""
 
 
 def _held() -> int:
@@ -38,7 +28,7 @@ def test_what_is_held_doesnt_grow_with_the_saves() -> None:
     state, board, reader = State(), Board(), Reader()
     held = []
     for number in range(61):
-        content = SPEC.replace("width: 600", f"width: {600 + number}").encode()
+        content = SHELF.replace("width: 600", f"width: {600 + number}").encode()
         state = read_state(Path("shelf.yaml"), Seen(content), state)
         assert state.spec is not None
         assert state.made is not None
