@@ -41,9 +41,11 @@ def look(
             _say(address)
         if not served.loopback:
             _say(
-                "  Whoever reaches this machine and has this address sees the unit and can change "
-                "its figures,\n  and what is sent isn't encrypted. Without --host it is served to "
-                "this machine alone."
+                "  Others on the network can come to it: whoever has an address above sees the "
+                "unit and can\n"
+                "  change its figures. Only the long word in it keeps others out, and what is sent "
+                "isn't\n"
+                "  encrypted: give it to those you trust. Without --host this machine alone has it."
             )
         if open_browser:
             _open(served.addresses[0])

@@ -51,6 +51,7 @@ class Board:
         self._textures = {
             name: each for name, each in self._textures.items() if name in self._surfaces
         }
+        # The last brace is left open: the shapes that a page lacks go in before it.
         self._pin("model", f'"version":{version},"model":{_json(head)[:-1]}')
 
     def tell_sections(self, version: int, sections: Mapping[str, str]) -> None:

@@ -21,6 +21,7 @@ from rodwright.wishes.reading.files import parse_spec
 _LONGEST_LINE = 200
 """Characters of a spec's line that a page shows."""
 _KEPT_DIGESTS = 100
+"""Readings whose content is still known: what a page wishes is of one it was lately told of."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,7 +73,7 @@ def read_state(path: Path, seen: Seen, before: State) -> State:
     except ProblemsError as error:
         state = replace(state, troubles=tuple(map(_trouble, error.problems)))
     except Exception as error:  # whatever it is, the page goes on and says so
-        state = replace(state, troubles=(_own_fault(error),))
+        state = replace(state, troubles=(own_fault(error),))
     return replace(state, seconds=perf_counter() - began)
 
 
@@ -95,7 +96,8 @@ def _trouble(problem: Problem) -> page.Trouble:
     return page.Trouble(problem.message, problem.remedy, problem.line, problem.column)
 
 
-def _own_fault(error: Exception) -> page.Trouble:
+def own_fault(error: Exception) -> page.Trouble:
+    """What is told where something failed for which no file is to blame."""
     return page.Trouble(
         f"Rodwright itself failed: {type(error).__name__}: {error}",
         "Please report it with your spec file.",

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Callable
+from contextlib import suppress
 from pathlib import Path
 
 from rodwright.jobs.look import later
@@ -34,13 +35,11 @@ class Rounds:
         self._cutting = False
 
     async def warm(self) -> None:
-        """Have what is asked for first loaded before it is.
-
-        Raises:
-            Failed: something of it can't be loaded.
-        """
-        await self._words.ask(later.warm_words)
-        await self._checks.ask(later.warm_checks)
+        """Have what is asked for first loaded before it is; what can't be is told of once it is
+        asked for."""
+        for worker, load in ((self._words, later.warm_words), (self._checks, later.warm_checks)):
+            with suppress(Failed, Stopped):
+                await worker.ask(load)
 
     def begin(self, made: Made) -> None:
         """A picture was told: go on from there."""

@@ -7,6 +7,7 @@ import shutil
 import stat
 import tempfile
 from contextlib import suppress
+from io import RawIOBase
 from pathlib import Path
 
 from rodwright.problems import Problem, ProblemsError
@@ -31,7 +32,7 @@ def replace_content(path: Path, content: bytes) -> None:
         if not now.st_mode & 0o222 or not os.access(target, os.W_OK):
             raise _unwritable(path, "it is write-protected")
         if now.st_nlink > 1 or not _moved_in(target, content, now):
-            target.write_bytes(content)
+            _write_over(target, content)
     except OSError as error:
         raise _unwritable(path, error.strerror or str(error)) from error
 
@@ -59,6 +60,27 @@ def _moved_in(target: Path, content: bytes, now: os.stat_result) -> bool:
             new.unlink()
         raise
     return True
+
+
+def _write_over(target: Path, content: bytes) -> None:
+    """Write into the file that is there; where that fails it holds again what it held."""
+    with target.open("r+b", buffering=0) as file:
+        before = file.read()
+        try:
+            _put(file, content)
+        except OSError:
+            # It has the room that it had: nothing was cut off yet.
+            _put(file, before)
+            raise
+
+
+def _put(file: RawIOBase, content: bytes) -> None:
+    file.seek(0)
+    rest = memoryview(content)
+    while rest:
+        rest = rest[file.write(rest) :]
+    file.truncate()
+    os.fsync(file.fileno())
 
 
 def _owned_alike(new: Path, old: os.stat_result) -> bool:

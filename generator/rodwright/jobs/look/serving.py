@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import asyncio
 import errno
+import os
 from collections.abc import Awaitable, Callable
 from typing import TYPE_CHECKING
 
@@ -15,6 +17,7 @@ if TYPE_CHECKING:
     from aiohttp import web
 
 _MOST_PAGES = 50
+"""Pages that may be open at a time; from a network there might come any number."""
 _SILENT = 6.0
 """Seconds after which a page that doesn't answer is taken to be gone."""
 _HEADERS = {
@@ -102,8 +105,6 @@ class Server:
         return web.Response(text=text, content_type="text/html", headers=headers)
 
     async def _socket(self, request: web.Request) -> web.WebSocketResponse:
-        import asyncio
-
         from aiohttp import web
 
         if request.headers.get("Origin") != f"http://{request.host}":
@@ -147,15 +148,18 @@ def _not_served(error: OSError, host: str, port: int) -> Problem:
         )
     if error.errno in {errno.EACCES, errno.EPERM}:
         return Problem(
-            f"port {port} may not be used: {error.strerror}",
-            "Give one above 1023, or leave `--port` out: a free one is found.",
+            f"port {port} may not be used here",
+            "On most machines those below 1024 are for administrators alone: give a higher one, or "
+            "leave `--port` out: a free one is found.",
         )
     if error.errno == errno.EADDRNOTAVAIL:
         return Problem(
             f"this machine has no address `{host}`",
             "Give one of its own, or `0.0.0.0` for all of them.",
         )
+    # What it says itself is of its own insides, where the system's word is known.
+    why = os.strerror(error.errno) if error.errno else str(error)
     return Problem(
-        f"the page can't be served at {host}, port {port}: {error.strerror or error}",
+        f"the page can't be served at {host}, port {port}: {why}",
         "Try another port or address.",
     )

@@ -5,16 +5,16 @@ from __future__ import annotations
 import asyncio
 import gc
 import signal
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from contextlib import suppress
-from dataclasses import asdict, dataclass
+from dataclasses import asdict, dataclass, replace
 from pathlib import Path
 from time import monotonic
 
 from rodwright.jobs.look.board import Board
 from rodwright.jobs.look.doors import Door, door
 from rodwright.jobs.look.figures import nudges_of
-from rodwright.jobs.look.following import State, read_state
+from rodwright.jobs.look.following import State, own_fault, read_state
 from rodwright.jobs.look.nudging import Nudging
 from rodwright.jobs.look.rounds import Rounds
 from rodwright.jobs.look.serving import Server
@@ -140,14 +140,21 @@ class Session:
         new = made is not None and made.version == state.version
         if made is not None and new:
             self._board.tell_model(made.version, made.model)
-        troubles = [asdict(each) for each in state.troubles]
-        self._board.tell("troubles", version=state.version, troubles=troubles)
-        self._server.news()
+        self._tell_troubles()
         if made is not None and new:
             self._rounds.begin(made)
-        await self._tell_nudges()
+        try:
+            await self._tell_nudges()
+        except Exception as error:  # as with the reading itself: the page goes on and says so
+            self._state = replace(state, troubles=(*state.troubles, own_fault(error)))
+            self._tell_troubles()
         parts = len(made.unit.parts) if made is not None and new else None
-        self._read(Reading(parts, state.troubles, state.seconds))
+        self._read(Reading(parts, self._state.troubles, state.seconds))
+
+    def _tell_troubles(self) -> None:
+        troubles = [asdict(each) for each in self._state.troubles]
+        self._board.tell("troubles", version=self._state.version, troubles=troubles)
+        self._server.news()
 
     async def _tell_nudges(self) -> None:
         state = self._state
@@ -157,7 +164,8 @@ class Session:
         told = await asyncio.to_thread(
             nudges_of, state.spec, made.unit if made else None, made.wished if made else {}
         )
-        undo, redo = self._nudging.can(state.digests[state.version])
+        # It may have to wait for a change that is being written.
+        undo, redo = await asyncio.to_thread(self._nudging.can, state.digests[state.version])
         self._board.tell(
             "nudges",
             version=state.version,
@@ -177,7 +185,13 @@ class Session:
                 undo = wish.kind == "undo"
                 await asyncio.to_thread(self._nudging.undo if undo else self._nudging.redo)
         except ProblemsError as error:
-            talk.refuse(" ".join(f"{each.message}. {each.remedy}" for each in error.problems))
+            talk.refuse(_said(error.problems))
+        except Exception as error:  # told too: the page would wait for it without end
+            talk.refuse(_said([own_fault(error)]))
+
+
+def _said(problems: Sequence[Problem | Trouble]) -> str:
+    return " ".join(f"{each.message}. {each.remedy}" for each in problems)
 
 
 async def _within(watched: Watched, seconds: float) -> Seen | None:

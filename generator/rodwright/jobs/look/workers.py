@@ -12,7 +12,7 @@ from collections.abc import Callable
 from contextlib import suppress
 from typing import IO, Any
 
-_ROUNDS = 60
+_MOST_QUESTIONS = 60
 """Questions after which a process gives way to a fresh one: what libraries keep can't pile up."""
 _NICER = 10
 """How far it stands back behind what draws (POSIX, nice)."""
@@ -42,14 +42,14 @@ class Worker:
     def __init__(self) -> None:
         """Nothing is started yet."""
         self._process: Process | None = None
-        self._rounds = 0
+        self._asked = 0
         self._turn = asyncio.Lock()
 
     async def ask(self, job: Callable[..., Any], *about: Any) -> Any:
         """What a function of a module gives there.
 
         Raises:
-            Failed: the function raised.
+            Failed: the function raised, or no process can be started.
             Stopped: the process was stopped meanwhile, or died.
         """
         await self._turn.acquire()
@@ -73,14 +73,14 @@ class Worker:
             await process.wait()
 
     async def _exchange(self, question: bytes) -> Any:
-        if self._rounds >= _ROUNDS:
+        if self._asked >= _MOST_QUESTIONS:
             await self.end()
         if self._process is None:
-            self._process, self._rounds = await _started(), 0
+            self._process, self._asked = await _started(), 0
         process = self._process
         assert process.stdin is not None
         assert process.stdout is not None
-        self._rounds += 1
+        self._asked += 1
         try:
             process.stdin.write(_framed(question))
             await process.stdin.drain()
@@ -101,16 +101,19 @@ class Worker:
 
 
 async def _started() -> Process:
-    # In a session of its own the terminal's Ctrl-C doesn't come to it.
-    return await asyncio.create_subprocess_exec(
-        sys.executable,
-        "-c",
-        _RUN.format(path=sys.path),
-        stdin=PIPE,
-        stdout=PIPE,
-        stderr=DEVNULL,
-        start_new_session=True,
-    )
+    try:
+        return await asyncio.create_subprocess_exec(
+            sys.executable,
+            "-c",
+            _RUN.format(path=sys.path),
+            stdin=PIPE,
+            stdout=PIPE,
+            stderr=DEVNULL,
+            # The terminal's Ctrl-C doesn't come to another session.
+            start_new_session=True,
+        )
+    except OSError as error:
+        raise Failed(f"no process can be started: {error.strerror}") from error
 
 
 def answer() -> None:
