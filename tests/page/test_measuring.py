@@ -268,6 +268,6 @@ def test_touches_of_a_finger_measure_in_inches(
         assert label_texts(phone, "measure") == [words]
         # Seen from the side there is no room beside the line: the words are pushed in.
         phone.get_by_role("button", name="Left", exact=True).tap()
-        phone.wait_for_timeout(600)
+        until(phone, "stage.resting")
         settle(phone)
         assert label_texts(phone, "measure") == [words]

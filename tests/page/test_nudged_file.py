@@ -185,8 +185,9 @@ def test_all_of_it_by_keyboard(tabs: list[Page], path: Path) -> None:
     # In a field the keys are its own.
     field(page, SHELVES).focus()
     page.keyboard.press("Control+z")
-    page.wait_for_timeout(500)
-    assert path.read_bytes() == with_width("421")
+    slider(page, WIDTH).focus()
+    page.keyboard.press("ArrowRight")
+    until_held(page, path, with_width("422"))
 
 
 def test_a_field_takes_what_a_maker_writes(tabs: list[Page], path: Path) -> None:

@@ -251,7 +251,8 @@ def test_each_tab_is_as_far_down_as_it_was_left(server: Server, dresser: page.Mo
     shown.get_by_role("tab", name="Lists").click()
     panel.get_by_text("As they are cut.").wait_for()
     panel.evaluate("(at) => at.scrollTo(0, 700)")
-    shown.wait_for_timeout(500)
+    kept = "Object.entries(sessionStorage).find(([name]) => name.endsWith(' scrolled'))?.[1]"
+    until(shown, f"{kept}?.includes('700')")
     shown.get_by_role("tab", name="Opening").click()
     until(shown, "document.getElementById('panel').scrollTop === 0")
     shown.get_by_role("tab", name="Lists").click()

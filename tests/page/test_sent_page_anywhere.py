@@ -86,7 +86,7 @@ def test_it_prints(
     with tab(browser) as page:
         page.goto(sent.as_uri())
         until(page, DRAWN)
-        page.wait_for_timeout(500)
+        until(page, "stage.resting")
         page.pdf(path=tmp_path / "page.pdf", format=paper)
     pages = PdfReader(tmp_path / "page.pdf").pages
     assert 1 <= len(pages) <= 3

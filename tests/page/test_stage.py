@@ -45,6 +45,7 @@ def page(loaded: Page) -> Page:
     _slide(loaded, 0)
     loaded.evaluate(
         """stage.show(JSON.parse(document.getElementById("told").textContent).model);
+        stage.pull(null, 0);
         stage.swing(new Set());
         stage.hide(new Set(), new Set());
         stage.light([], null);

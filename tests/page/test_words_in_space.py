@@ -28,8 +28,7 @@ def address(bookcase: Unit, tmp_path_factory: pytest.TempPathFactory) -> str:
 
 def _dimensioned(page: Page) -> list[str]:
     page.get_by_role("button", name="Dimensions").click()
-    page.wait_for_timeout(400)  # what the unit hides is found out when the eye rests
-    settle(page)
+    until(page, "stage.resting")
     return label_texts(page, "dimension")
 
 

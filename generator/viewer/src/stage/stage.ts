@@ -27,6 +27,8 @@ export class Stage {
   readonly pieces = new Map<string, Piece>();
   /** Called when pieces have come, gone or moved. */
   readonly afterMove = new Set<() => void>();
+  /** What works on something that will be seen, and asks for a frame then. */
+  readonly awaited = new Set<object>();
   /** What lies before one of these planes isn't drawn. */
   readonly clipping: Plane[] = [];
   private readonly drawing = new Set<() => void>();
@@ -181,7 +183,7 @@ export class Stage {
 
   /** Whether the picture is as it will stay. */
   get resting(): boolean {
-    return !this.asked;
+    return !this.asked && !this.awaited.size;
   }
 
   /** What is seen, as a picture. */

@@ -95,7 +95,9 @@ export class Dimensioning {
     if (eye === this.eye) return;
     this.eye = eye;
     clearTimeout(this.waiting);
+    stage.awaited.add(this);
     this.waiting = setTimeout(() => {
+      stage.awaited.delete(this);
       this.seen = dimensions.flatMap((each) => {
         const seen = [each, ...mirrored(each)].find((place) => this.sees(place));
         return seen ? [seen] : [];
