@@ -18,6 +18,7 @@ from rodwright.opening.gaps import (
     gap_map,
     packing,
 )
+from rodwright.opening.heights import heights_without_slope
 from rodwright.opening.readings import EDGES, LEVEL_ERROR
 from rodwright.opening.sheet import FitSheet, Gain, SurveySheet
 from rodwright.opening.survey import Survey, least_with, measure, solved_planes
@@ -63,6 +64,8 @@ def _survey(spec: UnitSpec) -> SurveySheet:
     if spec.opening is None:
         problems.add((), "there is no opening to survey", "Add `opening:` with your readings.")
         raise problems.error()
+    heights_without_slope(spec, problems)
+    problems.raise_if_any()
     found = solved_planes(spec.opening, problems)
     if found is None:
         raise problems.error()

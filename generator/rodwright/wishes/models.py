@@ -355,7 +355,8 @@ class UnitSpec(SpecModel):
     scribes: ScribesSpec | None = None
     """Strips that close the gap between the unit and the walls."""
     slope: SlopeSpec | None = None
-    """A sloping ceiling that the unit is cut to."""
+    """A sloping ceiling that the unit is cut to; heights under `opening` are given as if there were
+    none."""
     cutouts: Annotated[tuple[CutoutSpec, ...], Field(max_length=50, strict=False)] = ()
     """What stays where it is, and the unit is cut out round."""
     finish: FinishField | None = None

@@ -12,13 +12,14 @@ from rodwright.wishes.fields import Length, LengthOrZero, SpecModel, default
 
 class SlopeSpec(SpecModel):
     """A sloping ceiling over the unit, as a tape finds it: its height at the low wall, and either
-    how far from there it is up at full height, or its pitch."""
+    how far from there it is up at full height, or its pitch.  Heights under `opening` are given as
+    if there were no slope."""
 
     falls: Literal["left", "right", "front", "rear"]
     """The side at which the ceiling is low."""
     low: Length
     """Height of the ceiling above the floor at that side: at the wall, or at the unit's own side
-    where there is no opening."""
+    where there is no opening; it stands here alone, not under `opening.height`."""
     run: Length | None = None
     """Level distance from there to where the ceiling is `high` up."""
     high: Length | None = None

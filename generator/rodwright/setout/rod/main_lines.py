@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from math import inf
 
+from rodwright.opening.heights import heights_without_slope
 from rodwright.opening.survey import Survey, measure, usable_opening, with_shape
 from rodwright.problems import Problems
 from rodwright.setout.rod.front_and_back import (
@@ -48,7 +49,7 @@ def draw_rod(spec: UnitSpec, problems: Problems, survey: Survey | None = None) -
     """
     named = stocks(spec.stock, problems, spec.loads.service_class)
     stock = find_stock(named, spec.carcass.stock, ("carcass", "stock"), problems)
-    if survey is None and spec.opening is not None:
+    if survey is None and spec.opening is not None and heights_without_slope(spec, problems):
         survey = measure(spec.opening, problems)
     opening = usable_opening(survey, spec.fit, spec.unit) if survey else None
     frame_stock, back_stock, lipping_stock = (
