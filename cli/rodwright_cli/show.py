@@ -15,7 +15,7 @@ from rodwright.amounts import format_weight
 from rodwright.checks.findings import Finding, Severity
 from rodwright.lengths import format_length
 from rodwright.unit import Unit
-from rodwright.unit.facts import is_scribed, left_over
+from rodwright.unit.facts import is_scribed, left_over, size_as_fitted
 from rodwright_cli.console import PlainConsole
 from rodwright_cli.show_list import show_told
 
@@ -39,9 +39,10 @@ def sizes(unit: Unit) -> None:
     """Overall size, weight, opening and gaps."""
     console = _console()
     console.print(f"[bold]{escape(unit.title)}[/bold]")
-    console.print(
-        f"  overall   {_size(unit.size, unit)} {unit.display_unit}  (width x height x depth)"
-    )
+    overall = _size(size_as_fitted(unit), unit)
+    console.print(f"  overall   {overall} {unit.display_unit}  (width x height x depth)")
+    if (made := _size(unit.size, unit)) != overall:
+        console.print(f"  made      {made} {unit.display_unit}  before it is scribed to the walls")
     if unit.opening is not None:
         opening = unit.opening
         read = _size(opening.as_read, unit)

@@ -131,6 +131,12 @@ def test_of_a_scribed_frame_the_carcass_has_to_spare(tmp_path: Path) -> None:
     run = CliRunner().invoke(app, ["check", str(spec)])
     (line,) = [each for each in run.output.splitlines() if each.startswith("  to spare")]
     assert line == "  to spare  7 x 7 x 0 mm  for the carcass; the frame is scribed to the walls"
+    (line,) = [each for each in run.output.splitlines() if each.startswith("  overall")]
+    fitted = line.split()[1:4]
+    (line,) = [each for each in run.output.splitlines() if each.startswith("  opening")]
+    assert line.split()[1:4] == fitted
+    (line,) = [each for each in run.output.splitlines() if each.startswith("  made")]
+    assert line.endswith("before it is scribed to the walls")
 
 
 @pytest.mark.parametrize(("allowance", "narrow"), [(3, True), (6, False)])

@@ -116,7 +116,7 @@ def test_cut(maker: Maker) -> None:
 def test_check_has_the_figures_of_the_text(maker: Maker) -> None:
     spec = maker.model("reading-alcove")
     document, text = maker.run("check", spec, "--json").document, maker.run("check", spec).out
-    width, height, depth = (f"{each:.1f}".removesuffix(".0") for each in document["size"])
+    width, height, depth = (f"{each:.1f}".removesuffix(".0") for each in document["size_as_fitted"])
     assert f"{width} x {height} x {depth} mm" in text
     assert f"{document['parts']} of {document['shapes']} shapes" in text
     assert f"{document['weight']:.1f} kg" in text

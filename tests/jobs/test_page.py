@@ -195,3 +195,28 @@ def test_what_a_maker_put_there_stays(tmp_path: Path) -> None:
         write_page(_spec(), tmp_path, photographs=False)
     assert (tmp_path / "page.html").read_text(encoding="utf-8") == "mine"
     assert [path.name for path in tmp_path.iterdir()] == ["page.html"]
+
+
+SCRIBED = """
+title: Small alcove
+opening: {width: 810, height: 907, depth: 300}
+fit: {sides: 5, top: 7, overlap: 2}
+stock:
+  ply: {kind: sheet, material: birch plywood, thickness: 18, size: [2440, 1220]}
+  oak: {kind: board, material: european oak, thickness: 22}
+carcass: {stock: ply}
+face_frame: {stock: oak, width: 45, corners: butted, overhang: {sides: 14, top: 14}}
+"""
+
+
+def test_what_is_scribed_has_one_size_wherever_a_client_reads_it() -> None:
+    """By hand: a frame of 800 and two of 14, 900 and 14, before it is cut; from wall to wall and
+    up to the top it is the opening's 810 x 907."""
+    page = told(html_of(_spec(SCRIBED), _unit(SCRIBED)))
+    assert page["model"]["size"] == "810 x 907 x 300 mm"
+    size = page["words"]["facts"][0]["lines"]
+    assert size[0][0] == "810\u00a0mm wide, 907\u00a0mm high, 300\u00a0mm deep"
+    assert "828\u00a0mm wide and 914\u00a0mm high" in size[-1][0]
+    figures = {each["text"] for each in page["sections"]["dimensions"]}
+    assert {"810", "907", "300"} <= figures
+    assert not {"828", "914"} & figures

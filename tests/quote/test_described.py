@@ -52,9 +52,10 @@ face_frame: {{stock: oak, width: 45, corners: butted, overhang: {{sides: 13, top
 
 
 def test_what_is_cut_to_the_walls_is_not_sold_as_larger_than_the_opening() -> None:
-    """By hand: 1427 and 2350 less gaps of 7; the frame is 13 wider all round but below."""
+    """By hand: 1427 and 2350 from wall to wall and up to the top; the frame is 13 wider all round
+    but below than a carcass that leaves gaps of 7."""
     told = _told(FRAMED)["Size"]
-    assert told[0].startswith("1420\u00a0mm wide, 2343\u00a0mm high")
+    assert told[0].startswith("1427\u00a0mm wide, 2350\u00a0mm high")
     assert "1427\u00a0mm wide and 2350\u00a0mm high" in told[1]
     assert "face frame" in told[2]
     assert told[3] == (

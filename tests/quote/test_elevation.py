@@ -104,3 +104,24 @@ interior: {columns: [{width: 1 share, shelves: 1}, {width: 1 share, shelves: 3}]
     )
     assert sum(told["left"]) == sum(told["right"]) == 900
     assert (len(told["left"]), len(told["right"])) == (5, 9)
+
+
+SCRIBED = """
+opening: {width: 910, height: 1207, depth: 300}
+fit: {sides: 5, top: 7, overlap: 2}
+stock:
+  ply: {kind: sheet, material: birch plywood, thickness: 18, size: [2440, 1220]}
+  oak: {kind: board, material: european oak, thickness: 22}
+carcass: {stock: ply}
+face_frame: {stock: oak, width: 45, corners: butted, overhang: {sides: 14, top: 14}}
+"""
+
+
+def test_a_scribed_frame_is_told_as_it_stands_between_the_walls() -> None:
+    """By hand: stiles of 45, 14 past a carcass of 900, are 36 at walls 5 away from it; between
+    them 928 less 90 stays."""
+    said = _said(SCRIBED, (170.0, 105.0))
+    assert {"910", "1207"} <= set(said)
+    assert not {"928", "1214"} & set(said)
+    told = _chains(SCRIBED)
+    assert told["below"] == [36, 838, 36]

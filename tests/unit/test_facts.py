@@ -7,14 +7,16 @@ from typing import Any
 import pytest
 
 from kit.specs import unit_from
-from rodwright.unit import Opening, Role
+from rodwright.unit import Opening, Role, Unit
 from rodwright.unit.facts import (
+    box_as_fitted,
     carcass_size,
     fitted_size,
     frame_reach,
     is_on_feet,
     left_over,
     plinth_boards,
+    size_as_fitted,
     size_going_in,
 )
 
@@ -46,6 +48,34 @@ def test_a_face_frame_reaches_past_the_carcass() -> None:
     assert frame_reach(unit) == pytest.approx({"left": 10, "right": 10, "top": 0})
     assert fitted_size(unit) == pytest.approx((620, 700, 500))
     assert frame_reach(unit_from(SIZE)) == {}
+
+
+def _in_opening(frame: dict[str, Any], overlap: float, sides: float = 5) -> Unit:
+    return unit_from(
+        "opening: {width: 610, height: 707, depth: 500}\n",
+        face_frame=frame,
+        fit={"sides": sides, "top": 7, "overlap": overlap},
+    )
+
+
+def test_a_scribed_frame_ends_at_the_walls() -> None:
+    """By hand: carcass 600 x 700, frame 14 past it at both sides and the top: 628 x 714, and the
+    opening 610 x 707, so 9 go at each side and 7 at the top."""
+    frame = {**FRAME, "overhang": {"sides": 14, "top": 14}}
+    unit = _in_opening(frame, 2)
+    assert unit.size[:2] == pytest.approx((628, 714))
+    assert size_as_fitted(unit) == pytest.approx((610, 707, unit.size[2]))
+    box = box_as_fitted(unit)
+    assert (box.low[0], box.high[0], box.high[2]) == pytest.approx((-5, 605, 707))
+
+
+def test_what_is_not_cut_on_site_stays_as_it_is_made() -> None:
+    free = unit_from(SIZE, face_frame=FRAME)
+    assert box_as_fitted(free) == free.envelope
+    narrow = _in_opening({**FRAME, "overhang": {"sides": 3, "top": 3}}, 2)
+    assert size_as_fitted(narrow) == pytest.approx((606, 703, narrow.size[2]))
+    unscribed = _in_opening({**FRAME, "overhang": {"sides": 14, "top": 14}}, 0)
+    assert size_as_fitted(unscribed) == pytest.approx(unscribed.size)
 
 
 @pytest.mark.parametrize(("depth", "left"), [(None, (30, 20)), (490.0, (30, 20, -10))])

@@ -14,7 +14,7 @@ from rodwright.handover.findings_json import findings_counts, findings_records
 from rodwright.handover.json_text import json_text
 from rodwright.mass import unit_weight
 from rodwright.unit import Unit
-from rodwright.unit.facts import is_scribed, left_over
+from rodwright.unit.facts import is_scribed, left_over, size_as_fitted
 
 MEASURES = {"length": "mm", "mass": "kg"}
 """What the figures are in; those of a finding say it themselves."""
@@ -73,6 +73,7 @@ def _sizes(unit: Unit) -> dict[str, Any]:
         "title": unit.title,
         "measures": MEASURES,
         "size": list(map(_rounded, unit.size)),
+        "size_as_fitted": list(map(_rounded, size_as_fitted(unit))),
         "opening": None
         if opening is None
         else {

@@ -14,6 +14,7 @@ from rodwright.jobs.new import model_names, model_path
 from rodwright.lengths import format_length
 from rodwright.mass import unit_weight
 from rodwright.setout import set_out
+from rodwright.unit.facts import size_as_fitted
 from rodwright.unit.laid import laid_unit
 from rodwright.wishes import read_spec
 from rodwright.wishes.reading.options import option_specs
@@ -117,7 +118,7 @@ def gallery_page() -> str:
 def _section(name: str) -> str:
     spec = read_spec(model_path(name))
     unit = set_out(spec)
-    size = " x ".join(format_length(length, unit.display_unit) for length in unit.size)
+    size = " x ".join(format_length(length, unit.display_unit) for length in size_as_fitted(unit))
     from rodwright.pictures.details import details
 
     enlarged = "".join(

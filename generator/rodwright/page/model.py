@@ -11,6 +11,7 @@ from rodwright.page.room import room_lines
 from rodwright.page.shapes import shape_of
 from rodwright.page.surfaces import edge_surfaces, lie_of, surface_of
 from rodwright.unit import Grain, JointKind, Motion, Swing, Unit
+from rodwright.unit.facts import size_as_fitted
 from rodwright.unit.roles import TRAITS, Assembly, Role
 
 _LAYERS: dict[Assembly, page.Layer] = {
@@ -71,7 +72,7 @@ def model_of(unit: Unit) -> page.Model:
     return page.Model(
         unit.title,
         unit.display_unit,
-        f"{size_said(unit.size, unit.display_unit)} {unit.display_unit}",
+        f"{size_said(size_as_fitted(unit), unit.display_unit)} {unit.display_unit}",
         unit.envelope.low,
         unit.envelope.high,
         shapes,

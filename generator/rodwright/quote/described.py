@@ -7,15 +7,14 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from rodwright.amounts import format_weight
-from rodwright.geometry import TOUCH, Box
-from rodwright.geometry.vectors import Vector
+from rodwright.geometry import TOUCH
 from rodwright.lengths import format_length
 from rodwright.mass import unit_weight
 from rodwright.quote.places import PLACES, adjustable_of, places_of, shelves_of
 from rodwright.trade.colours import COLOUR_WORDS
 from rodwright.trade.materials import is_glass
-from rodwright.unit import FACE_FRAME, JointKind, Load, Part, Role, Slide, Swing, Unit
-from rodwright.unit.facts import is_scribed, scribes
+from rodwright.unit import JointKind, Load, Part, Slide, Swing, Unit
+from rodwright.unit.facts import is_scribed, scribes, size_as_fitted
 from rodwright.unit.finish import Finish
 
 _FINISHED = {"oil": "oiled", "lacquer": "lacquered", "paint": "painted", "stain": "stained"}
@@ -71,7 +70,7 @@ def is_finished(unit: Unit) -> bool:
 
 
 def _size(unit: Unit) -> tuple[Line, ...]:
-    sizes = zip(_without_allowance(unit), ("wide", "high", "deep"), strict=True)
+    sizes = zip(size_as_fitted(unit), ("wide", "high", "deep"), strict=True)
     lines = [Line(", ".join(f"{_length(unit, each)} {word}" for each, word in sizes))]
     if unit.opening is not None:
         wide, high = (_length(unit, each) for each in unit.opening.as_read[:2])
@@ -86,7 +85,7 @@ def cut_on_site(unit: Unit) -> Iterator[str]:
     if scribes(unit):
         yield "The strips beside it are made larger than the gaps, and cut to them on site"
     wide, high = unit.size[:2]
-    fitted = _without_allowance(unit)
+    fitted = size_as_fitted(unit)
     if max(abs(wide - fitted[0]), abs(high - fitted[1])) > TOUCH:
         over = (("face frame", is_scribed(unit)), ("strips", bool(scribes(unit))))
         what = _joined(word for word, there in over if there)
@@ -94,13 +93,6 @@ def cut_on_site(unit: Unit) -> Iterator[str]:
             f"Before it is cut, it is {_length(unit, wide)} wide and {_length(unit, high)} high "
             f"over the {what}"
         )
-
-
-def _without_allowance(unit: Unit) -> Vector:
-    """Width, height and depth without what is made too large and cut to the walls on site."""
-    too_large = (Role.SCRIBE, *(FACE_FRAME if is_scribed(unit) else ()))
-    box = Box.of_boxes(part.bounds() for part in unit.parts if part.role not in too_large)
-    return box.size[0], box.high[2] - unit.envelope.low[2], unit.size[2]
 
 
 def _length(unit: Unit, length: float) -> str:

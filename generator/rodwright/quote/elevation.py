@@ -70,7 +70,7 @@ def elevation(unit: Unit, width: float, height: float) -> Elevation:
 def _front(unit: Unit, wanted: Sequence[str]) -> View:
     """The front without what is hidden."""
     inner = seen_chains(unit) if "seen" in wanted else ()
-    told = [*inner, *(each for each in chains(unit, "front") if each.name in wanted)]
+    told = [*inner, *(each for each in chains(unit, "front", fitted=True) if each.name in wanted)]
     notes, ways = pitch_note(unit, "front"), triangles(unit)
     return replace(view_of(unit, "", "front", told, notes, (), ways), hidden=())
 

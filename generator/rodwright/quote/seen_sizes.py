@@ -41,7 +41,7 @@ _COVERED = 0.7
 def seen_chains(unit: Unit) -> tuple[Chain, ...]:
     """A chain of widths below the front, and one of heights at its left and at its right, each of
     the column nearest to it, where those differ; under a slope heights end at the highest board."""
-    box = seen.whole(unit, "front")
+    box = seen.fitted(unit, "front")
     fronts = [rectangle(each, *seen.AXES["front"]) for each in seen.leaves(unit)]
     uprights, levels = _boards(unit, fronts)
     whole = [*fronts, *seen.rectangles(unit, _WHOLE, "front")]

@@ -91,6 +91,35 @@ def size_going_in(unit: Unit) -> Vector:
     return (*carcass_size(unit), depth) if is_scribed(unit) else (width, height, depth)
 
 
+def box_as_fitted(unit: Unit) -> Box:
+    """The envelope as the unit stands in its opening: what of a scribed face frame, or of strips
+    beside it, is too large for the opening as read at its tightest is cut off; mm.
+
+    Of what is too wide both sides lose by as much as each stands past the rest; a carcass that is
+    too large stays so.
+    """
+    strips, framed = scribes(unit), is_scribed(unit)
+    if unit.opening is None or not (framed or strips):
+        return unit.envelope
+    cut = (Role.SCRIBE, *(FACE_FRAME if framed else ()))
+    rest = Box.of_boxes(part.bounds() for part in unit.parts if part.role not in cut)
+    width, height = unit.opening.as_read[:2]
+    (left, front, foot), (right, rear, head) = unit.envelope.low, unit.envelope.high
+    beside = (max(0.0, rest.low[0] - left), max(0.0, right - rest.high[0]))
+    over = min(max(0.0, right - left - width), sum(beside))
+    if over > 0:
+        left, right = left + over * beside[0] / sum(beside), right - over * beside[1] / sum(beside)
+    head = min(head, max(foot + height, rest.high[2]))
+    return Box((left, front, foot), (right, rear, head))
+
+
+def size_as_fitted(unit: Unit) -> Vector:
+    """Width, height and depth of the unit as it stands, a scribed face frame and strips cut to
+    the walls: what a client gets; mm."""
+    width, depth, height = box_as_fitted(unit).size
+    return width, height, depth
+
+
 def scribes(unit: Unit) -> dict[str, Part]:
     """The strips that close the gaps at the ``left``, the ``right`` and the ``top``, by side."""
     middle = carcass_size(unit)[0] / 2

@@ -28,8 +28,8 @@ _WAYS: dict[Side, Vector] = {
 
 
 def dimensions_of(unit: Unit) -> tuple[page.Dimension, ...]:
-    """Overall sizes, and what is clear between uprights and between levels, at the unit's front;
-    its depth at its right.  Texts are in the unit's measure, without its name."""
+    """Overall sizes as fitted, and what is clear between uprights and between levels, at the
+    unit's front; its depth at its right.  Texts are in the unit's measure, without its name."""
     clear = [each for each in clear_spaces(unit) if math.dist(each.start, each.end) >= _LEAST]
     sides = {each.side for each in clear}
     return (*(_clear(unit, each) for each in clear), *_front(unit, sides), *_depth(unit))
@@ -48,7 +48,8 @@ def _clear(unit: Unit, each: Clear) -> page.Dimension:
 
 def _front(unit: Unit, taken: Set[Side]) -> Iterator[page.Dimension]:
     """Sizes of the outside, beyond the sides of it that are ``taken`` already."""
-    told = [each for each in drafted.chains(unit, "front") if each.name in _TOLD]
+    outside = drafted.chains(unit, "front", fitted=True)
+    told = [each for each in outside if each.name in _TOLD]
     step, front = _step(unit), unit.envelope.low[1]
     for each in drafted.dimensions_of(told):
         if _length(each) >= _LEAST and not each.running:

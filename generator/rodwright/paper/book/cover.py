@@ -11,6 +11,7 @@ from rodwright.handover.totals import StockTotal, stock_totals
 from rodwright.lengths import format_length
 from rodwright.mass import unit_weight
 from rodwright.unit import Unit
+from rodwright.unit.facts import size_as_fitted
 
 _PICTURE = "cover/assembled.jpg"
 
@@ -49,7 +50,10 @@ def _facts(unit: Unit) -> Iterator[tuple[str, str]]:
     yield "Number", unit.number
     yield "Revision", unit.revision
     yield "Date", unit.date
-    yield "Overall", f"{_size(unit, unit.size)} (width x height x depth)"
+    overall, made = (_size(unit, each) for each in (size_as_fitted(unit), unit.size))
+    yield "Overall", f"{overall} (width x height x depth)"
+    if made != overall:
+        yield "Made", f"{made}, before it is scribed to the walls"
     if unit.opening is not None:
         yield "Opening", f"{_size(unit, unit.opening.as_read)}, as read at its tightest"
     yield "Weight", format_weight(unit_weight(unit), shown)

@@ -70,10 +70,12 @@ def dimensions_of(chains: Iterable[Chain]) -> tuple[Dimension, ...]:
     return tuple(found)
 
 
-def chains(unit: Unit, view: ViewName) -> tuple[Chain, ...]:
-    """All chains of a view, the nearest to it first, none twice."""
+def chains(unit: Unit, view: ViewName, *, fitted: bool = False) -> tuple[Chain, ...]:
+    """All chains of a view, the nearest to it first, none twice; those of the outside as it is
+    made, or as it is once ``fitted``, where that is less (`unit.facts.box_as_fitted`)."""
     of = {"front": _front, "side": _side, "plan": _plan}[view]
-    found = [chain for chain in of(unit) if chain.dimensions]
+    box = seen.fitted(unit, view) if fitted else seen.whole(unit, view)
+    found = [chain for chain in of(unit, box) if chain.dimensions]
     return tuple(
         chain
         for number, chain in enumerate(found)
@@ -147,8 +149,7 @@ def _kept(start: float, end: float, filled: bool) -> int:
     return 2 if end - start < _GAP else 0
 
 
-def _front(unit: Unit) -> Iterator[Chain]:
-    box = seen.whole(unit, "front")
+def _front(unit: Unit, box: Rectangle) -> Iterator[Chain]:
     columns = rows(seen.rectangles(unit, UPRIGHTS, "front"), 0)
     levels = rows(seen.levels(unit), 1, seen.between_columns(unit))
     yield from _of_rows(unit, "columns", columns, box, "below")
@@ -160,15 +161,14 @@ def _front(unit: Unit) -> Iterator[Chain]:
     yield from _outsides(unit, "front", box)
 
 
-def _side(unit: Unit) -> Iterator[Chain]:
-    box = seen.whole(unit, "side")
+def _side(unit: Unit, box: Rectangle) -> Iterator[Chain]:
     yield from _depths(unit, box)
     yield from _slope(unit, "side", box)
     yield from _outsides(unit, "side", box)
 
 
-def _plan(unit: Unit) -> Iterator[Chain]:
-    yield from _outsides(unit, "plan", seen.whole(unit, "plan"))
+def _plan(unit: Unit, box: Rectangle) -> Iterator[Chain]:
+    yield from _outsides(unit, "plan", box)
 
 
 def _outsides(unit: Unit, view: ViewName, box: Rectangle) -> Iterator[Chain]:

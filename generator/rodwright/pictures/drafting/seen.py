@@ -9,6 +9,7 @@ from rodwright.geometry import TOUCH, Box, Vector
 from rodwright.pictures.drafting.bands import Interval, Rectangle, is_square, rectangle
 from rodwright.unit import CASE, FRONTS, LEVELS, UPRIGHTS, Part, Role, Unit
 from rodwright.unit.directions import FORWARD, X, Y, Z
+from rodwright.unit.facts import box_as_fitted
 
 ViewName = Literal["front", "side", "plan"]
 AXES: dict[ViewName, tuple[Vector, Vector]] = {
@@ -22,6 +23,11 @@ AXES: dict[ViewName, tuple[Vector, Vector]] = {
 def whole(unit: Unit, view: ViewName) -> Rectangle:
     """What the whole unit covers of a view."""
     return rectangle(unit.envelope, *AXES[view])
+
+
+def fitted(unit: Unit, view: ViewName) -> Rectangle:
+    """What it covers of a view once what is scribed is cut to the walls."""
+    return rectangle(box_as_fitted(unit), *AXES[view])
 
 
 def parts_of(unit: Unit, roles: Iterable[Role]) -> list[Part]:
