@@ -10,10 +10,12 @@ import subprocess
 import sys
 import time
 from pathlib import Path
+from typing import Any
 
 import psutil
 import pytest
 
+from kit.looking import looking
 from rodwright.jobs.look import later
 from rodwright.jobs.look.workers import Failed, Stopped, Worker
 
@@ -67,6 +69,25 @@ def test_what_is_told_later_is_json_of_each_section() -> None:
     assert told.keys() == {"apart", "details", "dimensions", "lists"}
     assert json.loads(told["apart"]).keys() == json.loads(told["details"]).keys()
     assert json.loads(told["lists"])["tables"]
+
+
+def test_what_hangs_on_each_figure_is_told_after_all_that_is_quick(tmp_path: Path) -> None:
+    path = tmp_path / "niche.yaml"
+    path.write_bytes(MODEL.read_bytes())
+
+    async def test() -> None:
+        async with looking(path, rounds=True) as there:
+            tab = await there.tab()
+            nudges = (await tab.until("nudges"))["nudges"]
+            sections: dict[str, Any] = {}
+            while "hanging" not in sections:
+                sections |= (await tab.until("sections"))["sections"]
+            assert sections.keys() >= {"details", "lists", "strength", "findings"}
+            assert sections["hanging"].keys() <= {each["key"] for each in nudges}
+            refs = {ref for each in sections["hanging"].values() for ref in each["changes"]}
+            assert refs == sections["details"].keys()
+
+    asyncio.run(test())
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="signals of POSIX")

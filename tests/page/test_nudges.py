@@ -10,7 +10,7 @@ from playwright.sync_api import Browser, expect
 from kit.axe import faults_of
 from kit.browser import PHONE
 from kit.live import live
-from rodwright.page.document import Nudge
+from rodwright.page.document import Hanging, Nudge
 
 pytestmark = pytest.mark.xdist_group("browser")
 SMALL = {"width": 900, "height": 640}
@@ -80,13 +80,39 @@ def test_an_emptied_field_goes_back_and_what_was_refused_before_is_gone(browser:
         refused.wait_for(state="detached")
 
 
+def test_what_hangs_on_a_figure_is_told_and_lights_up(browser: Browser) -> None:
+    width = Nudge("size/width", "Overall", "width", "800", "mm", 800.0, 400.0, 1200.0, 1.0, 3)
+    share = replace(width, key="a", group="Column 1", value="1 share", unit="share", number=None)
+    with live(browser, SMALL) as server:
+        nudges = [asdict(width), asdict(share)]
+        server.tell(kind="nudges", version=1, nudges=nudges, undo=False, redo=False)
+        server.page.get_by_role("tab", name="Figures").click()
+        server.page.get_by_text("Being worked out.").wait_for()
+        hanging = {"size/width": Hanging(("SH1", "SH2"), ("SD2",)), "a": Hanging((), (), True)}
+        server.tell(
+            kind="sections",
+            version=0,
+            sections={"hanging": {key: asdict(each) for key, each in hanging.items()}},
+        )
+        server.page.get_by_text("changes nothing as it is").wait_for()
+        assert server.page.get_by_text("Being worked out.").count() == 0
+        for text in ("changes 2 parts", "moves 1 part"):
+            lights = server.page.get_by_role("button", name=f"Overall: width {text}")
+            lights.click()
+            assert lights.get_attribute("aria-pressed") == "true"
+        units = server.page.locator(".unit").all_inner_texts()
+        assert units == ["mm", "share"]
+        server.page.get_by_label("width", exact=True).last.fill("2")
+        server.page.locator(".unit", has_text="shares").wait_for()
+
+
 def test_axe_finds_nothing_wrong_with_figures(browser: Browser) -> None:
     plain = Nudge("size/width", "Overall", "width", "800", "mm", 800.0, 400.0, 1200.0, 1.0, 3)
     told = [
         plain,
         replace(plain, key="a", label="height", value="1 share", unit="share", number=None),
         replace(plain, key="b", group="Column 1", written=False, also=("column 2",)),
-        replace(plain, key="c", group="Column 1", refs=("SD1",), also=("column 2", "column 3")),
+        replace(plain, key="c", group="Column 1", also=("column 2", "column 3")),
     ]
     for size in (SMALL, PHONE):
         with live(browser, size) as server:

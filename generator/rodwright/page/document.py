@@ -221,10 +221,22 @@ class Dimension:
 
 
 @dataclass(frozen=True, slots=True)
+class Hanging:
+    """What hangs on a figure of the spec: refs of the parts that become others by it, or come and
+    go (``changes``), and of those that only stand elsewhere (``moves``).  ``nothing``: another
+    figure makes the very same unit."""
+
+    changes: tuple[str, ...]
+    moves: tuple[str, ...]
+    nothing: bool = False
+
+
+@dataclass(frozen=True, slots=True)
 class Sections:
     """What is told after the model, each when it is known; None: not yet, or not on this page.
 
     ``textures`` are of surfaces, by their names; a live page isn't told again of those it has.
+    ``hanging`` is by the keys of figures (:class:`Nudge`), where it could be found.
     """
 
     textures: dict[str, Texture] | None = None
@@ -236,6 +248,7 @@ class Sections:
     opening: Sheet | None = None
     strength: Sheet | None = None
     cutting: Sheet | None = None
+    hanging: dict[str, Hanging] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -247,7 +260,7 @@ class Nudge:
     the same one in the file (``&name``).  ``value`` is what stands there, as written, or if not
     ``written`` what is wished unless said.  ``number`` in ``unit`` (mm, cm, m, in, ft, share, or
     none for a count) is what the slider stands at, from ``least`` to ``most`` by ``step`` (None:
-    a field only).  ``refs`` are the parts that hang on it, as far as that is known.
+    a field only).
     """
 
     key: str
@@ -260,7 +273,6 @@ class Nudge:
     most: float
     step: float
     line: int
-    refs: tuple[str, ...] = ()
     also: tuple[str, ...] = ()
     written: bool = True
 

@@ -130,6 +130,12 @@ export interface Sections {
   opening: Sheet | null;
   strength: Sheet | null;
   cutting: Sheet | null;
+  hanging: Record<string, Hanging> | null;
+}
+export interface Hanging {
+  changes: string[];
+  moves: string[];
+  nothing: boolean;
 }
 export interface Nudge {
   key: string;
@@ -142,7 +148,6 @@ export interface Nudge {
   most: number;
   step: number;
   line: number;
-  refs: string[];
   also: string[];
   written: boolean;
 }

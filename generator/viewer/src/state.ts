@@ -53,6 +53,7 @@ export const NOTHING_YET: Sections = {
   opening: null,
   strength: null,
   cutting: null,
+  hanging: null,
 };
 
 export const model = signal<Model | null>(null);
@@ -67,6 +68,7 @@ export const sections = signal<Sections>(NOTHING_YET);
 export const textures = computed(() => sections.value.textures);
 export const moves = computed(() => sections.value.apart);
 export const dimensions = computed(() => sections.value.dimensions);
+export const hanging = computed(() => sections.value.hanging);
 export const words = signal<Words | null>(null);
 export const troubles = signal<readonly Trouble[]>([]);
 export const nudges = signal<readonly Nudge[]>([]);

@@ -9,7 +9,6 @@ import pytest
 from rodwright.jobs.look.figures import figure_at, figures_of, nudges_of
 from rodwright.jobs.look.nudging import Nudging, digest_of
 from rodwright.lengths import parse_length
-from rodwright.setout import set_out
 from rodwright.wishes.reading.editing import value_at
 from rodwright.wishes.reading.files import parse_spec, read_spec
 
@@ -26,7 +25,7 @@ interior: {{shelves: {shelves}}}
 
 
 def nudges(spec):
-    return {nudge.key: nudge for nudge in nudges_of(spec, None, {})}
+    return {nudge.key: nudge for nudge in nudges_of(spec)}
 
 
 def small(**said):
@@ -37,7 +36,7 @@ def small(**said):
 def test_the_figures_of_a_model_in_the_makers_words():
     told = {
         f"{nudge.group}: {nudge.label}": (nudge.value, nudge.line)
-        for nudge in nudges_of(SPECS["reading-alcove"], None, {})
+        for nudge in nudges_of(SPECS["reading-alcove"])
         if nudge.written
     }
     assert told == {
@@ -72,7 +71,7 @@ def test_what_was_measured_or_bought_is_not_offered():
 def test_every_figure_stands_where_it_says_and_in_its_span(model):
     spec = SPECS[model]
     lines = spec.path.read_text(encoding="utf-8").splitlines()
-    for nudge in nudges_of(spec, None, {}):
+    for nudge in nudges_of(spec):
         path = figure_at(spec, nudge.key).path
         if nudge.written:
             assert str(value_at(spec.data, path)) == nudge.value
@@ -154,20 +153,6 @@ def test_what_is_wished_unless_said_can_be_written():
     assert (gap.value, gap.written) == ("3.5", False)
 
 
-def test_parts_that_hang_on_a_figure():
-    spec = SPECS["reading-alcove"]
-    unit = set_out(spec)
-    wished = {part.ref: ("carcass",) for part in unit.parts}
-    shelf = unit.parts[0].ref
-    wished[shelf] = ("interior", "columns", 0, "shelves")
-    told = {nudge.key: nudge.refs for nudge in nudges_of(spec, unit, wished)}
-    assert told["interior/columns/0/width"] == (shelf,)
-    assert told["interior/columns/0/shelves/count"] == (shelf,)
-    assert told["interior/columns/1/width"] == ()
-    ash = tuple(part.ref for part in unit.parts if part.blank.stock.name == "ash")
-    assert told["stock/ash/thickness"] == ash
-
-
 @pytest.mark.parametrize("model", ["hallway-bookcase", "pottery-dresser", "tape-drawers"])
 def test_every_figure_can_be_written_and_taken_back(model, tmp_path):
     """One step up on each slider, and twice the share, in a copy of the model."""
@@ -176,7 +161,7 @@ def test_every_figure_can_be_written_and_taken_back(model, tmp_path):
     path.write_bytes(content)
     nudging = Nudging(path)
     written = 0
-    for nudge in nudges_of(SPECS[model], None, {}):
+    for nudge in nudges_of(SPECS[model]):
         if nudge.number is None:
             value = "3"
         elif nudge.number >= nudge.most:

@@ -34,7 +34,7 @@ def test_what_is_held_doesnt_grow_with_the_saves() -> None:
         assert state.made is not None
         assert state.made.version == number + 1
         board.tell_model(state.version, state.made.model)
-        told = nudges_of(state.spec, state.made.unit, state.made.wished)
+        told = nudges_of(state.spec)
         board.tell("nudges", version=state.version, nudges=[asdict(each) for each in told])
         while board.next(reader) is not None:
             pass

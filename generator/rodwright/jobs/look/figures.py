@@ -10,7 +10,6 @@ from rodwright.jobs.look.spans import span_of
 from rodwright.lengths import LengthUnit, format_length
 from rodwright.page import document as page
 from rodwright.problems import KeyPath
-from rodwright.unit import Unit
 from rodwright.wishes import SpecFile, UnitSpec
 from rodwright.wishes.reading.documents import Data
 from rodwright.wishes.reading.editing import value_at
@@ -150,18 +149,17 @@ def _number(value: float) -> int | float:
     return int(value) if value == int(value) else value
 
 
-def nudges_of(
-    spec: SpecFile, unit: Unit | None, wished: Mapping[str, KeyPath]
-) -> tuple[page.Nudge, ...]:
-    """The figures of a spec as a page shows them.
-
-    ``unit`` is what the spec last made, if it made any, and ``wished`` where each of its parts (by
-    ref) was wished.  What has a name in the file (``&name``) is told once.
-    """
+def told_once(spec: SpecFile) -> tuple[tuple[Figure, ...], ...]:
+    """The figures of a spec, those that are one in the file (``&name``) together."""
     told: dict[tuple[int | str, ...], list[Figure]] = {}
     for figure in figures_of(spec):
         told.setdefault(_node_of(spec, figure), []).append(figure)
-    return tuple(_nudge(spec, unit, wished, same) for same in told.values())
+    return tuple(map(tuple, told.values()))
+
+
+def nudges_of(spec: SpecFile) -> tuple[page.Nudge, ...]:
+    """The figures of a spec as a page shows them; what has a name in the file is told once."""
+    return tuple(_nudge(spec, same) for same in told_once(spec))
 
 
 def _other(group: str, label: str, own: str) -> str:
@@ -181,15 +179,13 @@ def _node_of(spec: SpecFile, figure: Figure) -> tuple[int | str, ...]:
     return (*spec.places.of_key(group if first is None else (*group, first)), key)
 
 
-def _nudge(
-    spec: SpecFile, unit: Unit | None, wished: Mapping[str, KeyPath], same: list[Figure]
-) -> page.Nudge:
+def _nudge(spec: SpecFile, same: tuple[Figure, ...]) -> page.Nudge:
     figure = same[0]
     group, label = _names(figure.path)
     span = span_of(figure.value, spec.spec.unit, figure.least, figure.most, count=figure.count)
     others = [_names(each.path) for each in same[1:]]
     return page.Nudge(
-        key=_key_of(figure.path),
+        key=key_of(figure),
         group=group,
         label=label,
         value=_written(figure.value),
@@ -199,7 +195,6 @@ def _nudge(
         most=span.most,
         step=span.step,
         line=spec.places.of_value(figure.path).line,
-        refs=tuple(dict.fromkeys(ref for each in same for ref in _hanging(each, unit, wished))),
         also=tuple(_other(of, called, label) for of, called in others),
         written=figure.written,
     )
@@ -243,29 +238,10 @@ def _word(key: str) -> str:
     return _WORDS.get(key, key.replace("_", " "))
 
 
-def _hanging(figure: Figure, unit: Unit | None, wished: Mapping[str, KeyPath]) -> Iterator[str]:
-    """The parts that were wished where a figure stands, or are of the stock that it is of."""
-    if unit is None or figure.path[0] in ("size", "fit"):
-        return
-    owner = figure.path
-    while owner and isinstance(owner[-1], int):
-        owner = owner[:-1]
-    if figure.path[0] == "stock":
-        for part in unit.parts:
-            if part.blank.stock.name == figure.path[1]:
-                yield part.ref
-        return
-    inside = owner[:-1] or owner
-    if figure.count and owner[-1] in ("shelves", "doors", "drawers"):
-        inside = owner
-    for part in unit.parts:
-        if wished.get(part.ref, ())[: len(inside)] == inside:
-            yield part.ref
-
-
-def _key_of(path: KeyPath) -> str:
+def key_of(figure: Figure) -> str:
+    """What a page names a figure by: its path as text."""
     steps = []
-    for step in map(str, path):
+    for step in map(str, figure.path):
         for plain, escaped in _ESCAPES:
             step = step.replace(plain, escaped)
         steps.append(step)
@@ -274,7 +250,7 @@ def _key_of(path: KeyPath) -> str:
 
 def figure_at(spec: SpecFile, key: str) -> Figure | None:
     """The figure that a nudge's key names; None where a spec has no such."""
-    return next((each for each in figures_of(spec) if _key_of(each.path) == key), None)
+    return next((each for each in figures_of(spec) if key_of(each) == key), None)
 
 
 def spelt(value: str, standing: Data) -> str:

@@ -35,7 +35,6 @@ class Made:
     text: str
     unit: Unit
     model: page.Model
-    wished: Mapping[str, KeyPath]
     places: Mapping[str, page.Place]
 
 
@@ -68,7 +67,7 @@ def read_state(path: Path, seen: Seen, before: State) -> State:
         spec = parse_spec(text, path)
         state = replace(state, spec=spec)
         unit, wished = set_out_traced(spec)
-        made = Made(version, text, unit, model_of(unit), wished, _places(spec, text, wished))
+        made = Made(version, text, unit, model_of(unit), _places(spec, text, wished))
         state = replace(state, made=made)
     except ProblemsError as error:
         state = replace(state, troubles=tuple(map(_trouble, error.problems)))

@@ -10,10 +10,11 @@ from collections.abc import Iterable, Mapping
 from dataclasses import asdict, fields
 from functools import lru_cache
 from importlib import import_module
+from time import monotonic
 
 from rodwright.page import document as page
-from rodwright.problems import ProblemsError
-from rodwright.setout import set_out
+from rodwright.problems import KeyPath, ProblemsError
+from rodwright.setout import set_out_traced
 from rodwright.unit import Unit
 from rodwright.wishes import SpecFile
 from rodwright.wishes.reading.files import parse_spec
@@ -24,11 +25,14 @@ Known = dict[str, str]
 _PLANNING = 8.0
 """Seconds of the clock that a cutting plan may take: what `cut` finds with more may be better."""
 
+_PORTION = 0.5
+"""Seconds of what hangs on figures that are worked out at a time."""
+
 
 @lru_cache(maxsize=1)
-def _read(text: str, path: str) -> tuple[SpecFile, Unit]:
+def _read(text: str, path: str) -> tuple[SpecFile, Unit, Mapping[str, KeyPath]]:
     spec = parse_spec(text, path)
-    return spec, set_out(spec)
+    return spec, *set_out_traced(spec)
 
 
 def warm_words() -> None:
@@ -53,7 +57,9 @@ def textures(text: str, path: str, had: Iterable[str]) -> Known:
     """What its surfaces look like, but for those the page has ``had``."""
     from rodwright.page.tiles import textures_of
 
-    return {name: _json(each) for name, each in textures_of(_read(text, path)[1], set(had)).items()}
+    return {
+        name: as_json(each) for name, each in textures_of(_read(text, path)[1], set(had)).items()
+    }
 
 
 def findings(text: str, path: str) -> Known:
@@ -62,14 +68,14 @@ def findings(text: str, path: str) -> Known:
     from rodwright.page.telling.findings import findings_told
 
     unit = _read(text, path)[1]
-    return {"findings": _json(findings_told((*check_parts(unit), *check_solids(unit))))}
+    return {"findings": as_json(findings_told((*check_parts(unit), *check_solids(unit))))}
 
 
 def lists(text: str, path: str) -> Known:
     """The parts list and what is bought."""
     from rodwright.page.telling.lists import lists_told
 
-    return {"lists": _json(lists_told(_read(text, path)[1]))}
+    return {"lists": as_json(lists_told(_read(text, path)[1]))}
 
 
 def opening(text: str, path: str) -> Known:
@@ -77,17 +83,39 @@ def opening(text: str, path: str) -> Known:
     from rodwright.jobs.survey import survey
     from rodwright.page.telling.opening import opening_told
 
-    spec, unit = _read(text, path)
+    spec, unit, _ = _read(text, path)
     if unit.opening is None:
-        return {"opening": _json(page.Sheet(words=("The spec has no `opening`.",)))}
-    return {"opening": _json(opening_told(survey(spec)))}
+        return {"opening": as_json(page.Sheet(words=("The spec has no `opening`.",)))}
+    return {"opening": as_json(opening_told(survey(spec)))}
 
 
 def strength(text: str, path: str) -> Known:
     """Whether it holds and stands."""
     from rodwright.page.telling.strength import strength_told
 
-    return {"strength": _json(strength_told(_read(text, path)[1]))}
+    return {"strength": as_json(strength_told(_read(text, path)[1]))}
+
+
+def hanging(text: str, path: str, begin: int) -> tuple[dict[str, page.Hanging], int | None]:
+    """What hangs on each figure from the ``begin``-th on, by its key, as far as half a second goes;
+    and with which one to go on, None after the last.
+
+    In portions, so that a newer save waits for no more than one.
+    """
+    from rodwright.jobs.look.figures import key_of, told_once
+    from rodwright.jobs.look.hanging import hanging_on
+
+    spec, unit, wished = _read(text, path)
+    until = monotonic() + _PORTION
+    told: dict[str, page.Hanging] = {}
+    figures = told_once(spec)
+    for number, same in enumerate(figures[begin:], start=begin + 1):
+        found = hanging_on(same, spec, unit, wished)
+        if found is not None:
+            told[key_of(same[0])] = found
+        if monotonic() > until and number < len(figures):
+            return told, number
+    return told, None
 
 
 def cutting(text: str, path: str) -> Known:
@@ -99,14 +127,15 @@ def cutting(text: str, path: str) -> Known:
         plan = cut([_read(text, path)[0]], watch=Watch(seconds=_PLANNING))
     except ProblemsError as error:
         said = tuple(f"{each.message}. {each.remedy}" for each in error.problems)
-        return {"cutting": _json(page.Sheet(words=("There is no cutting plan.", *said)))}
-    return {"cutting": _json(cutting_sheet(plan))}
+        return {"cutting": as_json(page.Sheet(words=("There is no cutting plan.", *said)))}
+    return {"cutting": as_json(cutting_sheet(plan))}
 
 
 def _known(sections: page.Sections) -> Known:
     told = {each.name: getattr(sections, each.name) for each in fields(sections)}
-    return {name: _json(each) for name, each in told.items() if each is not None}
+    return {name: as_json(each) for name, each in told.items() if each is not None}
 
 
-def _json(told: object) -> str:
+def as_json(told: object) -> str:
+    """A section, or what is to be one."""
     return json.dumps(told, default=asdict, ensure_ascii=False, separators=(",", ":"))

@@ -11,6 +11,7 @@ from rodwright.jobs.look import later
 from rodwright.jobs.look.board import Board
 from rodwright.jobs.look.following import Made
 from rodwright.jobs.look.workers import Failed, Stopped, Worker
+from rodwright.page import document as page
 
 _AFTER_THE_PICTURE = 0.4
 """Seconds that the picture is given to be drawn, before anything else wants a processor."""
@@ -60,6 +61,9 @@ class Rounds:
         await asyncio.sleep(_AFTER_THE_PICTURE)
         await asyncio.gather(self._say(made), self._check(made))
         await asyncio.sleep(_QUIET)
+        await asyncio.gather(self._cut(made), self._tell_hanging(made))
+
+    async def _cut(self, made: Made) -> None:
         self._cutting = True
         try:
             await self._tell(made, ("cutting",), self._cuts, later.cutting)
@@ -104,4 +108,18 @@ class Rounds:
             self._board.tell_failed(made.version, "textures", str(failed) or _ENDED)
         else:
             self._board.tell_textures(made.version, told)
+        self._news()
+
+    async def _tell_hanging(self, made: Made) -> None:
+        told: dict[str, page.Hanging] = {}
+        begin: int | None = 0
+        try:
+            while begin is not None:
+                job = later.hanging
+                more, begin = await self._words.ask(job, made.text, self._path, begin)
+                told |= more
+        except (Failed, Stopped) as failed:
+            self._board.tell_failed(made.version, "hanging", str(failed) or _ENDED)
+        else:
+            self._board.tell_sections(made.version, {"hanging": later.as_json(told)})
         self._news()

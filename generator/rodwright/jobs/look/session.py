@@ -160,10 +160,7 @@ class Session:
         state = self._state
         if state.spec is None:
             return
-        made = state.made
-        told = await asyncio.to_thread(
-            nudges_of, state.spec, made.unit if made else None, made.wished if made else {}
-        )
+        told = await asyncio.to_thread(nudges_of, state.spec)
         # It may have to wait for a change that is being written.
         undo, redo = await asyncio.to_thread(self._nudging.can, state.digests[state.version])
         self._board.tell(

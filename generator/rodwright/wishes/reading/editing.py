@@ -178,7 +178,7 @@ def _is_that_alone(
         return False
     expected: Any = data
     for path in paths:
-        expected = _laid(expected, path, new)
+        expected = data_with(expected, path, new)
     return bool(after.data == expected)
 
 
@@ -192,15 +192,18 @@ def _says(new: Data, value: str) -> bool:
         return False
 
 
-def _laid(data: Any, path: KeyPath, value: Data) -> Any:
-    """Data with a value at a path; mappings on the way are made where there are none."""
+def data_with(data: Any, path: KeyPath, value: Data) -> Any:
+    """Data with a value at a path, and those given as they were; mappings on the way are made where
+    there are none."""
     if not path:
         return value
     step, rest = path[0], path[1:]
     if isinstance(data, list):
-        return [_laid(each, rest, value) if at == step else each for at, each in enumerate(data)]
+        return [
+            data_with(each, rest, value) if at == step else each for at, each in enumerate(data)
+        ]
     held = data if isinstance(data, dict) else {}
-    return {**held, step: _laid(held.get(step), rest, value)}
+    return {**held, step: data_with(held.get(step), rest, value)}
 
 
 def _unwritable(path: KeyPath, value: str, file: str, place: Place) -> Problem:

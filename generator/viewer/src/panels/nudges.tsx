@@ -15,13 +15,14 @@ import {
   tried,
   typed,
 } from "./trying";
+import { Ageing } from "./ageing";
 import { takeBack } from "./undoing";
 
 export function Nudges() {
   const all = state.nudges.value;
   const chosen = state.selected.value;
-  const own = chosen === null ? [] : all.filter((each) => each.refs.includes(chosen));
-  const others = all.filter((each) => !own.includes(each));
+  const { changing, moving } = hangingOn(chosen);
+  const others = all.filter((each) => !changing.includes(each) && !moving.includes(each));
   const broken = state.troubles.value.length > 0;
   return (
     <div class="nudges">
@@ -38,24 +39,51 @@ export function Nudges() {
       ) : (
         <p class="small">Each writes the file as soon as it is moved; comments and layout stay.</p>
       )}
-      {own.length > 0 && <h3>What {chosen} hangs on</h3>}
-      <Groups nudges={own} />
-      {own.length > 0 && others.length > 0 && <h3>All else</h3>}
+      <HangsNotYet />
+      {changing.length > 0 && <h3>What changes {chosen}</h3>}
+      <Groups nudges={changing} />
+      {moving.length > 0 && <h3>What only moves {chosen}</h3>}
+      <Groups nudges={moving} />
+      {others.length < all.length && others.length > 0 && <h3>All else</h3>}
       <Groups nudges={others} />
     </div>
   );
 }
 
-/** The figures that a part hangs on, the nearest first; nothing where there are none. */
+/** The figures that a part hangs on; nothing where there are none. */
 export function OwnNudges({ part }: { part: string }) {
-  const own = state.nudges.value.filter((each) => each.refs.includes(part));
-  if (state.live.value === "sent" || own.length === 0) return null;
+  const { changing, moving } = hangingOn(part);
+  if (state.live.value === "sent" || state.nudges.value.length === 0) return null;
   return (
     <section class="nudges">
       <h3>Figures it hangs on</h3>
-      <Groups nudges={own.sort((one, other) => one.refs.length - other.refs.length)} />
+      <HangsNotYet />
+      <Groups nudges={changing} />
+      {moving.length > 0 && (
+        <details class="folded">
+          <summary>
+            {moving.length === 1 ? "One figure" : `${moving.length} figures`} that only move it
+          </summary>
+          <Groups nudges={moving} />
+        </details>
+      )}
     </section>
   );
+}
+
+/** The figures that make a part another, those of the fewest parts first, and that only move it. */
+function hangingOn(part: string | null): { changing: Nudge[]; moving: Nudge[] } {
+  const hanging = state.hanging.value ?? {};
+  const by = (how: "changes" | "moves") =>
+    state.nudges.value
+      .filter(({ key }) => part !== null && hanging[key]?.[how].includes(part))
+      .sort((one, other) => hanging[one.key]![how].length - hanging[other.key]![how].length);
+  return { changing: by("changes"), moving: by("moves") };
+}
+
+/** What is known is shown until it is known anew: nothing shifts under the hand. */
+function HangsNotYet() {
+  return state.hanging.value ? null : <Ageing section="hanging" />;
 }
 
 function Groups({ nudges }: { nudges: readonly Nudge[] }) {
@@ -78,13 +106,14 @@ function Groups({ nudges }: { nudges: readonly Nudge[] }) {
 function Row({ nudge }: { nudge: Nudge }) {
   const draft = drafts.value.get(nudge.key);
   const id = `nudge-${nudge.key}`;
-  const unit = nudge.unit === "share" ? "shares" : nudge.unit;
+  const share = (draft?.text ?? shown(nudge)).trim() === "1" ? "share" : "shares";
+  const unit = nudge.unit === "share" ? share : nudge.unit;
   return (
     <div class="nudge">
       <div class="named">
         <label for={id}>{nudge.label}</label>
         <span class="small">{nudge.written ? `line ${nudge.line}` : "not in the file yet"}</span>
-        {nudge.refs.length > 0 && <Lights nudge={nudge} />}
+        <Hangs nudge={nudge} />
       </div>
       <Field id={id} nudge={nudge} draft={draft} />
       <span class="unit">{unit}</span>
@@ -95,18 +124,33 @@ function Row({ nudge }: { nudge: Nudge }) {
   );
 }
 
-function Lights({ nudge }: { nudge: Nudge }) {
-  const count = nudge.refs.length;
-  const parts = `${count} ${count === 1 ? "part" : "parts"}`;
+/** What is another by this figure, and what only stands elsewhere, as far as that is known. */
+function Hangs({ nudge }: { nudge: Nudge }) {
+  const hanging = state.hanging.value?.[nudge.key];
+  if (!hanging) return null;
+  const { changes, moves, nothing } = hanging;
+  return (
+    <>
+      {nothing && <span class="small">changes nothing as it is</span>}
+      <Lights nudge={nudge} does="changes" refs={changes} />
+      <Lights nudge={nudge} does="moves" refs={moves} />
+    </>
+  );
+}
+
+function Lights(props: { nudge: Nudge; does: "changes" | "moves"; refs: readonly string[] }) {
+  const { nudge, does, refs } = props;
+  if (refs.length === 0) return null;
+  const text = `${does} ${refs.length} ${refs.length === 1 ? "part" : "parts"}`;
   return (
     <button
       type="button"
       class="lights"
-      aria-pressed={isLit(nudge.refs)}
-      aria-label={`${parts} with ${nudge.group}: ${nudge.label}`}
-      onClick={() => light(nudge.refs)}
+      aria-pressed={isLit(refs)}
+      aria-label={`${nudge.group}: ${nudge.label} ${text}`}
+      onClick={() => light(refs)}
     >
-      {parts}
+      {text}
     </button>
   );
 }
