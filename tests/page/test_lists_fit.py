@@ -55,7 +55,7 @@ def test_a_folded_row_says_what_each_figure_is(browser: Browser) -> None:
         row = shown.get_by_role("table").first.get_by_role("row").nth(1)
         row.wait_for()
         said = row.get_by_role("cell").evaluate_all(
-            "(all) => all.map((each) => [getComputedStyle(each, '::before').content, each.innerText])"
+            "(all) => all.map((it) => [getComputedStyle(it, '::before').content, it.innerText])"
         )
         parts = told["tables"][0]
         assert [text for _, text in said] == list(parts["rows"][0])
