@@ -6,28 +6,19 @@ import asyncio
 import base64
 import os
 import shutil
-from collections.abc import Awaitable, Callable
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
 from aiohttp import ClientSession, WSMsgType, WSServerHandshakeError
 
-from kit.looking import SHELF, Looking, looking
+from kit.looking import SHELF, Looking, looking, run
 from rodwright.jobs.look import look
 from rodwright.jobs.look.doors import Door, door
 from rodwright.problems import ProblemsError
 
 BROKEN = SHELF.replace("count: 2", "count: many")
 MORE = SHELF.replace("count: 2", "count: 3")
-
-
-def run(test: Callable[[], Awaitable[None]]) -> None:
-    """Run a test's talk; one that waits for what never comes fails."""
-
-    async def within() -> None:
-        await asyncio.wait_for(test(), 60)
-
-    asyncio.run(within())
 
 
 @pytest.fixture

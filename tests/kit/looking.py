@@ -6,7 +6,7 @@ import asyncio
 import json
 import subprocess
 import sys
-from collections.abc import AsyncIterator, Iterator
+from collections.abc import AsyncIterator, Awaitable, Callable, Iterator
 from contextlib import asynccontextmanager, contextmanager, suppress
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -66,6 +66,15 @@ class Looking:
         socket = await self.client.ws_connect(self.address + "socket", origin=self.origin)
         self.tabs.append(Tab(socket))
         return self.tabs[-1]
+
+
+def run(test: Callable[[], Awaitable[None]]) -> None:
+    """Run a test's talk; one that waits for what never comes fails."""
+
+    async def within() -> None:
+        await asyncio.wait_for(test(), 60)
+
+    asyncio.run(within())
 
 
 class NoRounds:

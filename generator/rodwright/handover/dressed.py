@@ -19,6 +19,8 @@ METRES = 0.001
 """mm in them."""
 Y_UP = np.array([[1.0, 0, 0, 0], [0, 0, 1.0, 0], [0, -1.0, 0, 0], [0, 0, 0, 1.0]])
 """Rows: where the unit frame's x, y and z go in files in which y is up and z towards the viewer."""
+PANE = 0.25
+"""How much of a pane's own colour covers what is behind it; by eye."""
 _LOOKS_OUT = 0.9
 """Cosine of the angle within which a triangle looks out of an edge."""
 _ON_IT = 1.0

@@ -15,6 +15,7 @@ import numpy as np
 from rodwright.handover.clips import OPENING, Move, opening
 from rodwright.handover.dressed import (
     METRES,
+    PANE,
     Y_UP,
     Dress,
     Look,
@@ -32,8 +33,6 @@ from rodwright.unit import Part, ShapeKey, Stock, Swing, Unit
 
 _ROUGHNESS = {"sheet": 0.55, "board": 0.65}
 """Lacquered boards are a little smoother than oiled solid wood; common practice, no source."""
-_PANE = 0.25
-"""How much of a pane's own colour covers what is behind it; by eye."""
 
 
 def unit_glb(
@@ -196,7 +195,7 @@ class _File:
             else:
                 surface["baseColorTexture"] = {"index": self._glb.texture(picture, look.name)}
             if look.clear:
-                surface["baseColorFactor"][3] = _PANE
+                surface["baseColorFactor"][3] = PANE
                 material["alphaMode"] = "BLEND"
             self._made[key] = self._glb.add("materials", material)
         number: int = self._made[key]

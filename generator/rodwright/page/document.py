@@ -11,19 +11,8 @@ from typing import Literal
 
 from rodwright.geometry.vectors import Vector
 
-Layer = Literal[
-    "carcass",
-    "shelves",
-    "back",
-    "frame",
-    "doors",
-    "drawers",
-    "base",
-    "surround",
-    "fittings",
-    "room",
-]
-"""What may be shown or hidden together."""
+Layer = Literal["carcass", "shelves", "back", "frame", "doors", "drawers", "base", "surround"]
+"""Parts that are shown or hidden together; so are, besides, all fittings and the room's lines."""
 GrainAlong = Literal["length", "width", "none"]
 
 
@@ -76,7 +65,9 @@ class Place:
 class Part:
     """A part as it is shown.  ``shape`` and ``surface`` name one of the model's; ``matrix`` is 16
     numbers by rows.  ``size`` is length, width and thickness in the maker's words; ``kind`` that of
-    its stock, by which cuts through it are hatched."""
+    its stock, by which cuts through it are hatched.  ``lie`` is where in its wood it was cut, as
+    :class:`rodwright.handover.dressed.Dress` has it; ``edges`` name the surfaces of what is glued
+    on its edges, by their side (``-x``, ``+y``)."""
 
     ref: str
     name: str
@@ -166,8 +157,8 @@ class Detail:
 
 @dataclass(frozen=True, slots=True)
 class Told:
-    """A finding, as the maker reads it; ``meaning`` are heading and text of the paragraphs that
-    explain its rule to who asks."""
+    """A finding, as the maker reads it; ``at`` is its place in the unit frame, if it has one,
+    ``meaning`` are heading and text of the paragraphs that explain its rule to who asks."""
 
     severity: str
     rule: str
@@ -301,16 +292,12 @@ class Words:
     """What stands round the unit on a page to send: in the maker's words.
 
     ``draft`` says that the design isn't settled yet (empty: it is); ``beside`` names the files that
-    lie beside the page (GLB, USDZ).  The page's own markup holds the pictures for who runs no
-    script, and the script takes ``photographs`` and ``drawings`` from there: they are empty here.
+    lie beside the page (GLB, USDZ).  Pictures stand in the page's own markup, for who runs no
+    script, and the script takes them from there.
     """
 
     maker: str = ""
     draft: str = ""
     paragraphs: tuple[str, ...] = ()
     facts: tuple[Fact, ...] = ()
-    photographs: tuple[tuple[str, str], ...] = ()
-    """Captions and pictures as data addresses."""
-    drawings: tuple[tuple[str, str], ...] = ()
-    """The same of drawings with sizes."""
     beside: tuple[str, ...] = ()

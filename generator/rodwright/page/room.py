@@ -15,6 +15,7 @@ from rodwright.unit import Unit
 Line = tuple[Vector, ...]
 """The points that a line goes through."""
 _DIGITS = 3
+"""Decimals of a millimetre."""
 
 
 def room_lines(unit: Unit) -> tuple[Line, ...]:

@@ -19,6 +19,7 @@ import numpy as np
 from rodwright.handover.clips import Clip, Move, opening
 from rodwright.handover.dressed import (
     METRES,
+    PANE,
     Y_UP,
     Dress,
     Look,
@@ -38,8 +39,6 @@ _A_SECOND = 24.0
 _WRITTEN = 500_000_000
 """Seconds since 1970 at which the files in a package are said to be written, so that equal units
 give equal bytes."""
-_PANE = 0.25
-"""Opacity of a pane; by eye."""
 
 
 def refuse_without_usd() -> None:
@@ -220,7 +219,7 @@ class _Stage:
         surface.CreateInput("roughness", Sdf.ValueTypeNames.Float).Set(look.roughness)
         surface.CreateInput("metallic", Sdf.ValueTypeNames.Float).Set(float(look.metal))
         if look.clear:
-            surface.CreateInput("opacity", Sdf.ValueTypeNames.Float).Set(_PANE)
+            surface.CreateInput("opacity", Sdf.ValueTypeNames.Float).Set(PANE)
         colour = surface.CreateInput("diffuseColor", Sdf.ValueTypeNames.Color3f)
         if picture is None:
             colour.Set(tuple(linear_colour(look.colour)[:3]))

@@ -166,8 +166,6 @@ export interface Words {
   draft: string;
   paragraphs: string[];
   facts: Fact[];
-  photographs: [caption: string, address: string][];
-  drawings: [caption: string, address: string][];
   beside: string[];
 }
 

@@ -6,7 +6,7 @@ import { takeBackByKeys } from "./panels/undoing";
 import { Printed } from "./print/printed";
 import { follow } from "./socket";
 import * as state from "./state";
-import { told } from "./told";
+import { told, withPictures } from "./told";
 
 async function begin(): Promise<void> {
   keep();
@@ -19,7 +19,7 @@ async function begin(): Promise<void> {
   }
   state.model.value = start.model ?? null;
   state.sections.value = start.sections ?? state.NOTHING_YET;
-  state.words.value = start.words ?? null;
+  state.words.value = start.words ? withPictures(start.words) : null;
   const page = document.getElementById("page")!;
   page.replaceChildren();
   document.body.classList.remove("still");

@@ -1,8 +1,9 @@
 // All that the page shows, as signals: panels and the stage follow them, and nothing else is shared.
 import { computed, signal } from "@preact/signals";
 
-import type { Layer, Model, Nudge, Sections, Told, Trouble, Vector, Words } from "./document";
+import type { Layer, Model, Nudge, Sections, Told, Trouble, Vector } from "./document";
 import type { Pose } from "./stage/pose";
+import type { Surroundings } from "./told";
 
 export type ViewName = "corner" | "front" | "back" | "left" | "right" | "above" | "below";
 export type TabName =
@@ -69,7 +70,7 @@ export const textures = computed(() => sections.value.textures);
 export const moves = computed(() => sections.value.apart);
 export const dimensions = computed(() => sections.value.dimensions);
 export const hanging = computed(() => sections.value.hanging);
-export const words = signal<Words | null>(null);
+export const words = signal<Surroundings | null>(null);
 export const troubles = signal<readonly Trouble[]>([]);
 export const nudges = signal<readonly Nudge[]>([]);
 /** Which reading of the file the figures are of. */

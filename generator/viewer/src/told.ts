@@ -1,5 +1,5 @@
 // What the page was told when it was made: it stands in the page, a page to send has it packed.
-import type { Start } from "./document";
+import type { Start, Words } from "./document";
 
 /** What stands in the page; null if this browser can't unpack it. */
 export async function told(): Promise<Start | null> {
@@ -9,22 +9,22 @@ export async function told(): Promise<Start | null> {
   if (typeof DecompressionStream === "undefined") return null;
   const packed = Uint8Array.from(atob(text), (each) => each.charCodeAt(0));
   const unpacked = new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
-  return withPictures((await new Response(unpacked).json()) as Start);
+  return (await new Response(unpacked).json()) as Start;
 }
 
-// The pictures stand in the markup, once, for who runs no script.
-function withPictures(start: Start): Start {
-  if (!start.words) return start;
-  const { photographs, drawings } = start.words;
-  const words = {
-    ...start.words,
-    photographs: [...photographs, ...standing("photograph")],
-    drawings: [...drawings, ...standing("drawing")],
-  };
-  return { ...start, words };
+export type Picture = [caption: string, address: string];
+/** What stands round the unit, and its pictures. */
+export interface Surroundings extends Words {
+  photographs: Picture[];
+  drawings: Picture[];
 }
 
-function standing(kind: string): [caption: string, address: string][] {
+/** Words with the pictures, which stand in the markup, once, for who runs no script. */
+export function withPictures(words: Words): Surroundings {
+  return { ...words, photographs: standing("photograph"), drawings: standing("drawing") };
+}
+
+function standing(kind: string): Picture[] {
   const found = document.querySelectorAll<HTMLImageElement>(`.standing .${kind} img`);
   return [...found].map((each) => [each.alt, each.src]);
 }

@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-import asyncio
-from collections.abc import Awaitable, Callable
 from pathlib import Path
 from typing import NoReturn
 
 import pytest
 
-from kit.looking import SHELF, looking
+from kit.looking import SHELF, looking, run
 from rodwright.jobs.look import session, workers
 from rodwright.jobs.look.nudging import Nudging
 from rodwright.jobs.look.workers import Failed, Worker
@@ -19,13 +17,6 @@ FAILED = "Rodwright itself failed: ZeroDivisionError: of all things"
 
 def _fail(*_: object) -> NoReturn:
     raise ZeroDivisionError("of all things")
-
-
-def _run(test: Callable[[], Awaitable[None]]) -> None:
-    async def within() -> None:
-        await asyncio.wait_for(test(), 60)
-
-    asyncio.run(within())
 
 
 @pytest.fixture
@@ -54,7 +45,7 @@ def test_figures_that_cant_be_found_cost_the_picture_nothing(
             assert (await tab.until("troubles", version=3))["troubles"] == []
             await tab.until("nudges", version=3)
 
-    _run(test)
+    run(test)
 
 
 def test_a_wish_that_fails_is_refused_and_the_page_stays(
@@ -72,7 +63,7 @@ def test_a_wish_that_fails_is_refused_and_the_page_stays(
             await tab.socket.send_json(wish)
             await tab.until("model", version=2)
 
-    _run(test)
+    run(test)
 
 
 def test_a_worker_that_cant_be_started_says_so(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -85,4 +76,4 @@ def test_a_worker_that_cant_be_started_says_so(monkeypatch: pytest.MonkeyPatch) 
         assert await worker.ask(len, "four") == 4
         await worker.end()
 
-    _run(test)
+    run(test)
