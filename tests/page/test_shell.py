@@ -11,9 +11,9 @@ from html.parser import HTMLParser
 from hypothesis import given
 from hypothesis import strategies as st
 
-from rodwright.page.document import Fact, Words
 from rodwright.page.shell import page_html
 from rodwright.page.standing import Picture, standing_markup
+from rodwright.page.words import Fact, Words
 
 TEXT = st.text(
     st.sampled_from("<>/!-&;\"'` \u2028\u2029\u202e\x07]") | st.characters(codec="utf-8"),

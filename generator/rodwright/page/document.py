@@ -276,28 +276,3 @@ class Trouble:
     remedy: str
     line: int | None = None
     column: int | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Fact:
-    """What is told of the unit under one word (size, materials, finish): lines, each with the
-    colour (``#rrggbb``) that is shown beside it, or none."""
-
-    word: str
-    lines: tuple[tuple[str, str], ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Words:
-    """What stands round the unit on a page to send: in the maker's words.
-
-    ``draft`` says that the design isn't settled yet (empty: it is); ``beside`` names the files that
-    lie beside the page (GLB, USDZ).  Pictures stand in the page's own markup, for who runs no
-    script, and the script takes them from there.
-    """
-
-    maker: str = ""
-    draft: str = ""
-    paragraphs: tuple[str, ...] = ()
-    facts: tuple[Fact, ...] = ()
-    beside: tuple[str, ...] = ()

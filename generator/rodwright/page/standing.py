@@ -7,7 +7,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from html import escape
 
-from rodwright.page.document import Fact, Words
+from rodwright.page.words import Fact, Words
 
 _NOTICE = (
     "To turn the piece, to open it and to take it apart, open this page in a browser of today that "

@@ -1,18 +1,44 @@
 """What a client is told beside the unit: who made it, what it is of, and what the maker says.
 
 Neither prices nor findings, nothing of the bench, and no address: a page is passed on.
+`generator/viewer/src/document.ts` mirrors these words too.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
-from rodwright.page.document import Fact, Model, Sections, Words
+from rodwright.page.document import Model, Sections
 from rodwright.quote.described import facts_of
 from rodwright.unit import Unit
 
 _DRAFT = "Draft: this design isn't settled yet."
+
+
+@dataclass(frozen=True, slots=True)
+class Fact:
+    """What is told of the unit under one word (size, materials, finish): lines, each with the
+    colour (``#rrggbb``) that is shown beside it, or none."""
+
+    word: str
+    lines: tuple[tuple[str, str], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """What stands round the unit on a page to send: in the maker's words.
+
+    ``draft`` says that the design isn't settled yet (empty: it is); ``beside`` names the files that
+    lie beside the page (GLB, USDZ).  Pictures stand in the page's own markup, for who runs no
+    script, and the script takes them from there.
+    """
+
+    maker: str = ""
+    draft: str = ""
+    paragraphs: tuple[str, ...] = ()
+    facts: tuple[Fact, ...] = ()
+    beside: tuple[str, ...] = ()
 
 
 def words_of(
