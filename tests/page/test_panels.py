@@ -78,6 +78,17 @@ def test_the_part_of_a_door_says_how_it_opens(server: Server, dresser: page.Mode
         assert server.page.get_by_role("button", name="Open it").is_visible() is there
 
 
+def test_what_is_told_beside_the_unit_moves_no_piece(server: Server, dresser: page.Model) -> None:
+    shown = server.page
+    until(shown, "stage.pieces.size > 0 && stage.resting")
+    shown.evaluate("() => { window.moves = 0; stage.onMove(() => window.moves++); }")
+    server.sections(findings=[finding("error")], lists=sheet(dresser))
+    shown.get_by_text("a error").wait_for()
+    assert shown.evaluate("window.moves") == 0
+    server.sections(apart={dresser.parts[0].ref: (0.0, 0.0, 90.0)})
+    until(shown, "window.moves > 0")
+
+
 def test_old_findings_are_never_shown_as_the_new_files(server: Server, dresser: page.Model) -> None:
     panel = server.page.get_by_role("tabpanel")
     panel.get_by_text("Being worked out.").wait_for()

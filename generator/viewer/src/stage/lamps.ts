@@ -77,13 +77,18 @@ export class Lamps {
     camera.near = SUN_SEES.from * radius;
     camera.far = SUN_SEES.to * radius;
     camera.updateProjectionMatrix();
-    this.stale = true;
+    this.renew();
     const ground = Math.min(...points.map((each) => each.z));
     this.floor.position.set(center.x, center.y, ground - FLOOR_BELOW);
     this.floor.scale.setScalar(FLOOR * radius);
     this.contact.position.set(center.x, center.y, ground - CONTACT_BELOW);
     this.contact.scale.setScalar(CONTACT * radius);
     this.darken(pieces, center, CONTACT * radius, ground);
+  }
+
+  /** What casts a shadow has changed, and all of it stands where it stood. */
+  renew(): void {
+    this.stale = true;
   }
 
   /**

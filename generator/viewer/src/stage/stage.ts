@@ -25,12 +25,11 @@ export class Stage {
   readonly renderer: WebGLRenderer;
   readonly eye: Eye;
   readonly pieces = new Map<string, Piece>();
-  /** Called when pieces have come, gone or moved. */
-  readonly afterMove = new Set<() => void>();
   /** What works on something that will be seen, and asks for a frame then. */
   readonly awaited = new Set<object>();
-  /** What lies before one of these planes isn't drawn. */
+  /** What lies before one of these planes isn't drawn; only `cut` writes them. */
   readonly clipping: Plane[] = [];
+  private readonly moved = new Set<() => void>();
   private readonly drawing = new Set<() => void>();
   readonly shapes = new Shapes();
   readonly looks = new Looks(this.clipping);
@@ -176,6 +175,18 @@ export class Stage {
     return () => this.drawing.delete(work);
   }
 
+  /** Do this when pieces have come, gone or moved; the answer ends that. */
+  onMove(work: () => void): () => void {
+    this.moved.add(work);
+    return () => this.moved.delete(work);
+  }
+
+  /** Draw nothing of what lies before these planes; before a frame, which isn't asked for here. */
+  cut(planes: readonly Plane[]): void {
+    this.clipping.splice(0, this.clipping.length, ...planes);
+    this.lamps.renew();
+  }
+
   /** Look from this direction at what one looks at. */
   turn(direction: Vector3): void {
     this.eye.turnTo(direction);
@@ -240,7 +251,7 @@ export class Stage {
       .flatMap((piece) => cornersOf(piece));
     this.lamps.light(this.pieces.values(), points);
     this.eye.see([...points, ...this.around]);
-    for (const each of this.afterMove) each();
+    for (const each of this.moved) each();
     this.draw();
   }
 

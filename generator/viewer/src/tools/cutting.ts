@@ -3,7 +3,6 @@
 import {
   BufferAttribute,
   BufferGeometry,
-  DirectionalLight,
   Group,
   LineBasicMaterial,
   LineSegments,
@@ -120,15 +119,13 @@ export class Cutting {
       each.geometry.dispose();
       each.removeFromParent();
     }
-    for (const each of stage.scene.children)
-      if (each instanceof DirectionalLight) each.shadow.needsUpdate = true;
-    stage.clipping.length = 0;
     if (this.cut) {
       const normal = new Vector3().setComponent(this.cut.axis, this.side);
       const plane = new Plane(normal, -this.cut.at * this.side);
-      stage.clipping.push(plane);
+      stage.cut([plane]);
       this.close(plane);
     } else {
+      stage.cut([]);
       for (const { material } of this.hatches.values()) material.dispose();
       this.hatches.clear();
     }

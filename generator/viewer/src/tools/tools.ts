@@ -45,7 +45,7 @@ export function tools(sight: Sight, layer: HTMLElement): () => void {
       labels.place([...all.flat(), ...dimensioning.labels()], ink);
       ink.end();
     }),
-    following(stage.afterMove, () => {
+    stage.onMove(() => {
       cutting.renew();
       dimensioning.renew();
     }),
@@ -78,11 +78,6 @@ export function tools(sight: Sight, layer: HTMLElement): () => void {
     () => labels.clear(),
   ];
   return () => stops.forEach((stop) => stop());
-}
-
-function following(calls: Set<() => void>, call: () => void): () => void {
-  calls.add(call);
-  return () => calls.delete(call);
 }
 
 /** Says to those who can't see it what is done at the unit (WAI-ARIA 1.2: status). */
