@@ -249,7 +249,7 @@ def test_a_chosen_part_has_the_figures_it_hangs_on(both: list[Page]) -> None:
     page.get_by_role("tab", name=re.compile("^Parts")).click()
     page.get_by_role("option", name=re.compile("Lipping|lipping")).first.click()
     page.get_by_role("tab", name="Part", exact=True).click()
-    page.get_by_role("heading", name="Figures it hangs on").wait_for()
+    page.get_by_role("heading", name="Figures that change it").wait_for()
     assert page.get_by_role("slider", name="Lipping: thickness").count() == 1
 
 

@@ -44,19 +44,19 @@ export function Nudges() {
       <Groups nudges={changing} />
       {moving.length > 0 && <h3>What only moves {chosen}</h3>}
       <Groups nudges={moving} />
-      {others.length < all.length && others.length > 0 && <h3>All else</h3>}
+      {others.length < all.length && others.length > 0 && <h3>All other figures</h3>}
       <Groups nudges={others} />
     </div>
   );
 }
 
-/** The figures that a part hangs on; nothing where there are none. */
+/** The figures that change a part; nothing where there are none. */
 export function OwnNudges({ part }: { part: string }) {
   const { changing, moving } = hangingOn(part);
   if (state.live.value === "sent" || state.nudges.value.length === 0) return null;
   return (
     <section class="nudges">
-      <h3>Figures it hangs on</h3>
+      <h3>Figures that change it</h3>
       <HangsNotYet />
       <Groups nudges={changing} />
       {moving.length > 0 && (

@@ -75,8 +75,10 @@ function begun(canvas: HTMLCanvasElement): Stage | null {
   return new Stage(canvas);
 }
 
-/** Hear when the browser takes what it is drawn with away (a driver begins anew, a phone puts the page away) and gives it
- * back; the stage then draws again. */
+/**
+ * Hear when the browser takes what it is drawn with away (a driver begins anew, a phone puts the page
+ * away) and gives it back; the stage then draws again.
+ */
 function hearLoss(canvas: HTMLCanvasElement, tell: (lost: boolean) => void): () => void {
   const hear = ({ type }: Event) => tell(type === "webglcontextlost");
   const kinds = ["webglcontextlost", "webglcontextrestored"];

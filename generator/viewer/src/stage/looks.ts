@@ -7,10 +7,14 @@ import {
   type Plane,
 } from "three";
 
+import { groundColour } from "../colours";
 import type { Surface } from "../document";
 
 /** Edges are drawn in so much of their surface's own colour (linear light). */
 const INK = 0.13;
+/** How much of what is behind it clear glass hides, and how much like metal metal is drawn. */
+const GLASS = 0.28;
+const METAL = 0.55;
 /** Parts that step back show so much paper. */
 export const PALE = 0.72;
 const PALE_INK = 0.6;
@@ -30,7 +34,7 @@ interface Ink {
 }
 
 export class Looks {
-  readonly paper = new Color(0xf3f0ea);
+  readonly paper = new Color(groundColour("paper"));
   private readonly inks = new Map<string, Ink>();
   private dropped: Look[] = [];
 
@@ -42,7 +46,7 @@ export class Looks {
     const common = {
       color: surface.colour,
       transparent: surface.clear,
-      opacity: surface.clear ? 0.28 : 1,
+      opacity: surface.clear ? GLASS : 1,
       depthWrite: !surface.clear,
       clippingPlanes: this.clipping,
       clipShadows: true,
@@ -53,7 +57,7 @@ export class Looks {
     };
     // Only metal needs a glint: all else is matt, which is drawn in half the time.
     const material = surface.metal
-      ? new MeshStandardMaterial({ ...common, roughness: surface.roughness, metalness: 0.55 })
+      ? new MeshStandardMaterial({ ...common, roughness: surface.roughness, metalness: METAL })
       : new MeshLambertMaterial(common);
     const pale = { value: 0 };
     material.onBeforeCompile = (shader) => {

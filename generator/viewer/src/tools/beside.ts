@@ -8,8 +8,10 @@ import { weldedOf } from "./welding";
 const ASIDE = 0.05;
 /** mm: a point this near a triangle is on it. */
 const ON = 1e-3;
-/** Cosines of 1 degree, below which an angle is too narrow for anything to be seen in it, and of
- * nearly 180: the point is on a side, and the angle is none. */
+/**
+ * Cosines of 1 degree, below which an angle is too narrow for anything to be seen in it, and of
+ * nearly 180: the point is on a side, and the angle is none.
+ */
 const NARROW = 0.99985;
 const STRAIGHT = -0.9999999;
 /** Ways into an angle, as shares of its second side. */

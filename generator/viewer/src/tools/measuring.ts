@@ -8,8 +8,9 @@ import type { Mark, Measure, Measured } from "../state";
 import type { Ink } from "./ink";
 import type { Clear, Label } from "./labels";
 import { formatMeasured } from "./lengths";
-import type { Sight, Spot } from "./sight";
+import type { Sight } from "./sight";
 import { placeOf, type Snap, snapAt } from "./snapping";
+import { type Spot, squareTo, wordsAlong } from "./spots";
 import { standing } from "./standing";
 import { topologyOf } from "./topology";
 import type { By } from "./touching";
@@ -18,6 +19,8 @@ import type { By } from "./touching";
 const REACH: Record<By, number> = { mouse: 12, touch: 24 };
 /** Pixels: the ring of a mark. */
 const RING = 6;
+/** mm: points nearer each other are one. */
+const SAME = 1e-3;
 
 export class Measuring {
   private from: Snap | null = null;
@@ -96,7 +99,7 @@ export class Measuring {
       from: kept(from),
       to: kept(to),
     }));
-    if (this.from && this.from.ref && !pieces.has(this.from.ref)) this.from = null;
+    if (this.from && !pieces.has(this.from.ref)) this.from = null;
     this.aimed = null;
     this.shapes = new Map([...pieces].map(([ref, piece]) => [ref, piece.mesh.geometry]));
   }
@@ -149,13 +152,7 @@ export class Measuring {
     if (!one || !other) return { spots: [], clear: { x: 0, y: 1 } };
     ink.line("measure", one, other);
     for (const end of [one, other]) ink.ring("measure", end, RING / 2);
-    const length = Math.hypot(other.x - one.x, other.y - one.y) || 1;
-    const clear = { x: (one.y - other.y) / length, y: (other.x - one.x) / length };
-    const spots = [0.5, 0.35, 0.65, 0.2, 0.8].map((share) => ({
-      x: one.x + (other.x - one.x) * share,
-      y: one.y + (other.y - one.y) * share,
-    }));
-    return { spots, clear };
+    return { spots: wordsAlong(one, other), clear: squareTo(one, other) };
   }
 
   private measured({ from, to }: Measure): Measured | null {
@@ -184,7 +181,7 @@ function said({ what, ref }: { what: Mark["what"]; ref: string }): string {
 }
 
 function alike(one: Snap, other: Snap): boolean {
-  return one.ref === other.ref && one.point.distanceTo(other.point) < 1e-3;
+  return one.ref === other.ref && one.point.distanceTo(other.point) < SAME;
 }
 
 function markOf({ ref, point, what }: Snap): Mark {

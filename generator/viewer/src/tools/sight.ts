@@ -1,21 +1,29 @@
 // Where things are on the canvas, and what is seen at a point of it.  Pixels are those of the page,
 // from the canvas's top left.
-import * as three from "three";
+import {
+  type BufferGeometry,
+  Group,
+  type Intersection,
+  type Material,
+  Mesh,
+  type Object3D,
+  type Ray,
+  Raycaster,
+  Vector2,
+  type Vector3,
+} from "three";
 
 import type { Piece } from "../stage/piece";
 import type { Stage } from "../stage/stage";
 import { besideOf } from "./beside";
+import type { Spot } from "./spots";
 
-type Solid = three.Mesh<three.BufferGeometry, three.Material>;
+type Solid = Mesh<BufferGeometry, Material>;
 
-export interface Spot {
-  x: number;
-  y: number;
-}
 export interface Hit {
   ref: string;
   /** Unit frame, as things stand now. */
-  point: three.Vector3;
+  point: Vector3;
 }
 
 /** How far (mm) before a point something has to be to hide it. */
@@ -31,8 +39,8 @@ const ROUND = [1, 3, 5, 7, 9, 11, 13, 15].map((eighth) => (eighth * Math.PI) / 8
 
 export class Sight {
   /** Cut faces: seen and touched like the parts they are of. */
-  readonly caps = new three.Group();
-  private readonly ray = new three.Raycaster();
+  readonly caps = new Group();
+  private readonly ray = new Raycaster();
 
   constructor(readonly stage: Stage) {}
 
@@ -45,14 +53,14 @@ export class Sight {
   }
 
   /** Where a point of the unit frame is on the canvas; null if it is behind the camera. */
-  spot(point: three.Vector3): Spot | null {
+  spot(point: Vector3): Spot | null {
     const seen = point.clone().project(this.stage.camera);
     if (seen.z > 1 || seen.z < -1) return null;
     return { x: ((seen.x + 1) / 2) * this.width, y: ((1 - seen.y) / 2) * this.height };
   }
 
   /** How many mm a pixel is at a point. */
-  pixel(point: three.Vector3): number {
+  pixel(point: Vector3): number {
     const seen = point.clone().project(this.stage.camera);
     const beside = seen.clone();
     beside.y += 2 / Math.max(this.height, 1);
@@ -61,8 +69,8 @@ export class Sight {
   }
 
   /** The line of sight through a point of the canvas. */
-  line(spot: Spot): three.Ray {
-    const across = new three.Vector2((spot.x / this.width) * 2 - 1, 1 - (spot.y / this.height) * 2);
+  line(spot: Spot): Ray {
+    const across = new Vector2((spot.x / this.width) * 2 - 1, 1 - (spot.y / this.height) * 2);
     this.ray.setFromCamera(across, this.stage.camera);
     return this.ray.ray;
   }
@@ -75,7 +83,7 @@ export class Sight {
   }
 
   /** Whether nothing stands before a point. */
-  sees(point: three.Vector3): boolean {
+  sees(point: Vector3): boolean {
     const spot = this.spot(point);
     if (!spot || this.isCutAway(point)) return false;
     return this.meetsNothing(this.line(spot).origin.distanceTo(point));
@@ -98,7 +106,7 @@ export class Sight {
    * Whether anything of a piece is seen right at a point of its outside, with these before it.  The point itself doesn't
    * tell: what lies in one line of sight with an edge before it may be hidden or not.  What hides comes to their front.
    */
-  shows(piece: Piece, point: three.Vector3, solids: Solid[]): boolean {
+  shows(piece: Piece, point: Vector3, solids: Solid[]): boolean {
     if (this.isCutAway(point)) return false;
     const { matrix } = piece.group;
     const own = point.clone().applyMatrix4(matrix.clone().invert());
@@ -113,14 +121,14 @@ export class Sight {
   }
 
   /** Whether none of these stands before a point or anything right beside it. */
-  seesAll(point: three.Vector3, solids: Solid[]): boolean {
+  seesAll(point: Vector3, solids: Solid[]): boolean {
     const spots = this.isCutAway(point) ? [] : this.round(point);
     const clear = (spot: Spot) =>
       !this.meets(solids, this.line(spot).origin.distanceTo(point) - HIDES);
     return spots.length > 0 && spots.every(clear);
   }
 
-  private round(point: three.Vector3): Spot[] {
+  private round(point: Vector3): Spot[] {
     const spot = this.spot(point);
     if (!spot) return [];
     const aside = ASIDE / this.pixel(point);
@@ -132,14 +140,14 @@ export class Sight {
   }
 
   /** Whether nothing stands between an eye and a point. */
-  isClear(eye: three.Vector3, point: three.Vector3): boolean {
+  isClear(eye: Vector3, point: Vector3): boolean {
     const way = point.clone().sub(eye);
     const far = way.length();
     this.ray.set(eye, way.normalize());
     return !this.isCutAway(point) && this.meetsNothing(far);
   }
 
-  isCutAway(point: three.Vector3): boolean {
+  isCutAway(point: Vector3): boolean {
     return this.stage.clipping.some((plane) => plane.distanceToPoint(point) < -1e-3);
   }
 
@@ -158,22 +166,22 @@ export class Sight {
     return at >= 0;
   }
 
-  private uncut(solid: Solid): three.Intersection[] {
+  private uncut(solid: Solid): Intersection[] {
     const isCap = solid.parent === this.caps;
     return this.ray
       .intersectObject(solid, false)
       .filter((hit) => isCap || !this.isCutAway(hit.point));
   }
 
-  private met(): three.Intersection[] {
+  private met(): Intersection[] {
     return this.ray
       .intersectObjects(this.solids(this.seen(), false), false)
       .filter((hit) => hit.object.parent === this.caps || !this.isCutAway(hit.point));
   }
 }
 
-function isSolid(each: three.Object3D): each is Solid {
-  return each instanceof three.Mesh;
+function isSolid(each: Object3D): each is Solid {
+  return each instanceof Mesh;
 }
 
 function isClear({ material }: Solid): boolean {

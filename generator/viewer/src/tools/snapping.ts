@@ -3,7 +3,8 @@ import { type Matrix4, type Ray, Vector3 } from "three";
 
 import type { Piece } from "../stage/piece";
 import type { Mark } from "../state";
-import type { Sight, Spot } from "./sight";
+import type { Sight } from "./sight";
+import type { Spot } from "./spots";
 import { type Edge, topologyOf } from "./topology";
 
 export type Snap = Omit<Mark, "point"> & { point: Vector3 };
@@ -100,8 +101,10 @@ class Screen {
       : Infinity;
   }
 
-  /** Pixels from a spot to a line between two points; 0 for one that goes on behind the eye, which
-   * may pass anywhere. */
+  /**
+   * Pixels from a spot to a line between two points; 0 for one that goes on behind the eye, which may
+   * pass anywhere.
+   */
   offLine(from: Vector3, to: Vector3, spot: Spot): number {
     const [near, far] = [this.row(3, from), this.row(3, to)];
     if (near <= 0 || far <= 0) return near <= 0 && far <= 0 ? Infinity : 0;
@@ -139,8 +142,10 @@ function middle(edge: Edge): Vector3 {
   return edge.from.clone().lerp(edge.to, 0.5);
 }
 
-/** The nearest first; of equally near ones those of the part that is pointed at, then the first
- * one looks upon. */
+/**
+ * The nearest first; of equally near ones those of the part that is pointed at, then the first one
+ * looks upon.
+ */
 function order(one: Near, other: Near, ref: string | undefined, sight: Sight): number {
   const nearer = Math.round(one.off / ALIKE) - Math.round(other.off / ALIKE);
   if (nearer) return nearer;
