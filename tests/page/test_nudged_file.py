@@ -244,7 +244,7 @@ def test_what_an_editor_wrote_meanwhile_is_never_lost(tabs: list[Page], path: Pa
     until_held(page, path, edited)
 
 
-def test_a_chosen_part_has_the_figures_it_hangs_on(both: list[Page]) -> None:
+def test_a_chosen_part_has_the_figures_that_change_it(both: list[Page]) -> None:
     page = both[0]
     page.get_by_role("tab", name=re.compile("^Parts")).click()
     page.get_by_role("option", name=re.compile("Lipping|lipping")).first.click()

@@ -82,8 +82,8 @@ def test_what_is_told_beside_the_unit_moves_no_piece(server: Server, dresser: pa
     shown = server.page
     until(shown, "stage.pieces.size > 0 && stage.resting")
     shown.evaluate("() => { window.moves = 0; stage.onMove(() => window.moves++); }")
-    server.sections(findings=[finding("error")], lists=sheet(dresser))
-    shown.get_by_text("a error").wait_for()
+    server.sections(findings=[finding("error", dresser.parts[0].ref)], lists=sheet(dresser))
+    shown.get_by_role("button", name="Error: a error").wait_for()
     assert shown.evaluate("window.moves") == 0
     server.sections(apart={dresser.parts[0].ref: (0.0, 0.0, 90.0)})
     until(shown, "window.moves > 0")
