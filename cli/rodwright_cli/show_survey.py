@@ -37,6 +37,8 @@ def survey(sheet: SurveySheet) -> None:
         _fit(console, sheet.fit, sheet.unit)
         if sheet.fit.frame is not None:
             _frame(console, sheet.fit.frame, sheet.unit)
+        if sheet.fit.frame_note:
+            console.print(f"  {escape(sheet.fit.frame_note)}")
     if sheet.not_shown:
         console.print(f"[bold]Not shown[/bold]\n  {escape(sheet.not_shown)}")
     console.print("[bold]Mind[/bold]")

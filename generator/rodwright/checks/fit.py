@@ -11,13 +11,21 @@ from rodwright.checks.rules import Rule
 from rodwright.geometry import TOUCH
 from rodwright.lengths import at_least
 from rodwright.opening.cautions import OLD_MATERIALS, STRUCTURE
-from rodwright.opening.closings import Closing, closings, strip_text
+from rodwright.opening.closings import Closing, closings_round, strip_text
 from rodwright.opening.slips import SMALL_OPENING, other_unit
-from rodwright.trade.gaps import CAULK_LIMIT, USUAL_GAP
+from rodwright.trade.gaps import CAULK_LIMIT, USUAL_GAP, WIDEST_STRIP
 from rodwright.unit import OpeningShape, Part, Role, Unit
 from rodwright.unit.facts import carcass_size, frame_reach, scribes, size_going_in
 
 _SURVEY = "the readings with their assumed errors"
+_MEANT = {"width": 2 * WIDEST_STRIP, "height": WIDEST_STRIP}
+"""A unit that leaves more of its opening than strips close was made smaller on purpose."""
+_PLACES = {
+    "left": "at the left wall",
+    "right": "at the right wall",
+    "top": "over the top",
+    "slope": "along the slope",
+}
 
 
 def fit(unit: Unit) -> Iterator[Finding]:
@@ -81,7 +89,7 @@ def _sizes(unit: Unit) -> Iterator[Finding]:
                 limit=opening,
                 source="the opening's readings",
             )
-        elif what == "depth" or _closed(unit, what):
+        elif what == "depth" or _closed(unit, what) or gap > _MEANT[what] + TOUCH:
             continue
         elif not USUAL_GAP[0] <= gap + TOUCH <= USUAL_GAP[1] + 2 * TOUCH:
             low, high = (length_in(unit, limit) for limit in USUAL_GAP)
@@ -146,12 +154,12 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
     reach = frame_reach(unit)
     strips = scribes(unit)
     headed = any(part.role in (Role.WORKTOP, Role.CORNICE) for part in unit.parts)
-    for closing in closings(shape, carcass_size(unit), reach):
+    for closing in closings_round(unit):
         if closing.side in strips:
             yield from _strip_may_be_narrow(unit, closing, strips[closing.side])
             continue
-        place = "over the top" if closing.side == "top" else f"at the {closing.side} wall"
-        framed = reach and not (headed and closing.side == "top")
+        place, above = _PLACES[closing.side], closing.side in ("top", "slope")
+        framed = reach and not (headed and above)
         if framed and shape.overlap and closing.overlap < shape.overlap - TOUCH:
             # As wide as the gap may be, not as it likely is.
             short = shape.overlap + closing.strip - closing.reach
@@ -160,7 +168,7 @@ def _gaps(unit: Unit, shape: OpeningShape) -> Iterator[Finding]:
                 Rule.FRAME_OVERLAP_SHORT,
                 f"the face frame reaches {length_in(unit, closing.reach)} past the carcass "
                 f"{place}, and the gap there is likely {_likely(unit, closing)}",
-                f"Make `face_frame.overhang.{'top' if closing.side == 'top' else 'sides'}` "
+                f"Make `face_frame.overhang.{'top' if above else 'sides'}` "
                 f"{length_in(unit, at_least(short, unit.display_unit))} more, or `fit.overlap` "
                 "less.",
                 figure=closing.overlap - closing.rest,

@@ -60,6 +60,9 @@ def survey_json(sheet: SurveySheet) -> bytes:
             ],
             "floor": _rounded(asdict(fit.fall) | {"levelling": fit.stands.levelling}),
             "frame": _frame_record(fit.frame) if fit.frame else None,
+            "frame_note": fit.frame_note,
+            "slope": _rounded(asdict(fit.sloped)) if fit.sloped else None,
+            "open_sides": list(fit.open_sides),
             "worth_reading": [_rounded(asdict(gain)) for gain in fit.gains],
         }
     return json_text(document | {"cautions": [asdict(each) for each in sheet.cautions]})

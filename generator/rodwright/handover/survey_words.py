@@ -11,6 +11,7 @@ from rodwright.opening.closings import closing_text
 from rodwright.opening.frames import FittedFrame
 from rodwright.opening.gaps import Gap, Packing, is_bent
 from rodwright.opening.sheet import FitSheet
+from rodwright.opening.silhouettes import slope_text
 
 _INSTEAD = {
     "packers": "none",
@@ -31,11 +32,15 @@ def fit_lines(fit: FitSheet, unit: LengthUnit) -> Iterator[tuple[str, str]]:
     """What goes in and what is left, in pairs of a word and what is to be said."""
     say = partial(_say, unit=unit)
     rectangle, least, spare = fit.survey.rectangle, fit.survey.least, fit.spare
-    yield "largest rectangle", f"{say(rectangle.width)} x {say(rectangle.height)}"
-    yield "surely goes in", f"{say(least[0])} wide, {say(least[1])} high"
+    bare = " (without the slope)" if fit.sloped else ""
+    yield "largest rectangle", f"{say(rectangle.width)} x {say(rectangle.height)}{bare}"
+    yield "surely goes in", f"{say(least[0])} wide, {say(least[1])} high{bare}"
     yield "unit", f"{say(fit.size[0])} x {say(fit.size[1])}"
+    if fit.sloped is not None:
+        yield "slope", slope_text(fit.sloped, fit.size, say)
     yield "to spare in width", f"{say(spare.width)}, tight: {spare.tight_width}"
-    yield "to spare in height", f"{say(spare.height)}, tight: {spare.tight_height}"
+    if fit.outline("front").run("top") is not None:
+        yield "to spare in height", f"{say(spare.height)}, tight: {spare.tight_height}{bare}"
     for gain in fit.gains:
         yield (
             "worth reading",
@@ -49,6 +54,8 @@ def closing_lines(fit: FitSheet, unit: LengthUnit) -> Iterator[tuple[str, str]]:
     say = partial(_say, unit=unit)
     for closing in fit.closings:
         yield closing.side, closing_text(closing, say)
+    for side in fit.open_sides:
+        yield side, "left open: the unit is meant to be smaller there"
     yield "floor", _floor(fit, say)
 
 
@@ -58,7 +65,7 @@ def gaps_table(fit: FitSheet, unit: LengthUnit) -> ToldTable:
     rows += [
         _gap_row(gap, "none", gap.gap, unit)
         for gap in fit.gaps
-        if gap.side == "top" or is_bent(fit.shape.planes[gap.plane], fit.size, gap)
+        if gap.side in ("top", "slope") or is_bent(fit.shape.planes[gap.plane], fit.size, gap)
     ]
     headings = ("side", "plane", "at", "gap", "up to", "packers", "left over")
     return ToldTable(

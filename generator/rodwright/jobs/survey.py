@@ -8,26 +8,28 @@ from pathlib import Path
 
 from rodwright.handover.output import whole_or_nothing
 from rodwright.handover.survey_json import survey_json
-from rodwright.opening.closings import closings
+from rodwright.opening.closings import closings_round
 from rodwright.opening.fit import spare
 from rodwright.opening.floor import floor_fall
-from rodwright.opening.frames import fit_frame
+from rodwright.opening.frames import FittedFrame, fit_frame
 from rodwright.opening.gaps import (
     Standing,
     fixing_points,
     gap_map,
+    open_sides,
     packing,
 )
 from rodwright.opening.heights import heights_without_slope
 from rodwright.opening.readings import EDGES, LEVEL_ERROR
 from rodwright.opening.sheet import FitSheet, Gain, SurveySheet
+from rodwright.opening.silhouettes import sloped
 from rodwright.opening.survey import Survey, least_with, measure, solved_planes
 from rodwright.problems import Problems, ProblemsError
 from rodwright.setout import set_out_unit
 from rodwright.setout.rod.reach import joint_of
 from rodwright.setout.rod.sizes import feet_places, standing_inset
-from rodwright.unit import Role, Unit
-from rodwright.unit.facts import carcass_size, frame_reach
+from rodwright.unit import OpeningShape, Role, Unit
+from rodwright.unit.facts import carcass_size
 from rodwright.wishes import SpecFile, UnitSpec
 from rodwright.wishes.base import LevellersSpec
 from rodwright.wishes.models import CarcassSpec, SpaceSpec
@@ -119,7 +121,7 @@ def _plain_box(spec: UnitSpec, measured: Survey) -> tuple[UnitSpec, Unit] | None
 
 
 _LEFT_OFF = (
-    "back", "face_frame", "lipping", "edging", "worktop", "cornice", "scribes", "slope", "way_in",
+    "back", "face_frame", "lipping", "edging", "worktop", "cornice", "scribes", "way_in",
 )  # fmt: skip
 """Keys of a spec that a plain box has nothing of."""
 
@@ -129,33 +131,50 @@ def _fit_sheet(spec: UnitSpec, unit: Unit, measured: Survey) -> FitSheet:
     shape = unit.opening.shape
     size = carcass_size(unit)
     stands = _standing(spec, unit, size[0])
-    frame = None
-    wish = spec.face_frame
-    # A frame that stands on a base or ends under a worktop isn't cut to floor and top.
-    fills = spec.base is None and spec.worktop is None
-    if wish is not None and wish.rails == "both" and fills:
-        rail_width = wish.width if wish.rail_width is None else wish.rail_width
-        frame = fit_frame(
-            shape.front.corners,
-            wish.width,
-            rail_width,
-            wish.corners == "mitred",
-            wish.trim,
-            spec.unit,
-        )
+    over = sloped(unit)
+    under = over.planes if over else {}
+    frame, frame_note = _fitted_frame(spec, shape), ""
+    if frame is not None and "front" in under:
+        frame, frame_note = None, _CUT_TO_SLOPE
     return FitSheet(
         size,
         unit.opening,
         shape,
         measured,
         spare(measured.shapes, measured.limits, *size),
-        gap_map(shape, size),
-        packing(shape, size, spec.fit.packers, spec.fit.fixing_spacing, stands),
-        tuple(closings(shape, size, frame_reach(unit))),
+        gap_map(shape, size, under),
+        packing(shape, size, spec.fit.packers, spec.fit.fixing_spacing, stands, under),
+        closings_round(unit),
         frame,
         _gains(measured),
         stands,
         floor_fall(unit),
+        over,
+        open_sides(shape, size, under),
+        frame_note,
+    )
+
+
+_CUT_TO_SLOPE = (
+    "No figures of a frame tight in the opening: under a slope its members end at the slope. The "
+    "parts list has them as they are cut for the gap left under it; hold each up and mark it."
+)
+
+
+def _fitted_frame(spec: UnitSpec, shape: OpeningShape) -> FittedFrame | None:
+    """The face frame tight in the opening's four corners; None where it doesn't fill them."""
+    wish = spec.face_frame
+    # A frame that stands on a base or ends under a worktop isn't cut to floor and top.
+    if wish is None or wish.rails != "both" or spec.base or spec.worktop:
+        return None
+    rail_width = wish.width if wish.rail_width is None else wish.rail_width
+    return fit_frame(
+        shape.front.corners,
+        wish.width,
+        rail_width,
+        wish.corners == "mitred",
+        wish.trim,
+        spec.unit,
     )
 
 

@@ -5,13 +5,15 @@ Lengths in mm, unit frame.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 from math import ceil
 from typing import Literal
 
-from rodwright.trade.gaps import BATTEN_LIMIT, NEGLIGIBLE
+from rodwright.opening.readings import TAPE_ERROR
+from rodwright.opening.silhouettes import Silhouette, SlopeLine
+from rodwright.trade.gaps import BATTEN_LIMIT, NEGLIGIBLE, WIDEST_STRIP
 from rodwright.unit import EdgeLine, LinePoint, OpeningPlane, OpeningShape
 
 _FROM_END = 100.0
@@ -20,14 +22,17 @@ _BENT = 1.0
 _NEAR = 0.05
 """Places nearer each other than this share of a side are one."""
 
-SIDES = ("left", "right", "top", "bottom")
+SIDES = ("left", "right", "top", "slope", "bottom")
+_LEVEL: Mapping[str, SlopeLine] = {}
 
 
 @dataclass(frozen=True, slots=True)
 class Gap:
-    """The gap at one place: along ``side`` of the unit, ``at`` from its lower or left end.
+    """The gap at one place: along ``side`` of the unit, ``at`` from its lower or left end; for the
+    top, from the unit's left.
 
-    ``error`` is the bound on it, nineteen times in twenty.
+    At the edge under a slope it is square to the slope, and ``at`` goes along it.  ``error`` is
+    the bound on it, nineteen times in twenty.
     """
 
     side: str
@@ -126,18 +131,59 @@ def gap_along(
     )
 
 
-def gap_map(shape: OpeningShape, size: tuple[float, float]) -> tuple[Gap, ...]:
+def gap_map(
+    shape: OpeningShape, size: tuple[float, float], under: Mapping[str, SlopeLine] = _LEVEL
+) -> tuple[Gap, ...]:
     """The gap at both ends and the middle of every side, and where its line bends elsewhere, in
-    every plane that was measured."""
+    every plane that was measured; ``under`` are the lines of a slope over the unit, by plane.
+    Nothing of a side that stays open."""
     found: list[Gap] = []
+    left_out = open_sides(shape, size, under)
     for name, plane in shape.planes.items():
+        outline = Silhouette(*size, under.get(name))
         for side in SIDES:
-            length = side_length(side, size)
-            middle = length / 2
-            bent = bent_at(plane, side, 0.0, length)
-            places = [at for at in bent if abs(at - middle) > _NEAR * length]
+            run = None if side in left_out else outline.run(side)
+            if run is None:
+                continue
+            if side == "slope":
+                found += slope_gaps(name, outline)
+                continue
+            middle = sum(run) / 2
+            bent = bent_at(plane, side, *run)
+            places = [at for at in bent if abs(at - middle) > _NEAR * (run[1] - run[0])]
             found += gap_along(name, shape, size, side, sorted((*places, middle)))
     return tuple(found)
+
+
+def slope_gaps(plane: str, outline: Silhouette) -> tuple[Gap, ...]:
+    """The gap at both ends and the middle of the edge under a slope, square to it.
+
+    Its error is that of the tape: how true the slope itself was read isn't known.
+    """
+    if outline.slope is None:
+        return ()
+    length, gap = outline.slope_length, outline.slope.gap
+    return tuple(
+        Gap("slope", plane, at, gap, TAPE_ERROR) for at in (0.0, length / 2, length) if length
+    )
+
+
+def open_sides(
+    shape: OpeningShape, size: tuple[float, float], under: Mapping[str, SlopeLine] = _LEVEL
+) -> tuple[str, ...]:
+    """The sides at which a unit leaves more of its opening, in front, than any strip closes: it
+    was made smaller on purpose."""
+    outline = Silhouette(*size, under.get("front"))
+    return tuple(
+        side
+        for side in ("left", "right", "top")
+        if (run := outline.run(side)) is not None
+        and min(
+            each.gap
+            for each in gap_along("front", shape, size, side, bent_at(shape.front, side, *run))
+        )
+        > WIDEST_STRIP
+    )
 
 
 def packing(
@@ -146,17 +192,25 @@ def packing(
     stocked: Sequence[float],
     spacing: float,
     stands: Standing | None = None,
+    under: Mapping[str, SlopeLine] = _LEVEL,
 ) -> tuple[Packing, ...]:
     """The packers at every fixing point of both sides and under the unit.
 
     ``spacing`` is the largest distance between fixing points; without ``stands`` the unit is
-    packed all along its foot.  The top is not packed: it must be free to come out.
+    packed all along its foot.  The top is not packed: it must be free to come out.  ``under`` are
+    the lines of a slope over the unit, by plane: a side ends there.  A side that stays open has no
+    packers.
     """
     on = stands or Standing(fixing_points(size[0], spacing))
+    left_out = open_sides(shape, size, under)
     found: list[Packing] = []
     for plane in shape.planes:
+        outline = Silhouette(*size, under.get(plane))
         for side in ("left", "right"):
-            places = fixing_points(size[1], spacing)
+            run = outline.run(side)
+            if run is None or side in left_out:
+                continue
+            places = fixing_points(run[1], spacing)
             found += [_packed(gap, stocked) for gap in gap_along(plane, shape, size, side, places)]
         for gap in gap_along(plane, shape, size, "bottom", on.places):
             if on.levelling is not None and gap.gap > on.levelling + NEGLIGIBLE:

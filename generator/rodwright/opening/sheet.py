@@ -12,6 +12,7 @@ from rodwright.opening.doubts import Doubt
 from rodwright.opening.fit import Spare
 from rodwright.opening.frames import FittedFrame
 from rodwright.opening.gaps import Gap, Packing, Standing
+from rodwright.opening.silhouettes import Silhouette, Sloped
 from rodwright.opening.survey import Survey
 from rodwright.problems import Problem
 from rodwright.unit import Opening, OpeningShape
@@ -30,7 +31,9 @@ class Gain:
 class FitSheet:
     """How a unit goes into its opening: its carcass's width and height, what is left, and how
     it is packed, closed and framed.  ``stands`` is what it stands on, ``fall`` the widest gap
-    under that: how far the floor falls away from its high spot.  mm, unit frame."""
+    under that: how far the floor falls away from its high spot.  ``sloped`` is a sloping ceiling
+    over it, ``open_sides`` where it leaves more than any strip closes, ``frame_note`` why there
+    are no figures of a frame.  mm, unit frame."""
 
     size: tuple[float, float]
     opening: Opening
@@ -44,6 +47,13 @@ class FitSheet:
     gains: tuple[Gain, ...]
     stands: Standing
     fall: Gap
+    sloped: Sloped | None = None
+    open_sides: tuple[str, ...] = ()
+    frame_note: str = ""
+
+    def outline(self, plane: str) -> Silhouette:
+        """The unit's outline in one plane of the opening."""
+        return Silhouette(*self.size, self.sloped.planes.get(plane) if self.sloped else None)
 
 
 @dataclass(frozen=True, slots=True)

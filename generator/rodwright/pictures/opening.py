@@ -14,6 +14,7 @@ from rodwright.opening.adjustment import Plane
 from rodwright.opening.closings import closing_text
 from rodwright.opening.readings import FLOOR_ASSUMED, PLUMB_ASSUMED, TAPE_ERROR
 from rodwright.opening.sheet import FitSheet, SurveySheet
+from rodwright.opening.silhouettes import slope_text
 from rodwright.pictures.files import write_drawing
 from rodwright.pictures.ink import Drawing, Lettering, Mark, Stroke
 from rodwright.pictures.opening_gaps import EXAGGERATION, with_gaps
@@ -66,7 +67,9 @@ def draw_opening(sheet: SurveySheet, plane: Plane) -> Drawing:
     marks = [
         Lettering((14.0, 18.0), f"{sheet.title}: the opening{whose}", 7.0, "start"),
         Lettering((WIDTH - 14.0, 18.0), f"Lengths in {_UNITS[sheet.unit]}", SMALL, "end"),
-        *as_measured(plane, fit.shape.planes[plane.name], sheet.unit),
+        *as_measured(
+            plane, fit.shape.planes[plane.name], sheet.unit, fit.outline(plane.name).slope
+        ),
         *with_gaps(fit, plane.name, say),
         Stroke((((14.0, _FOOT - 8.0), (WIDTH - 14.0, _FOOT - 8.0)),), THIN),
         *_notes(sheet, fit, plane, say),
@@ -107,15 +110,17 @@ def _notes(
 ) -> Iterator[Mark]:
     survey, spare = fit.survey, fit.spare
     likely = survey.rectangle
+    bare = " without the slope" if fit.sloped else ""
     errors = max(max(each) for each in plane.corner_errors)
     fits = Block(
         "What goes in",
         (
-            f"Largest level and plumb rectangle: {say(likely.width)} x {say(likely.height)}.",
+            f"Largest level and plumb rectangle{bare}: {say(likely.width)} x {say(likely.height)}.",
             f"Goes in even if the readings err as assumed: {say(survey.least[0])} wide, "
             f"{say(survey.least[1])} high.",
             f"To spare in width: {say(spare.width)} (tight: {spare.tight_width}).",
-            f"To spare in height: {say(spare.height)} (tight: {spare.tight_height}).",
+            *_height_texts(fit, say),
+            *_slope_texts(fit, say),
             _floor_text(fit, say),
             *_contradiction_texts(fit, plane),
             f"Corners are known to within {say(errors)}. Assumed: tape right to "
@@ -127,16 +132,34 @@ def _notes(
         "What closes the gaps at the front",
         (
             *(f"{each.side.capitalize()}: {closing_text(each, say)}." for each in fit.closings),
+            *(f"{side.capitalize()}: left open, as it is meant." for side in fit.open_sides),
             *_frame_texts(fit, say),
             *([f"Not shown: {sheet.not_shown}"] if sheet.not_shown else []),
         ),
     )
     cautions = Block(
         "Mind",
-        tuple(f"{each.danger.capitalize()}. {each.remedy}" for each in sheet.cautions),
+        (
+            *([fit.frame_note] if fit.frame_note else []),
+            *(f"{each.danger.capitalize()}. {each.remedy}" for each in sheet.cautions),
+        ),
     )
     for block, (left, width) in zip((fits, closing, cautions), _COLUMNS, strict=True):
         yield from note_marks(block, (left, _FOOT), width)
+
+
+def _height_texts(fit: FitSheet, say: Callable[[float], str]) -> Iterator[str]:
+    """What is left over a level top; nothing where all of it lies under a slope."""
+    if fit.outline("front").run("top") is not None:
+        bare = " without the slope" if fit.sloped else ""
+        left = f"{say(fit.spare.height)} (tight: {fit.spare.tight_height})"
+        yield f"To spare in height{bare}: {left}."
+
+
+def _slope_texts(fit: FitSheet, say: Callable[[float], str]) -> Iterator[str]:
+    if fit.sloped is not None:
+        text = slope_text(fit.sloped, fit.size, say)
+        yield f"The slope {text}. Hold a template to it before anything is cut to it."
 
 
 def _frame_texts(fit: FitSheet, say: Callable[[float], str]) -> Iterator[str]:

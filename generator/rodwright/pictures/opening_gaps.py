@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from typing import Literal
 
 from rodwright.geometry import TOUCH
-from rodwright.opening.gaps import Gap, Packing, is_bent, side_length
+from rodwright.opening.gaps import Gap, Packing, is_bent
 from rodwright.opening.sheet import FitSheet
+from rodwright.opening.silhouettes import Silhouette
 from rodwright.pictures.ink import Fill, Lettering, Mark, Point, Stroke
-from rodwright.pictures.opening_walls import between, edges_on, wall_marks
+from rodwright.pictures.opening_walls import edges_on, wall_marks
 from rodwright.pictures.paper import HEAVY, SMALL, Map, Window
 from rodwright.unit import Quadrilateral
 
@@ -16,6 +18,8 @@ EXAGGERATION = 10.0
 """How many times too large gaps are drawn."""
 _RIGHT_PANEL = Window(246.0, 48.0, 382.0, 204.0)
 _WOOD, _PACKER = "#f3e7cf", "#b5762a"
+_TWO_LABELS = 36.0
+"""A level top at least so long on paper (mm) has its gap written at both ends."""
 _Say = Callable[[float], str]
 
 
@@ -30,17 +34,23 @@ def with_gaps(fit: FitSheet, name: str, say: _Say) -> Iterator[Mark]:
         "top": (None, height),
         "left": (0.0, None),
     }
+    outline = fit.outline(name)
+
+    def times(side: str) -> float:
+        beside = side not in fit.open_sides and outline.run(side) is not None
+        return EXAGGERATION if beside else 1.0
 
     def enlarged(side: str, point: Point) -> Point:
+        across = up = times(side)
         if point in plane.corners:
-            own = at_unit[plane.corners.index(point)]
+            number = plane.corners.index(point)
+            own = at_unit[number]
+            across = times("left" if number in (0, 3) else "right")
+            up = times("bottom" if number in (0, 1) else "top")
         else:
             x, z = by_side[side]
             own = (point[0] if x is None else x, point[1] if z is None else z)
-        return (
-            own[0] + EXAGGERATION * (point[0] - own[0]),
-            own[1] + EXAGGERATION * (point[1] - own[1]),
-        )
+        return own[0] + across * (point[0] - own[0]), own[1] + up * (point[1] - own[1])
 
     large = edges_on(plane, enlarged)
     to_paper = _RIGHT_PANEL.scale_for([point for line in large for point in line])
@@ -49,23 +59,56 @@ def with_gaps(fit: FitSheet, name: str, say: _Say) -> Iterator[Mark]:
         f"The unit in it, GAPS DRAWN {EXAGGERATION:g} TIMES TOO LARGE (packers in brown)",
         SMALL,
     )
-    yield from wall_marks([[to_paper(point) for point in line] for line in large])
-    unit = tuple(to_paper(corner) for corner in at_unit)
+    yield from wall_marks(
+        [[to_paper(point) for point in line] for line in large], _ceiling(outline, to_paper)
+    )
+    unit = tuple(to_paper(corner) for corner in outline.corners)
     yield Fill((unit,), _WOOD)
     yield Stroke(((*unit, unit[0]),), HEAVY)
-    middle = between(unit[0], unit[2], 0.5)
+    middle = to_paper((width / 2, outline.top_at(width / 2) / 2))
     yield Lettering((middle[0], middle[1] - 2.0), "unit", SMALL)
     yield Lettering((middle[0], middle[1] + 4.0), f"{say(width)} x {say(height)}", SMALL + 1.0)
     for packing in fit.packing:
         if packing.gap.plane == name and (packing.packers or packing.by != "packers"):
             yield from _packer_marks(packing, fit.size, say, to_paper)
     for gap in fit.gaps:
-        if gap.plane == name and (_is_end(gap, fit.size) or is_bent(plane, fit.size, gap)):
-            yield from _gap_marks(gap, fit.size, say, to_paper)
+        if gap.plane != name:
+            continue
+        if gap.side == "slope":
+            yield from _slope_gap_marks(gap, outline, say, to_paper)
+        elif _is_end(gap, outline) or is_bent(plane, fit.size, gap):
+            yield from _gap_marks(gap, outline, say, to_paper)
 
 
-def _is_end(gap: Gap, size: tuple[float, float]) -> bool:
-    return min(gap.at, side_length(gap.side, size) - gap.at) < TOUCH
+def _ceiling(outline: Silhouette, to_paper: Map) -> tuple[Point, Point] | None:
+    """Two points of the slope on paper, its gap drawn as much too large as the others."""
+    slope = outline.slope
+    if slope is None:
+        return None
+    off = EXAGGERATION * slope.plumb
+    return to_paper((0.0, slope.edge(0.0) + off)), to_paper(
+        (outline.width, slope.edge(outline.width) + off)
+    )
+
+
+def _slope_gap_marks(gap: Gap, outline: Silhouette, say: _Say, to_paper: Map) -> Iterator[Mark]:
+    """What the gap under a slope is, once: it is the same all along it."""
+    slope = outline.slope
+    if slope is None or abs(gap.at - outline.slope_length / 2) > TOUCH:
+        return
+    x, z = outline.on_slope(gap.at)
+    px, py = to_paper((x, z + EXAGGERATION * slope.plumb))
+    across = 0.0 if not slope.rise else -1.5 if slope.rise > 0 else 1.5
+    anchor: Literal["start", "middle", "end"] = (
+        "middle" if not across else "end" if across < 0 else "start"
+    )
+    text = f"gap {say(gap.gap)}, square"
+    yield Lettering((px + across, py - 2.5), text, SMALL, anchor)
+
+
+def _is_end(gap: Gap, outline: Silhouette) -> bool:
+    run = outline.run(gap.side)
+    return run is not None and min(abs(gap.at - end) for end in run) < TOUCH
 
 
 def _from_unit(side: str, at: float, out: float, size: tuple[float, float]) -> Point:
@@ -112,14 +155,15 @@ def _packer_marks(
         yield Lettering(at, text, SMALL, "middle", False, _PACKER)
 
 
-def _gap_marks(gap: Gap, size: tuple[float, float], say: _Say, to_paper: Map) -> Iterator[Mark]:
+def _gap_marks(gap: Gap, outline: Silhouette, say: _Say, to_paper: Map) -> Iterator[Mark]:
     """What the gap is, outside the wall."""
+    size = outline.width, outline.height
     x, y = to_paper(_from_unit(gap.side, gap.at, EXAGGERATION * gap.gap, size))
     text = f"gap {say(gap.gap)}"
     if gap.side in ("left", "right"):
         right = gap.side == "right"
         high = gap.at > 0
-        if not _is_end(gap, size):
+        if not _is_end(gap, outline):
             yield Lettering(
                 (x + (7.0 if right else -7.0), y + 1.0), text, SMALL, "start" if right else "end"
             )
@@ -127,10 +171,13 @@ def _gap_marks(gap: Gap, size: tuple[float, float], say: _Say, to_paper: Map) ->
         at = (x + (7.0 if right else -7.0), y + (4.0 if high else -2.0))
         yield Lettering(at, text, SMALL, "start" if right else "end")
     else:
-        if not _is_end(gap, size):
+        if not _is_end(gap, outline):
             aside = y + (-7.0 if gap.side == "top" else 10.0)
             yield Lettering((x, aside), text, SMALL)
             return
-        left = gap.at == 0
+        run = outline.run(gap.side) or (0.0, 0.0)
+        left = gap.at == run[0]
+        if not left and to_paper((run[1], 0.0))[0] - to_paper((run[0], 0.0))[0] < _TWO_LABELS:
+            return
         at = (x + (2.0 if left else -2.0), y + (-7.0 if gap.side == "top" else 10.0))
         yield Lettering(at, text, SMALL, "start" if left else "end")

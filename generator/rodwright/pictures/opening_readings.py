@@ -8,6 +8,7 @@ from rodwright.lengths import LengthUnit, format_difference, format_length
 from rodwright.opening.adjustment import Plane
 from rodwright.opening.frames import fit_frame
 from rodwright.opening.readings import Reading
+from rodwright.opening.silhouettes import SlopeLine
 from rodwright.pictures.ink import Lettering, Mark, Point, Stroke
 from rodwright.pictures.opening_walls import between, edges_on, wall_marks
 from rodwright.pictures.paper import SMALL, THIN, Map, Window, tag_marks
@@ -15,10 +16,14 @@ from rodwright.unit import OpeningPlane, Quadrilateral
 
 _LEFT_PANEL = Window(34.0, 48.0, 190.0, 204.0)
 _READING = "#2b5f8a"
+_BARE = "Heights and the top are given as if there were no slope"
 
 
-def as_measured(plane: Plane, shape: OpeningPlane, unit: LengthUnit) -> Iterator[Mark]:
-    """One plane of an opening with its readings, and with what each differs from its shape."""
+def as_measured(
+    plane: Plane, shape: OpeningPlane, unit: LengthUnit, slope: SlopeLine | None = None
+) -> Iterator[Mark]:
+    """One plane of an opening with its readings, and with what each differs from its shape; under
+    the line of a ``slope``, where there is one."""
     to_paper = _LEFT_PANEL.scale_for(plane.corners)
     # The shape is in the unit's frame, the readings are in the plane's own.
     (x, z), (u, w) = plane.corners[0], shape.corners[0]
@@ -27,7 +32,16 @@ def as_measured(plane: Plane, shape: OpeningPlane, unit: LengthUnit) -> Iterator
         "As measured; in brackets, by how much the tape says more than between straight edges",
         SMALL,
     )
-    yield from wall_marks(edges_on(shape, lambda _, at: to_paper((at[0] + x - u, at[1] + z - w))))
+
+    def on_paper(at: Point) -> Point:
+        return to_paper((at[0] + x - u, at[1] + z - w))
+
+    ceiling = None
+    if slope is not None:
+        ends = [(at, slope.ceiling(at)) for at in (shape.corners[0][0], shape.corners[1][0])]
+        ceiling = on_paper(ends[0]), on_paper(ends[1])
+        yield Lettering((_LEFT_PANEL.middle, 34.5), _BARE, SMALL)
+    yield from wall_marks(edges_on(shape, lambda _, at: on_paper(at)), ceiling)
     pairs = zip(plane.readings, plane.residuals, strict=True)
     read = [(reading, residual) for reading, residual in pairs if not reading.is_assumption]
     tags: list[Mark] = []
@@ -42,9 +56,15 @@ def as_measured(plane: Plane, shape: OpeningPlane, unit: LengthUnit) -> Iterator
         else:
             tags += _slope_marks(plane, reading, text, unit, to_paper)
     yield from tags
-    for corner, angle, (x, y) in zip(
-        plane.corners, _angles(plane.corners), ((-1, 1), (1, 1), (1, -1), (-1, -1)), strict=True
+    for corner, own, angle, (x, y) in zip(
+        plane.corners,
+        shape.corners,
+        _angles(plane.corners),
+        ((-1, 1), (1, 1), (1, -1), (-1, -1)),
+        strict=True,
     ):
+        if slope is not None and own[1] > slope.ceiling(own[0]):
+            continue
         px, py = to_paper(corner)
         anchor = "end" if x < 0 else "start"
         at = (px + 2.0 * x, py + (10.0 if y > 0 else -7.0))

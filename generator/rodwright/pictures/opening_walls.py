@@ -31,8 +31,11 @@ def edges_on(plane: OpeningPlane, to_paper: Callable[[str, Point], Point]) -> li
     return found
 
 
-def wall_marks(edges: Sequence[Sequence[Point]]) -> Iterator[Mark]:
-    """Floor, walls and top as bands round their lines on paper (in the order of `edges_on`)."""
+def wall_marks(
+    edges: Sequence[Sequence[Point]], ceiling: tuple[Point, Point] | None = None
+) -> Iterator[Mark]:
+    """Floor, walls and top as bands round their lines on paper (in the order of `edges_on`); all
+    that lies over a sloping ``ceiling``, of which two points are given from the left, with them."""
     outwards = ((0.0, _BAND), (_BAND, 0.0), (0.0, -_BAND), (-_BAND, 0.0))
     outer: list[Point] = []
     for number, (line, (x, y)) in enumerate(zip(edges, outwards, strict=True)):
@@ -40,8 +43,28 @@ def wall_marks(edges: Sequence[Sequence[Point]]) -> Iterator[Mark]:
         outer.append((line[0][0] + x + before[0], line[0][1] + y + before[1]))
         outer += [(u + x, w + y) for u, w in line[1:-1]]
     inner = tuple(point for line in edges for point in line[:-1])
+    if ceiling is not None:
+        inner = _under(inner, *ceiling)
     yield Fill((tuple(outer), inner), _WALL, 0.999)
     yield Stroke(((*inner, inner[0]),), HEAVY)
+
+
+def _under(points: Sequence[Point], left: Point, right: Point) -> tuple[Point, ...]:
+    """What of a polygon on paper lies under a line (I. Sutherland and G. Hodgman,
+    *Communications of the ACM* 17, 1974; from memory)."""
+
+    def below(at: Point) -> float:
+        return (right[0] - left[0]) * (at[1] - left[1]) - (right[1] - left[1]) * (at[0] - left[0])
+
+    found: list[Point] = []
+    for number, point in enumerate(points):
+        before = points[number - 1]
+        here, there = below(point), below(before)
+        if here * there < 0:
+            found.append(between(before, point, there / (there - here)))
+        if here >= 0:
+            found.append(point)
+    return tuple(found)
 
 
 def between(start: Point, end: Point, share: float) -> Point:

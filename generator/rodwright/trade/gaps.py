@@ -12,6 +12,9 @@ CAULK_LIMIT = 6.0
 cover strip or a scribe."""
 BATTEN_LIMIT = 20.0
 """The most that is packed on packers (mm): beyond it a batten is fixed first."""
+WIDEST_STRIP = 75.0
+"""The widest gap, mm, that a strip or a scribe closes: a unit that leaves more on a side was made
+smaller on purpose, and the side stays open."""
 NEGLIGIBLE = 0.5
 """Less than this (mm) is left unpacked."""
 ABOVE_FLOOR = 5.0

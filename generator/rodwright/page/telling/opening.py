@@ -39,6 +39,8 @@ def opening_told(survey: SurveySheet) -> page.Sheet:
 def _words(survey: SurveySheet, fit: FitSheet) -> Iterator[str]:
     if survey.not_shown:
         yield survey.not_shown
+    if fit.frame_note:
+        yield fit.frame_note
     if fit.frame is not None:
         yield "A frame tight in the opening: " + "; ".join(frame_lines(fit.frame)) + "."
 

@@ -12,11 +12,11 @@ from shapely import MultiPoint
 from rodwright.geometry.vectors import dot
 from rodwright.pictures.bodies import Body, bodies_of
 from rodwright.pictures.camera import Array, Camera
-from rodwright.pictures.drafting.slopes import part_corners
 from rodwright.pictures.drafting.views import Line
 from rodwright.pictures.hidden import LEAST_LENGTH, lines
 from rodwright.pictures.linework import tidy
 from rodwright.unit import Part, Unit
+from rodwright.unit.corners import part_corners
 
 Lines = tuple[Line, ...]
 

@@ -9,7 +9,7 @@ from typing import Any
 
 from rodwright.handover.drawing_dxf import drawing_dxf
 from rodwright.lengths import format_length
-from rodwright.opening.closings import closing_text, closings
+from rodwright.opening.closings import closing_text, closings_round
 from rodwright.paper.drawings.layout import DrawnSheet
 from rodwright.paper.drawings.swings import LEGEND
 from rodwright.paper.sections import Section
@@ -17,7 +17,6 @@ from rodwright.paper.typesetting import typeset
 from rodwright.pictures.drafting.inked import draw
 from rodwright.pictures.svg import to_svg
 from rodwright.unit import Swing, Unit
-from rodwright.unit.facts import carcass_size, frame_reach
 
 _FOLDER = "drawings"
 _STEPS = {"mm": "0.1 mm", "in": "1/64 in"}
@@ -130,7 +129,7 @@ def _opening(unit: Unit) -> Iterator[str]:
         "Outer dimensions are the opening's from corner to corner, inner ones the carcass's. Gaps "
         "are the likeliest; measure again before anything is cut to them."
     )
-    for each in closings(shape, carcass_size(unit), frame_reach(unit)):
+    for each in closings_round(unit):
         yield f"{each.side.capitalize()}: {closing_text(each, say)}."
 
 

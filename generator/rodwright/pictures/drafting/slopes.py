@@ -5,11 +5,11 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from rodwright.geometry import Vector
 from rodwright.geometry.boxes import Box
-from rodwright.geometry.halfspaces import Plane, beyond, box_planes, vertices
+from rodwright.geometry.halfspaces import Plane, beyond, box_planes
 from rodwright.geometry.vectors import minus
 from rodwright.unit import STANDS_OUT, Part, Unit
+from rodwright.unit.corners import part_corners
 
 _UNDER = 0.5
 """Nothing of a unit stands out of its slope by more than this, mm."""
@@ -47,15 +47,6 @@ def slope_of(unit: Unit) -> Slope | None:
     outer = [p for p in slants if all(beyond(p, corner) <= _UNDER for corner in corners)]
     found = [slope for plane in outer if (slope := _within(plane, box)) is not None]
     return max(found, key=lambda each: abs(each.high[0] - each.low[0]), default=None)
-
-
-def part_corners(part: Part) -> list[Vector]:
-    """The corners of what flat cuts leave of a part's blank, unit frame."""
-    size = part.blank.size
-    cuts = [plane for each in part.workings for plane in each.planes(size)]
-    box = Box.of_size(size)
-    points = vertices([*box_planes(box), *cuts]) if cuts else list(box.corners())
-    return [part.placement.to_unit(point) for point in points]
 
 
 def _slants(part: Part) -> list[Plane]:
