@@ -106,6 +106,32 @@ def test_what_hangs_on_a_figure_is_told_and_lights_up(browser: Browser) -> None:
         server.page.locator(".unit", has_text="shares").wait_for()
 
 
+@pytest.mark.parametrize("size", [SMALL, PHONE])
+def test_undo_stays_in_sight_and_says_why_it_cant(browser: Browser, size: dict[str, int]) -> None:
+    many = [
+        asdict(Nudge(f"k{at}", f"Column {at}", "width", "800", "mm", 800.0, 400.0, 1200.0, 1.0, 3))
+        for at in range(30)
+    ]
+    with live(browser, size) as server:
+        page = server.page
+        server.tell(kind="nudges", version=1, nudges=many, undo=True, redo=False, overtaken=False)
+        page.get_by_role("tab", name="Figures").click()
+        last = page.get_by_role("slider", name="Column 29: width")
+        last.scroll_into_view_if_needed()
+        undo = page.get_by_role("button", name="Undo")
+        expect(undo).to_be_in_viewport(ratio=1)
+        expect(undo).to_be_enabled()
+        # Gone to by keys, a figure isn't under what stays.
+        first = page.get_by_role("textbox", name="width").nth(9)
+        first.focus()
+        stays, field = page.locator(".back").bounding_box(), first.bounding_box()
+        assert stays is not None and field is not None
+        assert field["y"] >= stays["y"] + stays["height"]
+        server.tell(kind="nudges", version=2, nudges=many, undo=False, redo=False, overtaken=True)
+        page.get_by_text("The file was saved from elsewhere since").wait_for()
+        expect(undo).to_be_disabled()
+
+
 def test_axe_finds_nothing_wrong_with_figures(browser: Browser) -> None:
     plain = Nudge("size/width", "Overall", "width", "800", "mm", 800.0, 400.0, 1200.0, 1.0, 3)
     told = [

@@ -151,6 +151,11 @@ export interface Nudge {
   also: string[];
   written: boolean;
 }
+export interface Back {
+  undo: boolean;
+  redo: boolean;
+  overtaken: boolean;
+}
 export interface Trouble {
   message: string;
   remedy: string;
@@ -184,7 +189,7 @@ export type Message =
   | { kind: "model"; version: number; model: Model }
   | { kind: "troubles"; version: number; troubles: Trouble[] }
   | { kind: "sections"; version: number; sections: Partial<Sections> }
-  | { kind: "nudges"; version: number; nudges: Nudge[]; undo: boolean; redo: boolean }
+  | ({ kind: "nudges"; version: number; nudges: Nudge[] } & Back)
   | { kind: "failed"; version: number; section: keyof Sections; message: string }
   | { kind: "refused"; message: string }
   | { kind: "alive" };

@@ -99,7 +99,7 @@ function hear(message: Message): void {
       case "nudges":
         state.figured.value = message.version;
         state.nudges.value = message.nudges;
-        state.undo.value = { undo: message.undo, redo: message.redo };
+        state.back.value = message;
         break;
       case "refused":
         state.refused.value = message.message;

@@ -1,7 +1,7 @@
 // All that the page shows, as signals: panels and the stage follow them, and nothing else is shared.
 import { computed, signal } from "@preact/signals";
 
-import type { Layer, Model, Nudge, Sections, Told, Trouble, Vector } from "./document";
+import type { Back, Layer, Model, Nudge, Sections, Told, Trouble, Vector } from "./document";
 import type { Pose } from "./stage/pose";
 import type { Surroundings } from "./told";
 
@@ -75,7 +75,8 @@ export const troubles = signal<readonly Trouble[]>([]);
 export const nudges = signal<readonly Nudge[]>([]);
 /** Which reading of the file the figures are of. */
 export const figured = signal(0);
-export const undo = signal({ undo: false, redo: false });
+/** What can be taken back. */
+export const back = signal<Back>({ undo: false, redo: false, overtaken: false });
 export const refused = signal("");
 /**
  * Whether the page follows a file, and if so whether its server is there: `other` where another one

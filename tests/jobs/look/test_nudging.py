@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from rodwright.jobs.look.nudging import Nudging, digest_of
+from rodwright.jobs.look.nudging import Back, Nudging, digest_of
 from rodwright.problems import ProblemsError
 from rodwright.setout import set_out
 from rodwright.wishes.reading.files import read_spec
@@ -50,12 +50,12 @@ def test_undo_and_redo_over_several_steps(path):
     for content in held[-2::-1]:
         nudging.undo()
         assert path.read_bytes() == content
-    assert nudging.can(seen(path)) == (False, True)
+    assert nudging.can(seen(path)) == Back(False, True, overtaken=False)
     assert "there is nothing to undo" in refusal(nudging.undo)
     for content in held[1:]:
         nudging.redo()
         assert path.read_bytes() == content
-    assert nudging.can(seen(path)) == (True, False)
+    assert nudging.can(seen(path)) == Back(True, False, overtaken=False)
     assert "there is nothing to redo" in refusal(nudging.redo)
 
 
@@ -69,14 +69,14 @@ def test_a_drag_is_one_step(path):
     assert b"- width: 400\n" in path.read_bytes()
     nudging.undo()
     assert path.read_bytes() == ALCOVE
-    assert nudging.can(seen(path)) == (False, True)
+    assert nudging.can(seen(path)) == Back(False, True, overtaken=False)
 
 
 def test_a_drag_that_ends_where_it_began_leaves_no_step(path):
     nudging = Nudging(path)
     nudging.nudge(WIDTH, "410", seen(path), "a")
     nudging.nudge(WIDTH, "420", seen(path), "a")
-    assert nudging.can(seen(path)) == (False, False)
+    assert nudging.can(seen(path)) == Back(False, False, overtaken=False)
 
 
 def test_a_nudge_after_an_undo_leaves_nothing_to_redo(path):
@@ -84,13 +84,14 @@ def test_a_nudge_after_an_undo_leaves_nothing_to_redo(path):
     nudging.nudge(WIDTH, "410", seen(path))
     nudging.undo()
     nudging.nudge(SHELVES, "3", seen(path))
-    assert nudging.can(seen(path)) == (True, False)
+    assert nudging.can(seen(path)) == Back(True, False, overtaken=False)
 
 
 def test_pages_that_lag_behind_may_nudge_but_not_over_an_editor(path):
     nudging, first = Nudging(path), seen(path)
     nudging.nudge(WIDTH, "410", first)
     nudging.nudge(SHELVES, "3", first)  # another page, which hasn't heard of it yet
+    assert not nudging.can(first).overtaken
     edited = path.read_bytes().replace(b"title: Reading alcove", b"title: Alcove")
     path.write_bytes(edited)
     assert "`alcove.yaml` was changed by someone else" in refusal(
@@ -107,9 +108,11 @@ def test_undo_never_writes_over_what_someone_else_wrote(path):
     nudging.nudge(WIDTH, "410", seen(path))
     left = path.read_bytes()
     path.write_bytes(left + b"# Ask about the socket.\n")
-    assert nudging.can(seen(path)) == (False, False)
+    assert nudging.can(seen(path)) == Back(False, False, overtaken=True)
     assert "changed by someone else" in refusal(nudging.undo)
     assert path.read_bytes() == left + b"# Ask about the socket.\n"
+    path.write_bytes(left)
+    assert nudging.can(seen(path)) == Back(True, False, overtaken=False)
     path.write_bytes(left)  # they took it back
     nudging.undo()
     assert path.read_bytes() == ALCOVE
@@ -148,7 +151,7 @@ def test_what_makes_no_spec_is_refused_and_the_file_left_alone(path, key, value,
     nudging = Nudging(path)
     assert said.lower() in refusal(nudging.nudge, key, value, seen(path)).lower()
     assert path.read_bytes() == ALCOVE
-    assert nudging.can(seen(path)) == (False, False)
+    assert nudging.can(seen(path)) == Back(False, False, overtaken=False)
 
 
 @pytest.mark.parametrize(
@@ -270,7 +273,7 @@ def test_steps_are_not_kept_without_end(tmp_path):
     for number in range(205):
         nudging.nudge("size/width", str(800 + number % 7 + 1), seen(path))
     taken = 0
-    while nudging.can(seen(path))[0]:
+    while nudging.can(seen(path)).undo:
         nudging.undo()
         taken += 1
     assert taken == 200

@@ -37,6 +37,16 @@ class _Step:
     drag: tuple[str, str]
 
 
+@dataclass(frozen=True, slots=True)
+class Back:
+    """Whether there is something to undo and to redo; ``overtaken``: there would be, but the file
+    isn't as it was left."""
+
+    undo: bool
+    redo: bool
+    overtaken: bool
+
+
 class Nudging:
     """Changes one spec file as its pages wish, and takes changes back."""
 
@@ -91,12 +101,15 @@ class Nudging:
         with self._lock:
             self._swap(self._undone, self._done, back=False)
 
-    def can(self, content_digest: str) -> tuple[bool, bool]:
-        """Whether, with a file of this digest, there is something to undo and to redo."""
+    def can(self, content_digest: str) -> Back:
+        """What can be taken back with a file of this digest."""
         with self._lock:
             undo = bool(self._done) and digest_of(self._done[-1].after) == content_digest
             redo = bool(self._undone) and digest_of(self._undone[-1].before) == content_digest
-            return undo, redo
+            # A page may lag behind what it wished itself.
+            ours = content_digest in self._ours
+            overtaken = bool(self._done or self._undone) and not (undo or redo or ours)
+            return Back(undo, redo, overtaken)
 
     def _refuse_unseen(self, content: bytes, seen: str) -> None:
         now = digest_of(content)

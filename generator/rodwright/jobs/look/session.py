@@ -162,13 +162,12 @@ class Session:
             return
         told = await asyncio.to_thread(nudges_of, state.spec)
         # It may have to wait for a change that is being written.
-        undo, redo = await asyncio.to_thread(self._nudging.can, state.digests[state.version])
+        back = await asyncio.to_thread(self._nudging.can, state.digests[state.version])
         self._board.tell(
             "nudges",
             version=state.version,
             nudges=[asdict(each) for each in told],
-            undo=undo,
-            redo=redo,
+            **asdict(back),
         )
         self._server.news()
 

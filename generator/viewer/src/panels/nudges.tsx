@@ -26,14 +26,7 @@ export function Nudges() {
   const broken = state.troubles.value.length > 0;
   return (
     <div class="nudges">
-      <p class="buttons">
-        <button type="button" disabled={!state.undo.value.undo} onClick={() => takeBack("undo")}>
-          Undo
-        </button>
-        <button type="button" disabled={!state.undo.value.redo} onClick={() => takeBack("redo")}>
-          Redo
-        </button>
-      </p>
+      <BackButtons />
       {all.length === 0 ? (
         <p>{broken ? "The file can't be read as it is now; mend it first." : "No figures yet."}</p>
       ) : (
@@ -57,6 +50,7 @@ export function OwnNudges({ part }: { part: string }) {
   return (
     <section class="nudges">
       <h3>Figures that change it</h3>
+      <BackButtons />
       <HangsNotYet />
       <Groups nudges={changing} />
       {moving.length > 0 && (
@@ -68,6 +62,27 @@ export function OwnNudges({ part }: { part: string }) {
         </details>
       )}
     </section>
+  );
+}
+
+/** They stay in sight while figures below them are moved. */
+function BackButtons() {
+  const { undo, redo, overtaken } = state.back.value;
+  return (
+    <div class="back">
+      <p class="buttons">
+        <button type="button" disabled={!undo} onClick={() => takeBack("undo")}>
+          Undo
+        </button>
+        <button type="button" disabled={!redo} onClick={() => takeBack("redo")}>
+          Redo
+        </button>
+      </p>
+      <p class="small" role="status">
+        {overtaken &&
+          "The file was saved from elsewhere since, so what was changed here is taken back there."}
+      </p>
+    </div>
   );
 }
 
