@@ -102,6 +102,59 @@ def test_on_a_phone_words_stand_by_their_own_lines_and_the_overall_sizes_are_the
             assert min(one, other) <= box["y"] + box["height"] / 2 <= max(one, other)
 
 
+@pytest.mark.parametrize("view", ["Left", "Right", "Corner"])
+def test_from_a_side_each_chain_of_heights_has_a_line_of_its_own_beside_the_unit(
+    browser: Browser, bookcase: Unit, address: str, view: str
+) -> None:
+    """Seen from a side, lines that stand beside the front would all lie on its edge."""
+    heights = [each for each in dimensions_of(bookcase) if each.start[2] != each.end[2]]
+    overall = format_length(bookcase.size[1], "in")
+    clear = [each.text for each in heights if each.text != overall]
+    assert len(clear) >= 3
+    with unit_page(browser, address) as page:
+        page.emulate_media(reduced_motion="reduce")
+        page.get_by_role("button", name=view, exact=True).click()
+        texts = _dimensioned(page)
+        depth = format_length(bookcase.size[2], "in")
+        assert sorted(each for each in texts if each in {*clear, overall, depth}) == sorted(
+            [*clear, overall, depth]
+        )
+        places = {text: _middle_of(page, text) for text in {*clear, overall}}
+        # From a side both fronts' edges are at one place.
+        low, high = bookcase.envelope.low, bookcase.envelope.high
+        edge = on_screen(page, None, (low[0], low[1], (low[2] + high[2]) / 2))[0]
+        assert abs(places[overall] - edge) > abs(places[clear[0]] - edge) + 20
+        assert all(abs(places[each] - edge) > 10 for each in clear)
+        across = [places[each] for each in clear]
+        assert max(across) - min(across) < (3 if view != "Corner" else 20)
+
+
+@pytest.mark.parametrize("height", [300, 420])
+def test_where_there_is_no_room_a_chain_is_left_out_whole_and_overall_sizes_never(
+    browser: Browser, bookcase: Unit, address: str, height: int
+) -> None:
+    dimensions = dimensions_of(bookcase)
+    overall = {format_length(each, "in") for each in bookcase.size[:2]}
+    clear = [
+        each.text
+        for each in dimensions
+        if each.start[2] != each.end[2] and each.text not in overall
+    ]
+    with unit_page(browser, address, {"width": 700, "height": height}) as page:
+        page.emulate_media(reduced_motion="reduce")
+        page.get_by_role("button", name="Front", exact=True).click()
+        texts = _dimensioned(page)
+        assert overall <= set(texts)
+        shown = [each for each in clear if each in texts]
+        assert shown in ([], clear)
+
+
+def _middle_of(page: Page, text: str) -> float:
+    box = page.locator(f".label.dimension:text-is('{text}'):visible").bounding_box()
+    assert box is not None
+    return box["x"] + box["width"] / 2
+
+
 def test_a_finding_turns_the_unit_so_that_its_part_is_seen_and_is_marked(
     browser: Browser, bookcase: Unit
 ) -> None:

@@ -2,9 +2,12 @@
 // (ISO 129-1) and words that face the reader.
 import { Vector3 } from "three";
 
-import type { Dimension, Part, Vector } from "../document";
+import type { Dimension, Part } from "../document";
 import type { Piece } from "../stage/piece";
+import { directionOf } from "../stage/pose";
+import { VIEWS } from "../stage/views";
 import * as state from "../state";
+import { axisOf, type Chain, chainsOf, cross, lineOf, near, type Place } from "./chains";
 import type { Ink } from "./ink";
 import type { Label } from "./labels";
 import type { Sight } from "./sight";
@@ -21,12 +24,16 @@ const END_ON = 5;
 const BELOW = 0.2;
 /** Rest (ms) after which it is worked out which dimensions the unit hides. */
 const REST = 150;
-/** mm: sizes that differ by less are one. */
-const SAME = 0.01;
+/** Pixels: a line stands so far off what it measures, and from other lines. */
+const LEAST_OFF = 10;
+const NEAR = 12;
+/** Cosines to the front's own direction: looked at from a side, and not straight at it. */
+const ASIDE = 0.5;
+const AHEAD = 0.98;
 
 export class Dimensioning {
-  /** Those of the unit that it doesn't hide, each where it is seen; null until that is known. */
-  private seen: readonly Dimension[] | null = null;
+  /** Chains of the unit, each where it isn't hidden; null until that is known. */
+  private seen: readonly Chain[] | null = null;
   private eye = "";
   private waiting: ReturnType<typeof setTimeout> | undefined;
 
@@ -44,7 +51,18 @@ export class Dimensioning {
   /** Points that dimensions reach: they should be in the picture. */
   reach(): Vector3[] {
     const dimensions = state.dimensioned.value ? state.dimensions.value : null;
-    return (dimensions ?? []).flatMap(lineOf);
+    const look = state.look.value;
+    const eye = look ? VIEWS[look.name] : (state.pose.peek() ?? VIEWS.corner);
+    const ahead = Math.abs(directionOf(eye).y);
+    return chainsOf(dimensions ?? []).flatMap(({ places, before }) => {
+      const [told, other] = places;
+      const isDepth = axisOf(told![0]!) === 1;
+      return [
+        ...told!,
+        ...((ahead < ASIDE && before) || []),
+        ...((ahead < AHEAD && isDepth && other) || []),
+      ].flatMap(lineOf);
+    });
   }
 
   labels(): Label[] {
@@ -53,16 +71,61 @@ export class Dimensioning {
     const piece = part && this.sight.stage.pieces.get(part.ref);
     const own = part && piece?.group.visible ? this.ofPart(part, piece) : [];
     // Taken apart, the unit has no size.
-    const unit = state.apart.peek() > 0 ? [] : longestFirst(state.dimensions.peek() ?? []);
+    const unit = state.apart.peek() > 0 ? [] : chainsOf(state.dimensions.peek() ?? []);
     this.look(unit);
-    return [...own, ...(this.seen ?? unit).flatMap((each, number) => this.ofUnit(each, number))];
+    return [...own, ...this.ofUnit(this.seen ?? unit)];
   }
 
-  private ofUnit(told: Dimension, number: number): Label[] {
-    const feet = [told.start, told.end].map((each) => new Vector3(...each));
-    const spots = [...feet, ...lineOf(told)].map((each) => this.sight.spot(each));
-    if (spots.some((spot) => !spot)) return [];
-    return dimension(`dimension ${number}`, told.text, spots as Four);
+  /** Each chain at the first of its places where no other one is; whole sizes at any rate. */
+  private ofUnit(chains: readonly Chain[]): Label[] {
+    const drawn: Four[] = [];
+    return chains.flatMap(({ whole, inside, places, before }, number) => {
+      const on = (place: Place) => this.spots(place);
+      const beside = places.map(on).filter((each) => each !== null);
+      const off = inside ? beside : beside.filter(standsOff);
+      const found = off.length || !before ? off : [on(before)].filter((each) => each !== null);
+      const free = found.find((each) => this.isFree(each, drawn));
+      const spots = free ?? (whole ? (found[0] ?? beside[0]) : undefined);
+      if (!spots) return [];
+      drawn.push(...spots);
+      const texts = (places[0] ?? before!).map(({ text }) => text);
+      return spots.flatMap((four, each) =>
+        dimension(`dimension ${number}.${each}`, texts[each]!, four).map((label) => ({
+          ...label,
+          chain: `${number}`,
+        })),
+      );
+    });
+  }
+
+  /** Where the dimensions of a chain are on the canvas; null if they are seen end on. */
+  private spots(place: Place): Four[] | null {
+    const all = place.map((each) => {
+      const feet = [each.start, each.end].map((foot) => new Vector3(...foot));
+      return [...feet, ...lineOf(each)].map((point) => this.sight.spot(point));
+    });
+    const seen = all.filter((spots): spots is Four => spots.every((spot) => spot));
+    const flat = seen.some(([, , from, to]) => distance(from, to) < END_ON);
+    return seen.length < all.length || flat ? null : seen;
+  }
+
+  /** Whether lines are in the picture, and clear of those drawn. */
+  private isFree(spots: readonly Four[], drawn: readonly Four[]): boolean {
+    return spots.every(([start, end, from, to]) => {
+      if (![from, to].every((spot) => this.isInPicture(spot))) return false;
+      return drawn.every(
+        ([foot, other, one, two]) =>
+          !near([from, to], [one, two], NEAR) &&
+          !cross([from, to], [foot, one]) &&
+          !cross([from, to], [other, two]) &&
+          !cross([start, from], [one, two]) &&
+          !cross([end, to], [one, two]),
+      );
+    });
+  }
+
+  private isInPicture({ x, y }: Spot): boolean {
+    return x > 0 && y > 0 && x < this.sight.width && y < this.sight.height;
   }
 
   /** A part's length, width and thickness, each along the edge that lies outermost. */
@@ -88,7 +151,7 @@ export class Dimensioning {
   }
 
   /** Find out which dimensions the unit hides, once the eye rests. */
-  private look(dimensions: readonly Dimension[]): void {
+  private look(chains: readonly Chain[]): void {
     const { stage } = this.sight;
     const { matrixWorld, projectionMatrix } = stage.camera;
     const eye = [...matrixWorld.elements, ...projectionMatrix.elements].join();
@@ -98,9 +161,11 @@ export class Dimensioning {
     stage.awaited.add(this);
     this.waiting = setTimeout(() => {
       stage.awaited.delete(this);
-      this.seen = dimensions.flatMap((each) => {
-        const seen = [each, ...mirrored(each)].find((place) => this.sees(place));
-        return seen ? [seen] : [];
+      this.seen = chains.flatMap((chain) => {
+        const sees = (place: Place) => place.every((each) => this.sees(each));
+        const places = chain.places.filter(sees);
+        const before = chain.before && sees(chain.before) ? chain.before : null;
+        return places.length || before ? [{ ...chain, places, before }] : [];
       });
       stage.draw();
     }, REST);
@@ -112,45 +177,15 @@ export class Dimensioning {
   }
 }
 
-/** The ends of a dimension's line, beside what is measured; unit frame. */
-function lineOf({ start, end, offset }: Dimension): [Vector3, Vector3] {
-  const off = new Vector3(...offset);
-  return [new Vector3(...start).add(off), new Vector3(...end).add(off)];
-}
-
-/** The whole comes before its parts where there isn't room for all. */
-function longestFirst(dimensions: readonly Dimension[]): Dimension[] {
-  const length = ({ start, end }: Dimension) =>
-    new Vector3(...start).distanceTo(new Vector3(...end));
-  const rank = (each: Dimension) => Number(isWhole(each, [0, 1, 2]));
-  return [...dimensions].sort(
-    (one, other) => rank(other) - rank(one) || length(other) - length(one),
-  );
-}
-
-/** Whether a dimension is the unit's whole size along one of these axes. */
-function isWhole({ start, end }: Dimension, axes: readonly number[]): boolean {
-  const { low, high } = state.model.peek()!;
-  return axes.some(
-    (axis) => Math.abs(Math.abs(end[axis]! - start[axis]!) - (high[axis]! - low[axis]!)) < SAME,
-  );
-}
-
-/**
- * The same dimension on the other side of the unit, where it holds there: of its whole height or
- * depth.
- */
-function mirrored(dimension: Dimension): Dimension[] {
-  if (!isWhole(dimension, [1, 2])) return [];
-  const { start, end, offset, text } = dimension;
-  const { low, high } = state.model.peek()!;
-  const across = ([x, y, z]: Vector): Vector => [low[0] + high[0] - x, y, z];
-  const [x, y, z] = offset;
-  return [{ start: across(start), end: across(end), offset: [x ? -x : 0, y, z], text }];
-}
-
 /** What is measured from and to, and the ends of the dimension's line. */
 type Four = [Spot, Spot, Spot, Spot];
+
+/** Whether lines stand off what they measure, as one sees it. */
+function standsOff(spots: readonly Four[]): boolean {
+  return spots.every(([start, end, from, to]) => {
+    return Math.max(distance(start, from), distance(end, to)) >= LEAST_OFF;
+  });
+}
 
 function dimension(key: string, text: string, [start, end, from, to]: Four): Label[] {
   const length = distance(from, to);

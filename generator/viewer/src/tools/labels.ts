@@ -14,6 +14,8 @@ export interface Label {
   stands: "on" | "beside" | Clear;
   /** The line it is of: it stands on or beside that, and on no other one. */
   along?: Line;
+  /** Labels of one chain, one after the other, stand together or not at all. */
+  chain?: string;
   /** What is drawn with it, if it has a place; told where its middle is. */
   lines?: (ink: Ink, words: Spot) => void;
   /** What stands instead of it, with the same words, if it has no place. */
@@ -63,17 +65,18 @@ export class Labels {
   place(labels: readonly Label[], ink: Ink): void {
     const taken = this.covered();
     const lines: Lined[] = [];
-    const wanted = labels.map((label) => [label, this.worded(label)] as const);
-    for (const [label, shown] of wanted) {
-      const found = this.found(label, shown, taken, lines, others(labels, label));
-      shown.element.hidden = !found;
-      if (!found) continue;
-      const { box, as } = found;
-      taken.push(box);
-      if (as.along) lines.push({ line: as.along, box });
-      const [x, y] = [Math.round(box.left), Math.round(box.top)];
-      shown.element.style.transform = `translate(${x}px, ${y}px)`;
-      as.lines?.(ink, { x: box.left + box.width / 2, y: box.top + box.height / 2 });
+    for (const set of sets(labels)) {
+      const [boxes, drawn] = [taken.length, lines.length];
+      const found = set.map((label) => {
+        const place = this.found(label, this.worded(label), taken, lines, others(labels, label));
+        if (place) taken.push(place.box);
+        if (place?.as.along) lines.push({ line: place.as.along, box: place.box });
+        return place;
+      });
+      const whole = found.every((place) => place);
+      // What isn't shown takes no room.
+      if (!whole) [taken.length, lines.length] = [boxes, drawn];
+      set.forEach((label, number) => this.show(label, whole ? found[number]! : null, ink));
     }
     const kept = new Set(labels.map((label) => label.key));
     for (const [key, shown] of this.shown) {
@@ -81,6 +84,15 @@ export class Labels {
       shown.element.remove();
       this.shown.delete(key);
     }
+  }
+
+  private show(label: Label, place: { box: Box; as: Label } | null, ink: Ink): void {
+    const { element } = this.worded(label);
+    element.hidden = !place;
+    if (!place) return;
+    const { left, top, width, height } = place.box;
+    element.style.transform = `translate(${Math.round(left)}px, ${Math.round(top)}px)`;
+    place.as.lines?.(ink, { x: left + width / 2, y: top + height / 2 });
   }
 
   clear(): void {
@@ -151,6 +163,17 @@ export class Labels {
     }
     return shown;
   }
+}
+
+/** Labels by chains; what is of none stands by itself. */
+function sets(labels: readonly Label[]): Label[][] {
+  const all: Label[][] = [];
+  for (const label of labels) {
+    const last = all.at(-1);
+    if (last && label.chain !== undefined && last[0]!.chain === label.chain) last.push(label);
+    else all.push([label]);
+  }
+  return all;
 }
 
 function boxes(label: Label, size: Size): Box[] {
