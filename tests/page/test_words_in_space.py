@@ -62,6 +62,21 @@ def test_dimensions_tell_the_units_size_and_none_lies_on_another(
         assert label_texts(page, "dimension") == []
 
 
+def test_a_cut_leaves_the_overall_dimensions(
+    browser: Browser, bookcase: Unit, address: str
+) -> None:
+    sizes = {format_length(each, "in") for each in bookcase.size}
+    with unit_page(browser, address) as page:
+        _dimensioned(page)
+        page.locator("summary", has_text="Cut").click()
+        page.get_by_label("Width", exact=True).check()
+        page.locator("summary", has_text="Cut").click()
+        for key in ("ArrowRight", "ArrowLeft"):
+            page.locator("canvas").press(key)
+            until(page, "stage.resting")
+            assert sizes <= set(label_texts(page, "dimension"))
+
+
 def test_the_chosen_part_has_its_own_dimensions(
     browser: Browser, bookcase: Unit, address: str
 ) -> None:

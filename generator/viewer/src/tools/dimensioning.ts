@@ -39,13 +39,14 @@ export class Dimensioning {
 
   constructor(private readonly sight: Sight) {}
 
-  /** Parts have moved: others may be hidden now. */
+  /** Parts have moved or are cut: others may be hidden now. */
   renew(): void {
     this.eye = "";
   }
 
   stop(): void {
     clearTimeout(this.waiting);
+    this.sight.stage.awaited.delete(this);
   }
 
   /** Points that dimensions reach: they should be in the picture. */

@@ -82,11 +82,10 @@ export class Sight {
     return hit ? { ref: hit.object.userData["ref"] as string, point: hit.point } : null;
   }
 
-  /** Whether nothing stands before a point. */
+  /** Whether nothing stands before a point; a cut takes away what stands there, but not the place. */
   sees(point: Vector3): boolean {
     const spot = this.spot(point);
-    if (!spot || this.isCutAway(point)) return false;
-    return this.meetsNothing(this.line(spot).origin.distanceTo(point));
+    return spot !== null && this.meetsNothing(this.line(spot).origin.distanceTo(point));
   }
 
   /** The pieces of layers that are on. */

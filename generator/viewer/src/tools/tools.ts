@@ -49,7 +49,10 @@ export function tools(sight: Sight, layer: HTMLElement): () => void {
       cutting.renew();
       dimensioning.renew();
     }),
-    effect(() => cutting.set(state.cut.value)),
+    effect(() => {
+      cutting.set(state.cut.value);
+      dimensioning.renew();
+    }),
     effect(() => stage.surround(dimensioning.reach())),
     effect(() => revealing.reveal(state.lit.value)),
     effect(() => {
