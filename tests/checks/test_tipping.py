@@ -42,6 +42,7 @@ def test_by_its_own_weight() -> None:
     found = _only(_chest(1000.0))
     assert found.severity is Severity.WARNING
     assert found.rule is Rule.TIPS_WITH_DRAWERS_OUT
+    assert found.parts
     assert "by its own weight when every drawer is drawn out" in found.message
     assert found.figure is not None and found.figure < 0
     assert (found.limit, found.measure) == (0.0, "degrees")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 
 from rodwright.checks.findings import Finding, Severity
 from rodwright.checks.phrases import length_in, weight_in
@@ -45,25 +45,27 @@ def tipping(unit: Unit) -> Iterator[Finding]:
 
 
 def _opened(unit: Unit, results: Mapping[str, Result]) -> Iterator[Finding]:
-    """It tips with its drawers or its doors open: by itself, under a load, under a child."""
+    """It tips with its drawers or its doors open: by itself, under a load, under a child; told of
+    what tips it, or of all that opens."""
     drawers = any(isinstance(each, Slide) for each in unit.motions)
+    opens = dict.fromkeys(ref for each in unit.motions for ref in each.refs)
     rule = Rule.TIPS_WITH_DRAWERS_OUT if drawers else Rule.TIPS_WITH_DOORS_OPEN
     named = [*_all_that_fail(results, BY_ITSELF), *_all_that_fail(results, DOORS_OPEN)]
     every = "every drawer is drawn out" if drawers else "every door stands open"
     if named:
         filled = named[0].what.rpartition(", ")[2]
         said = f"freestanding, {filled}, it tips over by its own weight when {every}"
-        yield _warning(unit, rule, named[0], said, results)
+        yield _warning(unit, rule, named[0], said, results, opens)
         return
     for result in _all_that_fail(results, ALONE):
         load = weight_in(unit, max(result.figure or 0.0, 0.0), 1)
         said = f"freestanding, {load} on the front of {result.subject} tips it over"
-        yield _warning(unit, rule, result, said, results)
+        yield _warning(unit, rule, result, said, results, opens)
         return
     for result in _all_that_fail(results, CLIMBED):
         load = weight_in(unit, max(result.figure or 0.0, 0.0), 1)
         said = f"freestanding on a carpet, with all that opens open, {load} on the front of one "
-        yield _warning(unit, rule, result, f"{said}tips it over", results)
+        yield _warning(unit, rule, result, f"{said}tips it over", results, opens)
 
 
 def _tall(unit: Unit, results: Mapping[str, Result]) -> Iterator[Finding]:
@@ -207,9 +209,15 @@ def _holding(unit: Unit, results: Mapping[str, Result]) -> str:
 
 
 def _warning(
-    unit: Unit, rule: Rule, result: Result, said: str, results: Mapping[str, Result]
+    unit: Unit,
+    rule: Rule,
+    result: Result,
+    said: str,
+    results: Mapping[str, Result],
+    opens: Iterable[str] = (),
 ) -> Finding:
-    """A warning of a result, with all that would help, by its figures."""
+    """A warning of a result, with all that would help, by its figures; where the result is of no
+    part, of the parts that ``opens`` names."""
     fixing = results[FIXING]
     others = [each.what for each in fixing.remedies if not each.figure]
     instead = f" It would do without if it had {', or '.join(others)}." if others else ""
@@ -219,7 +227,7 @@ def _warning(
         rule,
         f"{said}{_tests(unit, results)}",
         f"{_FIX} {_holding(unit, results)}{instead}{hung}",
-        result.parts,
+        result.parts or tuple(opens),
         result.figure,
         result.limit,
         result.measure,
