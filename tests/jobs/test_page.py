@@ -145,6 +145,7 @@ def test_the_client_reads_what_it_is_and_what_the_maker_says() -> None:
     assert facts["Finish"] == ["Oiled, matt"]
     assert facts["Included"] == ["Fitting on a day that you choose"]
     assert facts["Not included"] == ["The wall behind it"]
+    assert facts["Safety"][0].startswith("It is fixed to the wall: furniture that tips over")
 
 
 def test_nothing_that_is_the_makers_alone_is_in_it() -> None:
@@ -220,3 +221,16 @@ def test_what_is_scribed_has_one_size_wherever_a_client_reads_it() -> None:
     figures = {each["text"] for each in page["sections"]["dimensions"]}
     assert {"810", "907", "300"} <= figures
     assert not {"828", "914"} & figures
+
+
+def test_what_nobody_sees_is_shown_and_not_listed() -> None:
+    text = SPEC.replace("interior:", "base: {kind: plinth, height: 80}\ninterior:")
+    told_of = {
+        part["name"]: part["told"]
+        for part in told(html_of(_spec(text), _unit(text)))["model"]["parts"]
+    }
+    assert [name for name, listed in told_of.items() if not listed] == [
+        "Plinth back",
+        "Plinth cross member",
+    ]
+    assert told_of["Plinth front"] and told_of["Shelf"]

@@ -10,6 +10,7 @@ from PIL import Image
 
 from kit.specs import unit_from
 from rodwright.jobs.quote.pictures import as_finished, drawings_of, photographs_of, shown
+from rodwright.page.surfaces import surface_of
 from rodwright.photo.stamp import stamp_of
 from rodwright.problems import Problem, ProblemsError
 from rodwright.unit import Role, Unit
@@ -52,16 +53,25 @@ def test_one_of_the_unit_as_it_was_is_not(tmp_path: Path, monkeypatch: pytest.Mo
         assert image.size[0] > 500
 
 
+BARE = "size: {width: 800, height: 900, depth: 300}\ninterior: {shelves: 1}"
+
+
 def test_a_drawing_has_the_colours_of_paint_and_darker_wood_under_oil() -> None:
     spec = """size: {width: 800, height: 900, depth: 300}
 finish: {everything: oil, carcass: {kind: paint, colour: "#8a9a8c"}}
 interior: {shelves: 1}"""
     unit = unit_from(spec)
     colours = {part.role: part.blank.stock.colour for part in as_finished(unit).parts}
-    bare = {part.role: part.blank.stock.colour for part in unit.parts}
+    bare = {part.role: part.blank.stock.colour for part in as_finished(unit_from(BARE)).parts}
     assert colours[Role.SIDE] == "#8a9a8c"
     assert colours[Role.SHELF] < bare[Role.SHELF]
-    assert as_finished(UNIT) == UNIT
+
+
+@pytest.mark.parametrize("finish", ["", "finish: oil", "finish: {kind: stain, colour: '#5b4632'}"])
+def test_a_drawing_has_the_colours_of_the_same_unit_in_space(finish: str) -> None:
+    unit = unit_from(f"{BARE}\n{finish}")
+    shown = {part.role: surface_of(part)[1].colour for part in unit.parts}
+    assert {part.role: part.blank.stock.colour for part in as_finished(unit).parts} == shown
 
 
 def test_a_drawing_is_cut_to_the_unit() -> None:

@@ -48,3 +48,13 @@ def test_its_photographs_have_a_tab(browser: Browser, tmp_path: Path) -> None:
         image = shown.get_by_role("button", name="Enlarge: Niche shelf, open").locator("img")
         image.wait_for()
         assert image.evaluate("each => each.decode().then(() => each.naturalWidth)") == 60
+
+
+def test_parts_are_listed_by_name_and_sized_at_a_touch(page: Page) -> None:
+    page.get_by_role("tab", name="Parts").click()
+    listed = page.locator(".parts [role=option]")
+    assert listed.count() == len(ready_unit("record-cabinet").parts)
+    assert page.locator(".parts .size").count() == 0
+    listed.first.click()
+    page.get_by_role("tab", name="Part", exact=True).click()
+    assert page.locator("dd.size").inner_text().endswith(" mm")

@@ -87,6 +87,14 @@ def test_edges_have_their_own_thickness() -> None:
     assert "Front edges: European oak, 6\u00a0mm" in told["Made of"]
 
 
+def test_what_handles_are_of_is_told() -> None:
+    """As the spec says it, and not again where their name does."""
+    handle = "{{name: {name}, material: brass}}"
+    for name, said in (("knob", "Knob, brass: 2"), ("brass knob", "Brass knob: 2")):
+        doors = f"interior: {{doors: {{count: 2, handle: {handle.format(name=name)}}}}}"
+        assert _told(f"{PLAIN}{doors}")["Hardware"][0] == said
+
+
 def test_hardware_is_told_in_a_clients_words() -> None:
     told = _told(f"{PLAIN}interior: {{doors: {{count: 2, handle: {{name: turned knob}}}}}}")
     assert told["Hardware"] == ["Turned knob: 2", "Doors on concealed hinges"]

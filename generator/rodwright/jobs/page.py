@@ -111,7 +111,7 @@ def html_of(
     from rodwright.page.words import for_client, sections_for_client, words_of
 
     said = spec.spec.quote
-    model = for_client(model_of(unit))
+    model = for_client(model_of(unit), unit)
     words = words_of(
         unit,
         paragraphs=said.words,

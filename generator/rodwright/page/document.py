@@ -67,7 +67,7 @@ class Part:
     numbers by rows.  ``size`` is length, width and thickness in the maker's words; ``kind`` that of
     its stock, by which cuts through it are hatched.  ``lie`` is where in its wood it was cut, as
     :class:`rodwright.handover.dressed.Dress` has it; ``edges`` name the surfaces of what is glued
-    on its edges, by their side (``-x``, ``+y``)."""
+    on its edges, by their side (``-x``, ``+y``).  What isn't ``told`` is shown and not listed."""
 
     ref: str
     name: str
@@ -81,6 +81,7 @@ class Part:
     kind: Literal["sheet", "board"]
     lie: tuple[float, float, float, float] = (1.0, 0.0, 1.0, 0.0)
     edges: dict[str, str] = field(default_factory=dict)
+    told: bool = True
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,6 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from rodwright.page.document import Model, Sections
+from rodwright.quote.conditions import at_the_wall
 from rodwright.quote.described import facts_of
 from rodwright.unit import Unit
 
@@ -67,14 +68,19 @@ def words_of(
 def _facts(unit: Unit, included: Sequence[str], not_included: Sequence[str]) -> Iterator[Fact]:
     for fact in facts_of(unit):
         yield Fact(fact.word, tuple((line.said, line.colour) for line in fact.lines))
-    for word, lines in (("Included", included), ("Not included", not_included)):
+    to_know = tuple(at_the_wall(unit))
+    told = (("Safety", to_know), ("Included", included), ("Not included", not_included))
+    for word, lines in told:
         if lines:
             yield Fact(word, tuple((line, "") for line in lines))
 
 
-def for_client(model: Model) -> Model:
-    """A model without what is for the maker alone: what stocks are called in the workshop."""
-    return replace(model, parts=tuple(replace(part, stock="") for part in model.parts))
+def for_client(model: Model, unit: Unit) -> Model:
+    """A model without what is for the maker alone: what stocks are called in the workshop, and
+    which parts nobody sees, so that they aren't listed."""
+    inner = frozenset(part.ref for part in unit.parts if not part.blank.show_surfaces)
+    parts = (replace(part, stock="", told=part.ref not in inner) for part in model.parts)
+    return replace(model, parts=tuple(parts))
 
 
 def sections_for_client(sections: Sections) -> Sections:

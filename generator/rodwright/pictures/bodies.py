@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from types import MappingProxyType
 
 import numpy as np
 import trimesh
@@ -21,15 +22,19 @@ from rodwright.pictures.camera import Array, Camera
 from rodwright.pictures.facets import Facets, as_one, facets_of, mouth, place
 from rodwright.solids import solid_of
 from rodwright.solids.meshes import mesh_of
-from rodwright.unit import Block, Grain, Hole, Knob, Part, Rod, ShapeKey, Unit
+from rodwright.unit import Block, Grain, Hole, Knob, Part, Rod, ShapeKey, Unit, Ware
 
 SMALL_HOLE = 15.0
 """Holes up to this diameter (mm) are pictured by their mouths alone: hundreds of drilled
 walls would cost much time and show little."""
 ROUND = 20
 """Sides that bought-in rounds have."""
-STEEL = "#aeb2b5"
-"""The colour of bought-in pieces (pale steel, no source)."""
+WARES: Mapping[Ware, str] = MappingProxyType({
+    "steel": "#c4c5c4", "brass": "#f5e4ae", "black": "#353535", "white": "#e5e3df",
+    "plastic": "#454546", "wood": "#c89f70", "oak": "#b59676", "walnut": "#755d47",
+})  # fmt: skip
+"""What bought-in pieces are shown in: the reflectances of photographs (`photo.wares`), wooden ones
+lacquered, as sRGB."""
 SMOOTH = 0.02
 """A surface that turns less than this (radians) at an edge goes on smoothly."""
 
@@ -62,13 +67,22 @@ def bodies_of(unit: Unit, moves: Mapping[str, Vector], *, inner: bool = False) -
         found.append(Body(solid, facets, matrix, part.blank.stock.colour, part.blank.grain))
     for fitting in unit.fittings:
         if (inner or not fitting.inner) and not fitting.fine:
-            matrix = _matrix(unit.part(fitting.ref), moves)
+            part = unit.part(fitting.ref)
+            matrix, colour = _matrix(part, moves), _ware_colour(fitting.ware, part)
             found += [
-                Body(*_bought(plain), matrix, STEEL, Grain.NONE)
+                Body(*_bought(plain), matrix, colour, Grain.NONE)
                 for shape in fitting.shapes
                 for plain in (shape.rods if isinstance(shape, Knob) else (shape,))
             ]
     return tuple(found)
+
+
+def _ware_colour(ware: Ware, under: Part) -> str:
+    """What a bought-in piece is shown in on a part: painted ones as the part is, or of wood."""
+    if ware in WARES:
+        return WARES[ware]
+    finish = under.finish
+    return finish.colour if finish is not None and finish.kind == "paint" else WARES["wood"]
 
 
 def placed_facets(bodies: Sequence[Body]) -> Facets:

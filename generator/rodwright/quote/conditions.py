@@ -48,21 +48,7 @@ def to_know(unit: Unit, way: WayInAnswer | None) -> Iterator[str]:
     """What a client should know of such a piece, and what can hurt."""
     if unit.opening is not None:
         yield "It is made to the opening as measured, which is measured again before wood is cut."
-    if unit.hung:
-        yield (
-            "It hangs on the wall. The wall has to bear it and what it carries, and is looked at "
-            "before anything is fixed."
-        )
-    else:
-        fixed = "It is fixed" if wall_fixings(unit) else "Have it fixed"
-        yield (
-            f"{fixed} to the wall: furniture that tips over can kill a child. Leave the fixings "
-            "in, and let nobody climb on it."
-        )
-    yield (
-        "Tell us of wires and pipes in the walls before fitting. Work on wiring, gas and water is "
-        "for those who are licensed to do it where you are."
-    )
+    yield from at_the_wall(unit)
     if unit.services:
         yield f"It is cut out round: {', '.join(unit.services)}."
     if solid_wood(unit):
@@ -77,6 +63,26 @@ def to_know(unit: Unit, way: WayInAnswer | None) -> Iterator[str]:
         )
     if way is not None and way.goes:
         yield "By the sizes of doors, passages and stairs that were given, it goes in finished."
+
+
+def at_the_wall(unit: Unit) -> Iterator[str]:
+    """How it is held by its wall, why, and what is in the wall; the same on a quote and a page."""
+    if unit.hung:
+        yield (
+            "It hangs on the wall. The wall has to bear it and what it carries, and is looked at "
+            "before anything is fixed."
+        )
+    else:
+        fixed = "It is fixed" if wall_fixings(unit) else "Have it fixed"
+        yield (
+            f"{fixed} to the wall: furniture that tips over can kill a child. Leave the fixings "
+            "in, and let nobody climb on it. Local rules come first; what holds in your wall is "
+            "for who fits it to judge."
+        )
+    yield (
+        "Tell us of wires and pipes in the walls before fitting. Work on wiring, gas and water is "
+        "for those who are licensed to do it where you are."
+    )
 
 
 def is_fitted(costing: Costing) -> bool:

@@ -167,7 +167,11 @@ def _hardware(unit: Unit) -> tuple[Line, ...]:
         # Whatever a maker calls a handle, what it is sold by is its holes.
         if _HOLES.match(fixing.size):
             handles[fixing.name] = handles.get(fixing.name, 0) + fixing.count
-    said = [_capital(f"{name}: {count}") for name, count in handles.items()]
+    of = _joined(_handles_of(unit))
+    said = [
+        _capital(f"{name}, {of}: {count}" if of and of not in name else f"{name}: {count}")
+        for name, count in handles.items()
+    ]
     for kind, what in ((JointKind.HINGED, "doors on"), (JointKind.SLIDING, "drawers on")):
         names = {
             _plural(fixing.name): None
@@ -179,6 +183,13 @@ def _hardware(unit: Unit) -> tuple[Line, ...]:
         if names:
             said.append(_capital(f"{what} {_joined(names)}"))
     return tuple(map(Line, said))
+
+
+def _handles_of(unit: Unit) -> Iterator[str]:
+    """What knobs and handles are of, as far as it is known: hinges and slides are of steel too, and
+    some wood is taken of what is only called turned."""
+    seen = (each.ware for each in unit.fittings if not each.inner and not each.fine)
+    yield from (each for each in dict.fromkeys(seen) if each not in ("steel", "plastic", "wood"))
 
 
 def _plural(name: str) -> str:

@@ -50,6 +50,7 @@ export interface Part {
   kind: "sheet" | "board";
   lie: [number, number, number, number];
   edges: Partial<Record<Side, string>>;
+  told: boolean;
 }
 export interface Fitting {
   ref: string;

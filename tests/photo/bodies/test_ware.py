@@ -7,12 +7,14 @@ import pytest
 import trimesh
 
 from kit.specs import unit_from
+from rodwright.photo import srgb
 from rodwright.photo.bodies import unit_bodies
 from rodwright.photo.bodies.ware import ware_body
 from rodwright.photo.scene import Body
-from rodwright.photo.wares import SURFACES
+from rodwright.photo.wares import SURFACES, ware_surface
+from rodwright.pictures.bodies import WARES
 from rodwright.pictures.opened import opened
-from rodwright.unit import Block, Knob, Rod, Shape
+from rodwright.unit import Block, Knob, Rod, Shape, Ware
 
 STEEL = SURFACES["steel"]
 
@@ -121,3 +123,10 @@ def test_a_knob_is_of_what_the_spec_says(of: str) -> None:
     if of == "white":
         assert blue > 0.7
     assert (red < 0.2) == (of in ("walnut", "painted"))
+
+
+@pytest.mark.parametrize("ware", WARES)
+def test_drawings_show_what_is_bought_in_the_colours_of_photographs(ware: Ware) -> None:
+    shown = ware_surface(ware, None).colour
+    assert isinstance(shown, tuple)
+    assert srgb.code_of(np.array(shown)) == WARES[ware]

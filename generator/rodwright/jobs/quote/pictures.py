@@ -70,23 +70,22 @@ def drawings_of(units: Sequence[Unit], progress: Callable[[str], object]) -> tup
 
 
 def as_finished(unit: Unit) -> Unit:
-    """The unit for a drawing of it: its stocks have the colours of the finishes that are on them,
-    and paint hides the grain."""
+    """The unit for a drawing of it: its stocks have the colours that photographs and pages show
+    them in, under the finishes that are on them, and paint hides the grain."""
     return replace(unit, parts=tuple(_as_finished(part) for part in unit.parts))
 
 
 def _as_finished(part: Part) -> Part:
     from rodwright.photo.finished import finished_colour
     from rodwright.photo.srgb import code_of
-    from rodwright.pictures.colours import linear
+    from rodwright.photo.woods.colours import colour_of
 
-    if part.finish is None:
-        return part
     blank = part.blank
-    if part.finish.kind == "paint":
+    if part.finish is not None and part.finish.kind == "paint":
         stock = replace(blank.stock, colour=part.finish.colour)
         return replace(part, blank=replace(blank, stock=stock, grain=Grain.NONE))
-    colour = code_of(finished_colour(np.array(linear(blank.stock.colour)), part.finish))
+    bare = np.array(colour_of(blank.stock.material, blank.stock.colour))
+    colour = code_of(finished_colour(bare, part.finish))
     return replace(part, blank=replace(blank, stock=replace(blank.stock, colour=colour)))
 
 

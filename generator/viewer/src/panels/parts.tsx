@@ -9,7 +9,8 @@ import { LAYERS } from "./words";
 export function Parts() {
   const model = state.model.value;
   if (!model) return <p>Nothing yet.</p>;
-  const shown = model.parts.filter((part) => matches(part, state.filter.value));
+  const told = model.parts.filter((part) => part.told);
+  const shown = told.filter((part) => matches(part, state.filter.value));
   const layers = (Object.keys(LAYERS) as Layer[])
     .map((layer) => ({ layer, parts: shown.filter((part) => part.layer === layer) }))
     .filter(({ parts }) => parts.length > 0);
@@ -24,7 +25,7 @@ export function Parts() {
           onInput={(event) => (state.filter.value = event.currentTarget.value)}
         />
         <span role="status" class="small">
-          {shown.length} of {model.parts.length} parts
+          {shown.length} of {told.length} parts
         </span>
       </p>
       {layers.length > 0 && <List layers={layers} />}
@@ -45,6 +46,8 @@ function List({ layers }: { layers: readonly { layer: Layer; parts: Part[] }[] }
   const list = useRef<HTMLDivElement>(null);
   const order = layers.flatMap(({ parts }) => parts.map((part) => part.ref));
   const at = state.selected.value;
+  // A client finds parts by name, and reads a size at a touch: this is no list to cut by.
+  const live = state.live.value !== "sent";
   useEffect(() => {
     list.current!.querySelector("[aria-selected=true]")?.scrollIntoView({ block: "nearest" });
   }, [at]);
@@ -90,7 +93,7 @@ function List({ layers }: { layers: readonly { layer: Layer; parts: Part[] }[] }
                 {part.name}
                 {state.aside.value.has(part.ref) && " (out of sight)"}
               </span>
-              <span class="size">{part.size}</span>
+              {live && <span class="size">{part.size}</span>}
             </div>
           ))}
         </div>

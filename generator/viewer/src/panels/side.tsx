@@ -46,12 +46,13 @@ function live(): Tab<TabName>[] {
 
 function sent(): Tab<TabName>[] {
   const words = state.words.value;
+  const listed = state.model.value?.parts.filter((part) => part.told).length ?? 0;
   const told = words && (words.paragraphs.length || words.facts.length || words.drawings.length);
   return [
     ...(told ? [tab("words", () => <About />)] : []),
     ...(words?.photographs.length ? [tab("photographs", () => <Photographs />)] : []),
     part(),
-    tab("parts", () => <Parts />, `${state.model.value?.parts.length ?? 0}`),
+    tab("parts", () => <Parts />, `${listed}`),
   ];
 }
 
