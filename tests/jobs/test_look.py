@@ -235,6 +235,28 @@ def test_a_wish_changes_the_file_and_is_taken_back(spec: Path) -> None:
     run(test)
 
 
+def test_a_wish_of_an_older_file_is_refused_once_the_newer_one_was_told(spec: Path) -> None:
+    async def test() -> None:
+        async with looking(spec) as there:
+            tab = await there.tab()
+            nudges = (await tab.until("nudges"))["nudges"]
+            key = next(each["key"] for each in nudges if each["value"] == "2")
+            wish = {"kind": "nudge", "key": key, "value": "3", "drag": ""}
+            edited = SHELF + "# a word more\n"
+            spec.write_text(edited, encoding="utf-8")
+            await tab.socket.send_json({**wish, "version": 1})
+            told = await tab.until("refused")
+            assert f"`{spec.name}` was changed" in told["message"]
+            assert spec.read_text(encoding="utf-8") == edited
+            newest = max(each["version"] for each in tab.told if each["kind"] == "nudges")
+            assert newest > 1
+            await tab.socket.send_json({**wish, "version": newest})
+            await tab.until("nudges", version=newest + 1)
+            assert spec.read_text(encoding="utf-8") == MORE + "# a word more\n"
+
+    run(test)
+
+
 @pytest.mark.parametrize(
     "said",
     [

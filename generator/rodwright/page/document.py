@@ -250,9 +250,10 @@ class Nudge:
     ``key`` is its place in the spec as text (``interior/columns/0/width``).  ``group`` and
     ``label`` name it in the maker's words ("Column 1", "width"), ``also`` other figures that are
     the same one in the file (``&name``).  ``value`` is what stands there, as written, or if not
-    ``written`` what is wished unless said.  ``number`` in ``unit`` (mm, cm, m, in, ft, share, or
-    none for a count) is what the slider stands at, from ``least`` to ``most`` by ``step`` (None:
-    a field only).
+    ``written`` what is wished unless said.  ``number`` in ``unit`` (mm, cm, m, in, share, or none
+    for a count) is what the slider stands at, from ``least`` to ``most`` by ``step`` (None: a field
+    only).  Of a length in ``ft`` the number is in inches, and ``feet`` what is written behind its
+    feet, between feet and inches, and behind these (`` ft``, `` ``, `` in``); else it is None.
     """
 
     key: str
@@ -267,6 +268,7 @@ class Nudge:
     line: int
     also: tuple[str, ...] = ()
     written: bool = True
+    feet: tuple[str, str, str] | None = None
 
 
 @dataclass(frozen=True, slots=True)

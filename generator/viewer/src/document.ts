@@ -151,6 +151,7 @@ export interface Nudge {
   line: number;
   also: string[];
   written: boolean;
+  feet: [foot: string, between: string, inch: string] | null;
 }
 export interface Back {
   undo: boolean;

@@ -79,13 +79,15 @@ def test_every_figure_stands_where_it_says_and_in_its_span(model):
         else:
             assert value_at(spec.data, path) is None
         if nudge.number is None:
-            assert nudge.unit in ("share", "ft")
+            assert nudge.unit == "share"
             continue
         assert 0 <= nudge.least <= nudge.number <= nudge.most
         steps = (nudge.number - nudge.least) / nudge.step
         assert abs(steps - round(steps)) < 1e-4
-        if nudge.unit:
-            mm = {"mm": 1, "cm": 10, "m": 1000, "in": 25.4}[nudge.unit]
+        if nudge.unit == "share":
+            assert nudge.value.startswith(f"{nudge.number:g} share")
+        elif nudge.unit:
+            mm = {"mm": 1, "cm": 10, "m": 1000, "in": 25.4, "ft": 25.4}[nudge.unit]
             said = value_at(spec.data, path) if nudge.written else nudge.value
             assert parse_length(said, spec.spec.unit) == pytest.approx(nudge.number * mm)
 
@@ -120,8 +122,11 @@ def test_one_figure_used_for_several_things_is_told_with_what_they_are():
         ({"width": "31 1/2 in"}, "size/width", "in", 31.5, 1 / 16),
         ({"width": '"31 1/2″"'}, "size/width", "in", 31.5, 1 / 16),
         ({"width": "31 5/64 in"}, "size/width", "in", 31 + 5 / 64, 1 / 64),
-        ({"width": "2 ft 7 1/2 in"}, "size/width", "in", 31.5, 1 / 16),
-        ({"width": "3 ft"}, "size/width", "ft", None, 0),
+        ({"width": "2 ft 7 1/2 in"}, "size/width", "ft", 31.5, 1 / 16),
+        ({"width": "3 ft"}, "size/width", "ft", 36, 1),
+        ({"width": "3'"}, "size/width", "ft", 36, 1),
+        ({"width": "1/2 ft"}, "size/width", "ft", 6, 1 / 16),
+        ({"width": "31 1/2''"}, "size/width", "in", 31.5, 1 / 16),
         ({}, "size/depth", "in", 12, 1 / 16),
         ({"unit": "in", "width": 31.5, "height": 36, "thickness": "3/4"},
          "stock/18~120 ply/thickness", "in", 0.75, 1 / 16),
@@ -131,6 +136,10 @@ def test_one_figure_used_for_several_things_is_told_with_what_they_are():
         ({"shelves": "{openings: [1 share, 300, 2 shares]}"}, "interior/shelves/openings/1",
          "mm", 300, 1),
         ({"shelves": "{openings: [1 share, 300, 2 shares]}"}, "interior/shelves/openings/2",
+         "share", 2, 0.25),
+        ({"shelves": "{openings: [1.1 shares, 300, 2 shares]}"}, "interior/shelves/openings/0",
+         "share", 1.1, 0.05),
+        ({"shelves": "{openings: [200, 300, 2 shares]}"}, "interior/shelves/openings/2",
          "share", None, 0),
     ],
 )  # fmt: skip

@@ -48,9 +48,6 @@ _WORDS = {
     "hinge": "hinges",
 }
 _ITEMS = {"columns": "column", "rows": "row"}
-_BARE = re.compile(r"[\s0-9./⁄¼-¾⅐-⅞-]+")
-_SUFFIX = re.compile(r"\s*(?:[^\W\d]+|[\"'′″’”]+)\s*$")
-"""The unit that a length was written with, with the space before it."""
 _ESCAPES = (("~", "~0"), ("/", "~1"))
 """As in a JSON Pointer (RFC 6901, section 3)."""
 
@@ -182,7 +179,14 @@ def _node_of(spec: SpecFile, figure: Figure) -> tuple[int | str, ...]:
 def _nudge(spec: SpecFile, same: tuple[Figure, ...]) -> page.Nudge:
     figure = same[0]
     group, label = _names(figure.path)
-    span = span_of(figure.value, spec.spec.unit, figure.least, figure.most, count=figure.count)
+    span = span_of(
+        figure.value,
+        spec.spec.unit,
+        figure.least,
+        figure.most,
+        count=figure.count,
+        alone=all(_is_alone(spec, each.path) for each in same),
+    )
     others = [_names(each.path) for each in same[1:]]
     return page.Nudge(
         key=key_of(figure),
@@ -197,7 +201,23 @@ def _nudge(spec: SpecFile, same: tuple[Figure, ...]) -> page.Nudge:
         line=spec.places.of_value(figure.path).line,
         also=tuple(_other(of, called, label) for of, called in others),
         written=figure.written,
+        feet=span.feet,
     )
+
+
+def _is_alone(spec: SpecFile, path: KeyPath) -> bool:
+    """Whether what divides a space with the figure at a path are lengths alone."""
+    at = max((number for number, step in enumerate(path) if isinstance(step, int)), default=None)
+    if at is None:
+        return True
+    beside = value_at(spec.data, path[:at])
+    others = range(len(beside)) if isinstance(beside, list) else ()
+    values = (
+        value_at(spec.data, (*path[:at], other, *path[at + 1 :]))
+        for other in others
+        if other != path[at]
+    )
+    return not any(isinstance(each, str) and "share" in each for each in values)
 
 
 def _written(value: float | str) -> str:
@@ -251,17 +271,3 @@ def key_of(figure: Figure) -> str:
 def figure_at(spec: SpecFile, key: str) -> Figure | None:
     """The figure that a nudge's key names; None where a spec has no such."""
     return next((each for each in figures_of(spec) if key_of(each) == key), None)
-
-
-def spelt(value: str, standing: Data) -> str:
-    """A figure as it is to be written: a bare one gets the unit, or the share, of what stands
-    there."""
-    figure = value.strip()
-    if not isinstance(standing, str) or not _BARE.fullmatch(figure):
-        return figure
-    suffix = _SUFFIX.search(standing)
-    if suffix is None:
-        return figure
-    if suffix[0].strip() in ("share", "shares"):
-        return f"{figure} share" if figure == "1" else f"{figure} shares"
-    return figure + suffix[0].rstrip()

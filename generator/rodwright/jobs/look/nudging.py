@@ -11,8 +11,9 @@ from dataclasses import dataclass
 from pathlib import Path
 from threading import Lock
 
-from rodwright.jobs.look.figures import figure_at, spelt
+from rodwright.jobs.look.figures import figure_at
 from rodwright.jobs.look.saving import replace_content
+from rodwright.jobs.look.spans import spelt
 from rodwright.problems import Problem, ProblemsError
 from rodwright.wishes.reading.documents import decoded, read_content
 from rodwright.wishes.reading.editing import value_at, with_value

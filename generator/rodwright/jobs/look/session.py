@@ -15,7 +15,7 @@ from rodwright.jobs.look.board import Board
 from rodwright.jobs.look.doors import Door, door
 from rodwright.jobs.look.figures import nudges_of
 from rodwright.jobs.look.following import State, own_fault, read_state
-from rodwright.jobs.look.nudging import Nudging
+from rodwright.jobs.look.nudging import Nudging, digest_of
 from rodwright.jobs.look.rounds import Rounds
 from rodwright.jobs.look.serving import Server
 from rodwright.jobs.look.talks import NudgeWish, Talk, Wish
@@ -28,6 +28,9 @@ _BREATH = 0.25
 """Seconds that a file which makes nothing is given to become whole: editors write in steps."""
 _LONGEST_BREATH = 2.0
 """Seconds after which it is told all the same, though it still changes."""
+
+_GLANCE = 0.02
+"""Seconds between looks at whether a change has been told."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,6 +94,8 @@ class Session:
         self._board = Board()
         self._state = State()
         self._nudging = Nudging(path)
+        self._told: str | None = None
+        """The digest of the file as it was last told."""
         self._server = Server(path.name, at, lambda: Talk(self._board), self._grant)
         self._rounds = Rounds(path, self._board, self._server.news)
 
@@ -148,6 +153,7 @@ class Session:
         except Exception as error:  # as with the reading itself: the page goes on and says so
             self._state = replace(state, troubles=(*state.troubles, own_fault(error)))
             self._tell_troubles()
+        self._told = state.digests.get(state.version)
         parts = len(made.unit.parts) if made is not None and new else None
         self._read(Reading(parts, self._state.troubles, state.seconds))
 
@@ -181,13 +187,28 @@ class Session:
                 undo = wish.kind == "undo"
                 await asyncio.to_thread(self._nudging.undo if undo else self._nudging.redo)
         except ProblemsError as error:
-            talk.refuse(_said(error.problems))
+            await self._refuse(talk, error.problems)
         except Exception as error:  # told too: the page would wait for it without end
-            talk.refuse(_said([own_fault(error)]))
+            await self._refuse(talk, [own_fault(error)])
 
+    async def _refuse(self, talk: Talk, problems: Sequence[Problem | Trouble]) -> None:
+        """Tell a page why what it wished isn't done, once it has been told what stands there."""
+        await self._catch_up()
+        talk.refuse(" ".join(f"{each.message}. {each.remedy}" for each in problems))
 
-def _said(problems: Sequence[Problem | Trouble]) -> str:
-    return " ".join(f"{each.message}. {each.remedy}" for each in problems)
+    async def _catch_up(self) -> None:
+        """Wait until the file has been told as it is, where someone changed it a moment ago: what a
+        page wishes next is then wished of that."""
+        until = monotonic() + _LONGEST_BREATH
+        while monotonic() < until and await asyncio.to_thread(self._now) != self._told:
+            await asyncio.sleep(_GLANCE)
+
+    def _now(self) -> str | None:
+        try:
+            return digest_of(read_content(self._path))
+        except ProblemsError:
+            # It can't be told as it is, so there is nothing to wait for.
+            return self._told
 
 
 async def _within(watched: Watched, seconds: float) -> Seen | None:

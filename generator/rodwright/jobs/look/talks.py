@@ -86,7 +86,8 @@ class Talk:
                 await socket.send_str('{"kind":"alive"}')
                 continue
             self._news.clear()
-            while self._refusals:
-                await socket.send_str(self._refusals.popleft())
             while (message := self._board.next(self._reader)) is not None:
                 await socket.send_str(message)
+            # It hears why not once it shows the file that this was refused by.
+            while self._refusals:
+                await socket.send_str(self._refusals.popleft())

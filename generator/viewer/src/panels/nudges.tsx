@@ -2,21 +2,10 @@
 import { isLit, light } from "../choosing";
 import type { Nudge } from "../document";
 import * as state from "../state";
-import {
-  type Draft,
-  begin,
-  drafts,
-  enter,
-  figure,
-  letGo,
-  offered,
-  said,
-  shown,
-  tried,
-  typed,
-} from "./trying";
 import { Ageing } from "./ageing";
+import { type Draft, begin, drafts, enter, letGo, tried, typed } from "./trying";
 import { takeBack } from "./undoing";
+import { beside, figured, isWhole, offered, said, shown, wrote } from "./written";
 
 export function Nudges() {
   const all = state.nudges.value;
@@ -121,8 +110,8 @@ function Groups({ nudges }: { nudges: readonly Nudge[] }) {
 function Row({ nudge }: { nudge: Nudge }) {
   const draft = drafts.value.get(nudge.key);
   const id = `nudge-${nudge.key}`;
-  const share = (draft?.text ?? shown(nudge)).trim() === "1" ? "share" : "shares";
-  const unit = nudge.unit === "share" ? share : nudge.unit;
+  const unit = beside(nudge, draft?.text ?? shown(nudge));
+  const alone = nudge.unit === "share" && nudge.number === null;
   return (
     <div class="nudge">
       <div class="named">
@@ -131,8 +120,9 @@ function Row({ nudge }: { nudge: Nudge }) {
         <Hangs nudge={nudge} />
       </div>
       <Field id={id} nudge={nudge} draft={draft} />
-      <span class="unit">{unit}</span>
+      {!isWhole(nudge) && <span class="unit">{unit}</span>}
       {nudge.number !== null && <Slider nudge={nudge} draft={draft} />}
+      {alone && <p class="small">The only share here: it takes all that is left.</p>}
       {!nudge.written && <p class="small">So unless the file says otherwise.</p>}
       {nudge.also.length > 0 && <Also also={nudge.also} />}
     </div>
@@ -193,7 +183,7 @@ function Field(props: { id: string; nudge: Nudge; draft: Draft | undefined }) {
     <input
       id={props.id}
       type="text"
-      class="figure"
+      class={isWhole(nudge) ? "figure whole" : "figure"}
       inputMode={nudge.unit === "" ? "numeric" : "text"}
       autocomplete="off"
       spellcheck={false}
@@ -216,12 +206,15 @@ function Slider({ nudge, draft }: { nudge: Nudge; draft: Draft | undefined }) {
       step={step}
       value={now}
       aria-label={`${nudge.group}: ${nudge.label}`}
-      aria-valuetext={said(nudge, figure(now, nudge.unit))}
+      aria-valuetext={said(nudge, figured(nudge, now))}
       onPointerDown={() => begin(nudge)}
       onKeyDown={(event) => !event.repeat && begin(nudge)}
       onInput={(event) => {
         const number = event.currentTarget.valueAsNumber;
-        tried(nudge, figure(number, nudge.unit), number);
+        const text = figured(nudge, number);
+        wrote(nudge, text);
+        // What was refused goes back to the file's figure, under the hand.
+        if (!tried(nudge, text, number)) event.currentTarget.value = `${nudge.number}`;
       }}
       onChange={() => letGo(nudge)}
     />

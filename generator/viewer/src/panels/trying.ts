@@ -4,6 +4,7 @@ import { effect, signal, untracked } from "@preact/signals";
 import type { Nudge } from "../document";
 import { wish } from "../socket";
 import * as state from "../state";
+import { shown } from "./written";
 
 /** A figure as a hand has it: its text, and its number where it is on a slider. */
 export interface Draft {
@@ -25,9 +26,10 @@ interface Sending {
   sent: string | null;
   at: number;
   timer: number | undefined;
+  /** Whether it was refused: until the hand is laid on anew, nothing more is sent. */
+  over: boolean;
 }
 const sending = new Map<string, Sending>();
-const spans = new Map<string, { least: number; most: number; step: number }>();
 let drags = 0;
 const page = Math.random().toString(36).slice(2);
 
@@ -35,18 +37,22 @@ const page = Math.random().toString(36).slice(2);
 export function begin(nudge: Nudge): void {
   const before = sending.get(nudge.key);
   clearTimeout(before?.timer);
-  sending.set(nudge.key, { drag: `${page}-${drags++}`, sent: null, at: 0, timer: undefined });
+  const drag = `${page}-${drags++}`;
+  sending.set(nudge.key, { drag, sent: null, at: 0, timer: undefined, over: false });
 }
 
-/** A figure is tried; it is written now, or as soon as may be. */
-export function tried(nudge: Nudge, text: string, number: number | null): void {
+/** A figure is tried; it is written now, or as soon as may be.  Whether it is: not while a hand still holds what was
+ * refused. */
+export function tried(nudge: Nudge, text: string, number: number | null): boolean {
   if (!sending.has(nudge.key)) begin(nudge);
-  put(nudge.key, { text, number, settled: false });
   const now = sending.get(nudge.key)!;
+  if (now.over) return false;
+  put(nudge.key, { text, number, settled: false });
   const wait = now.at + OFTEN - performance.now();
   clearTimeout(now.timer);
   if (wait <= 0) send(nudge.key);
   else now.timer = window.setTimeout(() => send(nudge.key), wait);
+  return true;
 }
 
 /** The hand is off: the last figure is written, whatever came before it. */
@@ -113,43 +119,16 @@ effect(() => {
     for (const [key, draft] of drafts.value) {
       const nudge = nudges.get(key);
       const same = nudge && (shown(nudge) === draft.text || nudge.number === draft.number);
-      if (refused || !nudge || same) drop(key);
+      if (refused && draft.number !== null) giveUp(key);
+      else if (refused || !nudge || same) drop(key);
     }
   });
 });
 
-/** What a slider goes from and to: as first told, so that it stays under the hand. */
-export function offered(nudge: Nudge): { least: number; most: number; step: number } {
-  const before = spans.get(nudge.key);
-  const number = nudge.number!;
-  const kept = before && before.least <= number && number <= before.most;
-  const step = before ? Math.min(before.step, nudge.step) : nudge.step;
-  const now = kept ? { ...before, step } : nudge;
-  spans.set(nudge.key, { least: now.least, most: now.most, step: now.step });
-  return now;
-}
-
-const OWN_UNIT = /\s*(?:[a-z]+|["'′″’”]+)\s*$/i;
-const BARE = /^[\s0-9./⁄¼-¾⅐-⅞-]+$/;
-
-/** A figure without its unit, which stands beside it; whole where it is more than that. */
-export function shown(nudge: Nudge): string {
-  const figure = nudge.value.replace(OWN_UNIT, "");
-  return BARE.test(figure) ? figure : nudge.value;
-}
-
-/** A slider's number as a maker writes it: inches in whole ones and a fraction. */
-export function figure(number: number, unit: string): string {
-  if (unit !== "in") return `${Number(number.toFixed(4))}`;
-  const parts = Math.round(number * 64);
-  const whole = Math.floor(parts / 64);
-  let [over, under] = [parts % 64, 64];
-  while (over > 0 && over % 2 === 0) [over, under] = [over / 2, under / 2];
-  if (over === 0) return `${whole}`;
-  return whole ? `${whole} ${over}/${under}` : `${over}/${under}`;
-}
-
-/** A figure with its unit, to be read out. */
-export function said(nudge: Nudge, figure: string): string {
-  return nudge.unit ? `${figure} ${nudge.unit}` : figure;
+/** What is on a slider was refused: the file's figure is shown, though the hand may still be on it. */
+function giveUp(key: string): void {
+  const now = sending.get(key)!;
+  clearTimeout(now.timer);
+  now.over = true;
+  forget(key);
 }
