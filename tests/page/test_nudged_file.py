@@ -182,12 +182,17 @@ def test_all_of_it_by_keyboard(tabs: list[Page], path: Path) -> None:
     until_shown(page, WIDTH, "420")
     page.keyboard.press("Control+Shift+Z")
     until_held(page, path, with_width("421"))
+    until_shown(page, WIDTH, "421")
     # In a field the keys are its own.
     field(page, SHELVES).focus()
     page.keyboard.press("Control+z")
     slider(page, WIDTH).focus()
     page.keyboard.press("ArrowRight")
     until_held(page, path, with_width("422"))
+    until_shown(page, WIDTH, "422")
+    # Had anything been undone, this would lead further back.
+    page.get_by_role("button", name="Undo").click()
+    until_held(page, path, with_width("421"))
 
 
 def test_a_field_takes_what_a_maker_writes(tabs: list[Page], path: Path) -> None:
