@@ -137,7 +137,7 @@ def bored(body: Facets, bores: Sequence[Bore], size: Vector) -> Facets | None:
 
 
 def _wall(mouth: Indices, end: Indices) -> Indices:
-    onwards, end_onwards = np.roll(mouth, -1), np.roll(end, -1)
+    onwards, end_onwards = np.append(mouth[1:], mouth[0]), np.append(end[1:], end[0])
     return np.concatenate(
         [np.column_stack([onwards, mouth, end]), np.column_stack([onwards, end, end_onwards])]
     )
