@@ -63,3 +63,24 @@ SECTION = replace(ASH, section=45.0)
 )
 def test_stock(part: Part, rules: list[Rule]) -> None:
     assert [finding.rule for finding in stock_sizes(unit_of(part))] == rules
+
+
+@pytest.mark.parametrize(
+    ("part", "turning"),
+    [
+        (_of(PLYWOOD, 300.0, 2440.0, 18.0), True),
+        (_of(PLYWOOD, 300.0, 2441.0, 18.0), False),
+        (_of(PLYWOOD, 1221.0, 2000.0, 18.0), False),
+        (_of(CROSS, 2440.0, 300.0, 18.0), True),
+        (_of(PLAIN, 2441.0, 300.0, 18.0), False),
+        (_of(TRIMMED, 300.0, 2420.0, 18.0), True),
+        (_of(TRIMMED, 300.0, 2421.0, 18.0), False),
+    ],
+)
+def test_turning_is_offered_where_it_makes_a_part_fit(part: Part, turning: bool) -> None:
+    """On a sheet of 2440 x 1220 mm, or 2420 x 1210 less its edges; and nowhere else."""
+    (finding,) = stock_sizes(unit_of(part))
+    assert finding.rule == Rule.LARGER_THAN_SHEET
+    offer = f"rite `grain: none` for `{part.blank.stock.name}`, so that it may lie across"
+    assert (offer in finding.remedy) is turning
+    assert "se larger sheets" in finding.remedy

@@ -113,15 +113,34 @@ def _sheet(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
 
 
 def _remedy(unit: Unit, part: Part) -> str:
-    """What to do about a part that is larger than its sheet: a back can be split on a divider."""
+    """What to do about a part that is larger than its sheet: a back can be split on a divider, and
+    what would fit across the sheet can lie so where the grain is of no matter."""
     backs = [each for each in unit.parts if each.role is Role.BACK]
     behind = through_dividers(unit)
+    turned = ""
+    if _fits_turned(part):
+        turned = (
+            f"write `grain: none` for `{part.blank.stock.name}`, so that it may lie across; or "
+        )
     if part.role is Role.BACK and len(backs) == 1 and behind:
         return (
             f"Write `back.split: true`, so that its panels meet behind {' and '.join(behind)}; or "
-            "use larger sheets."
+            f"{turned}use larger sheets."
         )
-    return "Use larger sheets, make the part in two, or divide the unit."
+    said = f"{turned}use larger sheets, make the part in two, or divide the unit."
+    return f"{said[0].upper()}{said[1:]}"
+
+
+def _fits_turned(part: Part) -> bool:
+    """Whether a part fits on a sheet either way round, were there no grain to go by."""
+    stock, (length, width, _) = part.blank.stock, part.rough_size
+    if stock.grain is Grain.NONE:
+        return False
+    return any(
+        along <= sheet[0] + TOUCH and across <= sheet[1] + TOUCH
+        for sheet in _usable(stock)
+        for along, across in ((length, width), (width, length))
+    )
 
 
 def _boards(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:

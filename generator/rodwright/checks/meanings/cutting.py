@@ -116,8 +116,8 @@ MEANINGS = {
         "As first cut, with what is trimmed later, and with its grain along the sheet's; sheets "
         "count without the edges that are trimmed off them.",
         _STOCK,
-        "Take larger sheets, make the piece in two (a back: `back.split: true`), or divide the "
-        "unit.",
+        "Take larger sheets, let it lie across where that makes it fit (`grain: none` for the "
+        "stock), make the piece in two (a back: `back.split: true`), or divide the unit.",
     ),
     Rule.LONGER_THAN_BOARDS: Meaning(
         "A piece is longer than every board, at hand or sold",
