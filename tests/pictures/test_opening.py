@@ -5,6 +5,7 @@ import xml.etree.ElementTree as ET
 from itertools import combinations
 
 import pytest
+from shapely import Polygon, box
 
 from kit.openings import FULLY_READ
 from kit.specs import spec_from
@@ -45,6 +46,25 @@ CONTRADICTING = (
     "  diagonals: {rising: 2336, falling: 2332.4}\n"
 )
 
+SLOPED = (
+    "opening: {width: {bottom: 1412, middle: 1410, top: 1408}, height: {left: 2290, right: 2290},"
+    " depth: 420}\nslope: {falls: right, low: 1250, pitch: 45}\n"
+    "face_frame: {stock: ash, width: 45, corners: butted}\n"
+)
+ALL_UNDER = (
+    "opening: {width: 1000, height: 2290, depth: 620, back: {width: 1002}}\n"
+    "slope: {falls: left, low: 1500, pitch: 30}\n"
+)
+STEEP = (
+    "opening: {width: 3000, height: 1600, depth: 420}\nslope: {falls: left, low: 700, pitch: 65}\n"
+)
+TO_THE_FRONT = (
+    "opening: {width: 1000, height: 2290, depth: 620}\n"
+    "slope: {falls: front, low: 1900, pitch: 50}\n"
+)
+LOW = "opening: {width: 1900, height: 1524, depth: 480}\nsize: {height: 445}\n"
+UNDER_SLOPES = [SLOPED, ALL_UNDER, STEEP, TO_THE_FRONT]
+
 
 def _sheet(text: str) -> SurveySheet:
     return survey(spec_from(text))
@@ -64,7 +84,10 @@ def _boxes(drawing: Drawing) -> list[tuple[str, float, float, float, float]]:
     return found
 
 
-@pytest.mark.parametrize("text", [FULLY_READ, FEW, WIDE, INCHES, BELLIED, LEANING, CONTRADICTING])
+@pytest.mark.parametrize(
+    "text",
+    [FULLY_READ, FEW, WIDE, INCHES, BELLIED, LEANING, CONTRADICTING, LOW, *UNDER_SLOPES],
+)
 def test_no_text_leaves_the_sheet_or_covers_other_text(text: str) -> None:
     sheet = _sheet(text)
     for plane in sheet.planes:
@@ -77,6 +100,26 @@ def test_no_text_leaves_the_sheet_or_covers_other_text(text: str) -> None:
             for others, left_2, top_2, right_2, bottom_2 in boxes[:number]:
                 apart = right <= left_2 or right_2 <= left or bottom <= top_2 or bottom_2 <= top
                 assert apart, (words, others)
+
+
+@pytest.mark.parametrize("text", UNDER_SLOPES)
+def test_the_unit_is_drawn_under_the_slope(text: str) -> None:
+    """By shapely: it lies in what is drawn of the opening, and neither is a rectangle but where
+    the slope falls to the front."""
+    sheet = _sheet(text)
+    assert sheet.fit is not None
+    for plane in sheet.planes:
+        fills = [mark for mark in draw_opening(sheet, plane).marks if isinstance(mark, Fill)]
+        (unit,) = (Polygon(mark.rings[0]) for mark in fills if mark.colour == "#f3e7cf")
+        measured, opening = (Polygon(mark.rings[1]) for mark in fills if len(mark.rings) == 2)
+        assert opening.buffer(1e-6).covers(unit)
+        whole = box(*measured.bounds)
+        level = "falls: front" in text
+        assert (measured.area > 0.98 * whole.area) == level
+        top = (max if level else min)(
+            point[1] for point in sheet.fit.outline(plane.name).corners[2:]
+        )
+        assert top < sheet.fit.opening.height - 200
 
 
 def test_gaps_are_ten_times_too_large_and_said_to_be() -> None:
