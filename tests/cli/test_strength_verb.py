@@ -85,8 +85,8 @@ def test_what_fails_comes_first_with_its_remedies(maker: Maker) -> None:
 def test_marks_and_a_count_of_sources_stand_below(maker: Maker) -> None:
     lines = lines_of(maker.run(results=(SAG, PINS))[1])
     assert (
-        "? a figure in it is from memory; ~ something was taken for granted: --of says what."
-        in (lines)
+        "? rests on a usual value that wasn't looked up; "
+        "~ something was taken for granted: --of says what." in (lines)
     )
     below = " ".join(lines)
     assert "Sources: 3, 1 of them from memory, in whole or in part; --formulas names them" in below

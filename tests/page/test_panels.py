@@ -151,6 +151,13 @@ def test_a_long_title_takes_two_lines(server: Server, dresser: page.Model) -> No
         assert box["height"] <= 2.6 * heading.evaluate(
             "(it) => parseFloat(getComputedStyle(it).fontSize)"
         )
+    # On paper it is whole.
+    server.page.emulate_media(media="print")
+    printed = server.page.locator("#printed h1")
+    assert printed.inner_text() == title
+    cut_off = printed.evaluate("(it) => it.scrollHeight - it.clientHeight")
+    assert cut_off <= 1
+    assert printed.evaluate("(it) => it.scrollWidth <= it.clientWidth")
 
 
 def test_a_cut_is_written_in_the_makers_unit(server: Server, dresser: page.Model) -> None:

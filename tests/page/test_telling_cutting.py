@@ -26,9 +26,16 @@ def test_what_to_buy_stands_first_with_its_cost() -> None:
     )
     assert sheet.words[0].startswith("To pay: 74.00 and what has no price. ")
     assert "Without a price, and not in the sum: 2 lengths of beech, 45 x 45 mm, 2000 mm." in (
-        sheet.words
+        sheet.notes
     )
-    assert any("behind the door" in each for each in sheet.words)
+    assert any("behind the door" in each for each in sheet.notes)
+
+
+def test_before_the_pictures_stands_only_what_has_to_be_known_first() -> None:
+    sheet = cutting_sheet(cutting())
+    assert len(sheet.words) == 1
+    # What is dangerous is told with the rest, below the pictures.
+    assert len(sheet.notes) >= 3
 
 
 def test_each_lot_says_how_good_its_plan_is() -> None:
@@ -38,7 +45,7 @@ def test_each_lot_says_how_good_its_plan_is() -> None:
     assert [row[2] for row in ply.rows] == ["SD1, SD2", "SH1"]
     assert ply.refs == (("SD1", "SD2"), ("SH1",))
     legs = _table(sheet, "beech, 45 x 45 mm")
-    assert "at most" in legs.note and "(bound" in legs.note
+    assert "perhaps not the best: none can take less than" in legs.note
     # By hand: of 2.98 m2 of plywood and 0.45 m2 of offcut, two sides of 0.6 and a shelf of 0.22.
     became = _table(sheet, "What becomes of it").rows[0]
     assert became[1:3] == ("3.43\u00a0m2", "1.42\u00a0m2")

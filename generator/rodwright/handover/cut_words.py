@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from math import ceil
 
 from rodwright.amounts import AREAS, RUNS, format_weight
 from rodwright.cutting.offers import Offer
@@ -101,9 +100,9 @@ def proof_said(lot: Lot, plan: Plan, unit: LengthUnit) -> str:
     if plan.cost <= plan.bound:
         return f"none costs less (bound {bound})"
     if plan.bound <= 0:
-        return f"how far above the best isn't known (bound {bound})"
-    per_cent = ceil((plan.cost / plan.bound - 1) * 1000 - 1e-6) / 10
-    return f"at most {per_cent:g} % above the best there can be (bound {bound})"
+        return "whether that is the best isn't known"
+    verb = "take" if priced_by(lot) is PricedBy.SIZE else "cost"
+    return f"perhaps not the best: none can {verb} less than {bound}"
 
 
 def lot_summary(planned: LotPlan, unit: LengthUnit) -> str:

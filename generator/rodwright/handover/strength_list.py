@@ -221,7 +221,7 @@ NO_ENGINEER = (
 
 
 _MEANINGS = {
-    "?": "a figure in it is from memory",
+    "?": "rests on a usual value that wasn't looked up",
     "~": "something was taken for granted",
 }
 

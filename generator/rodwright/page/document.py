@@ -194,11 +194,13 @@ class Drawing:
 
 @dataclass(frozen=True, slots=True)
 class Sheet:
-    """A tab of the page: paragraphs, drawings, lists, in this order."""
+    """A tab of the page: paragraphs, drawings, lists, in this order; ``notes`` are told in full
+    only if one asks for them, below the drawings."""
 
     words: tuple[str, ...] = ()
     drawings: tuple[Drawing, ...] = ()
     tables: tuple[Table, ...] = ()
+    notes: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -114,6 +114,7 @@ export interface Sheet {
   words: string[];
   drawings: Drawing[];
   tables: Table[];
+  notes: string[];
 }
 export interface Dimension {
   start: Vector;

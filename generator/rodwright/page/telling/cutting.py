@@ -41,16 +41,20 @@ def cutting_told(cutting: Cutting) -> page.Sheet:
         table = told(lot_table(cutting, at, each))
         notes = (f"{lot_summary(planned, unit)}.", unused_line(cutting, at))
         lots.append(replace(table, note=" ".join(filter(None, notes))))
+    to_pay, *further = shopping_lines(cutting, rows)
     buying = told(shopping_table(cutting, rows))
     return page.Sheet(
         (
             *_left(cutting),
-            *shopping_lines(cutting, rows),
-            *(f"One more size: {line}." for line in one_more_lines(cutting)),
-            *cautions(cutting, steps),
+            to_pay,
         ),
         tuple(drawings),
         (*((buying,) if buying.rows else ()), *lots, told(balance_table(cutting))),
+        (
+            *further,
+            *(f"One more size: {line}." for line in one_more_lines(cutting)),
+            *cautions(cutting, steps),
+        ),
     )
 
 

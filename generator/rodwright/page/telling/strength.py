@@ -44,7 +44,7 @@ def strength_told(unit: Unit) -> page.Sheet:
     lines = sag_lines(unit)
     drawing = [draw_loaded(unit, lines)] if lines else []
     return page.Sheet(
-        (counted_text(rows), NO_ENGINEER),
+        tuple(filter(None, (counted_text(rows), marks_said(rows), NO_ENGINEER))),
         tuple(page.Drawing(each.description, to_svg(each)) for each in drawing),
         tuple(
             _table(group, list(those), shown)
@@ -62,7 +62,6 @@ def _table(group: Group, rows: Sequence[StrengthRow], unit: LengthUnit) -> page.
         tuple(each not in ("of", "what") for each in columns),
         tuple(_cells(row, unit, lifting=lifting) for row in rows),
         tuple(row.parts for row in rows),
-        marks_said(rows),
     )
 
 

@@ -18,6 +18,14 @@ export function SheetPanel({ section }: { section: "lists" | "opening" | "streng
           address={`data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`}
         />
       ))}
+      {sheet && sheet.notes.length > 0 && (
+        <details class="notes">
+          <summary>Notes and cautions: {sheet.notes.length}</summary>
+          {sheet.notes.map((each) => (
+            <p>{each}</p>
+          ))}
+        </details>
+      )}
       {sheet?.tables.map((table) => (
         <Listed table={table} />
       ))}
