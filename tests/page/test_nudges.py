@@ -88,7 +88,10 @@ def test_what_hangs_on_a_figure_is_told_and_lights_up(browser: Browser) -> None:
         server.tell(kind="nudges", version=1, nudges=nudges, undo=False, redo=False)
         server.page.get_by_role("tab", name="Figures").click()
         server.page.get_by_text("Being worked out.").wait_for()
-        hanging = {"size/width": Hanging(("SH1", "SH2"), ("SD2",)), "a": Hanging((), (), True)}
+        hanging = {
+            "size/width": Hanging(("SH1", "SH2"), ("SD2",)),
+            "a": Hanging((), (), nothing=True),
+        }
         server.tell(
             kind="sections",
             version=0,

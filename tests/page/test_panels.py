@@ -207,6 +207,32 @@ def test_a_chosen_part_tells_all_there_is_of_it(server: Server, dresser: page.Mo
     panel.get_by_role("heading", name=dresser.parts[0].name).wait_for()
 
 
+def test_figures_of_a_parts_size_come_before_those_of_its_workings(
+    server: Server, dresser: page.Model
+) -> None:
+    ref, *others = (part.ref for part in dresser.parts[:4])
+    workings = page.Nudge("a", "Shelves", "setback", "20", "mm", 20.0, 0.0, 50.0, 1.0, 3)
+    size = replace(workings, key="b", group="Overall", label="height")
+    moves = replace(workings, key="c", group="Base", label="toe space")
+    hanging = {
+        "a": page.Hanging((ref,), ()),
+        "b": page.Hanging((ref, *others), (), (ref,)),
+        "c": page.Hanging((), (ref,)),
+    }
+    nudges = [asdict(each) for each in (workings, size, moves)]
+    server.tell(kind="nudges", version=1, nudges=nudges, undo=False, redo=False, overtaken=False)
+    server.sections(hanging={key: asdict(each) for key, each in hanging.items()})
+    shown = server.page
+    shown.get_by_role("tab", name="Parts").click()
+    shown.locator(f"#part-{ref}").dblclick()
+    legends = shown.get_by_role("tabpanel").locator("legend")
+    legends.first.wait_for()
+    assert legends.all_inner_texts()[:2] == ["Overall", "Shelves"]
+    assert not shown.get_by_label("toe space").first.is_visible()
+    shown.get_by_text("One figure that only moves it").click()
+    assert shown.get_by_label("toe space").first.is_visible()
+
+
 def test_what_is_put_out_of_sight_comes_back(server: Server, dresser: page.Model) -> None:
     shown = server.page
     shown.get_by_role("tab", name="Parts").click()

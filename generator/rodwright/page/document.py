@@ -217,11 +217,12 @@ class Dimension:
 @dataclass(frozen=True, slots=True)
 class Hanging:
     """What hangs on a figure of the spec: refs of the parts that become others by it, or come and
-    go (``changes``), and of those that only stand elsewhere (``moves``).  ``nothing``: another
-    figure makes the very same unit."""
+    go (``changes``; ``sizes`` are those of them whose size is another), and of those that only
+    stand elsewhere (``moves``).  ``nothing``: another figure makes the very same unit."""
 
     changes: tuple[str, ...]
     moves: tuple[str, ...]
+    sizes: tuple[str, ...] = ()
     nothing: bool = False
 
 

@@ -137,6 +137,7 @@ export interface Sections {
 export interface Hanging {
   changes: string[];
   moves: string[];
+  sizes: string[];
   nothing: boolean;
 }
 export interface Nudge {

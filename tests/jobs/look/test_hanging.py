@@ -47,6 +47,16 @@ def test_a_width_changes_what_lies_and_moves_what_stands_on_the_right() -> None:
     assert len(lying) == 5
     assert set(told.changes) == lying
     assert told.moves == ("SD2",)
+    assert set(told.sizes) == lying
+
+
+def test_the_workings_of_a_part_hang_on_more_than_its_size() -> None:
+    told = hanging(CASE + PINNED.replace("fixed: false", "setback: 20"))
+    setback = told["interior/shelves/setback"]
+    assert setback is not None
+    # Fixed shelves lie in the sides: these are worked elsewhere, and are as large as before.
+    assert {"SD1", "SD2", "SH1"} <= set(setback.changes)
+    assert "SH1" in setback.sizes and not {"SD1", "SD2"} & set(setback.sizes)
 
 
 def test_a_depth_changes_everything_of_a_case_without_a_back() -> None:
@@ -109,7 +119,7 @@ def test_whatever_becomes_another_in_a_file_written_otherwise_hangs_on_its_figur
         for part in unit.parts:
             now = other.part(part.ref)
             if part.blank.size != pytest.approx(now.blank.size, abs=0.01):
-                assert part.ref in told.changes
+                assert part.ref in told.changes and part.ref in told.sizes
             elif part.placement.origin != pytest.approx(now.placement.origin, abs=0.01):
                 assert part.ref in (*told.changes, *told.moves)
             elif part == now:

@@ -94,7 +94,10 @@ def _compared(before: Unit, after: Unit, counted: Callable[[str], bool]) -> page
     moves = [part.ref for part in others if part.ref in moved and not counted(part.ref)]
     changes = [part.ref for part in others if part.ref not in moves]
     nothing = not others and not left and _same(before, after)
-    return page.Hanging(tuple(changes), tuple(moves), nothing)
+    sizes = (
+        () if renumbered else tuple(ref for ref in changes if not _sized_alike(ref, before, after))
+    )
+    return page.Hanging(tuple(changes), tuple(moves), sizes, nothing)
 
 
 def _taken(
@@ -113,6 +116,10 @@ def _taken(
                 del left[other.ref]
                 break
     return taken
+
+
+def _sized_alike(ref: str, before: Unit, after: Unit) -> bool:
+    return _same(before.part(ref).blank.size, after.part(ref).blank.size)
 
 
 def _stands(one: Part, other: Part) -> bool:

@@ -45,7 +45,9 @@ export function OwnNudges({ part }: { part: string }) {
       {moving.length > 0 && (
         <details class="folded">
           <summary>
-            {moving.length === 1 ? "One figure" : `${moving.length} figures`} that only move it
+            {moving.length === 1
+              ? "One figure that only moves it"
+              : `${moving.length} figures that only move it`}
           </summary>
           <Groups nudges={moving} />
         </details>
@@ -75,13 +77,23 @@ function BackButtons() {
   );
 }
 
-/** The figures that make a part another, those of the fewest parts first, and that only move it. */
+/** More than the parts of any unit. */
+const MANY = 1e6;
+
+/**
+ * The figures that make a part another, those of its size and of the fewest parts first; and those
+ * that only move it.
+ */
 function hangingOn(part: string | null): { changing: Nudge[]; moving: Nudge[] } {
   const hanging = state.hanging.value ?? {};
   const by = (how: "changes" | "moves") =>
     state.nudges.value
       .filter(({ key }) => part !== null && hanging[key]?.[how].includes(part))
-      .sort((one, other) => hanging[one.key]![how].length - hanging[other.key]![how].length);
+      .sort((one, other) => rank(one, how) - rank(other, how));
+  const rank = ({ key }: Nudge, how: "changes" | "moves") => {
+    const { [how]: refs, sizes } = hanging[key]!;
+    return sizes.includes(part!) ? refs.length : refs.length + MANY;
+  };
   return { changing: by("changes"), moving: by("moves") };
 }
 
