@@ -14,8 +14,11 @@ import {
 
 import type { Piece } from "./piece";
 
-/** From where the sun shines: over the left shoulder of who stands in front. */
-const SUN = new Vector3(-0.55, -1.2, 1).normalize();
+/**
+ * From where the sun shines: over the left shoulder of who stands in front, and so steeply that it ends on
+ * the shelf: where it reached the back below a shelf as far off as shelves are deep, a bright strip lay there.
+ */
+const SUN = new Vector3(-0.5, -1, 1.25).normalize();
 /** How far off the sun stands, in radii of the ball round all that it lights. */
 const SUN_OFF = 2;
 /** What of its way casts shadows, in the same: from before the ball to the floor well behind it. */
@@ -35,7 +38,7 @@ const SOFTNESS = 30;
 const FADES = 25;
 
 export class Lamps {
-  private readonly sun = new DirectionalLight(0xffffff, 1.8);
+  private readonly sun = new DirectionalLight(0xffffff, 2);
   private readonly floor: Mesh<PlaneGeometry, ShadowMaterial>;
   private readonly contact: Mesh<PlaneGeometry, MeshBasicMaterial>;
   private readonly soft = document.createElement("canvas");
