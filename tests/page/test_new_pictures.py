@@ -8,10 +8,9 @@ from dataclasses import asdict, replace
 import pytest
 from playwright.sync_api import Browser, Page
 
-import rodwright
-from kit.browser import chromium, until
+from kit.browser import until
 from kit.pages_of import settle, unit_page, written
-from rodwright.jobs.new import model_path
+from kit.specs import ready_unit
 from rodwright.page import document as told
 from rodwright.page import shapes
 from rodwright.page.model import model_of
@@ -21,14 +20,8 @@ pytestmark = pytest.mark.xdist_group("browser")
 
 
 @pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    with chromium() as started:
-        yield started
-
-
-@pytest.fixture(scope="module")
 def unit() -> Unit:
-    return rodwright.set_out(rodwright.read_spec(model_path("record-cabinet")))
+    return ready_unit("record-cabinet")
 
 
 @pytest.fixture(scope="module")
