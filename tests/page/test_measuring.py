@@ -213,6 +213,30 @@ def test_corners_of_the_chosen_part_are_measured_by_keys_alone(page: Page, cupbo
     assert _measured(page) == pytest.approx(first.blank.length, abs=0.01)
 
 
+def test_where_an_edge_is_rounded_a_corner_says_that_no_sharp_one_is_there(
+    browser: Browser, tmp_path: Path
+) -> None:
+    """A face frame eased by 4 mm: its flat faces end 4 mm before their sharp edges would be."""
+    unit = rodwright.set_out(rodwright.read_spec(model_path("reading-alcove")))
+    with unit_page(browser, written(unit, Sections(), tmp_path)) as page:
+        for ref, rounded in (("ST1", True), ("SD1", False)):
+            page.keyboard.press("Escape")
+            page.get_by_role("tab", name="Parts").click()
+            page.get_by_role("option").filter(has_text=ref).first.click()
+            measure = page.get_by_role("button", name="Measure", exact=True)
+            if measure.get_attribute("aria-pressed") != "true":
+                measure.click()
+            page.locator("canvas").focus()
+            heard: set[str] = set()
+            for _ in range(40):
+                page.keyboard.press("c")
+                words = page.locator(".heard").inner_text()
+                assert words.startswith(f"corner of {ref}")
+                heard.add(words)
+            begins = [words for words in heard if " (where its rounding begins), " in words]
+            assert bool(begins) is rounded, heard
+
+
 @pytest.mark.parametrize("unit", ["mm", "in"])
 def test_the_page_words_lengths_as_the_lists_do(page: Page, unit: Literal["mm", "in"]) -> None:
     step = {"mm": 0.05, "in": 25.4 / 128}[unit]

@@ -1,5 +1,5 @@
 // Measuring between two points of the unit.
-import { type BufferGeometry, Vector3 } from "three";
+import { type BufferGeometry, Line3, Vector3 } from "three";
 
 import type { Vector } from "../document";
 import type { Piece } from "../stage/piece";
@@ -12,7 +12,7 @@ import type { Sight } from "./sight";
 import { placeOf, type Snap, snapAt } from "./snapping";
 import { type Spot, squareTo, wordsAlong } from "./spots";
 import { standing } from "./standing";
-import { topologyOf } from "./topology";
+import { type Stretch, topologyOf } from "./topology";
 import type { By } from "./touching";
 
 /** Pixels within which a pointer snaps; a finger hides more. */
@@ -60,7 +60,7 @@ export class Measuring {
     this.aimed = { ref: piece.ref, point: corner, what: "corner" };
     this.hidden = !this.sight.shows(piece, now(corner), this.sight.solids(this.sight.seen()));
     this.sight.stage.draw();
-    const words = `${said(this.aimed)}, ${at + 1} of ${corners.length}, ${whereabouts(piece, corner)}`;
+    const words = `${this.said(this.aimed)}, ${at + 1} of ${corners.length}, ${whereabouts(piece, corner)}`;
     return this.hidden ? `${words}, hidden` : words;
   }
 
@@ -138,7 +138,7 @@ export class Measuring {
     const spot = place && this.sight.spot(place);
     if (!spot) return [];
     ink.ring("measure", spot, RING);
-    const text = hidden ? `${said(snap)}, hidden` : said(snap);
+    const text = hidden ? `${this.said(snap)}, hidden` : this.said(snap);
     return [{ key, kind: "measure", text, spots: [spot], stands: "beside" }];
   }
 
@@ -167,17 +167,28 @@ export class Measuring {
       .toArray()
       .map((each) => formatMeasured(Math.abs(each), unit)) as [string, string, string];
     return {
-      from: said(from),
-      to: said(to),
+      from: this.said(snapOf(from)),
+      to: this.said(snapOf(to)),
       mm: way.length(),
       distance: `${formatMeasured(way.length(), unit)} ${unit}`,
       along: { width, depth, height },
     };
   }
+
+  /** What a point is of; where an edge is rounded, that no sharp one is there. */
+  private said({ what, ref, point }: Snap): string {
+    const words = `${what} of ${ref}`.replace("centre of a hole of", "centre of a hole in");
+    const piece = this.sight.stage.pieces.get(ref);
+    const roundings = piece && what !== "face" ? topologyOf(piece.mesh.geometry).roundings : [];
+    const rounded = roundings.some((stretch) => isOn(point, stretch));
+    return rounded ? `${words} (where its rounding begins)` : words;
+  }
 }
 
-function said({ what, ref }: { what: Mark["what"]; ref: string }): string {
-  return `${what} of ${ref}`.replace("centre of a hole of", "centre of a hole in");
+function isOn(point: Vector3, [from, to]: Stretch): boolean {
+  return (
+    new Line3(from, to).closestPointToPoint(point, true, new Vector3()).distanceTo(point) < SAME
+  );
 }
 
 function alike(one: Snap, other: Snap): boolean {

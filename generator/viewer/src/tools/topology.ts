@@ -22,7 +22,10 @@ export interface Topology {
   edges: Edge[];
   /** Middles of round mouths. */
   centres: Vector3[];
+  /** Where flat faces run on into roundings, as short lines: no sharp edge is there. */
+  roundings: Stretch[];
 }
+export type Stretch = readonly [Vector3, Vector3];
 export interface Edge {
   from: Vector3;
   to: Vector3;
@@ -41,7 +44,7 @@ export function topologyOf(geometry: BufferGeometry): Topology {
 
 function worked(geometry: BufferGeometry): Topology {
   const { points, triangles } = weldedOf(geometry);
-  const ways = sharp(points.length, triangles, normalsOf(geometry));
+  const { ways, rounded } = sharp(points.length, triangles, normalsOf(geometry));
   const isCorner = (at: number) => {
     const meet = ways.get(at)!;
     return meet.length !== 2 || turn(points, meet[0]!, at, meet[1]!) > EDGES_TURN;
@@ -60,7 +63,8 @@ function worked(geometry: BufferGeometry): Topology {
       if (centre) centres.push(centre);
     }
   }
-  return { corners: corners.map((at) => points[at]!), edges, centres };
+  const roundings = rounded.map(([from, to]): Stretch => [points[from]!, points[to]!]);
+  return { corners: corners.map((at) => points[at]!), edges, centres, roundings };
 }
 
 /** The normal at each corner of each triangle. */
@@ -79,15 +83,16 @@ interface Side {
 
 /**
  * From each point of an edge, the points that edges lead to: where faces meet at an angle, and where
- * a flat one runs on into a round.
+ * a flat one runs on into a round; and the latter by themselves.
  */
 function sharp(
   count: number,
   triangles: Uint32Array,
   normals: readonly Vector3[],
-): Map<number, number[]> {
+): { ways: Map<number, number[]>; rounded: [number, number][] } {
   const sides = new Map<number, Side>();
   const ways = new Map<number, number[]>();
+  const rounded: [number, number][] = [];
   for (let first = 0; first < triangles.length; first += 3) {
     const round = isRound(normals, first);
     for (const [start, stop] of [
@@ -100,17 +105,18 @@ function sharp(
       const [low, high] = from < to ? [start, stop] : [stop, start];
       const side = { low: normals[low]!, high: normals[high]!, round };
       const before = sides.get(name);
-      if (!before) sides.set(name, side);
-      else if (
-        before.round !== round ||
-        Math.min(before.low.dot(side.low), before.high.dot(side.high)) < SMOOTH
-      ) {
-        put(ways, from, to);
-        put(ways, to, from);
+      if (!before) {
+        sides.set(name, side);
+        continue;
       }
+      const angled = Math.min(before.low.dot(side.low), before.high.dot(side.high)) < SMOOTH;
+      if (before.round === round && !angled) continue;
+      put(ways, from, to);
+      put(ways, to, from);
+      if (!angled) rounded.push([from, to]);
     }
   }
-  return ways;
+  return { ways, rounded };
 }
 
 /** A triangle of a round is shaded by normals that turn over it. */
