@@ -110,12 +110,12 @@ def _notes(
 ) -> Iterator[Mark]:
     survey, spare = fit.survey, fit.spare
     likely = survey.rectangle
-    bare = " without the slope" if fit.sloped else ""
+    bare = ", heights without the slope" if fit.sloped else ""
     errors = max(max(each) for each in plane.corner_errors)
     fits = Block(
-        "What goes in",
+        f"What goes in{bare}",
         (
-            f"Largest level and plumb rectangle{bare}: {say(likely.width)} x {say(likely.height)}.",
+            f"Largest level and plumb rectangle: {say(likely.width)} x {say(likely.height)}.",
             f"Goes in even if the readings err as assumed: {say(survey.least[0])} wide, "
             f"{say(survey.least[1])} high.",
             f"To spare in width: {say(spare.width)} (tight: {spare.tight_width}).",
@@ -151,9 +151,8 @@ def _notes(
 def _height_texts(fit: FitSheet, say: Callable[[float], str]) -> Iterator[str]:
     """What is left over a level top; nothing where all of it lies under a slope."""
     if fit.outline("front").run("top") is not None:
-        bare = " without the slope" if fit.sloped else ""
         left = f"{say(fit.spare.height)} (tight: {fit.spare.tight_height})"
-        yield f"To spare in height{bare}: {left}."
+        yield f"To spare in height: {left}."
 
 
 def _slope_texts(fit: FitSheet, say: Callable[[float], str]) -> Iterator[str]:
