@@ -150,3 +150,16 @@ def test_axe_finds_nothing_wrong_with_figures(browser: Browser) -> None:
             server.page.get_by_role("tab", name="Figures").click()
             server.page.get_by_role("slider", name="Column 1: width").first.wait_for()
             assert faults_of(server.page) == []
+
+
+def test_a_figure_written_in_another_unit_goes_by_that_units_steps(browser: Browser) -> None:
+    inches = Nudge("size/width", "Overall", "width", "32", "in", 32.0, 16.0, 48.0, 0.0625, 3)
+    millimetres = replace(inches, value="40", unit="mm", number=40.0, least=20, most=60, step=1.0)
+    with live(browser, SMALL) as server:
+        server.tell(kind="nudges", version=1, nudges=[asdict(inches)], undo=False, redo=False)
+        server.page.get_by_role("tab", name="Figures").click()
+        slider = server.page.get_by_role("slider", name="Overall: width")
+        expect(slider).to_have_attribute("step", "0.0625")
+        server.tell(kind="nudges", version=2, nudges=[asdict(millimetres)], undo=False, redo=False)
+        expect(slider).to_have_attribute("step", "1")
+        assert [slider.get_attribute(each) for each in ("min", "max")] == ["20", "60"]

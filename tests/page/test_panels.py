@@ -93,7 +93,7 @@ def test_old_findings_are_never_shown_as_the_new_files(server: Server, dresser: 
     panel = server.page.get_by_role("tabpanel")
     panel.get_by_text("Being worked out.").wait_for()
     server.sections(findings=[finding("error")])
-    panel.get_by_text("a error").wait_for()
+    panel.get_by_text("Error: a error").wait_for()
     assert panel.locator(".ageing").inner_text() == ""
     server.model(dresser, 2)
     panel.get_by_text("Of the file before; being worked out anew.").wait_for()

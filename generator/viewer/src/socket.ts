@@ -42,6 +42,8 @@ export function follow(address: string): void {
     // This server tells everything again.
     shapes = {};
     textures = {};
+    // What wasn't done while it was gone can be wished anew.
+    state.refused.value = "";
     state.live.value = "there";
   };
   talk.onmessage = (event) => {

@@ -3,6 +3,7 @@ import type { Nudge } from "../document";
 import { formatLength, INCH } from "../tools/lengths";
 
 interface Span {
+  unit: string;
   least: number;
   most: number;
   step: number;
@@ -13,14 +14,15 @@ const spans = new Map<string, Span>();
 /** What a slider wrote last, and how feet are written there: below a foot, the file doesn't say it. */
 const ours = new Map<string, { text: string; feet: Feet }>();
 
-/** What a slider goes from and to: as first told, so that it stays under the hand. */
+/** What a slider goes from and to: as first told in this unit, so that it stays under the hand. */
 export function offered(nudge: Nudge): Span {
-  const before = spans.get(nudge.key);
+  const last = spans.get(nudge.key);
+  const before = last?.unit === nudge.unit || isOurs(nudge) ? last : undefined;
   const number = nudge.number!;
   const kept = before && before.least <= number && number <= before.most;
   const finer = before && !isOurs(nudge) ? Math.min(before.step, nudge.step) : before?.step;
   const now = kept ? { ...before, step: finer! } : { ...nudge, step: finer ?? nudge.step };
-  spans.set(nudge.key, { least: now.least, most: now.most, step: now.step });
+  spans.set(nudge.key, { unit: nudge.unit, least: now.least, most: now.most, step: now.step });
   return now;
 }
 
