@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import pytest
+
 from kit.specs import unit_from
+from rodwright.lengths import format_length
 from rodwright.quote.described import facts_of
 
 STOCK = """
@@ -62,6 +65,25 @@ def test_what_is_cut_to_the_walls_is_not_sold_as_larger_than_the_opening() -> No
         "Before it is cut, it is 1446\u00a0mm wide and 2356\u00a0mm high over the face frame"
     )
     assert len(told) == 4
+
+
+@pytest.mark.parametrize(
+    ("falls", "where"),
+    [("left", "at the left"), ("right", "at the right"), ("front", "in front")],
+)
+def test_a_client_reads_how_low_it_is_under_a_slope(falls: str, where: str) -> None:
+    """By hand: at 45 degrees the ceiling is as much higher over the unit's edge as that is off the
+    wall, and 6 square to it are 6 times the root of 2 straight down."""
+    spec = f"""{STOCK}
+opening: {{width: {{bottom: 1400, middle: 1400, top: 1400}}, height: 2000, depth: 400}}
+fit: {{sides: 5, top: 6, back: 3}}
+slope: {{falls: {falls}, low: 1500, pitch: 45, clearance: 6}}
+"""
+    unit = unit_from(spec)
+    told = {fact.word: [line.said for line in fact.lines] for fact in facts_of(unit)}["Size"][-1]
+    off = 0.0 if falls == "front" else (1400 - unit.size[0]) / 2
+    height = 1500 + off - 6 * 2**0.5
+    assert told == f"Cut to the sloping ceiling: {format_length(height, 'mm')}\u00a0mm high {where}"
 
 
 def test_fixed_and_adjustable_shelves_are_told_apart_where_they_are_not_alike() -> None:

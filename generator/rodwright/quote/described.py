@@ -10,11 +10,12 @@ from rodwright.amounts import format_weight
 from rodwright.geometry import TOUCH
 from rodwright.lengths import format_length
 from rodwright.mass import unit_weight
+from rodwright.opening.silhouettes import Silhouette, sloped
 from rodwright.quote.places import PLACES, adjustable_of, places_of, shelves_of
 from rodwright.trade.colours import COLOUR_WORDS
 from rodwright.trade.materials import is_glass
 from rodwright.unit import JointKind, Load, Part, Slide, Swing, Unit
-from rodwright.unit.facts import is_scribed, scribes, size_as_fitted
+from rodwright.unit.facts import carcass_size, is_scribed, scribes, size_as_fitted
 from rodwright.unit.finish import Finish
 
 _FINISHED = {"oil": "oiled", "lacquer": "lacquered", "paint": "painted", "stain": "stained"}
@@ -75,7 +76,22 @@ def _size(unit: Unit) -> tuple[Line, ...]:
     if unit.opening is not None:
         wide, high = (_length(unit, each) for each in unit.opening.as_read[:2])
         lines.append(Line(f"For an opening {wide} wide and {high} high where it is smallest"))
+    if unit.surroundings.ceiling is not None:
+        lines.append(Line(_under_slope(unit)))
     return (*lines, *(Line(each) for each in cut_on_site(unit)))
+
+
+def _under_slope(unit: Unit) -> str:
+    """That it is cut to a sloping ceiling, and how high it is at its low side if that is known."""
+    told = "Cut to the sloping ceiling"
+    ceiling = sloped(unit)
+    low = ceiling and ceiling.planes.get("rear" if ceiling.falls == "rear" else "front")
+    if ceiling is None or low is None:
+        return told
+    size = carcass_size(unit)
+    height = Silhouette(*size, low).top_at(size[0] if ceiling.falls == "right" else 0.0)
+    where = {"front": "in front", "rear": "behind"}.get(ceiling.falls, f"at the {ceiling.falls}")
+    return f"{told}: {_length(unit, height)} high {where}"
 
 
 def cut_on_site(unit: Unit) -> Iterator[str]:
