@@ -85,8 +85,10 @@ def _under_slope(unit: Unit) -> str:
     """That it is cut to a sloping ceiling, and how high it is at its low side if that is known."""
     told = "Cut to the sloping ceiling"
     ceiling = sloped(unit)
-    low = ceiling and ceiling.planes.get("rear" if ceiling.falls == "rear" else "front")
-    if ceiling is None or low is None:
+    if ceiling is None:
+        return told
+    low = ceiling.planes.get("rear" if ceiling.falls == "rear" else "front")
+    if low is None:
         return told
     size = carcass_size(unit)
     height = Silhouette(*size, low).top_at(size[0] if ceiling.falls == "right" else 0.0)
