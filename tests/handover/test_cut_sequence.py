@@ -77,7 +77,7 @@ def test_equal_boards_are_told_once() -> None:
     assert "### Length 1-2: beech 45, 2000 (2 lengths like this)" in page
     assert page.count("### Length") == 1
     assert "### Sheet 1: ply 2440 x 1220\n" in page
-    assert "(bound 3.9 m); fence and stop are set once in all." in page
+    assert "none can take less than 3.9 m; fence and stop are set once in all." in page
     assert "720: done, write LG1 and LG2" in page
 
 

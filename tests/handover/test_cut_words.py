@@ -32,8 +32,8 @@ from rodwright.handover.cut_words import (
     ("cost", "bound", "proven", "said"),
     [
         (148.0, 148.0, True, "proven best (least cost)"),
-        (148.0, 144.6, False, "perhaps not the best: none can cost less than 144.60"),
-        (100.0, 99.96, False, "perhaps not the best: none can cost less than 99.96"),
+        (148.0, 144.6, False, "at most 2.3 % could be saved: none can cost less than 144.60"),
+        (100.0, 99.96, False, "at most 0.1 % could be saved: none can cost less than 99.96"),
         (100.0, 0.0, False, "whether that is the best isn't known"),
         (100.0, 100.0, False, "none costs less (bound 100.00)"),
     ],
@@ -46,7 +46,7 @@ def test_how_good_a_plan_is(cost: float, bound: float, proven: bool, said: str) 
 def test_a_lot_in_a_line() -> None:
     assert lot_summary(sheet_plan(), "mm") == "2 sheets, 74.00, proven best (least cost)"
     assert lot_summary(length_plan(), "mm") == (
-        "2 lengths, 4.0 m, perhaps not the best: none can take less than 3.9 m"
+        "2 lengths, 4.0 m, at most 2 % could be saved: none can take less than 3.9 m"
     )
 
 

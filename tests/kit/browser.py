@@ -9,7 +9,7 @@ from contextlib import contextmanager
 from typing import Any
 
 import pytest
-from playwright.sync_api import Browser, Page, sync_playwright
+from playwright.sync_api import Browser, Page, expect, sync_playwright
 
 DESKTOP, PHONE = {"width": 1280, "height": 800}, {"width": 390, "height": 844}
 DRAWN = "window.stage && stage.pieces.size > 0"
@@ -26,6 +26,9 @@ _FLAGS = (
     "--disable-sync",
 )
 
+_PATIENCE = 60_000
+"""Milliseconds until what is expected of a page is given up: no machine is so slow."""
+
 
 @contextmanager
 def chromium() -> Iterator[Browser]:
@@ -36,6 +39,7 @@ def chromium() -> Iterator[Browser]:
         pytest.skip("the page's tests need Chromium (Debian: chromium)")
     with sync_playwright() as playwright:
         browser = playwright.chromium.launch(executable_path=program, args=[*_FLAGS])
+        expect.set_options(_PATIENCE)
         yield browser
         browser.close()
 

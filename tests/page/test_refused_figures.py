@@ -96,7 +96,7 @@ def late(browser: Browser, address: str, path: Path) -> Iterator[Late]:
         page.goto(address)
         until(page, "window.stage && stage.pieces.size > 0")
         page.get_by_role("tab", name="Figures").click()
-        expect(late.field).to_have_value("800", timeout=30_000)
+        expect(late.field).to_have_value("800")
         late.is_held = True
         yield late
 
@@ -114,8 +114,8 @@ def _until_held(page: Page, path: Path, content: bytes) -> None:
 
 
 def _is_as_edited(late: Late, path: Path) -> None:
-    expect(late.told).to_be_visible(timeout=30_000)
-    expect(late.field).to_have_value("750", timeout=30_000)
+    expect(late.told).to_be_visible()
+    expect(late.field).to_have_value("750")
     assert late.slider.input_value() == "750"
     assert path.read_bytes() == _with("750")
 
@@ -129,7 +129,7 @@ def test_by_keys(late: Late, path: Path) -> None:
     _is_as_edited(late, path)
     late.page.keyboard.press("ArrowRight")
     _until_held(late.page, path, _with("751"))
-    expect(late.field).to_have_value("751", timeout=30_000)
+    expect(late.field).to_have_value("751")
     expect(late.told).to_be_hidden()
 
 
@@ -148,12 +148,13 @@ def test_in_a_field(late: Late, path: Path) -> None:
 
 def test_by_a_drag_which_goes_on(late: Late, path: Path) -> None:
     late.slider.scroll_into_view_if_needed()
-    box = late.slider.bounding_box()
-    assert box is not None
-    mouse, middle = late.page.mouse, box["y"] + box["height"] / 2
+    mouse = late.page.mouse
 
     def across(share: float) -> tuple[float, float]:
-        return box["x"] + box["width"] * share, middle
+        """A place along the slider, wherever the page has it by now."""
+        box = late.slider.bounding_box()
+        assert box is not None
+        return box["x"] + box["width"] * share, box["y"] + box["height"] / 2
 
     path.write_bytes(_with("750"))
     mouse.move(*across(0.5))

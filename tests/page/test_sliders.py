@@ -75,10 +75,18 @@ def _in_feet(draw: st.DrawFn) -> str:
     feet = draw(st.integers(1, 7))
     foot, inch = draw(
         st.sampled_from(
-            [(" ft", " in"), ("ft", "in"), (" FT", " inches"), (" feet", " in"), ("'", '"'),
-             ("′", "″"), ("’", "”"), ("'", "''")]
+            [
+                (" ft", " in"),
+                ("ft", "in"),
+                (" FT", " inches"),
+                (" feet", " in"),
+                ("'", '"'),
+                ("′", "″"),
+                ("’", "”"),
+                ("'", "''"),
+            ]
         )
-    )  # fmt: skip
+    )
     if draw(st.booleans()):
         return f"{feet}{foot}"
     between = draw(st.sampled_from([" ", "-", " - ", ""]))

@@ -45,7 +45,7 @@ def test_each_lot_says_how_good_its_plan_is() -> None:
     assert [row[2] for row in ply.rows] == ["SD1, SD2", "SH1"]
     assert ply.refs == (("SD1", "SD2"), ("SH1",))
     legs = _table(sheet, "beech, 45 x 45 mm")
-    assert "perhaps not the best: none can take less than" in legs.note
+    assert "could be saved: none can take less than" in legs.note
     # By hand: of 2.98 m2 of plywood and 0.45 m2 of offcut, two sides of 0.6 and a shelf of 0.22.
     became = _table(sheet, "What becomes of it").rows[0]
     assert became[1:3] == ("3.43\u00a0m2", "1.42\u00a0m2")

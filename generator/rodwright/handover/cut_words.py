@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from math import ceil
 
 from rodwright.amounts import AREAS, RUNS, format_weight
 from rodwright.cutting.offers import Offer
@@ -102,7 +103,8 @@ def proof_said(lot: Lot, plan: Plan, unit: LengthUnit) -> str:
     if plan.bound <= 0:
         return "whether that is the best isn't known"
     verb = "take" if priced_by(lot) is PricedBy.SIZE else "cost"
-    return f"perhaps not the best: none can {verb} less than {bound}"
+    saved = ceil((1 - plan.bound / plan.cost) * 1000 - 1e-6) / 10
+    return f"at most {saved:g} % could be saved: none can {verb} less than {bound}"
 
 
 def lot_summary(planned: LotPlan, unit: LengthUnit) -> str:

@@ -44,14 +44,17 @@ def wall_marks(
         outer += [(u + x, w + y) for u, w in line[1:-1]]
     inner = tuple(point for line in edges for point in line[:-1])
     if ceiling is not None:
-        inner = _under(inner, *ceiling)
+        inner = under_line(inner, *ceiling)
     yield Fill((tuple(outer), inner), _WALL, 0.999)
     yield Stroke(((*inner, inner[0]),), HEAVY)
 
 
-def _under(points: Sequence[Point], left: Point, right: Point) -> tuple[Point, ...]:
-    """What of a polygon on paper lies under a line (I. Sutherland and G. Hodgman,
-    *Communications of the ACM* 17, 1974; from memory)."""
+def under_line(points: Sequence[Point], left: Point, right: Point) -> tuple[Point, ...]:
+    """What of a polygon on paper, where the second axis goes down, lies under a line (I. Sutherland
+    and G. Hodgman, *Communications of the ACM* 17, 1974; from memory).
+
+    Where that axis goes up it is what lies under the line from ``right`` to ``left``.
+    """
 
     def below(at: Point) -> float:
         return (right[0] - left[0]) * (at[1] - left[1]) - (right[1] - left[1]) * (at[0] - left[0])

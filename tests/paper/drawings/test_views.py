@@ -141,3 +141,20 @@ def test_what_is_cut_out_is_dimensioned_where_it_is_looked_into() -> None:
     side = found["Section A-A"]
     assert "skirting" in {note.text for note in side.notes}
     assert ["103"] in told(side)
+
+
+def test_an_opening_is_drawn_as_far_as_its_ceiling_slopes() -> None:
+    """By hand: at 45 degrees 800 down are 800 across; what is off the ceiling is told square to it,
+    and nothing of the walls and the top that lies over it."""
+    unit = unit_from("""
+opening: {width: {bottom: 1400, middle: 1400, top: 1400}, height: 2000, depth: 400}
+slope: {falls: right, low: 1200, pitch: 45, clearance: 6}
+""")
+    found = views(unit)["In the opening"]
+    sizes = {each.side: each.text for each in found.dimensions if each.chain.startswith("opening")}
+    assert sizes == {"left": "2000", "right": "1200", "above": "600", "below": "1400"}
+    assert "gap 6, square" in [each.text for each in found.notes]
+    off = 1400 - unit.size[0]
+    for line in found.outline:
+        for x, z in line:
+            assert z <= 1200 + (1400 - off / 2 - x) + 0.01

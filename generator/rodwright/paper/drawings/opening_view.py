@@ -8,8 +8,10 @@ from dataclasses import replace
 
 from rodwright.geometry import TOUCH
 from rodwright.lengths import format_length
-from rodwright.opening.gaps import SIDES, Gap, bent_at, gap_along, side_length
+from rodwright.opening.gaps import Gap, bent_at, gap_along
+from rodwright.opening.silhouettes import Silhouette, SlopeLine, sloped
 from rodwright.pictures.drafting.views import Cut, Dimension, Note, Point, Side, View
+from rodwright.pictures.opening_walls import between, under_line
 from rodwright.unit import OpeningPlane, OpeningShape, Unit
 from rodwright.unit.facts import carcass_size
 
@@ -26,7 +28,12 @@ def opening_view(unit: Unit, front: View) -> View | None:
     if opening is None or opening.shape is None:
         return None
     plane = opening.shape.front
+    over = sloped(unit)
+    slope = over.planes.get("front") if over else None
     inner = _inner(plane)
+    if slope is not None:
+        ceiling = [(x, slope.ceiling(x)) for x in (unit.size[0], 0.0)]
+        inner = under_line(inner, ceiling[0], ceiling[1])
     wall = _wall(inner)
     low, _, high, _ = wall.rings[0]
     return replace(
@@ -39,8 +46,8 @@ def opening_view(unit: Unit, front: View) -> View | None:
         cuts=(wall,),
         planes=(),
         moved=(),
-        dimensions=tuple(_sizes(unit, plane, low)),
-        notes=tuple(_gap_notes(unit, opening.shape)),
+        dimensions=tuple(_sizes(unit, plane, slope, low)),
+        notes=tuple(_gap_notes(unit, opening.shape, slope)),
     )
 
 
@@ -74,8 +81,11 @@ def _wall(inner: tuple[Point, ...]) -> Cut:
     return Cut("wall", (outer, inner), "other")
 
 
-def _sizes(unit: Unit, plane: OpeningPlane, low: Point) -> Iterator[Dimension]:
-    """The opening's edges from corner to corner, and the unit's own width and height."""
+def _sizes(
+    unit: Unit, plane: OpeningPlane, slope: SlopeLine | None, low: Point
+) -> Iterator[Dimension]:
+    """The opening's edges from corner to corner, or up to a slope, and the unit's own width and
+    height."""
     bottom_left, bottom_right, top_right, top_left = plane.corners
     edges: dict[Side, tuple[Point, Point]] = {
         "below": (bottom_left, bottom_right),
@@ -83,11 +93,24 @@ def _sizes(unit: Unit, plane: OpeningPlane, low: Point) -> Iterator[Dimension]:
         "left": (bottom_left, top_left),
         "right": (bottom_right, top_right),
     }
-    for side, (a, b) in edges.items():
-        yield _dimension(unit, a, b, side, "opening", 1)
+    for side, edge in edges.items():
+        found = edge if slope is None else _under_ceiling(*edge, slope)
+        if found is not None:
+            yield _dimension(unit, *found, side, "opening", 1)
     width, height = carcass_size(unit)
     yield _dimension(unit, (0.0, low[1]), (width, low[1]), "below", "unit", 0)
     yield _dimension(unit, (low[0], 0.0), (low[0], height), "left", "unit", 0)
+
+
+def _under_ceiling(a: Point, b: Point, slope: SlopeLine) -> tuple[Point, Point] | None:
+    """What of an edge lies under a slope; None where nothing does."""
+    over_a, over_b = (point[1] - slope.ceiling(point[0]) for point in (a, b))
+    if over_a <= TOUCH and over_b <= TOUCH:
+        return a, b
+    if over_a > -TOUCH and over_b > -TOUCH:
+        return None
+    met = between(a, b, over_a / (over_a - over_b))
+    return (a, met) if over_a < over_b else (met, b)
 
 
 def _dimension(unit: Unit, a: Point, b: Point, side: Side, what: str, rank: int) -> Dimension:
@@ -97,17 +120,27 @@ def _dimension(unit: Unit, a: Point, b: Point, side: Side, what: str, rank: int)
     return Dimension(a, b, text, "y" if upright else "x", side, f"{what} {side}", rank)
 
 
-def _gap_notes(unit: Unit, shape: OpeningShape) -> Iterator[Note]:
-    """The carcass's gaps near its corners, and where an edge of the opening bends."""
+def _gap_notes(unit: Unit, shape: OpeningShape, slope: SlopeLine | None) -> Iterator[Note]:
+    """The carcass's gaps near its corners and where an edge of the opening bends, and that under a
+    slope, square to it."""
     size = carcass_size(unit)
-    for side in SIDES:
-        length = side_length(side, size)
-        ends = (_FROM_END * length, (1 - _FROM_END) * length)
-        places = bent_at(shape.front, side, *ends)
+    outline = Silhouette(*size, slope)
+    for side in ("left", "right", "top", "bottom"):
+        run = outline.run(side)
+        if run is None:
+            continue
+        inset = _FROM_END * (run[1] - run[0])
+        first, last = run[0] + inset, run[1] - inset
+        bends = bent_at(shape.front, side, first + inset, last - inset)[1:-1]
+        places = (first, *bends, last)
         for gap in gap_along("front", shape, size, side, places):
             if abs(gap.gap) > TOUCH:
                 text = f"gap {format_length(gap.gap, unit.display_unit)}"
                 yield Note(_at(gap, size), text, leader=True)
+    if slope is not None and outline.slope_length:
+        x, z = outline.on_slope(outline.slope_length / 2)
+        text = f"gap {format_length(slope.gap, unit.display_unit)}, square"
+        yield Note((x, z + slope.plumb / 2), text, leader=True)
 
 
 def _at(gap: Gap, size: tuple[float, float]) -> Point:
