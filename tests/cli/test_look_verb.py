@@ -112,14 +112,18 @@ def test_a_port_that_is_taken_is_told_and_what_to_do(spec: Path) -> None:
     assert "leave `--port` out" in said
 
 
+def _fail_to_serve(patch: pytest.MonkeyPatch, error: type[OSError], number: int) -> None:
+    async def refuse(*_: object, **__: object) -> NoReturn:
+        raise error(number, "error while attempting to bind on address")
+
+    patch.setattr(asyncio.BaseEventLoop, "create_server", refuse)
+
+
 def test_a_port_that_isnt_allowed_is_told_and_what_to_do(
     spec: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    async def refuse(*_: object, **__: object) -> NoReturn:
-        """As the system does to who isn't its administrator (POSIX, bind)."""
-        raise PermissionError(errno.EACCES, "error while attempting to bind on address")
-
-    monkeypatch.setattr(asyncio.BaseEventLoop, "create_server", refuse)
+    # As the system does to who isn't its administrator (POSIX, bind).
+    _fail_to_serve(monkeypatch, PermissionError, errno.EACCES)
     said = _refused(spec, "--port", "80")
     assert said.startswith("port 80 may not be used here\n")
     assert "below 1024" in said
@@ -129,10 +133,7 @@ def test_a_port_that_isnt_allowed_is_told_and_what_to_do(
 def test_a_failure_of_another_kind_is_in_the_systems_words(
     spec: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    async def refuse(*_: object, **__: object) -> NoReturn:
-        raise OSError(errno.ENOBUFS, "error while attempting to bind on address")
-
-    monkeypatch.setattr(asyncio.BaseEventLoop, "create_server", refuse)
+    _fail_to_serve(monkeypatch, OSError, errno.ENOBUFS)
     assert "port 80: No buffer space available\n" in _refused(spec, "--port", "80")
 
 

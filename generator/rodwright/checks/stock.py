@@ -89,13 +89,7 @@ def _section(unit: Unit, part: Part, section: float) -> Iterator[Finding]:
 def _sheet(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
     """A part on the sheets there are; where there is grain, its length lies along the sheet's."""
     length, width, _ = part.rough_size
-    ways = []
-    for sheet in _usable(stock):
-        if stock.grain is not Grain.CROSSWISE:
-            ways.append((length - sheet[0], width - sheet[1]))
-        if stock.grain is not Grain.LENGTHWISE:
-            ways.append((length - sheet[1], width - sheet[0]))
-    over = min(max(way) for way in ways)
+    over = _beyond_sheets(part, stock.grain)
     if over > TOUCH:
         grain = "" if stock.grain is Grain.NONE else " with its grain lengthwise"
         yield Finding(
@@ -112,13 +106,27 @@ def _sheet(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:
         )
 
 
+def _beyond_sheets(part: Part, grain: Grain) -> float:
+    """By how much (mm) a part is larger than the sheet that it is nearest to fit on, lying as a
+    grain lets it; below 0 where it fits."""
+    length, width, _ = part.rough_size
+    ways = []
+    for sheet in _usable(part.blank.stock):
+        if grain is not Grain.CROSSWISE:
+            ways.append((length - sheet[0], width - sheet[1]))
+        if grain is not Grain.LENGTHWISE:
+            ways.append((length - sheet[1], width - sheet[0]))
+    return min(max(way) for way in ways)
+
+
 def _remedy(unit: Unit, part: Part) -> str:
     """What to do about a part that is larger than its sheet: a back can be split on a divider, and
     what would fit across the sheet can lie so where the grain is of no matter."""
     backs = [each for each in unit.parts if each.role is Role.BACK]
     behind = through_dividers(unit)
     turned = ""
-    if _fits_turned(part):
+    grained = part.blank.stock.grain is not Grain.NONE
+    if grained and _beyond_sheets(part, Grain.NONE) <= TOUCH:
         turned = (
             f"write `grain: none` for `{part.blank.stock.name}`, so that it may lie across; or "
         )
@@ -129,18 +137,6 @@ def _remedy(unit: Unit, part: Part) -> str:
         )
     said = f"{turned}use larger sheets, make the part in two, or divide the unit."
     return f"{said[0].upper()}{said[1:]}"
-
-
-def _fits_turned(part: Part) -> bool:
-    """Whether a part fits on a sheet either way round, were there no grain to go by."""
-    stock, (length, width, _) = part.blank.stock, part.rough_size
-    if stock.grain is Grain.NONE:
-        return False
-    return any(
-        along <= sheet[0] + TOUCH and across <= sheet[1] + TOUCH
-        for sheet in _usable(stock)
-        for along, across in ((length, width), (width, length))
-    )
 
 
 def _boards(unit: Unit, part: Part, stock: Stock) -> Iterator[Finding]:

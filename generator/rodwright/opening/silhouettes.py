@@ -149,6 +149,13 @@ def sloped(unit: Unit) -> Sloped | None:
     return Sloped(falls, degrees(acos(z)), gap, reach, found)
 
 
+def slope_in_front(unit: Unit) -> SlopeLine | None:
+    """The line of the sloping ceiling that cuts a unit in the plane of its front; None where none
+    does."""
+    over = sloped(unit)
+    return over.planes.get("front") if over else None
+
+
 def slope_text(sloped: Sloped, size: tuple[float, float], say: Callable[[float], str]) -> str:
     """A sloping ceiling, and how the unit goes under it; ``say`` words a length."""
     text = f"falls to the {sloped.falls} at {sloped.pitch:z.3g}°; the unit keeps {say(sloped.gap)} "

@@ -9,7 +9,7 @@ from dataclasses import replace
 from rodwright.geometry import TOUCH
 from rodwright.lengths import format_length
 from rodwright.opening.gaps import Gap, bent_at, gap_along
-from rodwright.opening.silhouettes import Silhouette, SlopeLine, sloped
+from rodwright.opening.silhouettes import Silhouette, SlopeLine, slope_in_front
 from rodwright.pictures.drafting.views import Cut, Dimension, Note, Point, Side, View
 from rodwright.pictures.opening_walls import between, under_line
 from rodwright.unit import OpeningPlane, OpeningShape, Unit
@@ -28,8 +28,7 @@ def opening_view(unit: Unit, front: View) -> View | None:
     if opening is None or opening.shape is None:
         return None
     plane = opening.shape.front
-    over = sloped(unit)
-    slope = over.planes.get("front") if over else None
+    slope = slope_in_front(unit)
     inner = _inner(plane)
     if slope is not None:
         ceiling = [(x, slope.ceiling(x)) for x in (unit.size[0], 0.0)]
