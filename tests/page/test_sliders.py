@@ -191,11 +191,12 @@ def test_feet_come_back_after_a_slider_went_below_one(server: Server) -> None:
     assert page.locator(".nudge .figure").input_value() == "1 ft 7 in"
 
 
-def test_the_longest_figure_in_feet_is_seen_whole(server: Server) -> None:
-    text = SPEC.format(unit="in", height="'6 feet 11 63/64 inches'", share="1 share")
-    told = asdict(_nudge(text, HEIGHT)) | {"key": "long"}
+@pytest.mark.parametrize("height", ["19 feet 7 63/64 inches", "183 63/64"])
+def test_the_longest_figures_are_seen_whole(server: Server, height: str) -> None:
+    text = SPEC.format(unit="in", height=f"'{height}'", share="1 share")
+    told = asdict(_nudge(text, HEIGHT)) | {"key": height}
     server.tell(kind="nudges", version=5, nudges=[told], undo=False, redo=False)
-    field = server.page.locator('[id="nudge-long"]')
+    field = server.page.locator(f'[id="nudge-{height}"]')
     field.wait_for()
     assert field.evaluate("each => each.scrollWidth <= each.clientWidth")
 

@@ -275,7 +275,9 @@ def test_equal_parts_share_what_they_are_drawn_with(page: Page, cupboard: Unit) 
 def test_a_lit_part_stands_out_without_colour(page: Page) -> None:
     """Thick lines round it, and all others pale."""
     thick = "[...stage.pieces].filter(([, p]) => p.group.children.some(c => c.isLineSegments2))"
-    until(page, f"{thick}.length === 0")  # what has changed is outlined for a moment
+    # What has changed is outlined for a moment, from the first fine picture on.
+    page.evaluate("void stage.picture()")
+    until(page, f"{thick}.length === 0")
     page.evaluate("stage.light(['DOS1', 'DOP1'], null)")
     assert page.evaluate(f"{thick}.map(([ref]) => ref).sort()") == ["DOP1", "DOS1"]
     light = page.evaluate(_LIGHTNESS)

@@ -1,4 +1,4 @@
-/* Rodwright's viewer, from sources of SHA-256 581e64f49f79fbdb923a298d99ba2c8459e340c319f4ada6668a879e7079e78d */
+/* Rodwright's viewer, from sources of SHA-256 28b4e71fa641818bda57eae3909a9deaab3fe0373b00da8a17bc4c39f87e8aa3 */
 /*
 It holds:
 
