@@ -91,17 +91,13 @@ function Handle() {
           disabled={at === 0}
           aria-label="Lower the panel"
           onClick={() => go(-1)}
-        >
-          ▾
-        </button>
+        />
         <button
           type="button"
           disabled={at === STEPS.length - 1}
           aria-label="Raise the panel"
           onClick={() => go(1)}
-        >
-          ▴
-        </button>
+        />
       </div>
     </>
   );
