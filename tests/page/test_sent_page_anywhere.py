@@ -130,6 +130,9 @@ def test_on_paper_dimensions_have_lines_and_what_is_chosen_has_no_label(
         page.get_by_role("button", name="Dimensions").click()
         until(page, "document.querySelector('.ink path.dimension.line')")
         until(page, "stage.resting")
+        told = page.locator(".dimensioned").inner_text()
+        assert told.startswith("In millimetres: overall")
+        assert told in (page.locator("#printed").text_content() or "")
         dimensioned = page.evaluate(ink)
         page.evaluate("document.querySelectorAll('.ink path').forEach((each) => each.remove())")
         assert page.evaluate(ink) != dimensioned

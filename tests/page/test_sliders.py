@@ -12,6 +12,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from playwright.sync_api import Browser
 
+from kit.browser import until
 from kit.live import Server, live
 from rodwright.jobs.look.figures import nudges_of
 from rodwright.jobs.look.spans import spelt
@@ -189,6 +190,23 @@ def test_feet_come_back_after_a_slider_went_below_one(server: Server) -> None:
     server.tell(kind="nudges", version=3, nudges=[written], undo=False, redo=False)
     page.locator(_SLIDER).evaluate(_MOVE, [0.9])
     assert page.locator(".nudge .figure").input_value() == "1 ft 7 in"
+
+
+def test_a_slider_in_millimetres_is_so_again_after_inches_were_tried(server: Server) -> None:
+    page = server.page
+    field = "document.querySelector('[id=\"nudge-tried\"]')"
+
+    def told(height: str) -> None:
+        nudge = _nudge(SPEC.format(unit="mm", height=height, share="1 share"), HEIGHT)
+        nudges = [asdict(nudge) | {"key": "tried"}]
+        server.tell(kind="nudges", version=6, nudges=nudges, undo=False, redo=False)
+        until(page, f"{field}?.value === '{height.removesuffix(' in')}'")
+
+    told("720")
+    (moved,) = page.locator(_SLIDER).evaluate(_MOVE, [0.5])
+    for height in (moved[1], "28 in", moved[1]):
+        told(height)
+    assert page.locator(_SLIDER).get_attribute("step") == "1"
 
 
 @pytest.mark.parametrize("height", ["19 feet 7 63/64 inches", "183 63/64"])

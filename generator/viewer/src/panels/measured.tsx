@@ -26,19 +26,26 @@ export function Measured() {
   );
 }
 
-/** What the dimensions in the picture are of. */
 export function Dimensioned() {
+  const words = dimensionedWords();
+  return (
+    words && (
+      <div class="dimensioned">
+        <p>{words}</p>
+      </div>
+    )
+  );
+}
+
+/** What the unit's dimensions in the picture are of; null where there are none. */
+export function dimensionedWords(): string | null {
   const model = state.model.value;
   // A part that is chosen has its own, and taken apart the unit has none.
   const own = state.selected.value || state.apart.value > 0;
   if (!state.dimensioned.value || own || !model || !state.dimensions.value) return null;
-  const framed = model.parts.some((each) => each.layer === "frame");
-  return (
-    <div class="dimensioned">
-      <p>
-        In {model.unit === "mm" ? "millimetres" : "inches"}: overall, and clear between the boards
-        {framed && ", behind the face frame"}
-      </p>
-    </div>
-  );
+  const unit = model.unit === "mm" ? "millimetres" : "inches";
+  const behind = model.parts.some((each) => each.layer === "frame")
+    ? ", behind the face frame"
+    : "";
+  return `In ${unit}: overall, and clear between the boards${behind}`;
 }

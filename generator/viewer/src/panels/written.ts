@@ -10,6 +10,9 @@ interface Span {
 }
 type Feet = Nudge["feet"];
 
+/** Units whose numbers are inches: below a foot, feet become inches. */
+const INCHES: ReadonlySet<string | undefined> = new Set(["ft", "in"]);
+
 const spans = new Map<string, Span>();
 /** What a slider wrote last, and how feet are written there: below a foot, the file doesn't say it. */
 const ours = new Map<string, { text: string; feet: Feet }>();
@@ -17,7 +20,8 @@ const ours = new Map<string, { text: string; feet: Feet }>();
 /** What a slider goes from and to: as first told in this unit, so that it stays under the hand. */
 export function offered(nudge: Nudge): Span {
   const last = spans.get(nudge.key);
-  const before = last?.unit === nudge.unit || isOurs(nudge) ? last : undefined;
+  const inches = isOurs(nudge) && [last?.unit, nudge.unit].every((unit) => INCHES.has(unit));
+  const before = last?.unit === nudge.unit || inches ? last : undefined;
   const number = nudge.number!;
   const kept = before && before.least <= number && number <= before.most;
   const finer = before && !isOurs(nudge) ? Math.min(before.step, nudge.step) : before?.step;

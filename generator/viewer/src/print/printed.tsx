@@ -1,6 +1,7 @@
 // What goes on paper instead of the page: it lies ready, so that its pictures are read by then.
 import type { Fact } from "../document";
 import { FactWords } from "../panels/about";
+import { dimensionedWords } from "../panels/measured";
 import * as state from "../state";
 
 /** Where the picture of the unit is put when it is printed. */
@@ -10,12 +11,14 @@ export function Printed() {
   const model = state.model.value;
   const words = state.words.value;
   if (!model) return null;
+  const dimensions = dimensionedWords();
   return (
     <>
       <h1>{model.title}</h1>
       <p>{[model.size, words?.maker].filter(Boolean).join(" · ")}</p>
       {words?.draft && <p class="draft">{words.draft}</p>}
       <div id={PICTURE} />
+      {dimensions && <p>{dimensions}</p>}
       {words?.paragraphs.map((each) => (
         <p>{each}</p>
       ))}
