@@ -209,7 +209,9 @@ def test_a_slider_in_millimetres_is_so_again_after_inches_were_tried(server: Ser
     assert page.locator(_SLIDER).get_attribute("step") == "1"
 
 
-@pytest.mark.parametrize("height", ["19 feet 7 63/64 inches", "183 63/64"])
+@pytest.mark.parametrize(
+    "height", ["6 feet 11 63/64 inches", "18 feet 11 63/64 inches", "183 63/64"]
+)
 def test_the_longest_figures_are_seen_whole(server: Server, height: str) -> None:
     text = SPEC.format(unit="in", height=f"'{height}'", share="1 share")
     told = asdict(_nudge(text, HEIGHT)) | {"key": height}

@@ -10,9 +10,6 @@ interface Span {
 }
 type Feet = Nudge["feet"];
 
-/** Units whose numbers are inches: below a foot, feet become inches. */
-const INCHES: ReadonlySet<string | undefined> = new Set(["ft", "in"]);
-
 const spans = new Map<string, Span>();
 /** What a slider wrote last, and how feet are written there: below a foot, the file doesn't say it. */
 const ours = new Map<string, { text: string; feet: Feet }>();
@@ -20,14 +17,20 @@ const ours = new Map<string, { text: string; feet: Feet }>();
 /** What a slider goes from and to: as first told in this unit, so that it stays under the hand. */
 export function offered(nudge: Nudge): Span {
   const last = spans.get(nudge.key);
-  const inches = isOurs(nudge) && [last?.unit, nudge.unit].every((unit) => INCHES.has(unit));
-  const before = last?.unit === nudge.unit || inches ? last : undefined;
+  const own = isOurs(nudge);
+  const same = last?.unit === nudge.unit || (own && last && isInches(last) && isInches(nudge));
+  const before = same ? last : undefined;
   const number = nudge.number!;
   const kept = before && before.least <= number && number <= before.most;
-  const finer = before && !isOurs(nudge) ? Math.min(before.step, nudge.step) : before?.step;
+  const finer = before && !own ? Math.min(before.step, nudge.step) : before?.step;
   const now = kept ? { ...before, step: finer! } : { ...nudge, step: finer ?? nudge.step };
   spans.set(nudge.key, { unit: nudge.unit, least: now.least, most: now.most, step: now.step });
   return now;
+}
+
+/** Whether numbers are inches: those of feet are, and below a foot they are written so. */
+function isInches({ unit }: { unit: string }): boolean {
+  return unit === "ft" || unit === "in";
 }
 
 const OWN_UNIT = /\s*(?:[a-z]+|["'′″’”]+)\s*$/i;

@@ -11,14 +11,13 @@ export function Printed() {
   const model = state.model.value;
   const words = state.words.value;
   if (!model) return null;
-  const dimensions = dimensionedWords();
   return (
     <>
       <h1>{model.title}</h1>
       <p>{[model.size, words?.maker].filter(Boolean).join(" · ")}</p>
       {words?.draft && <p class="draft">{words.draft}</p>}
       <div id={PICTURE} />
-      {dimensions && <p>{dimensions}</p>}
+      <Dimensions />
       {words?.paragraphs.map((each) => (
         <p>{each}</p>
       ))}
@@ -27,6 +26,12 @@ export function Printed() {
       {words && <Pictures kind="drawings" pictures={words.drawings} />}
     </>
   );
+}
+
+/** By itself: it changes as the unit is taken apart, and the rest doesn't. */
+function Dimensions() {
+  const words = dimensionedWords();
+  return words && <p>{words}</p>;
 }
 
 function Facts({ facts }: { facts: Fact[] }) {
