@@ -1,4 +1,4 @@
-/* Rodwright's viewer, from sources of SHA-256 fcf56cd57d0bf0f55fb0d20fb7524ed9025452320b2164bf78707de4cd41a544 */
+/* Rodwright's viewer, from sources of SHA-256 c62b9b9f54ae35b0d794cedf9a20e8d4d017d8f65a551dc4cd46593eab519361 */
 /*
 It holds:
 
