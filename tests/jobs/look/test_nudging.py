@@ -129,6 +129,18 @@ def test_what_was_nudged_after_an_editors_change_is_taken_back_to_it_and_no_fart
     assert "changed by someone else" in refusal(nudging.undo)
 
 
+def test_in_a_file_that_is_no_spec_by_now_no_figure_is_set(path):
+    nudging, first = Nudging(path), seen(path)
+    broken = ALCOVE.replace(b"width: 420", b"wdith: 420")
+    for content in (broken, b"\xff", b"title: [\n"):
+        path.write_bytes(content)
+        for of in (first, seen(path)):
+            told = refusal(nudging.nudge, WIDTH, "400", of)
+            assert told.startswith("`alcove.yaml` is no spec as it stands, so no figure can be set")
+            assert "Mend it in your editor first" in told
+        assert path.read_bytes() == content
+
+
 @pytest.mark.parametrize(
     ("key", "value", "said"),
     [

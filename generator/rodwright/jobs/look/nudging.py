@@ -17,7 +17,7 @@ from rodwright.jobs.look.spans import spelt
 from rodwright.problems import Problem, ProblemsError
 from rodwright.wishes.reading.documents import decoded, read_content
 from rodwright.wishes.reading.editing import value_at, with_value
-from rodwright.wishes.reading.files import parse_spec
+from rodwright.wishes.reading.files import SpecFile, parse_spec
 
 _MARK = b"\xef\xbb\xbf"
 """The mark that some editors put before UTF-8 text (Unicode Standard, 23.8)."""
@@ -72,13 +72,14 @@ class Nudging:
         its place.  One that leaves no spec is refused.
 
         Raises:
-            ProblemsError: the file was changed by someone else, can't be read or written, or the
-                value doesn't make a spec.
+            ProblemsError: the file was changed by someone else, is no spec as it stands, can't be
+                read or written, or the value doesn't make a spec.
         """
         with self._lock:
             content = read_content(self._path)
+            spec = self._spec(content)
             self._refuse_unseen(content, seen)
-            after = self._with(content, key, value)
+            after = self._with(content, spec, key, value)
             if after == content:
                 return
             self._write(content, after)
@@ -120,10 +121,16 @@ class Nudging:
             raise _changed(self._path, "Look at the figure as it is now, and set it again.")
         self._ours = [now]
 
-    def _with(self, content: bytes, key: str, value: str) -> bytes:
+    def _spec(self, content: bytes) -> SpecFile:
+        """The spec as it stands; what is wrong in it is told by the page at its place."""
+        try:
+            return parse_spec(decoded(content, str(self._path)), self._path)
+        except ProblemsError:
+            message = f"`{self._path.name}` is no spec as it stands, so no figure can be set in it"
+            raise ProblemsError([Problem(message, "Mend it in your editor first.")]) from None
+
+    def _with(self, content: bytes, spec: SpecFile, key: str, value: str) -> bytes:
         file = str(self._path)
-        text = decoded(content, file)
-        spec = parse_spec(text, self._path)
         figure = figure_at(spec, key)
         if figure is None:
             raise ProblemsError(
@@ -131,7 +138,7 @@ class Nudging:
             )
         path = figure.path
         said = spelt(value, value_at(spec.data, path))
-        after = with_value(text, path, said, file)
+        after = with_value(decoded(content, file), path, said, file)
         parse_spec(after, self._path)
         return (_MARK if content.startswith(_MARK) else b"") + after.encode()
 
