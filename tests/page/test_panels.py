@@ -67,6 +67,28 @@ def test_a_findings_rule_is_explained_to_who_asks(server: Server) -> None:
     assert server.page.get_by_text("Source: A handbook.").is_visible()
 
 
+def test_what_a_maker_types_is_set_apart_from_the_words_round_it(server: Server) -> None:
+    said = "Write `hung: true`, or `<b>in</b>`; a lone ` stays."
+    read = "Write hung: true, or <b>in</b>; a lone ` stays."
+    told = finding("note") | {"message": said, "remedy": said, "meaning": [["", said]]}
+    opening = asdict(page.Sheet((said,), (), (), (said,)))
+    server.sections(findings=[told], opening=opening)
+    panel = server.page.get_by_role("tabpanel")
+    for name, words in (("Findings", [f"Note: {read}", read, read]), ("Opening", [read, read])):
+        server.page.get_by_role("tab", name=name).click()
+        panel.locator("summary").click()
+        panel.locator("code").nth(2 * len(words) - 1).wait_for()
+        assert panel.locator("code").all_inner_texts() == ["hung: true", "<b>in</b>"] * len(words)
+        for text in words:
+            assert text in panel.inner_text()
+    server.tell(kind="refused", message=said)
+    alert = server.page.get_by_role("alert")
+    alert.get_by_text(read).wait_for()
+    server.tell(kind="troubles", version=2, troubles=[asdict(page.Trouble(said, said, 4, 9))])
+    alert.get_by_role("listitem").wait_for()
+    assert alert.get_by_role("listitem").inner_text() == f"Line 4, column 9: {read}\n{read}"
+
+
 def test_the_part_of_a_door_says_how_it_opens(server: Server, dresser: page.Model) -> None:
     server.page.get_by_role("tab", name="Parts").click()
     said = server.page.get_by_text("A second touch on it")

@@ -23,7 +23,7 @@ stock: {case: {kind: sheet, material: mdf, thickness: 18}}
 carcass: {stock: case}
 interior: {shelves: 2}
 """
-TOLD = "`shelf.yaml` was changed by someone else meanwhile"
+TOLD = "shelf.yaml was changed by someone else meanwhile"
 
 
 @dataclass

@@ -4,6 +4,7 @@ import type { Told } from "../document";
 import * as state from "../state";
 import { Ageing } from "./ageing";
 import { Sign } from "./sign";
+import { Worded } from "./worded";
 import { SEVERITIES } from "./words";
 
 const GRAVITY = Object.keys(SEVERITIES);
@@ -34,7 +35,7 @@ function Finding({ finding }: { finding: Told }) {
       <Sign severity={severity} />
       <span>
         <strong>{SEVERITIES[severity].one}: </strong>
-        {finding.message}
+        <Worded text={finding.message} />
       </span>
     </>
   );
@@ -52,7 +53,11 @@ function Finding({ finding }: { finding: Told }) {
       ) : (
         <p class="said">{said}</p>
       )}
-      {finding.remedy && <p>{finding.remedy}</p>}
+      {finding.remedy && (
+        <p>
+          <Worded text={finding.remedy} />
+        </p>
+      )}
       {parts.length > 0 && (
         <p class="small chips">
           {parts.map((ref) => (
@@ -67,7 +72,7 @@ function Finding({ finding }: { finding: Told }) {
         {finding.meaning.map(([heading, text]) => (
           <p>
             {heading && <strong>{heading}: </strong>}
-            {text}
+            <Worded text={text} />
           </p>
         ))}
       </details>

@@ -3,6 +3,7 @@ import type { Trouble } from "../document";
 import * as state from "../state";
 import { Measured } from "./measured";
 import { Sign } from "./sign";
+import { Worded } from "./worded";
 
 export function Over() {
   const parts = state.model.value?.parts ?? [];
@@ -19,10 +20,10 @@ export function Over() {
         </p>
       )}
       <div role="alert">
+        {state.refused.value && <Refused />}
         {state.troubles.value.length > 0 && <Broken troubles={state.troubles.value} />}
         {state.live.value === "gone" && <Gone />}
         {state.live.value === "other" && <Gone other />}
-        {state.refused.value && <Refused />}
       </div>
     </div>
   );
@@ -49,11 +50,11 @@ function Broken({ troubles }: { troubles: readonly Trouble[] }) {
                 {each.column !== null && `, column ${each.column}`}:{" "}
               </strong>
             )}
-            {each.message}
+            <Worded text={each.message} />
             {each.remedy && (
               <>
                 <br />
-                {each.remedy}
+                <Worded text={each.remedy} />
               </>
             )}
           </li>
@@ -90,7 +91,9 @@ function Refused() {
         <Sign severity="warning" />
         Not written to the file
       </h2>
-      <p>{state.refused.value}</p>
+      <p>
+        <Worded text={state.refused.value} />
+      </p>
       <button type="button" onClick={() => (state.refused.value = "")}>
         Understood
       </button>

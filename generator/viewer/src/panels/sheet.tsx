@@ -3,6 +3,7 @@ import * as state from "../state";
 import { Ageing } from "./ageing";
 import { Listed } from "./listed";
 import { Picture } from "./picture";
+import { Worded } from "./worded";
 
 export function SheetPanel({ section }: { section: "lists" | "opening" | "strength" | "cutting" }) {
   const sheet = state.sections.value[section];
@@ -10,7 +11,9 @@ export function SheetPanel({ section }: { section: "lists" | "opening" | "streng
     <>
       <Ageing section={section} />
       {sheet?.words.map((each) => (
-        <p>{each}</p>
+        <p>
+          <Worded text={each} />
+        </p>
       ))}
       {sheet?.drawings.map(({ caption, svg }) => (
         <Picture
@@ -22,7 +25,9 @@ export function SheetPanel({ section }: { section: "lists" | "opening" | "streng
         <details class="notes">
           <summary>Notes and cautions: {sheet.notes.length}</summary>
           {sheet.notes.map((each) => (
-            <p>{each}</p>
+            <p>
+              <Worded text={each} />
+            </p>
           ))}
         </details>
       )}
