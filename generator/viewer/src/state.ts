@@ -96,6 +96,8 @@ export const open = signal<ReadonlySet<string>>(new Set());
 export const hidden = signal<ReadonlySet<Layer>>(new Set(["room"]));
 export const cut = signal<Cut | null>(null);
 export const measuring = signal(false);
+/** The first point, in words, while a second is awaited. */
+export const held = signal<string | null>(null);
 /** Points between which was measured. */
 export const measures = signal<readonly Measure[]>([]);
 /** What was measured, as the maker reads it; in the order of `measures`. */

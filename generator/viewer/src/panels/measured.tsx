@@ -3,14 +3,19 @@ import * as state from "../state";
 
 export function Measured() {
   const measured = state.measured.value;
-  if (measured.length === 0)
-    return state.measuring.value ? (
-      <div class="measured">
-        <p role="status">Touch two points: corners, edges or faces.</p>
-      </div>
-    ) : null;
+  const next = asked(measured.length);
+  if (measured.length === 0 && next === "") return null;
   return (
     <div class="measured">
+      <p role="status">{next}</p>
+      {measured.length > 0 && <List measured={measured} />}
+    </div>
+  );
+}
+
+function List({ measured }: { measured: readonly state.Measured[] }) {
+  return (
+    <>
       <ul role="status">
         {measured.map(({ from, to, mm, distance, along }) => (
           <li>
@@ -22,8 +27,15 @@ export function Measured() {
       <button type="button" onClick={() => (state.measures.value = [])}>
         Clear
       </button>
-    </div>
+    </>
   );
+}
+
+/** What is to be touched now; nothing once it is known how. */
+function asked(measured: number): string {
+  if (!state.measuring.value) return "";
+  if (state.held.value) return `From ${state.held.value}: touch the second point.`;
+  return measured === 0 ? "Touch two points: corners, edges or faces." : "";
 }
 
 export function Dimensioned() {

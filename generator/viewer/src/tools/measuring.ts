@@ -66,7 +66,8 @@ export class Measuring {
 
   /** Measure no more: a point without another is let go. */
   stop(): void {
-    this.from = this.aimed = null;
+    this.hold(null);
+    this.aimed = null;
     this.sight.stage.draw();
   }
 
@@ -79,7 +80,7 @@ export class Measuring {
   back(): boolean {
     const measures = state.measures.peek();
     const there = this.from !== null || measures.length > 0;
-    if (this.from) this.from = null;
+    if (this.from) this.hold(null);
     else state.measures.value = measures.slice(0, -1);
     this.aimed = null;
     this.sight.stage.draw();
@@ -99,7 +100,7 @@ export class Measuring {
       from: kept(from),
       to: kept(to),
     }));
-    if (this.from && !pieces.has(this.from.ref)) this.from = null;
+    if (this.from && !pieces.has(this.from.ref)) this.hold(null);
     this.aimed = null;
     this.shapes = new Map([...pieces].map(([ref, piece]) => [ref, piece.mesh.geometry]));
   }
@@ -128,9 +129,15 @@ export class Measuring {
     if (snap && this.from) {
       const measure = { from: markOf(this.from), to: markOf(snap) };
       state.measures.value = [...state.measures.peek(), measure];
-      this.from = null;
-    } else if (snap) this.from = snap;
+      this.hold(null);
+    } else if (snap) this.hold(snap);
     this.sight.stage.draw();
+  }
+
+  /** Keep a point until another is taken. */
+  private hold(from: Snap | null): void {
+    this.from = from;
+    state.held.value = from && this.said(from);
   }
 
   private pointed(ink: Ink, key: string, snap: Snap, hidden = false): Label[] {
