@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-import subprocess
 from dataclasses import replace
 from decimal import Decimal
 from pathlib import Path
@@ -11,6 +10,7 @@ from pathlib import Path
 import pytest
 
 from kit.office import WITHOUT_OFFICE, reckoned
+from kit.pages import text_of
 from kit.quotes import rates_of
 from rodwright.checks.findings import Severity
 from rodwright.jobs.quote import Quoted, quote, quoted_json
@@ -82,9 +82,7 @@ def _quoted(text: str, rates: Rates, folder: Path) -> Quoted:
 
 
 def _pdf_text(folder: Path) -> str:
-    command = ["pdftotext", "-layout", str(folder / "quote.pdf"), "-"]
-    done = subprocess.run(command, capture_output=True, check=True)
-    return " ".join(done.stdout.decode().split())
+    return " ".join(text_of(folder / "quote.pdf", "layout").split())
 
 
 @pytest.fixture(scope="module", params=[(SPEC, "EUR"), (IN_INCHES, "USD")], ids=["EUR", "USD"])

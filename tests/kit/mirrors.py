@@ -10,9 +10,10 @@ from kit.wishes import Wish
 _SWAP = {"left": "right", "right": "left"}
 
 
-def mirrored(wish: Wish) -> Wish:
+def mirrored(wish: Wish, width: float | None = None) -> Wish:
     """The same unit seen in a mirror: columns reversed, left and right swapped in all that names
-    them, and places across counted from the other side."""
+    them, and places across counted from the other side of the unit's ``width``, mm (None: as the
+    wish says it)."""
     image = copy.deepcopy(wish)
     if "interior" in image:
         image["interior"] = _space(image["interior"])
@@ -23,7 +24,8 @@ def mirrored(wish: Wish) -> Wish:
         image["scribes"]["edges"] = [_SWAP.get(edge, edge) for edge in edges]
     _swapped(image, "cornice", "returns")
     _swapped(image, "slope", "falls")
-    width = image.get("size", {}).get("width")
+    if width is None:
+        width = image.get("size", {}).get("width")
     for each in image.get("cutouts", ()):
         # Along the front: the first of `at`, but of a pipe that runs from side to side.
         if "at" in each and each.get("runs") != "across":

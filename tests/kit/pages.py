@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+import os
 import re
+import shutil
 import subprocess
 from collections.abc import Iterator
 from dataclasses import dataclass
 from html import unescape
 from pathlib import Path
+from typing import Literal
+
+import pytest
 
 _PAGE = re.compile(r'<page width="([\d.]+)" height="([\d.]+)">(.*?)</page>', re.DOTALL)
 _WORD = re.compile(
@@ -70,8 +75,16 @@ class Page:
 
 def pages_of(pdf: Path) -> tuple[Page, ...]:
     """The pages of a file."""
-    done = subprocess.run(["pdftotext", "-bbox", str(pdf), "-"], capture_output=True, check=True)
-    return tuple(_pages(done.stdout.decode()))
+    return tuple(_pages(text_of(pdf, "bbox")))
+
+
+def text_of(pdf: Path, way: Literal["bbox", "layout", "raw"]) -> str:
+    """The text of a file: in boxes, as it is laid out, or in the order of its content."""
+    if shutil.which("pdftotext") is None:
+        assert not os.environ.get("CI"), "the tests of papers need poppler-utils"
+        pytest.skip("needs pdftotext (poppler-utils)")
+    done = subprocess.run(["pdftotext", f"-{way}", str(pdf), "-"], capture_output=True, check=True)
+    return done.stdout.decode()
 
 
 def _pages(document: str) -> Iterator[Page]:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import subprocess
 from dataclasses import replace
 from decimal import Decimal
 from io import BytesIO
@@ -11,7 +10,7 @@ from pathlib import Path
 import pytest
 from PIL import Image
 
-from kit.pages import Page, pages_of
+from kit.pages import Page, pages_of, text_of
 from kit.quotes import material, operation, rates_of
 from kit.specs import unit_from
 from rodwright.quote.costing import Costing, cost
@@ -70,10 +69,7 @@ def _text(pages: tuple[Page, ...]) -> str:
 
 def _lines(folder: Path) -> str:
     """The file's text as it is laid out, spaces as one."""
-    command = ["pdftotext", "-layout", str(folder / "quote.pdf"), "-"]
-    return " ".join(
-        subprocess.run(command, capture_output=True, check=True).stdout.decode().split()
-    )
+    return " ".join(text_of(folder / "quote.pdf", "layout").split())
 
 
 def _hidden(costing: Costing) -> set[str]:

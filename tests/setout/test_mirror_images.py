@@ -7,7 +7,7 @@ from collections import Counter
 from typing import Any
 
 import pytest
-from hypothesis import HealthCheck, assume, given, settings
+from hypothesis import HealthCheck, assume, example, given, settings
 from hypothesis import strategies as st
 
 from kit.mirrors import mirrored
@@ -197,11 +197,37 @@ def any_wish(draw: st.DrawFn) -> Wish:
     return wish
 
 
+ON_RUNNERS: Wish = {
+    "size": {"width": 700, "height": 867, "depth": 250},
+    "carcass": {"stock": "ply", "corners": "housed", "top": "between", "bottom": "none"},
+    "interior": {
+        "columns": [
+            {"width": "1 share"},
+            {
+                "width": "1 share",
+                "drawers": {
+                    "count": 1,
+                    "stock": "ply",
+                    "bottom": {"stock": "thin"},
+                    "hung": "inset",
+                    "slides": {"kind": "runners"},
+                    "corners": "rebated",
+                },
+            },
+        ],
+        "dividers": {},
+    },
+    "face_frame": {"stock": "ash", "width": 30, "corners": "mitred", "mid_stiles": 40},
+}
+"""One runner of its drawer bears more than the other."""
+
+
 @settings(
     max_examples=60,
     suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow],
 )
 @given(any_wish())
+@example(ON_RUNNERS)
 def test_a_unit_and_its_mirror_image_are_alike(wish: Wish) -> None:
     told = _told(wish)
     assert _told(mirrored(wish)) == told

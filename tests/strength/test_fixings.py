@@ -19,7 +19,7 @@ from rodwright.strength.channels import LEAST_BEARING, housing_bears, notched
 from rodwright.strength.fixings import level_joints
 from rodwright.strength.framed_doors import framed_doors
 from rodwright.strength.holds import holds_of
-from rodwright.strength.joint_results import LOADED, SAGGING
+from rodwright.strength.joint_results import DRAWN_OUT, LOADED, RUNS, SAGGING
 from rodwright.strength.meetings import meeting_of
 from rodwright.strength.moving_parts import foremost, moving_joints
 from rodwright.strength.results import Group, Result
@@ -283,6 +283,39 @@ def test_a_runner_by_hand() -> None:
         on_one = foremost(0.75 * by["W"], by["a"], by["l"], int(by["n"]))
         assert result.figure == pytest.approx(on_one)
         assert result.holds
+
+
+@pytest.mark.parametrize("kind", ["runners", "side"])
+def test_of_what_a_drawer_hangs_on_the_weaker_side_is_told(kind: str) -> None:
+    """A divider of pine beside a side of birch plywood: screws bear less in it (NDS 2018, 12.3.3:
+    by density)."""
+    drawers = (
+        f"drawers: {{count: 2, stock: ply, bottom: {{stock: thin}}, slides: {{kind: {kind}}}}}"
+    )
+    empty, chest = "{width: 1 share}", f"{{width: 1 share, {drawers}}}"
+
+    def told(columns: str, divider: str) -> Result:
+        unit = unit_from(
+            "size: {width: 700, height: 600, depth: 400}\n"
+            "carcass: {stock: ply, corners: housed}\n"
+            f"interior: {{columns: {columns}, dividers: {{stock: {divider}}}}}\n{STOCK}"
+            "  pine: {kind: board, material: pine, thickness: 18}\n"
+        )
+        # The lower of two drawers runs on the bottom.
+        joints = (*runner_joints(unit), *moving_joints(unit))
+        return [each for each in joints if each.what in (RUNS, DRAWN_OUT)][-1]
+
+    at_its_right, at_its_left = f"[{empty}, {chest}]", f"[{chest}, {empty}]"
+    right, left = told(at_its_right, "pine"), told(at_its_left, "pine")
+    assert right.limit == pytest.approx(left.limit)
+    assert {"runners": ("RN1", "RN2"), "side": ("DV1", "DV1")}[kind] == (
+        next(each for each in right.parts if each[:2] in ("RN", "DV")),
+        next(each for each in left.parts if each[:2] in ("RN", "DV")),
+    )
+    for alike in (told(at_its_right, "ply"), told(at_its_left, "ply")):
+        assert alike.limit is not None
+        assert right.limit is not None
+        assert right.limit < 0.9 * alike.limit
 
 
 def test_a_frame_hangs_on_its_biscuits() -> None:

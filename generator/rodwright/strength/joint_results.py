@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import math
+from collections.abc import Iterable, Iterator
+
 from rodwright.amounts import GRAVITY
 from rodwright.strength.fixing_remedies import remedies
 from rodwright.strength.holds import Holds, depths, holds_of
@@ -35,6 +38,13 @@ CORNERS = "weight on the corners of its frame"
 TOP_HINGE = "pull on the screws of its top hinge"
 """Of a door on butts."""
 STATICS = Source("statics: what bears on the joint is what it carries")
+
+
+def weakest(results: Iterable[Result | None]) -> Iterator[Result]:
+    """Of the results of a pair, the one that has least to spare; the first where both are alike."""
+    found = [each for each in results if each is not None]
+    if found:
+        yield min(found, key=lambda each: math.inf if each.spare is None else round(each.spare, 9))
 
 
 def called(part: Part) -> str:

@@ -19,6 +19,7 @@ from rodwright.strength.joint_results import (
     TOP_HINGE,
     called,
     carries,
+    weakest,
 )
 from rodwright.strength.meetings import meeting_of
 from rodwright.strength.results import Group, Input, Remedy, Result
@@ -57,10 +58,7 @@ def _drawer(unit: Unit, parts: list[Part]) -> Iterator[Result]:
     slides = [
         joint for joint in unit.joints if joint.kind is JointKind.SLIDING and joint.second in refs
     ]
-    for joint in slides[:1]:
-        result = _slide(unit, joint, load, (own, held))
-        if result is not None:
-            yield result
+    yield from weakest(_slide(unit, joint, load, (own, held)) for joint in slides)
     for joint in unit.joints:
         one, other = unit.part(joint.first), unit.part(joint.second)
         if joint.first not in refs or joint.second not in refs:

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from rodwright.amounts import GRAVITY
 from rodwright.mass import weight
 from rodwright.strength.holds import Holds, holds_of
-from rodwright.strength.joint_results import FRAMED, RUNS, called
+from rodwright.strength.joint_results import FRAMED, RUNS, called, weakest
 from rodwright.strength.meetings import Meeting, meeting_of
 from rodwright.strength.moving_parts import contents, foremost
 from rodwright.strength.results import Group, Input, Remedy, Result
@@ -21,10 +21,14 @@ _LEVER = Source(
     "its rear"
 )
 _WEIGHT = Source("statics: the weight of the frame's parts and of the doors that hang on it")
+_SCREWED = (JointKind.SCREWED, JointKind.BUTTONED)
+"""On solid wood all screws but the first are in slots, which run along the runner: what bears down
+on it bears on them all."""
 
 
 def runner_joints(unit: Unit) -> Iterator[Result]:
-    """The foremost screws of the runners that drawers run on, drawn out as far as they go.
+    """The foremost screws of the runners that drawers run on, drawn out as far as they go; of two
+    runners that of the weaker hold.
 
     Raises:
         ValueError: the workings of a part leave nothing of it.
@@ -33,41 +37,40 @@ def runner_joints(unit: Unit) -> Iterator[Result]:
         if not isinstance(motion, Slide):
             continue
         parts = [unit.part(ref) for ref in motion.refs]
-        for joint in unit.joints:
-            if joint.kind is not JointKind.SLIDING or joint.second not in motion.refs:
-                continue
-            if unit.part(joint.first).role is Role.RUNNER:
-                yield from _runner(unit, joint, parts)
-                break
+        on = [
+            joint
+            for joint in unit.joints
+            if joint.kind is JointKind.SLIDING
+            and joint.second in motion.refs
+            and unit.part(joint.first).role is Role.RUNNER
+        ]
+        yield from weakest(_runner(unit, joint, parts) for joint in on)
 
 
-def _runner(unit: Unit, joint: Joint, parts: list[Part]) -> Iterator[Result]:
+def _runner(unit: Unit, joint: Joint, parts: list[Part]) -> Result | None:
     runner, side = unit.part(joint.first), unit.part(joint.second)
     held = next(
-        (
-            each
-            for each in unit.joints
-            if each.kind is JointKind.SCREWED and each.first == runner.ref
-        ),
+        (each for each in unit.joints if each.kind in _SCREWED and each.first == runner.ref),
         None,
     )
     meeting = meeting_of(unit, held) if held is not None else None
-    holds = holds_of(held, meeting) if held is not None and meeting is not None else None
+    room = unit.loading.service_class
+    holds = holds_of(held, meeting, room) if held is not None and meeting is not None else None
     if holds is None or holds.aside is None or holds.count < 2:
-        return
+        return None
     load = sum(weight(part) for part in parts) + contents(unit, parts).value
     drawn = DRAWN["runners"]
     at_front = load / 2 * (1 + (drawn - 0.5) / (1 - drawn))
     long = runner.bounds().size[1]
     spread = long - 2 * FROM_END
     if spread <= 0:
-        return
+        return None
     each = holds.aside.allowed / GRAVITY
     on_one = foremost(at_front, long / 2, spread, holds.count)
     most = range(holds.count, 13)
     needed = next((n for n in most if foremost(at_front, long / 2, spread, n) <= each), 12)
     eased = foremost(at_front, long / 2, spread, needed)
-    yield Result(
+    return Result(
         Group.JOINTS,
         f"{called(runner)} under {side.group.lower()}",
         (runner.ref, side.ref),
@@ -147,7 +150,7 @@ def _holding(unit: Unit, frame: set[str]) -> Iterator[tuple[Joint, Meeting, Hold
         meeting = meeting_of(unit, joint) if joint.fixings else None
         if meeting is None or meeting.axis != 1:
             continue
-        holds = holds_of(joint, meeting)
+        holds = holds_of(joint, meeting, unit.loading.service_class)
         if holds is not None and holds.aside is not None:
             yield joint, meeting, holds
 

@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 import io
-import shutil
-import subprocess
 from collections import Counter
 from pathlib import Path
 
 import pypdf
 import pytest
 
+from kit.pages import text_of
 from kit.samples import bookcase
 from kit.specs import unit_from
 from rodwright import read_spec, set_out
@@ -30,14 +29,9 @@ def drawn(unit: Unit) -> tuple[DrawnSheet, ...]:
 
 def words_of(pdf: bytes, tmp_path: Path) -> str:
     """The text of a PDF, as poppler reads it."""
-    if shutil.which("pdftotext") is None:
-        pytest.skip("pdftotext isn't installed")
     path = tmp_path / "drawings.pdf"
     path.write_bytes(pdf)
-    done = subprocess.run(
-        ["pdftotext", "-raw", path, "-"], check=True, capture_output=True, text=True
-    )
-    return done.stdout
+    return text_of(path, "raw")
 
 
 @pytest.mark.parametrize("name", ["hallway-bookcase", "linen-cupboard"])

@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 import json
-import shutil
-import subprocess
 from collections import Counter
 from dataclasses import replace
 from io import BytesIO
@@ -13,6 +11,7 @@ from pathlib import Path
 import pytest
 from pypdf import PdfReader
 
+from kit.pages import text_of
 from kit.samples import bookcase
 from rodwright import hardware_list, read_spec, set_out
 from rodwright.making.order import order_of
@@ -70,17 +69,13 @@ def test_pages_are_a4_and_each_has_text(files: dict[str, bytes]) -> None:
         assert len(page.extract_text()) > 40
 
 
-@pytest.mark.skipif(shutil.which("pdftotext") is None, reason="pdftotext is not installed")
 @pytest.mark.parametrize("name", ["reading-alcove", "pottery-dresser"])
 def test_no_two_words_lie_over_each_other_and_none_outside_the_margins(
     name: str, tmp_path: Path
 ) -> None:
     path = tmp_path / "assembly.pdf"
     path.write_bytes(_files(set_out(read_spec(MODELS / f"{name}.yaml")))["book/assembly.pdf"])
-    html = subprocess.run(
-        ["pdftotext", "-bbox", str(path), "-"], capture_output=True, check=True, text=True
-    ).stdout
-    pages = html.split("<page ")[1:]
+    pages = text_of(path, "bbox").split("<page ")[1:]
     assert pages
     for page in pages:
         boxes = []
@@ -98,13 +93,10 @@ def test_no_two_words_lie_over_each_other_and_none_outside_the_margins(
                 assert wide <= 0.5 or high <= 3.0, (line, other)
 
 
-@pytest.mark.skipif(shutil.which("pdftotext") is None, reason="pdftotext is not installed")
 def test_titles_of_stages_and_cautions_are_found(files: dict[str, bytes], tmp_path: Path) -> None:
     path = tmp_path / "assembly.pdf"
     path.write_bytes(files["book/assembly.pdf"])
-    text = subprocess.run(
-        ["pdftotext", "-layout", str(path), "-"], capture_output=True, check=True, text=True
-    ).stdout
+    text = text_of(path, "layout")
     for stage in json.loads(files["book/assembly.json"])["stages"]:
         if stage["where"] == "bench":
             assert stage["title"] in " ".join(text.split())
