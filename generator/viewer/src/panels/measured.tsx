@@ -3,19 +3,18 @@ import * as state from "../state";
 
 export function Measured() {
   const measured = state.measured.value;
-  const next = asked(measured.length);
-  if (measured.length === 0 && next === "") return null;
+  if (measured.length === 0)
+    return state.measuring.value ? (
+      <div class="measured">
+        <p role="status">
+          {state.held.value
+            ? `From ${state.held.value}: touch the second point.`
+            : "Touch two points: corners, edges or faces."}
+        </p>
+      </div>
+    ) : null;
   return (
     <div class="measured">
-      <p role="status">{next}</p>
-      {measured.length > 0 && <List measured={measured} />}
-    </div>
-  );
-}
-
-function List({ measured }: { measured: readonly state.Measured[] }) {
-  return (
-    <>
       <ul role="status">
         {measured.map(({ from, to, mm, distance, along }) => (
           <li>
@@ -27,15 +26,8 @@ function List({ measured }: { measured: readonly state.Measured[] }) {
       <button type="button" onClick={() => (state.measures.value = [])}>
         Clear
       </button>
-    </>
+    </div>
   );
-}
-
-/** What is to be touched now; nothing once it is known how. */
-function asked(measured: number): string {
-  if (!state.measuring.value) return "";
-  if (state.held.value) return `From ${state.held.value}: touch the second point.`;
-  return measured === 0 ? "Touch two points: corners, edges or faces." : "";
 }
 
 export function Dimensioned() {
