@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-import os
 import shutil
 from collections.abc import Iterator
 from contextlib import contextmanager
 from typing import Any
 
-import pytest
 from playwright.sync_api import Browser, Page, expect, sync_playwright
+
+from kit.needed import need
 
 DESKTOP, PHONE = {"width": 1280, "height": 800}, {"width": 390, "height": 844}
 DRAWN = "window.stage && stage.pieces.size > 0"
@@ -34,9 +34,7 @@ _PATIENCE = 60_000
 def chromium() -> Iterator[Browser]:
     """Chromium as Debian has it; skipped where there is none, but never on a build server."""
     program = shutil.which("chromium") or shutil.which("google-chrome")
-    if program is None:
-        assert not os.environ.get("CI"), "the page's tests need Chromium"
-        pytest.skip("the page's tests need Chromium (Debian: chromium)")
+    need(program, "Chromium (Debian: chromium)")
     with sync_playwright() as playwright:
         browser = playwright.chromium.launch(executable_path=program, args=[*_FLAGS])
         expect.set_options(_PATIENCE)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import re
 import shutil
 import subprocess
@@ -12,7 +11,7 @@ from html import unescape
 from pathlib import Path
 from typing import Literal
 
-import pytest
+from kit.needed import need
 
 _PAGE = re.compile(r'<page width="([\d.]+)" height="([\d.]+)">(.*?)</page>', re.DOTALL)
 _WORD = re.compile(
@@ -80,9 +79,7 @@ def pages_of(pdf: Path) -> tuple[Page, ...]:
 
 def text_of(pdf: Path, way: Literal["bbox", "layout", "raw"]) -> str:
     """The text of a file: in boxes, as it is laid out, or in the order of its content."""
-    if shutil.which("pdftotext") is None:
-        assert not os.environ.get("CI"), "the tests of papers need poppler-utils"
-        pytest.skip("needs pdftotext (poppler-utils)")
+    need(shutil.which("pdftotext"), "pdftotext (poppler-utils)")
     done = subprocess.run(["pdftotext", f"-{way}", str(pdf), "-"], capture_output=True, check=True)
     return done.stdout.decode()
 

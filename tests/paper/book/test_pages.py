@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import io
 import re
-import shutil
 import subprocess
 from datetime import UTC, datetime
 from pathlib import Path
@@ -45,7 +44,6 @@ stock:
 carcass: {{stock: {stock}}}
 interior: {{shelves: {{count: 2}}}}
 """
-pytestmark = pytest.mark.skipif(shutil.which("pdftotext") is None, reason="no poppler-utils")
 
 
 def picture() -> bytes:

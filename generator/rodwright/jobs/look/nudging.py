@@ -77,9 +77,10 @@ class Nudging:
         """
         with self._lock:
             content = read_content(self._path)
-            spec = self._spec(content)
+            text, spec = self._parsed(content)
             self._refuse_unseen(content, seen)
-            after = self._with(content, spec, key, value)
+            mark = _MARK if content.startswith(_MARK) else b""
+            after = mark + self._with(text, spec, key, value).encode()
             if after == content:
                 return
             self._write(content, after)
@@ -121,16 +122,16 @@ class Nudging:
             raise _changed(self._path, "Look at the figure as it is now, and set it again.")
         self._ours = [now]
 
-    def _spec(self, content: bytes) -> SpecFile:
-        """The spec as it stands; what is wrong in it is told by the page at its place."""
+    def _parsed(self, content: bytes) -> tuple[str, SpecFile]:
+        """The text and the spec in it; what is wrong there is told by the page at its place."""
         try:
-            return parse_spec(decoded(content, str(self._path)), self._path)
+            text = decoded(content, str(self._path))
+            return text, parse_spec(text, self._path)
         except ProblemsError:
             message = f"`{self._path.name}` is no spec as it stands, so no figure can be set in it"
             raise ProblemsError([Problem(message, "Mend it in your editor first.")]) from None
 
-    def _with(self, content: bytes, spec: SpecFile, key: str, value: str) -> bytes:
-        file = str(self._path)
+    def _with(self, text: str, spec: SpecFile, key: str, value: str) -> str:
         figure = figure_at(spec, key)
         if figure is None:
             raise ProblemsError(
@@ -138,9 +139,9 @@ class Nudging:
             )
         path = figure.path
         said = spelt(value, value_at(spec.data, path))
-        after = with_value(decoded(content, file), path, said, file)
+        after = with_value(text, path, said, str(self._path))
         parse_spec(after, self._path)
-        return (_MARK if content.startswith(_MARK) else b"") + after.encode()
+        return after
 
     def _write(self, before: bytes, after: bytes) -> None:
         if read_content(self._path) != before:
